@@ -1,0 +1,102 @@
+/**
+ * Writes what is derived from the schemas and the rules: the rule pack's schema, the types of every format, and the
+ * validators. With `--check` it writes nothing and fails when what is there differs from what it would write.
+ */
+import { readdir, readFile, writeFile } from 'node:fs/promises';
+import { join } from 'node:path';
+import { Ajv2020 } from 'ajv/dist/2020.js';
+import standaloneCode from 'ajv/dist/standalone/index.js';
+import { build } from 'esbuild';
+import { compile } from 'json-schema-to-typescript';
+import { rulePackSchema } from '../src/rules/pack-schema.ts';
+import { rules } from '../src/rules/registry.ts';
+
+const schemaFolder = import.meta.dirname;
+const generatedFolder = join(schemaFolder, '../src/read/generated');
+
+/** Formats that users write and Ullage validates; the judgement is only written. */
+const validated = ['estate', 'price-list', 'rule-pack', 'settings', 'waivers'];
+
+const banner = '/* Generated from schema/ and src/rules/ by `npm run generate`; do not edit. */\n';
+
+async function schemas(): Promise<ReadonlyMap<string, { readonly $id: string }>> {
+  const files = (await readdir(schemaFolder))
+    .filter((name) => name.endsWith('.json') && name !== 'rule-pack.json')
+    .sort();
+  const read = await Promise.all(
+    files.map(async (name) => [name, JSON.parse(await readFile(join(schemaFolder, name), 'utf8'))] as const),
+  );
+  return new Map([...read, ['rule-pack.json', rulePackSchema(Object.values(rules))]]);
+}
+
+async function types(schema: { readonly $id: string }): Promise<string> {
+  return compile(structuredClone(schema), schema.$id, {
+    cwd: `${schemaFolder}/`,
+    bannerComment: banner,
+    additionalProperties: false,
+    style: { singleQuote: true, printWidth: 110 },
+  });
+}
+
+/** One self-contained module, so that start-up compiles no schema and loads no ajv. */
+async function validators(all: ReadonlyMap<string, { readonly $id: string }>): Promise<string> {
+  const ajv = new Ajv2020({
+    allErrors: true,
+    verbose: true,
+    discriminator: true,
+    strict: true,
+    strictRequired: false,
+    allowUnionTypes: true,
+    code: { source: true, esm: true },
+  });
+  for (const [name, schema] of all) ajv.addSchema(schema, name === schema.$id ? undefined : name);
+  const names = Object.fromEntries(validated.map((format) => [exportName(format), `${format}.json`]));
+  const code = standaloneCode.default(ajv, names);
+  const entry = `${code}\nexport const validators = { ${validated.map((format) => `${JSON.stringify(format)}: ${exportName(format)}`).join(', ')} };`;
+  const bundled = await build({
+    stdin: { contents: entry, resolveDir: schemaFolder, loader: 'js' },
+    bundle: true,
+    format: 'esm',
+    platform: 'neutral',
+    mainFields: ['main'],
+    write: false,
+    minifySyntax: true,
+    legalComments: 'none',
+  });
+  return `${banner}${bundled.outputFiles[0]?.text ?? ''}`;
+}
+
+const exportName = (format: string): string => format.replaceAll('-', '_');
+
+const validatorTypes = `${banner}import type { SchemaError, Formats } from '../validate.ts';
+
+type Validator<T> = ((value: unknown) => value is T) & { errors?: readonly SchemaError[] | null };
+
+export declare const validators: { readonly [F in keyof Formats]: Validator<Formats[F]> };
+`;
+
+async function generated(): Promise<ReadonlyMap<string, string>> {
+  const all = await schemas();
+  const files = new Map<string, string>();
+  files.set(join(schemaFolder, 'rule-pack.json'), `${JSON.stringify(all.get('rule-pack.json'), null, 2)}\n`);
+  for (const [name, schema] of all) {
+    if (name !== 'common.json')
+      files.set(join(generatedFolder, name.replace('.json', '.ts')), await types(schema));
+  }
+  files.set(join(generatedFolder, 'validators.js'), await validators(all));
+  files.set(join(generatedFolder, 'validators.d.ts'), validatorTypes);
+  return files;
+}
+
+const checking = process.argv.includes('--check');
+const differing: string[] = [];
+for (const [path, text] of await generated()) {
+  const there = await readFile(path, 'utf8').catch(() => undefined);
+  if (there === text) continue;
+  differing.push(path);
+  if (!checking) await writeFile(path, text);
+}
+if (checking && differing.length > 0) {
+  console.error(`Generated files differ from their sources; run npm run generate:\n${differing.join('\n')}`);
+  process.exitCode = 1;
+} else console.log(`${differing.length} generated files ${checking ? 'differ' : 'written'}`);

@@ -1,0 +1,126 @@
+/** What room is left, layer by layer: a site's quota, a server's attachment slots, a volume group. */
+import type { Belonging, Estate, Server, Subject, VolumeGroup } from '../estate/estate.ts';
+import type { Settings, Site } from '../estate/settings.ts';
+import { type Bytes, noBytes, sumBytes } from '../estate/size.ts';
+import type { Place } from '../read/problem.ts';
+import { allocatable, extentsFor, groupCapacity } from './extents.ts';
+
+export const layers = ['quota', 'attachment-slots', 'volume-group', 'file-system'] as const;
+
+export type Layer = (typeof layers)[number];
+
+/** Room at one layer. `free` is below nothing where more is taken than there is. */
+export interface Room {
+  readonly layer: Layer;
+  readonly subject: Subject;
+  readonly belonging: Belonging;
+  readonly place: Place;
+  /** What is counted: bytes, or pieces of something. */
+  readonly measure: 'bytes' | 'volumes' | 'slots';
+  readonly capacity: bigint;
+  readonly taken: bigint;
+  readonly free: bigint;
+}
+
+/** Every room that the estate and its settings tell of, in order of layer and name. */
+export function headroomOf(estate: Estate, settings: Settings): readonly Room[] {
+  return [...quotaRooms(estate, settings), ...slotRooms(estate, settings), ...groupRooms(estate)];
+}
+
+const byName = (a: { readonly name: string }, b: { readonly name: string }): number =>
+  a.name < b.name ? -1 : 1;
+
+const room = (part: Omit<Room, 'free'>): Room => ({ ...part, free: part.capacity - part.taken });
+
+/** What each site's quota leaves. Sites without one have none to speak of. */
+export function quotaRooms(estate: Estate, settings: Settings): readonly Room[] {
+  const limited = [...settings.sites.values()].filter(
+    ({ quota }) => quota.volumes !== undefined || quota.size !== undefined,
+  );
+  if (limited.length === 0) return [];
+  const counts = new Map<string, bigint>();
+  const sizes = new Map<string, bigint>();
+  for (const { site, size } of estate.volumes.values()) {
+    if (site === undefined) continue;
+    counts.set(site, (counts.get(site) ?? 0n) + 1n);
+    sizes.set(site, (sizes.get(site) ?? 0n) + size);
+  }
+  return limited.sort(byName).flatMap((site: Site): readonly Room[] => {
+    const common = {
+      layer: 'quota',
+      subject: { kind: 'site', name: site.name },
+      belonging: { team: undefined, site: site.name, labels: {} },
+      place: site.place,
+    } as const;
+    const rooms: Room[] = [];
+    if (site.quota.volumes !== undefined) {
+      rooms.push(
+        room({
+          ...common,
+          measure: 'volumes',
+          capacity: BigInt(site.quota.volumes),
+          taken: counts.get(site.name) ?? 0n,
+        }),
+      );
+    }
+    if (site.quota.size !== undefined) {
+      rooms.push(
+        room({ ...common, measure: 'bytes', capacity: site.quota.size, taken: sizes.get(site.name) ?? 0n }),
+      );
+    }
+    return rooms;
+  });
+}
+
+/** What attachment slots each server has left; the boot volume takes one. */
+export function slotRooms(estate: Estate, settings: Settings): readonly Room[] {
+  return [...estate.servers.values()].sort(byName).flatMap((server: Server): readonly Room[] => {
+    const atSite = server.site === undefined ? undefined : settings.sites.get(server.site)?.attachmentSlots;
+    const slots = server.attachmentSlots ?? atSite;
+    if (slots === undefined) return [];
+    return [
+      room({
+        layer: 'attachment-slots',
+        subject: { kind: 'server', name: server.name },
+        belonging: server,
+        place: server.place,
+        measure: 'slots',
+        capacity: BigInt(slots),
+        taken: BigInt(estate.held.get(server.name)?.length ?? 0),
+      }),
+    ];
+  });
+}
+
+/** What each volume group has left, in the bytes of the file systems it could still hold. */
+export const groupRooms = (estate: Estate): readonly Room[] =>
+  [...estate.groups.values()].sort(byName).map((group) => groupRoom(estate, group));
+
+/**
+ * One group's room: its usable extents, after each member's metadata and rounding, in its layout, less the whole
+ * extents its file systems take.
+ */
+export function groupRoom(estate: Estate, group: VolumeGroup): Room {
+  const { extent, layout } = group;
+  const capacity = allocatable(groupCapacity({ members: memberSizes(estate, group), extent, layout }));
+  const taken = group.fileSystems.reduce((sum, { size }) => sum + extentsFor(size, extent, layout), 0n);
+  return room({
+    layer: 'volume-group',
+    subject: { kind: 'volume-group', name: group.name },
+    belonging: group,
+    place: group.place,
+    measure: 'bytes',
+    capacity: capacity * extent,
+    taken: taken * extent,
+  });
+}
+
+export const memberSizes = (estate: Estate, group: VolumeGroup): readonly Bytes[] =>
+  group.members.map((name) => estate.volumes.get(name)?.size ?? noBytes);
+
+/** What a group's members come to before anything is taken for metadata. */
+export const boughtFor = (estate: Estate, group: VolumeGroup): Bytes => sumBytes(memberSizes(estate, group));
+
+/** The share of the capacity that is free, as a fraction in tenths of a per mille for showing; 0 where there is none. */
+export const freeShare = ({ capacity, free }: Room): number =>
+  capacity === 0n ? 0 : Number((free * 10_000n) / capacity) / 10_000;

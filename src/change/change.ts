@@ -1,0 +1,121 @@
+/** Changes: what differs between the base estate and the head estate, as one union. */
+import type { FileSystem, Server, Subject, Volume, VolumeGroup } from '../estate/estate.ts';
+import type { Place } from '../read/problem.ts';
+
+/** A place in one of the two revisions; what is gone is shown where it last stood. */
+export interface RevisionPlace extends Place {
+  readonly revision: 'base' | 'head';
+}
+
+export const onBase = (place: Place): RevisionPlace => ({ revision: 'base', ...place });
+export const onHead = (place: Place): RevisionPlace => ({ revision: 'head', ...place });
+
+/** Both ends of one thing. */
+interface Both<T> {
+  readonly before: T;
+  readonly after: T;
+}
+
+type ServerChange =
+  | { readonly kind: 'server-created'; readonly after: Server }
+  | { readonly kind: 'server-deleted'; readonly before: Server }
+  | ({ readonly kind: 'server-renamed' } & Both<Server>)
+  | ({ readonly kind: 'server-started' } & Both<Server>)
+  | ({ readonly kind: 'server-stopped' } & Both<Server>)
+  | ({ readonly kind: 'server-changed-machine' } & Both<Server>)
+  | ({ readonly kind: 'server-moved-site' } & Both<Server>)
+  | ({ readonly kind: 'server-changed-team' } & Both<Server>)
+  | ({ readonly kind: 'boot-swapped' } & Both<Server>)
+  | ({ readonly kind: 'server-edited' } & Both<Server>);
+
+type VolumeChange =
+  | { readonly kind: 'volume-created'; readonly after: Volume }
+  | { readonly kind: 'volume-deleted'; readonly before: Volume }
+  /** Deleted, and another volume created in its place: the same seat in a group, boot or mount point. */
+  | ({ readonly kind: 'volume-re-created'; readonly seat: string } & Both<Volume>)
+  | ({ readonly kind: 'volume-renamed' } & Both<Volume>)
+  | ({ readonly kind: 'volume-grown' } & Both<Volume>)
+  | ({ readonly kind: 'volume-shrunk' } & Both<Volume>)
+  | ({ readonly kind: 'volume-moved-tier' } & Both<Volume>)
+  | ({ readonly kind: 'volume-moved-site' } & Both<Volume>)
+  | ({ readonly kind: 'volume-changed-team' } & Both<Volume>)
+  | ({ readonly kind: 'volume-unprotected' } & Both<Volume>)
+  | ({ readonly kind: 'volume-edited' } & Both<Volume>);
+
+type AttachmentChange =
+  | { readonly kind: 'attached'; readonly volume: Volume; readonly server: string }
+  | { readonly kind: 'detached'; readonly volume: Volume; readonly server: string }
+  | { readonly kind: 'handed-over'; readonly volume: Volume; readonly from: string; readonly to: string };
+
+type GroupChange =
+  | { readonly kind: 'group-created'; readonly after: VolumeGroup }
+  | { readonly kind: 'group-deleted'; readonly before: VolumeGroup }
+  | ({ readonly kind: 'group-renamed' } & Both<VolumeGroup>)
+  | ({ readonly kind: 'member-joined'; readonly volume: string } & Both<VolumeGroup>)
+  | ({ readonly kind: 'member-left'; readonly volume: string } & Both<VolumeGroup>)
+  | ({ readonly kind: 'group-edited' } & Both<VolumeGroup>);
+
+type FileSystemChange =
+  | { readonly kind: 'file-system-created'; readonly after: FileSystem }
+  | { readonly kind: 'file-system-deleted'; readonly before: FileSystem }
+  | ({ readonly kind: 'file-system-grown' } & Both<FileSystem>)
+  | ({ readonly kind: 'file-system-shrunk' } & Both<FileSystem>)
+  /** Another type at the same mount point: the old one is made over, and what it held is gone. */
+  | ({ readonly kind: 'file-system-remade' } & Both<FileSystem>);
+
+export type Change = (ServerChange | VolumeChange | AttachmentChange | GroupChange | FileSystemChange) & {
+  readonly subject: Subject;
+  readonly place: RevisionPlace;
+};
+
+export type ChangeKind = Change['kind'];
+
+export type ChangeOf<K extends ChangeKind> = Extract<Change, { kind: K }>;
+
+/** Whether the step destroys what cannot be brought back without a backup. */
+export function destroys(change: Change): boolean {
+  switch (change.kind) {
+    case 'volume-deleted':
+    case 'volume-re-created':
+    case 'volume-shrunk':
+    // No provider carries a volume's content across sites for a change of its declaration: it is made anew there.
+    case 'volume-moved-site':
+    case 'group-deleted':
+    case 'file-system-deleted':
+    case 'file-system-shrunk':
+    case 'file-system-remade':
+      return true;
+    case 'server-created':
+    case 'server-deleted':
+    case 'server-renamed':
+    case 'server-started':
+    case 'server-stopped':
+    case 'server-changed-machine':
+    case 'server-moved-site':
+    case 'server-changed-team':
+    case 'boot-swapped':
+    case 'server-edited':
+    case 'volume-created':
+    case 'volume-renamed':
+    case 'volume-grown':
+    case 'volume-moved-tier':
+    case 'volume-changed-team':
+    case 'volume-unprotected':
+    case 'volume-edited':
+    case 'attached':
+    case 'detached':
+    case 'handed-over':
+    case 'group-created':
+    case 'group-renamed':
+    case 'member-joined':
+    case 'member-left':
+    case 'group-edited':
+    case 'file-system-created':
+    case 'file-system-grown':
+      return false;
+  }
+}
+
+/** A file system that goes with its volume or group is one loss, not two: whether the change stands by itself. */
+export const isVolumeOrFileSystemChange = ({ subject }: Change): boolean =>
+  subject.kind === 'volume' || subject.kind === 'file-system';

@@ -1,0 +1,87 @@
+/** A change in one sentence, in the trade's words. */
+import { differenceOfBytes, showSize } from '../estate/size.ts';
+import type { Change } from './change.ts';
+
+const none = 'none';
+
+const layoutWords = (layout: { readonly kind: string }): string => layout.kind;
+
+/** One sentence without a full stop, such as `plates-1 grows from 40 GiB to 60 GiB, by 20 GiB`. */
+export function describeChange(change: Change): string {
+  switch (change.kind) {
+    case 'server-created':
+      return `server ${change.after.name} is created, ${change.after.power}`;
+    case 'server-deleted':
+      return `server ${change.before.name} is deleted`;
+    case 'server-renamed':
+      return `server ${change.before.name} is renamed ${change.after.name}`;
+    case 'server-started':
+      return `server ${change.after.name} is started`;
+    case 'server-stopped':
+      return `server ${change.after.name} is stopped`;
+    case 'server-changed-machine':
+      return `server ${change.after.name} goes from machine ${change.before.machine ?? none} to ${change.after.machine ?? none}`;
+    case 'server-moved-site':
+      return `server ${change.after.name} moves from site ${change.before.site ?? none} to ${change.after.site ?? none}`;
+    case 'server-changed-team':
+      return `server ${change.after.name} passes from team ${change.before.team ?? none} to ${change.after.team ?? none}`;
+    case 'boot-swapped':
+      return `server ${change.after.name} starts from ${change.after.boot ?? 'no declared volume'} instead of ${change.before.boot ?? 'no declared volume'}`;
+    case 'server-edited':
+      return `server ${change.after.name} is described differently`;
+    case 'volume-created':
+      return `volume ${change.after.name} is created: ${showSize(change.after.size)}, tier ${change.after.tier}`;
+    case 'volume-deleted':
+      return `volume ${change.before.name} is deleted, with its ${showSize(change.before.size)}`;
+    case 'volume-re-created':
+      return `volume ${change.before.name} (${showSize(change.before.size)}) is deleted and ${change.after.name} (${showSize(change.after.size)}) created in its place, ${change.seat}`;
+    case 'volume-renamed':
+      return `volume ${change.before.name} is renamed ${change.after.name}`;
+    case 'volume-grown':
+      return `volume ${change.after.name} grows from ${showSize(change.before.size)} to ${showSize(change.after.size)}, by ${showSize(differenceOfBytes(change.after.size, change.before.size))}`;
+    case 'volume-shrunk':
+      return `volume ${change.after.name} shrinks from ${showSize(change.before.size)} to ${showSize(change.after.size)}, by ${showSize(differenceOfBytes(change.before.size, change.after.size))}`;
+    case 'volume-moved-tier':
+      return `volume ${change.after.name} moves from tier ${change.before.tier} to ${change.after.tier}`;
+    case 'volume-moved-site':
+      return `volume ${change.after.name} moves from site ${change.before.site ?? none} to ${change.after.site ?? none}`;
+    case 'volume-changed-team':
+      return `volume ${change.after.name} passes from team ${change.before.team ?? none} to ${change.after.team ?? none}`;
+    case 'volume-unprotected':
+      return `volume ${change.after.name} loses its protection against deletion`;
+    case 'volume-edited':
+      return `volume ${change.after.name} is described differently`;
+    case 'attached':
+      return `volume ${change.volume.name} is attached to ${change.server}`;
+    case 'detached':
+      return `volume ${change.volume.name} is detached from ${change.server}`;
+    case 'handed-over':
+      return `volume ${change.volume.name} is handed over from ${change.from} to ${change.to}`;
+    case 'group-created':
+      return `volume group ${change.after.name} is created on ${change.after.members.join(', ')}`;
+    case 'group-deleted':
+      return `volume group ${change.before.name} is dissolved`;
+    case 'group-renamed':
+      return `volume group ${change.before.name} is renamed ${change.after.name}`;
+    case 'member-joined':
+      return `volume ${change.volume} joins the volume group ${change.after.name}`;
+    case 'member-left':
+      return `volume ${change.volume} leaves the volume group ${change.after.name}`;
+    case 'group-edited':
+      return change.before.extent !== change.after.extent
+        ? `volume group ${change.after.name} goes from extents of ${showSize(change.before.extent)} to ${showSize(change.after.extent)}`
+        : layoutWords(change.before.layout) !== layoutWords(change.after.layout)
+          ? `volume group ${change.after.name} goes from a ${layoutWords(change.before.layout)} layout to a ${layoutWords(change.after.layout)} one`
+          : `volume group ${change.after.name} is described differently`;
+    case 'file-system-created':
+      return `file system ${change.after.mount} on ${change.after.on.name} is made: ${showSize(change.after.size)}, ${change.after.type}`;
+    case 'file-system-deleted':
+      return `file system ${change.before.mount} on ${change.before.on.name} is deleted, with its ${showSize(change.before.size)}`;
+    case 'file-system-grown':
+      return `file system ${change.after.mount} on ${change.after.on.name} grows from ${showSize(change.before.size)} to ${showSize(change.after.size)}`;
+    case 'file-system-shrunk':
+      return `file system ${change.after.mount} on ${change.after.on.name} shrinks from ${showSize(change.before.size)} to ${showSize(change.after.size)}`;
+    case 'file-system-remade':
+      return `file system ${change.after.mount} on ${change.after.on.name} is made over from ${change.before.type} to ${change.after.type}`;
+  }
+}

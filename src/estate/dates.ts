@@ -1,0 +1,24 @@
+/** Days: RFC 3339 full-dates, in UTC. They compare rightly as text. */
+
+/** Whether the text is a day that the calendar has. */
+export function isDay(text: string): boolean {
+  if (!/^[0-9]{4}-[0-9]{2}-[0-9]{2}$/.test(text)) return false;
+  const time = Date.parse(`${text}T00:00:00Z`);
+  return !Number.isNaN(time) && new Date(time).toISOString().slice(0, 10) === text;
+}
+
+const millisecondsADay = 86_400_000;
+
+/** Whole days from `from` to `to`; negative when `to` is the earlier. */
+export const daysBetween = (from: string, to: string): number =>
+  Math.round((Date.parse(`${to}T00:00:00Z`) - Date.parse(`${from}T00:00:00Z`)) / millisecondsADay);
+
+export const addDays = (day: string, count: number): string =>
+  new Date(Date.parse(`${day}T00:00:00Z`) + count * millisecondsADay).toISOString().slice(0, 10);
+
+/** The hours of the calendar month that holds the day. */
+export function hoursOfMonth(day: string): number {
+  const year = Number(day.slice(0, 4));
+  const month = Number(day.slice(5, 7));
+  return new Date(Date.UTC(year, month, 0)).getUTCDate() * 24;
+}

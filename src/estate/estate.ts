@@ -1,0 +1,175 @@
+/** One typed estate: everything declared at one revision. All of it is immutable. */
+import type { Place } from '../read/problem.ts';
+import type { Bytes } from './size.ts';
+
+/** Where a declaration stands: its own name, and each key it writes. */
+export interface Declared {
+  readonly place: Place;
+  readonly fields: Readonly<Record<string, Place>>;
+}
+
+/** Who answers for a thing, where it is, and how it is labelled: what the scope of a rule chooses by. */
+export interface Belonging {
+  readonly team: string | undefined;
+  readonly site: string | undefined;
+  readonly labels: Readonly<Record<string, string>>;
+}
+
+export interface Server extends Declared, Belonging {
+  readonly kind: 'server';
+  readonly name: string;
+  readonly power: 'running' | 'stopped';
+  readonly boot: string | undefined;
+  readonly guest: 'linux-lvm' | 'linux' | 'windows' | 'other' | undefined;
+  readonly machine: string | undefined;
+  /** Operations a second that the server's work needs of its volumes together. */
+  readonly io: number | undefined;
+  readonly attachmentSlots: number | undefined;
+  readonly formerly: string | undefined;
+}
+
+export interface Volume extends Declared, Belonging {
+  readonly kind: 'volume';
+  readonly name: string;
+  readonly size: Bytes;
+  readonly tier: string;
+  readonly shareable: boolean;
+  readonly protected: boolean;
+  readonly owner: string | undefined;
+  readonly reason: string | undefined;
+  /** RFC 3339 full-date. */
+  readonly retainUntil: string | undefined;
+  readonly fileSystem: FileSystem | undefined;
+  readonly formerly: string | undefined;
+}
+
+/** One volume held by one server; a boot volume is held by being named as such. */
+export interface Attachment {
+  readonly volume: string;
+  readonly server: string;
+  readonly boot: boolean;
+  readonly place: Place;
+}
+
+/** How a group's file systems lie on its members. `stripes: undefined` spreads over all of them. */
+export type Layout =
+  | { readonly kind: 'linear' }
+  | { readonly kind: 'striped'; readonly stripes: number }
+  | { readonly kind: 'mirrored'; readonly copies: number };
+
+export interface VolumeGroup extends Declared, Belonging {
+  readonly kind: 'volume-group';
+  readonly name: string;
+  readonly extent: Bytes;
+  readonly members: readonly string[];
+  readonly layout: Layout;
+  readonly fileSystems: readonly FileSystem[];
+  readonly formerly: string | undefined;
+}
+
+export type FileSystemType =
+  | 'ext2'
+  | 'ext3'
+  | 'ext4'
+  | 'xfs'
+  | 'btrfs'
+  | 'ntfs'
+  | 'vfat'
+  | 'gfs2'
+  | 'ocfs2'
+  | 'swap';
+
+export interface FileSystem extends Declared, Belonging {
+  readonly kind: 'file-system';
+  /** What it lies on and its mount point, as in `plates:/plates`: unique across the estate. */
+  readonly name: string;
+  readonly mount: string;
+  readonly type: FileSystemType;
+  /** The size of the device beneath it. */
+  readonly size: Bytes;
+  readonly on:
+    | { readonly kind: 'volume-group'; readonly name: string }
+    | { readonly kind: 'volume'; readonly name: string };
+}
+
+/** The record a deletion leaves behind. */
+export interface Retired {
+  readonly volume: string;
+  readonly on: string;
+  readonly reason: string;
+  readonly backup: string | undefined;
+  readonly backedUp: string | undefined;
+  readonly place: Place;
+}
+
+/** What one file declares. Two revisions that hold the same file hold the same `EstatePart`, by identity. */
+export interface EstatePart {
+  readonly file: string;
+  readonly servers: readonly Server[];
+  readonly volumes: readonly Volume[];
+  readonly attachments: readonly Attachment[];
+  readonly groups: readonly VolumeGroup[];
+  readonly retired: readonly Retired[];
+}
+
+export interface Estate {
+  readonly parts: ReadonlyMap<string, EstatePart>;
+  readonly servers: ReadonlyMap<string, Server>;
+  readonly volumes: ReadonlyMap<string, Volume>;
+  readonly groups: ReadonlyMap<string, VolumeGroup>;
+  readonly fileSystems: ReadonlyMap<string, FileSystem>;
+  /** By volume: every server that holds it. More than one is for a rule to judge, not for the reader. */
+  readonly holders: ReadonlyMap<string, readonly Attachment[]>;
+  /** By server: every volume it holds, its boot volume among them. */
+  readonly held: ReadonlyMap<string, readonly Attachment[]>;
+  /** By volume: the group it is a member of. */
+  readonly groupOf: ReadonlyMap<string, VolumeGroup>;
+  readonly retired: ReadonlyMap<string, Retired>;
+}
+
+export const emptyEstate: Estate = {
+  parts: new Map(),
+  servers: new Map(),
+  volumes: new Map(),
+  groups: new Map(),
+  fileSystems: new Map(),
+  holders: new Map(),
+  held: new Map(),
+  groupOf: new Map(),
+  retired: new Map(),
+};
+
+/** What a finding or a change is about. */
+export interface Subject {
+  readonly kind:
+    | 'estate'
+    | 'site'
+    | 'team'
+    | 'label'
+    | 'scope'
+    | 'server'
+    | 'volume'
+    | 'volume-group'
+    | 'file-system'
+    | 'branch';
+  readonly name: string;
+}
+
+export const subjectKey = ({ kind, name }: Subject): string => `${kind} ${name}`;
+
+export const isDetached = (estate: Estate, volume: Volume): boolean => !estate.holders.has(volume.name);
+
+/** The servers that hold any member of a group, in order of name. */
+export function serversOfGroup(estate: Estate, group: VolumeGroup): readonly string[] {
+  const names = new Set(
+    group.members.flatMap((member) => (estate.holders.get(member) ?? []).map(({ server }) => server)),
+  );
+  return [...names].sort();
+}
+
+/** The servers that hold what a file system lies on, in order of name. */
+export function serversOfFileSystem(estate: Estate, { on }: FileSystem): readonly string[] {
+  if (on.kind === 'volume') return (estate.holders.get(on.name) ?? []).map(({ server }) => server).sort();
+  const group = estate.groups.get(on.name);
+  return group === undefined ? [] : serversOfGroup(estate, group);
+}

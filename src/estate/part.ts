@@ -1,0 +1,262 @@
+/** One estate file's values -> what it declares, typed, with the file's own defaults filled in. */
+import type { ReadDocument, Step } from '../read/document.ts';
+import type {
+  EstateFile,
+  ServerDeclaration,
+  VolumeDeclaration,
+  VolumeGroupDeclaration,
+} from '../read/generated/estate.ts';
+import { found, type Outcome, type Place, type Problem, refused } from '../read/problem.ts';
+import { validate } from '../read/validate.ts';
+import { isDay } from './dates.ts';
+import type {
+  Attachment,
+  EstatePart,
+  FileSystem,
+  Layout,
+  Retired,
+  Server,
+  Volume,
+  VolumeGroup,
+} from './estate.ts';
+import { type Bytes, bytes, noBytes, parseSize } from './size.ts';
+
+/** The extent of the open-source Linux volume manager where a group names none. */
+const usualExtent: Bytes = bytes(4n * 1024n * 1024n);
+
+/** Reads what one estate file declares, or says everything that is wrong with it. */
+export function readEstatePart(document: ReadDocument): Outcome<EstatePart> {
+  const valid = validate('estate', document);
+  if (!valid.ok) return valid;
+  return new PartReader(document, valid.value).read();
+}
+
+/** Gathers problems while it reads, so that one run reports them all. */
+class PartReader {
+  readonly #document: ReadDocument;
+  readonly #file: EstateFile;
+  readonly #problems: Problem[] = [];
+
+  constructor(document: ReadDocument, file: EstateFile) {
+    this.#document = document;
+    this.#file = file;
+  }
+
+  read(): Outcome<EstatePart> {
+    const {
+      servers = {},
+      volumes = {},
+      attachments = [],
+      'volume-groups': groups = {},
+      retired = [],
+    } = this.#file;
+    const part: EstatePart = {
+      file: this.#document.file,
+      servers: Object.entries(servers).map(([name, declared]) => this.#server(servers, name, declared)),
+      volumes: Object.entries(volumes).map(([name, declared]) => this.#volume(volumes, name, declared)),
+      attachments: attachments.map(
+        ({ volume, server }, index): Attachment => ({
+          volume,
+          server,
+          boot: false,
+          place: this.#document.placeIn(attachments, index),
+        }),
+      ),
+      groups: Object.entries(groups).map(([name, declared]) => this.#group(groups, name, declared)),
+      retired: retired.map(
+        (record, index): Retired => ({
+          volume: record.volume,
+          on: this.#day(record.on, ['retired', index, 'on']),
+          reason: record.reason,
+          backup: record.backup,
+          backedUp:
+            record['backed-up'] === undefined
+              ? undefined
+              : this.#day(record['backed-up'], ['retired', index, 'backed-up']),
+          place: this.#document.placeIn(retired, index),
+        }),
+      ),
+    };
+    return this.#problems.length > 0 ? refused(...this.#problems) : found(part);
+  }
+
+  #server(servers: object, name: string, declared: ServerDeclaration): Server {
+    return {
+      kind: 'server',
+      name,
+      power: declared.power ?? 'running',
+      boot: declared.boot,
+      guest: declared.guest,
+      machine: declared.machine,
+      io: declared.io,
+      attachmentSlots: declared['attachment-slots'],
+      formerly: declared.formerly,
+      ...this.#belonging(declared),
+      ...this.#declared(servers, name),
+    };
+  }
+
+  #volume(volumes: object, name: string, declared: VolumeDeclaration): Volume {
+    const path = ['volumes', name];
+    const size = this.#size(declared.size, [...path, 'size']);
+    const belonging = this.#belonging(declared);
+    const whole = declared['file-system'];
+    const retainUntil = declared['retain-until'];
+    return {
+      kind: 'volume',
+      name,
+      size,
+      tier: declared.tier,
+      shareable: declared.shareable ?? false,
+      protected: declared.protected ?? false,
+      owner: declared.owner,
+      reason: declared.reason,
+      retainUntil: retainUntil === undefined ? undefined : this.#day(retainUntil, [...path, 'retain-until']),
+      fileSystem:
+        whole === undefined
+          ? undefined
+          : {
+              kind: 'file-system',
+              name: `${name}:${whole.mount}`,
+              mount: whole.mount,
+              type: whole.type,
+              size:
+                whole.size === undefined ? size : this.#size(whole.size, [...path, 'file-system', 'size']),
+              on: { kind: 'volume', name },
+              ...belonging,
+              ...this.#declared(declared, 'file-system'),
+            },
+      formerly: declared.formerly,
+      ...belonging,
+      ...this.#declared(volumes, name),
+    };
+  }
+
+  #group(groups: object, name: string, declared: VolumeGroupDeclaration): VolumeGroup {
+    const path = ['volume-groups', name];
+    const belonging = this.#belonging(declared);
+    const systems = declared['file-systems'] ?? {};
+    for (const [index, member] of declared.members.entries()) {
+      if (declared.members.indexOf(member) !== index) {
+        this.#refuse(
+          [...path, 'members', index],
+          `${member} is named twice among the members of ${name}`,
+          'Name each member once.',
+        );
+      }
+    }
+    return {
+      kind: 'volume-group',
+      name,
+      extent:
+        declared.extent === undefined ? usualExtent : this.#extent(declared.extent, [...path, 'extent']),
+      members: declared.members,
+      layout: this.#layout(declared, path),
+      fileSystems: Object.entries(systems).map(
+        ([mount, system]): FileSystem => ({
+          kind: 'file-system',
+          name: `${name}:${mount}`,
+          mount,
+          type: system.type,
+          size: this.#size(system.size, [...path, 'file-systems', mount, 'size']),
+          on: { kind: 'volume-group', name },
+          ...belonging,
+          ...this.#declared(systems, mount),
+        }),
+      ),
+      formerly: declared.formerly,
+      ...belonging,
+      ...this.#declared(groups, name),
+    };
+  }
+
+  #layout(declared: VolumeGroupDeclaration, path: readonly Step[]): Layout {
+    const members = declared.members.length;
+    switch (declared.layout) {
+      case 'striped': {
+        const stripes = declared.stripes ?? members;
+        if (stripes > members || stripes < 2) {
+          this.#refuse(
+            [...path, declared.stripes === undefined ? 'layout' : 'stripes'],
+            `a striped layout over ${stripes} needs at least ${Math.max(2, stripes)} members, and there are ${members}`,
+            'Add members, or lower stripes.',
+          );
+        }
+        return { kind: 'striped', stripes };
+      }
+      case 'mirrored': {
+        const copies = declared.copies ?? 2;
+        if (copies > members) {
+          this.#refuse(
+            [...path, declared.copies === undefined ? 'layout' : 'copies'],
+            `${copies} copies need at least ${copies} members, and there are ${members}`,
+            'Each copy lies on a member of its own: add members, or lower copies.',
+          );
+        }
+        return { kind: 'mirrored', copies };
+      }
+      default:
+        return { kind: 'linear' };
+    }
+  }
+
+  #belonging(declared: {
+    readonly team?: string;
+    readonly site?: string;
+    readonly labels?: Readonly<Record<string, string>>;
+  }): Pick<Server, 'team' | 'site' | 'labels'> {
+    const own = declared.labels;
+    const shared = this.#file.labels;
+    return {
+      team: declared.team ?? this.#file.team,
+      site: declared.site ?? this.#file.site,
+      labels: own === undefined ? (shared ?? noLabels) : { ...shared, ...own },
+    };
+  }
+
+  #declared(container: object, key: string): { place: Place; fields: Readonly<Record<string, Place>> } {
+    const place = this.#document.placeIn(container, key);
+    const declared: unknown = Reflect.get(container, key);
+    const fields: Record<string, Place> = {};
+    if (typeof declared === 'object' && declared !== null) {
+      for (const field of Object.keys(declared)) fields[field] = this.#document.placeIn(declared, field);
+    }
+    return { place, fields };
+  }
+
+  #size(text: string, path: readonly Step[]): Bytes {
+    const size = parseSize(text);
+    if (typeof size !== 'bigint') {
+      this.#refuse(path, size.why, 'Write a whole number of bytes in a unit, such as 50 GiB.');
+      return noBytes;
+    }
+    if (size === 0n) this.#refuse(path, 'a size of nothing holds nothing', 'Write the size that is bought.');
+    return size;
+  }
+
+  #extent(text: string, path: readonly Step[]): Bytes {
+    const size = this.#size(text, path);
+    // The Linux volume manager takes extents in powers of two; other sizes are slips of the unit (4 MB for 4 MiB).
+    if (size > 0n && (size & (size - 1n)) !== 0n) {
+      this.#refuse(
+        path,
+        `an extent of ${text} is not a power of two`,
+        'Use a binary size such as 4 MiB or 64 MiB.',
+      );
+    }
+    return size;
+  }
+
+  #day(text: string, path: readonly Step[]): string {
+    if (!isDay(text))
+      this.#refuse(path, `${text} is no day in the calendar`, 'Write a full date such as 2026-11-20.');
+    return text;
+  }
+
+  #refuse(path: readonly Step[], message: string, advice: string): void {
+    const place = this.#document.placeOfValue(path);
+    this.#problems.push({ place, message, advice, excerpt: this.#document.excerpt(place) });
+  }
+}
+
+const noLabels: Readonly<Record<string, string>> = {};

@@ -1,0 +1,138 @@
+/** The difference between two costs, taken apart into its causes. */
+
+import type { Renames } from '../change/compare.ts';
+import type { Estate } from '../estate/estate.ts';
+import { type CostLine, capacityPrice, costLines, type EstateCost, ownerOf } from './cost.ts';
+import { addMoney, type Money, noMoney, subtractMoney } from './money.ts';
+import type { PriceList } from './price-list.ts';
+
+/** Why a cost changed: more or less of something, another tier or machine, or another price for the same. */
+export type CauseKind = 'quantity' | 'tier-move' | 'price-change';
+
+export const causeKinds: readonly CauseKind[] = ['quantity', 'tier-move', 'price-change'];
+
+export interface Cause {
+  readonly cause: CauseKind;
+  readonly difference: Money;
+}
+
+export interface TeamDelta {
+  /** `''` for what belongs to no team. */
+  readonly team: string;
+  readonly before: Money;
+  readonly after: Money;
+}
+
+export interface CostDelta {
+  readonly currency: string;
+  readonly before: Money;
+  readonly after: Money;
+  readonly difference: Money;
+  /** Every kind of cause, in one order; they add up to the difference exactly. */
+  readonly causes: readonly Cause[];
+  readonly teams: readonly TeamDelta[];
+  /** What volumes that no server holds cost after the change. */
+  readonly detached: Money;
+}
+
+/** One revision as it is priced: its estate, at one price list. */
+export interface Priced {
+  readonly estate: Estate;
+  readonly list: PriceList;
+  readonly cost: EstateCost;
+}
+
+/**
+ * Takes the difference apart, thing by thing. With q for quantity, t for tier and p for the price list:
+ * quantity is price(t0, p0, q1) - price(t0, p0, q0); the tier move is price(t1, p0, q1) - price(t0, p0, q1); the
+ * price change is price(t1, p1, q1) - price(t1, p0, q1). The three telescope, so they add up exactly. Whatever
+ * the old list does not price counts as quantity in whole. A server's power counts as quantity (hours at another
+ * rate), its machine as a tier move.
+ */
+export function costDelta(
+  base: Priced,
+  head: Priced,
+  headAtBasePrices: EstateCost | undefined,
+  renames: Renames,
+): CostDelta {
+  const sums: Record<CauseKind, Money> = { quantity: noMoney, 'tier-move': noMoney, 'price-change': noMoney };
+  const add = (cause: CauseKind, difference: Money): void => {
+    sums[cause] = addMoney(sums[cause], difference);
+  };
+  const middle = headAtBasePrices ?? head.cost;
+  const formerVolume = inverted(renames.volumes);
+  const formerServer = inverted(renames.servers);
+  const seenVolumes = new Set<string>();
+  for (const [name, after] of middle.volumes) {
+    const former = formerVolume.get(name) ?? name;
+    seenVolumes.add(former);
+    const before = base.cost.volumes.get(former);
+    if (before === after) continue;
+    if (before === undefined) add('quantity', after.monthly);
+    else if (sameTier(before, after)) add('quantity', subtractMoney(after.monthly, before.monthly));
+    else if (before.kind === 'volume' && after.kind === 'volume') {
+      const tier = base.list.tiers.get(before.tier);
+      const sameTierAfter = tier === undefined ? before.monthly : capacityPrice(tier, after.volume.size);
+      add('quantity', subtractMoney(sameTierAfter, before.monthly));
+      add('tier-move', subtractMoney(after.monthly, sameTierAfter));
+    }
+  }
+  for (const [name, before] of base.cost.volumes) {
+    if (!seenVolumes.has(name)) add('quantity', subtractMoney(noMoney, before.monthly));
+  }
+  const seenServers = new Set<string>();
+  for (const [name, after] of middle.servers) {
+    const former = formerServer.get(name) ?? name;
+    seenServers.add(former);
+    const before = base.cost.servers.get(former);
+    if (before === undefined) add('quantity', after.monthly);
+    else
+      add(sameTier(before, after) ? 'quantity' : 'tier-move', subtractMoney(after.monthly, before.monthly));
+  }
+  for (const [name, before] of base.cost.servers) {
+    if (!seenServers.has(name)) add('quantity', subtractMoney(noMoney, before.monthly));
+  }
+  add('price-change', subtractMoney(head.cost.total, middle.total));
+  return {
+    currency: head.cost.currency,
+    before: base.cost.total,
+    after: head.cost.total,
+    difference: subtractMoney(head.cost.total, base.cost.total),
+    causes: causeKinds.map((cause) => ({ cause, difference: sums[cause] })),
+    teams: teamDeltas(base.cost, head.cost),
+    detached: detachedCost(head.cost),
+  };
+}
+
+const inverted = (renames: ReadonlyMap<string, string>): ReadonlyMap<string, string> =>
+  new Map([...renames].map(([from, to]) => [to, from]));
+
+function sameTier(before: CostLine, after: CostLine): boolean {
+  if (before.kind === 'volume') return after.kind === 'volume' && before.tier === after.tier;
+  return after.kind === 'server' && before.machine === after.machine;
+}
+
+function teamDeltas(before: EstateCost, after: EstateCost): readonly TeamDelta[] {
+  const teams = new Map<string, { before: Money; after: Money }>();
+  const count = (cost: EstateCost, side: 'before' | 'after'): void => {
+    for (const line of costLines(cost)) {
+      const team = ownerOf(line).team ?? '';
+      const sums = teams.get(team) ?? { before: noMoney, after: noMoney };
+      sums[side] = addMoney(sums[side], line.monthly);
+      teams.set(team, sums);
+    }
+  };
+  count(before, 'before');
+  count(after, 'after');
+  return [...teams]
+    .map(([team, sums]) => ({ team, ...sums }))
+    .sort((a, b) => (a.team < b.team ? -1 : a.team > b.team ? 1 : 0));
+}
+
+export function detachedCost(cost: EstateCost): Money {
+  let total = noMoney;
+  for (const line of cost.volumes.values()) {
+    if (line.kind === 'volume' && line.detached) total = addMoney(total, line.monthly);
+  }
+  return total;
+}

@@ -1,0 +1,172 @@
+/** Price lists: what a tier and a machine cost, from a date on. */
+import { isDay } from '../estate/dates.ts';
+import type { Settings } from '../estate/settings.ts';
+import { type Bytes, bytes, parseSize } from '../estate/size.ts';
+import type { ReadDocument, Step } from '../read/document.ts';
+import type { TierDeclaration } from '../read/generated/price-list.ts';
+import { found, type Outcome, type Place, type Problem, refused } from '../read/problem.ts';
+import { validate } from '../read/validate.ts';
+import { type Money, money, noMoney } from './money.ts';
+
+/** A stretch of capacity at one rate; the last may be open-ended. */
+export interface Band {
+  readonly upTo: Bytes | undefined;
+  readonly rate: Money;
+}
+
+export interface Tier {
+  readonly name: string;
+  /** The bytes of the unit that rates are for: 2^30 or 10^9. */
+  readonly unit: Bytes;
+  readonly unitName: 'GiB-month' | 'GB-month';
+  readonly bands: readonly Band[];
+  readonly flat: Money;
+  readonly minimumBilled: Bytes | undefined;
+  readonly minimum: Bytes | undefined;
+  readonly maximum: Bytes | undefined;
+  readonly step: Bytes | undefined;
+  readonly ioPerGib: number | undefined;
+  readonly ioMaximum: number | undefined;
+  readonly serversAVolume: number | undefined;
+  readonly place: Place;
+}
+
+/** A machine's price by the hour. */
+export interface Machine {
+  readonly name: string;
+  readonly running: Money;
+  readonly stopped: Money;
+}
+
+export interface PriceList {
+  /** The first day on which it holds. */
+  readonly from: string;
+  readonly currency: string;
+  readonly tiers: ReadonlyMap<string, Tier>;
+  readonly machines: ReadonlyMap<string, Machine>;
+  readonly place: Place;
+}
+
+const gib = bytes(1n << 30n);
+const gb = bytes(10n ** 9n);
+
+export function readPriceList(document: ReadDocument): Outcome<PriceList> {
+  const valid = validate('price-list', document);
+  if (!valid.ok) return valid;
+  const { from, currency, tiers = {}, machines = {} } = valid.value;
+  const problems: Problem[] = [];
+  const refuse = (path: readonly Step[], message: string, advice: string): void => {
+    const place = document.placeOfValue(path);
+    problems.push({ place, message, advice, excerpt: document.excerpt(place) });
+  };
+  if (!isDay(from))
+    refuse(['from'], `${from} is no day in the calendar`, 'Write a full date such as 2026-01-01.');
+  const list: PriceList = {
+    from,
+    currency,
+    tiers: new Map(
+      Object.entries(tiers).map(([name, tier]) => [
+        name,
+        readTier(name, tier, document.placeIn(tiers, name), refuse),
+      ]),
+    ),
+    machines: new Map(
+      Object.entries(machines).map(([name, { running, stopped }]) => [
+        name,
+        { name, running: money(running), stopped: stopped === undefined ? noMoney : money(stopped) },
+      ]),
+    ),
+    place: document.placeOfKey([]),
+  };
+  return problems.length > 0 ? refused(...problems) : found(list);
+}
+
+function readTier(
+  name: string,
+  declared: TierDeclaration,
+  place: Place,
+  refuse: (path: readonly Step[], message: string, advice: string) => void,
+): Tier {
+  const size = (text: string | undefined, ...path: readonly Step[]): Bytes | undefined => {
+    if (text === undefined) return undefined;
+    const parsed = parseSize(text);
+    if (typeof parsed === 'bigint') return parsed;
+    refuse(['tiers', name, ...path], parsed.why, 'Write a whole number of bytes in a unit, such as 1 GiB.');
+    return undefined;
+  };
+  const written = declared.bands ?? (declared.rate === undefined ? [] : [{ rate: declared.rate }]);
+  const bands = written.map((band, index): Band => {
+    const upTo = size(band['up-to'], 'bands', index, 'up-to');
+    if (band['up-to'] === undefined && index < written.length - 1) {
+      refuse(
+        ['tiers', name, 'bands', index],
+        `band ${index + 1} of the tier ${name} has no end`,
+        'Only the last band may leave out up-to.',
+      );
+    }
+    return { upTo, rate: money(band.rate) };
+  });
+  for (const [index, band] of bands.entries()) {
+    const previous = bands[index - 1]?.upTo;
+    if (previous !== undefined && band.upTo !== undefined && band.upTo <= previous) {
+      refuse(
+        ['tiers', name, 'bands', index, 'up-to'],
+        `band ${index + 1} of the tier ${name} ends before the one above it`,
+        'List the bands from the smallest up-to to the largest.',
+      );
+    }
+  }
+  const step = size(declared.step, 'step');
+  if (step === 0n)
+    refuse(
+      ['tiers', name, 'step'],
+      'a step of nothing leads nowhere',
+      'Write the step the provider sells in, such as 1 GiB.',
+    );
+  return {
+    name,
+    unit: declared.per === 'GiB-month' ? gib : gb,
+    unitName: declared.per,
+    bands,
+    flat: declared.flat === undefined ? noMoney : money(declared.flat),
+    minimumBilled: size(declared['minimum-billed'], 'minimum-billed'),
+    minimum: size(declared.minimum, 'minimum'),
+    maximum: size(declared.maximum, 'maximum'),
+    step,
+    ioPerGib: declared['io-per-gib'],
+    ioMaximum: declared['io-maximum'],
+    serversAVolume: declared['servers-a-volume'],
+    place,
+  };
+}
+
+/** Price lists that may stand beside each other: one currency, and one list a date. Newest first. */
+export function gatherPriceLists(
+  lists: readonly PriceList[],
+  settings: Settings,
+): Outcome<readonly PriceList[]> {
+  const problems: Problem[] = [];
+  const sorted = [...lists].sort((a, b) => (a.from < b.from ? 1 : a.from > b.from ? -1 : 0));
+  for (const [index, list] of sorted.entries()) {
+    if (list.currency !== settings.currency) {
+      problems.push({
+        place: list.place,
+        message: `this price list is in ${list.currency}, and the estate's currency is ${settings.currency}`,
+        advice: `Give the prices in ${settings.currency}; Ullage does not convert.`,
+      });
+    }
+    const earlier = sorted[index - 1];
+    if (earlier?.from === list.from) {
+      problems.push({
+        place: list.place,
+        message: `two price lists hold from ${list.from}: this one and ${earlier.place.file}`,
+        advice: 'Keep one, or give the newer its own date.',
+      });
+    }
+  }
+  return problems.length > 0 ? refused(...problems) : found(sorted);
+}
+
+/** The list in force on a day: the newest that has begun. */
+export const listInForce = (newestFirst: readonly PriceList[], day: string): PriceList | undefined =>
+  newestFirst.find(({ from }) => from <= day);

@@ -1,0 +1,278 @@
+/**
+ * YAML text -> plain values, each key and item with its position.
+ *
+ * The reader takes the part of YAML 1.2 that declarations need and refuses the rest by name: aliases (a short
+ * file can stand for a huge one), tags (they change what a value is), duplicate keys (the last would silently
+ * win), keys that are no text, several documents in one file, and nesting beyond `deepest`.
+ */
+import {
+  isAlias,
+  isMap,
+  isScalar,
+  isSeq,
+  parseDocument,
+  type Scalar,
+  type Document as YamlDocument,
+} from 'yaml';
+import { found, type Outcome, type Place, type Problem, refused } from './problem.ts';
+
+/** How deep values may nest. The deepest format is five levels; a custom rule's schema needs a few more. */
+export const deepest = 32;
+
+/** What a file holds once read. Objects have no prototype, so that `__proto__` is a key like any other. */
+export type PlainValue =
+  | string
+  | number
+  | boolean
+  | null
+  | readonly PlainValue[]
+  | { readonly [key: string]: PlainValue };
+
+export type Step = string | number;
+
+/** One file, read: its value, and where each part of it stands. */
+export interface ReadDocument {
+  readonly file: string;
+  readonly value: PlainValue;
+  /** Where the key (or the item) at the end of the path stands; the nearest part above it that exists otherwise. */
+  placeOfKey(path: readonly Step[]): Place;
+  /** Where the value at the end of the path stands. */
+  placeOfValue(path: readonly Step[]): Place;
+  /** Where a key of an object, or an item of a list, stands; the object is one that `value` holds. */
+  placeIn(container: object, step: Step): Place;
+  /** The source line a place is on. */
+  excerpt(place: Place): string;
+}
+
+/** Line and column of offsets into one text; quickest when asked in rising order. */
+class LineIndex {
+  readonly #text: string;
+  readonly #file: string;
+  readonly #starts: number[] = [0];
+
+  constructor(text: string, file: string) {
+    this.#text = text;
+    this.#file = file;
+    for (let at = text.indexOf('\n'); at !== -1; at = text.indexOf('\n', at + 1)) this.#starts.push(at + 1);
+  }
+
+  place(offset: number): Place {
+    let low = 0;
+    let high = this.#starts.length - 1;
+    while (low < high) {
+      const middle = (low + high + 1) >> 1;
+      if ((this.#starts[middle] ?? 0) <= offset) low = middle;
+      else high = middle - 1;
+    }
+    return { file: this.#file, line: low + 1, column: offset - (this.#starts[low] ?? 0) + 1 };
+  }
+
+  line(number: number): string {
+    const start = this.#starts[number - 1];
+    if (start === undefined) return '';
+    const next = this.#starts[number];
+    return this.#text.slice(start, next === undefined ? undefined : next - 1).replace(/\r$/, '');
+  }
+}
+
+type Offsets = { readonly [step: Step]: number };
+
+/** Walks the YAML tree once: plain values, the offset of every key, and what is refused. */
+class PlainWalk {
+  readonly problems: Problem[] = [];
+  readonly offsets = new Map<object, Offsets>();
+  readonly #lines: LineIndex;
+
+  constructor(lines: LineIndex) {
+    this.#lines = lines;
+  }
+
+  refuse(offset: number, message: string, advice: string): null {
+    const place = this.#lines.place(offset);
+    this.problems.push({ place, message, advice, excerpt: this.#lines.line(place.line) });
+    return null;
+  }
+
+  value(node: unknown, depth: number, offset: number): PlainValue {
+    if (node === null || node === undefined) return null;
+    if (isAlias(node)) {
+      return this.refuse(
+        node.range?.[0] ?? offset,
+        `the alias *${node.source} is not read`,
+        'Write the value out in full.',
+      );
+    }
+    if (depth > deepest) {
+      return this.refuse(
+        offset,
+        `values nest more than ${deepest} levels deep`,
+        'Flatten the file; no format needs so many levels.',
+      );
+    }
+    if (isScalar(node)) return this.#scalar(node, offset);
+    if (isMap(node)) {
+      this.#refuseTag(node.tag, node.range?.[0] ?? offset, 'tag:yaml.org,2002:map');
+      const object: Record<string, PlainValue> = Object.create(null);
+      const offsets: Record<string, number> = Object.create(null);
+      for (const pair of node.items) {
+        const at = isScalar(pair.key) ? (pair.key.range?.[0] ?? offset) : (node.range?.[0] ?? offset);
+        const key = this.#key(pair.key, at);
+        if (key === undefined) continue;
+        if (key in object) {
+          const first = this.#lines.place(offsets[key] ?? at);
+          this.refuse(
+            at,
+            `the key ${key} stands twice in one place (first on line ${first.line})`,
+            'Keep one of the two.',
+          );
+          continue;
+        }
+        object[key] = this.value(pair.value, depth + 1, at);
+        offsets[key] = at;
+      }
+      this.offsets.set(object, offsets);
+      return object;
+    }
+    if (isSeq(node)) {
+      this.#refuseTag(node.tag, node.range?.[0] ?? offset, 'tag:yaml.org,2002:seq');
+      const offsets: Record<number, number> = {};
+      const list = node.items.map((item, index) => {
+        const at = rangeStart(item) ?? offset;
+        offsets[index] = at;
+        return this.value(item, depth + 1, at);
+      });
+      this.offsets.set(list, offsets);
+      return list;
+    }
+    return this.refuse(
+      offset,
+      'this is no value that can be read',
+      'Write text, a number, a list or a mapping.',
+    );
+  }
+
+  #scalar(node: Scalar, offset: number): PlainValue {
+    this.#refuseTag(node.tag, node.range?.[0] ?? offset, undefined);
+    const value = node.value;
+    if (typeof value === 'string' || typeof value === 'boolean' || value === null) return value;
+    // An infinity or a not-a-number has no place in JSON Schema, so it is left as the text it was written as.
+    if (typeof value === 'number') return Number.isFinite(value) ? value : (node.source ?? String(value));
+    return this.refuse(
+      node.range?.[0] ?? offset,
+      'this is no value that can be read',
+      'Write text, a number, true or false.',
+    );
+  }
+
+  /** A key as it is written: `1e3` and `yes` are names, not a number and a truth. */
+  #key(key: unknown, offset: number): string | undefined {
+    if (isScalar(key)) {
+      this.#refuseTag(key.tag, offset, undefined);
+      return key.source ?? String(key.value);
+    }
+    if (typeof key === 'string') return key;
+    this.refuse(offset, 'a key here is not text', 'Write each key as plain text followed by a colon.');
+    return undefined;
+  }
+
+  #refuseTag(tag: string | undefined, offset: number, usual: string | undefined): void {
+    if (tag === undefined || tag === usual) return;
+    this.refuse(offset, `the tag ${tag} is not read`, 'Leave the tag out; text in quotes is always text.');
+  }
+}
+
+const rangeStart = (node: unknown): number | undefined =>
+  isScalar(node) || isMap(node) || isSeq(node) || isAlias(node) ? node.range?.[0] : undefined;
+
+/**
+ * Reads one YAML text.
+ *
+ * @param text the decoded file, without a byte-order mark
+ * @param file the path that places name
+ */
+export function readDocument(text: string, file: string): Outcome<ReadDocument> {
+  const lines = new LineIndex(text, file);
+  let yaml: YamlDocument.Parsed;
+  try {
+    // The library's own check for duplicate keys compares every key of a map with every other; the walk below
+    // finds the same duplicates with one look-up a key.
+    yaml = parseDocument(text, {
+      version: '1.2',
+      schema: 'core',
+      uniqueKeys: false,
+      prettyErrors: false,
+      logLevel: 'silent',
+    });
+  } catch (error) {
+    // The composer recurses; a file nested thousands deep runs out of stack before any limit can be asked.
+    const place: Place = { file, line: 1, column: 1 };
+    const deep = error instanceof RangeError;
+    return refused({
+      place,
+      message: deep ? `values nest more than ${deepest} levels deep` : 'the file cannot be read as YAML',
+      advice: deep
+        ? 'Flatten the file; no format needs so many levels.'
+        : 'Check the file with a YAML linter.',
+    });
+  }
+  const problems: Problem[] = [...yaml.errors, ...yaml.warnings].map((error) => {
+    const place = lines.place(Math.min(error.pos[0], Math.max(0, text.length - 1)));
+    return {
+      place,
+      message: `the YAML is broken here: ${error.message.replace(/\s+/g, ' ')}`,
+      advice: 'Put the YAML right; indentation, quotes and colons are the usual causes.',
+      excerpt: lines.line(place.line),
+    };
+  });
+  if (problems.length > 0) return refused(...problems);
+  const walk = new PlainWalk(lines);
+  const value = walk.value(yaml.contents, 0, 0);
+  if (walk.problems.length > 0) return refused(...walk.problems);
+  return found(located(file, value, walk.offsets, lines, yaml));
+}
+
+function located(
+  file: string,
+  value: PlainValue,
+  offsets: ReadonlyMap<object, Offsets>,
+  lines: LineIndex,
+  yaml: YamlDocument.Parsed,
+): ReadDocument {
+  const offsetOfKey = (path: readonly Step[]): number => {
+    let at = 0;
+    let here: PlainValue = value;
+    for (const step of path) {
+      if (typeof here !== 'object' || here === null) break;
+      const next: number | undefined = offsets.get(here)?.[step];
+      if (next === undefined) break;
+      at = next;
+      here = Array.isArray(here)
+        ? here[Number(step)]
+        : (here as { readonly [key: string]: PlainValue })[step];
+    }
+    return at;
+  };
+  return {
+    file,
+    value,
+    placeOfKey: (path) => lines.place(offsetOfKey(path)),
+    placeOfValue: (path) => lines.place(offsetOfValue(yaml, path) ?? offsetOfKey(path)),
+    placeIn: (container, step) => lines.place(offsets.get(container)?.[step] ?? 0),
+    excerpt: (place) => lines.line(place.line),
+  };
+}
+
+/** Only asked for when something is wrong, so it walks the tree from the top. */
+function offsetOfValue(yaml: YamlDocument.Parsed, path: readonly Step[]): number | undefined {
+  let node: unknown = yaml.contents;
+  for (const step of path) {
+    if (isMap(node)) {
+      const pair = node.items.find(
+        ({ key }) => isScalar(key) && (key.source ?? String(key.value)) === String(step),
+      );
+      node = pair?.value;
+    } else if (isSeq(node)) node = node.items[Number(step)];
+    else return undefined;
+  }
+  return rangeStart(node);
+}

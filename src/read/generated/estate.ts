@@ -1,0 +1,285 @@
+/* Generated from schema/ and src/rules/ by `npm run generate`; do not edit. */
+
+/**
+ * The team that everything in this file belongs to, unless it names its own.
+ */
+export type Name = string;
+/**
+ * The site that everything in this file is at, unless it names its own.
+ */
+export type Name1 = string;
+/**
+ * A name: letters, digits, dot, underscore and hyphen, beginning with a letter or digit, at most 128 characters.
+ */
+export type Name2 = string;
+/**
+ * A name: letters, digits, dot, underscore and hyphen, beginning with a letter or digit, at most 128 characters.
+ */
+export type Name3 = string;
+/**
+ * A name: letters, digits, dot, underscore and hyphen, beginning with a letter or digit, at most 128 characters.
+ */
+export type Name4 = string;
+/**
+ * A name: letters, digits, dot, underscore and hyphen, beginning with a letter or digit, at most 128 characters.
+ */
+export type Name5 = string;
+/**
+ * A name: letters, digits, dot, underscore and hyphen, beginning with a letter or digit, at most 128 characters.
+ */
+export type Name6 = string;
+/**
+ * What is bought: a number with its unit, such as 50 GiB.
+ */
+export type Size = string;
+/**
+ * A name: letters, digits, dot, underscore and hyphen, beginning with a letter or digit, at most 128 characters.
+ */
+export type Name7 = string;
+/**
+ * The person or role that answers for a detached volume; the team stands in where none is named.
+ */
+export type Sentence = string;
+/**
+ * Why a detached volume is kept.
+ */
+export type Sentence1 = string;
+/**
+ * The day until which a detached volume is kept.
+ */
+export type Date = string;
+/**
+ * Where the guest mounts it: an absolute path, a drive letter such as D:, or swap.
+ */
+export type MountPoint = string;
+/**
+ * The file system's type, which decides whether it can shrink and whether two servers may mount it.
+ */
+export type FileSystemType =
+  'ext2' | 'ext3' | 'ext4' | 'xfs' | 'btrfs' | 'ntfs' | 'vfat' | 'gfs2' | 'ocfs2' | 'swap';
+/**
+ * The size it was made or grown to; the whole volume where left out.
+ */
+export type Size1 = string;
+/**
+ * A name: letters, digits, dot, underscore and hyphen, beginning with a letter or digit, at most 128 characters.
+ */
+export type Name8 = string;
+/**
+ * A name: letters, digits, dot, underscore and hyphen, beginning with a letter or digit, at most 128 characters.
+ */
+export type Name9 = string;
+/**
+ * A name: letters, digits, dot, underscore and hyphen, beginning with a letter or digit, at most 128 characters.
+ */
+export type Name10 = string;
+/**
+ * A name: letters, digits, dot, underscore and hyphen, beginning with a letter or digit, at most 128 characters.
+ */
+export type Name11 = string;
+/**
+ * A name: letters, digits, dot, underscore and hyphen, beginning with a letter or digit, at most 128 characters.
+ */
+export type Name12 = string;
+/**
+ * The group's extent, in which it gives space out.
+ */
+export type Size2 = string;
+/**
+ * A name: letters, digits, dot, underscore and hyphen, beginning with a letter or digit, at most 128 characters.
+ */
+export type Name13 = string;
+/**
+ * The size of the logical volume it lies on.
+ */
+export type Size3 = string;
+/**
+ * A name: letters, digits, dot, underscore and hyphen, beginning with a letter or digit, at most 128 characters.
+ */
+export type Name14 = string;
+/**
+ * A name: letters, digits, dot, underscore and hyphen, beginning with a letter or digit, at most 128 characters.
+ */
+export type Name15 = string;
+/**
+ * A name: letters, digits, dot, underscore and hyphen, beginning with a letter or digit, at most 128 characters.
+ */
+export type Name16 = string;
+/**
+ * The day of the deletion.
+ */
+export type Date1 = string;
+/**
+ * Why nobody needs it.
+ */
+export type Sentence2 = string;
+/**
+ * Where the last backup lies.
+ */
+export type Sentence3 = string;
+/**
+ * The day of that backup.
+ */
+export type Date2 = string;
+
+/**
+ * An estate file: servers, volumes, attachments, volume groups, file systems, retired volumes.
+ */
+export interface EstateFile {
+  team?: Name;
+  site?: Name1;
+  labels?: Labels;
+  /**
+   * The servers, by name.
+   */
+  servers?: {
+    [k: string]: ServerDeclaration;
+  };
+  /**
+   * The volumes, by name.
+   */
+  volumes?: {
+    [k: string]: VolumeDeclaration;
+  };
+  /**
+   * Which volume is attached to which server. A boot volume needs no entry.
+   */
+  attachments?: AttachmentDeclaration[];
+  /**
+   * The volume groups, by name.
+   */
+  'volume-groups'?: {
+    [k: string]: VolumeGroupDeclaration;
+  };
+  /**
+   * Volumes that were deleted, each with its reason and its evidence.
+   */
+  retired?: RetiredDeclaration[];
+}
+/**
+ * Labels that everything in this file carries, unless it sets the same label itself.
+ */
+export interface Labels {
+  [k: string]: string;
+}
+/**
+ * One server.
+ */
+export interface ServerDeclaration {
+  /**
+   * Whether the server runs. A stopped server may still be billed.
+   */
+  power?: 'running' | 'stopped';
+  boot?: Name2;
+  /**
+   * What runs inside, which decides how the guest is made to see a change.
+   */
+  guest?: 'linux-lvm' | 'linux' | 'windows' | 'other';
+  machine?: Name3;
+  /**
+   * Input and output operations a second that the work on this server needs from its volumes together.
+   */
+  io?: number;
+  /**
+   * How many volumes this server can hold, where it differs from its site's.
+   */
+  'attachment-slots'?: number;
+  team?: Name4;
+  site?: Name5;
+  labels?: Labels1;
+  formerly?: Name6;
+}
+/**
+ * Labels of your own, name to text; limits and rules can choose by them.
+ */
+export interface Labels1 {
+  [k: string]: string;
+}
+/**
+ * One volume.
+ */
+export interface VolumeDeclaration {
+  size: Size;
+  tier: Name7;
+  /**
+   * Whether the provider lets several servers hold it at once.
+   */
+  shareable?: boolean;
+  /**
+   * A protected volume is not to be deleted; the protection is lifted in a change of its own first.
+   */
+  protected?: boolean;
+  owner?: Sentence;
+  reason?: Sentence1;
+  'retain-until'?: Date;
+  'file-system'?: WholeVolumeFileSystemDeclaration;
+  team?: Name8;
+  site?: Name9;
+  labels?: Labels1;
+  formerly?: Name10;
+}
+/**
+ * The file system that lies on this volume by itself, outside any group.
+ */
+export interface WholeVolumeFileSystemDeclaration {
+  mount: MountPoint;
+  type: FileSystemType;
+  size?: Size1;
+}
+/**
+ * One volume on one server.
+ */
+export interface AttachmentDeclaration {
+  volume: Name11;
+  server: Name12;
+}
+/**
+ * Volumes that are used as one. The group travels whole.
+ */
+export interface VolumeGroupDeclaration {
+  extent?: Size2;
+  /**
+   * The volumes in the group.
+   *
+   * @minItems 1
+   */
+  members: [Name13, ...Name13[]];
+  /**
+   * How the group's file systems lie on its members.
+   */
+  layout?: 'linear' | 'striped' | 'mirrored';
+  /**
+   * Over how many members a striped layout spreads; all of them where left out.
+   */
+  stripes?: number;
+  /**
+   * How many whole copies a mirrored layout keeps.
+   */
+  copies?: number;
+  /**
+   * The file systems in the group, by mount point.
+   */
+  'file-systems'?: {
+    [k: string]: FileSystemDeclaration;
+  };
+  team?: Name14;
+  labels?: Labels1;
+  formerly?: Name15;
+}
+/**
+ * One file system on its own logical volume.
+ */
+export interface FileSystemDeclaration {
+  size: Size3;
+  type: FileSystemType;
+}
+/**
+ * One deletion, put on record.
+ */
+export interface RetiredDeclaration {
+  volume: Name16;
+  on: Date1;
+  reason: Sentence2;
+  backup?: Sentence3;
+  'backed-up'?: Date2;
+}

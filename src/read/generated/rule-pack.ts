@@ -1,0 +1,559 @@
+/* Generated from schema/ and src/rules/ by `npm run generate`; do not edit. */
+
+/**
+ * A name: letters, digits, dot, underscore and hyphen, beginning with a letter or digit, at most 128 characters.
+ */
+export type Name = string;
+export type RuleEntry =
+  | MaxMonthlySpendEntry
+  | MinimumHeadroomEntry
+  | NoShrinkEntry
+  | BootVolumeStaysEntry
+  | ExclusiveAttachmentEntry
+  | GroupTravelsWholeEntry
+  | SameSiteEntry
+  | GrowthStepEntry
+  | DetachedVolumeOwnedEntry
+  | DeletionPreparedEntry
+  | PolicyApartEntry;
+/**
+ * A name: letters, digits, dot, underscore and hyphen, beginning with a letter or digit, at most 128 characters.
+ */
+export type Name1 = string;
+/**
+ * Only what belongs to one of these teams.
+ *
+ * @minItems 1
+ */
+export type Names = [Name, ...Name[]];
+/**
+ * Only what is at one of these sites.
+ *
+ * @minItems 1
+ */
+export type Names1 = [Name, ...Name[]];
+/**
+ * Only volumes of one of these tiers.
+ *
+ * @minItems 1
+ */
+export type Names2 = [Name, ...Name[]];
+/**
+ * The most that all in scope may cost a month together. It holds at equality and is broken above.
+ */
+export type Amount = string;
+/**
+ * The first day on which the limit holds.
+ */
+export type Date = string;
+/**
+ * The last day on which the limit holds.
+ */
+export type Date1 = string;
+/**
+ * A name: letters, digits, dot, underscore and hyphen, beginning with a letter or digit, at most 128 characters.
+ */
+export type Name2 = string;
+/**
+ * The least size that must be free, where sizes are counted.
+ */
+export type Size = string;
+/**
+ * A name: letters, digits, dot, underscore and hyphen, beginning with a letter or digit, at most 128 characters.
+ */
+export type Name3 = string;
+/**
+ * A name: letters, digits, dot, underscore and hyphen, beginning with a letter or digit, at most 128 characters.
+ */
+export type Name4 = string;
+/**
+ * A name: letters, digits, dot, underscore and hyphen, beginning with a letter or digit, at most 128 characters.
+ */
+export type Name5 = string;
+/**
+ * A name: letters, digits, dot, underscore and hyphen, beginning with a letter or digit, at most 128 characters.
+ */
+export type Name6 = string;
+/**
+ * A name: letters, digits, dot, underscore and hyphen, beginning with a letter or digit, at most 128 characters.
+ */
+export type Name7 = string;
+/**
+ * A name: letters, digits, dot, underscore and hyphen, beginning with a letter or digit, at most 128 characters.
+ */
+export type Name8 = string;
+/**
+ * The largest size by which a volume may grow in one change.
+ */
+export type Size1 = string;
+/**
+ * A name: letters, digits, dot, underscore and hyphen, beginning with a letter or digit, at most 128 characters.
+ */
+export type Name9 = string;
+/**
+ * A name: letters, digits, dot, underscore and hyphen, beginning with a letter or digit, at most 128 characters.
+ */
+export type Name10 = string;
+/**
+ * A name: letters, digits, dot, underscore and hyphen, beginning with a letter or digit, at most 128 characters.
+ */
+export type Name11 = string;
+
+/**
+ * A rule pack: rules, their parameters, their limits and whom they are for.
+ */
+export interface RulePackFile {
+  /**
+   * Packs that ship with Ullage, by name; what follows adds to them or overrides them by name.
+   */
+  use?: Name[];
+  /**
+   * The rules of this pack.
+   */
+  rules?: RuleEntry[];
+}
+/**
+ * A team, a site, a label or the whole estate that costs more a month than its limit.
+ */
+export interface MaxMonthlySpendEntry {
+  /**
+   * A team, a site, a label or the whole estate that costs more a month than its limit.
+   */
+  rule: 'max-monthly-spend';
+  name?: Name1;
+  /**
+   * How much a finding weighs; error where left out. Only error fails.
+   */
+  level?: 'error' | 'warning' | 'note';
+  /**
+   * false switches off the entry of the same name in a pack that is used.
+   */
+  enabled?: boolean;
+  where?: ScopeDeclaration;
+  limit: Amount;
+  /**
+   * Makes the limit one for each team, or each site, in scope instead of one for all together.
+   */
+  each?: 'team' | 'site';
+  /**
+   * The share of the limit from which a warning is given.
+   */
+  'warn-from'?: number;
+  from?: Date;
+  until?: Date1;
+}
+/**
+ * What the rule is for; all of it where left out.
+ */
+export interface ScopeDeclaration {
+  teams?: Names;
+  sites?: Names1;
+  tiers?: Names2;
+  /**
+   * Only what carries each of these labels, with the value or one of the values.
+   */
+  labels?: {
+    /**
+     * @minItems 1
+     */
+    [k: string]: string | [string, ...string[]];
+  };
+}
+/**
+ * Less free room than asked, at a site's quota, a server's attachment slots or a volume group.
+ */
+export interface MinimumHeadroomEntry {
+  /**
+   * Less free room than asked, at a site's quota, a server's attachment slots or a volume group.
+   */
+  rule: 'minimum-headroom';
+  name?: Name2;
+  /**
+   * How much a finding weighs; error where left out. Only error fails.
+   */
+  level?: 'error' | 'warning' | 'note';
+  /**
+   * false switches off the entry of the same name in a pack that is used.
+   */
+  enabled?: boolean;
+  where?: ScopeDeclaration1;
+  /**
+   * The layer that must keep room.
+   */
+  of: 'quota' | 'attachment-slots' | 'volume-group';
+  /**
+   * The least share of the capacity that must be free. It holds at equality.
+   */
+  share?: number;
+  size?: Size;
+  /**
+   * The least number of volumes or slots that must be free, where pieces are counted.
+   */
+  count?: number;
+}
+/**
+ * What the rule is for; all of it where left out.
+ */
+export interface ScopeDeclaration1 {
+  teams?: Names;
+  sites?: Names1;
+  tiers?: Names2;
+  /**
+   * Only what carries each of these labels, with the value or one of the values.
+   */
+  labels?: {
+    /**
+     * @minItems 1
+     */
+    [k: string]: string | [string, ...string[]];
+  };
+}
+/**
+ * A volume, a volume group or a file system made smaller in exact bytes: also across a rename, a change of unit, or a deletion and re-creation in its place.
+ */
+export interface NoShrinkEntry {
+  /**
+   * A volume, a volume group or a file system made smaller in exact bytes: also across a rename, a change of unit, or a deletion and re-creation in its place.
+   */
+  rule: 'no-shrink';
+  name?: Name3;
+  /**
+   * How much a finding weighs; error where left out. Only error fails.
+   */
+  level?: 'error' | 'warning' | 'note';
+  /**
+   * false switches off the entry of the same name in a pack that is used.
+   */
+  enabled?: boolean;
+  where?: ScopeDeclaration2;
+  /**
+   * Types of file system that may be made smaller, out of those whose own tools can do it.
+   */
+  'allow-file-systems'?: ('ext2' | 'ext3' | 'ext4' | 'btrfs' | 'ntfs' | 'swap')[];
+}
+/**
+ * What the rule is for; all of it where left out.
+ */
+export interface ScopeDeclaration2 {
+  teams?: Names;
+  sites?: Names1;
+  tiers?: Names2;
+  /**
+   * Only what carries each of these labels, with the value or one of the values.
+   */
+  labels?: {
+    /**
+     * @minItems 1
+     */
+    [k: string]: string | [string, ...string[]];
+  };
+}
+/**
+ * A boot volume detached, swapped, moved or deleted while its server runs.
+ */
+export interface BootVolumeStaysEntry {
+  /**
+   * A boot volume detached, swapped, moved or deleted while its server runs.
+   */
+  rule: 'boot-volume-stays';
+  name?: Name4;
+  /**
+   * How much a finding weighs; error where left out. Only error fails.
+   */
+  level?: 'error' | 'warning' | 'note';
+  /**
+   * false switches off the entry of the same name in a pack that is used.
+   */
+  enabled?: boolean;
+  where?: ScopeDeclaration3;
+}
+/**
+ * What the rule is for; all of it where left out.
+ */
+export interface ScopeDeclaration3 {
+  teams?: Names;
+  sites?: Names1;
+  tiers?: Names2;
+  /**
+   * Only what carries each of these labels, with the value or one of the values.
+   */
+  labels?: {
+    /**
+     * @minItems 1
+     */
+    [k: string]: string | [string, ...string[]];
+  };
+}
+/**
+ * One volume on two servers, unless it is shareable, within its tier's limit, and holds a file system made for several servers at once.
+ */
+export interface ExclusiveAttachmentEntry {
+  /**
+   * One volume on two servers, unless it is shareable, within its tier's limit, and holds a file system made for several servers at once.
+   */
+  rule: 'exclusive-attachment';
+  name?: Name5;
+  /**
+   * How much a finding weighs; error where left out. Only error fails.
+   */
+  level?: 'error' | 'warning' | 'note';
+  /**
+   * false switches off the entry of the same name in a pack that is used.
+   */
+  enabled?: boolean;
+  where?: ScopeDeclaration4;
+}
+/**
+ * What the rule is for; all of it where left out.
+ */
+export interface ScopeDeclaration4 {
+  teams?: Names;
+  sites?: Names1;
+  tiers?: Names2;
+  /**
+   * Only what carries each of these labels, with the value or one of the values.
+   */
+  labels?: {
+    /**
+     * @minItems 1
+     */
+    [k: string]: string | [string, ...string[]];
+  };
+}
+/**
+ * A volume group with members on different servers, or with some members attached and some not.
+ */
+export interface GroupTravelsWholeEntry {
+  /**
+   * A volume group with members on different servers, or with some members attached and some not.
+   */
+  rule: 'group-travels-whole';
+  name?: Name6;
+  /**
+   * How much a finding weighs; error where left out. Only error fails.
+   */
+  level?: 'error' | 'warning' | 'note';
+  /**
+   * false switches off the entry of the same name in a pack that is used.
+   */
+  enabled?: boolean;
+  where?: ScopeDeclaration5;
+}
+/**
+ * What the rule is for; all of it where left out.
+ */
+export interface ScopeDeclaration5 {
+  teams?: Names;
+  sites?: Names1;
+  tiers?: Names2;
+  /**
+   * Only what carries each of these labels, with the value or one of the values.
+   */
+  labels?: {
+    /**
+     * @minItems 1
+     */
+    [k: string]: string | [string, ...string[]];
+  };
+}
+/**
+ * A volume attached to a server at another site.
+ */
+export interface SameSiteEntry {
+  /**
+   * A volume attached to a server at another site.
+   */
+  rule: 'same-site';
+  name?: Name7;
+  /**
+   * How much a finding weighs; error where left out. Only error fails.
+   */
+  level?: 'error' | 'warning' | 'note';
+  /**
+   * false switches off the entry of the same name in a pack that is used.
+   */
+  enabled?: boolean;
+  where?: ScopeDeclaration6;
+}
+/**
+ * What the rule is for; all of it where left out.
+ */
+export interface ScopeDeclaration6 {
+  teams?: Names;
+  sites?: Names1;
+  tiers?: Names2;
+  /**
+   * Only what carries each of these labels, with the value or one of the values.
+   */
+  labels?: {
+    /**
+     * @minItems 1
+     */
+    [k: string]: string | [string, ...string[]];
+  };
+}
+/**
+ * A volume made more than so many times larger, or larger by more than a size, in one change.
+ */
+export interface GrowthStepEntry {
+  /**
+   * A volume made more than so many times larger, or larger by more than a size, in one change.
+   */
+  rule: 'growth-step';
+  name?: Name8;
+  /**
+   * How much a finding weighs; error where left out. Only error fails.
+   */
+  level?: 'error' | 'warning' | 'note';
+  /**
+   * false switches off the entry of the same name in a pack that is used.
+   */
+  enabled?: boolean;
+  where?: ScopeDeclaration7;
+  /**
+   * The largest factor by which a volume may grow in one change.
+   */
+  times?: number;
+  by?: Size1;
+}
+/**
+ * What the rule is for; all of it where left out.
+ */
+export interface ScopeDeclaration7 {
+  teams?: Names;
+  sites?: Names1;
+  tiers?: Names2;
+  /**
+   * Only what carries each of these labels, with the value or one of the values.
+   */
+  labels?: {
+    /**
+     * @minItems 1
+     */
+    [k: string]: string | [string, ...string[]];
+  };
+}
+/**
+ * A detached volume, still billed, with no owner, no reason or no retention date, or kept past that date.
+ */
+export interface DetachedVolumeOwnedEntry {
+  /**
+   * A detached volume, still billed, with no owner, no reason or no retention date, or kept past that date.
+   */
+  rule: 'detached-volume-owned';
+  name?: Name9;
+  /**
+   * How much a finding weighs; error where left out. Only error fails.
+   */
+  level?: 'error' | 'warning' | 'note';
+  /**
+   * false switches off the entry of the same name in a pack that is used.
+   */
+  enabled?: boolean;
+  where?: ScopeDeclaration8;
+  /**
+   * The most days ahead that a retention date may lie.
+   */
+  'at-most'?: number;
+  /**
+   * Days past the retention date that are let pass.
+   */
+  grace?: number;
+}
+/**
+ * What the rule is for; all of it where left out.
+ */
+export interface ScopeDeclaration8 {
+  teams?: Names;
+  sites?: Names1;
+  tiers?: Names2;
+  /**
+   * Only what carries each of these labels, with the value or one of the values.
+   */
+  labels?: {
+    /**
+     * @minItems 1
+     */
+    [k: string]: string | [string, ...string[]];
+  };
+}
+/**
+ * The deletion of a volume that is attached on main, is protected, or leaves no record of its reason and of a recent enough backup.
+ */
+export interface DeletionPreparedEntry {
+  /**
+   * The deletion of a volume that is attached on main, is protected, or leaves no record of its reason and of a recent enough backup.
+   */
+  rule: 'deletion-prepared';
+  name?: Name10;
+  /**
+   * How much a finding weighs; error where left out. Only error fails.
+   */
+  level?: 'error' | 'warning' | 'note';
+  /**
+   * false switches off the entry of the same name in a pack that is used.
+   */
+  enabled?: boolean;
+  where?: ScopeDeclaration9;
+  /**
+   * The most days that the backup on record may be old on the day of the judgement; left out, no backup is asked for.
+   */
+  'backup-within'?: number;
+  /**
+   * Whether a volume may be deleted that is still attached on main.
+   */
+  'attached-allowed'?: boolean;
+}
+/**
+ * What the rule is for; all of it where left out.
+ */
+export interface ScopeDeclaration9 {
+  teams?: Names;
+  sites?: Names1;
+  tiers?: Names2;
+  /**
+   * Only what carries each of these labels, with the value or one of the values.
+   */
+  labels?: {
+    /**
+     * @minItems 1
+     */
+    [k: string]: string | [string, ...string[]];
+  };
+}
+/**
+ * A looser policy and a change of storage in one branch.
+ */
+export interface PolicyApartEntry {
+  /**
+   * A looser policy and a change of storage in one branch.
+   */
+  rule: 'policy-apart';
+  name?: Name11;
+  /**
+   * How much a finding weighs; error where left out. Only error fails.
+   */
+  level?: 'error' | 'warning' | 'note';
+  /**
+   * false switches off the entry of the same name in a pack that is used.
+   */
+  enabled?: boolean;
+  where?: ScopeDeclaration10;
+}
+/**
+ * What the rule is for; all of it where left out.
+ */
+export interface ScopeDeclaration10 {
+  teams?: Names;
+  sites?: Names1;
+  tiers?: Names2;
+  /**
+   * Only what carries each of these labels, with the value or one of the values.
+   */
+  labels?: {
+    /**
+     * @minItems 1
+     */
+    [k: string]: string | [string, ...string[]];
+  };
+}

@@ -1,0 +1,78 @@
+/* Generated from schema/ and src/rules/ by `npm run generate`; do not edit. */
+
+/**
+ * The one currency of the estate (ISO 4217). Price lists in another are refused.
+ */
+export type Currency = string;
+/**
+ * Folder of the estate files, searched to any depth.
+ */
+export type Folder = string;
+/**
+ * Folder of the price lists.
+ */
+export type Folder1 = string;
+/**
+ * Folder of the rule packs.
+ */
+export type Folder2 = string;
+/**
+ * Folder of the waivers.
+ */
+export type Folder3 = string;
+/**
+ * Folder of the readings of measured use.
+ */
+export type Folder4 = string;
+/**
+ * How much capacity in all.
+ */
+export type Size = string;
+
+/**
+ * ullage.yaml: where things are, the currency, the month, the sites.
+ */
+export interface SettingsFile {
+  currency: Currency;
+  /**
+   * How long a month is for prices by the hour: 730 h (8,760 h a year over 12, common practice), or the calendar month of the day of judgement.
+   */
+  month?: '730 h' | 'calendar';
+  paths?: SettingsPaths;
+  /**
+   * The sites, by name. Once any is listed, every site that an estate file names must be.
+   */
+  sites?: {
+    [k: string]: SiteSettings;
+  };
+}
+/**
+ * Where things are, from the root of the repository; each defaults to the folder of its own name.
+ */
+export interface SettingsPaths {
+  storage?: Folder;
+  prices?: Folder1;
+  policies?: Folder2;
+  waivers?: Folder3;
+  readings?: Folder4;
+}
+/**
+ * What one site allows.
+ */
+export interface SiteSettings {
+  quota?: QuotaSettings;
+  /**
+   * How many volumes one server can hold, its boot volume counted.
+   */
+  'attachment-slots'?: number;
+}
+/**
+ * What the provider lets this account hold at the site.
+ */
+export interface QuotaSettings {
+  /**
+   * How many volumes.
+   */
+  volumes?: number;
+  size?: Size;
+}

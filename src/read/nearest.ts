@@ -1,0 +1,21 @@
+/** Words for a value in a message, and the nearest known word for an unknown one. */
+import { closest, distance } from 'fastest-levenshtein';
+
+/** A value as it may be shown in a message: short, on one line. */
+export function quoted(value: unknown): string {
+  if (value === null || value === undefined) return 'nothing';
+  if (Array.isArray(value)) return 'a list';
+  if (typeof value === 'object') return 'a mapping';
+  const text = String(value);
+  return text.length > 60 ? `${text.slice(0, 57)}…` : text;
+}
+
+/** `Did you mean size? `, or nothing where no known word is near. */
+export function offer(word: string, known: readonly string[]): string {
+  if (known.length === 0) return '';
+  const short = word.slice(0, 80);
+  const nearest = closest(short, [...known]);
+  return distance(short, nearest) <= Math.max(1, Math.floor(nearest.length / 3))
+    ? `Did you mean ${nearest}? `
+    : '';
+}

@@ -1,0 +1,43 @@
+/**
+ * What could not be read or understood, said to the person at the keyboard: where it is, what is wrong
+ * in their words, and what to do about it. Several are gathered and reported together.
+ */
+
+/** A position in a file of a revision. Line and column count from 1; the column counts UTF-16 units. */
+export interface Place {
+  readonly file: string;
+  readonly line: number;
+  readonly column: number;
+}
+
+export interface Problem {
+  /** Where; absent when the whole revision is meant, such as a missing base. */
+  readonly place?: Place | undefined;
+  /** What is wrong, one sentence. */
+  readonly message: string;
+  /** What to do, one sentence; a command where one mends it. */
+  readonly advice: string;
+  /** The source line at `place`, so that a report can put a pointer under the very character. */
+  readonly excerpt?: string | undefined;
+}
+
+/** Either a value, or every problem that stood in its way; never both, never neither. */
+export type Outcome<T> =
+  | { readonly ok: true; readonly value: T }
+  | { readonly ok: false; readonly problems: readonly Problem[] };
+
+export const found = <T>(value: T): Outcome<T> => ({ ok: true, value });
+
+export const refused = (...problems: readonly Problem[]): Outcome<never> => ({ ok: false, problems });
+
+/** Orders problems by file, then line, then column, so that a report is the same twice. */
+export function byPlace(a: Problem, b: Problem): number {
+  if (a.place === undefined || b.place === undefined) {
+    return Number(a.place !== undefined) - Number(b.place !== undefined);
+  }
+  return (
+    (a.place.file < b.place.file ? -1 : a.place.file > b.place.file ? 1 : 0) ||
+    a.place.line - b.place.line ||
+    a.place.column - b.place.column
+  );
+}

@@ -1,0 +1,21 @@
+/** Bytes of a file -> text, refusing what no editor would have meant to save. */
+import { found, type Outcome, refused } from './problem.ts';
+
+const strictUtf8 = new TextDecoder('utf-8', { fatal: true, ignoreBOM: false });
+
+/** Decodes UTF-8, with or without a byte-order mark. Other encodings and NUL bytes are refused, never guessed. */
+export function decodeText(content: Uint8Array, file: string): Outcome<string> {
+  const place = { file, line: 1, column: 1 };
+  if (content.includes(0)) {
+    return refused({
+      place,
+      message: 'the file holds NUL bytes, so it is no text in UTF-8',
+      advice: 'Save it as UTF-8 text.',
+    });
+  }
+  try {
+    return found(strictUtf8.decode(content));
+  } catch {
+    return refused({ place, message: 'the file is not valid UTF-8', advice: 'Save it as UTF-8 text.' });
+  }
+}

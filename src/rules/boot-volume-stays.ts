@@ -1,0 +1,61 @@
+import type { Change } from '../change/change.ts';
+import { formerName } from '../change/compare.ts';
+import { type ChangeRule, cautions } from './rule.ts';
+
+export const bootVolumeStays: ChangeRule<'boot-volume-stays'> = {
+  name: 'boot-volume-stays',
+  about: 'change',
+  level: 'error',
+  refuses: 'A boot volume detached, swapped, moved or deleted while its server runs.',
+  why: 'A running server reads and writes its boot volume at any moment. Taken away, the guest hangs and what it had not yet written is lost; providers refuse it or stop the server.',
+  advice: `Stop the server (power: stopped) in this change or an earlier one, then take the volume. ${cautions}`,
+  parameters: {},
+  needs: [],
+  *check(_entry, { base, head, changes, renames }, scope) {
+    const said = new Set<string>();
+    for (const change of changes) {
+      const verb = takesAway(change);
+      if (verb === undefined) continue;
+      for (const server of bootedFrom(change)) {
+        const after = head.estate.servers.get(renames.servers.get(server.name) ?? server.name);
+        // A server that goes too, or is stopped by this change, does not run when its volume is taken.
+        if (server.power !== 'running' || after?.power !== 'running') continue;
+        if (said.has(server.name) || !scope.includes(server)) continue;
+        said.add(server.name);
+        yield {
+          subject: change.subject,
+          place: change.place,
+          message: `${server.name} starts from ${server.boot}, which would be ${verb} while ${server.name} runs`,
+        };
+      }
+    }
+
+    function bootedFrom(change: Change) {
+      if (change.kind === 'boot-swapped') return change.before.boot === undefined ? [] : [change.before];
+      const volume = formerName(renames.volumes, change.subject.name);
+      return (base.estate.holders.get(volume) ?? [])
+        .filter(({ boot }) => boot)
+        .flatMap(({ server }) => base.estate.servers.get(server) ?? []);
+    }
+  },
+};
+
+/** What a change does, where it takes a volume from under the server that holds it. */
+function takesAway(change: Change): string | undefined {
+  switch (change.kind) {
+    case 'boot-swapped':
+      return `swapped for ${change.after.boot ?? 'no declared volume'}`;
+    case 'detached':
+      return 'detached';
+    case 'handed-over':
+      return `moved to ${change.to}`;
+    case 'volume-deleted':
+      return 'deleted';
+    case 'volume-re-created':
+      return `deleted and ${change.after.name} created in its place`;
+    case 'volume-moved-site':
+      return `moved to site ${change.after.site ?? 'none'}`;
+    default:
+      return undefined;
+  }
+}

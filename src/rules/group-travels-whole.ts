@@ -1,0 +1,35 @@
+import { placed, type StateRule } from './rule.ts';
+
+export const groupTravelsWhole: StateRule<'group-travels-whole'> = {
+  name: 'group-travels-whole',
+  about: 'state',
+  level: 'error',
+  refuses: 'A volume group with members on different servers, or with some members attached and some not.',
+  why: 'A volume group spreads its file systems over all its members. With one of them elsewhere the group does not start, or starts broken, and a repair in haste can lose all of it.',
+  advice:
+    'Move all members together: unmount, deactivate and export the group, detach every member, attach them all to the other server, import and activate there.',
+  parameters: {},
+  needs: [],
+  *check(_entry, { estate, revision }, scope) {
+    for (const group of estate.groups.values()) {
+      if (!scope.includes(group)) continue;
+      const seats = new Map<string, string[]>();
+      for (const member of group.members) {
+        const holders = (estate.holders.get(member) ?? []).map(({ server }) => server).sort();
+        const seat = holders.length === 0 ? '' : holders.join(' and ');
+        seats.set(seat, [...(seats.get(seat) ?? []), member]);
+      }
+      if (seats.size < 2) continue;
+      const parts = [...seats].map(
+        ([seat, members]) => `${members.join(', ')} ${seat === '' ? 'detached' : `on ${seat}`}`,
+      );
+      yield {
+        subject: { kind: 'volume-group', name: group.name },
+        place: placed(group, revision, 'members'),
+        message: `volume group ${group.name} is not in one place: ${parts.join('; ')}`,
+        // More pieces, or another split of the same number, is no better: any piece missing stops the group.
+        excess: BigInt(seats.size),
+      };
+    }
+  },
+};

@@ -1,0 +1,56 @@
+import { Decimal } from 'decimal.js';
+import { differenceOfBytes, showSize } from '../estate/size.ts';
+import { type ChangeRule, sizeOf, type Violation } from './rule.ts';
+
+export const growthStep: ChangeRule<'growth-step'> = {
+  name: 'growth-step',
+  about: 'change',
+  level: 'error',
+  refuses: 'A volume made more than so many times larger, or larger by more than a size, in one change.',
+  why: 'A slip of the hand on a size (500 for 50, TiB for GiB) costs many times as much, month after month, and cannot be taken back by shrinking.',
+  advice:
+    'Check the number and the unit. If the growth is meant, grow in smaller steps, or ask for a waiver.',
+  parameters: {
+    times: {
+      schema: {
+        type: 'number',
+        minimum: 1,
+        description: 'The largest factor by which a volume may grow in one change.',
+      },
+      looser: 'higher',
+      absent: 'no-check',
+    },
+    by: {
+      schema: {
+        $ref: 'common.json#/$defs/size',
+        description: 'The largest size by which a volume may grow in one change.',
+      },
+      looser: 'higher',
+      absent: 'no-check',
+    },
+  },
+  needs: ['times', 'by'],
+  *check(entry, { changes }, scope) {
+    for (const change of changes) {
+      if (change.kind !== 'volume-grown' && change.kind !== 'volume-re-created') continue;
+      const { before, after, subject, place } = change;
+      if (after.size <= before.size || !scope.includes(after, after.tier)) continue;
+      const step = differenceOfBytes(after.size, before.size);
+      const times = new Decimal(after.size.toString()).div(before.size.toString());
+      const tooFar: string[] = [];
+      if (entry.times !== undefined && times.gt(entry.times)) {
+        tooFar.push(`${times.toDecimalPlaces(2)} times its size, where ${entry.times} times is allowed`);
+      }
+      if (entry.by !== undefined && step > sizeOf(entry.by)) {
+        tooFar.push(`by ${showSize(step)}, where ${entry.by} is allowed`);
+      }
+      if (tooFar.length === 0) continue;
+      yield {
+        subject,
+        place,
+        message: `volume ${after.name} would grow from ${showSize(before.size)} to ${showSize(after.size)} in one change: ${tooFar.join('; ')}`,
+        excess: step,
+      } satisfies Violation;
+    }
+  },
+};

@@ -1,0 +1,105 @@
+import { factsOf } from '../capacity/file-system-facts.ts';
+import type { ChangeOf } from '../change/change.ts';
+import type { Estate, VolumeGroup } from '../estate/estate.ts';
+import { type Bytes, differenceOfBytes, noBytes, showSize, sumBytes } from '../estate/size.ts';
+import { type ChangeRule, cautions, exact, type Scope, type Violation } from './rule.ts';
+
+export const noShrink: ChangeRule<'no-shrink'> = {
+  name: 'no-shrink',
+  about: 'change',
+  level: 'error',
+  refuses:
+    'A volume, a volume group or a file system made smaller in exact bytes: also across a rename, a change of unit, or a deletion and re-creation in its place.',
+  why: 'Providers grow volumes and do not shrink them; what lies beyond the new end is lost. 50 GB in place of 50 GiB is such a shrink, and easy to miss.',
+  advice: `Keep the size, or make a smaller volume beside it and copy across. ${cautions}`,
+  parameters: {
+    'allow-file-systems': {
+      schema: {
+        type: 'array',
+        items: { type: 'string', enum: ['ext2', 'ext3', 'ext4', 'btrfs', 'ntfs', 'swap'] },
+        description: 'Types of file system that may be made smaller, out of those whose own tools can do it.',
+      },
+      looser: 'longer',
+      absent: 'no-check',
+    },
+  },
+  needs: [],
+  *check(entry, { changes, base, head }, scope) {
+    const allowed: readonly string[] = entry['allow-file-systems'] ?? [];
+    const groups = new Map<string, ChangeOf<'member-left'>>();
+    for (const change of changes) {
+      switch (change.kind) {
+        case 'volume-shrunk':
+        case 'volume-re-created':
+          yield* shrunkVolume(change, scope);
+          break;
+        case 'file-system-shrunk':
+          if (!allowed.includes(change.after.type)) yield* shrunkFileSystem(change, scope);
+          break;
+        case 'member-left':
+          groups.set(change.after.name, change);
+          break;
+        default:
+      }
+    }
+    for (const change of groups.values()) yield* shrunkGroup(change, base.estate, head.estate, scope);
+  },
+};
+
+function* shrunkVolume(
+  change: ChangeOf<'volume-shrunk' | 'volume-re-created'>,
+  scope: Scope,
+): Iterable<Violation> {
+  const { before, after, subject, place } = change;
+  if (after.size >= before.size) return;
+  if (!scope.includes(before, before.tier) && !scope.includes(after, after.tier)) return;
+  const lost = differenceOfBytes(before.size, after.size);
+  const sizes = [showSize(before.size), showSize(after.size)];
+  const what =
+    change.kind === 'volume-shrunk'
+      ? `volume ${after.name} would shrink from ${sizes[0]} to ${sizes[1]}`
+      : `volume ${before.name} (${sizes[0]}) would be deleted and the smaller ${after.name} (${sizes[1]}) put in its place, ${change.seat}`;
+  yield { subject, place, message: `${what}: ${exact(lost)} bytes fewer`, excess: lost };
+}
+
+function* shrunkFileSystem(
+  { before, after, subject, place }: ChangeOf<'file-system-shrunk'>,
+  scope: Scope,
+): Iterable<Violation> {
+  if (!scope.includes(after)) return;
+  const lost = differenceOfBytes(before.size, after.size);
+  const facts = factsOf(after.type);
+  const can = facts.shrink.online
+    ? 'its tools can shrink it mounted'
+    : facts.shrink.offline
+      ? 'its tools can shrink it only unmounted'
+      : `${after.type} cannot be made smaller at all`;
+  yield {
+    subject,
+    place,
+    message: `file system ${after.mount} on ${after.on.name} would shrink from ${showSize(before.size)} to ${showSize(after.size)}: ${exact(lost)} bytes fewer; ${can}`,
+    excess: lost,
+  };
+}
+
+/** A group loses room as a whole when a member leaves and none as large comes. */
+function* shrunkGroup(
+  { before, after, subject, place }: ChangeOf<'member-left'>,
+  base: Estate,
+  head: Estate,
+  scope: Scope,
+): Iterable<Violation> {
+  if (!scope.includes(after)) return;
+  const lost = differenceOfBytes(memberBytes(base, before), memberBytes(head, after));
+  if (lost <= noBytes) return;
+  yield {
+    subject,
+    place,
+    message: `volume group ${after.name} would shrink with ${before.members.filter((name) => !after.members.includes(name)).join(', ')} leaving: ${exact(lost)} bytes fewer`,
+    advice: `Move what lies on the leaving member to the others and take it out of the group in the guest first. ${cautions}`,
+    excess: lost,
+  };
+}
+
+const memberBytes = (estate: Estate, group: VolumeGroup): Bytes =>
+  sumBytes(group.members.map((name) => estate.volumes.get(name)?.size ?? noBytes));

@@ -1,0 +1,97 @@
+/** The JSON Schema of a rule pack, put together from the rules' own definitions. */
+import { levels, type Parameter, type Rule } from './rule.ts';
+
+const pascal = (name: string): string =>
+  name.replace(/(^|-)([a-z])/g, (_match, _dash, letter: string) => letter.toUpperCase());
+
+/** What a scope may choose by: equality and lists, no query language. */
+const scopeSchema = {
+  title: 'ScopeDeclaration',
+  type: 'object',
+  additionalProperties: false,
+  description: 'What the rule is for; all of it where left out. Every key given must match.',
+  properties: {
+    teams: { $ref: '#/$defs/names', description: 'Only what belongs to one of these teams.' },
+    sites: { $ref: '#/$defs/names', description: 'Only what is at one of these sites.' },
+    tiers: { $ref: '#/$defs/names', description: 'Only volumes of one of these tiers.' },
+    labels: {
+      type: 'object',
+      propertyNames: { $ref: 'common.json#/$defs/name' },
+      additionalProperties: { type: ['string', 'array'], items: { type: 'string' }, minItems: 1 },
+      description: 'Only what carries each of these labels, with the value or one of the values.',
+    },
+  },
+};
+
+export function rulePackSchema(
+  rules: readonly Rule[],
+): { readonly $id: string } & Readonly<Record<string, unknown>> {
+  return {
+    $schema: 'https://json-schema.org/draft/2020-12/schema',
+    $id: 'rule-pack.json',
+    title: 'RulePackFile',
+    description: 'A rule pack: rules, their parameters, their limits and whom they are for.',
+    type: 'object',
+    additionalProperties: false,
+    properties: {
+      use: {
+        type: 'array',
+        items: { $ref: 'common.json#/$defs/name' },
+        description:
+          'Packs that ship with Ullage, by name; what follows adds to them or overrides them by name.',
+      },
+      rules: {
+        type: 'array',
+        items: { $ref: '#/$defs/entry' },
+        description: 'The rules of this pack.',
+      },
+    },
+    $defs: {
+      names: { type: 'array', minItems: 1, items: { $ref: 'common.json#/$defs/name' } },
+      scope: scopeSchema,
+      entry: {
+        title: 'RuleEntry',
+        type: 'object',
+        required: ['rule'],
+        discriminator: { propertyName: 'rule' },
+        oneOf: rules.map(entrySchema),
+      },
+    },
+  };
+}
+
+function entrySchema(rule: Rule): Readonly<Record<string, unknown>> {
+  const [only, ...others] = rule.needs;
+  return {
+    title: `${pascal(rule.name)}Entry`,
+    type: 'object',
+    description: rule.refuses,
+    additionalProperties: false,
+    required: ['rule', ...(only !== undefined && others.length === 0 ? [only] : [])],
+    ...(others.length > 0 ? { minProperties: 2 } : {}),
+    properties: {
+      rule: { const: rule.name, description: rule.refuses },
+      name: {
+        $ref: 'common.json#/$defs/name',
+        description:
+          "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out.",
+      },
+      level: {
+        type: 'string',
+        enum: [...levels],
+        description: `How much a finding weighs; ${rule.level} where left out. Only error fails.`,
+      },
+      enabled: {
+        type: 'boolean',
+        default: true,
+        description: 'false switches off the entry of the same name in a pack that is used.',
+      },
+      where: { $ref: '#/$defs/scope', description: 'What the rule is for; all of it where left out.' },
+      ...Object.fromEntries(
+        Object.entries(rule.parameters).map(([name, parameter]) => [name, parameterSchema(parameter)]),
+      ),
+    },
+  };
+}
+
+const parameterSchema = ({ schema }: Parameter): Readonly<Record<string, unknown>> => schema;

@@ -1,0 +1,27 @@
+import { type ChangeRule, counted } from './rule.ts';
+
+export const policyApart: ChangeRule<'policy-apart'> = {
+  name: 'policy-apart',
+  about: 'change',
+  level: 'error',
+  refuses: 'A looser policy and a change of storage in one branch.',
+  why: 'Whoever reviews the storage then reviews it against limits that the same hand has just moved. Apart, each is seen for what it is.',
+  advice: 'Split the branch: first the policy, by those who answer for it; then the storage.',
+  parameters: {},
+  needs: [],
+  *check(_entry, { changes, policyChanges }) {
+    if (changes.length === 0) return;
+    // What cannot be told to be tighter is taken for looser: the gate fails closed.
+    const looser = policyChanges.filter(({ direction }) => direction === 'looser' || direction === 'unknown');
+    const [first] = looser;
+    if (first?.place === undefined) return;
+    const names = [
+      ...new Set(looser.map(({ name, key }) => (key === undefined ? name : `${name} (${key})`))),
+    ];
+    yield {
+      subject: { kind: 'branch', name: 'head' },
+      place: first.place,
+      message: `the branch changes storage (${counted(changes.length, 'change')}) and makes the policy that judges it looser: ${names.join(', ')}`,
+    };
+  },
+};

@@ -1,0 +1,166 @@
+/**
+ * What a rule is. Each rule is one file in this folder that holds everything about it: its name, its parameters
+ * as JSON Schema, which direction of each parameter is looser, what it does, why the trade wants it, what to do,
+ * and the check itself. The rule pack's schema, `ullage rules`, the documentation and the direction of a policy
+ * change all come from there.
+ */
+import type { Change, RevisionPlace } from '../change/change.ts';
+import type { Renames } from '../change/compare.ts';
+import type {
+  Belonging,
+  Estate,
+  FileSystem,
+  Server,
+  Subject,
+  Volume,
+  VolumeGroup,
+} from '../estate/estate.ts';
+import type { Settings } from '../estate/settings.ts';
+import { type Bytes, noBytes, parseSize } from '../estate/size.ts';
+import type { EstateCost } from '../price/cost.ts';
+import type { Money } from '../price/money.ts';
+import type { PriceList } from '../price/price-list.ts';
+import type { RuleEntry } from '../read/generated/rule-pack.ts';
+
+/** The levels of SARIF 2.1.0, worst first. */
+export const levels = ['error', 'warning', 'note'] as const;
+
+export type Level = (typeof levels)[number];
+
+export type { RuleEntry };
+
+export type RuleName = RuleEntry['rule'];
+
+/** A rule pack's entry for one rule, as its schema types it. */
+export type EntryOf<N extends RuleName> = Extract<RuleEntry, { rule: N }>;
+
+/** Tells which of a scope's subjects a rule looks at. */
+export interface Scope {
+  includes(belonging: Belonging, tier?: string): boolean;
+}
+
+/** One revision, as rules about its state see it. */
+export interface View {
+  readonly estate: Estate;
+  readonly settings: Settings;
+  /** The price list in force on the day, from the policy that judges. */
+  readonly prices: PriceList;
+  /** What the estate costs at that list. */
+  readonly cost: EstateCost;
+  /** The day of the judgement, RFC 3339 full-date. */
+  readonly on: string;
+  readonly revision: 'base' | 'head';
+}
+
+/** Both revisions and what differs, as rules about changes see them. */
+export interface ChangeView {
+  readonly base: View;
+  readonly head: View;
+  readonly changes: readonly Change[];
+  readonly renames: Renames;
+  readonly on: string;
+  /** What the branch alters in the policy, told apart by direction. */
+  readonly policyChanges: readonly PolicyChange[];
+}
+
+/** One alteration of the policy, and whether it lets more through. */
+export interface PolicyChange {
+  readonly direction: 'tighter' | 'looser' | 'neither' | 'unknown';
+  /** What was altered: a rule entry, a waiver, a price list, a setting. */
+  readonly of: 'rule' | 'waiver' | 'price-list' | 'settings';
+  readonly name: string;
+  /** The parameter or key, where one was altered by itself. */
+  readonly key: string | undefined;
+  readonly from: string | undefined;
+  readonly to: string | undefined;
+  readonly place: RevisionPlace | undefined;
+}
+
+/** What a rule has to say about one subject. The engine adds the level, the baseline state and the waiver. */
+export interface Violation {
+  readonly subject: Subject;
+  readonly place: RevisionPlace;
+  /** What is wrong, with the figures. */
+  readonly message: string;
+  /** What to do, where the rule's own advice can be made more exact. */
+  readonly advice?: string;
+  /**
+   * How far beyond the bound, in any one unit of the rule's own: the same subject with a larger excess on the
+   * head than on the base was made worse. Left out where a thing is either wrong or not.
+   */
+  readonly excess?: bigint | Money;
+  /** A violation below the bound (a warning on the way to it) caps the entry's level here. */
+  readonly atMost?: Level;
+}
+
+/**
+ * Which way a parameter loosens: a higher or lower value, a value of `true` or `false`, a longer or shorter list,
+ * being left out. `neither` changes whom it is for or how it is said; `unknown` cannot be told from the values.
+ */
+export type Looser = 'higher' | 'lower' | 'true' | 'false' | 'longer' | 'shorter' | 'neither' | 'unknown';
+
+/** One parameter: its JSON Schema, and which way it loosens. */
+export interface Parameter {
+  readonly schema: Readonly<Record<string, unknown>> & { readonly description: string };
+  readonly looser: Looser;
+  /** What being left out means: no check by this parameter, or the schema's `default`. */
+  readonly absent: 'no-check' | 'default';
+}
+
+interface RuleText {
+  /** What it refuses, one sentence. */
+  readonly refuses: string;
+  /** Why the trade wants it. */
+  readonly why: string;
+  /** What to do about a finding. */
+  readonly advice: string;
+}
+
+interface RuleBase<N extends RuleName> extends RuleText {
+  readonly name: N;
+  readonly level: Level;
+  readonly parameters: Readonly<Record<string, Parameter>>;
+  /** Parameters of which at least one must be given; empty where none is needed. */
+  readonly needs: readonly string[];
+}
+
+/** A rule about a state: it holds of one revision, so what was wrong before can be told from what is new. */
+export interface StateRule<N extends RuleName> extends RuleBase<N> {
+  readonly about: 'state';
+  check(entry: EntryOf<N>, view: View, scope: Scope): Iterable<Violation>;
+}
+
+/** A rule about changes: what it finds is new, because the change is. */
+export interface ChangeRule<N extends RuleName> extends RuleBase<N> {
+  readonly about: 'change';
+  check(entry: EntryOf<N>, view: ChangeView, scope: Scope): Iterable<Violation>;
+}
+
+export type Rule<N extends RuleName = RuleName> = StateRule<N> | ChangeRule<N>;
+
+/** Points at a field of a declaration, or at the declaration. */
+export const placed = (
+  declared: Server | Volume | VolumeGroup | FileSystem,
+  revision: 'base' | 'head',
+  field?: string,
+): RevisionPlace => ({
+  revision,
+  ...((field === undefined ? undefined : declared.fields[field]) ?? declared.place),
+});
+
+/** A size parameter; rule packs are checked when they are read, so no other text reaches a rule. */
+export const sizeOf = (text: string): Bytes => {
+  const size = parseSize(text);
+  return typeof size === 'bigint' ? size : noBytes;
+};
+
+/** `1 volume`, `3 volumes`. */
+export const counted = (count: number | bigint, one: string, many = `${one}s`): string =>
+  `${count} ${count === 1 || count === 1n ? one : many}`;
+
+/** A whole number with its thousands set apart, as byte counts are easier to read. */
+export const exact = (count: bigint): string => count.toString().replace(/\B(?=(\d{3})+$)/g, ',');
+
+/** The cautions that go with every step that destroys. */
+export const cautions =
+  "Before it: a backup you have restored from, the right volume (check its name, size and server twice), unmounted and quiesced. Your own change control and the provider's documentation come first.";

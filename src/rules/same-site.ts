@@ -1,0 +1,27 @@
+import type { StateRule } from './rule.ts';
+
+export const sameSite: StateRule<'same-site'> = {
+  name: 'same-site',
+  about: 'state',
+  level: 'error',
+  refuses: 'A volume attached to a server at another site.',
+  why: 'Block storage is reached inside one site; an attachment across sites is refused by the provider, half-way through the change.',
+  advice: 'Attach it to a server at its own site, or copy its content to a volume at the other site.',
+  parameters: {},
+  needs: [],
+  *check(_entry, { estate, revision }, scope) {
+    for (const attachments of estate.held.values()) {
+      for (const { volume: name, server: holder, place } of attachments) {
+        const volume = estate.volumes.get(name);
+        const server = estate.servers.get(holder);
+        if (volume?.site === undefined || server?.site === undefined || volume.site === server.site) continue;
+        if (!scope.includes(volume, volume.tier) && !scope.includes(server)) continue;
+        yield {
+          subject: { kind: 'volume', name },
+          place: { revision, ...place },
+          message: `volume ${name} is at ${volume.site} and attached to ${holder}, which is at ${server.site}`,
+        };
+      }
+    }
+  },
+};
