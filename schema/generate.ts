@@ -75,6 +75,19 @@ type Validator<T> = ((value: unknown) => value is T) & { errors?: readonly Schem
 export declare const validators: { readonly [F in keyof Formats]: Validator<Formats[F]> };
 `;
 
+/** The packs that ship, as text inside the program, so that no file beside it can change what they say. */
+async function shippedPacks(): Promise<string> {
+  const folder = join(schemaFolder, '../policies');
+  const files = (await readdir(folder)).filter((name) => name.endsWith('.yaml')).sort();
+  const packs = await Promise.all(
+    files.map(async (name) => {
+      const text = await readFile(join(folder, name), 'utf8');
+      return `  ${JSON.stringify(name.replace('.yaml', ''))}: ${JSON.stringify(text)},\n`;
+    }),
+  );
+  return `${banner}export const shippedPacks: Readonly<Record<string, string>> = {\n${packs.join('')}};\n`;
+}
+
 async function generated(): Promise<ReadonlyMap<string, string>> {
   const all = await schemas();
   const files = new Map<string, string>();
@@ -85,6 +98,7 @@ async function generated(): Promise<ReadonlyMap<string, string>> {
   }
   files.set(join(generatedFolder, 'validators.js'), await validators(all));
   files.set(join(generatedFolder, 'validators.d.ts'), validatorTypes);
+  files.set(join(schemaFolder, '../src/policy/generated/shipped.ts'), await shippedPacks());
   return files;
 }
 

@@ -3,7 +3,7 @@ import type { Belonging, Estate, Server, Subject, VolumeGroup } from '../estate/
 import type { Settings, Site } from '../estate/settings.ts';
 import { type Bytes, noBytes, sumBytes } from '../estate/size.ts';
 import type { Place } from '../read/problem.ts';
-import { allocatable, extentsFor, groupCapacity } from './extents.ts';
+import { extentsFor, groupCapacity } from './extents.ts';
 
 export const layers = ['quota', 'attachment-slots', 'volume-group', 'file-system'] as const;
 
@@ -24,7 +24,11 @@ export interface Room {
 
 /** Every room that the estate and its settings tell of, in order of layer and name. */
 export function headroomOf(estate: Estate, settings: Settings): readonly Room[] {
-  return [...quotaRooms(estate, settings), ...slotRooms(estate, settings), ...groupRooms(estate)];
+  return [
+    ...quotaRooms(estate, settings),
+    ...slotRooms(estate, settings, [...estate.servers.values()].sort(byName)),
+    ...groupRooms(estate, [...estate.groups.values()].sort(byName)),
+  ];
 }
 
 const byName = (a: { readonly name: string }, b: { readonly name: string }): number =>
@@ -38,14 +42,8 @@ export function quotaRooms(estate: Estate, settings: Settings): readonly Room[] 
     ({ quota }) => quota.volumes !== undefined || quota.size !== undefined,
   );
   if (limited.length === 0) return [];
-  const counts = new Map<string, bigint>();
-  const sizes = new Map<string, bigint>();
-  for (const { site, size } of estate.volumes.values()) {
-    if (site === undefined) continue;
-    counts.set(site, (counts.get(site) ?? 0n) + 1n);
-    sizes.set(site, (sizes.get(site) ?? 0n) + size);
-  }
   return limited.sort(byName).flatMap((site: Site): readonly Room[] => {
+    const total = estate.siteTotals.get(site.name);
     const common = {
       layer: 'quota',
       subject: { kind: 'site', name: site.name },
@@ -59,22 +57,20 @@ export function quotaRooms(estate: Estate, settings: Settings): readonly Room[] 
           ...common,
           measure: 'volumes',
           capacity: BigInt(site.quota.volumes),
-          taken: counts.get(site.name) ?? 0n,
+          taken: total?.volumes ?? 0n,
         }),
       );
     }
     if (site.quota.size !== undefined) {
-      rooms.push(
-        room({ ...common, measure: 'bytes', capacity: site.quota.size, taken: sizes.get(site.name) ?? 0n }),
-      );
+      rooms.push(room({ ...common, measure: 'bytes', capacity: site.quota.size, taken: total?.size ?? 0n }));
     }
     return rooms;
   });
 }
 
 /** What attachment slots each server has left; the boot volume takes one. */
-export function slotRooms(estate: Estate, settings: Settings): readonly Room[] {
-  return [...estate.servers.values()].sort(byName).flatMap((server: Server): readonly Room[] => {
+export const slotRooms = (estate: Estate, settings: Settings, servers: Iterable<Server>): readonly Room[] =>
+  [...servers].flatMap((server): readonly Room[] => {
     const atSite = server.site === undefined ? undefined : settings.sites.get(server.site)?.attachmentSlots;
     const slots = server.attachmentSlots ?? atSite;
     if (slots === undefined) return [];
@@ -90,20 +86,38 @@ export function slotRooms(estate: Estate, settings: Settings): readonly Room[] {
       }),
     ];
   });
-}
 
 /** What each volume group has left, in the bytes of the file systems it could still hold. */
-export const groupRooms = (estate: Estate): readonly Room[] =>
-  [...estate.groups.values()].sort(byName).map((group) => groupRoom(estate, group));
+export const groupRooms = (estate: Estate, groups: Iterable<VolumeGroup>): readonly Room[] =>
+  [...groups].map((group) => groupRoom(estate, group));
 
 /**
  * One group's room: its usable extents, after each member's metadata and rounding, in its layout, less the whole
- * extents its file systems take.
+ * extents its file systems take. A mirrored group is counted by one image, which holds one extent of metadata more
+ * for each file system.
  */
 export function groupRoom(estate: Estate, group: VolumeGroup): Room {
+  const sizes = memberSizes(estate, group);
+  // Both revisions hold the same group, and several readers ask for its room: it is worked out once. A member may
+  // change in another file than its group's, so its size is looked at each time.
+  const known = worked.get(group);
+  if (known !== undefined && known.sizes.every((size, index) => size === sizes[index])) return known.room;
+  const worth = workOut(group, sizes);
+  worked.set(group, { sizes, room: worth });
+  return worth;
+}
+
+const worked = new WeakMap<VolumeGroup, { readonly sizes: readonly Bytes[]; readonly room: Room }>();
+
+function workOut(group: VolumeGroup, members: readonly Bytes[]): Room {
   const { extent, layout } = group;
-  const capacity = allocatable(groupCapacity({ members: memberSizes(estate, group), extent, layout }));
-  const taken = group.fileSystems.reduce((sum, { size }) => sum + extentsFor(size, extent, layout), 0n);
+  const largest = groupCapacity({ members, extent, layout }).extents;
+  const images = layout.kind === 'mirrored' ? BigInt(layout.copies) : 1n;
+  const capacity = layout.kind === 'mirrored' && largest > 0n ? largest + 1n : largest;
+  const taken = group.fileSystems.reduce(
+    (sum, { size }) => sum + extentsFor(size, extent, layout) / images,
+    0n,
+  );
   return room({
     layer: 'volume-group',
     subject: { kind: 'volume-group', name: group.name },

@@ -72,6 +72,45 @@ export type ChangeKind = Change['kind'];
 
 export type ChangeOf<K extends ChangeKind> = Extract<Change, { kind: K }>;
 
+/** Every kind, in the order in which changes of one thing are told. */
+export const changeKinds = [
+  'server-created',
+  'server-renamed',
+  'server-changed-team',
+  'server-moved-site',
+  'server-changed-machine',
+  'server-started',
+  'server-stopped',
+  'boot-swapped',
+  'server-edited',
+  'server-deleted',
+  'volume-created',
+  'volume-re-created',
+  'volume-renamed',
+  'volume-changed-team',
+  'volume-moved-site',
+  'volume-moved-tier',
+  'volume-grown',
+  'volume-shrunk',
+  'volume-unprotected',
+  'volume-edited',
+  'handed-over',
+  'detached',
+  'attached',
+  'volume-deleted',
+  'group-created',
+  'group-renamed',
+  'member-left',
+  'member-joined',
+  'group-edited',
+  'group-deleted',
+  'file-system-created',
+  'file-system-remade',
+  'file-system-grown',
+  'file-system-shrunk',
+  'file-system-deleted',
+] as const satisfies readonly ChangeKind[];
+
 /** Whether the step destroys what cannot be brought back without a backup. */
 export function destroys(change: Change): boolean {
   switch (change.kind) {

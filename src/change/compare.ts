@@ -15,7 +15,7 @@ import type {
   Volume,
   VolumeGroup,
 } from '../estate/estate.ts';
-import { type Change, onBase, onHead } from './change.ts';
+import { type Change, changeKinds, onBase, onHead } from './change.ts';
 
 /** How names on the base carry over to the head, by kind: only those that a `formerly` renames. */
 export interface Renames {
@@ -422,12 +422,17 @@ function fileSystemChanges(volumes: Pairs<Volume>, groups: Pairs<VolumeGroup>): 
       if (former === undefined)
         return [{ kind: 'file-system-created', after: system, subject, place: at.head(system) }];
       const both = { before: former, after: system, subject };
-      if (former.type !== system.type)
+      if (former.type !== system.type) {
         return [{ kind: 'file-system-remade', ...both, place: at.head(system, 'type') }];
-      if (system.size > former.size)
+      }
+      // A file system without a size of its own fills its volume, and grows and shrinks in the volume's name.
+      if (system.fields.size === undefined && former.fields.size === undefined) return [];
+      if (system.size > former.size) {
         return [{ kind: 'file-system-grown', ...both, place: at.head(system, 'size') }];
-      if (system.size < former.size)
+      }
+      if (system.size < former.size) {
         return [{ kind: 'file-system-shrunk', ...both, place: at.head(system, 'size') }];
+      }
       return [];
     });
     return [...gone, ...others];
@@ -436,11 +441,11 @@ function fileSystemChanges(volumes: Pairs<Volume>, groups: Pairs<VolumeGroup>): 
 
 const kindOrder: readonly Subject['kind'][] = ['server', 'volume', 'volume-group', 'file-system'];
 
-/** By kind of subject, then its name, then the kind of change: the same order whatever the files' order. */
+/** By kind of subject, then its name, then as things come about: the same order whatever the files' order. */
 const inOrder = (a: Change, b: Change): number =>
   kindOrder.indexOf(a.subject.kind) - kindOrder.indexOf(b.subject.kind) ||
   compareText(a.subject.name, b.subject.name) ||
-  compareText(a.kind, b.kind) ||
+  changeKinds.indexOf(a.kind) - changeKinds.indexOf(b.kind) ||
   compareText(detail(a), detail(b));
 
 const compareText = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);

@@ -1,233 +1,507 @@
-/** What all files declare -> one estate, every reference followed; or everything that does not hold together. */
+/**
+ * What all files declare -> one estate, every reference followed; or everything that does not hold together.
+ *
+ * There is one way to assemble: over an estate that stands. The first one stands on the empty estate; a later
+ * revision stands on the one before it, and only what its differing files declare, and what refers to that, is
+ * looked at again.
+ */
 
 import { offer } from '../read/nearest.ts';
 import { found, type Outcome, type Place, type Problem, refused } from '../read/problem.ts';
-import type {
-  Attachment,
-  Estate,
-  EstatePart,
-  FileSystem,
-  Retired,
-  Server,
-  Volume,
-  VolumeGroup,
+import {
+  type Attachment,
+  type Estate,
+  type EstatePart,
+  emptyEstate,
+  type FileSystem,
+  type Retired,
+  type Server,
+  type SiteTotal,
+  type Volume,
+  type VolumeGroup,
 } from './estate.ts';
+import { layered } from './layered.ts';
 import type { Settings } from './settings.ts';
-
-const at = ({ file, line }: Place): string => `${file}:${line}`;
-
-/** Every name once, and a problem for each that comes again. */
-class Names<T extends { readonly name: string; readonly kind: string; readonly place: Place }> extends Map<
-  string,
-  T
-> {
-  readonly #problems: Problem[];
-
-  constructor(problems: Problem[]) {
-    super();
-    this.#problems = problems;
-  }
-
-  add(declared: T): void {
-    const first = this.get(declared.name);
-    if (first === undefined) {
-      this.set(declared.name, declared);
-      return;
-    }
-    const kind = declared.kind.replace('-', ' ');
-    this.#problems.push({
-      place: declared.place,
-      message: `the ${kind} ${declared.name} is declared twice: here and at ${at(first.place)}`,
-      advice: `Names are unique across the estate; keep one of the two, or give this ${kind} its own name.`,
-    });
-  }
-}
-
-const push = <K, V>(map: Map<K, V[]>, key: K, value: V): void => {
-  const list = map.get(key);
-  if (list === undefined) map.set(key, [value]);
-  else list.push(value);
-};
+import { bytes, noBytes } from './size.ts';
 
 /**
  * Puts the parts together.
  *
- * @param parts what each file declares, by file
+ * @param parts what each file declares
  * @param settings of the same revision; where it lists sites, no other may be named
+ * @param previous an estate assembled under the same settings that shares most parts with this one, by identity
  */
-export function assemble(parts: readonly EstatePart[], settings: Settings): Outcome<Estate> {
-  const problems: Problem[] = [];
-  const servers = new Names<Server>(problems);
-  const volumes = new Names<Volume>(problems);
-  const groups = new Names<VolumeGroup>(problems);
-  const fileSystems = new Map<string, FileSystem>();
-  const retired = new Map<string, Retired>();
-  for (const part of parts) {
-    for (const server of part.servers) servers.add(server);
-    for (const volume of part.volumes) volumes.add(volume);
-    for (const group of part.groups) groups.add(group);
-    for (const record of part.retired) retired.set(record.volume, record);
-  }
-
-  const dangling = (
-    place: Place,
-    from: string,
-    kind: 'server' | 'volume' | 'site',
-    name: string,
-    known: ReadonlyMap<string, unknown>,
-  ): void => {
-    const near = known.size > nearestAmong ? '' : offer(name, [...known.keys()]);
-    const where = kind === 'site' ? 'ullage.yaml lists no such site' : `no ${kind} of that name is declared`;
-    problems.push({
-      place,
-      message: `${from} names the ${kind} ${name}, and ${where}`,
-      advice: `${near}${kind === 'site' ? 'List the site in ullage.yaml' : `Declare the ${kind}`}, or put the name right.`,
-    });
-  };
-
-  const holders = new Map<string, Attachment[]>();
-  const held = new Map<string, Attachment[]>();
-  const attach = (attachment: Attachment): void => {
-    push(holders, attachment.volume, attachment);
-    push(held, attachment.server, attachment);
-  };
-  for (const server of servers.values()) {
-    if (server.boot === undefined) continue;
-    const place = server.fields.boot ?? server.place;
-    if (volumes.has(server.boot)) attach({ volume: server.boot, server: server.name, boot: true, place });
-    else
-      dangling(
-        place,
-        `the server ${server.name} starts from a volume that is not there: it`,
-        'volume',
-        server.boot,
-        volumes,
-      );
-  }
-  for (const part of parts) {
-    for (const attachment of part.attachments) {
-      const from = `the attachment of ${attachment.volume} to ${attachment.server}`;
-      const known = { volume: volumes.has(attachment.volume), server: servers.has(attachment.server) };
-      if (!known.volume) dangling(attachment.place, from, 'volume', attachment.volume, volumes);
-      if (!known.server) dangling(attachment.place, from, 'server', attachment.server, servers);
-      if (!known.volume || !known.server) continue;
-      const twin = held.get(attachment.server)?.find(({ volume }) => volume === attachment.volume);
-      if (twin === undefined) attach(attachment);
-      else if (!twin.boot) {
-        problems.push({
-          place: attachment.place,
-          message: `${from} is declared twice: here and at ${at(twin.place)}`,
-          advice: 'Keep one of the two.',
-        });
-      }
-    }
-  }
-
-  const groupOf = new Map<string, VolumeGroup>();
-  for (const group of groups.values()) {
-    const place = group.fields.members ?? group.place;
-    for (const member of group.members) {
-      const volume = volumes.get(member);
-      if (volume === undefined) {
-        dangling(
-          place,
-          `the volume group ${group.name} counts a member that is not there: it`,
-          'volume',
-          member,
-          volumes,
-        );
-        continue;
-      }
-      const other = groupOf.get(member);
-      if (other !== undefined) {
-        problems.push({
-          place,
-          message: `${member} is a member of two volume groups: ${group.name} and ${other.name} (${at(other.place)})`,
-          advice: 'A volume belongs to one group; take it out of the other.',
-        });
-        continue;
-      }
-      groupOf.set(member, group);
-      if (volume.fileSystem !== undefined) {
-        problems.push({
-          place: volume.fileSystem.place,
-          message: `${member} carries a file system of its own and is a member of the volume group ${group.name} (${at(group.place)})`,
-          advice: 'A member of a group is given to the group whole; declare the file system in the group.',
-        });
-      }
-    }
-    for (const system of group.fileSystems) fileSystems.set(system.name, system);
-  }
-
-  const formerly = {
-    server: new Map<string, Server>(),
-    volume: new Map<string, Volume>(),
-    'volume-group': new Map<string, VolumeGroup>(),
-  };
-  for (const volume of volumes.values()) {
-    if (volume.fileSystem !== undefined) fileSystems.set(volume.fileSystem.name, volume.fileSystem);
-    renamed(volume, volumes, formerly.volume, problems);
-  }
-  for (const server of servers.values()) renamed(server, servers, formerly.server, problems);
-  for (const group of groups.values()) renamed(group, groups, formerly['volume-group'], problems);
-
-  if (settings.sites.size > 0) {
-    const unknown = new Set<string>();
-    for (const thing of [...servers.values(), ...volumes.values()]) {
-      if (thing.site === undefined || settings.sites.has(thing.site)) continue;
-      // A file's own site serves all in it: one mistake there is one problem.
-      const key = `${thing.place.file} ${thing.site}`;
-      if (unknown.has(key) && thing.fields.site === undefined) continue;
-      unknown.add(key);
-      dangling(
-        thing.fields.site ?? thing.place,
-        `the ${thing.kind} ${thing.name}`,
-        'site',
-        thing.site,
-        settings.sites,
-      );
-    }
-  }
-
-  if (problems.length > 0) return refused(...problems);
-  return found({
-    parts: new Map(parts.map((part) => [part.file, part])),
-    servers,
-    volumes,
-    groups,
-    fileSystems,
-    holders,
-    held,
-    groupOf,
-    retired,
-  });
+export function assemble(
+  parts: readonly EstatePart[],
+  settings: Settings,
+  previous: Estate = emptyEstate,
+): Outcome<Estate> {
+  const { estate, problems } = assembleWhatHolds(parts, settings, previous);
+  return problems.length > 0 ? refused(...problems) : found(estate);
 }
+
+/** As `assemble`, with what holds together of an estate that does not: good only for finding further problems. */
+export function assembleWhatHolds(
+  parts: readonly EstatePart[],
+  settings: Settings,
+  previous: Estate = emptyEstate,
+): { readonly estate: Estate; readonly problems: readonly Problem[] } {
+  return new Assembly(parts, settings, previous).finish();
+}
+
+const at = ({ file, line }: Place): string => `${file}:${line}`;
+
+const isLater = (a: Place, b: Place): boolean =>
+  a.file === b.file ? a.line > b.line || (a.line === b.line && a.column > b.column) : a.file > b.file;
 
 /** Beyond so many names, looking for the nearest one costs more than the offer is worth. */
 const nearestAmong = 20_000;
 
-function renamed<T extends Server | Volume | VolumeGroup>(
-  declared: T,
-  all: ReadonlyMap<string, T>,
-  claims: Map<string, T>,
-  problems: Problem[],
+/** Old entries that go, new ones that come; what is in neither is taken from the estate before. */
+class Entries<V> {
+  readonly before: ReadonlyMap<string, V>;
+  readonly set = new Map<string, V>();
+  readonly deleted = new Set<string>();
+
+  constructor(before: ReadonlyMap<string, V>) {
+    this.before = before;
+  }
+
+  get(key: string): V | undefined {
+    return this.set.get(key) ?? (this.deleted.has(key) ? undefined : this.before.get(key));
+  }
+
+  has(key: string): boolean {
+    return this.get(key) !== undefined;
+  }
+
+  put(key: string, value: V): void {
+    this.set.set(key, value);
+    this.deleted.delete(key);
+  }
+
+  delete(key: string): void {
+    this.set.delete(key);
+    this.deleted.add(key);
+  }
+
+  finish(): ReadonlyMap<string, V> {
+    return this.before.size === 0 ? this.set : layered(this.before, this);
+  }
+}
+
+type Named = Server | Volume | VolumeGroup;
+
+/** Gathers one revision's estate and its problems. */
+class Assembly {
+  readonly #all: readonly EstatePart[];
+  readonly #settings: Settings;
+  readonly #problems: Problem[] = [];
+  readonly #leaving: readonly EstatePart[];
+  readonly #coming: readonly EstatePart[];
+  readonly #parts: Entries<EstatePart>;
+  readonly #servers: Entries<Server>;
+  readonly #volumes: Entries<Volume>;
+  readonly #groups: Entries<VolumeGroup>;
+  readonly #fileSystems: Entries<FileSystem>;
+  readonly #holders: Entries<readonly Attachment[]>;
+  readonly #held: Entries<readonly Attachment[]>;
+  readonly #groupOf: Entries<VolumeGroup>;
+  readonly #formerly: Entries<Named>;
+  readonly #retired: Entries<Retired>;
+  readonly #previousTotals: Estate['siteTotals'];
+
+  constructor(parts: readonly EstatePart[], settings: Settings, previous: Estate) {
+    this.#all = parts;
+    this.#settings = settings;
+    this.#parts = new Entries(previous.parts);
+    this.#servers = new Entries(previous.servers);
+    this.#volumes = new Entries(previous.volumes);
+    this.#groups = new Entries(previous.groups);
+    this.#fileSystems = new Entries(previous.fileSystems);
+    this.#holders = new Entries(previous.holders);
+    this.#held = new Entries(previous.held);
+    this.#groupOf = new Entries(previous.groupOf);
+    this.#formerly = new Entries(previous.formerly);
+    this.#retired = new Entries(previous.retired);
+    this.#previousTotals = previous.siteTotals;
+    const files = new Set(parts.map(({ file }) => file));
+    const coming = parts.filter((part) => previous.parts.get(part.file) !== part);
+    const replaced = coming.flatMap(({ file }) => previous.parts.get(file) ?? []);
+    // A revision that takes no file away has as many as the two together say; then none need be looked for.
+    const dropped =
+      previous.parts.size + coming.length - replaced.length === parts.length
+        ? []
+        : [...previous.parts.values()].filter(({ file }) => !files.has(file));
+    this.#coming = coming;
+    this.#leaving = [...replaced, ...dropped];
+    for (const { file } of dropped) this.#parts.delete(file);
+    for (const part of coming) this.#parts.put(part.file, part);
+  }
+
+  finish(): { readonly estate: Estate; readonly problems: readonly Problem[] } {
+    this.#declare();
+    this.#retire();
+    this.#attach();
+    this.#group();
+    this.#leftBehind();
+    this.#rename();
+    this.#checkSites();
+    const estate: Estate = {
+      parts: this.#parts.finish(),
+      servers: this.#servers.finish(),
+      volumes: this.#volumes.finish(),
+      groups: this.#groups.finish(),
+      fileSystems: this.#fileSystems.finish(),
+      holders: this.#holders.finish(),
+      held: this.#held.finish(),
+      groupOf: this.#groupOf.finish(),
+      formerly: this.#formerly.finish(),
+      retired: this.#retired.finish(),
+      siteTotals: this.#siteTotals(),
+    };
+    return { estate, problems: this.#problems };
+  }
+
+  #siteTotals(): ReadonlyMap<string, SiteTotal> {
+    const totals = new Map(this.#previousTotals);
+    const count = ({ site, size }: Volume, sign: 1n | -1n): void => {
+      if (site === undefined) return;
+      const total = totals.get(site) ?? { volumes: 0n, size: noBytes };
+      totals.set(site, { volumes: total.volumes + sign, size: bytes(total.size + sign * size) });
+    };
+    for (const part of this.#leaving) for (const volume of part.volumes) count(volume, -1n);
+    for (const part of this.#coming) for (const volume of part.volumes) count(volume, 1n);
+    for (const [site, { volumes }] of totals) if (volumes === 0n) totals.delete(site);
+    return totals;
+  }
+
+  #declare(): void {
+    for (const part of this.#leaving) {
+      for (const { name } of part.servers) this.#servers.delete(name);
+      for (const { name, fileSystem } of part.volumes) {
+        this.#volumes.delete(name);
+        if (fileSystem !== undefined) this.#fileSystems.delete(fileSystem.name);
+      }
+      for (const { name, fileSystems, members } of part.groups) {
+        this.#groups.delete(name);
+        for (const system of fileSystems) this.#fileSystems.delete(system.name);
+        for (const member of members) this.#groupOf.delete(member);
+      }
+    }
+    for (const part of this.#coming) {
+      for (const server of part.servers) this.#once(this.#servers, server);
+      for (const volume of part.volumes) {
+        this.#once(this.#volumes, volume);
+        if (volume.fileSystem !== undefined) this.#fileSystems.put(volume.fileSystem.name, volume.fileSystem);
+      }
+      for (const group of part.groups) {
+        this.#once(this.#groups, group);
+        for (const system of group.fileSystems) this.#fileSystems.put(system.name, system);
+      }
+    }
+  }
+
+  /** A name may be used and retired more than once, in any file: the latest record is the one that counts. */
+  #retire(): void {
+    const touched = new Set(
+      [...this.#leaving, ...this.#coming].flatMap(({ retired }) => retired.map(({ volume }) => volume)),
+    );
+    if (touched.size === 0) return;
+    for (const volume of touched) this.#retired.delete(volume);
+    for (const { retired } of this.#all) {
+      for (const record of retired) {
+        if (!touched.has(record.volume)) continue;
+        const other = this.#retired.get(record.volume);
+        const later =
+          other === undefined ||
+          record.on > other.on ||
+          (record.on === other.on && isLater(record.place, other.place));
+        if (later) this.#retired.put(record.volume, record);
+      }
+    }
+  }
+
+  #once<T extends Named>(entries: Entries<T>, declared: T): void {
+    const twin = entries.get(declared.name);
+    if (twin === undefined) {
+      entries.put(declared.name, declared);
+      return;
+    }
+    const kind = declared.kind.replace('-', ' ');
+    const [first, second] = isLater(declared.place, twin.place) ? [twin, declared] : [declared, twin];
+    this.#problems.push({
+      place: second.place,
+      message: `the ${kind} ${declared.name} is declared twice: here and at ${at(first.place)}`,
+      advice: `Names are unique across the estate; keep one of the two, or give this ${kind} its own name.`,
+    });
+  }
+
+  #attach(): void {
+    const bootOf = ({ name, boot, fields, place }: Server): readonly Attachment[] =>
+      boot === undefined ? [] : [{ volume: boot, server: name, boot: true, place: fields.boot ?? place }];
+    const changed = { volumes: new Set<string>(), servers: new Set<string>() };
+    const note = ({ volume, server }: Attachment): void => {
+      changed.volumes.add(volume);
+      changed.servers.add(server);
+    };
+    for (const part of this.#leaving) {
+      for (const server of part.servers) bootOf(server).forEach(note);
+      part.attachments.forEach(note);
+    }
+    const leaving = new Set(this.#leaving.map(({ file }) => file));
+    const byVolume = new Map<string, Attachment[]>();
+    const byServer = new Map<string, Attachment[]>();
+    const standing = (lists: Entries<readonly Attachment[]>, key: string): Attachment[] =>
+      (lists.before.get(key) ?? []).flatMap((attachment) => staying(attachment, leaving));
+    const ofVolume = (name: string): Attachment[] =>
+      listAt(byVolume, name, () => standing(this.#holders, name));
+    const ofServer = (name: string): Attachment[] => listAt(byServer, name, () => standing(this.#held, name));
+    for (const name of changed.volumes) ofVolume(name);
+    for (const name of changed.servers) ofServer(name);
+    const coming = [
+      ...this.#coming.flatMap(({ servers }) => servers.flatMap(bootOf)),
+      ...this.#coming.flatMap(({ attachments }) => attachments),
+    ];
+    for (const attachment of coming) {
+      if (!this.#bothThere(attachment)) continue;
+      const held = ofServer(attachment.server);
+      const twin = held.find(({ volume }) => volume === attachment.volume);
+      if (twin === undefined) {
+        held.push(attachment);
+        ofVolume(attachment.volume).push(attachment);
+        continue;
+      }
+      const boot = twin.boot ? twin : attachment;
+      if (twin.boot !== attachment.boot && boot.listed === undefined) {
+        // A boot volume may be listed as attached, too: it is one attachment, and the boot says more.
+        const both = { ...boot, listed: (twin.boot ? attachment : twin).place };
+        replace(held, both);
+        replace(ofVolume(attachment.volume), both);
+      } else {
+        const other = twin.boot === attachment.boot ? twin.place : (twin.listed ?? twin.place);
+        const [first, second] = isLater(attachment.place, other)
+          ? [other, attachment.place]
+          : [attachment.place, other];
+        this.#problems.push({
+          place: second,
+          message: `the attachment of ${attachment.volume} to ${attachment.server} is declared twice: here and at ${at(first)}`,
+          advice: 'Keep one of the two.',
+        });
+      }
+    }
+    settle(this.#holders, byVolume, ({ server }) => server);
+    settle(this.#held, byServer, ({ volume }) => volume);
+  }
+
+  #bothThere(attachment: Attachment): boolean {
+    const { volume, server, boot, place } = attachment;
+    const from = boot
+      ? `the server ${server} starts from a volume that is not there: it`
+      : `the attachment of ${volume} to ${server}`;
+    const known = { volume: this.#volumes.has(volume), server: this.#servers.has(server) };
+    if (!known.volume) this.#dangling(place, from, 'volume', volume, this.#volumes);
+    if (!known.server) this.#dangling(place, from, 'server', server, this.#servers);
+    return known.volume && known.server;
+  }
+
+  #group(): void {
+    const came = new Set(this.#coming.flatMap(({ groups }) => groups));
+    for (const part of this.#coming) {
+      for (const group of part.groups) {
+        // A second declaration of the same name is a problem already, and claims no members.
+        if (this.#groups.get(group.name) !== group) continue;
+        for (const member of group.members) this.#join(group, member);
+      }
+      // A volume that comes with a file system of its own may be a member of a group that stayed.
+      for (const volume of part.volumes) {
+        const group = this.#groupOf.get(volume.name);
+        if (group !== undefined && !came.has(group)) this.#notBoth(volume, group);
+      }
+    }
+  }
+
+  #join(group: VolumeGroup, member: string): void {
+    const place = group.fields.members ?? group.place;
+    const volume = this.#volumes.get(member);
+    if (volume === undefined) {
+      this.#dangling(
+        place,
+        `the volume group ${group.name} counts a member that is not there: it`,
+        'volume',
+        member,
+        this.#volumes,
+      );
+      return;
+    }
+    const other = this.#groupOf.get(member);
+    if (other !== undefined && other !== group) {
+      const [first, second] = isLater(group.place, other.place) ? [other, group] : [group, other];
+      this.#problems.push({
+        place: second.fields.members ?? second.place,
+        message: `${member} is a member of two volume groups: ${second.name} and ${first.name} (${at(first.place)})`,
+        advice: 'A volume belongs to one group; take it out of the other.',
+      });
+      return;
+    }
+    this.#groupOf.put(member, group);
+    this.#notBoth(volume, group);
+  }
+
+  #notBoth(volume: Volume, group: VolumeGroup): void {
+    if (volume.fileSystem === undefined) return;
+    this.#problems.push({
+      place: volume.fileSystem.place,
+      message: `${volume.name} carries a file system of its own and is a member of the volume group ${group.name} (${at(group.place)})`,
+      advice: 'A member of a group is given to the group whole; declare the file system in the group.',
+    });
+  }
+
+  /** What stayed and refers to something that left. */
+  #leftBehind(): void {
+    for (const part of this.#leaving) {
+      for (const { name } of part.volumes) {
+        if (this.#volumes.has(name)) continue;
+        for (const attachment of this.#holders.get(name) ?? []) this.#bothThere(attachment);
+        const group = this.#groupOf.get(name);
+        if (group !== undefined && this.#groups.get(group.name) === group) this.#join(group, name);
+      }
+      for (const { name } of part.servers) {
+        if (this.#servers.has(name)) continue;
+        for (const attachment of this.#held.get(name) ?? []) {
+          if (this.#volumes.has(attachment.volume)) this.#bothThere(attachment);
+        }
+      }
+    }
+  }
+
+  #rename(): void {
+    const claim = ({ kind }: Named, name: string): string => `${kind} ${name}`;
+    const declared = (part: EstatePart): readonly Named[] => [
+      ...part.servers,
+      ...part.volumes,
+      ...part.groups,
+    ];
+    for (const part of this.#leaving) {
+      for (const each of declared(part))
+        if (each.formerly !== undefined) this.#formerly.delete(claim(each, each.formerly));
+    }
+    for (const part of this.#coming) {
+      for (const each of declared(part)) {
+        if (each.formerly === undefined) continue;
+        const rival = this.#formerly.get(claim(each, each.formerly));
+        if (rival === undefined) this.#formerly.put(claim(each, each.formerly), each);
+        else if (rival !== each) {
+          const [first, second] = isLater(each.place, rival.place) ? [rival, each] : [each, rival];
+          this.#problems.push({
+            place: second.fields.formerly ?? second.place,
+            message: `${second.name} and ${first.name} (${at(first.place)}) both say they were formerly ${each.formerly}`,
+            advice: 'Only one can carry on the old name; delete the other formerly line.',
+          });
+        }
+      }
+    }
+    const said = new Set<Named>();
+    for (const part of this.#coming) {
+      for (const each of declared(part)) {
+        const renamed = each.formerly === undefined ? this.#formerly.get(claim(each, each.name)) : each;
+        if (renamed?.formerly === undefined || said.has(renamed)) continue;
+        const still = this.#namesakes(renamed).get(renamed.formerly);
+        if (still === undefined) continue;
+        said.add(renamed);
+        this.#problems.push({
+          place: renamed.fields.formerly ?? renamed.place,
+          message: `${renamed.name} says it was formerly ${renamed.formerly}, and ${renamed.formerly} is still declared at ${at(still.place)}`,
+          advice: 'A rename leaves one of the two; delete the old declaration, or the formerly line.',
+        });
+      }
+    }
+  }
+
+  #namesakes({ kind }: Named): Entries<Server> | Entries<Volume> | Entries<VolumeGroup> {
+    switch (kind) {
+      case 'server':
+        return this.#servers;
+      case 'volume':
+        return this.#volumes;
+      case 'volume-group':
+        return this.#groups;
+    }
+  }
+
+  #checkSites(): void {
+    const { sites } = this.#settings;
+    if (sites.size === 0) return;
+    const unknown = new Set<string>();
+    for (const part of this.#coming) {
+      for (const thing of [...part.servers, ...part.volumes]) {
+        if (thing.site === undefined || sites.has(thing.site)) continue;
+        // A file's own site serves all in it: one mistake there is one problem.
+        const key = `${thing.place.file} ${thing.site}`;
+        if (unknown.has(key) && thing.fields.site === undefined) continue;
+        unknown.add(key);
+        const place = thing.fields.site ?? thing.place;
+        this.#problems.push({
+          place,
+          message: `the ${thing.kind} ${thing.name} names the site ${thing.site}, and ullage.yaml lists no such site`,
+          advice: `${offer(thing.site, [...sites.keys()])}List the site in ullage.yaml, or put the name right.`,
+        });
+      }
+    }
+  }
+
+  #dangling(
+    place: Place,
+    from: string,
+    kind: 'server' | 'volume',
+    name: string,
+    known: Entries<Server> | Entries<Volume>,
+  ): void {
+    const names =
+      known.before.size + known.set.size > nearestAmong ? [] : [...known.set.keys(), ...known.before.keys()];
+    this.#problems.push({
+      place,
+      message: `${from} names the ${kind} ${name}, and no ${kind} of that name is declared`,
+      advice: `${offer(
+        name,
+        names.filter((each) => known.has(each)),
+      )}Declare the ${kind}, or put the name right.`,
+    });
+  }
+}
+
+function listAt(lists: Map<string, Attachment[]>, key: string, first: () => Attachment[]): Attachment[] {
+  const known = lists.get(key);
+  if (known !== undefined) return known;
+  const list = first();
+  lists.set(key, list);
+  return list;
+}
+
+/** Puts an attachment in the place of the one of the same two ends. */
+const replace = (list: Attachment[], now: Attachment): void => {
+  const index = list.findIndex(({ volume, server }) => volume === now.volume && server === now.server);
+  if (index !== -1) list[index] = now;
+};
+
+/** What is left of an attachment when some files go: a boot volume may be listed in another file besides. */
+function staying(attachment: Attachment, leaving: ReadonlySet<string>): readonly Attachment[] {
+  const { place, listed } = attachment;
+  const kept = listed === undefined || leaving.has(listed.file) ? undefined : listed;
+  if (!leaving.has(place.file)) return [kept === listed ? attachment : { ...attachment, listed: undefined }];
+  return kept === undefined ? [] : [{ ...attachment, boot: false, place: kept, listed: undefined }];
+}
+
+/** Puts finished lists among the entries, each in one order whatever the order of the files. */
+function settle(
+  entries: Entries<readonly Attachment[]>,
+  lists: ReadonlyMap<string, Attachment[]>,
+  name: (attachment: Attachment) => string,
 ): void {
-  const { formerly } = declared;
-  if (formerly === undefined) return;
-  const place = declared.fields.formerly ?? declared.place;
-  const still = all.get(formerly);
-  const rival = claims.get(formerly);
-  if (still !== undefined) {
-    problems.push({
-      place,
-      message: `${declared.name} says it was formerly ${formerly}, and ${formerly} is still declared at ${at(still.place)}`,
-      advice: 'A rename leaves one of the two; delete the old declaration, or the formerly line.',
-    });
-  } else if (rival !== undefined) {
-    problems.push({
-      place,
-      message: `${declared.name} and ${rival.name} (${at(rival.place)}) both say they were formerly ${formerly}`,
-      advice: 'Only one can carry on the old name; delete the other formerly line.',
-    });
-  } else claims.set(formerly, declared);
+  const order = (a: Attachment, b: Attachment): number =>
+    Number(b.boot) - Number(a.boot) || (name(a) < name(b) ? -1 : name(a) > name(b) ? 1 : 0);
+  for (const [key, list] of lists) {
+    if (list.length === 0) entries.delete(key);
+    else entries.put(key, list.length === 1 ? list : list.sort(order));
+  }
 }

@@ -49,6 +49,8 @@ export interface Attachment {
   readonly server: string;
   readonly boot: boolean;
   readonly place: Place;
+  /** Where a boot volume is listed as attached besides. */
+  readonly listed?: Place | undefined;
 }
 
 /** How a group's file systems lie on its members. `stripes: undefined` spreads over all of them. */
@@ -112,6 +114,12 @@ export interface EstatePart {
   readonly retired: readonly Retired[];
 }
 
+/** What one site holds. */
+export interface SiteTotal {
+  readonly volumes: bigint;
+  readonly size: Bytes;
+}
+
 export interface Estate {
   readonly parts: ReadonlyMap<string, EstatePart>;
   readonly servers: ReadonlyMap<string, Server>;
@@ -124,7 +132,11 @@ export interface Estate {
   readonly held: ReadonlyMap<string, readonly Attachment[]>;
   /** By volume: the group it is a member of. */
   readonly groupOf: ReadonlyMap<string, VolumeGroup>;
+  /** Who says it carries on an old name, by kind and that name, as in `volume plates-0`. */
+  readonly formerly: ReadonlyMap<string, Server | Volume | VolumeGroup>;
   readonly retired: ReadonlyMap<string, Retired>;
+  /** By site: the volumes there. */
+  readonly siteTotals: ReadonlyMap<string, SiteTotal>;
 }
 
 export const emptyEstate: Estate = {
@@ -136,7 +148,9 @@ export const emptyEstate: Estate = {
   holders: new Map(),
   held: new Map(),
   groupOf: new Map(),
+  formerly: new Map(),
   retired: new Map(),
+  siteTotals: new Map(),
 };
 
 /** What a finding or a change is about. */

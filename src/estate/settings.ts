@@ -1,6 +1,6 @@
 /** `ullage.yaml`, typed. */
-import type { ReadDocument } from '../read/document.ts';
-import type { Outcome, Place } from '../read/problem.ts';
+import type { ReadDocument, Step } from '../read/document.ts';
+import type { Outcome, Place, Problem } from '../read/problem.ts';
 import { found, refused } from '../read/problem.ts';
 import { validate } from '../read/validate.ts';
 import { type Bytes, parseSize } from './size.ts';
@@ -43,35 +43,44 @@ export function readSettings(document: ReadDocument): Outcome<Settings> {
   const valid = validate('settings', document);
   if (!valid.ok) return valid;
   const { currency, month = '730 h', paths = {}, sites = {} } = valid.value;
+  const problems: Problem[] = [];
+  const refuse = (path: readonly Step[], message: string, advice: string): void => {
+    const place = document.placeOfValue(path);
+    problems.push({ place, message, advice, excerpt: document.excerpt(place) });
+  };
   if (!isCurrency(currency)) {
-    const place = document.placeOfValue(['currency']);
-    return refused({
-      place,
-      message: `${currency} is not a currency in use`,
-      advice: 'Write an ISO 4217 code such as EUR.',
-      excerpt: document.excerpt(place),
-    });
+    refuse(['currency'], `${currency} is not a currency in use`, 'Write an ISO 4217 code such as EUR.');
   }
-  return found({
+  const quotaSize = (name: string, text: string | undefined): Bytes | undefined => {
+    if (text === undefined) return undefined;
+    const size = parseSize(text);
+    if (typeof size === 'bigint') return size;
+    // A quota that cannot be read must not become no quota.
+    refuse(
+      ['sites', name, 'quota', 'size'],
+      size.why,
+      'Write a whole number of bytes in a unit, such as 40 TiB.',
+    );
+    return undefined;
+  };
+  const settings: Settings = {
     currency,
     month,
     paths: { ...usualPaths, ...paths },
     sites: new Map(
-      Object.entries(sites).map(([name, site]) => {
-        const size = site.quota?.size === undefined ? undefined : parseSize(site.quota.size);
-        return [
+      Object.entries(sites).map(([name, site]) => [
+        name,
+        {
           name,
-          {
-            name,
-            quota: { volumes: site.quota?.volumes, size: typeof size === 'bigint' ? size : undefined },
-            attachmentSlots: site['attachment-slots'],
-            place: document.placeIn(sites, name),
-          },
-        ];
-      }),
+          quota: { volumes: site.quota?.volumes, size: quotaSize(name, site.quota?.size) },
+          attachmentSlots: site['attachment-slots'],
+          place: document.placeIn(sites, name),
+        },
+      ]),
     ),
     place: document.placeOfKey([]),
-  });
+  };
+  return problems.length > 0 ? refused(...problems) : found(settings);
 }
 
 const currencies: ReadonlySet<string> = new Set(Intl.supportedValuesOf('currency'));

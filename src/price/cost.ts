@@ -2,11 +2,12 @@
 import { hoursOfMonth } from '../estate/dates.ts';
 import type { Belonging, Estate, Server, Volume } from '../estate/estate.ts';
 import { isDetached } from '../estate/estate.ts';
+import { layered } from '../estate/layered.ts';
 import type { Settings } from '../estate/settings.ts';
 import { type Bytes, bytes } from '../estate/size.ts';
 import { offer } from '../read/nearest.ts';
 import { found, type Outcome, type Problem, refused } from '../read/problem.ts';
-import { addMoney, type Money, money, noMoney, timesMoney } from './money.ts';
+import { addMoney, type Money, money, noMoney, subtractMoney, timesMoney } from './money.ts';
 import type { PriceList, Tier } from './price-list.ts';
 
 /** What one thing costs a month. */
@@ -27,7 +28,26 @@ export interface EstateCost {
   readonly total: Money;
   readonly volumes: ReadonlyMap<string, CostLine>;
   readonly servers: ReadonlyMap<string, CostLine>;
+  /** Sums that have been asked for; a cost that follows this one carries them on. Only `sumsBy` reads it. */
+  readonly sums: Map<string, Summing>;
 }
+
+/** One way of summing, and the sums. */
+interface Summing {
+  readonly keyOf: KeyOf;
+  readonly sums: Sums;
+}
+
+/** What a line counts under; `undefined` where it does not count. */
+export type KeyOf = (line: CostLine) => string | undefined;
+
+/** A sum of lines, and the dearest among them. */
+export interface Sum {
+  readonly monthly: Money;
+  readonly dearest: CostLine;
+}
+
+export type Sums = ReadonlyMap<string, Sum>;
 
 /** 8,760 hours a year over 12: common practice among those who rent by the hour. */
 const commonHours = 730;
@@ -60,7 +80,8 @@ const rateFor = (rate: Money, size: Bytes, unit: Bytes): Money =>
 export const billedSize = (tier: Tier, size: Bytes): Bytes =>
   tier.minimumBilled !== undefined && size < tier.minimumBilled ? tier.minimumBilled : size;
 
-const hoursAMonth = (settings: Settings, day: string): number =>
+/** How many hours a month has for prices by the hour. */
+export const hoursAMonth = (settings: Settings, day: string): number =>
   settings.month === 'calendar' ? hoursOfMonth(day) : commonHours;
 
 /**
@@ -121,46 +142,192 @@ export function priceEstate(
   settings: Settings,
   day: string,
 ): Outcome<EstateCost> {
-  const problems: Problem[] = [];
+  const pricing = new Pricing(estate, list, settings, day);
   const volumes = new Map<string, CostLine>();
   const servers = new Map<string, CostLine>();
-  const prices = new Map<string, Money>();
   let total = noMoney;
   for (const volume of estate.volumes.values()) {
-    const line = priceVolume(volume, list, isDetached(estate, volume), prices);
-    if (line === undefined) {
-      problems.push(
-        unpriced(
-          'tier',
-          volume.tier,
-          `the volume ${volume.name}`,
-          list,
-          list.tiers,
-          volume.fields.tier ?? volume.place,
-        ),
-      );
-    } else {
-      volumes.set(volume.name, line);
-      total = addMoney(total, line.monthly);
-    }
+    const line = pricing.volume(volume);
+    if (line === undefined) continue;
+    volumes.set(volume.name, line);
+    total = addMoney(total, line.monthly);
   }
   for (const server of estate.servers.values()) {
-    const line = priceServer(server, list, settings, day);
-    if (line === 'not billed') continue;
+    const line = pricing.server(server);
+    if (line === undefined) continue;
+    servers.set(server.name, line);
+    total = addMoney(total, line.monthly);
+  }
+  return pricing.problems.length > 0
+    ? refused(...pricing.problems)
+    : found({ currency: list.currency, total, volumes, servers, sums: new Map() });
+}
+
+/**
+ * Prices an estate that differs from one already priced, by the same list, settings and length of month: only what
+ * was touched is priced again. Exact decimals add and take away without a trace, so the result is the same.
+ */
+export function repriceEstate(
+  before: EstateCost,
+  estate: Estate,
+  touched: { readonly volumes: ReadonlySet<string>; readonly servers: ReadonlySet<string> },
+  list: PriceList,
+  settings: Settings,
+  day: string,
+): Outcome<EstateCost> {
+  const pricing = new Pricing(estate, list, settings, day);
+  const edits: LineEdit[] = [];
+  const edit = <T>(
+    names: ReadonlySet<string>,
+    lines: ReadonlyMap<string, CostLine>,
+    among: ReadonlyMap<string, T>,
+    price: (thing: T) => CostLine | undefined,
+  ): ReadonlyMap<string, CostLine> => {
+    const set = new Map<string, CostLine>();
+    const deleted = new Set<string>();
+    for (const name of names) {
+      const thing = among.get(name);
+      const was = lines.get(name);
+      const now = thing === undefined ? undefined : price(thing);
+      if (now !== undefined) set.set(name, now);
+      else if (was !== undefined) deleted.add(name);
+      if (was !== undefined || now !== undefined) edits.push({ was, now });
+    }
+    return layered(lines, { set, deleted });
+  };
+  const volumes = edit(touched.volumes, before.volumes, estate.volumes, (volume) => pricing.volume(volume));
+  const servers = edit(touched.servers, before.servers, estate.servers, (server) => pricing.server(server));
+  if (pricing.problems.length > 0) return refused(...pricing.problems);
+  let total = before.total;
+  for (const { was, now } of edits) {
+    if (was !== undefined) total = subtractMoney(total, was.monthly);
+    if (now !== undefined) total = addMoney(total, now.monthly);
+  }
+  const cost: EstateCost = { currency: before.currency, total, volumes, servers, sums: new Map() };
+  for (const [name, { keyOf, sums }] of before.sums) {
+    cost.sums.set(name, { keyOf, sums: editedSums(sums, edits, keyOf, cost) });
+  }
+  return found(cost);
+}
+
+interface LineEdit {
+  readonly was: CostLine | undefined;
+  readonly now: CostLine | undefined;
+}
+
+/** Prices one thing after another, and gathers what the list does not price. */
+class Pricing {
+  readonly problems: Problem[] = [];
+  readonly #estate: Estate;
+  readonly #list: PriceList;
+  readonly #settings: Settings;
+  readonly #day: string;
+  readonly #prices = new Map<string, Money>();
+
+  constructor(estate: Estate, list: PriceList, settings: Settings, day: string) {
+    this.#estate = estate;
+    this.#list = list;
+    this.#settings = settings;
+    this.#day = day;
+  }
+
+  volume(volume: Volume): CostLine | undefined {
+    const line = priceVolume(volume, this.#list, isDetached(this.#estate, volume), this.#prices);
+    if (line === undefined) {
+      const place = volume.fields.tier ?? volume.place;
+      this.problems.push(
+        unpriced('tier', volume.tier, `the volume ${volume.name}`, this.#list, this.#list.tiers, place),
+      );
+    }
+    return line;
+  }
+
+  server(server: Server): CostLine | undefined {
+    const line = priceServer(server, this.#list, this.#settings, this.#day);
+    if (line === 'not billed') return undefined;
     if (line === undefined) {
       const place = server.fields.machine ?? server.place;
-      problems.push(
-        unpriced('machine', server.machine ?? '', `the server ${server.name}`, list, list.machines, place),
+      this.problems.push(
+        unpriced(
+          'machine',
+          server.machine ?? '',
+          `the server ${server.name}`,
+          this.#list,
+          this.#list.machines,
+          place,
+        ),
       );
-    } else {
-      servers.set(server.name, line);
-      total = addMoney(total, line.monthly);
+    }
+    return line;
+  }
+}
+
+/**
+ * Sums a cost by a key of each line.
+ *
+ * @param name names this way of summing: the same name always comes with the same `keyOf`
+ */
+export function sumsBy(cost: EstateCost, name: string, keyOf: KeyOf): Sums {
+  const known = cost.sums.get(name);
+  if (known !== undefined) return known.sums;
+  const sums = editedSums(new Map(), addedLines(cost), keyOf, cost);
+  cost.sums.set(name, { keyOf, sums });
+  return sums;
+}
+
+function* addedLines(cost: EstateCost): Iterable<LineEdit> {
+  for (const now of costLines(cost)) yield { was: undefined, now };
+}
+
+/** Sums after some lines have come, gone or changed. */
+function editedSums(before: Sums, edits: Iterable<LineEdit>, keyOf: KeyOf, cost: EstateCost): Sums {
+  const sums = new Map<string, { monthly: Money; dearest: CostLine | undefined }>();
+  const of = (key: string) => {
+    const known = sums.get(key);
+    if (known !== undefined) return known;
+    const { monthly = noMoney, dearest } = before.get(key) ?? {};
+    const sum = { monthly, dearest };
+    sums.set(key, sum);
+    return sum;
+  };
+  const lost = new Set<string>();
+  for (const { was, now } of edits) {
+    const left = was === undefined ? undefined : keyOf(was);
+    const came = now === undefined ? undefined : keyOf(now);
+    if (was !== undefined && left !== undefined) {
+      const sum = of(left);
+      sum.monthly = subtractMoney(sum.monthly, was.monthly);
+      if (sum.dearest === was) lost.add(left);
+    }
+    if (now !== undefined && came !== undefined) {
+      const sum = of(came);
+      sum.monthly = addMoney(sum.monthly, now.monthly);
+      if (sum.dearest === undefined || isDearer(now, sum.dearest)) sum.dearest = now;
     }
   }
-  return problems.length > 0
-    ? refused(...problems)
-    : found({ currency: list.currency, total, volumes, servers });
+  // Where the dearest itself left, or was priced anew, only a look at all lines tells the next.
+  for (const key of lost) of(key).dearest = undefined;
+  if (lost.size > 0) {
+    for (const line of costLines(cost)) {
+      const key = keyOf(line);
+      if (key === undefined || !lost.has(key)) continue;
+      const sum = of(key);
+      if (sum.dearest === undefined || isDearer(line, sum.dearest)) sum.dearest = line;
+    }
+  }
+  const next = new Map(before);
+  for (const [key, { monthly, dearest }] of sums) {
+    if (dearest === undefined) next.delete(key);
+    else next.set(key, { monthly, dearest });
+  }
+  return next;
 }
+
+/** Of two that cost the same the first by name counts as the dearer, so that the order of files does not matter. */
+const isDearer = (a: CostLine, b: CostLine): boolean => {
+  const order = a.monthly.comparedTo(b.monthly);
+  return order > 0 || (order === 0 && nameOf(a) < nameOf(b));
+};
 
 function unpriced(
   kind: 'tier' | 'machine',
@@ -187,7 +354,9 @@ export function* costLines(cost: EstateCost): Iterable<CostLine> {
   yield* cost.servers.values();
 }
 
-export type Grouping = 'team' | 'site' | 'tier' | 'server' | 'volume';
+export const groupings = ['team', 'site', 'tier', 'server', 'volume'] as const;
+
+export type Grouping = (typeof groupings)[number];
 
 /**
  * Sums a cost by one thing, in order of name. What belongs to none is under `''`.

@@ -1,8 +1,9 @@
 /** The difference between two costs, taken apart into its causes. */
 
 import type { Renames } from '../change/compare.ts';
+import type { Touched } from '../change/touched.ts';
 import type { Estate } from '../estate/estate.ts';
-import { type CostLine, capacityPrice, costLines, type EstateCost, ownerOf } from './cost.ts';
+import { type CostLine, capacityPrice, type EstateCost, ownerOf, sumsBy } from './cost.ts';
 import { addMoney, type Money, noMoney, subtractMoney } from './money.ts';
 import type { PriceList } from './price-list.ts';
 
@@ -48,12 +49,15 @@ export interface Priced {
  * price change is price(t1, p1, q1) - price(t1, p0, q1). The three telescope, so they add up exactly. Whatever
  * the old list does not price counts as quantity in whole. A server's power counts as quantity (hours at another
  * rate), its machine as a tier move.
+ *
+ * @param touched what can differ between the two estates; the rest costs what it did
  */
 export function costDelta(
   base: Priced,
   head: Priced,
   headAtBasePrices: EstateCost | undefined,
   renames: Renames,
+  touched: Pick<Touched, 'volumes' | 'servers'>,
 ): CostDelta {
   const sums: Record<CauseKind, Money> = { quantity: noMoney, 'tier-move': noMoney, 'price-change': noMoney };
   const add = (cause: CauseKind, difference: Money): void => {
@@ -63,11 +67,12 @@ export function costDelta(
   const formerVolume = inverted(renames.volumes);
   const formerServer = inverted(renames.servers);
   const seenVolumes = new Set<string>();
-  for (const [name, after] of middle.volumes) {
+  for (const name of touched.volumes) {
+    const after = middle.volumes.get(name);
+    if (after === undefined) continue;
     const former = formerVolume.get(name) ?? name;
     seenVolumes.add(former);
     const before = base.cost.volumes.get(former);
-    if (before === after) continue;
     if (before === undefined) add('quantity', after.monthly);
     else if (sameTier(before, after)) add('quantity', subtractMoney(after.monthly, before.monthly));
     else if (before.kind === 'volume' && after.kind === 'volume') {
@@ -77,11 +82,15 @@ export function costDelta(
       add('tier-move', subtractMoney(after.monthly, sameTierAfter));
     }
   }
-  for (const [name, before] of base.cost.volumes) {
-    if (!seenVolumes.has(name)) add('quantity', subtractMoney(noMoney, before.monthly));
+  for (const name of touched.volumes) {
+    const before = base.cost.volumes.get(name);
+    if (before !== undefined && !seenVolumes.has(name))
+      add('quantity', subtractMoney(noMoney, before.monthly));
   }
   const seenServers = new Set<string>();
-  for (const [name, after] of middle.servers) {
+  for (const name of touched.servers) {
+    const after = middle.servers.get(name);
+    if (after === undefined) continue;
     const former = formerServer.get(name) ?? name;
     seenServers.add(former);
     const before = base.cost.servers.get(former);
@@ -89,8 +98,10 @@ export function costDelta(
     else
       add(sameTier(before, after) ? 'quantity' : 'tier-move', subtractMoney(after.monthly, before.monthly));
   }
-  for (const [name, before] of base.cost.servers) {
-    if (!seenServers.has(name)) add('quantity', subtractMoney(noMoney, before.monthly));
+  for (const name of touched.servers) {
+    const before = base.cost.servers.get(name);
+    if (before !== undefined && !seenServers.has(name))
+      add('quantity', subtractMoney(noMoney, before.monthly));
   }
   add('price-change', subtractMoney(head.cost.total, middle.total));
   return {
@@ -112,27 +123,20 @@ function sameTier(before: CostLine, after: CostLine): boolean {
   return after.kind === 'server' && before.machine === after.machine;
 }
 
+const teamOf = (line: CostLine): string => ownerOf(line).team ?? '';
+
 function teamDeltas(before: EstateCost, after: EstateCost): readonly TeamDelta[] {
-  const teams = new Map<string, { before: Money; after: Money }>();
-  const count = (cost: EstateCost, side: 'before' | 'after'): void => {
-    for (const line of costLines(cost)) {
-      const team = ownerOf(line).team ?? '';
-      const sums = teams.get(team) ?? { before: noMoney, after: noMoney };
-      sums[side] = addMoney(sums[side], line.monthly);
-      teams.set(team, sums);
-    }
-  };
-  count(before, 'before');
-  count(after, 'after');
-  return [...teams]
-    .map(([team, sums]) => ({ team, ...sums }))
-    .sort((a, b) => (a.team < b.team ? -1 : a.team > b.team ? 1 : 0));
+  const old = sumsBy(before, 'team', teamOf);
+  const now = sumsBy(after, 'team', teamOf);
+  return [...new Set([...old.keys(), ...now.keys()])].sort().map((team) => ({
+    team,
+    before: old.get(team)?.monthly ?? noMoney,
+    after: now.get(team)?.monthly ?? noMoney,
+  }));
 }
 
-export function detachedCost(cost: EstateCost): Money {
-  let total = noMoney;
-  for (const line of cost.volumes.values()) {
-    if (line.kind === 'volume' && line.detached) total = addMoney(total, line.monthly);
-  }
-  return total;
-}
+const ifDetached = (line: CostLine): string | undefined =>
+  line.kind === 'volume' && line.detached ? '' : undefined;
+
+export const detachedCost = (cost: EstateCost): Money =>
+  sumsBy(cost, 'detached', ifDetached).get('')?.monthly ?? noMoney;

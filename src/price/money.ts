@@ -33,17 +33,23 @@ export const sumMoney = (amounts: Iterable<Money>): Money => {
 
 export const compareMoney = (a: Money, b: Money): number => a.comparedTo(b);
 
-const minorUnits = new Map<string, number>();
+/**
+ * The decimals of each currency's minor unit, where they are not two: ISO 4217, list one of 2024-06-25. CLDR's
+ * figures, which the runtime would give, are those of everyday cash (none for HUF or IDR) and differ from one
+ * version of it to the next.
+ */
+const minorUnits: ReadonlyMap<string, number> = new Map([
+  ...'BIF CLP DJF GNF ISK JPY KMF KRW PYG RWF UGX UYI VND VUV XAF XOF XPF'.split(' ').map(decimals(0)),
+  ...'BHD IQD JOD KWD LYD OMR TND'.split(' ').map(decimals(3)),
+  ...'CLF UYW'.split(' ').map(decimals(4)),
+]);
 
-/** How many decimals the currency's minor unit has: 2 for EUR, 0 for JPY, 3 for KWD (CLDR, after ISO 4217). */
-export function minorUnit(currency: string): number {
-  const known = minorUnits.get(currency);
-  if (known !== undefined) return known;
-  const digits =
-    new Intl.NumberFormat('en', { style: 'currency', currency }).resolvedOptions().maximumFractionDigits ?? 2;
-  minorUnits.set(currency, digits);
-  return digits;
+function decimals(count: number): (code: string) => readonly [string, number] {
+  return (code) => [code, count];
 }
+
+/** How many decimals the currency's minor unit has: 2 for EUR, 0 for JPY, 3 for KWD (ISO 4217). */
+export const minorUnit = (currency: string): number => minorUnits.get(currency) ?? 2;
 
 /** The amount rounded half up to the currency's minor unit, as a plain decimal string such as `130.00`. */
 export const showMoney = (amount: Money, currency: string): string => {

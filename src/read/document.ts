@@ -6,11 +6,14 @@
  * win), keys that are no text, several documents in one file, and nesting beyond `deepest`.
  */
 import {
+  Composer,
+  type CST,
   isAlias,
   isMap,
   isScalar,
   isSeq,
-  parseDocument,
+  Lexer,
+  Parser,
   type Scalar,
   type Document as YamlDocument,
 } from 'yaml';
@@ -18,6 +21,9 @@ import { found, type Outcome, type Place, type Problem, refused } from './proble
 
 /** How deep values may nest. The deepest format is five levels; a custom rule's schema needs a few more. */
 export const deepest = 32;
+
+/** How deep the syntax may nest before it is composed: a level of values takes two of syntax at the most. */
+const deepestSyntax = 2 * deepest + 16;
 
 /** What a file holds once read. Objects have no prototype, so that `__proto__` is a key like any other. */
 export type PlainValue =
@@ -103,15 +109,11 @@ class PlainWalk {
       );
     }
     if (depth > deepest) {
-      return this.refuse(
-        offset,
-        `values nest more than ${deepest} levels deep`,
-        'Flatten the file; no format needs so many levels.',
-      );
+      return this.refuse(offset, tooDeep, flatten);
     }
     if (isScalar(node)) return this.#scalar(node, offset);
     if (isMap(node)) {
-      this.#refuseTag(node.tag, node.range?.[0] ?? offset, 'tag:yaml.org,2002:map');
+      if (this.#refusesTag(node.tag, node.range?.[0] ?? offset, 'tag:yaml.org,2002:map')) return null;
       const object: Record<string, PlainValue> = Object.create(null);
       const offsets: Record<string, number> = Object.create(null);
       for (const pair of node.items) {
@@ -134,7 +136,7 @@ class PlainWalk {
       return object;
     }
     if (isSeq(node)) {
-      this.#refuseTag(node.tag, node.range?.[0] ?? offset, 'tag:yaml.org,2002:seq');
+      if (this.#refusesTag(node.tag, node.range?.[0] ?? offset, 'tag:yaml.org,2002:seq')) return null;
       const offsets: Record<number, number> = {};
       const list = node.items.map((item, index) => {
         const at = rangeStart(item) ?? offset;
@@ -152,7 +154,7 @@ class PlainWalk {
   }
 
   #scalar(node: Scalar, offset: number): PlainValue {
-    this.#refuseTag(node.tag, node.range?.[0] ?? offset, undefined);
+    if (this.#refusesTag(node.tag, node.range?.[0] ?? offset, undefined)) return null;
     const value = node.value;
     if (typeof value === 'string' || typeof value === 'boolean' || value === null) return value;
     // An infinity or a not-a-number has no place in JSON Schema, so it is left as the text it was written as.
@@ -167,7 +169,7 @@ class PlainWalk {
   /** A key as it is written: `1e3` and `yes` are names, not a number and a truth. */
   #key(key: unknown, offset: number): string | undefined {
     if (isScalar(key)) {
-      this.#refuseTag(key.tag, offset, undefined);
+      this.#refusesTag(key.tag, offset, undefined);
       return key.source ?? String(key.value);
     }
     if (typeof key === 'string') return key;
@@ -175,9 +177,10 @@ class PlainWalk {
     return undefined;
   }
 
-  #refuseTag(tag: string | undefined, offset: number, usual: string | undefined): void {
-    if (tag === undefined || tag === usual) return;
-    this.refuse(offset, `the tag ${tag} is not read`, 'Leave the tag out; text in quotes is always text.');
+  #refusesTag(tag: string | undefined, offset: number, usual: string | undefined): boolean {
+    if (tag === undefined || tag === usual) return false;
+    this.refuse(offset, `the tag ${tag} is not read`, leaveTagOut);
+    return true;
   }
 }
 
@@ -192,43 +195,92 @@ const rangeStart = (node: unknown): number | undefined =>
  */
 export function readDocument(text: string, file: string): Outcome<ReadDocument> {
   const lines = new LineIndex(text, file);
-  let yaml: YamlDocument.Parsed;
+  const problemAt = (offset: number, message: string, advice: string): Problem => {
+    const place = lines.place(Math.min(offset, Math.max(0, text.length - 1)));
+    return { place, message, advice, excerpt: lines.line(place.line) };
+  };
+  let documents: readonly YamlDocument.Parsed[];
   try {
-    // The library's own check for duplicate keys compares every key of a map with every other; the walk below
-    // finds the same duplicates with one look-up a key.
-    yaml = parseDocument(text, {
-      version: '1.2',
-      schema: 'core',
-      uniqueKeys: false,
-      prettyErrors: false,
-      logLevel: 'silent',
-    });
+    documents = composed(text);
   } catch (error) {
-    // The composer recurses; a file nested thousands deep runs out of stack before any limit can be asked.
-    const place: Place = { file, line: 1, column: 1 };
-    const deep = error instanceof RangeError;
-    return refused({
-      place,
-      message: deep ? `values nest more than ${deepest} levels deep` : 'the file cannot be read as YAML',
-      advice: deep
-        ? 'Flatten the file; no format needs so many levels.'
-        : 'Check the file with a YAML linter.',
-    });
+    if (error instanceof Refusal) return refused(problemAt(error.offset, error.message, error.advice));
+    return refused(
+      error instanceof RangeError
+        ? problemAt(0, tooDeep, flatten)
+        : problemAt(0, 'the file cannot be read as YAML', 'Check the file with a YAML linter.'),
+    );
   }
-  const problems: Problem[] = [...yaml.errors, ...yaml.warnings].map((error) => {
-    const place = lines.place(Math.min(error.pos[0], Math.max(0, text.length - 1)));
-    return {
-      place,
-      message: `the YAML is broken here: ${error.message.replace(/\s+/g, ' ')}`,
-      advice: 'Put the YAML right; indentation, quotes and colons are the usual causes.',
-      excerpt: lines.line(place.line),
-    };
-  });
-  if (problems.length > 0) return refused(...problems);
+  const [yaml, second] = documents;
+  const problems = [...(yaml?.errors ?? []), ...(yaml?.warnings ?? [])].map((error) =>
+    error.code === 'TAG_RESOLVE_FAILED'
+      ? problemAt(error.pos[0], `the tag ${text.slice(...error.pos)} is not read`, leaveTagOut)
+      : problemAt(
+          error.pos[0],
+          `the YAML is broken here: ${error.message.replace(/\s+/g, ' ')}`,
+          'Put the YAML right; indentation, quotes and colons are the usual causes.',
+        ),
+  );
+  if (second !== undefined) {
+    problems.push(
+      problemAt(
+        second.range[0],
+        'a second document begins here, and a file holds one',
+        'Move it to a file of its own, and leave out the lines --- and ... between them.',
+      ),
+    );
+  }
+  if (problems.length > 0 || yaml === undefined) return refused(...problems);
   const walk = new PlainWalk(lines);
   const value = walk.value(yaml.contents, 0, 0);
   if (walk.problems.length > 0) return refused(...walk.problems);
   return found(located(file, value, walk.offsets, lines, yaml));
+}
+
+const tooDeep = `values nest more than ${deepest} levels deep`;
+const flatten = 'Flatten the file; no format needs so many levels.';
+const leaveTagOut = 'Leave the tag out; text in quotes is always text.';
+
+/** What is refused before the text is composed. */
+class Refusal extends Error {
+  readonly offset: number;
+  readonly advice: string;
+
+  constructor(offset: number, message: string, advice: string) {
+    super(message);
+    this.offset = offset;
+    this.advice = advice;
+  }
+}
+
+/**
+ * The first two documents of a text, as the library's `parseDocument` makes them. The composer recurses, and deep
+ * enough it takes the whole process down with it, so the depth is looked at while the syntax is read.
+ */
+function composed(text: string): readonly YamlDocument.Parsed[] {
+  // The library's own check for duplicate keys compares every key of a map with every other; the walk over the
+  // values finds the same duplicates with one look-up a key.
+  const composer = new Composer({ version: '1.2', schema: 'core', uniqueKeys: false, prettyErrors: false });
+  const documents: YamlDocument.Parsed[] = [];
+  for (const document of composer.compose(shallowTokens(text), true, text.length)) {
+    documents.push(document);
+    if (documents.length === 2) break;
+  }
+  return documents;
+}
+
+function* shallowTokens(text: string): Generator<CST.Token> {
+  const parser = new Parser();
+  let versions = 0;
+  for (const lexeme of new Lexer().lex(text)) {
+    for (const token of parser.next(lexeme)) {
+      // The library lets a second one pass, and the last would silently win.
+      if (token.type === 'directive' && token.source.startsWith('%YAML') && ++versions === 2)
+        throw new Refusal(token.offset, 'the YAML version is given twice', 'Leave the %YAML lines out.');
+      yield token;
+    }
+    if (parser.stack.length > deepestSyntax) throw new Refusal(parser.offset, tooDeep, flatten);
+  }
+  yield* parser.end();
 }
 
 function located(

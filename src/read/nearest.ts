@@ -6,7 +6,7 @@ export function quoted(value: unknown): string {
   if (value === null || value === undefined) return 'nothing';
   if (Array.isArray(value)) return 'a list';
   if (typeof value === 'object') return 'a mapping';
-  const text = String(value);
+  const text = String(value).replace(/\s+/gu, ' ');
   return text.length > 60 ? `${text.slice(0, 57)}…` : text;
 }
 

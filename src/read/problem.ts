@@ -13,6 +13,8 @@ export interface Place {
 export interface Problem {
   /** Where; absent when the whole revision is meant, such as a missing base. */
   readonly place?: Place | undefined;
+  /** Which revision the place is in; absent where only one is read, or none. A base's problem is main's own. */
+  readonly revision?: 'base' | 'head' | undefined;
   /** What is wrong, one sentence. */
   readonly message: string;
   /** What to do, one sentence; a command where one mends it. */

@@ -7,7 +7,7 @@ import type { SettingsFile } from './generated/settings.ts';
 import { validators } from './generated/validators.js';
 import type { WaiversFile } from './generated/waivers.ts';
 import { offer, quoted } from './nearest.ts';
-import { found, type Outcome, type Place, type Problem, refused } from './problem.ts';
+import { byPlace, found, type Outcome, type Place, type Problem, refused } from './problem.ts';
 
 /** Every format, and the type that a file of it has once it is valid. */
 export interface Formats {
@@ -32,6 +32,7 @@ const called: { readonly [F in Format]: string } = {
 /** What ajv says of one failure; only what is used here. */
 export interface SchemaError {
   readonly keyword: string;
+  readonly schemaPath: string;
   readonly instancePath: string;
   readonly params: Readonly<Record<string, unknown>>;
   readonly parentSchema?: Readonly<Record<string, unknown>>;
@@ -66,13 +67,21 @@ export function inWords(
   // reported by each branch. The outer error alone says what to do.
   for (const error of errors) {
     if (error.propertyName !== undefined && error.keyword !== 'propertyNames') continue;
+    if (errors.some((outer) => saysMore(outer, error))) continue;
     const { place, message, advice } = problemOf(error, document, format, errors);
     const key = `${place.line}:${place.column}:${message}`;
     if (seen.has(key)) continue;
     seen.add(key);
     problems.push({ place, message, advice, excerpt: document.excerpt(place) });
   }
-  return problems;
+  return problems.sort(byPlace);
+}
+
+/** Whether an outer error about the same value makes an inner one redundant. */
+function saysMore(outer: SchemaError, inner: SchemaError): boolean {
+  if (outer === inner || outer.instancePath !== inner.instancePath) return false;
+  if (outer.keyword === 'oneOf') return inner.schemaPath.startsWith(`${outer.schemaPath}/`);
+  return outer.keyword === 'discriminator' && inner.keyword === 'required';
 }
 
 interface Words {
@@ -88,7 +97,7 @@ function problemOf(
   all: readonly SchemaError[],
 ): Words {
   const path = pathOf(error.instancePath);
-  const here = whereIn(path, format);
+  const here = whereIn(path, document.value, format);
   const schema = error.parentSchema ?? {};
   const key = String(error.params[keyParameter[error.keyword] ?? ''] ?? '');
   switch (error.keyword) {
@@ -191,16 +200,18 @@ const meantAsText = (schema: Readonly<Record<string, unknown>>, value: unknown):
     ? `Text that looks like a number goes in quotes. `
     : '';
 
-function whereIn(path: readonly Step[], format: string): string {
-  const last = path.at(-1);
+/** The end of a path in words: `size of plates-1`, `item 2 of members`. A name may be all digits; an item is one of a list. */
+function whereIn(path: readonly Step[], top: unknown, format: string): string {
+  let container = top;
+  const words = path.map((step) => {
+    const word = Array.isArray(container) ? `item ${Number(step) + 1}` : String(step);
+    container =
+      typeof container === 'object' && container !== null ? Reflect.get(container, step) : undefined;
+    return word;
+  });
+  const [above, last] = [words.at(-2), words.at(-1)];
   if (last === undefined) return format;
-  const above = path.at(-2);
-  if (/^[0-9]+$/.test(String(last))) {
-    return above === undefined ? `item ${Number(last) + 1}` : `item ${Number(last) + 1} of ${above}`;
-  }
-  return above === undefined
-    ? String(last)
-    : `${last} of ${/^[0-9]+$/.test(String(above)) ? `item ${Number(above) + 1}` : above}`;
+  return above === undefined ? quoted(last) : `${quoted(last)} of ${quoted(above)}`;
 }
 
 const isRecord = (value: unknown): value is Readonly<Record<string, unknown>> =>

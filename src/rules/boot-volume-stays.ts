@@ -1,6 +1,6 @@
 import type { Change } from '../change/change.ts';
 import { formerName } from '../change/compare.ts';
-import { type ChangeRule, cautions } from './rule.ts';
+import { type ChangeRule, cautions, tied } from './rule.ts';
 
 export const bootVolumeStays: ChangeRule<'boot-volume-stays'> = {
   name: 'boot-volume-stays',
@@ -13,7 +13,9 @@ export const bootVolumeStays: ChangeRule<'boot-volume-stays'> = {
   needs: [],
   *check(_entry, { base, head, changes, renames }, scope) {
     const said = new Set<string>();
-    for (const change of changes) {
+    // What happens to the volume says more than that the server no longer names it, which is all a swap may show.
+    const swaps = changes.filter(({ kind }) => kind === 'boot-swapped');
+    for (const change of [...changes.filter(({ kind }) => kind !== 'boot-swapped'), ...swaps]) {
       const verb = takesAway(change);
       if (verb === undefined) continue;
       for (const server of bootedFrom(change)) {
@@ -24,6 +26,7 @@ export const bootVolumeStays: ChangeRule<'boot-volume-stays'> = {
         said.add(server.name);
         yield {
           subject: change.subject,
+          facet: tied(server),
           place: change.place,
           message: `${server.name} starts from ${server.boot}, which would be ${verb} while ${server.name} runs`,
         };

@@ -20,7 +20,7 @@ export const deletionPrepared: ChangeRule<'deletion-prepared'> = {
           'The most days that the backup on record may be old on the day of the judgement; left out, no backup is asked for.',
       },
       looser: 'higher',
-      absent: 'no-check',
+      absent: 'loosest',
     },
     'attached-allowed': {
       schema: {

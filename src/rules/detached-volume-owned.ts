@@ -20,7 +20,7 @@ export const detachedVolumeOwned: StateRule<'detached-volume-owned'> = {
         description: 'The most days ahead that a retention date may lie.',
       },
       looser: 'higher',
-      absent: 'no-check',
+      absent: 'loosest',
     },
     grace: {
       schema: {
@@ -34,37 +34,59 @@ export const detachedVolumeOwned: StateRule<'detached-volume-owned'> = {
     },
   },
   needs: [],
-  *check(entry, { estate, cost, on, revision }, scope) {
-    for (const volume of estate.volumes.values()) {
+  *check(entry, { estate, look, cost, on, revision }, scope) {
+    for (const volume of look.volumes) {
       if (!isDetached(estate, volume) || !scope.includes(volume, volume.tier)) continue;
-      const faults = faultsOf(volume, on, entry.grace ?? 0, entry['at-most']);
-      if (faults.length === 0) continue;
       const monthly = cost.volumes.get(volume.name)?.monthly;
       const price =
         monthly === undefined ? '' : `, at ${showMoney(monthly, cost.currency)} ${cost.currency} a month`;
-      yield {
+      const said = {
         subject: { kind: 'volume', name: volume.name },
         place: placed(volume, revision, volume.retainUntil === undefined ? undefined : 'retain-until'),
-        message: `volume ${volume.name} is detached and still billed${price}, and ${faults.join(' and ')}`,
-        excess: BigInt(faults.length),
-      };
+      } as const;
+      const message = `volume ${volume.name} is detached and still billed${price}, and`;
+      const missing = missingFrom(volume);
+      if (missing.length > 0) {
+        yield { ...said, message: `${message} ${missing.join(' and ')}`, excess: new Set(missing) };
+      }
+      // Apart from what is missing, since it is worse by the day.
+      const misdated = misdatedBy(volume, on, entry.grace ?? 0, entry['at-most']);
+      if (misdated !== undefined) {
+        yield { ...said, facet: 'retention', message: `${message} ${misdated.how}`, excess: misdated.days };
+      }
     }
   },
 };
 
-function faultsOf(volume: Volume, on: string, grace: number, atMost: number | undefined): readonly string[] {
-  const faults: string[] = [];
-  if (volume.owner === undefined && volume.team === undefined) faults.push('has no team or owner');
-  if (volume.reason === undefined) faults.push('gives no reason');
-  if (volume.retainUntil === undefined) faults.push('has no retention date');
-  else {
-    // The retention date itself is still a day of keeping.
-    const past = daysBetween(volume.retainUntil, on);
-    if (past > grace)
-      faults.push(`is kept ${counted(past, 'day')} past its retention date ${volume.retainUntil}`);
-    if (atMost !== undefined && -past > atMost) {
-      faults.push(`is to be kept ${counted(-past, 'day')}, where ${counted(atMost, 'day')} are allowed`);
-    }
+function missingFrom(volume: Volume): readonly string[] {
+  return [
+    ...(volume.owner === undefined && volume.team === undefined ? ['has no team or owner'] : []),
+    ...(volume.reason === undefined ? ['gives no reason'] : []),
+    ...(volume.retainUntil === undefined ? ['has no retention date'] : []),
+  ];
+}
+
+/** How a retention date is out of bounds, and by how many days. */
+function misdatedBy(
+  { retainUntil }: Volume,
+  on: string,
+  grace: number,
+  atMost: number | undefined,
+): { readonly how: string; readonly days: bigint } | undefined {
+  if (retainUntil === undefined) return undefined;
+  // The retention date itself is still a day of keeping.
+  const past = daysBetween(retainUntil, on);
+  if (past > grace) {
+    return {
+      how: `is kept ${counted(past, 'day')} past its retention date ${retainUntil}`,
+      days: BigInt(past - grace),
+    };
   }
-  return faults;
+  if (atMost !== undefined && -past > atMost) {
+    return {
+      how: `is to be kept ${counted(-past, 'day')}, where ${counted(atMost, 'day')} are allowed`,
+      days: BigInt(-past - atMost),
+    };
+  }
+  return undefined;
 }

@@ -1,7 +1,7 @@
 import { factsOf } from '../capacity/file-system-facts.ts';
 import type { Estate, FileSystem, Volume } from '../estate/estate.ts';
 import type { Tier } from '../price/price-list.ts';
-import { placed, type StateRule } from './rule.ts';
+import { placed, type StateRule, tied } from './rule.ts';
 
 export const exclusiveAttachment: StateRule<'exclusive-attachment'> = {
   name: 'exclusive-attachment',
@@ -14,39 +14,53 @@ export const exclusiveAttachment: StateRule<'exclusive-attachment'> = {
     'Detach the volume from all servers but one. To share it, declare it shareable and give it a cluster-aware file system (gfs2, ocfs2).',
   parameters: {},
   needs: [],
-  *check(_entry, { estate, prices, revision }, scope) {
-    for (const [name, holders] of estate.holders) {
-      if (holders.length < 2) continue;
-      const volume = estate.volumes.get(name);
-      if (volume === undefined || !scope.includes(volume, volume.tier)) continue;
-      const why = whyNotShared(estate, volume, holders.length, prices.tiers.get(volume.tier));
-      if (why === undefined) continue;
+  *check(_entry, { estate, look, prices, revision }, scope) {
+    for (const volume of look.volumes) {
+      const { name } = volume;
+      const holders = estate.holders.get(name) ?? [];
+      if (holders.length < 2 || !scope.includes(volume, volume.tier)) continue;
+      const faults = faultsOf(estate, volume, holders.length, prices.tiers.get(volume.tier));
+      const [fault] = faults;
+      if (fault === undefined) continue;
       const servers = holders.map(({ server }) => server).sort();
       yield {
         subject: { kind: 'volume', name },
         place: { revision, ...(holders.at(-1)?.place ?? placed(volume, revision)) },
-        message: `volume ${name} is attached to ${holders.length} servers at once (${servers.join(', ')}), and ${why}`,
-        excess: BigInt(holders.length),
+        message: `volume ${name} is attached to ${holders.length} servers at once (${servers.join(', ')}), and ${fault.why}`,
+        // One server more is worse, and so is one safeguard less on the same servers.
+        excess: new Set([
+          ...servers.map((server) => tied({ kind: 'server', name: server })),
+          ...faults.map(({ kind }) => kind),
+        ]),
       };
     }
   },
 };
 
-function whyNotShared(
-  estate: Estate,
-  volume: Volume,
-  servers: number,
-  tier: Tier | undefined,
-): string | undefined {
-  if (!volume.shareable) return 'it is not shareable';
+interface Fault {
+  readonly kind: 'not shareable' | 'too many servers' | 'ordinary file system' | 'no file system';
+  readonly why: string;
+}
+
+/** Everything that keeps a volume from being shared, the plainest first. */
+function faultsOf(estate: Estate, volume: Volume, servers: number, tier: Tier | undefined): readonly Fault[] {
+  const faults: Fault[] = [];
+  if (!volume.shareable) faults.push({ kind: 'not shareable', why: 'it is not shareable' });
   const limit = tier?.serversAVolume;
-  if (limit !== undefined && servers > limit) return `its tier ${volume.tier} allows ${limit}`;
+  if (limit !== undefined && servers > limit)
+    faults.push({ kind: 'too many servers', why: `its tier ${volume.tier} allows ${limit}` });
   const systems = fileSystemsOn(estate, volume);
   const ordinary = systems.find(({ type }) => !factsOf(type).clusterAware);
-  if (ordinary !== undefined)
-    return `its file system ${ordinary.mount} (${ordinary.type}) is not made for several servers`;
-  if (systems.length === 0) return 'no file system made for several servers is declared on it';
-  return undefined;
+  if (ordinary !== undefined) {
+    const why = `its file system ${ordinary.mount} (${ordinary.type}) is not made for several servers`;
+    faults.push({ kind: 'ordinary file system', why });
+  } else if (systems.length === 0) {
+    faults.push({
+      kind: 'no file system',
+      why: 'no file system made for several servers is declared on it',
+    });
+  }
+  return faults;
 }
 
 function fileSystemsOn(estate: Estate, volume: Volume): readonly FileSystem[] {

@@ -1,4 +1,4 @@
-import { placed, type StateRule } from './rule.ts';
+import { placed, type StateRule, tied } from './rule.ts';
 
 export const groupTravelsWhole: StateRule<'group-travels-whole'> = {
   name: 'group-travels-whole',
@@ -10,14 +10,19 @@ export const groupTravelsWhole: StateRule<'group-travels-whole'> = {
     'Move all members together: unmount, deactivate and export the group, detach every member, attach them all to the other server, import and activate there.',
   parameters: {},
   needs: [],
-  *check(_entry, { estate, revision }, scope) {
-    for (const group of estate.groups.values()) {
+  *check(_entry, { estate, look, revision }, scope) {
+    for (const group of look.groups) {
       if (!scope.includes(group)) continue;
       const seats = new Map<string, string[]>();
+      const places = new Set<string>();
       for (const member of group.members) {
         const holders = (estate.holders.get(member) ?? []).map(({ server }) => server).sort();
         const seat = holders.length === 0 ? '' : holders.join(' and ');
         seats.set(seat, [...(seats.get(seat) ?? []), member]);
+        for (const server of holders.length === 0 ? [undefined] : holders) {
+          const there = server === undefined ? [] : [{ kind: 'server', name: server } as const];
+          places.add(tied({ kind: 'volume', name: member }, ...there));
+        }
       }
       if (seats.size < 2) continue;
       const parts = [...seats].map(
@@ -27,8 +32,8 @@ export const groupTravelsWhole: StateRule<'group-travels-whole'> = {
         subject: { kind: 'volume-group', name: group.name },
         place: placed(group, revision, 'members'),
         message: `volume group ${group.name} is not in one place: ${parts.join('; ')}`,
-        // More pieces, or another split of the same number, is no better: any piece missing stops the group.
-        excess: BigInt(seats.size),
+        // Another split of a split group is no better: any piece missing stops the group.
+        excess: places,
       };
     }
   },

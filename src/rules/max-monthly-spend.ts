@@ -1,9 +1,9 @@
 import type { RevisionPlace } from '../change/change.ts';
 import type { Subject } from '../estate/estate.ts';
-import { type CostLine, costLines, nameOf, ownerOf } from '../price/cost.ts';
+import { type CostLine, nameOf, ownerOf, sumsBy } from '../price/cost.ts';
 import {
-  addMoney,
   type Money,
+  minorUnit,
   money,
   noMoney,
   showMoney,
@@ -30,7 +30,7 @@ export const maxMonthlySpend: StateRule<'max-monthly-spend'> = {
           'The most that all in scope may cost a month together. It holds at equality and is broken above.',
       },
       looser: 'higher',
-      absent: 'no-check',
+      absent: 'loosest',
     },
     each: {
       schema: {
@@ -40,7 +40,7 @@ export const maxMonthlySpend: StateRule<'max-monthly-spend'> = {
           'Makes the limit one for each team, or each site, in scope instead of one for all together.',
       },
       looser: 'unknown',
-      absent: 'no-check',
+      absent: 'loosest',
     },
     'warn-from': {
       schema: {
@@ -50,17 +50,17 @@ export const maxMonthlySpend: StateRule<'max-monthly-spend'> = {
         description: 'The share of the limit from which a warning is given.',
       },
       looser: 'higher',
-      absent: 'no-check',
+      absent: 'loosest',
     },
     from: {
       schema: { $ref: 'common.json#/$defs/date', description: 'The first day on which the limit holds.' },
       looser: 'higher',
-      absent: 'no-check',
+      absent: 'tightest',
     },
     until: {
       schema: { $ref: 'common.json#/$defs/date', description: 'The last day on which the limit holds.' },
       looser: 'lower',
-      absent: 'no-check',
+      absent: 'tightest',
     },
   },
   needs: ['limit'],
@@ -87,24 +87,19 @@ export interface Spend {
 
 /** What falls under an entry's limit: one sum for its whole scope, or one for each team or site in it. */
 export function spends(entry: Entry, view: Pick<View, 'cost'>, scope: Scope): readonly Spend[] {
-  const sums = new Map<string, { monthly: Money; dearest: CostLine | undefined }>();
-  if (entry.each === undefined) sums.set('', { monthly: noMoney, dearest: undefined });
-  for (const line of costLines(view.cost)) {
+  const { each, where = {} } = entry;
+  const sums = sumsBy(view.cost, `spend ${each ?? ''} ${JSON.stringify(where)}`, (line) => {
     const owner = ownerOf(line);
-    if (!scope.includes(owner, line.kind === 'volume' ? line.tier : undefined)) continue;
-    const key = entry.each === undefined ? '' : owner[entry.each];
-    if (key === undefined) continue;
-    const sum = sums.get(key) ?? { monthly: noMoney, dearest: undefined };
-    sum.monthly = addMoney(sum.monthly, line.monthly);
-    if (sum.dearest === undefined || line.monthly.gt(sum.dearest.monthly)) sum.dearest = line;
-    sums.set(key, sum);
+    if (!scope.includes(owner, line.kind === 'volume' ? line.tier : undefined)) return undefined;
+    return each === undefined ? '' : owner[each];
+  });
+  if (each === undefined) {
+    const sum = sums.get('');
+    return [{ subject: subjectOf(entry), monthly: sum?.monthly ?? noMoney, dearest: sum?.dearest }];
   }
   return [...sums]
     .sort(([a], [b]) => (a < b ? -1 : 1))
-    .map(([key, sum]) => ({
-      subject: entry.each === undefined ? subjectOf(entry) : { kind: entry.each, name: key },
-      ...sum,
-    }));
+    .map(([name, { monthly, dearest }]) => ({ subject: { kind: each, name }, monthly, dearest }));
 }
 
 /** The one thing that the entry's scope names, or the estate, or the scope as a whole. */
@@ -141,7 +136,7 @@ function judge(
     return {
       subject,
       place,
-      message: `${who} would cost ${shown(monthly)} a month, ${shown(subtractMoney(monthly, limit))} over the limit of ${shown(limit)}`,
+      message: `${who} would cost ${shown(monthly)} a month, ${over(subtractMoney(monthly, limit), currency)} over the limit of ${shown(limit)}`,
       advice: `${dearest === undefined ? '' : `The dearest is ${nameOf(dearest)} at ${shown(dearest.monthly)}. `}${maxMonthlySpend.advice}`,
       excess: monthly,
     };
@@ -162,6 +157,14 @@ function judge(
     };
   }
   return undefined;
+}
+
+/** An excess as it is shown; one that rounds to nothing is still one. */
+function over(excess: Money, currency: string): string {
+  const least = `${showMoney(money(`1e-${minorUnit(currency)}`), currency)} ${currency}`;
+  return excess.lt(money(`1e-${minorUnit(currency)}`))
+    ? `less than ${least}`
+    : `${showMoney(excess, currency)} ${currency}`;
 }
 
 /** A sum has no line of its own; its dearest part is where somebody would begin to save. */

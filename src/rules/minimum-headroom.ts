@@ -1,7 +1,21 @@
-import { Decimal } from 'decimal.js';
 import { groupRooms, quotaRooms, type Room, slotRooms } from '../capacity/headroom.ts';
+import { fileSystemRoom } from '../capacity/usage.ts';
+import { daysBetween } from '../estate/dates.ts';
+import type { FileSystem } from '../estate/estate.ts';
 import { bytes, showSize } from '../estate/size.ts';
-import { counted, type EntryOf, type StateRule, sizeOf, type View, type Violation } from './rule.ts';
+import { capacityPrice } from '../price/cost.ts';
+import { showMoney, subtractMoney } from '../price/money.ts';
+import {
+  counted,
+  type EntryFault,
+  type EntryOf,
+  ExactDecimal,
+  placed,
+  type StateRule,
+  sizeOf,
+  type View,
+  type Violation,
+} from './rule.ts';
 
 type Entry = EntryOf<'minimum-headroom'>;
 
@@ -9,7 +23,8 @@ export const minimumHeadroom: StateRule<'minimum-headroom'> = {
   name: 'minimum-headroom',
   about: 'state',
   level: 'error',
-  refuses: "Less free room than asked, at a site's quota, a server's attachment slots or a volume group.",
+  refuses:
+    "Less free room than asked, at a site's quota, a server's attachment slots, a volume group or a file system; or a file system that its readings say will be full too soon.",
   why: 'The day a file system fills is the wrong day to learn that the group, the slots or the quota are full too.',
   advice:
     'Buy or free room at that layer first: grow a member, add one, give slots back, ask the provider for a higher quota.',
@@ -17,11 +32,12 @@ export const minimumHeadroom: StateRule<'minimum-headroom'> = {
     of: {
       schema: {
         type: 'string',
-        enum: ['quota', 'attachment-slots', 'volume-group'],
-        description: 'The layer that must keep room.',
+        enum: ['quota', 'attachment-slots', 'volume-group', 'file-system'],
+        description:
+          'The layer that must keep room. A file system is held against its readings; without any, nothing is said of its share and size.',
       },
       looser: 'unknown',
-      absent: 'no-check',
+      absent: 'loosest',
     },
     share: {
       schema: {
@@ -31,7 +47,7 @@ export const minimumHeadroom: StateRule<'minimum-headroom'> = {
         description: 'The least share of the capacity that must be free. It holds at equality.',
       },
       looser: 'lower',
-      absent: 'no-check',
+      absent: 'loosest',
     },
     size: {
       schema: {
@@ -39,7 +55,7 @@ export const minimumHeadroom: StateRule<'minimum-headroom'> = {
         description: 'The least size that must be free, where sizes are counted.',
       },
       looser: 'lower',
-      absent: 'no-check',
+      absent: 'loosest',
     },
     count: {
       schema: {
@@ -48,10 +64,25 @@ export const minimumHeadroom: StateRule<'minimum-headroom'> = {
         description: 'The least number of volumes or slots that must be free, where pieces are counted.',
       },
       looser: 'lower',
-      absent: 'no-check',
+      absent: 'loosest',
+    },
+    days: {
+      schema: {
+        type: 'integer',
+        minimum: 1,
+        description:
+          'The least number of days, from the day of the judgement, until a file system is full by the trend of its readings. It holds at equality.',
+      },
+      looser: 'lower',
+      absent: 'loosest',
     },
   },
   needs: ['of'],
+  verify: ({ of, days, size, count }) => [
+    ...misplaced('days', days, of, ['file-system']),
+    ...misplaced('size', size, of, ['quota', 'volume-group', 'file-system']),
+    ...misplaced('count', count, of, ['quota', 'attachment-slots']),
+  ],
   *check(entry, view, scope) {
     for (const room of roomsOf(entry, view)) {
       if (!scope.includes(room.belonging)) continue;
@@ -60,24 +91,50 @@ export const minimumHeadroom: StateRule<'minimum-headroom'> = {
       const short = wanted - room.free;
       yield {
         subject: room.subject,
+        facet: room.measure,
         place: { revision: view.revision, ...room.place },
-        message: messageFor(room, wanted, short),
+        message: `${messageFor(room, wanted, short)}${priceOfMore(room, short, view)}`,
         excess: short,
       } satisfies Violation;
+    }
+    if (entry.of !== 'file-system' || entry.days === undefined) return;
+    for (const system of view.look.fileSystems) {
+      const violation = scope.includes(system) ? tooSoonFull(system, entry.days, view) : undefined;
+      if (violation !== undefined) yield violation;
     }
   },
 };
 
-function roomsOf({ of }: Entry, { estate, settings }: View): readonly Room[] {
+/** A parameter that does not count at a layer would promise a check that nobody makes. */
+const misplaced = (
+  key: string,
+  value: unknown,
+  of: Entry['of'],
+  layers: readonly Entry['of'][],
+): readonly EntryFault[] =>
+  value === undefined || layers.includes(of)
+    ? []
+    : [
+        {
+          path: [key],
+          message: `${key} is not counted at the layer ${of}`,
+          advice: `Take it out; it counts at ${layers.join(', ')}.`,
+        },
+      ];
+
+function roomsOf({ of }: Entry, { estate, settings, look, usage }: View): readonly Room[] {
   switch (of) {
     case 'quota':
       return quotaRooms(estate, settings);
     case 'attachment-slots':
-      return slotRooms(estate, settings);
+      return slotRooms(estate, settings, look.servers);
     case 'volume-group':
-      return groupRooms(estate);
-    case undefined:
-      return [];
+      return groupRooms(estate, look.groups);
+    case 'file-system':
+      return [...look.fileSystems].flatMap((system) => {
+        const use = usage?.get(system.name);
+        return use === undefined ? [] : [fileSystemRoom(system, use)];
+      });
   }
 }
 
@@ -86,7 +143,7 @@ function wantedRoom({ share, size, count }: Entry, room: Room): bigint | undefin
   const asked: bigint[] = [0n];
   if (share !== undefined) {
     // Rounded up: 10 % of 7 slots is one slot, not none.
-    asked.push(BigInt(new Decimal(room.capacity.toString()).times(share).ceil().toFixed(0)));
+    asked.push(BigInt(new ExactDecimal(room.capacity.toString()).times(share).ceil().toFixed(0)));
   }
   if (size !== undefined && room.measure === 'bytes') asked.push(sizeOf(size));
   if (count !== undefined && room.measure !== 'bytes') asked.push(BigInt(count));
@@ -110,4 +167,78 @@ function messageFor(room: Room, wanted: bigint, short: bigint): string {
   return room.free < 0n
     ? `${who} is asked for more than it has: ${bounds}, ${shown(room, -room.free)} missing`
     : `${who} has ${shown(room, room.free)} free (${bounds}), where ${shown(room, wanted)} must stay free: ${shown(room, short)} short`;
+}
+
+/**
+ * What the missing room of a volume group costs a month, where all its members are of one tier: priced as growth of
+ * its last member, in the tier's steps, once for each copy of a mirrored group.
+ */
+function priceOfMore({ layer, subject }: Room, short: bigint, { estate, prices, cost }: View): string {
+  const group = layer === 'volume-group' ? estate.groups.get(subject.name) : undefined;
+  const members = (group?.members ?? []).flatMap((name) => estate.volumes.get(name) ?? []);
+  const last = members.at(-1);
+  const tier = last === undefined ? undefined : prices.tiers.get(last.tier);
+  if (
+    group === undefined ||
+    last === undefined ||
+    tier === undefined ||
+    members.some((each) => each.tier !== last.tier)
+  ) {
+    return '';
+  }
+  const copies = group.layout.kind === 'mirrored' ? BigInt(group.layout.copies) : 1n;
+  const more = roundedUp(roundedUp(short, group.extent) * copies, tier.step ?? 1n);
+  const price = subtractMoney(capacityPrice(tier, bytes(last.size + more)), capacityPrice(tier, last.size));
+  return `; ${showSize(bytes(more))} more of the tier ${tier.name} would mend it, at ${showMoney(price, cost.currency)} ${cost.currency} a month`;
+}
+
+const roundedUp = (amount: bigint, step: bigint): bigint => ((amount + step - 1n) / step) * step;
+
+/** A file system that its trend fills before the days are over; a note where there is no telling. */
+function tooSoonFull(system: FileSystem, wanted: number, view: View): Violation | undefined {
+  const common = {
+    subject: { kind: 'file-system', name: system.name },
+    facet: 'days',
+    place: placed(system, view.revision, 'size'),
+  } as const;
+  const who = `file system ${system.name}`;
+  const usage = view.usage?.get(system.name);
+  if (usage === undefined) {
+    return {
+      ...common,
+      message: `${who} has no readings, so it cannot be told when it will be full`,
+      advice: 'Add readings of it; a week of them, one a day, is the least that a trend rests on.',
+      atMost: 'note',
+    };
+  }
+  const outlook = usage.forecastFor(bytes(fileSystemRoom(system, usage).capacity));
+  switch (outlook.kind) {
+    case 'steady or shrinking':
+      return undefined;
+    case 'too few':
+      return {
+        ...common,
+        message: `${who} has not enough readings to tell when it will be full: ${outlook.why}`,
+        advice: 'Go on adding readings, one a day.',
+        atMost: 'note',
+      };
+    case 'full':
+      return {
+        ...common,
+        message: `${who} is full by its reading of ${outlook.from}, where ${counted(wanted, 'day')} must be left`,
+        excess: BigInt(wanted),
+      };
+    case 'fills': {
+      // Counted from the day of the judgement: a forecast of ten days, made nine days ago, leaves one.
+      const left = Math.floor(outlook.daysUntilFull) - daysBetween(outlook.from.slice(0, 10), view.on);
+      if (left >= wanted) return undefined;
+      const growth = showSize(bytes(BigInt(Math.round(outlook.slopePerDay))));
+      const when = left < 0 ? 'will be full by now' : `will be full in ${counted(left, 'day')}`;
+      return {
+        ...common,
+        message: `${who} ${when} if it goes on by ${growth} a day as in ${counted(outlook.readings, 'reading')} up to ${outlook.from}, where ${counted(wanted, 'day')} must be left`,
+        excess: BigInt(wanted - left),
+      };
+    }
+  }
 }

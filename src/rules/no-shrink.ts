@@ -20,7 +20,7 @@ export const noShrink: ChangeRule<'no-shrink'> = {
         description: 'Types of file system that may be made smaller, out of those whose own tools can do it.',
       },
       looser: 'longer',
-      absent: 'no-check',
+      absent: 'tightest',
     },
   },
   needs: [],
@@ -68,12 +68,12 @@ function* shrunkFileSystem(
 ): Iterable<Violation> {
   if (!scope.includes(after)) return;
   const lost = differenceOfBytes(before.size, after.size);
-  const facts = factsOf(after.type);
-  const can = facts.shrink.online
-    ? 'its tools can shrink it mounted'
-    : facts.shrink.offline
-      ? 'its tools can shrink it only unmounted'
-      : `${after.type} cannot be made smaller at all`;
+  const { shrink } = factsOf(after.type);
+  const can = shrink.online
+    ? 'its own tools can shrink it while it is mounted'
+    : shrink.offline
+      ? 'its own tools can shrink it, unmounted'
+      : `${after.type} cannot be made smaller`;
   yield {
     subject,
     place,

@@ -67,7 +67,11 @@ function entrySchema(rule: Rule): Readonly<Record<string, unknown>> {
     type: 'object',
     description: rule.refuses,
     additionalProperties: false,
-    required: ['rule', ...(only !== undefined && others.length === 0 ? [only] : [])],
+    required: [
+      'rule',
+      ...(only !== undefined && others.length === 0 ? [only] : []),
+      ...(rule.requires ?? []),
+    ],
     ...(others.length > 0 ? { minProperties: 2 } : {}),
     properties: {
       rule: { const: rule.name, description: rule.refuses },

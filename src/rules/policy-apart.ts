@@ -1,3 +1,4 @@
+import { onHead } from '../change/change.ts';
 import { type ChangeRule, counted } from './rule.ts';
 
 export const policyApart: ChangeRule<'policy-apart'> = {
@@ -9,18 +10,18 @@ export const policyApart: ChangeRule<'policy-apart'> = {
   advice: 'Split the branch: first the policy, by those who answer for it; then the storage.',
   parameters: {},
   needs: [],
-  *check(_entry, { changes, policyChanges }) {
+  *check(_entry, { head, changes, policyChanges }) {
     if (changes.length === 0) return;
     // What cannot be told to be tighter is taken for looser: the gate fails closed.
     const looser = policyChanges.filter(({ direction }) => direction === 'looser' || direction === 'unknown');
     const [first] = looser;
-    if (first?.place === undefined) return;
+    if (first === undefined) return;
     const names = [
       ...new Set(looser.map(({ name, key }) => (key === undefined ? name : `${name} (${key})`))),
     ];
     yield {
       subject: { kind: 'branch', name: 'head' },
-      place: first.place,
+      place: first.place ?? onHead(head.settings.place),
       message: `the branch changes storage (${counted(changes.length, 'change')}) and makes the policy that judges it looser: ${names.join(', ')}`,
     };
   },

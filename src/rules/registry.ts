@@ -1,16 +1,22 @@
 /** Every rule there is, by name. A new rule is a file beside this one and a line below. */
 import { bootVolumeStays } from './boot-volume-stays.ts';
 import { deletionPrepared } from './deletion-prepared.ts';
+import { destructiveChangesFew } from './destructive-changes-few.ts';
 import { detachedVolumeOwned } from './detached-volume-owned.ts';
 import { exclusiveAttachment } from './exclusive-attachment.ts';
+import { freeze } from './freeze.ts';
 import { groupTravelsWhole } from './group-travels-whole.ts';
+import { growthFollowedThrough } from './growth-followed-through.ts';
 import { growthStep } from './growth-step.ts';
 import { maxMonthlySpend } from './max-monthly-spend.ts';
 import { minimumHeadroom } from './minimum-headroom.ts';
+import { naming } from './naming.ts';
 import { noShrink } from './no-shrink.ts';
 import { policyApart } from './policy-apart.ts';
 import type { Rule, RuleName } from './rule.ts';
 import { sameSite } from './same-site.ts';
+import { shape } from './shape.ts';
+import { tierBounds } from './tier-bounds.ts';
 
 export const rules: { readonly [N in RuleName]: Rule<N> } = {
   'max-monthly-spend': maxMonthlySpend,
@@ -23,6 +29,12 @@ export const rules: { readonly [N in RuleName]: Rule<N> } = {
   'growth-step': growthStep,
   'detached-volume-owned': detachedVolumeOwned,
   'deletion-prepared': deletionPrepared,
+  'destructive-changes-few': destructiveChangesFew,
+  freeze,
+  'growth-followed-through': growthFollowedThrough,
+  naming,
+  shape,
+  'tier-bounds': tierBounds,
   'policy-apart': policyApart,
 };
 

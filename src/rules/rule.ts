@@ -4,8 +4,11 @@
  * and the check itself. The rule pack's schema, `ullage rules`, the documentation and the direction of a policy
  * change all come from there.
  */
+import { Decimal } from 'decimal.js';
+import type { Usage } from '../capacity/usage.ts';
 import type { Change, RevisionPlace } from '../change/change.ts';
 import type { Renames } from '../change/compare.ts';
+import type { Sight } from '../change/touched.ts';
 import type {
   Belonging,
   Estate,
@@ -15,11 +18,13 @@ import type {
   Volume,
   VolumeGroup,
 } from '../estate/estate.ts';
+import { subjectKey } from '../estate/estate.ts';
 import type { Settings } from '../estate/settings.ts';
 import { type Bytes, noBytes, parseSize } from '../estate/size.ts';
 import type { EstateCost } from '../price/cost.ts';
 import type { Money } from '../price/money.ts';
 import type { PriceList } from '../price/price-list.ts';
+import type { Step } from '../read/document.ts';
 import type { RuleEntry } from '../read/generated/rule-pack.ts';
 
 /** The levels of SARIF 2.1.0, worst first. */
@@ -43,6 +48,12 @@ export interface Scope {
 export interface View {
   readonly estate: Estate;
   readonly settings: Settings;
+  /**
+   * What the rule is to look at: all of the estate, or what a change touched. A finding's subject is a thing that was
+   * looked at, or a sum over the estate (a site, a team, a label, a scope, the estate); a finding about a thing
+   * depends on the thing and on what it is tied to, and on nothing further off.
+   */
+  readonly look: Sight;
   /** The price list in force on the day, from the policy that judges. */
   readonly prices: PriceList;
   /** What the estate costs at that list. */
@@ -50,6 +61,8 @@ export interface View {
   /** The day of the judgement, RFC 3339 full-date. */
   readonly on: string;
   readonly revision: 'base' | 'head';
+  /** Measured use by the name of the file system, from the policy that judges; left out where there are no readings. */
+  readonly usage?: ReadonlyMap<string, Usage>;
 }
 
 /** Both revisions and what differs, as rules about changes see them. */
@@ -76,6 +89,8 @@ export interface PolicyChange {
   readonly place: RevisionPlace | undefined;
 }
 
+export type Excess = bigint | Money | ReadonlySet<string>;
+
 /** What a rule has to say about one subject. The engine adds the level, the baseline state and the waiver. */
 export interface Violation {
   readonly subject: Subject;
@@ -85,10 +100,16 @@ export interface Violation {
   /** What to do, where the rule's own advice can be made more exact. */
   readonly advice?: string;
   /**
-   * How far beyond the bound, in any one unit of the rule's own: the same subject with a larger excess on the
-   * head than on the base was made worse. Left out where a thing is either wrong or not.
+   * Tells apart several things that one rule says of one subject, such as two measures of a quota. A thing by its
+   * name is written with `tied`, so that a rename of it makes no new finding.
    */
-  readonly excess?: bigint | Money;
+  readonly facet?: string;
+  /**
+   * How far beyond the bound, by which a finding on the head is told to be worse than the same one on the base: a
+   * larger amount, or a set that holds anything the base's did not. Left out where a thing is either wrong or not.
+   * In a set, too, names are written with `tied`.
+   */
+  readonly excess?: Excess;
   /** A violation below the bound (a warning on the way to it) caps the entry's level here. */
   readonly atMost?: Level;
 }
@@ -103,8 +124,8 @@ export type Looser = 'higher' | 'lower' | 'true' | 'false' | 'longer' | 'shorter
 export interface Parameter {
   readonly schema: Readonly<Record<string, unknown>> & { readonly description: string };
   readonly looser: Looser;
-  /** What being left out means: no check by this parameter, or the schema's `default`. */
-  readonly absent: 'no-check' | 'default';
+  /** What being left out amounts to: the loosest value, the tightest, or the schema's `default`. */
+  readonly absent: 'loosest' | 'tightest' | 'default';
 }
 
 interface RuleText {
@@ -116,18 +137,32 @@ interface RuleText {
   readonly advice: string;
 }
 
+/** What is wrong with an entry that the schema of a rule pack cannot tell. */
+export interface EntryFault {
+  /** From the entry to the value at fault. */
+  readonly path: readonly Step[];
+  readonly message: string;
+  readonly advice: string;
+}
+
 interface RuleBase<N extends RuleName> extends RuleText {
   readonly name: N;
   readonly level: Level;
   readonly parameters: Readonly<Record<string, Parameter>>;
   /** Parameters of which at least one must be given; empty where none is needed. */
   readonly needs: readonly string[];
+  /** Parameters that must be given besides. */
+  readonly requires?: readonly string[];
+  /** Asked when a pack is read: whether the parameters mean anything, by themselves and together. */
+  verify?(entry: EntryOf<N>): readonly EntryFault[];
 }
 
 /** A rule about a state: it holds of one revision, so what was wrong before can be told from what is new. */
 export interface StateRule<N extends RuleName> extends RuleBase<N> {
   readonly about: 'state';
   check(entry: EntryOf<N>, view: View, scope: Scope): Iterable<Violation>;
+  /** What the rule finds in the changes themselves, for one that can be asked about either. */
+  checkChanges?(entry: EntryOf<N>, view: ChangeView, scope: Scope): Iterable<Violation>;
 }
 
 /** A rule about changes: what it finds is new, because the change is. */
@@ -154,9 +189,37 @@ export const sizeOf = (text: string): Bytes => {
   return typeof size === 'bigint' ? size : noBytes;
 };
 
+const tie = ' + ';
+
+/** Subjects by kind and name, in a facet or an excess. */
+export const tied = (...subjects: readonly Subject[]): string => subjects.map(subjectKey).join(tie);
+
+/** A facet or an element of an excess with each subject in it under another name. */
+export const retied = (text: string, renamed: (subject: Subject) => Subject): string =>
+  text
+    .split(tie)
+    .map((key) => {
+      const [kind, ...name] = key.split(' ');
+      switch (kind) {
+        case 'server':
+        case 'volume':
+        case 'volume-group':
+        case 'file-system':
+          return subjectKey(renamed({ kind, name: name.join(' ') }));
+        default:
+          return key;
+      }
+    })
+    .join(tie);
+
 /** `1 volume`, `3 volumes`. */
 export const counted = (count: number | bigint, one: string, many = `${one}s`): string =>
   `${count} ${count === 1 || count === 1n ? one : many}`;
+
+/**
+ * Decimals wide enough that a size times a parameter is exact: a limit holds at equality and breaks one byte above.
+ */
+export const ExactDecimal = Decimal.clone({ precision: 100 });
 
 /** A whole number with its thousands set apart, as byte counts are easier to read. */
 export const exact = (count: bigint): string => count.toString().replace(/\B(?=(\d{3})+$)/g, ',');

@@ -1,4 +1,4 @@
-import type { StateRule } from './rule.ts';
+import { type StateRule, tied } from './rule.ts';
 
 export const sameSite: StateRule<'same-site'> = {
   name: 'same-site',
@@ -9,15 +9,16 @@ export const sameSite: StateRule<'same-site'> = {
   advice: 'Attach it to a server at its own site, or copy its content to a volume at the other site.',
   parameters: {},
   needs: [],
-  *check(_entry, { estate, revision }, scope) {
-    for (const attachments of estate.held.values()) {
-      for (const { volume: name, server: holder, place } of attachments) {
-        const volume = estate.volumes.get(name);
+  *check(_entry, { estate, look, revision }, scope) {
+    for (const volume of look.volumes) {
+      const { name } = volume;
+      for (const { server: holder, place } of estate.holders.get(name) ?? []) {
         const server = estate.servers.get(holder);
-        if (volume?.site === undefined || server?.site === undefined || volume.site === server.site) continue;
+        if (volume.site === undefined || server?.site === undefined || volume.site === server.site) continue;
         if (!scope.includes(volume, volume.tier) && !scope.includes(server)) continue;
         yield {
           subject: { kind: 'volume', name },
+          facet: tied(server),
           place: { revision, ...place },
           message: `volume ${name} is at ${volume.site} and attached to ${holder}, which is at ${server.site}`,
         };

@@ -15,6 +15,12 @@ export type RuleEntry =
   | GrowthStepEntry
   | DetachedVolumeOwnedEntry
   | DeletionPreparedEntry
+  | DestructiveChangesFewEntry
+  | FreezeEntry
+  | GrowthFollowedThroughEntry
+  | NamingEntry
+  | ShapeEntry
+  | TierBoundsEntry
   | PolicyApartEntry;
 /**
  * A name: letters, digits, dot, underscore and hyphen, beginning with a letter or digit, at most 128 characters.
@@ -98,6 +104,50 @@ export type Name10 = string;
  * A name: letters, digits, dot, underscore and hyphen, beginning with a letter or digit, at most 128 characters.
  */
 export type Name11 = string;
+/**
+ * A name: letters, digits, dot, underscore and hyphen, beginning with a letter or digit, at most 128 characters.
+ */
+export type Name12 = string;
+/**
+ * The first day of the freeze.
+ */
+export type Date2 = string;
+/**
+ * The last day of the freeze.
+ */
+export type Date3 = string;
+/**
+ * Why there is a freeze; shown with each finding.
+ */
+export type Sentence = string;
+/**
+ * A name: letters, digits, dot, underscore and hyphen, beginning with a letter or digit, at most 128 characters.
+ */
+export type Name13 = string;
+/**
+ * What may lie idle at any one place without a word, for a partition table, a group's metadata or a last extent. It holds at equality.
+ */
+export type Size2 = string;
+/**
+ * A name: letters, digits, dot, underscore and hyphen, beginning with a letter or digit, at most 128 characters.
+ */
+export type Name14 = string;
+/**
+ * A name: letters, digits, dot, underscore and hyphen, beginning with a letter or digit, at most 128 characters.
+ */
+export type Name15 = string;
+/**
+ * What to say first of what does not fit.
+ */
+export type Sentence1 = string;
+/**
+ * A name: letters, digits, dot, underscore and hyphen, beginning with a letter or digit, at most 128 characters.
+ */
+export type Name16 = string;
+/**
+ * A name: letters, digits, dot, underscore and hyphen, beginning with a letter or digit, at most 128 characters.
+ */
+export type Name17 = string;
 
 /**
  * A rule pack: rules, their parameters, their limits and whom they are for.
@@ -160,11 +210,11 @@ export interface ScopeDeclaration {
   };
 }
 /**
- * Less free room than asked, at a site's quota, a server's attachment slots or a volume group.
+ * Less free room than asked, at a site's quota, a server's attachment slots, a volume group or a file system; or a file system that its readings say will be full too soon.
  */
 export interface MinimumHeadroomEntry {
   /**
-   * Less free room than asked, at a site's quota, a server's attachment slots or a volume group.
+   * Less free room than asked, at a site's quota, a server's attachment slots, a volume group or a file system; or a file system that its readings say will be full too soon.
    */
   rule: 'minimum-headroom';
   name?: Name2;
@@ -178,9 +228,9 @@ export interface MinimumHeadroomEntry {
   enabled?: boolean;
   where?: ScopeDeclaration1;
   /**
-   * The layer that must keep room.
+   * The layer that must keep room. A file system is held against its readings; without any, nothing is said of its share and size.
    */
-  of: 'quota' | 'attachment-slots' | 'volume-group';
+  of: 'quota' | 'attachment-slots' | 'volume-group' | 'file-system';
   /**
    * The least share of the capacity that must be free. It holds at equality.
    */
@@ -190,6 +240,10 @@ export interface MinimumHeadroomEntry {
    * The least number of volumes or slots that must be free, where pieces are counted.
    */
   count?: number;
+  /**
+   * The least number of days, from the day of the judgement, until a file system is full by the trend of its readings. It holds at equality.
+   */
+  days?: number;
 }
 /**
  * What the rule is for; all of it where left out.
@@ -522,13 +576,13 @@ export interface ScopeDeclaration9 {
   };
 }
 /**
- * A looser policy and a change of storage in one branch.
+ * More than so many changes in one branch that cannot be undone.
  */
-export interface PolicyApartEntry {
+export interface DestructiveChangesFewEntry {
   /**
-   * A looser policy and a change of storage in one branch.
+   * More than so many changes in one branch that cannot be undone.
    */
-  rule: 'policy-apart';
+  rule: 'destructive-changes-few';
   name?: Name11;
   /**
    * How much a finding weighs; error where left out. Only error fails.
@@ -539,11 +593,349 @@ export interface PolicyApartEntry {
    */
   enabled?: boolean;
   where?: ScopeDeclaration10;
+  /**
+   * How many volumes, groups and file systems one branch may delete, shrink or make over. It holds at equality; what goes with its volume or group counts once.
+   */
+  'at-most': number;
 }
 /**
  * What the rule is for; all of it where left out.
  */
 export interface ScopeDeclaration10 {
+  teams?: Names;
+  sites?: Names1;
+  tiers?: Names2;
+  /**
+   * Only what carries each of these labels, with the value or one of the values.
+   */
+  labels?: {
+    /**
+     * @minItems 1
+     */
+    [k: string]: string | [string, ...string[]];
+  };
+}
+/**
+ * Changes that cannot be undone, or any changes, within a freeze period.
+ */
+export interface FreezeEntry {
+  /**
+   * Changes that cannot be undone, or any changes, within a freeze period.
+   */
+  rule: 'freeze';
+  name?: Name12;
+  /**
+   * How much a finding weighs; error where left out. Only error fails.
+   */
+  level?: 'error' | 'warning' | 'note';
+  /**
+   * false switches off the entry of the same name in a pack that is used.
+   */
+  enabled?: boolean;
+  where?: ScopeDeclaration11;
+  from?: Date2;
+  until?: Date3;
+  /**
+   * Whether every change of storage is refused, not only those that cannot be undone.
+   */
+  'all-changes'?: boolean;
+  reason?: Sentence;
+}
+/**
+ * What the rule is for; all of it where left out.
+ */
+export interface ScopeDeclaration11 {
+  teams?: Names;
+  sites?: Names1;
+  tiers?: Names2;
+  /**
+   * Only what carries each of these labels, with the value or one of the values.
+   */
+  labels?: {
+    /**
+     * @minItems 1
+     */
+    [k: string]: string | [string, ...string[]];
+  };
+}
+/**
+ * Capacity bought and not passed on: a volume group with much given to no file system, an attached volume that nothing lies on, a file system smaller than the volume it has to itself.
+ */
+export interface GrowthFollowedThroughEntry {
+  /**
+   * Capacity bought and not passed on: a volume group with much given to no file system, an attached volume that nothing lies on, a file system smaller than the volume it has to itself.
+   */
+  rule: 'growth-followed-through';
+  name?: Name13;
+  /**
+   * How much a finding weighs; warning where left out. Only error fails.
+   */
+  level?: 'error' | 'warning' | 'note';
+  /**
+   * false switches off the entry of the same name in a pack that is used.
+   */
+  enabled?: boolean;
+  where?: ScopeDeclaration12;
+  /**
+   * The largest share of what a volume group has bought that may be given to no file system. It holds at equality.
+   */
+  'idle-share'?: number;
+  'idle-size'?: Size2;
+}
+/**
+ * What the rule is for; all of it where left out.
+ */
+export interface ScopeDeclaration12 {
+  teams?: Names;
+  sites?: Names1;
+  tiers?: Names2;
+  /**
+   * Only what carries each of these labels, with the value or one of the values.
+   */
+  labels?: {
+    /**
+     * @minItems 1
+     */
+    [k: string]: string | [string, ...string[]];
+  };
+}
+/**
+ * A name of a server, a volume, a volume group or a mount point that breaks the estate's pattern.
+ */
+export interface NamingEntry {
+  /**
+   * A name of a server, a volume, a volume group or a mount point that breaks the estate's pattern.
+   */
+  rule: 'naming';
+  name?: Name14;
+  /**
+   * How much a finding weighs; error where left out. Only error fails.
+   */
+  level?: 'error' | 'warning' | 'note';
+  /**
+   * false switches off the entry of the same name in a pack that is used.
+   */
+  enabled?: boolean;
+  where?: ScopeDeclaration13;
+  /**
+   * The pattern (RE2) that a server's name must match from end to end.
+   */
+  server?: string;
+  /**
+   * The pattern (RE2) that a volume's name must match from end to end.
+   */
+  volume?: string;
+  /**
+   * The pattern (RE2) that a volume group's name must match from end to end.
+   */
+  'volume-group'?: string;
+  /**
+   * The pattern (RE2) that the mount point of a file system must match from end to end.
+   */
+  mount?: string;
+}
+/**
+ * What the rule is for; all of it where left out.
+ */
+export interface ScopeDeclaration13 {
+  teams?: Names;
+  sites?: Names1;
+  tiers?: Names2;
+  /**
+   * Only what carries each of these labels, with the value or one of the values.
+   */
+  labels?: {
+    /**
+     * @minItems 1
+     */
+    [k: string]: string | [string, ...string[]];
+  };
+}
+/**
+ * Whatever does not fit a JSON Schema of your own: a rule without code, about one kind of thing or about changes.
+ */
+export interface ShapeEntry {
+  /**
+   * Whatever does not fit a JSON Schema of your own: a rule without code, about one kind of thing or about changes.
+   */
+  rule: 'shape';
+  name?: Name15;
+  /**
+   * How much a finding weighs; error where left out. Only error fails.
+   */
+  level?: 'error' | 'warning' | 'note';
+  /**
+   * false switches off the entry of the same name in a pack that is used.
+   */
+  enabled?: boolean;
+  where?: ScopeDeclaration14;
+  /**
+   * What each is held against the schema.
+   */
+  of: 'server' | 'volume' | 'volume-group' | 'file-system' | 'change';
+  /**
+   * Only changes of these kinds; all of them where left out. Only with of: change.
+   *
+   * @minItems 1
+   */
+  kinds?: [
+    (
+      | 'server-created'
+      | 'server-deleted'
+      | 'server-renamed'
+      | 'server-started'
+      | 'server-stopped'
+      | 'server-changed-machine'
+      | 'server-moved-site'
+      | 'server-changed-team'
+      | 'boot-swapped'
+      | 'server-edited'
+      | 'volume-created'
+      | 'volume-deleted'
+      | 'volume-re-created'
+      | 'volume-renamed'
+      | 'volume-grown'
+      | 'volume-shrunk'
+      | 'volume-moved-tier'
+      | 'volume-moved-site'
+      | 'volume-changed-team'
+      | 'volume-unprotected'
+      | 'volume-edited'
+      | 'attached'
+      | 'detached'
+      | 'handed-over'
+      | 'group-created'
+      | 'group-deleted'
+      | 'group-renamed'
+      | 'member-joined'
+      | 'member-left'
+      | 'group-edited'
+      | 'file-system-created'
+      | 'file-system-deleted'
+      | 'file-system-grown'
+      | 'file-system-shrunk'
+      | 'file-system-remade'
+    ),
+    ...(
+      | 'server-created'
+      | 'server-deleted'
+      | 'server-renamed'
+      | 'server-started'
+      | 'server-stopped'
+      | 'server-changed-machine'
+      | 'server-moved-site'
+      | 'server-changed-team'
+      | 'boot-swapped'
+      | 'server-edited'
+      | 'volume-created'
+      | 'volume-deleted'
+      | 'volume-re-created'
+      | 'volume-renamed'
+      | 'volume-grown'
+      | 'volume-shrunk'
+      | 'volume-moved-tier'
+      | 'volume-moved-site'
+      | 'volume-changed-team'
+      | 'volume-unprotected'
+      | 'volume-edited'
+      | 'attached'
+      | 'detached'
+      | 'handed-over'
+      | 'group-created'
+      | 'group-deleted'
+      | 'group-renamed'
+      | 'member-joined'
+      | 'member-left'
+      | 'group-edited'
+      | 'file-system-created'
+      | 'file-system-deleted'
+      | 'file-system-grown'
+      | 'file-system-shrunk'
+      | 'file-system-remade'
+    )[]
+  ];
+  /**
+   * A JSON Schema (2020-12) that each must satisfy. It sees the keys of the estate files, sizes as numbers under size-gib, and servers, volumes or volume-group for what a thing is tied to; of a change: change, subject, before and after. Patterns are RE2; $ref stays within the schema.
+   */
+  schema: {};
+  message?: Sentence1;
+}
+/**
+ * What the rule is for; all of it where left out.
+ */
+export interface ScopeDeclaration14 {
+  teams?: Names;
+  sites?: Names1;
+  tiers?: Names2;
+  /**
+   * Only what carries each of these labels, with the value or one of the values.
+   */
+  labels?: {
+    /**
+     * @minItems 1
+     */
+    [k: string]: string | [string, ...string[]];
+  };
+}
+/**
+ * A volume whose size its tier does not sell, or a server that needs more operations a second than its volumes' tiers give.
+ */
+export interface TierBoundsEntry {
+  /**
+   * A volume whose size its tier does not sell, or a server that needs more operations a second than its volumes' tiers give.
+   */
+  rule: 'tier-bounds';
+  name?: Name16;
+  /**
+   * How much a finding weighs; error where left out. Only error fails.
+   */
+  level?: 'error' | 'warning' | 'note';
+  /**
+   * false switches off the entry of the same name in a pack that is used.
+   */
+  enabled?: boolean;
+  where?: ScopeDeclaration15;
+}
+/**
+ * What the rule is for; all of it where left out.
+ */
+export interface ScopeDeclaration15 {
+  teams?: Names;
+  sites?: Names1;
+  tiers?: Names2;
+  /**
+   * Only what carries each of these labels, with the value or one of the values.
+   */
+  labels?: {
+    /**
+     * @minItems 1
+     */
+    [k: string]: string | [string, ...string[]];
+  };
+}
+/**
+ * A looser policy and a change of storage in one branch.
+ */
+export interface PolicyApartEntry {
+  /**
+   * A looser policy and a change of storage in one branch.
+   */
+  rule: 'policy-apart';
+  name?: Name17;
+  /**
+   * How much a finding weighs; error where left out. Only error fails.
+   */
+  level?: 'error' | 'warning' | 'note';
+  /**
+   * false switches off the entry of the same name in a pack that is used.
+   */
+  enabled?: boolean;
+  where?: ScopeDeclaration16;
+}
+/**
+ * What the rule is for; all of it where left out.
+ */
+export interface ScopeDeclaration16 {
   teams?: Names;
   sites?: Names1;
   tiers?: Names2;

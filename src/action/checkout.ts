@@ -1,0 +1,195 @@
+/** Finds the two commits of an event in the checkout, and fetches what it lacks of them. */
+import { withRepository } from '../cli/repository.ts';
+import { whatIsCompared } from '../read/compare.ts';
+import type { GitRepository } from '../read/git.ts';
+import { isObjectId } from '../read/object-store.ts';
+import { found, type Outcome, refused } from '../read/problem.ts';
+import { type EventRequest, type HostMerge, type Point, rewritten } from './events.ts';
+import { type Depth, fetchInto, type Remote, remoteTip, wholeHistory } from './fetch.ts';
+
+export interface ToJudge {
+  readonly base: string;
+  readonly head: string;
+  /** What the reader should know about how the two were found. */
+  readonly notes: readonly string[];
+}
+
+/** The commits to judge, in a checkout that holds all that judging them takes. */
+export async function toJudge(remote: Remote, request: EventRequest): Promise<Outcome<ToJudge>> {
+  const merged =
+    request.merge === undefined
+      ? { kind: 'of no use' as const, notes: [] }
+      : await byHostMerge(remote, request.merge, request.base);
+  if (merged.kind === 'found') return found(merged.toJudge);
+  const base = await commitOf(remote, request.base);
+  const head = await commitOf(remote, request.head);
+  if (!base.ok || !head.ok)
+    return refused(...(base.ok ? [] : base.problems), ...(head.ok ? [] : head.problems));
+  const pair = { base: base.value, head: head.value };
+  const deep = await deepEnough(remote, pair, request.holdsBase);
+  if (!deep.ok) return deep;
+  return found({ ...pair, notes: merged.notes });
+}
+
+/** An event names a commit in full; a short id in a sentence is enough. */
+const short = (id: string): string => id.slice(0, 12);
+
+type HostMergeFound =
+  | { readonly kind: 'found'; readonly toJudge: ToJudge }
+  | { readonly kind: 'of no use'; readonly notes: readonly string[] };
+
+const ofNoUse = (why: string): HostMergeFound => ({
+  kind: 'of no use',
+  notes: [`${why}; the merge was made here instead.`],
+});
+
+/**
+ * The merge that the host made of a pull request: its second parent has to be the tip that the event names, and then
+ * its first parent is the main branch as the host last merged into it. The base in the payload can be behind it.
+ */
+async function byHostMerge(remote: Remote, merge: HostMerge, base: Point): Promise<HostMergeFound> {
+  const here = await made(remote, merge.commit, merge.ref);
+  if (!here.ok) return ofNoUse(`The host's merge commit ${short(merge.commit)} could not be fetched`);
+  const parents = await inCheckout(remote, async (repository) => {
+    const commit = await repository.commit(merge.commit);
+    return commit.ok ? found(commit.value.parents) : commit;
+  });
+  const [first, second, ...more] = parents.ok ? parents.value : [];
+  if (first === undefined || second !== merge.second || more.length > 0) {
+    return ofNoUse(
+      `The commit ${short(merge.commit)} is no merge of the pull request's tip ${short(merge.second)}`,
+    );
+  }
+  const branch = base.kind === 'tip' ? base.ref : undefined;
+  if (!(await made(remote, first, branch)).ok) {
+    return ofNoUse(`The base ${short(first)} of the host's merge commit could not be fetched`);
+  }
+  const tip = branch === undefined ? undefined : await trackedTip(remote, branch);
+  const behind = `The base is ${short(first)}, which the host merged the pull request into; the event names ${short(merge.statedBase)}, from before main moved on.`;
+  const since =
+    tip === undefined
+      ? ''
+      : `The base is ${short(first)}; main has moved on to ${short(tip)} since. Run the job again to judge against that.`;
+  return {
+    kind: 'found',
+    toJudge: {
+      base: first,
+      head: merge.commit,
+      notes: [
+        ...(first === merge.statedBase ? [] : [behind]),
+        ...(tip === undefined || tip === first ? [] : [since]),
+      ],
+    },
+  };
+}
+
+const inCheckout = <T>({ dir }: Remote, work: (repository: GitRepository) => Promise<Outcome<T>>) =>
+  withRepository(dir, work);
+
+const holds = async (remote: Remote, commit: string): Promise<boolean> => {
+  const held = await inCheckout(remote, async (repository) => found(await repository.holds(commit)));
+  return held.ok && held.value;
+};
+
+const isShallow = async (remote: Remote): Promise<boolean> => {
+  const shallow = await inCheckout(remote, async (repository) => found(repository.shallow.size > 0));
+  return shallow.ok && shallow.value;
+};
+
+/** The tip of a remote branch as the checkout knows it. */
+async function trackedTip(remote: Remote, ref: string): Promise<string | undefined> {
+  const tracked = ref.replace(/^refs\/heads\//, 'refs/remotes/origin/');
+  const tip = await inCheckout(remote, async (repository) => found(await repository.commitAt(tracked)));
+  return tip.ok ? tip.value : undefined;
+}
+
+/** Sees that the checkout holds a commit: as it is, by its id, or by the ref the remote keeps it under. */
+async function made(remote: Remote, commit: string, ref: string | undefined): Promise<Outcome<string>> {
+  const opened = await inCheckout(remote, async (repository) => found(await repository.holds(commit)));
+  if (!opened.ok) return opened;
+  if (opened.value) return found(commit);
+  // A depth given in a whole clone would cut its history off.
+  const depth: Depth = (await isShallow(remote)) ? 1 : 'what is missing';
+  const byId = await fetchInto(remote, [commit], depth);
+  if (byId.ok && (await holds(remote, commit))) return found(commit);
+  // A remote that gives only what its refs point at (an old protocol, a setting) still gives the ref.
+  if (ref !== undefined && (await fetchInto(remote, [ref], depth)).ok && (await holds(remote, commit))) {
+    return found(commit);
+  }
+  return refused({
+    message: `this checkout does not hold the commit ${commit}, and it cannot be fetched`,
+    advice: wholeHistory,
+  });
+}
+
+async function commitOf(remote: Remote, point: Point): Promise<Outcome<string>> {
+  switch (point.kind) {
+    case 'commit':
+      return made(remote, point.commit, point.ref);
+    case 'tip': {
+      const tip =
+        (await trackedTip(remote, point.ref)) ?? (await remoteTip(remote, point.ref)) ?? point.otherwise;
+      if (tip !== undefined) return made(remote, tip, point.ref);
+      return refused({
+        message: `this checkout does not hold ${JSON.stringify(point.ref)}, and the remote does not tell what it is`,
+        advice: wholeHistory,
+      });
+    }
+    case 'name':
+      return commitByName(remote, point.name);
+  }
+}
+
+/** A revision as the workflow writes it: what the checkout knows by that name, or else a branch of the remote. */
+async function commitByName(remote: Remote, name: string): Promise<Outcome<string>> {
+  if (isObjectId(name)) return made(remote, name, undefined);
+  const local = await inCheckout(remote, (repository) => repository.resolveCommit(name));
+  if (local.ok) return local;
+  // Whatever else a revision may be, a branch's name is plain; nothing that could be an option goes on.
+  if (!/^[\w.][\w./-]*$/.test(name)) return local;
+  const ref = name.startsWith('refs/') ? name : `refs/heads/${name.replace(/^origin\//, '')}`;
+  const tip = (await trackedTip(remote, ref)) ?? (await remoteTip(remote, ref));
+  return tip === undefined ? local : made(remote, tip, ref);
+}
+
+/** Commits of history that are fetched before the whole of it is: ours. */
+const depths: readonly Depth[] = [50, 500, 'all'];
+
+interface Pair {
+  readonly base: string;
+  readonly head: string;
+}
+
+/** Fetches history until it can be told how the two commits stand to one another. */
+async function deepEnough(remote: Remote, pair: Pair, holdsBase: boolean): Promise<Outcome<true>> {
+  for (const depth of depths) {
+    const [known, shallow] = [await isKnown(remote, pair, holdsBase), await isShallow(remote)];
+    if (known || !shallow) break;
+    const fetched = await fetchInto(remote, [pair.base, pair.head], depth);
+    if (!fetched.ok) {
+      return refused({
+        message: 'this checkout is shallow, and its history ends before the branch and main meet',
+        advice: wholeHistory,
+      });
+    }
+  }
+  if (holdsBase && !(await isKnown(remote, pair, true))) return refused(rewritten(pair.base, pair.head));
+  return found(true);
+}
+
+async function isKnown(remote: Remote, { base, head }: Pair, holdsBase: boolean): Promise<boolean> {
+  const known = await inCheckout(remote, async (repository) => {
+    if (!holdsBase) return found((await whatIsCompared(repository, { base, head })).ok);
+    const commit = await repository.commit(head);
+    const parents = commit.ok ? commit.value.parents : [];
+    // A merge names its base itself; anything else takes a walk, which a history cut short would end too soon.
+    const named = parents.length > 1 && parents[0] === base;
+    return found(named || (await isAncestor(repository, base, head)));
+  });
+  return known.ok && known.value;
+}
+
+async function isAncestor(repository: GitRepository, older: string, newer: string): Promise<boolean> {
+  const run = await repository.inObjects(['merge-base', '--is-ancestor', older, newer]);
+  return run.ok && run.value.code === 0;
+}

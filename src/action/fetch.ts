@@ -1,0 +1,112 @@
+/** Fetches what a shallow checkout lacks, through the remote and the credentials that the checkout step left. */
+import { type Environment, gitSaid, hardenedEnvironment, runGit } from '../read/git-process.ts';
+import { isObjectId } from '../read/object-store.ts';
+import { found, type Outcome, refused } from '../read/problem.ts';
+
+export interface Remote {
+  /** The checkout. */
+  readonly dir: string;
+  readonly environment: Environment;
+  /** Tried where the checkout's own credentials will not do. */
+  readonly token: string | undefined;
+  /** The only server the token is sent to. */
+  readonly serverUrl: string;
+}
+
+/** What a network of a company needs, on top of what git is given everywhere. */
+const passedOn = [
+  'http_proxy',
+  'https_proxy',
+  'no_proxy',
+  'HTTP_PROXY',
+  'HTTPS_PROXY',
+  'NO_PROXY',
+  'ALL_PROXY',
+  'all_proxy',
+  'SSL_CERT_FILE',
+  'SSL_CERT_DIR',
+  'SSH_AUTH_SOCK',
+];
+
+/** Only here may git go to the network, and only over these. What it fetches is checked against its own id. */
+const networkEnvironment = (machine: Environment): NodeJS.ProcessEnv => ({
+  ...hardenedEnvironment(machine),
+  ...Object.fromEntries(
+    passedOn.flatMap((name) => (machine[name] === undefined ? [] : [[name, machine[name]]])),
+  ),
+  GIT_ALLOW_PROTOCOL: 'https:http:ssh:git:file',
+});
+
+/** The settings by which git signs in with a token: in the environment, so that no list of processes shows them. */
+function signIn({ serverUrl, token }: Remote): NodeJS.ProcessEnv | undefined {
+  if (token === undefined || !/^https?:\/\//.test(serverUrl)) return undefined;
+  const key = `http.${serverUrl.replace(/\/+$/, '')}/.extraheader`;
+  return {
+    GIT_CONFIG_COUNT: '2',
+    // An empty value drops the header that the checkout left: the host refuses a request with two.
+    GIT_CONFIG_KEY_0: key,
+    GIT_CONFIG_VALUE_0: '',
+    GIT_CONFIG_KEY_1: key,
+    GIT_CONFIG_VALUE_1: `AUTHORIZATION: basic ${signInOf(token)}`,
+  };
+}
+
+/** The token as git sends it; a log has to mask this form too. */
+export const signInOf = (token: string): string => Buffer.from(`x-access-token:${token}`).toString('base64');
+
+/** A server that says nothing for so many seconds is given up. */
+const patience = ['-c', 'http.lowSpeedLimit=1', '-c', 'http.lowSpeedTime=60'];
+
+async function onNetwork(remote: Remote, args: readonly string[]): Promise<Outcome<string>> {
+  const environment = networkEnvironment(remote.environment);
+  const run = (more: NodeJS.ProcessEnv) =>
+    runGit([...patience, ...args], { cwd: remote.dir, environment: { ...environment, ...more } });
+  const first = await run({});
+  if (!first.ok) return first;
+  if (first.value.code === 0) return found(first.value.stdout.toString('utf8'));
+  const credentials = signIn(remote);
+  const second = credentials === undefined ? first : await run(credentials);
+  if (!second.ok) return second;
+  if (second.value.code === 0) return found(second.value.stdout.toString('utf8'));
+  return refused({
+    message: `the remote does not give what is missing: ${gitSaid(second.value.stderr)}`,
+    advice: wholeHistory,
+  });
+}
+
+export const wholeHistory =
+  'Set `fetch-depth: 0` on the checkout step, so that the whole history is there; in a private repository, leave its credentials in place or give the action a `token`.';
+
+/** How much history comes along: whatever the checkout lacks, so many commits, or all of it. */
+export type Depth = number | 'all' | 'what is missing';
+
+/** Fetches commits or refs into the object store. No ref of the checkout moves, and no FETCH_HEAD is written. */
+export async function fetchInto(
+  remote: Remote,
+  wanted: readonly string[],
+  depth: Depth,
+): Promise<Outcome<string>> {
+  const deep = depth === 'what is missing' ? [] : depth === 'all' ? ['--unshallow'] : [`--depth=${depth}`];
+  return onNetwork(remote, [
+    'fetch',
+    '--quiet',
+    '--no-tags',
+    '--no-recurse-submodules',
+    '--no-write-fetch-head',
+    '--refmap=',
+    ...deep,
+    'origin',
+    ...wanted,
+  ]);
+}
+
+/** The commit at a ref of the remote; undefined where there is none, or the remote does not say. */
+export async function remoteTip(remote: Remote, ref: string): Promise<string | undefined> {
+  const said = await onNetwork(remote, ['ls-remote', '--quiet', 'origin', ref]);
+  if (!said.ok) return undefined;
+  for (const line of said.value.split('\n')) {
+    const [id = '', name] = line.split('\t');
+    if (name === ref && isObjectId(id)) return id;
+  }
+  return undefined;
+}

@@ -1,0 +1,134 @@
+/**
+ * Adds rows to a file so that a reader never sees half of them, whatever happens meanwhile: the whole new file is
+ * written beside the old one, brought to the disk, and put in its place in one step. A lock file lets one process at
+ * a time decide and write.
+ */
+import { constants } from 'node:fs';
+import { copyFile, mkdir, open, readFile, realpath, rename, rm, stat } from 'node:fs/promises';
+import { hostname } from 'node:os';
+import { dirname } from 'node:path';
+import { setTimeout as pause } from 'node:timers/promises';
+import { found, type Outcome, refused } from '../read/problem.ts';
+import { reasonOf } from './edge.ts';
+
+export interface Appending {
+  /** What a new file begins with. */
+  readonly header: string;
+  /** How long to wait for another process that is adding to the file. */
+  readonly patienceMs?: number;
+}
+
+/**
+ * Adds text to the end of a file, which is made with its header where it is not there yet. A last line without an end
+ * is given one first.
+ *
+ * @param decide gives the text, whole lines, or refuses. It runs while no other process can add to the file, so what
+ *   it reads there stays true. Nothing is written for an empty text.
+ * @returns what was added
+ */
+export async function appendSafely(
+  path: string,
+  { header, patienceMs = 5000 }: Appending,
+  decide: () => Promise<Outcome<string>>,
+): Promise<Outcome<string>> {
+  try {
+    await mkdir(dirname(path), { recursive: true });
+    // Through a symbolic link the file it names is replaced, not the link.
+    const file = await realpath(path).catch(() => path);
+    const lock = await locked(`${file}.lock`, patienceMs);
+    if (!lock.ok) return lock;
+    try {
+      const text = await decide();
+      if (text.ok && text.value !== '') await replaceWithMore(file, header, text.value);
+      return text;
+    } finally {
+      await rm(lock.value, { force: true });
+    }
+  } catch (error) {
+    return refused({
+      message: `nothing was added to ${path}: ${reasonOf(error)}`,
+      advice: 'See to the disk or the folder, and add it again.',
+    });
+  }
+}
+
+async function replaceWithMore(file: string, header: string, text: string): Promise<void> {
+  // One name serves, since only the holder of the lock writes it; what a killed process left is written over. The
+  // ending keeps it from being read as a file of readings.
+  const beside = `${file}.new`;
+  await rm(beside, { force: true });
+  const old = await stat(file).catch(() => undefined);
+  // A copy keeps the file's mode, and costs nothing where the file system can share blocks.
+  if (old !== undefined) await copyFile(file, beside, constants.COPYFILE_FICLONE);
+  const handle = await open(beside, old === undefined ? 'wx' : 'r+');
+  try {
+    const size = old === undefined ? 0 : (await handle.stat()).size;
+    const lead = size === 0 ? header : (await endsLine(handle, size)) ? '' : '\n';
+    const content = Buffer.from(lead + text);
+    let written = 0;
+    while (written < content.length) {
+      written += (await handle.write(content, written, content.length - written, size + written))
+        .bytesWritten;
+    }
+    await handle.sync();
+  } catch (error) {
+    await handle.close();
+    await rm(beside, { force: true });
+    throw error;
+  }
+  await handle.close();
+  await rename(beside, file);
+  // The new name reaches the disk only with its folder. Not every system lets a folder be opened.
+  const folder = await open(dirname(file), 'r').catch(() => undefined);
+  await folder?.sync().catch(() => undefined);
+  await folder?.close();
+}
+
+async function endsLine(handle: Awaited<ReturnType<typeof open>>, size: number): Promise<boolean> {
+  const { buffer } = await handle.read(Buffer.alloc(1), 0, 1, size - 1);
+  return buffer[0] === 0x0a;
+}
+
+/** Makes the lock file, waiting for another process to be done with it. It is never taken from one that may live. */
+async function locked(lock: string, patienceMs: number): Promise<Outcome<string>> {
+  const until = Date.now() + patienceMs;
+  for (;;) {
+    const handle = await open(lock, 'wx').catch((error: unknown) => {
+      if (isExisting(error)) return undefined;
+      throw error;
+    });
+    if (handle !== undefined) {
+      // Who holds it is for the reader of a message only; on a full disk the lock holds without it.
+      await handle.writeFile(`${process.pid} ${hostname()}\n`).catch(() => undefined);
+      await handle.close();
+      return found(lock);
+    }
+    if (Date.now() >= until) return refused(await whyLocked(lock));
+    await pause(50);
+  }
+}
+
+async function whyLocked(lock: string) {
+  const [pid = '', host = ''] = (await readFile(lock, 'utf8').catch(() => '')).trim().split(' ');
+  const gone = host === hostname() && /^[1-9][0-9]*$/.test(pid) && !isRunning(Number(pid));
+  return {
+    message: gone
+      ? `process ${pid} was adding readings, holds ${lock} and is no longer running`
+      : `another process is adding readings and holds ${lock}`,
+    advice: gone
+      ? `Delete ${lock}; the readings beside it are whole.`
+      : `Try again; if nothing is adding, delete ${lock}.`,
+  };
+}
+
+function isRunning(pid: number): boolean {
+  try {
+    process.kill(pid, 0);
+    return true;
+  } catch (error) {
+    return error instanceof Error && 'code' in error && error.code === 'EPERM';
+  }
+}
+
+const isExisting = (error: unknown): boolean =>
+  error instanceof Error && 'code' in error && error.code === 'EEXIST';

@@ -1,0 +1,90 @@
+/** `ullage cost`: what the estate costs a month, and why. */
+import type { Command } from 'commander';
+import { ParsedFiles, readRevision } from '../policy/revision.ts';
+import { costBy, type Grouping, groupings, priceEstate } from '../price/cost.ts';
+import { listInForce } from '../price/price-list.ts';
+import { found, refused } from '../read/problem.ts';
+import { type CostFormat, costFormats, reportCost } from '../report/cost.ts';
+import { reportProblems } from '../report/problems.ts';
+import { dayOf, type Finished, terminal } from './edge.ts';
+import { treeAt, withRepository } from './repository.ts';
+
+interface CostFlags {
+  readonly repo: string;
+  readonly at?: string;
+  readonly by: Grouping;
+  readonly now?: string;
+  readonly format: CostFormat;
+}
+
+export async function runCost({ repo, at, by, now, format }: CostFlags): Promise<Finished> {
+  const priced = await withRepository(repo, async (repository) => {
+    const day = dayOf(now);
+    const tree = await treeAt(repository, at);
+    if (!day.ok || !tree.ok)
+      return refused(...(day.ok ? [] : day.problems), ...(tree.ok ? [] : tree.problems));
+    const revision = await readRevision(tree.value, new ParsedFiles());
+    if (!revision.ok) return revision;
+    const { estate, priceLists, settings } = revision.value;
+    if (settings === undefined) {
+      return refused({
+        message: 'there is no ullage.yaml at the top of the repository',
+        advice: '`ullage new` writes one to start from.',
+      });
+    }
+    const list = listInForce(priceLists, day.value);
+    if (list === undefined) {
+      return refused({
+        message: `no price list is in force on ${day.value}`,
+        advice: `Add one to ${settings.paths.prices}/.`,
+      });
+    }
+    const cost = priceEstate(estate, list, settings, day.value);
+    return cost.ok
+      ? found({
+          on: day.value,
+          list,
+          estate,
+          settings,
+          cost: cost.value,
+          by,
+          sums: costBy(cost.value, estate, by),
+        })
+      : cost;
+  });
+  if (!priced.ok)
+    return {
+      output: reportProblems(priced.problems, terminal()),
+      code: 2,
+      reason: 'not judged: the estate cannot be priced',
+    };
+  return { output: reportCost(priced.value, format, terminal()), code: 0 };
+}
+
+export const addCost = (program: Command, finish: (finished: Finished) => void): Command =>
+  program
+    .command('cost')
+    .summary('what the estate costs a month, and why')
+    .description(
+      'Price the estate by the price list in force: by team, site, tier, server or volume, each with its arithmetic.',
+    )
+    .option('--repo <dir>', 'the repository', '.')
+    .option('--at <ref>', 'a revision (default: the files as they are)')
+    .addOption(
+      program
+        .createOption('--by <grouping>', 'what to sum by')
+        .choices([...groupings])
+        .default('team'),
+    )
+    .addOption(
+      program
+        .createOption('--format <format>', 'what to print')
+        .choices([...costFormats])
+        .default('text'),
+    )
+    .option('--now <date>', 'the day whose prices hold (default: today, in UTC)')
+    .addHelpText(
+      'after',
+      '\nExamples:\n  ullage cost\n  ullage cost --by volume --at main\n  ullage cost --now 2027-01-01',
+    )
+    .action(async (flags: CostFlags) => finish(await runCost(flags)));

@@ -1,0 +1,68 @@
+/** The edge of the command line: where input, output, the clock and the environment come in. */
+import { mkdir, writeFile } from 'node:fs/promises';
+import { dirname } from 'node:path';
+import { isDay } from '../estate/dates.ts';
+import { found, type Outcome, type Problem, refused } from '../read/problem.ts';
+
+/** What a command does when it has run: what to print, and the exit code. */
+export interface Finished {
+  readonly output: string;
+  /** 0 pass or done, 1 fail, 2 not judged. */
+  readonly code: 0 | 1 | 2;
+  /** One line for standard error, where the code is not 0. */
+  readonly reason?: string;
+}
+
+/** How wide and in what colours the terminal shows text. */
+export interface Terminal {
+  readonly width: number;
+  readonly colour: boolean;
+}
+
+const narrowest = 40;
+const usualWidth = 100;
+
+/** Reads the terminal that standard output is; a pipe or a file is plain and of the usual width. */
+export function terminal(environment: NodeJS.ProcessEnv = process.env): Terminal {
+  const columns = process.stdout.columns ?? Number(environment.COLUMNS);
+  return {
+    width: Math.max(narrowest, Number.isFinite(columns) && columns > 0 ? columns : usualWidth),
+    // no-color.org: set and not empty, whatever its value, means no colour.
+    colour: Boolean(process.stdout.isTTY) && !environment.NO_COLOR && environment.TERM !== 'dumb',
+  };
+}
+
+/** The day of the judgement: as given, or the clock's day in UTC. */
+export function dayOf(now: string | undefined, clock: () => Date = () => new Date()): Outcome<string> {
+  if (now === undefined) return found(clock().toISOString().slice(0, 10));
+  // A whole RFC 3339 timestamp is taken for its day in UTC.
+  const day = /^[0-9]{4}-[0-9]{2}-[0-9]{2}T/.test(now) ? dayOfTime(now) : now;
+  return isDay(day)
+    ? found(day)
+    : refused({
+        message: `--now ${now} is no day in the calendar`,
+        advice: 'Write a date such as 2026-11-20.',
+      });
+}
+
+function dayOfTime(time: string): string {
+  const parsed = Date.parse(time);
+  return Number.isNaN(parsed) ? time : new Date(parsed).toISOString().slice(0, 10);
+}
+
+/** Writes a file whole, making its folder. */
+export async function writeReport(path: string, text: string): Promise<Problem | undefined> {
+  try {
+    await mkdir(dirname(path), { recursive: true });
+    await writeFile(path, text);
+    return undefined;
+  } catch (error) {
+    return {
+      message: `the report ${path} cannot be written: ${reasonOf(error)}`,
+      advice: 'Name a path that can be written to.',
+    };
+  }
+}
+
+/** What the system said, without its stack. */
+export const reasonOf = (error: unknown): string => (error instanceof Error ? error.message : String(error));

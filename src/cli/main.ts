@@ -1,0 +1,64 @@
+/** The command line: parses the arguments, runs one command, and turns whatever comes into one of three exit codes. */
+import { Command, CommanderError } from 'commander';
+import { nodeVersionProblem } from '../read/git-process.ts';
+import { visible } from '../report/escape.ts';
+import { version } from '../version.ts';
+import { addCost } from './cost.ts';
+import { type Finished, reasonOf } from './edge.ts';
+import { addGate } from './gate.ts';
+import { addHeadroom } from './headroom.ts';
+import { addNew } from './new.ts';
+import { addRules } from './rules.ts';
+
+/** Where the command line writes to. */
+export interface Streams {
+  readonly out: (text: string) => void;
+  readonly err: (text: string) => void;
+}
+
+const standardStreams: Streams = {
+  out: (text) => void process.stdout.write(text),
+  err: (text) => void process.stderr.write(text),
+};
+
+function build(finish: (finished: Finished) => void, { out, err }: Streams): Command {
+  const program = new Command('ullage')
+    .description('Judges each proposed change to rented storage against the main branch before it is merged.')
+    .version(version, '--version', 'print the version')
+    .helpOption('--help', 'print this help')
+    .helpCommand('help [command]', 'print the help of a command')
+    .showSuggestionAfterError()
+    .configureOutput({ writeOut: out, writeErr: err })
+    .exitOverride();
+  for (const add of [addGate, addCost, addHeadroom, addRules, addNew]) {
+    // Set on each command too: commander hands them down only to commands it makes after.
+    add(program, finish).exitOverride().configureOutput({ writeOut: out, writeErr: err });
+  }
+  return program;
+}
+
+/** Runs one command line; the exit code is 0 pass or done, 1 fail, 2 not judged (bad input or usage among it). */
+export async function main(args: readonly string[], streams: Streams = standardStreams): Promise<number> {
+  let code = 0;
+  const finish = (finished: Finished): void => {
+    streams.out(finished.output);
+    if (finished.reason !== undefined) streams.err(`${visible(finished.reason)}\n`);
+    code = finished.code;
+  };
+  const tooOld = nodeVersionProblem(process.versions.node);
+  if (tooOld !== undefined) {
+    streams.err(`not judged: ${tooOld.message}. ${tooOld.advice}\n`);
+    return 2;
+  }
+  try {
+    await build(finish, streams).parseAsync([...args], { from: 'user' });
+  } catch (error) {
+    if (error instanceof CommanderError) return error.exitCode === 0 ? 0 : 2;
+    // A fault of Ullage's own must never look like a pass, nor bury the reader in a stack.
+    streams.err(
+      `not judged: Ullage itself failed: ${visible(reasonOf(error))}. Please report it with the command you ran.\n`,
+    );
+    return 2;
+  }
+  return code;
+}

@@ -1,0 +1,65 @@
+/** `ullage new`: writes a starter repository layout, and never over what is there. */
+import { mkdir, stat, writeFile } from 'node:fs/promises';
+import { dirname, join } from 'node:path';
+import type { Command } from 'commander';
+import { dayOf, type Finished, reasonOf } from './edge.ts';
+import { starterLayout } from './starter-layout.ts';
+
+interface NewFlags {
+  readonly repo: string;
+  readonly now?: string;
+}
+
+export async function runNew({ repo, now }: NewFlags): Promise<Finished> {
+  const day = dayOf(now);
+  if (!day.ok)
+    return { output: '', code: 2, reason: `${day.problems[0]?.message}. ${day.problems[0]?.advice}` };
+  const layout = Object.entries(starterLayout(day.value.slice(0, 4)));
+  const there = (
+    await Promise.all(
+      layout.map(async ([path]) =>
+        stat(join(repo, path)).then(
+          () => path,
+          () => undefined,
+        ),
+      ),
+    )
+  ).filter((path) => path !== undefined);
+  if (there.length > 0) {
+    return {
+      output: '',
+      code: 2,
+      reason: `nothing was written: ${there.join(', ')} would be overwritten. Move it away, or start in an empty folder with --repo DIR.`,
+    };
+  }
+  try {
+    for (const [path, text] of layout) {
+      await mkdir(dirname(join(repo, path)), { recursive: true });
+      // wx: a file that came between the look and the write is not overwritten either.
+      await writeFile(join(repo, path), text, { flag: 'wx' });
+    }
+  } catch (error) {
+    return { output: '', code: 2, reason: `the layout could not be written whole: ${reasonOf(error)}` };
+  }
+  const lines = [
+    'Written:',
+    ...layout.map(([path]) => `  ${path}`),
+    '',
+    'Next: put your own figures in, commit to main, and judge a branch with: ullage gate',
+    'Until a branch is merged, `ullage cost` and `ullage headroom` read the files as they are.',
+    '',
+  ];
+  return { output: lines.join('\n'), code: 0 };
+}
+
+export const addNew = (program: Command, finish: (finished: Finished) => void): Command =>
+  program
+    .command('new')
+    .summary('write a starter repository layout')
+    .description(
+      'Write a small, commented starter layout: settings, an estate file, a price list, a rule pack. Nothing is overwritten.',
+    )
+    .option('--repo <dir>', 'where to write it', '.')
+    .option('--now <date>', 'the day whose year the price list begins in (default: today)')
+    .addHelpText('after', '\nExamples:\n  ullage new\n  ullage new --repo estate')
+    .action(async (flags: NewFlags) => finish(await runNew(flags)));

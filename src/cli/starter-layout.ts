@@ -1,0 +1,68 @@
+/** The files that `ullage new` writes: a small, commented estate that reads, is priced and passes. */
+
+/** Path from the top of the repository -> text. `year` dates the price list. */
+export const starterLayout = (year: string): Readonly<Record<string, string>> => ({
+  'ullage.yaml': `# Where things are, the currency of the estate, its month and its sites.
+currency: EUR
+month: 730 h          # or: calendar. How long a month is for prices by the hour.
+sites:
+  first-site:
+    quota: { volumes: 50, size: 10 TiB }   # what the provider lets you hold there
+    attachment-slots: 16                   # how many volumes one server can hold
+`,
+  'storage/example.yaml': `# One estate file; have as many as you like, in any folders below storage/.
+# The file's own team and site serve everything in it that names none.
+team: example
+site: first-site
+servers:
+  files-1:
+    power: running            # running | stopped
+    boot: files-1-root        # the volume it starts from; it needs no attachment below
+    guest: linux-lvm
+    machine: small            # a machine in the price list, if the server is billed
+volumes:
+  files-1-root: { size: 20 GiB, tier: standard, file-system: { mount: /, type: ext4 } }
+  shared-1: { size: 40 GiB, tier: standard }
+  shared-2: { size: 40 GiB, tier: standard }
+attachments:
+  - { volume: shared-1, server: files-1 }
+  - { volume: shared-2, server: files-1 }
+volume-groups:
+  shared:
+    extent: 4 MiB
+    members: [shared-1, shared-2]
+    file-systems:
+      /srv/shared: { size: 70 GiB, type: xfs }
+# A deletion leaves its reason and its evidence behind:
+# retired:
+#   - { volume: shared-0, on: ${year}-02-01, reason: superseded, backup: vault/shared-0, backed-up: ${year}-01-31 }
+`,
+  [`prices/${year}.yaml`]: `# What each tier and machine costs, from a date on. These figures are made up: put your provider's in.
+# Amounts are in quotes, so that nothing rounds them on the way.
+from: ${year}-01-01
+currency: EUR
+tiers:
+  standard: { rate: "0.10", per: GiB-month, minimum: 1 GiB, maximum: 16 TiB, step: 1 GiB }
+machines:                     # an hour
+  small: { running: "0.03", stopped: "0.004" }
+`,
+  'policies/storage.yaml': `# The rules of this repository. \`ullage rules\` explains each of them.
+use: [starter]                # ships with Ullage; what follows adds to it, or overrides it by name
+rules:
+  - { name: example-limit, rule: max-monthly-spend, where: { teams: [example] }, limit: "50.00", warn-from: 0.8 }
+  - { name: group-headroom, rule: minimum-headroom, of: volume-group, share: 0.05 }
+`,
+  'waivers/README.md': `# Waivers
+
+A waiver lets one rule be broken for one subject, for a while, with a reason and a name. Each goes into a YAML file
+in this folder and is merged in a change of its own before the change it is for:
+
+    waivers:
+      - rule: growth-step
+        subject: shared-1
+        reason: one-off import
+        approved-by: who answers for it
+        from: ${year}-05-01
+        until: ${year}-06-01
+`,
+});

@@ -1,0 +1,8 @@
+#!/usr/bin/env node
+import { main } from './main.ts';
+
+// A reader that stops early (a pager, head) is no fault.
+process.stdout.on('error', (error: NodeJS.ErrnoException) => {
+  if (error.code !== 'EPIPE') throw error;
+});
+process.exitCode = await main(process.argv.slice(2));

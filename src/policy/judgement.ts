@@ -1,0 +1,106 @@
+/** What a judgement says. Everything in it is plain, immutable and free of the clock. */
+
+import type { Room } from '../capacity/headroom.ts';
+import type { Change, RevisionPlace } from '../change/change.ts';
+import type { Subject } from '../estate/estate.ts';
+import type { CostDelta } from '../price/delta.ts';
+import type { Money } from '../price/money.ts';
+import type { Problem } from '../read/problem.ts';
+import type { Level, PolicyChange, RuleName } from '../rules/rule.ts';
+import type { PolicyRule, Waiver } from './policy.ts';
+import type { WaiverUse } from './waiver.ts';
+
+/** SARIF 2.1.0's words for a finding held against the base: `updated` here means made worse. */
+export type BaselineState = 'new' | 'unchanged' | 'updated' | 'absent';
+
+export interface Finding {
+  readonly rule: RuleName;
+  /** The name of the pack's entry; the rule's own where it has none. */
+  readonly entry: string;
+  readonly level: Level;
+  readonly baselineState: BaselineState;
+  readonly subject: Subject;
+  /** Tells apart several findings of one entry about one subject. */
+  readonly facet: string | undefined;
+  readonly message: string;
+  readonly advice: string;
+  readonly place: RevisionPlace;
+  readonly waiver: Waiver | undefined;
+  /** Whether this finding by itself makes the verdict fail. */
+  readonly fails: boolean;
+}
+
+/** One room before and after; either is absent where only one revision has it. */
+export interface RoomChange {
+  readonly before: Room | undefined;
+  readonly after: Room | undefined;
+}
+
+/** One spend limit and what falls under it. */
+export interface LimitUse {
+  readonly entry: string;
+  readonly subject: Subject;
+  readonly limit: Money;
+  readonly before: Money;
+  readonly after: Money;
+}
+
+/** What the policy that the branch proposes would have said. */
+export type Proposed =
+  | { readonly verdict: 'pass' | 'fail'; readonly reasons: readonly string[] }
+  | { readonly verdict: 'not judged'; readonly reasons: readonly string[] };
+
+/** One revision by name: a commit, or the files of the work tree. */
+export interface RevisionLabel {
+  readonly commit: string;
+}
+
+export interface Judged {
+  readonly verdict: 'pass' | 'fail';
+  /** Why, one sentence each, the gravest first. */
+  readonly reasons: readonly string[];
+  readonly base: RevisionLabel;
+  readonly head: RevisionLabel;
+  /** The day of the judgement. */
+  readonly on: string;
+  /** Whose policy judged: the head's only where the base has none at all. */
+  readonly policyFrom: 'base' | 'head';
+  /** The level from which a finding fails. */
+  readonly failOn: 'error' | 'warning';
+  readonly rules: readonly PolicyRule[];
+  readonly cost: CostDelta;
+  /** The head's cost at the prices that judged, where the branch alters prices. */
+  readonly afterAtJudgingPrices: Money | undefined;
+  readonly limits: readonly LimitUse[];
+  readonly findings: readonly Finding[];
+  readonly changes: readonly Change[];
+  readonly headroom: readonly RoomChange[];
+  readonly policyChanges: readonly PolicyChange[];
+  readonly proposed: Proposed | undefined;
+  readonly waivers: readonly WaiverUse[];
+}
+
+export interface NotJudged {
+  readonly verdict: 'not judged';
+  readonly reasons: readonly string[];
+  readonly problems: readonly Problem[];
+  readonly base: RevisionLabel | undefined;
+  readonly head: RevisionLabel | undefined;
+  readonly on: string;
+}
+
+export type Judgement = Judged | NotJudged;
+
+/** A judgement that could not be made, and everything that stood in its way. */
+export function notJudged(
+  problems: readonly Problem[],
+  on: string,
+  labels: { readonly base?: RevisionLabel; readonly head?: RevisionLabel } = {},
+): NotJudged {
+  const [first] = problems;
+  const more = problems.length - 1;
+  const where =
+    first?.place === undefined ? '' : `${first.place.file}:${first.place.line}:${first.place.column}: `;
+  const reason = `${where}${first?.message ?? 'nothing could be read'}${more > 0 ? `, and ${more} more` : ''}`;
+  return { verdict: 'not judged', reasons: [reason], problems, base: labels.base, head: labels.head, on };
+}

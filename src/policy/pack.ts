@@ -1,0 +1,148 @@
+/** Rule packs: reading one file, and putting the packs of a repository together with those that ship. */
+import { isDay } from '../estate/dates.ts';
+import { parseSize } from '../estate/size.ts';
+import type { ReadDocument, Step } from '../read/document.ts';
+import { readDocument } from '../read/document.ts';
+import { offer } from '../read/nearest.ts';
+import { found, type Outcome, type Place, type Problem, refused } from '../read/problem.ts';
+import { validate } from '../read/validate.ts';
+import { rules } from '../rules/registry.ts';
+import type { Rule, RuleEntry } from '../rules/rule.ts';
+import { shippedPacks } from './generated/shipped.ts';
+import type { PolicyRule } from './policy.ts';
+
+/** One file of rules. */
+export interface RulePack {
+  readonly file: string;
+  readonly use: readonly { readonly name: string; readonly place: Place }[];
+  readonly entries: readonly PackEntry[];
+}
+
+export interface PackEntry {
+  readonly name: string;
+  readonly entry: RuleEntry;
+  readonly place: Place;
+}
+
+export function readRulePack(document: ReadDocument): Outcome<RulePack> {
+  const valid = validate('rule-pack', document);
+  if (!valid.ok) return valid;
+  const { use = [], rules: entries = [] } = valid.value;
+  const problems = entries.flatMap((entry, index) => parameterProblems(entry, ['rules', index], document));
+  if (problems.length > 0) return refused(...problems);
+  return found({
+    file: document.file,
+    use: use.map((name, index) => ({ name, place: document.placeIn(use, index) })),
+    entries: entries.map((entry, index) => ({
+      name: entry.name ?? entry.rule,
+      entry,
+      place: document.placeIn(entries, index),
+    })),
+  });
+}
+
+/** What the schema lets through and cannot mean anything: an impossible day, a fraction of a byte. */
+function parameterProblems(
+  entry: RuleEntry,
+  path: readonly Step[],
+  document: ReadDocument,
+): readonly Problem[] {
+  const rule: Rule = rules[entry.rule];
+  const given: ReadonlyMap<string, unknown> = new Map(Object.entries(entry));
+  const refuse = (key: string, message: string, advice: string): Problem => refuseAt([key], message, advice);
+  const refuseAt = (steps: readonly Step[], message: string, advice: string): Problem => {
+    const place = document.placeOfValue([...path, ...steps]);
+    return { place, message, advice, excerpt: document.excerpt(place) };
+  };
+  const problems = Object.entries(rule.parameters).flatMap(([key, { schema }]): readonly Problem[] => {
+    const value = given.get(key);
+    if (typeof value !== 'string') return [];
+    if (schema.$ref === 'common.json#/$defs/size') {
+      const size = parseSize(value);
+      return typeof size === 'bigint'
+        ? []
+        : [refuse(key, size.why, 'Write a whole number of bytes in a unit, such as 50 GiB.')];
+    }
+    if (schema.$ref === 'common.json#/$defs/date' && !isDay(value)) {
+      return [refuse(key, `${value} is no day in the calendar`, 'Write a full date such as 2026-11-20.')];
+    }
+    return [];
+  });
+  if (problems.length === 0) {
+    for (const fault of rule.verify?.(entry) ?? [])
+      problems.push(refuseAt(fault.path, fault.message, fault.advice));
+  }
+  const [only] = rule.needs;
+  if (only !== undefined && !rule.needs.some((need) => given.has(need)) && entry.enabled !== false) {
+    problems.push(
+      refuse(
+        'rule',
+        `the rule ${rule.name} has nothing to go by`,
+        `Give it ${rule.needs.join(' or ')}; \`ullage rules ${rule.name}\` explains them.`,
+      ),
+    );
+  }
+  return problems;
+}
+
+/** The names of the packs that ship. */
+export const shippedNames: readonly string[] = Object.keys(shippedPacks);
+
+const readShipped = new Map<string, RulePack>();
+
+/** A pack that ships with Ullage; read when first asked for. */
+export function shippedPack(name: string): RulePack | undefined {
+  const known = readShipped.get(name);
+  if (known !== undefined) return known;
+  const text = Object.hasOwn(shippedPacks, name) ? shippedPacks[name] : undefined;
+  if (text === undefined) return undefined;
+  const document = readDocument(text, `shipped pack ${name}`);
+  const pack = document.ok ? readRulePack(document.value) : document;
+  if (!pack.ok) throw new Error(`the shipped pack ${name} does not read: ${pack.problems[0]?.message}`);
+  readShipped.set(name, pack.value);
+  return pack.value;
+}
+
+/** Packs with what they use: shipped entries first, each overridden whole by the repository's of the same name. */
+export function gatherRules(packs: readonly RulePack[]): Outcome<readonly PolicyRule[]> {
+  const problems: Problem[] = [];
+  const gathered = new Map<string, PolicyRule>();
+  const set = ({ name, entry, place }: PackEntry, shippedIn: string | undefined): void => {
+    if (entry.enabled === false) gathered.delete(name);
+    else gathered.set(name, { name, entry, level: entry.level ?? rules[entry.rule].level, place, shippedIn });
+  };
+  const used = new Set<string>();
+  const use = (name: string, place: Place): void => {
+    const pack = shippedPack(name);
+    if (pack === undefined) {
+      problems.push({
+        place,
+        message: `no pack named ${name} ships with Ullage`,
+        advice: `${offer(name, shippedNames)}The packs are ${shippedNames.join(', ')}.`,
+      });
+      return;
+    }
+    // Once only: a pack named again would put its entries over those of the packs that build on it.
+    if (used.has(name)) return;
+    used.add(name);
+    for (const inner of pack.use) use(inner.name, inner.place);
+    for (const entry of pack.entries) set(entry, name);
+  };
+  for (const pack of packs) for (const { name, place } of pack.use) use(name, place);
+  const own = new Map<string, PackEntry>();
+  for (const entry of packs.flatMap(({ entries }) => entries)) {
+    const twin = own.get(entry.name);
+    if (twin !== undefined) {
+      problems.push({
+        place: entry.place,
+        message: `the rule entry ${entry.name} stands twice: here and at ${twin.place.file}:${twin.place.line}`,
+        advice: 'Give one of the two a name: of its own.',
+      });
+      continue;
+    }
+    own.set(entry.name, entry);
+    set(entry, undefined);
+  }
+  if (problems.length > 0) return refused(...problems);
+  return found([...gathered.values()].sort((a, b) => (a.name < b.name ? -1 : 1)));
+}

@@ -1,0 +1,42 @@
+/** A policy: everything that a judgement goes by. The gate takes it from the base. */
+
+import type { Settings } from '../estate/settings.ts';
+import type { PriceList } from '../price/price-list.ts';
+import type { Usage } from '../capacity/usage.ts';
+import type { Place } from '../read/problem.ts';
+import type { Level, RuleEntry } from '../rules/rule.ts';
+
+/** One rule as a pack sets it. */
+export interface PolicyRule {
+  /** The entry's own name, or the rule's: what waivers and other packs refer to. */
+  readonly name: string;
+  readonly entry: RuleEntry;
+  readonly level: Level;
+  readonly place: Place;
+  /** The name of the shipped pack it comes from; `undefined` for the repository's own. */
+  readonly shippedIn: string | undefined;
+}
+
+/** A dated, reasoned, signed-for exception to one rule for one subject. */
+export interface Waiver {
+  readonly rule: string;
+  readonly subject: string;
+  readonly kind: string | undefined;
+  readonly reason: string;
+  readonly approvedBy: string;
+  /** First and last day on which it holds, RFC 3339 full-dates. */
+  readonly from: string;
+  readonly until: string;
+  readonly place: Place;
+}
+
+export interface Policy {
+  readonly settings: Settings;
+  /** Newest first. */
+  readonly priceLists: readonly PriceList[];
+  /** In order of name. */
+  readonly rules: readonly PolicyRule[];
+  readonly waivers: readonly Waiver[];
+  /** Measured use by the name of the file system; left out where no rule asks for it, or there are no readings. */
+  readonly usage?: ReadonlyMap<string, Usage>;
+}

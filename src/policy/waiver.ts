@@ -1,0 +1,75 @@
+/** Waivers: reading them, and which finding each lets stand. */
+import { isDay } from '../estate/dates.ts';
+import type { Subject } from '../estate/estate.ts';
+import type { ReadDocument, Step } from '../read/document.ts';
+import { found, type Outcome, type Problem, refused } from '../read/problem.ts';
+import { validate } from '../read/validate.ts';
+import { ruleNames } from '../rules/registry.ts';
+import type { PolicyRule, Waiver } from './policy.ts';
+
+export function readWaivers(document: ReadDocument): Outcome<readonly Waiver[]> {
+  const valid = validate('waivers', document);
+  if (!valid.ok) return valid;
+  const { waivers } = valid.value;
+  const problems: Problem[] = [];
+  const refuse = (path: readonly Step[], message: string, advice: string): void => {
+    const place = document.placeOfValue(path);
+    problems.push({ place, message, advice, excerpt: document.excerpt(place) });
+  };
+  const read = waivers.map((declared, index): Waiver => {
+    for (const key of ['from', 'until'] as const) {
+      if (!isDay(declared[key]))
+        refuse(
+          ['waivers', index, key],
+          `${declared[key]} is no day in the calendar`,
+          'Write a full date such as 2026-05-01.',
+        );
+    }
+    if (declared.until < declared.from) {
+      refuse(
+        ['waivers', index, 'until'],
+        `the waiver ends on ${declared.until}, before it begins on ${declared.from}`,
+        'Put the two dates right.',
+      );
+    }
+    return {
+      rule: declared.rule,
+      subject: declared.subject,
+      kind: declared.kind,
+      reason: declared.reason,
+      approvedBy: declared['approved-by'],
+      from: declared.from,
+      until: declared.until,
+      place: document.placeIn(waivers, index),
+    };
+  });
+  return problems.length > 0 ? refused(...problems) : found(read);
+}
+
+/** Whether a waiver is for what a rule says of a subject; the dates are asked for apart. */
+export const isFor = (waiver: Waiver, rule: PolicyRule, subject: Subject): boolean =>
+  (waiver.rule === rule.name || waiver.rule === rule.entry.rule) &&
+  waiver.subject === subject.name &&
+  (waiver.kind === undefined || waiver.kind === subject.kind);
+
+/** Both its days are days on which it holds. */
+export const holdsOn = ({ from, until }: Waiver, day: string): boolean => from <= day && day <= until;
+
+/** What became of a waiver in a judgement. */
+export interface WaiverUse {
+  readonly waiver: Waiver;
+  readonly state: 'used' | 'unused' | 'expired' | 'not yet' | 'unknown rule';
+}
+
+export function waiverUse(
+  waiver: Waiver,
+  rules: readonly PolicyRule[],
+  used: ReadonlySet<Waiver>,
+  day: string,
+): WaiverUse {
+  const known = ruleNames.includes(waiver.rule) || rules.some(({ name }) => name === waiver.rule);
+  if (!known) return { waiver, state: 'unknown rule' };
+  if (day > waiver.until) return { waiver, state: 'expired' };
+  if (day < waiver.from) return { waiver, state: 'not yet' };
+  return { waiver, state: used.has(waiver) ? 'used' : 'unused' };
+}

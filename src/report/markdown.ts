@@ -1,0 +1,156 @@
+/** A judgement as Markdown: CommonMark with GFM tables, no HTML, within a host's limit where there is one. */
+import type { Judgement } from '../policy/judgement.ts';
+import { counted } from '../rules/rule.ts';
+import { excerptLines } from './draw.ts';
+import { clipped, markdownAdvice, markdownBlock, markdownCode, markdownText } from './escape.ts';
+import { type Block, type Entry, type Field, type Section, spoken, summaryLine } from './sections.ts';
+import { markdownTable } from './table.ts';
+
+export interface MarkdownOptions {
+  /** The most bytes of UTF-8 that it may take; no character takes less than one, so it keeps a limit of characters too. */
+  readonly limit?: number;
+  /** Where the whole report is: an https address, a path, or the name of an artefact. */
+  readonly fullReport?: string;
+}
+
+const excerptWidth = 100;
+
+export function reportMarkdown(judgement: Judgement, { limit, fullReport }: MarkdownOptions = {}): string {
+  const { headline, fields, sections } = spoken(judgement);
+  const head = [`## ${markdownText(headline)}`, fields.map(fieldItem).join('\n')];
+  const parts = sections.map(sectionParts);
+  const whole = `${[...head, ...parts.flatMap(({ title, blocks }) => [title, ...blocks.map(joined)])].join('\n\n')}\n`;
+  if (limit === undefined || bytesOf(whole) <= limit) return whole;
+  return cut(judgement, head, parts, limit, pointer(fullReport));
+}
+
+const bytesOf = (text: string): number => Buffer.byteLength(text);
+
+/** A block as pieces that can be left out one by one; the head comes with the first of them. */
+interface Pieces {
+  readonly head: string | undefined;
+  readonly between: string;
+  readonly pieces: readonly string[];
+}
+
+interface SectionParts {
+  readonly title: string;
+  readonly name: string;
+  readonly blocks: readonly Pieces[];
+}
+
+const sectionParts = ({ title, blocks }: Section): SectionParts => ({
+  title: `### ${markdownText(title)}`,
+  name: clipped(title, 60),
+  blocks: blocks.map(blockPieces),
+});
+
+function blockPieces(block: Block): Pieces {
+  switch (block.kind) {
+    case 'sentence':
+      return { head: undefined, between: '', pieces: [markdownText(block.text)] };
+    case 'entries':
+      return { head: undefined, between: '\n', pieces: block.entries.map(entryItem) };
+    case 'table': {
+      const { head, rows } = markdownTable(block.table);
+      return { head, between: '\n', pieces: rows };
+    }
+  }
+}
+
+const joined = ({ head, between, pieces }: Pieces): string =>
+  [...(head === undefined ? [] : [head]), ...pieces].join(between);
+
+const fieldItem = (field: Field): string => `- **${field.label}:** ${fieldText(field)}`;
+
+function fieldText(field: Field): string {
+  switch (field.form) {
+    case 'text':
+      return markdownText(field.text);
+    case 'advice':
+      return markdownAdvice(field.text);
+    case 'place': {
+      const { file, line, column } = field.place;
+      return `${markdownCode(`${file}:${line}:${column}`)}${field.note === '' ? '' : ` ${markdownText(field.note)}`}`;
+    }
+  }
+}
+
+function entryItem({ lead, text, excerpt, fields }: Entry): string {
+  const said = `- ${lead === undefined ? '' : `**${lead.word}** `}${markdownText(text)}`;
+  const source =
+    excerpt === undefined
+      ? []
+      : [indented(markdownBlock(excerptLines(excerpt.source, excerpt.place, excerptWidth)))];
+  return [said, ...source, ...fields.map((field) => `  - ${field.label}: ${fieldText(field)}`)].join('\n');
+}
+
+const indented = (text: string): string => text.replace(/^/gm, '  ');
+
+function pointer(fullReport: string | undefined): string {
+  if (fullReport === undefined) return '`ullage gate --format markdown` prints the whole report.';
+  // Only what cannot end a link's destination, or begin anything else, becomes one.
+  return /^https:\/\/[\w.~:/?#@!$&'*+,;=%-]+$/.test(fullReport)
+    ? `[The whole report](<${fullReport}>)`
+    : `The whole report is in ${markdownCode(fullReport)}.`;
+}
+
+/**
+ * As much of each section, in order, as fits whole; then what was left out, by count. The first lines always stand,
+ * unless they alone are over the limit.
+ */
+function cut(
+  judgement: Judgement,
+  head: readonly string[],
+  parts: readonly SectionParts[],
+  limit: number,
+  fullReport: string,
+): string {
+  // Room for the closing lines is set aside as if every section were left out.
+  const closing = (left: readonly string[]): string =>
+    ['### Left out here', left.join('\n'), fullReport].join('\n\n');
+  const leftLine = (name: string, count: number): string =>
+    `- ${markdownText(`${name}: ${counted(count, 'line')}`)}`;
+  const sizeOf = ({ blocks }: SectionParts): number =>
+    blocks.reduce((sum, { pieces }) => sum + pieces.length, 0);
+  const reserve = bytesOf(`\n\n${closing(parts.map((part) => leftLine(part.name, sizeOf(part))))}\n`);
+  let room = limit - reserve - bytesOf(head.join('\n\n'));
+  if (room < 0) return shortest(judgement, limit, fullReport);
+  const kept: string[] = [...head];
+  const left: string[] = [];
+  for (const part of parts) {
+    let taken = 0;
+    const blocks: string[] = [];
+    let opening = bytesOf(`\n\n${part.title}`);
+    for (const { head: top, between, pieces } of part.blocks) {
+      const begin = opening + 2 + (top === undefined ? 0 : bytesOf(top) + bytesOf(between));
+      const fitting: string[] = [];
+      let cost = begin;
+      for (const piece of pieces) {
+        const more = bytesOf(piece) + (fitting.length === 0 ? 0 : bytesOf(between));
+        if (cost + more > room) break;
+        cost += more;
+        fitting.push(piece);
+      }
+      if (fitting.length > 0) {
+        blocks.push(joined({ head: top, between, pieces: fitting }));
+        taken += fitting.length;
+        room -= cost;
+        opening = 0;
+      }
+    }
+    if (blocks.length > 0) kept.push(part.title, ...blocks);
+    if (taken < sizeOf(part)) left.push(leftLine(part.name, sizeOf(part) - taken));
+  }
+  return `${[...kept, closing(left)].join('\n\n')}\n`;
+}
+
+/** The verdict and the pointer, or as much as the limit has room for: the verdict comes first in any case. */
+function shortest(judgement: Judgement, limit: number, fullReport: string): string {
+  const texts = [
+    `## ${markdownText(clipped(summaryLine(judgement), 120))}\n\n${fullReport}\n`,
+    `## ${judgement.verdict}\n\n${fullReport}\n`,
+    `## ${judgement.verdict}\n`,
+  ];
+  return texts.find((text) => bytesOf(text) <= limit) ?? judgement.verdict;
+}

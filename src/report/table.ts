@@ -1,0 +1,149 @@
+/** Tables: one shape, drawn for a terminal or as GFM. */
+import Table from 'cli-table3';
+import stringWidth from 'string-width';
+import { markdownText, visible } from './escape.ts';
+
+export interface Column {
+  readonly title: string;
+  readonly align: 'left' | 'right';
+}
+
+/** Cells are plain text, as many in each row as there are columns; they may come from input. */
+export interface TableOf {
+  readonly columns: readonly Column[];
+  readonly rows: readonly (readonly string[])[];
+}
+
+const noLines = {
+  top: '',
+  'top-mid': '',
+  'top-left': '',
+  'top-right': '',
+  bottom: '',
+  'bottom-mid': '',
+  'bottom-left': '',
+  'bottom-right': '',
+  left: '',
+  'left-mid': '',
+  mid: '',
+  'mid-mid': '',
+  right: '',
+  'right-mid': '',
+  middle: '  ',
+};
+
+/** A table within a width; where it does not fit, each row is stacked, its first cell on top. */
+export function textTable({ columns, rows }: TableOf, width: number): readonly string[] {
+  const table = new Table({
+    head: columns.map(({ title }) => title),
+    colAligns: columns.map(({ align }) => align),
+    chars: noLines,
+    style: { head: [], border: [], 'padding-left': 0, 'padding-right': 0 },
+  });
+  const shown = rows.map((row) => row.map(visible));
+  for (const row of shown) table.push([...row]);
+  const lines = table
+    .toString()
+    .split('\n')
+    .map((line) => line.trimEnd())
+    .filter((line) => line !== '');
+  return lines.every((line) => widthOf(line) <= width)
+    ? lines
+    : shown.flatMap((row) => stacked(columns, row, width));
+}
+
+function stacked(
+  columns: readonly Column[],
+  [first = '', ...cells]: readonly string[],
+  width: number,
+): readonly string[] {
+  const titles = columns.slice(1).map(({ title }) => title);
+  const widest = Math.max(0, ...titles.map((title) => widthOf(title)));
+  return [
+    ...wrapped(first, width),
+    ...cells.flatMap((cell, index) => {
+      if (cell === '') return [];
+      const title = titles[index] ?? '';
+      return hung(`  ${title}${' '.repeat(widest - widthOf(title))}  `, cell, width);
+    }),
+  ];
+}
+
+const graphemes = new Intl.Segmenter('en', { granularity: 'grapheme' });
+
+/** Columns on a screen. Plain ASCII, which is nearly everything, is one column a character and needs no table. */
+export const widthOf = (text: string): number => (/^[ -~]*$/.test(text) ? text.length : stringWidth(text));
+
+/**
+ * Breaks visible text into lines of a width, within a word where one is too long. Written here because the text holds
+ * no escapes and a judgement may hold ten thousand findings, or one name as long as a file: the libraries that wrap
+ * around escapes take seconds for either, and change how accents are encoded.
+ */
+export function wrapped(text: string, width: number): readonly string[] {
+  const most = Math.max(8, width);
+  const lines: string[] = [];
+  let line: string[] = [];
+  let used = 0;
+  const finish = (): void => {
+    lines.push(line.join(' '));
+    line = [];
+    used = 0;
+  };
+  for (const word of text.split(' ')) {
+    const wide = widthOf(word);
+    if (line.length > 0 && used + 1 + wide > most) finish();
+    if (wide <= most) {
+      used += wide + (line.length > 0 ? 1 : 0);
+      line.push(word);
+    } else {
+      const broken = pieces(word, most);
+      const last = broken.pop() ?? '';
+      for (const piece of broken) lines.push(piece);
+      line = [last];
+      used = widthOf(last);
+    }
+  }
+  finish();
+  return lines;
+}
+
+/** A word in pieces no wider than a line, never within a character. */
+function pieces(word: string, most: number): string[] {
+  const parts: string[] = [];
+  let part = '';
+  let used = 0;
+  for (const { segment } of graphemes.segment(word)) {
+    const wide = widthOf(segment);
+    if (used + wide > most) {
+      parts.push(part);
+      part = '';
+      used = 0;
+    }
+    part += segment;
+    used += wide;
+  }
+  return [...parts, part];
+}
+
+/** Text that hangs from a lead: what does not fit on the lead's line goes on beneath its beginning. */
+export function hung(lead: string, text: string, width: number): readonly string[] {
+  const indent = widthOf(lead);
+  return wrapped(text, width - indent).map((line, index) =>
+    `${index === 0 ? lead : ' '.repeat(indent)}${line}`.trimEnd(),
+  );
+}
+
+/** A GFM table: its head, which every row needs, and its rows. */
+export function markdownTable({ columns, rows }: TableOf): {
+  readonly head: string;
+  readonly rows: readonly string[];
+} {
+  const line = (cells: readonly string[]): string => `| ${cells.join(' | ')} |`;
+  return {
+    head: [
+      line(columns.map(({ title }) => title)),
+      line(columns.map(({ align }) => (align === 'right' ? '---:' : '---'))),
+    ].join('\n'),
+    rows: rows.map((row) => line(row.map((cell) => markdownText(cell, 'cell')))),
+  };
+}

@@ -1,0 +1,40 @@
+import { describeChange } from '../change/describe.ts';
+import { changeInScope, lossesOf } from './losses.ts';
+import { type ChangeRule, cautions, counted } from './rule.ts';
+
+/** So many are named; the rest is counted. */
+const named = 5;
+
+export const destructiveChangesFew: ChangeRule<'destructive-changes-few'> = {
+  name: 'destructive-changes-few',
+  about: 'change',
+  level: 'error',
+  refuses: 'More than so many changes in one branch that cannot be undone.',
+  why: 'A reviewer checks one deletion with care, and the twentieth in a list with none. What goes in one branch by the dozen is often a folder moved or a file lost, not a decision.',
+  advice: `Split the branch, a few deletions in each, and have each reviewed for itself. ${cautions}`,
+  parameters: {
+    'at-most': {
+      schema: {
+        type: 'integer',
+        minimum: 0,
+        description:
+          'How many volumes, groups and file systems one branch may delete, shrink or make over. It holds at equality; what goes with its volume or group counts once.',
+      },
+      looser: 'higher',
+      absent: 'loosest',
+    },
+  },
+  needs: ['at-most'],
+  *check(entry, { changes }, scope) {
+    const most = entry['at-most'];
+    const losses = lossesOf(changes).filter((change) => changeInScope(change, scope));
+    const [first] = losses;
+    if (first === undefined || losses.length <= most) return;
+    const more = losses.length - named;
+    yield {
+      subject: { kind: 'branch', name: 'head' },
+      place: first.place,
+      message: `the branch makes ${counted(losses.length, 'change')} that cannot be undone, where ${most} are allowed: ${losses.slice(0, named).map(describeChange).join('; ')}${more > 0 ? `; and ${more} more` : ''}`,
+    };
+  },
+};

@@ -1,0 +1,78 @@
+import { describeChange } from '../change/describe.ts';
+import { changeInScope, lossesOf } from './losses.ts';
+import { type ChangeRule, cautions, type EntryOf } from './rule.ts';
+
+export const freeze: ChangeRule<'freeze'> = {
+  name: 'freeze',
+  about: 'change',
+  level: 'error',
+  refuses: 'Changes that cannot be undone, or any changes, within a freeze period.',
+  why: 'At the close of a year, during a survey or a holiday, there is nobody to restore what a slip destroys, and no day to lose over it.',
+  advice: `Wait for the end of the freeze, or ask for a waiver. ${cautions}`,
+  parameters: {
+    from: {
+      schema: { $ref: 'common.json#/$defs/date', description: 'The first day of the freeze.' },
+      looser: 'higher',
+      absent: 'tightest',
+    },
+    until: {
+      schema: { $ref: 'common.json#/$defs/date', description: 'The last day of the freeze.' },
+      looser: 'lower',
+      absent: 'tightest',
+    },
+    'all-changes': {
+      schema: {
+        type: 'boolean',
+        default: false,
+        description: 'Whether every change of storage is refused, not only those that cannot be undone.',
+      },
+      looser: 'false',
+      absent: 'default',
+    },
+    reason: {
+      schema: {
+        $ref: 'common.json#/$defs/sentence',
+        description: 'Why there is a freeze; shown with each finding.',
+      },
+      looser: 'neither',
+      absent: 'default',
+    },
+  },
+  needs: ['from', 'until'],
+  verify({ from, until }) {
+    return from !== undefined && until !== undefined && until < from
+      ? [
+          {
+            path: ['until'],
+            message: `the freeze ends on ${until}, before it begins on ${from}`,
+            advice: 'Put the two dates right.',
+          },
+        ]
+      : [];
+  },
+  *check(entry, { changes, on }, scope) {
+    if (!isFrozen(entry, on)) return;
+    for (const change of entry['all-changes'] === true ? changes : lossesOf(changes)) {
+      if (!changeInScope(change, scope)) continue;
+      yield {
+        subject: change.subject,
+        facet: facetOf(change),
+        place: change.place,
+        message: `${describeChange(change)}, within the freeze ${spanOf(entry)}${entry.reason === undefined ? '' : ` (${entry.reason})`}`,
+      };
+    }
+  },
+};
+
+/** Whether a day is within the freeze; both ends count. */
+const isFrozen = ({ from, until }: EntryOf<'freeze'>, on: string): boolean =>
+  (from === undefined || from <= on) && (until === undefined || on <= until);
+
+function spanOf({ from, until }: EntryOf<'freeze'>): string {
+  if (from === undefined) return `until ${until}`;
+  return until === undefined ? `from ${from} on` : `from ${from} to ${until}`;
+}
+
+/** One subject may change in several ways, and be attached to several servers. */
+const facetOf = (change: Parameters<typeof describeChange>[0]): string =>
+  'server' in change ? `${change.kind} ${change.server}` : change.kind;

@@ -1,0 +1,81 @@
+import type { Decimal } from 'decimal.js';
+import { type Idle, idleOf } from '../capacity/idle.ts';
+import { type Bytes, showSize } from '../estate/size.ts';
+import { showMoney } from '../price/money.ts';
+import { type EntryOf, ExactDecimal, exact, type StateRule, sizeOf, type View } from './rule.ts';
+
+const usualShare = 0.25;
+const usualSize = '1 GiB';
+
+export const growthFollowedThrough: StateRule<'growth-followed-through'> = {
+  name: 'growth-followed-through',
+  about: 'state',
+  level: 'warning',
+  refuses:
+    'Capacity bought and not passed on: a volume group with much given to no file system, an attached volume that nothing lies on, a file system smaller than the volume it has to itself.',
+  why: 'A volume grows in a minute and is billed from then on; nobody can write to the growth until the group and the file system have grown, too. Growth that stopped half-way is paid for month after month and noticed by nobody.',
+  advice:
+    'Follow it through: rescan in the guest, grow the group, grow the file system, and declare the new sizes; or declare what already lies there. What nobody needs cannot be shrunk away, only not bought the next time.',
+  parameters: {
+    'idle-share': {
+      schema: {
+        type: 'number',
+        minimum: 0,
+        maximum: 1,
+        default: usualShare,
+        description:
+          'The largest share of what a volume group has bought that may be given to no file system. It holds at equality.',
+      },
+      looser: 'higher',
+      absent: 'default',
+    },
+    'idle-size': {
+      schema: {
+        $ref: 'common.json#/$defs/size',
+        default: usualSize,
+        description:
+          "What may lie idle at any one place without a word, for a partition table, a group's metadata or a last extent. It holds at equality.",
+      },
+      looser: 'higher',
+      absent: 'default',
+    },
+  },
+  needs: [],
+  *check(entry, view, scope) {
+    for (const place of idleOf(view.estate, view.prices, view.look)) {
+      if (!scope.includes(place.belonging, place.tier) || !isTooMuch(entry, place)) continue;
+      yield {
+        subject: place.subject,
+        facet: place.layer,
+        place: { revision: view.revision, ...place.place },
+        message: messageFor(place, view),
+        excess: place.idle,
+      };
+    }
+  },
+};
+
+function isTooMuch(entry: EntryOf<'growth-followed-through'>, { layer, bought, idle }: Idle): boolean {
+  if (idle <= sizeOf(entry['idle-size'] ?? usualSize)) return false;
+  // A group keeps some room on purpose; a volume or a file system of its own has no use for any.
+  return layer !== 'volume-group' || isOver(idle, bought, entry['idle-share'] ?? usualShare);
+}
+
+/** Multiplied, not divided: a share holds at equality to the byte. */
+const isOver = (part: Bytes, whole: Bytes, allowed: number): boolean =>
+  new ExactDecimal(part.toString()).gt(new ExactDecimal(whole.toString()).times(allowed));
+
+const share = (part: Bytes, whole: Bytes): Decimal => new ExactDecimal(part.toString()).div(whole.toString());
+
+function messageFor({ layer, subject, bought, idle, monthly }: Idle, { cost }: View): string {
+  const size = `${showSize(idle)} (${exact(idle)} bytes)`;
+  const price = `${showMoney(monthly, cost.currency)} ${cost.currency} a month`;
+  switch (layer) {
+    case 'volume-group':
+      return `volume group ${subject.name} has bought ${showSize(bought)} and given ${size} of it, ${share(idle, bought).times(100).toDecimalPlaces(1).toString()} %, to no file system, at ${price}`;
+    case 'volume':
+      return `volume ${subject.name} is attached, and its ${size} are in no group and carry no file system, at ${price}`;
+    case 'file-system':
+      return `file system ${subject.name} leaves ${size} of its volume's ${showSize(bought)} unused, at ${price}`;
+  }
+}

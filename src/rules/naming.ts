@@ -1,0 +1,99 @@
+import type { Sight } from '../change/touched.ts';
+import type { Subject } from '../estate/estate.ts';
+import { compilePattern, patternAdvice } from './pattern.ts';
+import { type EntryFault, type EntryOf, type Parameter, placed, type StateRule } from './rule.ts';
+
+const kinds = ['server', 'volume', 'volume-group', 'mount'] as const;
+
+type NamedKind = (typeof kinds)[number];
+
+const parameterFor = (what: string): Parameter => ({
+  schema: {
+    type: 'string',
+    minLength: 1,
+    description: `The pattern (RE2) that ${what} must match from end to end.`,
+  },
+  // Which of two patterns lets more through cannot be told from their texts.
+  looser: 'unknown',
+  absent: 'loosest',
+});
+
+export const naming: StateRule<'naming'> = {
+  name: 'naming',
+  about: 'state',
+  level: 'error',
+  refuses: "A name of a server, a volume, a volume group or a mount point that breaks the estate's pattern.",
+  why: 'At three in the morning a name is all there is to go by. Names that follow one pattern say whose a volume is and what it is for, and sort beside their fellows.',
+  advice:
+    'Choose a name that follows the pattern; where the thing exists already, carry its old name in formerly:.',
+  parameters: {
+    server: parameterFor("a server's name"),
+    volume: parameterFor("a volume's name"),
+    'volume-group': parameterFor("a volume group's name"),
+    mount: parameterFor('the mount point of a file system'),
+  },
+  needs: [...kinds],
+  verify: (entry) => kinds.flatMap((kind) => patternFaults(kind, entry[kind])),
+  *check(entry, { look, revision }, scope) {
+    for (const kind of kinds) {
+      const source = entry[kind];
+      const pattern = source === undefined ? undefined : compilePattern(source);
+      // A pack whose pattern does not compile is refused when it is read.
+      if (pattern === undefined || 'why' in pattern) continue;
+      for (const { subject, text, declared, tier } of namesOf(kind, look)) {
+        if (pattern.matchesWhole(text) || !scope.includes(declared, tier)) continue;
+        yield {
+          subject,
+          facet: kind,
+          place: placed(declared, revision),
+          message: `the ${spoken[kind]} ${text} does not match the pattern ${source}`,
+        };
+      }
+    }
+  },
+};
+
+const spoken: Readonly<Record<NamedKind, string>> = {
+  server: 'server name',
+  volume: 'volume name',
+  'volume-group': 'volume group name',
+  mount: 'mount point',
+};
+
+type Declared = Parameters<typeof placed>[0];
+
+interface Name {
+  readonly subject: Subject;
+  readonly text: string;
+  readonly declared: Declared;
+  readonly tier?: string;
+}
+
+function* namesOf(kind: NamedKind, look: Sight): Iterable<Name> {
+  switch (kind) {
+    case 'server':
+      for (const declared of look.servers)
+        yield { subject: { kind, name: declared.name }, text: declared.name, declared };
+      return;
+    case 'volume':
+      for (const declared of look.volumes) {
+        yield { subject: { kind, name: declared.name }, text: declared.name, declared, tier: declared.tier };
+      }
+      return;
+    case 'volume-group':
+      for (const declared of look.groups)
+        yield { subject: { kind, name: declared.name }, text: declared.name, declared };
+      return;
+    case 'mount':
+      for (const declared of look.fileSystems) {
+        yield { subject: { kind: 'file-system', name: declared.name }, text: declared.mount, declared };
+      }
+  }
+}
+
+function patternFaults(kind: NamedKind, source: EntryOf<'naming'>[NamedKind]): readonly EntryFault[] {
+  const pattern = source === undefined ? undefined : compilePattern(source);
+  return pattern !== undefined && 'why' in pattern
+    ? [{ path: [kind], message: `${source} is no pattern: ${pattern.why}`, advice: patternAdvice }]
+    : [];
+}

@@ -1,0 +1,133 @@
+import { changeFacts, changeKinds, factsOf, type Thing } from './facts.ts';
+import { changeInScope } from './losses.ts';
+import { type EntryOf, placed, type Scope, type StateRule, type View, type Violation } from './rule.ts';
+import { type Miss, missesOf, schemaFaults } from './user-schema.ts';
+
+/** So many places are named in one message; the rest is counted. */
+const named = 3;
+
+export const shape: StateRule<'shape'> = {
+  name: 'shape',
+  about: 'state',
+  level: 'error',
+  refuses:
+    'Whatever does not fit a JSON Schema of your own: a rule without code, about one kind of thing or about changes.',
+  why: 'Every estate has a rule that no other has: a label that finance asks for, a type of file system that the backup cannot read.',
+  advice: 'Put right what stands at the path in the message; the schema stands in the rule pack.',
+  parameters: {
+    of: {
+      schema: {
+        type: 'string',
+        enum: ['server', 'volume', 'volume-group', 'file-system', 'change'],
+        description: 'What each is held against the schema.',
+      },
+      looser: 'unknown',
+      absent: 'loosest',
+    },
+    kinds: {
+      schema: {
+        type: 'array',
+        minItems: 1,
+        items: { type: 'string', enum: changeKinds },
+        description: 'Only changes of these kinds; all of them where left out. Only with of: change.',
+      },
+      looser: 'shorter',
+      absent: 'tightest',
+    },
+    schema: {
+      schema: {
+        type: 'object',
+        description:
+          'A JSON Schema (2020-12) that each must satisfy. It sees the keys of the estate files, sizes as numbers under size-gib, and servers, volumes or volume-group for what a thing is tied to; of a change: change, subject, before and after. Patterns are RE2; $ref stays within the schema.',
+      },
+      looser: 'unknown',
+      absent: 'loosest',
+    },
+    message: {
+      schema: { $ref: 'common.json#/$defs/sentence', description: 'What to say first of what does not fit.' },
+      looser: 'neither',
+      absent: 'default',
+    },
+  },
+  needs: ['schema'],
+  requires: ['of'],
+  verify(entry) {
+    const misplaced =
+      entry.kinds !== undefined && entry.of !== 'change'
+        ? [
+            {
+              path: ['kinds'],
+              message: `kinds chooses among changes, and this shape is of ${entry.of}`,
+              advice: 'Write of: change, or take kinds out.',
+            },
+          ]
+        : [];
+    return [
+      ...misplaced,
+      ...schemaFaults(entry.schema).map(({ path, ...said }) => ({ path: ['schema', ...path], ...said })),
+    ];
+  },
+  *check(entry, view, scope) {
+    for (const thing of thingsOf(entry, view)) {
+      if (!scope.includes(thing, thing.kind === 'volume' ? thing.tier : undefined)) continue;
+      const misses = missesOf(entry.schema, factsOf(thing, view.estate));
+      if (misses.length > 0) yield violationOf(entry, thing, misses, view);
+    }
+  },
+  *checkChanges(entry, { changes, base, head }, scope: Scope) {
+    if (entry.of !== 'change') return;
+    const kinds: readonly string[] = entry.kinds ?? changeKinds;
+    for (const change of changes) {
+      if (!kinds.includes(change.kind) || !changeInScope(change, scope)) continue;
+      const misses = missesOf(entry.schema, changeFacts(change, base.estate, head.estate));
+      if (misses.length === 0) continue;
+      yield {
+        subject: change.subject,
+        facet: 'server' in change ? `${change.kind} ${change.server}` : change.kind,
+        place: change.place,
+        message: messageFor(
+          entry,
+          `the change ${change.kind} of ${change.subject.kind} ${change.subject.name}`,
+          misses,
+        ),
+      };
+    }
+  },
+};
+
+function thingsOf({ of }: EntryOf<'shape'>, { look }: View): Iterable<Thing> {
+  switch (of) {
+    case 'server':
+      return look.servers;
+    case 'volume':
+      return look.volumes;
+    case 'volume-group':
+      return look.groups;
+    case 'file-system':
+      return look.fileSystems;
+    case 'change':
+      return [];
+  }
+}
+
+function violationOf(
+  entry: EntryOf<'shape'>,
+  thing: Thing,
+  misses: readonly Miss[],
+  { revision }: View,
+): Violation {
+  const field = misses[0]?.path.split('/')[1]?.replace('-gib', '');
+  return {
+    subject: { kind: thing.kind, name: thing.name },
+    place: placed(thing, revision, field),
+    message: messageFor(entry, `${thing.kind.replace('-', ' ')} ${thing.name}`, misses),
+    // Another place that does not fit makes it worse; the same one with another wrong value does not.
+    excess: new Set(misses.map(({ path, message }) => `${path} ${message}`)),
+  };
+}
+
+function messageFor({ message }: EntryOf<'shape'>, who: string, misses: readonly Miss[]): string {
+  const said = misses.slice(0, named).map(({ path, message: why }) => `${path === '' ? 'it' : path} ${why}`);
+  const more = misses.length - named;
+  return `${message === undefined ? '' : `${message.replace(/[.:\s]+$/, '')}: `}${who} does not fit the shape: ${said.join('; ')}${more > 0 ? `; and ${more} more` : ''}`;
+}

@@ -1,0 +1,141 @@
+import type { Decimal } from 'decimal.js';
+import type { Estate, Server, Volume } from '../estate/estate.ts';
+import { type Bytes, bytes, showSize, unitBytes } from '../estate/size.ts';
+import type { PriceList, Tier } from '../price/price-list.ts';
+import { ExactDecimal, exact, placed, type StateRule, type View, type Violation } from './rule.ts';
+
+export const tierBounds: StateRule<'tier-bounds'> = {
+  name: 'tier-bounds',
+  about: 'state',
+  level: 'error',
+  refuses:
+    "A volume whose size its tier does not sell, or a server that needs more operations a second than its volumes' tiers give.",
+  why: 'The provider refuses such a size half-way through the change. Too few operations a second are sold without a word, and felt only when the server is busy.',
+  advice:
+    'Take a size that the tier sells, or another tier. For operations: larger volumes, more of them, or a faster tier.',
+  parameters: {},
+  needs: [],
+  *check(_entry, view, scope) {
+    for (const volume of view.look.volumes) {
+      const tier = view.prices.tiers.get(volume.tier);
+      if (tier !== undefined && scope.includes(volume, volume.tier)) yield* sizeFaults(volume, tier, view);
+    }
+    for (const server of view.look.servers) {
+      if (server.io === undefined || server.io === 0 || !scope.includes(server)) continue;
+      const fault = ioFault(server, server.io, view);
+      if (fault !== undefined) yield fault;
+    }
+  },
+};
+
+function* sizeFaults(volume: Volume, tier: Tier, { revision }: View): Iterable<Violation> {
+  const { size } = volume;
+  const common = {
+    subject: { kind: 'volume', name: volume.name },
+    place: placed(volume, revision, 'size'),
+  } as const;
+  const who = `volume ${volume.name} has ${showSize(size)}`;
+  const fit = fittingSizes(tier, size);
+  if (tier.minimum !== undefined && size < tier.minimum) {
+    yield {
+      ...common,
+      facet: 'minimum',
+      message: `${who}, and the tier ${tier.name} sells no less than ${showSize(tier.minimum)}; ${fit}`,
+      excess: tier.minimum - size,
+    };
+  }
+  if (tier.maximum !== undefined && size > tier.maximum) {
+    yield {
+      ...common,
+      facet: 'maximum',
+      message: `${who}, and the tier ${tier.name} sells no more than ${showSize(tier.maximum)}; ${fit}`,
+      excess: size - tier.maximum,
+    };
+  }
+  if (tier.step !== undefined && size % tier.step !== 0n) {
+    yield {
+      ...common,
+      facet: 'step',
+      message: `${who} (${exact(size)} bytes), and the tier ${tier.name} sells whole multiples of ${showSize(tier.step)}; ${fit}`,
+    };
+  }
+}
+
+/** The sizes next to this one, below and above, that the tier sells; in words. */
+function fittingSizes({ name, minimum, maximum, step = bytes(1n) }: Tier, size: Bytes): string {
+  const smallest = roundedUp(minimum ?? step, step);
+  const largest = maximum === undefined ? undefined : (maximum / step) * step;
+  if (largest !== undefined && largest < smallest)
+    return `no size fits: the bounds of the tier ${name} exclude each other`;
+  const within = (wanted: bigint): bigint =>
+    wanted < smallest ? smallest : largest !== undefined && wanted > largest ? largest : wanted;
+  const near = [...new Set([within((size / step) * step), within(roundedUp(size, step))])];
+  return near.length === 1
+    ? `the nearest that fits is ${near.map(show).join()}`
+    : `the nearest that fit are ${near.map(show).join(' and ')}`;
+}
+
+const roundedUp = (amount: bigint, step: bigint): bigint => ((amount + step - 1n) / step) * step;
+
+const show = (size: bigint): string => showSize(bytes(size));
+
+/** What a server's volumes give together, as far as their tiers say. */
+interface IoSupply {
+  readonly given: Decimal;
+  readonly parts: readonly string[];
+  /** Tiers that name no figure: what their volumes give is not known. */
+  readonly silent: readonly string[];
+}
+
+function ioFault(server: Server, wanted: number, view: View): Violation | undefined {
+  const { given, parts, silent } = ioSupply(server, view.estate, view.prices);
+  // Whole operations: a third of one moves nothing.
+  const supply = BigInt(given.floor().toFixed(0));
+  const missing = BigInt(wanted) - supply;
+  if (missing <= 0n) return undefined;
+  const common = {
+    subject: { kind: 'server', name: server.name },
+    facet: 'io',
+    place: placed(server, view.revision, 'io'),
+  } as const;
+  const needs = `server ${server.name} needs ${exact(BigInt(wanted))} operations a second`;
+  if (silent.length > 0) {
+    return {
+      ...common,
+      message: `${needs}, and it cannot be told whether it has them: the price list gives no operations for ${silent.map((tier) => `the tier ${tier}`).join(', ')}`,
+      advice: 'Write io-per-gib or io-maximum on the tier in the price list.',
+      atMost: 'note',
+    };
+  }
+  const sum =
+    parts.length === 0
+      ? 'it holds no volume'
+      : `its volumes' tiers give ${exact(supply)} (${parts.join(', ')})`;
+  return { ...common, message: `${needs}, and ${sum}: ${exact(missing)} missing`, excess: missing };
+}
+
+function ioSupply(server: Server, estate: Estate, prices: PriceList): IoSupply {
+  let given = new ExactDecimal(0);
+  const parts: string[] = [];
+  const silent = new Set<string>();
+  const held = [...(estate.held.get(server.name) ?? [])].sort((a, b) => (a.volume < b.volume ? -1 : 1));
+  for (const { volume: name } of held) {
+    const volume = estate.volumes.get(name);
+    if (volume === undefined) continue;
+    const io = volumeIo(volume, prices.tiers.get(volume.tier));
+    if (io === undefined) silent.add(volume.tier);
+    else {
+      given = given.plus(io);
+      parts.push(`${name} ${io.toDecimalPlaces(1).toString()}`);
+    }
+  }
+  return { given, parts, silent: [...silent].sort() };
+}
+
+/** What one volume gives: so many a GiB, capped by the tier's most; a tier with the cap alone gives it at any size. */
+function volumeIo({ size }: Volume, tier: Tier | undefined): Decimal | undefined {
+  const most = tier?.ioMaximum === undefined ? undefined : new ExactDecimal(tier.ioMaximum);
+  if (tier?.ioPerGib === undefined) return most;
+  const bySize = new ExactDecimal(size.toString()).div(unitBytes.GiB.toString()).times(tier.ioPerGib);
+  return most === undefined ? bySize : ExactDecimal.min(bySize, most);
+}

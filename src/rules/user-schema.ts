@@ -1,0 +1,305 @@
+/**
+ * JSON Schemas (2020-12) that users write in a rule pack. Whoever proposes a branch proposes its packs too, so a
+ * schema is held to bounds before it is compiled: patterns run in linear time, nothing is fetched, and no schema can
+ * ask for more work than its length.
+ */
+import { Ajv2020, type ErrorObject } from 'ajv/dist/2020.js';
+import { isDay } from '../estate/dates.ts';
+import type { Step } from '../read/document.ts';
+import { offer, quoted } from '../read/nearest.ts';
+import type { Facts } from './facts.ts';
+import { compilePattern, patternAdvice } from './pattern.ts';
+import type { EntryFault } from './rule.ts';
+
+export type UserSchema = Readonly<Record<string, unknown>>;
+
+/** One thing in which facts miss a schema. */
+export interface Miss {
+  /** From the facts to what misses, as a JSON pointer (RFC 6901); empty for the whole. */
+  readonly path: string;
+  readonly message: string;
+}
+
+/** More parts than this, each `$ref` counted as what it stands for, is no shape but a program. */
+const mostParts = 2_000;
+
+const deepestSchema = 20;
+
+/** Where a keyword holds schemas: none, one, a list of them, or one for each of its keys. */
+type Holds = (typeof kindsOfHolding)[number];
+
+const keywordsThatHold: Readonly<Record<Holds, string>> = {
+  nothing:
+    'type enum const pattern format minLength maxLength minimum maximum exclusiveMinimum exclusiveMaximum multipleOf ' +
+    'minItems maxItems uniqueItems minContains maxContains minProperties maxProperties required dependentRequired ' +
+    '$ref $schema $comment title description default examples deprecated',
+  schema:
+    'additionalProperties unevaluatedProperties propertyNames items unevaluatedItems contains not if then else',
+  schemas: 'allOf anyOf oneOf prefixItems',
+  keyed: 'properties $defs dependentSchemas',
+  patterned: 'patternProperties',
+};
+
+const kindsOfHolding = ['nothing', 'schema', 'schemas', 'keyed', 'patterned'] as const;
+
+const keywords: ReadonlyMap<string, Holds> = new Map(
+  kindsOfHolding.flatMap((holds) => keywordsThatHold[holds].split(' ').map((name) => [name, holds] as const)),
+);
+
+const dialect = 'https://json-schema.org/draft/2020-12/schema';
+
+const isSchema = (value: unknown): value is UserSchema =>
+  typeof value === 'object' && value !== null && !Array.isArray(value);
+
+/** The schemas directly within one, each with the steps to it. What is no schema is left for the metaschema. */
+function* within(
+  schema: UserSchema,
+): Iterable<{ readonly steps: readonly Step[]; readonly inner: UserSchema }> {
+  for (const [key, value] of Object.entries(schema)) {
+    const holds = keywords.get(key);
+    if (holds === 'schema' && isSchema(value)) yield { steps: [key], inner: value };
+    const many =
+      holds === 'schemas' && Array.isArray(value)
+        ? [...value.entries()]
+        : (holds === 'keyed' || holds === 'patterned') && isSchema(value)
+          ? Object.entries(value)
+          : [];
+    for (const [step, inner] of many) if (isSchema(inner)) yield { steps: [key, step], inner };
+  }
+}
+
+/** What stands in the way of using a schema, each with the steps to its place. */
+export function schemaFaults(schema: UserSchema): readonly EntryFault[] {
+  const faults = [...keywordFaults(schema, [], 0)];
+  if (faults.length > 0) return faults;
+  const tooMuch = expansionFault(schema);
+  if (tooMuch !== undefined) return [tooMuch];
+  const compiled = compile(schema);
+  return 'check' in compiled ? [] : compiled.faults;
+}
+
+function* keywordFaults(schema: UserSchema, path: readonly Step[], depth: number): Iterable<EntryFault> {
+  if (depth > deepestSchema) {
+    yield {
+      path,
+      message: `the schema nests more than ${deepestSchema} levels deep`,
+      advice: 'Flatten it, with allOf or $defs.',
+    };
+    return;
+  }
+  for (const [key, value] of Object.entries(schema)) {
+    const at = [...path, key];
+    const holds = keywords.get(key);
+    if (holds === undefined) {
+      yield {
+        path: at,
+        message: `${quoted(key)} is no keyword that a shape can use`,
+        advice: `${offer(key, [...keywords.keys()])}A shape uses the keywords of JSON Schema 2020-12 that need no other document.`,
+      };
+    } else if (key === '$schema' && value !== dialect) {
+      yield {
+        path: at,
+        message: `a shape is JSON Schema 2020-12, not ${quoted(value)}`,
+        advice: `Leave $schema out, or write ${dialect}.`,
+      };
+    } else if (key === '$ref') {
+      if (typeof value !== 'string' || !/^#(\/|$)/.test(value)) {
+        yield {
+          path: at,
+          message: `$ref ${quoted(value)} leads out of this schema`,
+          advice: 'Only what stands in the same schema can be referred to, as in #/$defs/owner.',
+        };
+      }
+    } else if (key === 'format' && value !== 'date') {
+      yield {
+        path: at,
+        message: `the format ${quoted(value)} is not checked here`,
+        advice: 'Use date, or a pattern.',
+      };
+    } else if (key === 'pattern') yield* patternFault(value, at);
+    else if ((holds === 'patterned' || holds === 'keyed') && isSchema(value)) {
+      for (const name of Object.keys(value)) {
+        if (holds === 'patterned') yield* patternFault(name, [...at, name]);
+        else if (name === '__proto__')
+          yield { path: at, message: '__proto__ cannot be asked for', advice: 'Take it out.' };
+      }
+    }
+  }
+  for (const { steps, inner } of within(schema)) yield* keywordFaults(inner, [...path, ...steps], depth + 1);
+}
+
+function* patternFault(source: unknown, path: readonly Step[]): Iterable<EntryFault> {
+  if (typeof source !== 'string') return;
+  const pattern = compilePattern(source);
+  if ('why' in pattern)
+    yield { path, message: `${source} is no pattern: ${pattern.why}`, advice: patternAdvice };
+}
+
+/**
+ * Counts what a schema asks for with every `$ref` followed: twenty definitions that each refer twice to the next ask
+ * for a million checks. One that comes back to itself asks for no end of them, and facts are too shallow to need it.
+ */
+function expansionFault(root: UserSchema): EntryFault | undefined {
+  const sizes = new Map<UserSchema, number>();
+  const open = new Set<UserSchema>();
+  let fault: EntryFault | undefined;
+  const sizeOf = (schema: UserSchema, path: readonly Step[]): number => {
+    const known = sizes.get(schema);
+    if (known !== undefined || fault !== undefined) return known ?? 0;
+    if (open.has(schema)) {
+      fault = {
+        path,
+        message: 'the schema refers back to itself',
+        advice: 'Write out the levels there are; what a shape is shown is shallow.',
+      };
+      return 0;
+    }
+    open.add(schema);
+    let size = 1;
+    for (const { steps, inner } of within(schema))
+      if (steps[0] !== '$defs') size += sizeOf(inner, [...path, ...steps]);
+    if (typeof schema.$ref === 'string') {
+      const target = resolve(root, schema.$ref);
+      if (target === undefined) {
+        fault ??= {
+          path: [...path, '$ref'],
+          message: `there is nothing at ${schema.$ref} in this schema`,
+          advice: 'Refer to a schema that stands in it, as in #/$defs/owner.',
+        };
+      } else size += sizeOf(target, [...path, '$ref']);
+    }
+    open.delete(schema);
+    sizes.set(schema, size);
+    return size;
+  };
+  const size = sizeOf(root, []);
+  if (fault === undefined && size > mostParts) {
+    fault = {
+      path: [],
+      message: `the schema comes to ${size} parts, references followed, where ${mostParts} are allowed`,
+      advice: 'Make several rules of it, each with its own message.',
+    };
+  }
+  return fault;
+}
+
+/** What a local reference leads to, where that is a schema. `true` and `false` are schemas of no parts. */
+function resolve(root: UserSchema, reference: string): UserSchema | undefined {
+  let here: unknown = root;
+  for (const step of reference.split('/').slice(1)) {
+    const key = decodeURIComponent(step).replaceAll('~1', '/').replaceAll('~0', '~');
+    if (typeof here !== 'object' || here === null || !Object.hasOwn(here, key)) return undefined;
+    here = new Map<string, unknown>(Object.entries(here)).get(key);
+  }
+  return isSchema(here) ? here : undefined;
+}
+
+type Compiled =
+  | { readonly check: (facts: Facts) => readonly Miss[] }
+  | { readonly faults: readonly EntryFault[] };
+
+/** An entry is the same object as long as its pack is; its schema is compiled once. */
+const compiledSchemas = new WeakMap<UserSchema, Compiled>();
+
+function compile(schema: UserSchema): Compiled {
+  const known = compiledSchemas.get(schema);
+  if (known !== undefined) return known;
+  const compiled = compileAnew(schema);
+  compiledSchemas.set(schema, compiled);
+  return compiled;
+}
+
+function compileAnew(schema: UserSchema): Compiled {
+  const ajv = new Ajv2020({
+    allErrors: true,
+    strictTypes: false,
+    strictTuples: false,
+    logger: false,
+    formats: { date: isDay },
+    code: { regExp: linearTime },
+  });
+  // The reader's values have no prototype, which the library does not expect of a schema.
+  const copy: UserSchema = JSON.parse(JSON.stringify(schema));
+  if (ajv.validateSchema(copy) !== true) {
+    return {
+      faults: distinct(
+        (ajv.errors ?? []).map((error) => ({ path: stepsOf(error.instancePath), ...schemaError(error) })),
+      ),
+    };
+  }
+  try {
+    const validate = ajv.compile(copy);
+    return {
+      check: (facts) => (validate(facts) ? [] : (validate.errors ?? []).filter(saysSomething).map(missOf)),
+    };
+  } catch (error) {
+    const why = error instanceof Error ? error.message : String(error);
+    return {
+      faults: [
+        { path: [], message: `the schema cannot be used: ${why}`, advice: 'See JSON Schema 2020-12.' },
+      ],
+    };
+  }
+}
+
+const schemaError = ({
+  instancePath,
+  message,
+}: ErrorObject): { readonly message: string; readonly advice: string } => ({
+  message: `${stepsOf(instancePath).at(-1) ?? 'the schema'} ${message ?? 'is not as JSON Schema has it'}`,
+  advice: 'See that keyword in JSON Schema 2020-12.',
+});
+
+/** One fault a place: each branch of the metaschema that a value misses would say so by itself. */
+const distinct = (faults: readonly EntryFault[]): readonly EntryFault[] =>
+  [...new Map(faults.map((fault) => [fault.path.join('/'), fault] as const).reverse()).values()].reverse();
+
+const stepsOf = (pointer: string): readonly Step[] =>
+  pointer
+    .split('/')
+    .slice(1)
+    .map((step) => step.replaceAll('~1', '/').replaceAll('~0', '~'));
+
+/** The library's door for another regular-expression engine. Patterns were compiled before; another is the library's. */
+const linearTime = Object.assign(
+  (source: string) => {
+    const pattern = compilePattern(source);
+    if ('why' in pattern) throw new Error(`${source} is no pattern: ${pattern.why}`);
+    return { test: (text: string) => pattern.matches(text) };
+  },
+  { code: 'linearTime' },
+);
+
+/** That a branch of an `if` failed says nothing beside what failed in it. */
+const saysSomething = ({ keyword }: ErrorObject): boolean => keyword !== 'if';
+
+function missOf({ instancePath, keyword, params, message }: ErrorObject): Miss {
+  switch (keyword) {
+    case 'required':
+    case 'dependentRequired':
+      return { path: `${instancePath}/${params.missingProperty}`, message: 'is missing' };
+    case 'additionalProperties':
+      return { path: `${instancePath}/${params.additionalProperty}`, message: 'is not allowed' };
+    case 'unevaluatedProperties':
+      return { path: `${instancePath}/${params.unevaluatedProperty}`, message: 'is not allowed' };
+    case 'propertyNames':
+      return { path: `${instancePath}/${params.propertyName}`, message: 'is not allowed as a name' };
+    case 'enum':
+      return { path: instancePath, message: `must be one of ${allowedOf(params.allowedValues)}` };
+    case 'const':
+      return { path: instancePath, message: `must be ${JSON.stringify(params.allowedValue)}` };
+    case 'false schema':
+      return { path: instancePath, message: 'is not allowed' };
+    default:
+      return { path: instancePath, message: message ?? 'does not fit' };
+  }
+}
+
+const allowedOf = (values: unknown): string =>
+  Array.isArray(values) ? values.map((value) => JSON.stringify(value)).join(', ') : JSON.stringify(values);
+
+/** Everything in which facts miss a schema. A pack whose schema cannot be used is refused when it is read. */
+export function missesOf(schema: UserSchema, facts: Facts): readonly Miss[] {
+  const compiled = compile(schema);
+  return 'check' in compiled ? compiled.check(facts) : [];
+}

@@ -1,0 +1,357 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { type Change, type ChangeKind, changeKinds, destroys } from '../../src/change/change.ts';
+import { compareEstates } from '../../src/change/compare.ts';
+import { describeChange } from '../../src/change/describe.ts';
+import { estateOf, type Files } from '../estate/builder.ts';
+import { change, filesOf } from '../estate/random.ts';
+
+const changes = (before: Files | string, after: Files | string): readonly Change[] =>
+  compareEstates(estateOf(before), estateOf(after)).changes;
+
+const told = (before: Files | string, after: Files | string): readonly string[] =>
+  changes(before, after).map(describeChange);
+
+const ends = `
+servers:
+  scanner: { boot: root }
+  plotter: {}
+volumes:
+  root: { size: 50 GiB, tier: steady }
+`;
+const volume = (rest: string): string => `volumes:\n  plates-1: { ${rest} }\n`;
+const server = (rest: string): string => `servers:\n  scanner: { ${rest} }\n`;
+const group = (rest: string): string =>
+  `volumes:\n  a: { size: 40 GiB, tier: bulk }\n  b: { size: 40 GiB, tier: bulk }\nvolume-groups:\n  plates: { ${rest} }\n`;
+const system = (rest: string): string => group(`members: [a], file-systems: { ${rest} }`);
+const on = (holders: string): string =>
+  `servers: { scanner: {}, plotter: {} }\n${volume('size: 40 GiB, tier: bulk')}attachments: [${holders}]\n`;
+const held = (name: string): string => `{ volume: plates-1, server: ${name} }`;
+
+/** One change of each kind, by itself, and how it is told. */
+const each: readonly (readonly [ChangeKind, string, string, string])[] = [
+  ['server-created', '', server(''), 'server scanner is created, running'],
+  ['server-deleted', server(''), '', 'server scanner is deleted'],
+  [
+    'server-renamed',
+    server(''),
+    'servers: { reader: { formerly: scanner } }\n',
+    'server scanner is renamed reader',
+  ],
+  ['server-started', server('power: stopped'), server('power: running'), 'server scanner is started'],
+  ['server-stopped', server(''), server('power: stopped'), 'server scanner is stopped'],
+  [
+    'server-changed-machine',
+    server(''),
+    server('machine: small'),
+    'server scanner goes from machine none to small',
+  ],
+  [
+    'server-moved-site',
+    server('site: north-quay'),
+    server('site: south-quay'),
+    'server scanner moves from site north-quay to south-quay',
+  ],
+  [
+    'server-changed-team',
+    server('team: imagery'),
+    server('team: ledger'),
+    'server scanner passes from team imagery to ledger',
+  ],
+  ['server-edited', server('io: 100'), server('io: 200'), 'server scanner is described differently'],
+  ['volume-created', '', volume('size: 40 GiB, tier: bulk'), 'volume plates-1 is created: 40 GiB, tier bulk'],
+  ['volume-deleted', volume('size: 40 GiB, tier: bulk'), '', 'volume plates-1 is deleted, with its 40 GiB'],
+  [
+    'volume-renamed',
+    volume('size: 40 GiB, tier: bulk'),
+    'volumes: { p1: { size: 40 GiB, tier: bulk, formerly: plates-1 } }\n',
+    'volume plates-1 is renamed p1',
+  ],
+  [
+    'volume-grown',
+    volume('size: 40 GiB, tier: bulk'),
+    volume('size: 60 GiB, tier: bulk'),
+    'volume plates-1 grows from 40 GiB to 60 GiB, by 20 GiB',
+  ],
+  [
+    'volume-shrunk',
+    volume('size: 50 GiB, tier: bulk'),
+    volume('size: 50 GB, tier: bulk'),
+    'volume plates-1 shrinks from 50 GiB to ≈46.57 GiB, by ≈3.43 GiB',
+  ],
+  [
+    'volume-moved-tier',
+    volume('size: 40 GiB, tier: bulk'),
+    volume('size: 40 GiB, tier: brisk'),
+    'volume plates-1 moves from tier bulk to brisk',
+  ],
+  [
+    'volume-moved-site',
+    volume('size: 40 GiB, tier: bulk'),
+    volume('size: 40 GiB, tier: bulk, site: south-quay'),
+    'volume plates-1 moves from site none to south-quay',
+  ],
+  [
+    'volume-changed-team',
+    volume('size: 40 GiB, tier: bulk, team: imagery'),
+    volume('size: 40 GiB, tier: bulk'),
+    'volume plates-1 passes from team imagery to none',
+  ],
+  [
+    'volume-unprotected',
+    volume('size: 40 GiB, tier: bulk, protected: true'),
+    volume('size: 40 GiB, tier: bulk'),
+    'volume plates-1 loses its protection against deletion',
+  ],
+  [
+    'volume-edited',
+    volume('size: 40 GiB, tier: bulk'),
+    volume('size: 40 GiB, tier: bulk, reason: kept'),
+    'volume plates-1 is described differently',
+  ],
+  ['attached', on(''), on(held('scanner')), 'volume plates-1 is attached to scanner'],
+  ['detached', on(held('scanner')), on(''), 'volume plates-1 is detached from scanner'],
+  [
+    'handed-over',
+    on(held('scanner')),
+    on(held('plotter')),
+    'volume plates-1 is handed over from scanner to plotter',
+  ],
+  [
+    'group-created',
+    'volumes:\n  a: { size: 40 GiB, tier: bulk }\n  b: { size: 40 GiB, tier: bulk }\n',
+    group('members: [a, b]'),
+    'volume group plates is created on a, b',
+  ],
+  [
+    'group-deleted',
+    group('members: [a, b]'),
+    'volumes:\n  a: { size: 40 GiB, tier: bulk }\n  b: { size: 40 GiB, tier: bulk }\n',
+    'volume group plates is dissolved',
+  ],
+  [
+    'group-renamed',
+    group('members: [a]'),
+    group('members: [a]').replace('plates: {', 'charts: { formerly: plates,'),
+    'volume group plates is renamed charts',
+  ],
+  [
+    'member-joined',
+    group('members: [a]'),
+    group('members: [a, b]'),
+    'volume b joins the volume group plates',
+  ],
+  ['member-left', group('members: [a, b]'), group('members: [a]'), 'volume b leaves the volume group plates'],
+  [
+    'group-edited',
+    group('members: [a]'),
+    group('members: [a], extent: 64 MiB'),
+    'volume group plates goes from extents of 4 MiB to 64 MiB',
+  ],
+  [
+    'file-system-created',
+    system(''),
+    system('/plates: { size: 30 GiB, type: xfs }'),
+    'file system /plates on plates is made: 30 GiB, xfs',
+  ],
+  [
+    'file-system-deleted',
+    system('/plates: { size: 30 GiB, type: xfs }'),
+    system(''),
+    'file system /plates on plates is deleted, with its 30 GiB',
+  ],
+  [
+    'file-system-grown',
+    system('/plates: { size: 30 GiB, type: xfs }'),
+    system('/plates: { size: 35 GiB, type: xfs }'),
+    'file system /plates on plates grows from 30 GiB to 35 GiB',
+  ],
+  [
+    'file-system-shrunk',
+    system('/plates: { size: 30 GiB, type: ext4 }'),
+    system('/plates: { size: 25 GiB, type: ext4 }'),
+    'file system /plates on plates shrinks from 30 GiB to 25 GiB',
+  ],
+  [
+    'file-system-remade',
+    system('/plates: { size: 30 GiB, type: ext4 }'),
+    system('/plates: { size: 30 GiB, type: xfs }'),
+    'file system /plates on plates is made over from ext4 to xfs',
+  ],
+];
+
+describe('every kind of change', () => {
+  it.each(each)('%s', (kind, before, after, words) => {
+    const found = changes(before, after);
+    expect(found.map((one) => one.kind)).toEqual([kind]);
+    expect(found.map(describeChange)).toEqual([words]);
+  });
+
+  it('has its case here, but for those that never come alone', () => {
+    const alone = new Set(each.map(([kind]) => kind));
+    expect(changeKinds.filter((kind) => !alone.has(kind))).toEqual(['boot-swapped', 'volume-re-created']);
+  });
+
+  it('what is gone is shown where it last stood, on the base', () => {
+    const [gone] = changes(volume('size: 40 GiB, tier: bulk'), '');
+    expect(gone?.place).toMatchObject({ revision: 'base', line: 2 });
+  });
+
+  it('says of each whether it destroys what no one can bring back without a backup', () => {
+    const destructive = each
+      .filter(([, before, after]) => changes(before, after).some(destroys))
+      .map(([kind]) => kind);
+    expect(destructive.sort()).toEqual(
+      [
+        'file-system-deleted',
+        'file-system-remade',
+        'file-system-shrunk',
+        'group-deleted',
+        'volume-deleted',
+        'volume-moved-site',
+        'volume-shrunk',
+      ].sort(),
+    );
+  });
+});
+
+describe('one volume in the place of another', () => {
+  const member = (name: string, size: string): string =>
+    `volumes:\n  ${name}: { size: ${size}, tier: bulk }\nvolume-groups:\n  plates: { members: [${name}] }\n`;
+
+  it('a member of a group deleted, and a smaller one created in its seat', () => {
+    const found = changes(member('plates-1', '40 GiB'), member('plates-9', '20 GiB'));
+    expect(found.map(({ kind }) => kind)).toContain('volume-re-created');
+    expect(found.map(describeChange)).toContain(
+      'volume plates-1 (40 GiB) is deleted and plates-9 (20 GiB) created in its place, as a member of the volume group plates',
+    );
+  });
+
+  it('a boot volume deleted, and another created for the same server', () => {
+    const booted = (name: string): string =>
+      `servers: { scanner: { boot: ${name} } }\nvolumes: { ${name}: { size: 50 GiB, tier: steady } }\n`;
+    const kinds = changes(booted('root'), booted('root-2')).map(({ kind }) => kind);
+    expect(kinds).toContain('boot-swapped');
+    expect(kinds).toContain('volume-re-created');
+  });
+
+  it('a volume deleted, and another mounted where it was', () => {
+    const mounted = (name: string): string =>
+      `servers: { scanner: {} }\nvolumes: { ${name}: { size: 50 GiB, tier: bulk, file-system: { mount: /plates, type: xfs } } }\nattachments: [ { volume: ${name}, server: scanner } ]\n`;
+    expect(told(mounted('old'), mounted('new')).join()).toContain(
+      'created in its place, at /plates on scanner',
+    );
+  });
+
+  it('two unrelated volumes side by side on one server are no re-creation', () => {
+    const beside = (name: string): string =>
+      `servers: { scanner: {} }\nvolumes: { ${name}: { size: 50 GiB, tier: bulk } }\nattachments: [ { volume: ${name}, server: scanner } ]\n`;
+    expect(
+      changes(beside('old'), beside('new'))
+        .map(({ kind }) => kind)
+        .sort(),
+    ).toEqual(['attached', 'detached', 'volume-created', 'volume-deleted'].sort());
+  });
+});
+
+describe('what is no change', () => {
+  it('moving a declaration to another file', () => {
+    const text = volume('size: 40 GiB, tier: bulk, team: imagery');
+    expect(changes({ 'storage/a.yaml': text }, { 'storage/deep/b.yaml': `# moved\n${text}` })).toEqual([]);
+  });
+
+  it('writing the same size in another unit, and the same default out in full', () => {
+    expect(
+      changes(volume('size: 1 TiB, tier: bulk'), volume('size: 1024 GiB, tier: bulk, protected: false')),
+    ).toEqual([]);
+  });
+
+  it('a formerly line that main has carried out already', () => {
+    const now = 'volumes: { p1: { size: 40 GiB, tier: bulk, formerly: plates-1 } }\n';
+    expect(changes(now, `# tidied\n${now}`)).toEqual([]);
+    expect(changes(now, 'volumes: { p1: { size: 40 GiB, tier: bulk } }\n')).toEqual([]);
+  });
+
+  it('a server renamed keeps its boot volume, its attachments and its groups', () => {
+    const named = (name: string, formerly = ''): string =>
+      `${ends.replaceAll('scanner: { boot: root }', `${name}: { boot: root${formerly} }`)}  plates-1: { size: 1 GiB, tier: bulk }\nattachments: [ { volume: plates-1, server: ${name} } ]\n`;
+    expect(changes(named('scanner'), named('reader', ', formerly: scanner')).map(({ kind }) => kind)).toEqual(
+      ['server-renamed'],
+    );
+  });
+
+  it('a volume renamed keeps its seat in its group, and a rename does not hide a shrink', () => {
+    const member = (name: string, rest: string): string =>
+      `volumes:\n  ${name}: { tier: bulk, ${rest} }\nvolume-groups:\n  plates: { members: [${name}] }\n`;
+    expect(
+      changes(member('a', 'size: 40 GiB'), member('b', 'size: 39 GiB, formerly: a'))
+        .map(({ kind }) => kind)
+        .sort(),
+    ).toEqual(['volume-renamed', 'volume-shrunk']);
+  });
+});
+
+const mirror: Partial<Record<ChangeKind, ChangeKind>> = {
+  'server-created': 'server-deleted',
+  'server-started': 'server-stopped',
+  'volume-created': 'volume-deleted',
+  'volume-grown': 'volume-shrunk',
+  attached: 'detached',
+  'member-joined': 'member-left',
+  'group-created': 'group-deleted',
+  'file-system-created': 'file-system-deleted',
+  'file-system-grown': 'file-system-shrunk',
+};
+
+/** How often each kind comes, with a re-creation counted as the deletion and the creation it is. */
+function counts(found: readonly Change[]): ReadonlyMap<ChangeKind, number> {
+  const sums = new Map<ChangeKind, number>();
+  const count = (kind: ChangeKind): void => void sums.set(kind, (sums.get(kind) ?? 0) + 1);
+  for (const { kind } of found) {
+    if (kind !== 'volume-re-created') count(kind);
+    else {
+      count('volume-created');
+      count('volume-deleted');
+    }
+  }
+  return sums;
+}
+
+describe('whatever the estates', () => {
+  it('an estate held against itself shows no change, however its declarations are spread', () => {
+    fc.assert(
+      fc.property(change, fc.nat({ max: 3 }), ([model], shift) => {
+        const other = filesOf(model, { to: (name, own) => own + shift + name.length, backwards: true });
+        expect(changes(filesOf(model), other)).toEqual([]);
+      }),
+      { numRuns: 100 },
+    );
+  });
+
+  it('the same changes come in the same order, whatever the order and number of the files', () => {
+    fc.assert(
+      fc.property(change, fc.nat({ max: 3 }), ([base, head], shift) => {
+        const to = (_name: string, own: number): number => own + shift;
+        const usual = changes(filesOf(base), filesOf(head));
+        const shuffled = changes(filesOf(base, { backwards: true }), filesOf(head, { to, backwards: true }));
+        expect(shuffled.map(describeChange)).toEqual(usual.map(describeChange));
+        expect(shuffled.map(({ subject }) => subject)).toEqual(usual.map(({ subject }) => subject));
+      }),
+      { numRuns: 200 },
+    );
+  });
+
+  it('the way back mirrors the way there', () => {
+    fc.assert(
+      fc.property(change, ([base, head]) => {
+        const there = counts(changes(filesOf(base), filesOf(head)));
+        const back = counts(changes(filesOf(head), filesOf(base)));
+        for (const [kind, opposite] of Object.entries(mirror)) {
+          expect([kind, there.get(kind as ChangeKind) ?? 0]).toEqual([kind, back.get(opposite) ?? 0]);
+          expect([opposite, there.get(opposite) ?? 0]).toEqual([opposite, back.get(kind as ChangeKind) ?? 0]);
+        }
+      }),
+      { numRuns: 200 },
+    );
+  });
+});

@@ -1,0 +1,3 @@
+import { writeReadme } from './readme.ts';
+
+await writeReadme();

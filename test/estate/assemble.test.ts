@@ -1,0 +1,227 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { assemble } from '../../src/estate/assemble.ts';
+import type { Estate, EstatePart } from '../../src/estate/estate.ts';
+import { assembled, estateOf, type Files, line, partOf, problemsOf, settingsOf, today } from './builder.ts';
+import { change, filesOf } from './random.ts';
+
+const a = 'storage/a.yaml';
+const b = 'storage/b.yaml';
+const problems = (files: Record<string, string>, settings = settingsOf('currency: EUR\n')) =>
+  problemsOf(assembled(files, settings));
+
+describe('a file says whose and where its things are', () => {
+  it("a file's own team, site and labels serve all that names none, and give way to its own", () => {
+    const { volumes, groups } = estateOf(`
+team: imagery
+site: north-quay
+labels: { survey: spring, grade: a }
+volumes:
+  plates-1: { size: 40 GiB, tier: bulk }
+  plates-2: { size: 40 GiB, tier: bulk, team: ledger, site: south-quay, labels: { grade: b } }
+volume-groups:
+  plates: { members: [plates-1] }
+`);
+    expect(volumes.get('plates-1')).toMatchObject({
+      team: 'imagery',
+      site: 'north-quay',
+      labels: { survey: 'spring', grade: 'a' },
+    });
+    expect(volumes.get('plates-2')).toMatchObject({
+      team: 'ledger',
+      site: 'south-quay',
+      labels: { survey: 'spring', grade: 'b' },
+    });
+    expect(groups.get('plates')).toMatchObject({ team: 'imagery', site: 'north-quay' });
+  });
+
+  it('the boot volume of a server is attached to it, and listing it again is no second attachment', () => {
+    const { holders } = estateOf(`
+servers: { scanner: { boot: root } }
+volumes: { root: { size: 50 GiB, tier: steady } }
+attachments: [ { volume: root, server: scanner } ]
+`);
+    expect(holders.get('root')).toMatchObject([{ server: 'scanner', boot: true }]);
+  });
+});
+
+describe('references that lead nowhere', () => {
+  it('an attachment names both its ends, and each that is missing is said', () => {
+    const found = problems({ [a]: 'attachments:\n  - { volume: plates-1, server: scanner }\n' });
+    expect(found.map(line)).toEqual([
+      `${a}:2:5: the attachment of plates-1 to scanner names the volume plates-1, and no volume of that name is declared`,
+      `${a}:2:5: the attachment of plates-1 to scanner names the server scanner, and no server of that name is declared`,
+    ]);
+  });
+
+  it('a name that is nearly right is offered', () => {
+    const [problem] = problems({
+      [a]: 'volumes: { plates-1: { size: 1 GiB, tier: bulk } }\nservers: { scanner: { boot: plates1 } }\n',
+    });
+    expect(problem && line(problem)).toBe(
+      `${a}:2:23: the server scanner starts from a volume that is not there: it names the volume plates1, and no volume of that name is declared`,
+    );
+    expect(problem?.advice).toContain('Did you mean plates-1?');
+  });
+
+  it('a member of a group that is declared nowhere', () => {
+    expect(problems({ [a]: 'volume-groups: { plates: { members: [plates-1] } }\n' }).map(line)).toEqual([
+      `${a}:1:28: the volume group plates counts a member that is not there: it names the volume plates-1, and no volume of that name is declared`,
+    ]);
+  });
+
+  it('a site that the settings do not list; where they list none, any may be named', () => {
+    const text =
+      'site: north-key\nvolumes:\n  a: { size: 1 GiB, tier: bulk }\n  b: { size: 1 GiB, tier: bulk }\n';
+    const found = problems({ [a]: text }, settingsOf());
+    expect(found).toHaveLength(1);
+    expect(found[0]?.advice).toContain('Did you mean north-quay?');
+    expect(problems({ [a]: text })).toEqual([]);
+  });
+});
+
+describe('names are unique across the estate', () => {
+  const volume = 'volumes:\n  plates-1: { size: 40 GiB, tier: bulk }\n';
+
+  it.each([
+    ['volume', volume],
+    ['server', 'servers:\n  plates-1: {}\n'],
+    ['attachment', 'attachments:\n  - { volume: plates-1, server: scanner }\n'],
+  ])('a %s in two files is reported at the second, with the place of the first', (kind, text) => {
+    const ends = { 'storage/0.yaml': `${kind === 'volume' ? '' : volume}servers:\n  scanner: {}\n` };
+    const [found, ...others] = problems({ ...ends, [b]: text, [a]: text });
+    expect(others).toEqual([]);
+    expect(found?.place?.file).toBe(b);
+    expect(found?.message).toContain('declared twice: here and at storage/a.yaml:2');
+  });
+
+  it('a volume group in two files', () => {
+    const group = 'volume-groups:\n  plates: { members: [plates-1] }\n';
+    const found = problems({ 'storage/0.yaml': volume, [a]: group, [b]: group });
+    expect(found.map(({ message }) => message)).toEqual([
+      'the volume group plates is declared twice: here and at storage/a.yaml:2',
+    ]);
+  });
+
+  it('one volume in two groups', () => {
+    const found = problems({
+      [a]: `${volume}volume-groups:\n  plates: { members: [plates-1] }\n  charts: { members: [plates-1] }\n`,
+    });
+    expect(found.map(({ message }) => message)).toEqual([
+      'plates-1 is a member of two volume groups: charts and plates (storage/a.yaml:4)',
+    ]);
+  });
+
+  it('a member of a group with a file system of its own', () => {
+    const found = problems({
+      [a]: 'volumes:\n  plates-1: { size: 1 GiB, tier: bulk, file-system: { mount: /a, type: xfs } }\nvolume-groups:\n  plates: { members: [plates-1] }\n',
+    });
+    expect(found.map(({ message }) => message).join()).toContain(
+      'carries a file system of its own and is a member',
+    );
+  });
+});
+
+describe('a rename', () => {
+  it('leaves the old name free: both at once is a contradiction', () => {
+    const found = problems({
+      [a]: 'volumes:\n  old: { size: 1 GiB, tier: bulk }\n',
+      [b]: 'volumes:\n  new: { size: 1 GiB, tier: bulk, formerly: old }\n',
+    });
+    expect(found.map(line)).toEqual([
+      `${b}:2:35: new says it was formerly old, and old is still declared at storage/a.yaml:2`,
+    ]);
+  });
+
+  it('has one heir', () => {
+    const found = problems({
+      [a]: 'volumes:\n  x: { size: 1 GiB, tier: bulk, formerly: old }\n  y: { size: 1 GiB, tier: bulk, formerly: old }\n',
+    });
+    expect(found.map(({ message }) => message)).toEqual([
+      'y and x (storage/a.yaml:2) both say they were formerly old',
+    ]);
+  });
+
+  it('is of one kind: a server may take the old name of a volume', () => {
+    expect(
+      problems({ [a]: 'servers:\n  x: { formerly: old }\nvolumes:\n  old: { size: 1 GiB, tier: bulk }\n' }),
+    ).toEqual([]);
+  });
+});
+
+describe('a record of a deletion', () => {
+  const record = (on: string) =>
+    `retired:\n  - { volume: plates-0, on: ${on}, reason: superseded, backup: vault, backed-up: ${on} }\n`;
+
+  it('is the latest where a name was used and retired twice, whatever the order of the files', () => {
+    const orders = [
+      { [a]: record('2026-01-02'), [b]: record(today) },
+      { [a]: record(today), [b]: record('2026-01-02') },
+    ];
+    for (const files of orders) {
+      expect(estateOf(files).retired.get('plates-0')?.on).toBe(today);
+    }
+  });
+
+  it('stays when the other file that has one goes', () => {
+    const parts = [partOf(record('2026-01-02'), a), partOf(record(today), b)];
+    const both = assemble(parts, settingsOf());
+    if (!both.ok) throw new Error('two records are no problem');
+    const [kept] = parts;
+    const left = kept === undefined ? both : assemble([kept], settingsOf(), both.value);
+    expect(left.ok && left.value.retired.get('plates-0')?.on).toBe('2026-01-02');
+  });
+});
+
+it('everything that does not hold together is reported in one run', () => {
+  const found = problems({
+    [a]: 'volumes:\n  v: { size: 1 GiB, tier: bulk, formerly: w }\n  w: { size: 1 GiB, tier: bulk }\nservers:\n  s: { boot: gone }\n',
+    [b]: 'volumes:\n  v: { size: 1 GiB, tier: bulk }\nattachments:\n  - { volume: v, server: nowhere }\nvolume-groups:\n  g: { members: [absent] }\n',
+  });
+  expect(found.length).toBeGreaterThanOrEqual(5);
+});
+
+/** An estate as plain values, in one order. */
+function plain(estate: Estate): object {
+  const sorted = (map: ReadonlyMap<string, unknown>): object =>
+    Object.fromEntries([...map].sort(([x], [y]) => (x < y ? -1 : 1)));
+  return Object.fromEntries(
+    Object.entries(estate).map(([key, value]) => [
+      key,
+      value instanceof Map || Symbol.iterator in value ? sorted(value) : value,
+    ]),
+  );
+}
+
+/** Each file as a part; a file that is the same as before is the same part. */
+const partsOf = (files: Files, before: Files = {}, known: ReadonlyMap<string, EstatePart> = new Map()) =>
+  Object.entries(files).map(
+    ([file, text]) => (before[file] === text ? known.get(file) : undefined) ?? partOf(text, file),
+  );
+
+const anyNames = fc.uniqueArray(fc.constantFrom('s0', 's1', 'v0', 'v1', 'g0'));
+
+describe('an estate put together over another', () => {
+  it('is the same as one put together from nothing', () => {
+    fc.assert(
+      fc.property(change, anyNames, fc.subarray([0, 1, 2, 3]), ([before, after], renamed, dropped) => {
+        const settings = settingsOf();
+        const files = filesOf(before);
+        const base = partsOf(files);
+        const known = new Map(base.map((part) => [part.file, part]));
+        const head = partsOf(filesOf(after, { renamed: new Set(renamed) }), files, known).filter(
+          (_part, index) => !dropped.includes(index),
+        );
+        const standing = assemble(base, settings);
+        if (!standing.ok) throw new Error(standing.problems.map(line).join('\n'));
+        const over = assemble(head, settings, standing.value);
+        const fresh = assemble(head, settings);
+        expect(over.ok).toBe(fresh.ok);
+        if (over.ok && fresh.ok) expect(plain(over.value)).toEqual(plain(fresh.value));
+        const said = (outcome: typeof over) => [...new Set(problemsOf(outcome).map(line))].sort();
+        expect(said(over)).toEqual(said(fresh));
+      }),
+      { numRuns: 300 },
+    );
+  });
+});

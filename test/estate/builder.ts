@@ -1,0 +1,148 @@
+/**
+ * Revisions made in memory from files as a user writes them, read and judged by the very path that the gate takes.
+ */
+import { createHash } from 'node:crypto';
+import { assemble } from '../../src/estate/assemble.ts';
+import type { Estate, EstatePart } from '../../src/estate/estate.ts';
+import { readEstatePart } from '../../src/estate/part.ts';
+import { readSettings, type Settings } from '../../src/estate/settings.ts';
+import type { JudgeOptions } from '../../src/policy/judge.ts';
+import type { Finding, Judged, Judgement } from '../../src/policy/judgement.ts';
+import { judgeTrees, ParsedFiles, type Revision, readRevision } from '../../src/policy/revision.ts';
+import { type ReadDocument, readDocument } from '../../src/read/document.ts';
+import { found, type Outcome, type Problem } from '../../src/read/problem.ts';
+import type { Tree, TreeFile } from '../../src/read/tree.ts';
+
+/** Path -> what the file holds. */
+export type Files = Readonly<Record<string, string>>;
+
+/** The day on which the tests judge, unless they say otherwise. */
+export const today = '2026-11-25';
+
+/** Gannet Point's settings, prices and shipped starter pack; a test lays its own files over them. */
+export const gannetPoint: Files = {
+  'ullage.yaml': `
+currency: EUR
+sites:
+  north-quay: { quota: { volumes: 200, size: 40 TiB }, attachment-slots: 32 }
+  south-quay: {}
+`,
+  'prices/2026.yaml': `
+from: 2026-01-01
+currency: EUR
+tiers:
+  bulk: { rate: "0.045", per: GiB-month }
+  steady: { rate: "0.10", per: GiB-month }
+  brisk: { per: GiB-month, flat: "1.50", bands: [ { up-to: 1 TiB, rate: "0.25" }, { rate: "0.22" } ] }
+machines:
+  small: { running: "0.031", stopped: "0.004" }
+`,
+  'policies/storage.yaml': 'use: [starter]\n',
+};
+
+/** A tree whose files are kept in memory. */
+export function treeOf(files: Files, revision: string): Tree {
+  const blob = (text: string): string => createHash('sha256').update(text).digest('hex');
+  const all = Object.keys(files).sort();
+  return {
+    label: { revision, name: revision },
+    list: async (...folders) => ({
+      files: all
+        .filter((path) => folders.some((folder) => path === folder || path.startsWith(`${folder}/`)))
+        .map((path): TreeFile => ({ path, blob: blob(files[path] ?? '') })),
+      problems: [],
+    }),
+    read: async ({ path }) => found(new TextEncoder().encode(files[path] ?? '')),
+  };
+}
+
+/** A problem as the person at the keyboard finds it. */
+export const line = ({ place, message }: Problem): string =>
+  place === undefined ? message : `${place.file}:${place.line}:${place.column}: ${message}`;
+
+/** The value, or a test that fails with every problem. */
+export function valueIn<T>(outcome: Outcome<T>): T {
+  if (outcome.ok) return outcome.value;
+  throw new Error(outcome.problems.map(line).join('\n'));
+}
+
+export const problemsOf = (outcome: Outcome<unknown>): readonly Problem[] =>
+  outcome.ok ? [] : outcome.problems;
+
+export const documentOf = (text: string, file = 'storage/imagery.yaml'): ReadDocument =>
+  valueIn(readDocument(text, file));
+
+export const partOf = (text: string, file = 'storage/imagery.yaml'): EstatePart =>
+  valueIn(readEstatePart(documentOf(text, file)));
+
+export const settingsOf = (text = gannetPoint['ullage.yaml'] ?? ''): Settings =>
+  valueIn(readSettings(documentOf(text, 'ullage.yaml')));
+
+/** The estate that files declare, or every problem that the whole of them has. */
+export const assembled = (files: Files, settings = settingsOf('currency: EUR\n')): Outcome<Estate> =>
+  assemble(
+    Object.entries(files).map(([file, text]) => partOf(text, file)),
+    settings,
+  );
+
+export const estateOf = (files: Files | string, settings?: Settings): Estate =>
+  valueIn(assembled(typeof files === 'string' ? { 'storage/imagery.yaml': files } : files, settings));
+
+/** A revision of Gannet Point's with these files over its own. */
+export const revisionOf = async (files: Files): Promise<Revision> =>
+  valueIn(await readRevision(treeOf({ ...gannetPoint, ...files }, 'head'), new ParsedFiles()));
+
+type Options = Partial<Omit<JudgeOptions, 'policyFrom'>>;
+
+/** Judges two sets of files as they stand, with nothing laid under them. */
+export const judgeFiles = (base: Files, head: Files, options: Options = {}): Promise<Judgement> =>
+  judgeTrees(treeOf(base, 'base'), treeOf(head, 'head'), new ParsedFiles(), { on: today, ...options });
+
+/** Judges a change of Gannet Point's: files of the base over its own, and the head's over those. */
+export async function judged(base: Files, head: Files, options: Options = {}): Promise<Judged> {
+  const before = { ...gannetPoint, ...base };
+  const judgement = await judgeFiles(before, { ...before, ...head }, options);
+  if (judgement.verdict === 'not judged') throw new Error(judgement.problems.map(line).join('\n'));
+  return judgement;
+}
+
+/** A rule pack of the entries given, in flow style, one a line. */
+export const pack = (...entries: readonly string[]): Files => ({
+  'policies/storage.yaml': `rules:\n${entries.map((entry) => `  - { ${entry} }\n`).join('')}`,
+});
+
+const storage = 'storage/imagery.yaml';
+
+/** Judges one estate file before and after, by one rule entry alone. */
+export const underRule = (
+  entry: string,
+  before: string,
+  after: string,
+  more: { readonly files?: Files; readonly on?: string } = {},
+): Promise<Judged> =>
+  judged(
+    { ...pack(entry), ...more.files, [storage]: before },
+    { [storage]: after },
+    more.on === undefined ? {} : { on: more.on },
+  );
+
+/** Findings that stand on the head, each in short: whether it fails, its state and its subject. */
+export const standing = ({ findings }: Judged): readonly string[] =>
+  findings
+    .filter(({ baselineState }) => baselineState !== 'absent')
+    .map(
+      ({ fails, baselineState, level, subject }) =>
+        `${fails ? 'fails' : 'stands'}: ${level} ${baselineState} ${subject.kind} ${subject.name}`,
+    );
+
+/** The only finding that stands; a test that fails where there are more, or none. */
+export function onlyFinding(judgement: Judged): Finding {
+  const standingOnes = judgement.findings.filter(({ baselineState }) => baselineState !== 'absent');
+  const [only] = standingOnes;
+  if (only === undefined || standingOnes.length > 1) {
+    throw new Error(
+      `${standingOnes.length} findings: ${standingOnes.map(({ message }) => message).join('; ')}`,
+    );
+  }
+  return only;
+}

@@ -1,0 +1,233 @@
+import fc from 'fast-check';
+import stringWidth from 'string-width';
+import { beforeAll, describe, expect, it } from 'vitest';
+import type { Judged, NotJudged } from '../../src/policy/judgement.ts';
+import { reportText, summaryLine } from '../../src/report/text.ts';
+import { cautions } from '../../src/rules/rule.ts';
+import { hostile } from './hostile.ts';
+import {
+  edited,
+  judged,
+  mainFiles,
+  ownLimit,
+  platesGrown,
+  unitsTidied,
+  unjudged,
+  withHostile,
+} from './text-sample.ts';
+
+const plain = { width: 100, colour: false };
+
+/** A text's words on one line, so that where it wraps does not matter. */
+const unwrapped = (text: string): string => text.replace(/\s+/g, ' ');
+
+const occurrences = (text: string, part: string): number => text.split(part).length - 1;
+
+const brokenFiles = edited(
+  edited(mainFiles, 'storage/imagery.yaml', 'plates-1: { size: 40 GiB', 'plates-1: { size: 40'),
+  'storage/ledger.yaml',
+  'tier: brisk',
+  'tire: brisk',
+);
+
+let grown: Judged;
+let tidied: Judged;
+let raised: Judged;
+let broken: NotJudged;
+let wrecked: NotJudged;
+
+beforeAll(async () => {
+  grown = await judged(mainFiles, platesGrown);
+  tidied = await judged(mainFiles, unitsTidied);
+  raised = await judged(mainFiles, ownLimit);
+  broken = await unjudged(mainFiles, brokenFiles);
+  wrecked = await unjudged(brokenFiles, brokenFiles);
+});
+
+describe('the first lines', () => {
+  it('of a growth that passes say so, what it costs before, after and more, and that nothing stands against it', () => {
+    const [verdict = '', cost = '', todo = ''] = reportText(grown, { width: 400, colour: false }).split('\n');
+    expect(verdict).toMatch(/^pass: no rule objects to 4 changes/);
+    const { before, after, difference } = grown.cost;
+    expect(difference.toString()).toBe('1.35');
+    expect(unwrapped(cost)).toContain(
+      `${before.toFixed(2)} EUR a month on main, ${after.toFixed(2)} EUR after the merge: +1.35 EUR.`,
+    );
+    expect(todo).toContain('Nothing stands against a merge.');
+  });
+
+  it('of a slip from GiB to GB say that it fails, why, and what to do', () => {
+    const lines = reportText(tidied, { width: 400, colour: false }).split('\n');
+    expect(lines[0]).toMatch(/^fail: no-shrink: .*plate-scanner-root.*3,687,091,200 bytes fewer/);
+    expect(lines[2]).toMatch(/^ {2}To do +Keep the size/);
+  });
+
+  it('of what could not be judged give the reason at once', () => {
+    expect(reportText(broken, plain)).toMatch(/^not judged: storage\/imagery\.yaml:\d+:\d+: /);
+  });
+
+  it('are the line that goes with the exit code', () => {
+    for (const judgement of [grown, tidied, raised, broken]) {
+      const wide = reportText(judgement, { width: 2_000, colour: false });
+      expect(wide.split('\n')[0]).toBe(summaryLine(judgement));
+    }
+    expect(summaryLine(raised)).toMatch(/, and 1 more finding$/);
+  });
+
+  it('say plainly that a first adoption was judged by the policy of its own branch', async () => {
+    const first = await judged({}, mainFiles);
+    const text = unwrapped(reportText(first, plain));
+    expect(text).toContain("by the branch's own policy, because main has none yet");
+    expect(text).toContain("Main has no policy yet, so the branch's own policy judged.");
+  });
+});
+
+describe('what follows', () => {
+  it('puts the findings that fail first, with rule, place and advice', () => {
+    const text = reportText(tidied, plain);
+    const place = tidied.findings[0]?.place;
+    expect(text.indexOf('What fails it')).toBeGreaterThan(0);
+    expect(text.indexOf('What fails it')).toBeLessThan(text.indexOf('Changes ('));
+    expect(text).toContain(`at      ${place?.file}:${place?.line}:${place?.column}`);
+  });
+
+  it('says the cautions once where a change destroys, and not at all where none does', () => {
+    expect(occurrences(unwrapped(reportText(tidied, plain)), cautions)).toBe(1);
+    expect(unwrapped(reportText(tidied, plain))).toContain(
+      '1 change destroys what only a backup brings back.',
+    );
+    expect(unwrapped(reportText(grown, plain))).not.toContain(cautions);
+  });
+
+  it('tells a branch that raised its own limit what its own policy would have said, and that it does not count', () => {
+    const text = unwrapped(reportText(raised, plain));
+    expect(text).toContain('looser rule imagery-limit, limit goes from 70.00 to 170.00');
+    expect(text).toContain('By the policy that the branch proposes the verdict would be');
+    expect(text).toContain('It does not count here');
+  });
+
+  it('holds each team against its limit', () => {
+    const row = reportText(raised, { width: 140, colour: false })
+      .split('\n')
+      .find((line) => /^ {2}imagery /.test(line));
+    const limit = raised.limits.find(({ subject }) => subject.name === 'imagery');
+    expect(row).toContain(`${limit?.before.toFixed(2)} EUR`);
+    expect(row).toContain(`${limit?.after.toFixed(2)} EUR`);
+    expect(row).toContain('70.00 EUR');
+    expect(row).toContain(`over by ${limit?.after.minus(70).toFixed(2)} EUR`);
+  });
+
+  it('shows the rooms that the change touches and counts the rest', () => {
+    const text = unwrapped(reportText(grown, plain));
+    expect(text).toContain('volume group plates');
+    expect(text).toMatch(/Besides: \d+ rooms are as before, with at least a tenth free\./);
+    expect(text).not.toContain('attachment slots of plate-scanner');
+  });
+
+  it('tells the three causes of a difference apart', () => {
+    expect(unwrapped(reportText(grown, plain))).toContain('The difference comes of: quantity +1.35 EUR.');
+  });
+
+  it('names waivers that have run out', () => {
+    expect(unwrapped(reportText(grown, plain))).toContain(
+      'expired the waiver of growth-step for depths-1 ended on 2026-06-01',
+    );
+  });
+
+  it('says what stood on main before, what the change puts right, and what a waiver lets stand', async () => {
+    const [finding] = tidied.findings;
+    if (finding === undefined) throw new Error('nothing was found');
+    const waiver = {
+      rule: 'no-shrink',
+      subject: 'plate-scanner-root',
+      kind: undefined,
+      reason: 'moved to a smaller one by hand',
+      approvedBy: 'head of imagery',
+      from: '2026-11-01',
+      until: '2026-12-01',
+      place: { file: 'waivers/2026.yaml', line: 3, column: 5 },
+    };
+    const onMain = { ...finding.place, revision: 'base' as const };
+    const text = unwrapped(
+      reportText(
+        {
+          ...tidied,
+          findings: [
+            { ...finding, baselineState: 'updated' },
+            { ...finding, baselineState: 'unchanged', fails: false },
+            { ...finding, waiver, fails: false },
+            { ...finding, baselineState: 'absent', fails: false, place: onMain },
+          ],
+        },
+        plain,
+      ),
+    );
+    expect(text).toContain('Findings 1 that fails, 1 already on main, 1 waived, 1 put right.');
+    expect(text).toContain('Already on main, and made worse here.');
+    expect(text).toContain('moved to a smaller one by hand; approved by head of imagery, until 2026-12-01.');
+    expect(text).toContain(`${onMain.file}:${onMain.line}:${onMain.column} on main`);
+    const titles = [
+      'What fails it',
+      'Already on main, and not made worse',
+      'Let stand by a waiver',
+      'Put right by this change',
+    ];
+    expect(titles.map((title) => text.indexOf(title))).toEqual(
+      titles.map((title) => text.indexOf(title)).sort((a, b) => a - b),
+    );
+    for (const title of titles) expect(text).toContain(title);
+  });
+
+  it('tells detached volumes apart, which are billed all the same', async () => {
+    const text = unwrapped(reportText(grown, plain));
+    expect(grown.cost.detached.toFixed(2)).not.toBe('0.00');
+    expect(text).toContain(`${grown.cost.detached.toFixed(2)} EUR of it is for volumes that no server holds`);
+  });
+
+  it('says of a broken file on main that it is there already', () => {
+    const text = reportText(wrecked, plain);
+    expect(text).toContain('on main already');
+    expect(reportText(broken, plain)).not.toContain('on main already');
+  });
+});
+
+describe('any terminal', () => {
+  it.each([40, 52, 80, 100])('of %i columns is not overrun', (width) => {
+    for (const judgement of [grown, tidied, raised, broken]) {
+      for (const line of reportText(judgement, { width, colour: false }).split('\n')) {
+        expect(stringWidth(line), line).toBeLessThanOrEqual(width);
+      }
+    }
+  });
+
+  it('without colour says the same in the same words', () => {
+    for (const judgement of [grown, tidied, raised, broken]) {
+      const coloured = reportText(judgement, { width: 80, colour: true });
+      // biome-ignore lint/suspicious/noControlCharactersInRegex: these are the escapes that are looked for
+      const stripped = coloured.replace(/\u001b\[[0-9;]*m/g, '');
+      expect(coloured).not.toBe(stripped);
+      expect(stripped).toBe(reportText(judgement, { width: 80, colour: false }));
+    }
+  });
+
+  it('gets the same bytes twice', () => {
+    expect(reportText(raised, plain)).toBe(reportText(raised, plain));
+  });
+
+  it('is not steered by anything that a branch writes', () => {
+    fc.assert(
+      fc.property(hostile, fc.integer({ min: 40, max: 120 }), (text, width) => {
+        const shown = reportText(withHostile(tidied, text), { width, colour: false });
+        expect(shown.replaceAll('\n', '')).not.toMatch(/[\p{Cc}\p{Cf}\p{Zl}\p{Zp}\p{Cs}]/u);
+        expect(shown).not.toMatch(/^\s*::/m);
+        expect(shown).not.toContain('##[');
+        for (const line of shown.split('\n')) expect(stringWidth(line), line).toBeLessThanOrEqual(width);
+        const coloured = reportText(withHostile(tidied, text), { width, colour: true });
+        // biome-ignore lint/suspicious/noControlCharactersInRegex: only our own few escapes may be there
+        const uncoloured = coloured.replace(/\u001b\[(?:1|22|31|33|39)m/g, '');
+        expect(uncoloured).toBe(shown);
+      }),
+      { numRuns: 60 },
+    );
+  });
+});
