@@ -128,15 +128,14 @@ export function attest(judgement: Judgement, revisions: JudgedRevisions, options
   });
 }
 
+const isObject = (value: unknown): value is Readonly<Record<string | number, unknown>> =>
+  typeof value === 'object' && value !== null;
+
 /** The value at a path of keys; undefined where there is none. Only a value's own keys count. */
 function at(value: unknown, ...path: readonly (string | number)[]): unknown {
-  return path.reduce<unknown>(
-    (inner, key) =>
-      typeof inner === 'object' && inner !== null && Object.hasOwn(inner, key)
-        ? Object.entries(inner).find(([name]) => name === String(key))?.[1]
-        : undefined,
-    value,
-  );
+  let inner = value;
+  for (const key of path) inner = isObject(inner) && Object.hasOwn(inner, key) ? inner[key] : undefined;
+  return inner;
 }
 
 /** Whether a parsed file sets out to be an attestation of Ullage's; other tools' may lie beside them. */
@@ -173,9 +172,11 @@ export function readAttestation(text: string, parsed: unknown, file: string): Ou
     version: textAt(predicate, /./, 'verifier', 'version', 'ullage'),
   };
   const sha256 = textAt(judgement, /^[0-9a-f]{64}$/, 'report', 'digest', 'sha256');
-  const lacking = [...Object.entries(attestation), ['report digest', sha256], ['verdict', verdict ?? '']].filter(
-    ([, value]) => value === '',
-  );
+  const lacking = [
+    ...Object.entries(attestation),
+    ['report digest', sha256],
+    ['verdict', verdict ?? ''],
+  ].filter(([, value]) => value === '');
   if (verdict === undefined || lacking.length > 0) {
     return altered(`does not say ${lacking.map(([what]) => what).join(', ')} as the gate does`);
   }
@@ -197,7 +198,7 @@ export function readAttestation(text: string, parsed: unknown, file: string): Ou
 /** A key given twice, a space or another order of keys: two readers could take such a text for different things. */
 function isCanonical(text: string, parsed: unknown): boolean {
   try {
-    return typeof parsed === 'object' && parsed !== null && canonicalJson(parsed) === text;
+    return isObject(parsed) && canonicalJson(parsed) === text;
   } catch {
     return false; // A half of a surrogate pair, or nesting deeper than the stack.
   }

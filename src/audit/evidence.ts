@@ -153,7 +153,9 @@ function contradicting(record: ReplayedVerdict, { file, attestation }: Believed)
     ...(record.on !== undefined && record.on !== attestation.on
       ? [`it was judged as of ${attestation.on}, and replayed as of ${record.on}`]
       : []),
-    ...(record.failOn !== undefined && attestation.failOn !== undefined && record.failOn !== attestation.failOn
+    ...(record.failOn !== undefined &&
+    attestation.failOn !== undefined &&
+    record.failOn !== attestation.failOn
       ? [`it failed on ${attestation.failOn}, and the replay on ${record.failOn}`]
       : []),
   ];

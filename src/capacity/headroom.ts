@@ -101,7 +101,7 @@ export function groupRoom(estate: Estate, group: VolumeGroup): Room {
   // Both revisions hold the same group, and several readers ask for its room: it is worked out once. A member may
   // change in another file than its group's, so its size is looked at each time.
   const known = worked.get(group);
-  if (known !== undefined && known.sizes.every((size, index) => size === sizes[index])) return known.room;
+  if (known?.sizes.every((size, index) => size === sizes[index])) return known.room;
   const worth = workOut(group, sizes);
   worked.set(group, { sizes, room: worth });
   return worth;

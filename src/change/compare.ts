@@ -15,6 +15,7 @@ import type {
   Volume,
   VolumeGroup,
 } from '../estate/estate.ts';
+import { mayDiffer } from '../estate/layered.ts';
 import { type Change, changeKinds, onBase, onHead } from './change.ts';
 
 /** How names on the base carry over to the head, by kind: only those that a `formerly` renames. */
@@ -60,12 +61,10 @@ interface DifferingPart {
 
 function differingParts(base: Estate, head: Estate): readonly DifferingPart[] {
   const differing: DifferingPart[] = [];
-  for (const [file, before] of base.parts) {
+  for (const file of mayDiffer(base.parts, head.parts)) {
+    const before = base.parts.get(file);
     const after = head.parts.get(file);
     if (after !== before) differing.push({ file, before, after });
-  }
-  for (const [file, after] of head.parts) {
-    if (!base.parts.has(file)) differing.push({ file, before: undefined, after });
   }
   return differing.sort((a, b) => (a.file < b.file ? -1 : 1));
 }

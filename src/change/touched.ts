@@ -28,6 +28,9 @@ export const wholeEstate = ({ servers, volumes, groups, fileSystems }: Estate): 
   fileSystems: { [Symbol.iterator]: () => fileSystems.values() },
 });
 
+/** Nothing: for rules that look at sums alone. */
+export const noSight: Sight = { servers: [], volumes: [], groups: [], fileSystems: [] };
+
 /** What an estate has of the touched. */
 export function sightOf(estate: Estate, touched: Touched): Sight {
   const those = <T>(names: ReadonlySet<string>, among: ReadonlyMap<string, T>): readonly T[] =>

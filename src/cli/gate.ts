@@ -1,11 +1,13 @@
 /** `ullage gate`: judges a branch against the main branch. */
 import { type Command, InvalidArgumentError } from 'commander';
+import type { JudgedRevisions } from '../audit/attest.ts';
 import { type Judgement, notJudged } from '../policy/judgement.ts';
 import { judgeTrees, ParsedFiles } from '../policy/revision.ts';
 import { whatIsCompared } from '../read/compare.ts';
 import { found } from '../read/problem.ts';
 import { type ReportFormat, report, reportFormats } from '../report/report.ts';
 import { summaryLine } from '../report/text.ts';
+import { type AttestFlags, attestMisuse, judgedRevisions, timeOf, writeAttestation } from './attestation.ts';
 import { dayOf, type Finished, terminal, writeReport } from './edge.ts';
 import { withRepository } from './repository.ts';
 
@@ -20,16 +22,32 @@ export interface GateOptions {
 
 /** Judges; what stands in the way is in the judgement. The command line and the CI action both come here. */
 export async function gate(options: GateOptions): Promise<Judgement> {
-  const day = dayOf(options.now);
-  if (!day.ok) return notJudged(day.problems, '');
-  const on = day.value;
-  const judgement = await withRepository(options.repo, async (repository) => {
+  return (await gateToAttest(options, new Date())).judgement;
+}
+
+interface Gated {
+  readonly judgement: Judgement;
+  /** What was judged; only where an attestation is asked for, and there were two revisions to judge. */
+  readonly revisions: JudgedRevisions | undefined;
+}
+
+async function gateToAttest(options: GateOptions & AttestFlags, clock: Date): Promise<Gated> {
+  const day = dayOf(options.now, () => clock);
+  const on = day.ok ? day.value : '';
+  const misuse = attestMisuse(options);
+  const problems = [...(day.ok ? [] : day.problems), ...(misuse === undefined ? [] : [misuse])];
+  if (problems.length > 0) return { judgement: notJudged(problems, on), revisions: undefined };
+  const gated = await withRepository(options.repo, async (repository) => {
     const compared = await whatIsCompared(repository, options);
     if (!compared.ok) return compared;
     const { base, head } = compared.value;
-    return found(await judgeTrees(base, head, new ParsedFiles(), { on, failOn: options.failOn }));
+    const parsed = new ParsedFiles();
+    const judgement = await judgeTrees(base, head, parsed, { on, failOn: options.failOn });
+    const revisions =
+      options.attest === undefined ? undefined : await judgedRevisions(compared.value, judgement, parsed);
+    return found({ judgement, revisions });
   });
-  return judgement.ok ? judgement.value : notJudged(judgement.problems, on);
+  return gated.ok ? gated.value : { judgement: notJudged(gated.problems, on), revisions: undefined };
 }
 
 interface ReportTo {
@@ -37,28 +55,51 @@ interface ReportTo {
   readonly path: string;
 }
 
-interface GateFlags extends GateOptions {
+interface GateFlags extends GateOptions, AttestFlags {
   readonly format: ReportFormat;
   readonly report: readonly ReportTo[];
+}
+
+/** Writes the attestation that is asked for; where nothing could be compared there is nothing to attest. */
+async function attestTo(flags: GateFlags, { judgement, revisions }: Gated, clock: Date) {
+  if (flags.attest === undefined || revisions === undefined) return undefined;
+  return writeAttestation(judgement, revisions, {
+    path: flags.attest,
+    signWith: flags.signWith,
+    time: timeOf(flags.now, clock),
+    report: {
+      text: report('json', judgement, { width: 100, colour: false }),
+      path: flags.report.find(({ format }) => format === 'json')?.path,
+    },
+  });
 }
 
 const exitCodes = { pass: 0, fail: 1, 'not judged': 2 } as const;
 
 /** Judges once, writes every report that is asked for, and gives the one to print. */
 export async function runGate(flags: GateFlags): Promise<Finished> {
-  const judgement = await gate(flags);
+  const clock = new Date();
+  const gated = await gateToAttest(flags, clock);
+  const { judgement } = gated;
   const code = exitCodes[judgement.verdict];
   const failures = (
-    await Promise.all(
-      flags.report.map(({ format, path }) =>
+    await Promise.all([
+      ...flags.report.map(({ format, path }) =>
         writeReport(path, report(format, judgement, { width: 100, colour: false })),
       ),
-    )
+      attestTo(flags, gated, clock),
+    ])
   ).filter((problem) => problem !== undefined);
   const output = report(flags.format, judgement, terminal());
   const [failure] = failures;
   if (failure !== undefined) return { output, code: 2, reason: `${failure.message}. ${failure.advice}` };
-  return code === 0 ? { output, code } : { output, code, reason: summaryLine(judgement) };
+  if (code === 0) return { output, code };
+  const unattested = flags.attest !== undefined && gated.revisions === undefined;
+  return {
+    output,
+    code,
+    reason: `${summaryLine(judgement)}${unattested ? '; no attestation was written' : ''}`,
+  };
 }
 
 function reportTo(value: string, before: readonly ReportTo[]): readonly ReportTo[] {
@@ -100,6 +141,8 @@ export const addGate = (program: Command, finish: (finished: Finished) => void):
         .choices(['error', 'warning'])
         .default('error'),
     )
+    .option('--attest <file>', 'write the judgement down as an in-toto attestation')
+    .option('--sign-with <key>', 'sign the attestation with an SSH key, into FILE.sig')
     .option('--now <date>', 'the day to judge as of (default: today, in UTC)')
     .addHelpText(
       'after',
@@ -109,6 +152,7 @@ Exit codes: 0 pass, 1 fail, 2 not judged.
 Examples:
   ullage gate --base main --head grow-plates
   ullage gate --worktree
-  ullage gate --base origin/main --format markdown --report json=out/gate.json --report sarif=out/gate.sarif`,
+  ullage gate --base origin/main --format markdown --report json=out/gate.json --report sarif=out/gate.sarif
+  ullage gate --base origin/main --attest evidence/gate.intoto.json --sign-with ~/.ssh/gate`,
     )
     .action(async (flags: GateFlags) => finish(await runGate(flags)));

@@ -1,41 +1,61 @@
 /** `ullage headroom`: what room is left, layer by layer. */
 import type { Command } from 'commander';
 import { headroomOf } from '../capacity/headroom.ts';
-import { ParsedFiles, readRevision } from '../policy/revision.ts';
+import { idleOf } from '../capacity/idle.ts';
+import { layersOf } from '../capacity/layers.ts';
+import { usageOf } from '../capacity/usage.ts';
+import { ParsedFiles, readRevision, readUses } from '../policy/revision.ts';
+import { listInForce } from '../price/price-list.ts';
 import { found, refused } from '../read/problem.ts';
 import { type HeadroomFormat, headroomFormats, reportHeadroom } from '../report/headroom.ts';
 import { reportProblems } from '../report/problems.ts';
-import { type Finished, terminal } from './edge.ts';
+import { dayOf, type Finished, terminal } from './edge.ts';
 import { treeAt, withRepository } from './repository.ts';
 
 interface HeadroomFlags {
   readonly repo: string;
   readonly at?: string;
+  readonly now?: string;
   readonly format: HeadroomFormat;
 }
 
-export async function runHeadroom({ repo, at, format }: HeadroomFlags): Promise<Finished> {
-  const rooms = await withRepository(repo, async (repository) => {
+export async function runHeadroom({ repo, at, now, format }: HeadroomFlags): Promise<Finished> {
+  const overview = await withRepository(repo, async (repository) => {
+    const day = dayOf(now);
     const tree = await treeAt(repository, at);
-    if (!tree.ok) return tree;
-    const revision = await readRevision(tree.value, new ParsedFiles());
+    if (!day.ok || !tree.ok) {
+      return refused(...(day.ok ? [] : day.problems), ...(tree.ok ? [] : tree.problems));
+    }
+    const parsed = new ParsedFiles();
+    const revision = await readRevision(tree.value, parsed);
     if (!revision.ok) return revision;
-    const { estate, settings } = revision.value;
+    const { estate, settings, priceLists } = revision.value;
     if (settings === undefined) {
       return refused({
         message: 'there is no ullage.yaml at the top of the repository',
         advice: '`ullage new` writes one to start from.',
       });
     }
-    return found(headroomOf(estate, settings));
+    const uses = await readUses(tree.value, parsed, settings.paths.readings);
+    if (!uses.ok) return uses;
+    // Room is room without prices too; only what idle capacity costs needs a list.
+    const list = listInForce(priceLists, day.value);
+    return found({
+      on: day.value,
+      currency: settings.currency,
+      rooms: headroomOf(estate, settings),
+      accounts: layersOf(estate, usageOf(estate, uses.value)),
+      idle: list === undefined ? [] : idleOf(estate, list),
+    });
   });
-  if (!rooms.ok)
+  if (!overview.ok) {
     return {
-      output: reportProblems(rooms.problems, terminal()),
+      output: reportProblems(overview.problems, terminal()),
       code: 2,
       reason: 'not judged: the estate cannot be read',
     };
-  return { output: reportHeadroom(rooms.value, format, terminal()), code: 0 };
+  }
+  return { output: reportHeadroom(overview.value, format, terminal()), code: 0 };
 }
 
 export const addHeadroom = (program: Command, finish: (finished: Finished) => void): Command =>
@@ -53,5 +73,6 @@ export const addHeadroom = (program: Command, finish: (finished: Finished) => vo
         .choices([...headroomFormats])
         .default('text'),
     )
+    .option('--now <date>', 'the day whose prices hold (default: today, in UTC)')
     .addHelpText('after', '\nExamples:\n  ullage headroom\n  ullage headroom --at main --format json')
     .action(async (flags: HeadroomFlags) => finish(await runHeadroom(flags)));

@@ -8,6 +8,7 @@ import { type Finished, reasonOf } from './edge.ts';
 import { addGate } from './gate.ts';
 import { addHeadroom } from './headroom.ts';
 import { addNew } from './new.ts';
+import { addReading } from './reading.ts';
 import { addRules } from './rules.ts';
 
 /** Where the command line writes to. */
@@ -30,10 +31,7 @@ function build(finish: (finished: Finished) => void, { out, err }: Streams): Com
     .showSuggestionAfterError()
     .configureOutput({ writeOut: out, writeErr: err })
     .exitOverride();
-  for (const add of [addGate, addCost, addHeadroom, addRules, addNew]) {
-    // Set on each command too: commander hands them down only to commands it makes after.
-    add(program, finish).exitOverride().configureOutput({ writeOut: out, writeErr: err });
-  }
+  for (const add of [addGate, addCost, addHeadroom, addRules, addNew, addReading]) add(program, finish);
   return program;
 }
 

@@ -46,7 +46,27 @@ export function assembleWhatHolds(
   settings: Settings,
   previous: Estate = emptyEstate,
 ): { readonly estate: Estate; readonly problems: readonly Problem[] } {
-  return new Assembly(parts, settings, previous).finish();
+  const coming = parts.filter((part) => previous.parts.get(part.file) !== part);
+  const replaced = coming.filter(({ file }) => previous.parts.has(file)).length;
+  // A revision that takes no file away has as many as the two together say; then none need be looked for.
+  const complete = previous.parts.size + coming.length - replaced === parts.length;
+  const files = new Set(complete ? [] : parts.map(({ file }) => file));
+  const leaving = complete ? [] : [...previous.parts.keys()].filter((file) => !files.has(file));
+  return new Assembly({ coming, leaving }, settings, previous).finish();
+}
+
+/** What one revision's files declare, as they differ from another's. */
+export interface PartsEdit {
+  /** What files that are new or differ declare. */
+  readonly coming: readonly EstatePart[];
+  /** Files that are no longer there. */
+  readonly leaving: readonly string[];
+}
+
+/** As `assemble`, told what differs, so that nothing else is looked at. */
+export function assembleOver(previous: Estate, edit: PartsEdit, settings: Settings): Outcome<Estate> {
+  const { estate, problems } = new Assembly(edit, settings, previous).finish();
+  return problems.length > 0 ? refused(...problems) : found(estate);
 }
 
 const at = ({ file, line }: Place): string => `${file}:${line}`;
@@ -85,6 +105,11 @@ class Entries<V> {
     this.deleted.add(key);
   }
 
+  *values(): Iterable<V> {
+    for (const [key, value] of this.before) if (!this.deleted.has(key) && !this.set.has(key)) yield value;
+    yield* this.set.values();
+  }
+
   finish(): ReadonlyMap<string, V> {
     return this.before.size === 0 ? this.set : layered(this.before, this);
   }
@@ -94,7 +119,6 @@ type Named = Server | Volume | VolumeGroup;
 
 /** Gathers one revision's estate and its problems. */
 class Assembly {
-  readonly #all: readonly EstatePart[];
   readonly #settings: Settings;
   readonly #problems: Problem[] = [];
   readonly #leaving: readonly EstatePart[];
@@ -109,10 +133,10 @@ class Assembly {
   readonly #groupOf: Entries<VolumeGroup>;
   readonly #formerly: Entries<Named>;
   readonly #retired: Entries<Retired>;
+  readonly #detached: Entries<Volume>;
   readonly #previousTotals: Estate['siteTotals'];
 
-  constructor(parts: readonly EstatePart[], settings: Settings, previous: Estate) {
-    this.#all = parts;
+  constructor({ coming, leaving }: PartsEdit, settings: Settings, previous: Estate) {
     this.#settings = settings;
     this.#parts = new Entries(previous.parts);
     this.#servers = new Entries(previous.servers);
@@ -124,18 +148,13 @@ class Assembly {
     this.#groupOf = new Entries(previous.groupOf);
     this.#formerly = new Entries(previous.formerly);
     this.#retired = new Entries(previous.retired);
+    this.#detached = new Entries(previous.detached);
     this.#previousTotals = previous.siteTotals;
-    const files = new Set(parts.map(({ file }) => file));
-    const coming = parts.filter((part) => previous.parts.get(part.file) !== part);
-    const replaced = coming.flatMap(({ file }) => previous.parts.get(file) ?? []);
-    // A revision that takes no file away has as many as the two together say; then none need be looked for.
-    const dropped =
-      previous.parts.size + coming.length - replaced.length === parts.length
-        ? []
-        : [...previous.parts.values()].filter(({ file }) => !files.has(file));
     this.#coming = coming;
-    this.#leaving = [...replaced, ...dropped];
-    for (const { file } of dropped) this.#parts.delete(file);
+    this.#leaving = [...coming.map(({ file }) => file), ...leaving].flatMap(
+      (file) => previous.parts.get(file) ?? [],
+    );
+    for (const file of leaving) this.#parts.delete(file);
     for (const part of coming) this.#parts.put(part.file, part);
   }
 
@@ -159,6 +178,7 @@ class Assembly {
       formerly: this.#formerly.finish(),
       retired: this.#retired.finish(),
       siteTotals: this.#siteTotals(),
+      detached: this.#detached.finish(),
     };
     return { estate, problems: this.#problems };
   }
@@ -209,7 +229,7 @@ class Assembly {
     );
     if (touched.size === 0) return;
     for (const volume of touched) this.#retired.delete(volume);
-    for (const { retired } of this.#all) {
+    for (const { retired } of this.#parts.values()) {
       for (const record of retired) {
         if (!touched.has(record.volume)) continue;
         const other = this.#retired.get(record.volume);
@@ -291,7 +311,19 @@ class Assembly {
       }
     }
     settle(this.#holders, byVolume, ({ server }) => server);
+    this.#detach(byVolume.keys());
     settle(this.#held, byServer, ({ volume }) => volume);
+  }
+
+  /** Whether each volume that came, left, or whose holders changed is held by any server. */
+  #detach(held: Iterable<string>): void {
+    const names = new Set(held);
+    for (const part of [...this.#leaving, ...this.#coming]) for (const { name } of part.volumes) names.add(name);
+    for (const name of names) {
+      const volume = this.#holders.has(name) ? undefined : this.#volumes.get(name);
+      if (volume === undefined) this.#detached.delete(name);
+      else this.#detached.put(name, volume);
+    }
   }
 
   #bothThere(attachment: Attachment): boolean {

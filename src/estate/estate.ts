@@ -137,6 +137,8 @@ export interface Estate {
   readonly retired: ReadonlyMap<string, Retired>;
   /** By site: the volumes there. */
   readonly siteTotals: ReadonlyMap<string, SiteTotal>;
+  /** The volumes that no server holds: few, and the only things about which a day alone can change what is said. */
+  readonly detached: ReadonlyMap<string, Volume>;
 }
 
 export const emptyEstate: Estate = {
@@ -151,6 +153,7 @@ export const emptyEstate: Estate = {
   formerly: new Map(),
   retired: new Map(),
   siteTotals: new Map(),
+  detached: new Map(),
 };
 
 /** What a finding or a change is about. */

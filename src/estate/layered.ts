@@ -12,8 +12,7 @@ export interface MapEdit<K, V> {
 /** The map that an edit makes of another. Where the edit is large, it is copied whole. */
 export function layered<K, V>(below: ReadonlyMap<K, V>, { set, deleted }: MapEdit<K, V>): ReadonlyMap<K, V> {
   if (set.size === 0 && deleted.size === 0) return below;
-  const [bottom, over, gone] =
-    below instanceof LayeredMap ? below.layers() : [below, new Map<K, V>(), new Set<K>()];
+  const [bottom, over, gone] = layersOf(below);
   const nextOver = new Map(over);
   const nextGone = new Set(gone);
   for (const key of deleted) {
@@ -30,6 +29,30 @@ export function layered<K, V>(below: ReadonlyMap<K, V>, { set, deleted }: MapEdi
   return nextOver.size + nextGone.size > 4 * Math.sqrt(bottom.size) + 16 ? new Map(next) : next;
 }
 
+/**
+ * The keys under which two maps may hold different values. Of two that lie over one older map, only what lies over it
+ * is looked at.
+ */
+export function* mayDiffer<K, V>(a: ReadonlyMap<K, V>, b: ReadonlyMap<K, V>): Iterable<K> {
+  if (a === b) return;
+  const [[bottomA, overA, goneA], [bottomB, overB, goneB]] = [layersOf(a), layersOf(b)];
+  const keys =
+    bottomA === bottomB ? [overA.keys(), goneA, overB.keys(), goneB] : [a.keys(), b.keys()];
+  const seen = new Set<K>();
+  for (const some of keys) {
+    for (const key of some) {
+      if (seen.has(key)) continue;
+      seen.add(key);
+      yield key;
+    }
+  }
+}
+
+type Layers<K, V> = readonly [ReadonlyMap<K, V>, ReadonlyMap<K, V>, ReadonlySet<K>];
+
+const layersOf = <K, V>(map: ReadonlyMap<K, V>): Layers<K, V> =>
+  map instanceof LayeredMap ? map.layers() : [map, new Map<K, V>(), new Set<K>()];
+
 class LayeredMap<K, V> implements ReadonlyMap<K, V> {
   readonly #bottom: ReadonlyMap<K, V>;
   readonly #over: ReadonlyMap<K, V>;
@@ -45,7 +68,7 @@ class LayeredMap<K, V> implements ReadonlyMap<K, V> {
     this.size = bottom.size - gone.size + added;
   }
 
-  layers(): [ReadonlyMap<K, V>, ReadonlyMap<K, V>, ReadonlySet<K>] {
+  layers(): Layers<K, V> {
     return [this.#bottom, this.#over, this.#gone];
   }
 

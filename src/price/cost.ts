@@ -290,14 +290,14 @@ function editedSums(before: Sums, edits: Iterable<LineEdit>, keyOf: KeyOf, cost:
     sums.set(key, sum);
     return sum;
   };
-  const lost = new Set<string>();
+  const lost = new Map<string, CostLine>();
   for (const { was, now } of edits) {
     const left = was === undefined ? undefined : keyOf(was);
     const came = now === undefined ? undefined : keyOf(now);
     if (was !== undefined && left !== undefined) {
       const sum = of(left);
       sum.monthly = subtractMoney(sum.monthly, was.monthly);
-      if (sum.dearest === was) lost.add(left);
+      if (before.get(left)?.dearest === was) lost.set(left, was);
     }
     if (now !== undefined && came !== undefined) {
       const sum = of(came);
@@ -305,8 +305,23 @@ function editedSums(before: Sums, edits: Iterable<LineEdit>, keyOf: KeyOf, cost:
       if (sum.dearest === undefined || isDearer(now, sum.dearest)) sum.dearest = now;
     }
   }
-  // Where the dearest itself left, or was priced anew, only a look at all lines tells the next.
-  for (const key of lost) of(key).dearest = undefined;
+  // Where the dearest itself left, or was priced anew, and what came is cheaper, only a look at all lines tells the
+  // next.
+  const came = new Map<string, CostLine>();
+  if (lost.size > 0) {
+    for (const { now } of edits) {
+      const key = now === undefined ? undefined : keyOf(now);
+      if (now === undefined || key === undefined || !lost.has(key)) continue;
+      const dearest = came.get(key);
+      if (dearest === undefined || isDearer(now, dearest)) came.set(key, now);
+    }
+  }
+  for (const [key, was] of lost) {
+    const candidate = came.get(key);
+    const surpassed = candidate !== undefined && !isDearer(was, candidate);
+    of(key).dearest = surpassed ? candidate : undefined;
+    if (surpassed) lost.delete(key);
+  }
   if (lost.size > 0) {
     for (const line of costLines(cost)) {
       const key = keyOf(line);

@@ -15,7 +15,7 @@ export function offer(word: string, known: readonly string[]): string {
   if (known.length === 0) return '';
   const short = word.slice(0, 80);
   const nearest = closest(short, [...known]);
-  return distance(short, nearest) <= Math.max(1, Math.floor(nearest.length / 3))
-    ? `Did you mean ${nearest}? `
-    : '';
+  // Two letters that changed places, the commonest slip, count as two.
+  const near = Math.max(nearest.length > 3 ? 2 : 1, Math.floor(nearest.length / 3));
+  return distance(short, nearest) <= near ? `Did you mean ${nearest}? ` : '';
 }

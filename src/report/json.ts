@@ -1,21 +1,293 @@
-// placeholder until the real report lands
-import type { Judgement } from '../policy/judgement.ts';
-import { showMoney } from '../price/money.ts';
+/** A judgement as the one JSON object that `ullage gate --format json` prints; schema/judgement.json describes it. */
 
-export const reportJson = (judgement: Judgement): string => {
-  const cost =
-    judgement.verdict === 'not judged'
+import type { Room } from '../capacity/headroom.ts';
+import { type Change, destroys, type RevisionPlace } from '../change/change.ts';
+import { describeChange } from '../change/describe.ts';
+import type { FileSystem, Server, Subject, Volume, VolumeGroup } from '../estate/estate.ts';
+import type { Finding, Judged, Judgement, LimitUse, NotJudged, RoomChange } from '../policy/judgement.ts';
+import type { PolicyRule, Waiver } from '../policy/policy.ts';
+import type { CostDelta } from '../price/delta.ts';
+import { type Money, showMoney, subtractMoney } from '../price/money.ts';
+import type {
+  AttachmentReport,
+  ChangeReport,
+  CostReport,
+  FindingReport,
+  HeadroomReport,
+  JudgementReport,
+  LimitReport,
+  PlaceReport,
+  PolicyChangeReport,
+  ProblemReport,
+  RoomReport,
+  RuleInForceReport,
+  ThingReport,
+  WaiverReport,
+} from '../read/generated/judgement.ts';
+import type { Place, Problem } from '../read/problem.ts';
+import type { PolicyChange } from '../rules/rule.ts';
+import { jsonText } from './json-text.ts';
+
+/** The whole judgement, never cut; the same judgement gives the same bytes. */
+export const reportJson = (judgement: Judgement): string => jsonText(judgementReport(judgement));
+
+/** The judgement as plain values. Keys are always there and always in one order. */
+export const judgementReport = (judgement: Judgement): JudgementReport =>
+  judgement.verdict === 'not judged' ? notJudgedReport(judgement) : judgedReport(judgement);
+
+function notJudgedReport({ verdict, reasons, base, head, on, problems }: NotJudged): JudgementReport {
+  return {
+    verdict,
+    reasons: [...reasons],
+    base: base === undefined ? null : { commit: base.commit },
+    head: head === undefined ? null : { commit: head.commit },
+    on: on === '' ? null : on,
+    policyFrom: null,
+    failOn: null,
+    cost: null,
+    limits: [],
+    findings: [],
+    changes: [],
+    headroom: [],
+    policyChanges: [],
+    proposed: null,
+    waivers: [],
+    rules: [],
+    problems: problems.map(problemReport),
+  };
+}
+
+function judgedReport(judged: Judged): JudgementReport {
+  const { policyFrom, proposed } = judged;
+  const { currency } = judged.cost;
+  return {
+    verdict: judged.verdict,
+    reasons: [...judged.reasons],
+    base: { commit: judged.base.commit },
+    head: { commit: judged.head.commit },
+    on: judged.on,
+    policyFrom,
+    failOn: judged.failOn,
+    cost: costReport(judged.cost, judged.afterAtJudgingPrices),
+    limits: judged.limits.map((limit) => limitReport(limit, currency)),
+    findings: judged.findings.map((finding) => findingReport(finding, policyFrom)),
+    changes: judged.changes.map(changeReport),
+    headroom: judged.headroom.flatMap(headroomReport),
+    policyChanges: judged.policyChanges.map(policyChangeReport),
+    proposed: proposed === undefined ? null : { verdict: proposed.verdict, reasons: [...proposed.reasons] },
+    waivers: judged.waivers.map(({ waiver, state }) => ({ state, waiver: waiverReport(waiver, policyFrom) })),
+    rules: judged.rules.map((rule) => ruleReport(rule, policyFrom)),
+    problems: [],
+  };
+}
+
+const exact = (amount: Money): string => amount.toFixed();
+
+function costReport(cost: CostDelta, atJudgingPrices: Money | undefined): CostReport {
+  const { currency } = cost;
+  const shown = (amount: Money): string => showMoney(amount, currency);
+  return {
+    currency,
+    before: shown(cost.before),
+    after: shown(cost.after),
+    difference: shown(cost.difference),
+    exact: {
+      before: exact(cost.before),
+      after: exact(cost.after),
+      difference: exact(cost.difference),
+      detached: exact(cost.detached),
+      afterAtJudgingPrices: atJudgingPrices === undefined ? null : exact(atJudgingPrices),
+    },
+    causes: cost.causes.map(({ cause, difference }) => ({
+      cause,
+      difference: shown(difference),
+      exact: { difference: exact(difference) },
+    })),
+    teams: cost.teams.map(({ team, before, after }) => {
+      const difference = subtractMoney(after, before);
+      return {
+        team: team === '' ? null : team,
+        before: shown(before),
+        after: shown(after),
+        difference: shown(difference),
+        exact: { before: exact(before), after: exact(after), difference: exact(difference) },
+      };
+    }),
+    detached: shown(cost.detached),
+    afterAtJudgingPrices: atJudgingPrices === undefined ? null : shown(atJudgingPrices),
+  };
+}
+
+const limitReport = ({ entry, subject, limit, before, after }: LimitUse, currency: string): LimitReport => ({
+  entry,
+  subject: subjectReport(subject),
+  limit: showMoney(limit, currency),
+  before: showMoney(before, currency),
+  after: showMoney(after, currency),
+  exact: { limit: exact(limit), before: exact(before), after: exact(after) },
+});
+
+const findingReport = (finding: Finding, policyFrom: 'base' | 'head'): FindingReport => ({
+  rule: finding.rule,
+  entry: finding.entry,
+  level: finding.level,
+  baselineState: finding.baselineState,
+  fails: finding.fails,
+  subject: subjectReport(finding.subject),
+  facet: finding.facet ?? null,
+  message: finding.message,
+  advice: finding.advice,
+  place: placeReport(finding.place),
+  waiver: finding.waiver === undefined ? null : waiverReport(finding.waiver, policyFrom),
+});
+
+const subjectReport = ({ kind, name }: Subject): Subject => ({ kind, name });
+
+const placeReport = ({ revision, file, line, column }: RevisionPlace): PlaceReport => ({
+  revision,
+  file,
+  line,
+  column,
+});
+
+const placedIn = (place: Place, revision: 'base' | 'head'): PlaceReport =>
+  placeReport({ ...place, revision });
+
+const waiverReport = (waiver: Waiver, policyFrom: 'base' | 'head'): WaiverReport => ({
+  rule: waiver.rule,
+  subject: waiver.subject,
+  kind: waiver.kind ?? null,
+  reason: waiver.reason,
+  approvedBy: waiver.approvedBy,
+  from: waiver.from,
+  until: waiver.until,
+  place: placedIn(waiver.place, policyFrom),
+});
+
+const changeReport = (change: Change): ChangeReport => ({
+  kind: change.kind,
+  subject: subjectReport(change.subject),
+  place: placeReport(change.place),
+  description: describeChange(change),
+  destroys: destroys(change),
+  ...thingsOf(change),
+});
+
+function thingsOf(change: Change): Pick<ChangeReport, 'before' | 'after'> {
+  switch (change.kind) {
+    case 'attached':
+      return { before: null, after: attachmentReport(change.volume, change.server) };
+    case 'detached':
+      return { before: attachmentReport(change.volume, change.server), after: null };
+    case 'handed-over':
+      return {
+        before: attachmentReport(change.volume, change.from),
+        after: attachmentReport(change.volume, change.to),
+      };
+    default:
+      return {
+        before: 'before' in change ? thingReport(change.before) : null,
+        after: 'after' in change ? thingReport(change.after) : null,
+      };
+  }
+}
+
+function thingReport(thing: Server | Volume | VolumeGroup | FileSystem): ThingReport {
+  const { kind, name } = thing;
+  const site = thing.site ?? null;
+  const team = thing.team ?? null;
+  switch (kind) {
+    case 'server':
+      return {
+        kind,
+        name,
+        power: thing.power,
+        boot: thing.boot ?? null,
+        machine: thing.machine ?? null,
+        site,
+        team,
+      };
+    case 'volume':
+      return {
+        kind,
+        name,
+        size: thing.size.toString(),
+        tier: thing.tier,
+        protected: thing.protected,
+        site,
+        team,
+        retainUntil: thing.retainUntil ?? null,
+      };
+    case 'volume-group':
+      return {
+        kind,
+        name,
+        extent: thing.extent.toString(),
+        members: [...thing.members],
+        layout: thing.layout.kind,
+        site,
+        team,
+      };
+    case 'file-system':
+      return { kind, name, mount: thing.mount, type: thing.type, size: thing.size.toString() };
+  }
+}
+
+const attachmentReport = ({ name }: Volume, server: string): AttachmentReport => ({
+  kind: 'attachment',
+  volume: name,
+  server,
+});
+
+function headroomReport({ before, after }: RoomChange): readonly HeadroomReport[] {
+  const room = after ?? before;
+  if (room === undefined) return [];
+  const { layer, subject, measure } = room;
+  return [
+    {
+      layer,
+      subject: subjectReport(subject),
+      measure,
+      before: before === undefined ? null : roomReport(before),
+      after: after === undefined ? null : roomReport(after),
+    },
+  ];
+}
+
+const roomReport = ({ capacity, taken, free }: Room): RoomReport => ({
+  capacity: capacity.toString(),
+  taken: taken.toString(),
+  free: free.toString(),
+});
+
+const policyChangeReport = (change: PolicyChange): PolicyChangeReport => ({
+  direction: change.direction,
+  of: change.of,
+  name: change.name,
+  key: change.key ?? null,
+  from: change.from ?? null,
+  to: change.to ?? null,
+  place: change.place === undefined ? null : placeReport(change.place),
+});
+
+const ruleReport = (
+  { name, entry, level, place, shippedIn }: PolicyRule,
+  policyFrom: 'base' | 'head',
+): RuleInForceReport => ({
+  name,
+  rule: entry.rule,
+  level,
+  shippedIn: shippedIn ?? null,
+  // A shipped pack is inside the program: there is no file to point at.
+  place: shippedIn === undefined ? placedIn(place, policyFrom) : null,
+});
+
+const problemReport = ({ message, advice, place, revision, excerpt }: Problem): ProblemReport => ({
+  message,
+  advice,
+  place:
+    place === undefined
       ? null
-      : {
-          ...judgement.cost,
-          before: showMoney(judgement.cost.before, 'EUR'),
-          after: showMoney(judgement.cost.after, 'EUR'),
-          difference: showMoney(judgement.cost.difference, 'EUR'),
-        };
-  return JSON.stringify(
-    { problems: [], ...judgement, cost },
-    (_key, value: unknown) =>
-      typeof value === 'bigint' ? value.toString() : value instanceof Set ? [...value] : value,
-    2,
-  );
-};
+      : { revision: revision ?? null, file: place.file, line: place.line, column: place.column },
+  excerpt: excerpt ?? null,
+});

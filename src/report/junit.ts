@@ -1,21 +1,131 @@
-// placeholder until the real report lands
-import type { Judgement } from '../policy/judgement.ts';
-import { showMoney } from '../price/money.ts';
+/**
+ * A judgement as JUnit XML, the form that every CI host shows as tests. One case for each finding, as hosts show one
+ * failure a case and follow a case by its name from run to run; one case that passes for each rule entry that finds
+ * nothing. A finding that fails is a failure, a waived one is skipped with the reason, and any other (a warning, or
+ * what was already wrong on main) passes with its text beside it.
+ */
+import { create } from 'xmlbuilder2';
+import type { XMLBuilder } from 'xmlbuilder2/lib/interfaces.js';
+import type { Finding, Judged, Judgement, NotJudged } from '../policy/judgement.ts';
+import { type Money, showMoney } from '../price/money.ts';
+import type { Problem } from '../read/problem.ts';
+import { visible } from './escape.ts';
 
-export const reportJunit = (judgement: Judgement): string => {
-  const cost =
-    judgement.verdict === 'not judged'
-      ? null
-      : {
-          ...judgement.cost,
-          before: showMoney(judgement.cost.before, 'EUR'),
-          after: showMoney(judgement.cost.after, 'EUR'),
-          difference: showMoney(judgement.cost.difference, 'EUR'),
-        };
-  return JSON.stringify(
-    { problems: [], ...judgement, cost },
-    (_key, value: unknown) =>
-      typeof value === 'bigint' ? value.toString() : value instanceof Set ? [...value] : value,
-    2,
+export function reportJunit(judgement: Judgement): string {
+  const document = create({ version: '1.0', encoding: 'UTF-8' });
+  if (judgement.verdict === 'not judged') writeNotJudged(document, judgement);
+  else writeJudged(document, judgement);
+  return `${document.end({ prettyPrint: true })}\n`;
+}
+
+/** Visible text without the two that XML has no way of writing (XML 1.0, 2.2). */
+export const xmlText = (text: string): string =>
+  visible(text).replaceAll(
+    /[\ufffe\uffff]/g,
+    (character) => `\\u{${character.charCodeAt(0).toString(16).toUpperCase()}}`,
   );
-};
+
+/** Several lines, each made visible by itself. */
+const lines = (...parts: readonly string[]): string => parts.map(xmlText).join('\n');
+
+interface Counts {
+  readonly tests: number;
+  readonly failures: number;
+  readonly errors: number;
+  readonly skipped: number;
+}
+
+function suiteIn(
+  document: XMLBuilder,
+  { tests, failures, errors, skipped }: Counts,
+  properties: Readonly<Record<string, string>>,
+): XMLBuilder {
+  const suite = document
+    .ele('testsuites', { name: 'ullage', tests, failures, errors })
+    .ele('testsuite', { name: 'ullage gate', tests, failures, errors, skipped });
+  const list = suite.ele('properties');
+  for (const [name, value] of Object.entries(properties))
+    list.ele('property', { name, value: xmlText(value) });
+  return suite;
+}
+
+function writeNotJudged(
+  document: XMLBuilder,
+  { verdict, reasons, problems, base, head, on }: NotJudged,
+): void {
+  const suite = suiteIn(
+    document,
+    { tests: problems.length, failures: 0, errors: problems.length, skipped: 0 },
+    {
+      verdict,
+      reasons: reasons.join('; '),
+      ...(base === undefined ? {} : { base: base.commit }),
+      ...(head === undefined ? {} : { head: head.commit }),
+      ...(on === '' ? {} : { on }),
+    },
+  );
+  for (const problem of problems) {
+    suite
+      .ele('testcase', { classname: verdict, name: xmlText(whereOf(problem)) })
+      .ele('error', { type: verdict, message: xmlText(problem.message) })
+      .txt(lines(`${whereOf(problem)}: ${problem.message}`, problem.advice));
+  }
+}
+
+const whereOf = ({ place }: Problem): string =>
+  place === undefined ? 'the revisions' : `${place.file}:${place.line}:${place.column}`;
+
+function writeJudged(document: XMLBuilder, judged: Judged): void {
+  const { verdict, reasons, base, head, on, cost, findings, rules } = judged;
+  const found = new Set(findings.map(({ entry }) => entry));
+  const clear = rules.filter(({ name }) => !found.has(name));
+  const shown = (amount: Money): string => `${showMoney(amount, cost.currency)} ${cost.currency}`;
+  const suite = suiteIn(
+    document,
+    {
+      tests: findings.length + clear.length,
+      failures: findings.filter(({ fails }) => fails).length,
+      errors: 0,
+      skipped: findings.filter((finding) => outcomeOf(finding) === 'waived').length,
+    },
+    {
+      verdict,
+      reasons: reasons.join('; '),
+      base: base.commit,
+      head: head.commit,
+      on,
+      'cost before': shown(cost.before),
+      'cost after': shown(cost.after),
+      'cost difference': shown(cost.difference),
+    },
+  );
+  for (const finding of findings) writeFinding(suite, finding);
+  for (const { name } of clear) suite.ele('testcase', { classname: xmlText(name), name: 'nothing found' });
+}
+
+const outcomeOf = ({ fails, waiver }: Finding): 'fails' | 'waived' | 'stands' =>
+  fails ? 'fails' : waiver === undefined ? 'stands' : 'waived';
+
+function writeFinding(suite: XMLBuilder, finding: Finding): void {
+  const { entry, subject, facet, level, baselineState, message, waiver } = finding;
+  const name = `${subject.kind} ${subject.name}${facet === undefined ? '' : `, ${facet}`}`;
+  const testcase = suite.ele('testcase', { classname: xmlText(entry), name: xmlText(name) });
+  switch (outcomeOf(finding)) {
+    case 'fails':
+      testcase.ele('failure', { type: level, message: xmlText(message) }).txt(textOf(finding));
+      return;
+    case 'waived':
+      testcase.ele('skipped', {
+        message: xmlText(
+          `waived until ${waiver?.until}, approved by ${waiver?.approvedBy}: ${waiver?.reason}`,
+        ),
+      });
+      testcase.ele('system-out').txt(textOf(finding));
+      return;
+    case 'stands':
+      testcase.ele('system-out').txt(`${level}, ${baselineState}: ${textOf(finding)}`);
+  }
+}
+
+const textOf = ({ message, advice, place: { revision, file, line, column } }: Finding): string =>
+  lines(message, `${file}:${line}:${column}${revision === 'base' ? ' on the base' : ''}`, advice);

@@ -1,21 +1,205 @@
-// placeholder until the real report lands
-import type { Judgement } from '../policy/judgement.ts';
-import { showMoney } from '../price/money.ts';
+/**
+ * A judgement as SARIF 2.1.0 (OASIS), whole and never cut. The standard's published types hold what is written to
+ * its form, and JSON is the platform's own; a builder on top of them would add a way of saying it and no check.
+ */
+import type {
+  Invocation,
+  Location,
+  Log,
+  Notification,
+  PropertyBag,
+  ReportingDescriptor,
+  Result,
+  Run,
+  Suppression,
+} from 'sarif';
+import type { RevisionPlace } from '../change/change.ts';
+import type { Finding, Judgement } from '../policy/judgement.ts';
+import type { PolicyRule, Waiver } from '../policy/policy.ts';
+import { type Money, showMoney } from '../price/money.ts';
+import type { Place, Problem } from '../read/problem.ts';
+import { rules } from '../rules/registry.ts';
+import { version } from '../version.ts';
+import { markdownAdvice, markdownText, visible } from './escape.ts';
+import { fingerprint } from './fingerprint.ts';
+import { jsonText } from './json-text.ts';
 
-export const reportSarif = (judgement: Judgement): string => {
-  const cost =
-    judgement.verdict === 'not judged'
-      ? null
-      : {
-          ...judgement.cost,
-          before: showMoney(judgement.cost.before, 'EUR'),
-          after: showMoney(judgement.cost.after, 'EUR'),
-          difference: showMoney(judgement.cost.difference, 'EUR'),
-        };
-  return JSON.stringify(
-    { problems: [], ...judgement, cost },
-    (_key, value: unknown) =>
-      typeof value === 'bigint' ? value.toString() : value instanceof Set ? [...value] : value,
-    2,
-  );
+export interface SarifOptions {
+  /** The version of the tool; Ullage's own where left out. */
+  readonly toolVersion?: string;
+  /** The repository's root as an absolute `file:` URI that ends in `/`; where left out, the reader knows it. */
+  readonly repositoryRoot?: string;
+}
+
+const root = '%SRCROOT%';
+
+export function reportSarif(judgement: Judgement, options: SarifOptions = {}): string {
+  const log: Log = {
+    $schema: 'https://docs.oasis-open.org/sarif/sarif/v2.1.0/errata01/os/schemas/sarif-schema-2.1.0.json',
+    version: '2.1.0',
+    runs: [runOf(judgement, options)],
+  };
+  return jsonText(log);
+}
+
+function runOf(judgement: Judgement, { toolVersion = version, repositoryRoot }: SarifOptions): Run {
+  const inForce = judgement.verdict === 'not judged' ? [] : judgement.rules;
+  const indexOf = new Map(inForce.map(({ name }, index) => [name, index]));
+  return {
+    tool: {
+      driver: {
+        name: 'Ullage',
+        version: toolVersion,
+        semanticVersion: toolVersion,
+        language: 'en',
+        rules: inForce.map(descriptor),
+        notifications: [notJudgedDescriptor],
+      },
+    },
+    automationDetails: {
+      // The part before the last slash is the category, the same in every run (3.17.3).
+      id: `ullage/gate/${judgement.head?.commit ?? ''}`,
+      description: { text: 'The judgement of a branch against the main branch.' },
+    },
+    originalUriBaseIds: {
+      [root]: {
+        ...(repositoryRoot === undefined ? {} : { uri: repositoryRoot }),
+        description: { text: 'The root of the repository.' },
+      },
+    },
+    columnKind: 'utf16CodeUnits',
+    invocations: [invocationOf(judgement)],
+    results:
+      judgement.verdict === 'not judged'
+        ? []
+        : judgement.findings.map((finding) => resultOf(finding, indexOf.get(finding.entry))),
+    properties: summaryOf(judgement),
+  };
+}
+
+function summaryOf(judgement: Judgement): PropertyBag {
+  const { verdict, reasons, base, head, on } = judgement;
+  const common = {
+    verdict,
+    reasons: [...reasons],
+    ...(base === undefined ? {} : { baseCommit: base.commit }),
+    ...(head === undefined ? {} : { headCommit: head.commit }),
+    ...(on === '' ? {} : { on }),
+  };
+  if (judgement.verdict === 'not judged') return common;
+  const { currency, before, after, difference } = judgement.cost;
+  const shown = (amount: Money): string => showMoney(amount, currency);
+  return {
+    ...common,
+    cost: { currency, before: shown(before), after: shown(after), difference: shown(difference) },
+  };
+}
+
+/**
+ * Text for a message. A brace is doubled because a single one begins a placeholder (3.11.5), and what would read
+ * as an embedded link (3.11.6) is broken, so that no proposer puts a link of theirs into a report.
+ */
+export const messageText = (text: string): string =>
+  visible(text).replaceAll('](', ']\\u{28}').replaceAll(/[{}]/g, '$&$&');
+
+const messageMarkdown = (markdown: string): string => markdown.replaceAll(/[{}]/g, '$&$&');
+
+function descriptor({ name, entry, level, shippedIn }: PolicyRule): ReportingDescriptor {
+  const rule = rules[entry.rule];
+  return {
+    id: visible(name),
+    name: entry.rule,
+    shortDescription: { text: messageText(rule.refuses) },
+    fullDescription: { text: messageText(`${rule.refuses} ${rule.why}`) },
+    help: {
+      text: messageText(`${rule.why} ${rule.advice}`),
+      markdown: messageMarkdown(`${markdownText(rule.why)}\n\n${markdownAdvice(rule.advice)}`),
+    },
+    defaultConfiguration: { level },
+    properties: { rule: entry.rule, ...(shippedIn === undefined ? {} : { shippedIn }) },
+  };
+}
+
+function resultOf(finding: Finding, ruleIndex: number | undefined): Result {
+  const { message, advice, waiver, subject, facet, place } = finding;
+  return {
+    ruleId: visible(finding.entry),
+    ...(ruleIndex === undefined ? {} : { ruleIndex }),
+    level: finding.level,
+    message: {
+      text: `${messageText(message)}\n\n${messageText(advice)}`,
+      markdown: messageMarkdown(`${markdownText(message)}\n\n${markdownAdvice(advice)}`),
+    },
+    locations: [
+      {
+        ...locationOf(place),
+        logicalLocations: [
+          {
+            name: visible(subject.name),
+            kind: subject.kind,
+            fullyQualifiedName: visible(`${subject.kind} ${subject.name}`),
+          },
+        ],
+        ...(place.revision === 'base' ? { message: { text: 'Where it stood on the base.' } } : {}),
+      },
+    ],
+    partialFingerprints: { 'finding/v1': fingerprint(finding) },
+    baselineState: finding.baselineState,
+    // An empty list says that nothing is suppressed; a missing one would leave it unknown (3.27.23).
+    suppressions: waiver === undefined ? [] : [suppressionOf(waiver)],
+    properties: {
+      rule: finding.rule,
+      subject: { kind: subject.kind, name: subject.name },
+      ...(facet === undefined ? {} : { facet }),
+      fails: finding.fails,
+      revision: place.revision,
+    },
+  };
+}
+
+const suppressionOf = (waiver: Waiver): Suppression => ({
+  kind: 'external',
+  status: 'accepted',
+  justification: visible(waiver.reason),
+  location: locationOf(waiver.place),
+  properties: { approvedBy: waiver.approvedBy, from: waiver.from, until: waiver.until },
+});
+
+const locationOf = ({ file, line, column }: Place | RevisionPlace): Location => ({
+  physicalLocation: {
+    artifactLocation: { uri: uriOf(file), uriBaseId: root },
+    region: { startLine: line, startColumn: column },
+  },
+});
+
+/** A path as a relative URI (RFC 3986): every segment percent-encoded, a half of a surrogate pair as U+FFFD. */
+export const uriOf = (path: string): string =>
+  path
+    .split('/')
+    .map((segment) => encodeURIComponent(segment.replaceAll(/\p{Cs}/gu, '\ufffd')))
+    .join('/');
+
+const notJudgedId = 'not-judged';
+
+const notJudgedDescriptor: ReportingDescriptor = {
+  id: notJudgedId,
+  shortDescription: { text: 'Something stood in the way of a judgement.' },
+  fullDescription: { text: 'What could not be judged is never a pass: mend what is named, and judge again.' },
+  defaultConfiguration: { level: 'error' },
 };
+
+function invocationOf(judgement: Judgement): Invocation {
+  if (judgement.verdict !== 'not judged') return { executionSuccessful: true };
+  return {
+    executionSuccessful: false,
+    toolExecutionNotifications: judgement.problems.map(notificationOf),
+  };
+}
+
+const notificationOf = ({ place, revision, message, advice }: Problem): Notification => ({
+  descriptor: { id: notJudgedId, index: 0 },
+  level: 'error',
+  message: { text: `${messageText(message)}\n\n${messageText(advice)}` },
+  ...(place === undefined ? {} : { locations: [locationOf(place)] }),
+  ...(revision === undefined ? {} : { properties: { revision } }),
+});

@@ -126,7 +126,7 @@ function costSentence({ cost, afterAtJudgingPrices }: Judged): string {
   }
   if (cost.detached.gt(0)) {
     sentences.push(
-      `${showAmount(cost.detached, currency)} of it is for volumes that no server holds; they are billed until they are deleted.`,
+      `After it, ${showAmount(cost.detached, currency)} a month goes to volumes that no server holds; they are billed until they are deleted.`,
     );
   }
   return sentences.join(' ');
@@ -147,7 +147,10 @@ function whatToDo({ verdict, findings, changes }: Judged): Field {
       `Read the cautions below before you merge: ${counted(destroying, 'change destroys', 'changes destroy')} what only a backup brings back.`,
     );
   }
-  return line('To do', changes.length === 0 ? 'Nothing for the storage.' : 'Nothing stands against a merge.');
+  const read = findings.some((finding) => groupOf(finding) === 'warns')
+    ? ' Read the warnings and notes below.'
+    : '';
+  return line('To do', `Nothing stands against a merge.${read}`);
 }
 
 function judgedSentence({ base, head, on, policyFrom, failOn }: Judged): string {
@@ -226,7 +229,9 @@ function findingEntry(finding: Finding, group: GroupName): Entry {
     fields: [
       atRevision(place),
       ...(baselineState === 'updated' ? [line('state', 'Already on main, and made worse here.')] : []),
-      ...(waiver === undefined ? [] : [line('waiver', waiverWords(waiver)), at(waiver.place)]),
+      ...(waiver === undefined
+        ? []
+        : [line('waiver', waiverWords(waiver)), { ...at(waiver.place), label: 'waived' }]),
       ...(open ? [{ label: 'advice', form: 'advice', text: adviceOf(finding) } as const] : []),
     ],
   };
@@ -282,7 +287,8 @@ const causeWords: Readonly<Record<CauseKind, string>> = {
 function costSections({ cost, limits, afterAtJudgingPrices }: Judged): readonly Section[] {
   const { currency, teams, causes } = cost;
   if (teams.length === 0 && limits.length === 0) return [];
-  const alike = teams.map((team) => limits.find((limit) => isTeamsOwn(limit, team)));
+  const lowestFirst = limits.toSorted((a, b) => compareMoney(a.limit, b.limit));
+  const alike = teams.map((team) => lowestFirst.find((limit) => isTeamsOwn(limit, team)));
   const joined = new Set(alike);
   const apart = limits.filter((limit) => !joined.has(limit));
   const why = causes.filter(({ difference }) => !difference.isZero());
@@ -291,10 +297,14 @@ function costSections({ cost, limits, afterAtJudgingPrices }: Judged): readonly 
     showAmount(after, currency),
     showDifference(subtractMoney(after, before), currency),
   ];
-  const against = (limit: LimitUse | undefined): readonly string[] =>
-    limit === undefined
-      ? ['none', '']
-      : [showAmount(limit.limit, currency), showLeft(limit.limit, limit.after, currency)];
+  const against = ({ limit, after }: LimitUse): readonly string[] => [
+    showAmount(limit, currency),
+    showLeft(limit, after, currency),
+  ];
+  const noneFor = (team: string): readonly string[] =>
+    apart.some(({ subject }) => subject.kind === 'team' && subject.name === team)
+      ? ['see below', '']
+      : ['none', ''];
   const columns = [
     right('On main'),
     right('After'),
@@ -304,11 +314,14 @@ function costSections({ cost, limits, afterAtJudgingPrices }: Judged): readonly 
   ];
   const blocks: Block[] = [];
   if (teams.length > 0) {
-    const rows = teams.map((team, index) => [
-      team.team === '' ? 'no team' : team.team,
-      ...amounts(team.before, team.after),
-      ...against(alike[index]),
-    ]);
+    const rows = teams.map((team, index) => {
+      const limit = alike[index];
+      return [
+        team.team === '' ? 'no team' : team.team,
+        ...amounts(team.before, team.after),
+        ...(limit === undefined ? noneFor(team.team) : against(limit)),
+      ];
+    });
     const total = ['together', ...amounts(cost.before, cost.after), '', ''];
     blocks.push({
       kind: 'table',
@@ -384,7 +397,7 @@ function headroomSection(rooms: readonly RoomChange[]): readonly Section[] {
   const table: TableOf = {
     columns: [
       left('Room'),
-      right('Bought'),
+      right('Capacity'),
       right('Taken'),
       right('Free'),
       right('Free share'),

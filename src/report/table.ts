@@ -34,22 +34,25 @@ const noLines = {
 
 /** A table within a width; where it does not fit, each row is stacked, its first cell on top. */
 export function textTable({ columns, rows }: TableOf, width: number): readonly string[] {
+  const shown = rows.map((row) => row.map(visible));
+  const natural = columns.map(({ title }, index) =>
+    shown.reduce((most, row) => Math.max(most, widthOf(row[index] ?? '')), widthOf(title)),
+  );
+  // Asked before it is drawn: one cell as long as a file would widen every row.
+  const whole = natural.reduce((sum, each) => sum + each, 0) + 2 * (columns.length - 1);
+  if (whole > width) return shown.flatMap((row) => stacked(columns, row, width));
   const table = new Table({
     head: columns.map(({ title }) => title),
     colAligns: columns.map(({ align }) => align),
     chars: noLines,
     style: { head: [], border: [], 'padding-left': 0, 'padding-right': 0 },
   });
-  const shown = rows.map((row) => row.map(visible));
   for (const row of shown) table.push([...row]);
   const lines = table
     .toString()
     .split('\n')
-    .map((line) => line.trimEnd())
-    .filter((line) => line !== '');
-  return lines.every((line) => widthOf(line) <= width)
-    ? lines
-    : shown.flatMap((row) => stacked(columns, row, width));
+    .map((line) => line.trimEnd());
+  return lines.filter((line) => line !== '');
 }
 
 function stacked(
@@ -71,8 +74,23 @@ function stacked(
 
 const graphemes = new Intl.Segmenter('en', { granularity: 'grapheme' });
 
-/** Columns on a screen. Plain ASCII, which is nearly everything, is one column a character and needs no table. */
-export const widthOf = (text: string): number => (/^[ -~]*$/.test(text) ? text.length : stringWidth(text));
+/** Plain ASCII, which is nearly everything, is one column a character. */
+const isPlainAscii = (text: string): boolean => /^[ -~]*$/.test(text);
+
+/** Finding characters takes time by the square of a text's length (measured on Node 20), so long text goes in parts. */
+const partLength = 500;
+
+function partsOf(text: string): readonly string[] {
+  if (text.length <= partLength) return [text];
+  const parts: string[] = [];
+  for (let start = 0; start < text.length; start += partLength)
+    parts.push(text.slice(start, start + partLength));
+  return parts;
+}
+
+/** How many columns of a screen text takes. */
+export const widthOf = (text: string): number =>
+  isPlainAscii(text) ? text.length : partsOf(text).reduce((sum, part) => sum + stringWidth(part), 0);
 
 /**
  * Breaks visible text into lines of a width, within a word where one is too long. Written here because the text holds
@@ -109,20 +127,23 @@ export function wrapped(text: string, width: number): readonly string[] {
 
 /** A word in pieces no wider than a line, never within a character. */
 function pieces(word: string, most: number): string[] {
-  const parts: string[] = [];
-  let part = '';
+  const found: string[] = [];
+  let piece = '';
   let used = 0;
-  for (const { segment } of graphemes.segment(word)) {
-    const wide = widthOf(segment);
-    if (used + wide > most) {
-      parts.push(part);
-      part = '';
-      used = 0;
+  for (const part of partsOf(word)) {
+    const characters = isPlainAscii(part) ? part : [...graphemes.segment(part)].map(({ segment }) => segment);
+    for (const character of characters) {
+      const wide = widthOf(character);
+      if (used + wide > most) {
+        found.push(piece);
+        piece = '';
+        used = 0;
+      }
+      piece += character;
+      used += wide;
     }
-    part += segment;
-    used += wide;
   }
-  return [...parts, part];
+  return [...found, piece];
 }
 
 /** Text that hangs from a lead: what does not fit on the lead's line goes on beneath its beginning. */

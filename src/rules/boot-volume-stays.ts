@@ -1,4 +1,4 @@
-import type { Change } from '../change/change.ts';
+import type { Change, ChangeKind } from '../change/change.ts';
 import { formerName } from '../change/compare.ts';
 import { type ChangeRule, cautions, tied } from './rule.ts';
 
@@ -11,11 +11,42 @@ export const bootVolumeStays: ChangeRule<'boot-volume-stays'> = {
   advice: `Stop the server (power: stopped) in this change or an earlier one, then take the volume. ${cautions}`,
   parameters: {},
   needs: [],
+  examples: {
+    fails: {
+      story: 'The boot volume of a running server is taken from it.',
+      main: `servers:
+  plate-scanner: { power: running, boot: root }
+volumes:
+  root: { size: 50 GiB, tier: steady }
+`,
+      branch: `servers:
+  plate-scanner: { power: running }
+volumes:
+  root: { size: 50 GiB, tier: steady }
+`,
+      entry: '{ rule: boot-volume-stays }',
+    },
+    passes: {
+      story: 'The server is stopped in the same change.',
+      main: `servers:
+  plate-scanner: { power: running, boot: root }
+volumes:
+  root: { size: 50 GiB, tier: steady }
+`,
+      branch: `servers:
+  plate-scanner: { power: stopped }
+volumes:
+  root: { size: 50 GiB, tier: steady }
+`,
+      entry: '{ rule: boot-volume-stays }',
+    },
+  },
   *check(_entry, { base, head, changes, renames }, scope) {
     const said = new Set<string>();
-    // What happens to the volume says more than that the server no longer names it, which is all a swap may show.
-    const swaps = changes.filter(({ kind }) => kind === 'boot-swapped');
-    for (const change of [...changes.filter(({ kind }) => kind !== 'boot-swapped'), ...swaps]) {
+    const taking = changes
+      .filter(({ kind }) => gravest.includes(kind))
+      .sort((a, b) => gravest.indexOf(a.kind) - gravest.indexOf(b.kind));
+    for (const change of taking) {
       const verb = takesAway(change);
       if (verb === undefined) continue;
       for (const server of bootedFrom(change)) {
@@ -42,6 +73,16 @@ export const bootVolumeStays: ChangeRule<'boot-volume-stays'> = {
     }
   },
 };
+
+/** What takes a volume away, the gravest first: a volume that is deleted is detached as well, and its server swaps. */
+const gravest: readonly ChangeKind[] = [
+  'volume-deleted',
+  'volume-re-created',
+  'volume-moved-site',
+  'handed-over',
+  'detached',
+  'boot-swapped',
+];
 
 /** What a change does, where it takes a volume from under the server that holds it. */
 function takesAway(change: Change): string | undefined {

@@ -33,6 +33,36 @@ export const deletionPrepared: ChangeRule<'deletion-prepared'> = {
     },
   },
   needs: [],
+  examples: {
+    fails: {
+      story: 'A volume is deleted, and no record is left of why and of what was saved.',
+      main: `volumes:
+  plates-1: { size: 100 GiB, tier: bulk }
+  root: { size: 20 GiB, tier: bulk }
+`,
+      branch: `volumes:
+  root: { size: 20 GiB, tier: bulk }
+`,
+      entry: '{ rule: deletion-prepared, backup-within: 30 }',
+    },
+    passes: {
+      story: 'It was detached before, and leaves its reason and its backup behind.',
+      main: `volumes:
+  plates-1: { size: 100 GiB, tier: bulk }
+  root: { size: 20 GiB, tier: bulk }
+`,
+      branch: `volumes:
+  root: { size: 20 GiB, tier: bulk }
+retired:
+  - volume: plates-1
+    on: 2026-11-20
+    reason: superseded by plates-2
+    backup: vault/plates-1/2026-11-19
+    backed-up: 2026-11-19
+`,
+      entry: '{ rule: deletion-prepared, backup-within: 30 }',
+    },
+  },
   *check(entry, { changes, base, head, on }, scope) {
     for (const change of changes) {
       if (change.kind !== 'volume-deleted' && change.kind !== 'volume-re-created') continue;

@@ -25,6 +25,35 @@ export const destructiveChangesFew: ChangeRule<'destructive-changes-few'> = {
     },
   },
   needs: ['at-most'],
+  examples: {
+    fails: {
+      story: 'Three volumes go in one branch.',
+      main: `volumes:
+  root: { size: 20 GiB, tier: bulk }
+  plates-1: { size: 40 GiB, tier: bulk }
+  plates-2: { size: 40 GiB, tier: bulk }
+  plates-3: { size: 40 GiB, tier: bulk }
+`,
+      branch: `volumes:
+  root: { size: 20 GiB, tier: bulk }
+`,
+      entry: '{ rule: destructive-changes-few, at-most: 2 }',
+    },
+    passes: {
+      story: 'Two of them go; the third is for another day.',
+      main: `volumes:
+  root: { size: 20 GiB, tier: bulk }
+  plates-1: { size: 40 GiB, tier: bulk }
+  plates-2: { size: 40 GiB, tier: bulk }
+  plates-3: { size: 40 GiB, tier: bulk }
+`,
+      branch: `volumes:
+  root: { size: 20 GiB, tier: bulk }
+  plates-3: { size: 40 GiB, tier: bulk }
+`,
+      entry: '{ rule: destructive-changes-few, at-most: 2 }',
+    },
+  },
   *check(entry, { changes }, scope) {
     const most = entry['at-most'];
     const losses = lossesOf(changes).filter((change) => changeInScope(change, scope));

@@ -1,3 +1,4 @@
+import { noSight } from '../change/touched.ts';
 import { daysBetween } from '../estate/dates.ts';
 import { isDetached, type Volume } from '../estate/estate.ts';
 import { showMoney } from '../price/money.ts';
@@ -34,6 +35,49 @@ export const detachedVolumeOwned: StateRule<'detached-volume-owned'> = {
     },
   },
   needs: [],
+  examples: {
+    fails: {
+      story: 'A volume is detached, and nobody says why it is kept.',
+      main: `team: imagery
+servers:
+  plate-scanner: {}
+volumes:
+  plates-1: { size: 100 GiB, tier: bulk }
+attachments:
+  - { volume: plates-1, server: plate-scanner }
+`,
+      branch: `team: imagery
+servers:
+  plate-scanner: {}
+volumes:
+  plates-1: { size: 100 GiB, tier: bulk }
+`,
+      entry: '{ rule: detached-volume-owned }',
+    },
+    passes: {
+      story: 'It is kept for a reason, and until a day.',
+      main: `team: imagery
+servers:
+  plate-scanner: {}
+volumes:
+  plates-1: { size: 100 GiB, tier: bulk }
+attachments:
+  - { volume: plates-1, server: plate-scanner }
+`,
+      branch: `team: imagery
+servers:
+  plate-scanner: {}
+volumes:
+  plates-1:
+    size: 100 GiB
+    tier: bulk
+    reason: the master copy travels between servers
+    retain-until: 2027-03-31
+`,
+      entry: '{ rule: detached-volume-owned }',
+    },
+  },
+  dated: (_entry, { detached }) => ({ ...noSight, volumes: [...detached.values()] }),
   *check(entry, { estate, look, cost, on, revision }, scope) {
     for (const volume of look.volumes) {
       if (!isDetached(estate, volume) || !scope.includes(volume, volume.tier)) continue;

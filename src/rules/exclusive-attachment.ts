@@ -14,6 +14,34 @@ export const exclusiveAttachment: StateRule<'exclusive-attachment'> = {
     'Detach the volume from all servers but one. To share it, declare it shareable and give it a cluster-aware file system (gfs2, ocfs2).',
   parameters: {},
   needs: [],
+  examples: {
+    fails: {
+      story: 'An ordinary file system is to be mounted by two servers at once.',
+      branch: `servers:
+  plate-scanner: {}
+  plate-archive: {}
+volumes:
+  plates-1: { size: 50 GiB, tier: steady, file-system: { mount: /plates, type: xfs } }
+attachments:
+  - { volume: plates-1, server: plate-scanner }
+  - { volume: plates-1, server: plate-archive }
+`,
+      entry: '{ rule: exclusive-attachment }',
+    },
+    passes: {
+      story: 'The volume is shareable, and its file system is made for several servers.',
+      branch: `servers:
+  plate-scanner: {}
+  plate-archive: {}
+volumes:
+  plates-1: { size: 50 GiB, tier: steady, shareable: true, file-system: { mount: /plates, type: gfs2 } }
+attachments:
+  - { volume: plates-1, server: plate-scanner }
+  - { volume: plates-1, server: plate-archive }
+`,
+      entry: '{ rule: exclusive-attachment }',
+    },
+  },
   *check(_entry, { estate, look, prices, revision }, scope) {
     for (const volume of look.volumes) {
       const { name } = volume;

@@ -39,6 +39,31 @@ export const freeze: ChangeRule<'freeze'> = {
     },
   },
   needs: ['from', 'until'],
+  examples: {
+    fails: {
+      story: 'A volume is deleted while the survey is at sea.',
+      main: `volumes:
+  root: { size: 20 GiB, tier: bulk }
+  plates-1: { size: 40 GiB, tier: bulk }
+`,
+      branch: `volumes:
+  root: { size: 20 GiB, tier: bulk }
+`,
+      entry: '{ rule: freeze, from: 2026-11-16, until: 2026-11-27, reason: the autumn survey is at sea }',
+    },
+    passes: {
+      story: 'A volume is grown in the same days.',
+      main: `volumes:
+  root: { size: 20 GiB, tier: bulk }
+  plates-1: { size: 40 GiB, tier: bulk }
+`,
+      branch: `volumes:
+  root: { size: 20 GiB, tier: bulk }
+  plates-1: { size: 50 GiB, tier: bulk }
+`,
+      entry: '{ rule: freeze, from: 2026-11-16, until: 2026-11-27, reason: the autumn survey is at sea }',
+    },
+  },
   verify({ from, until }) {
     return from !== undefined && until !== undefined && until < from
       ? [

@@ -10,6 +10,64 @@ export const groupTravelsWhole: StateRule<'group-travels-whole'> = {
     'Move all members together: unmount, deactivate and export the group, detach every member, attach them all to the other server, import and activate there.',
   parameters: {},
   needs: [],
+  examples: {
+    fails: {
+      story: 'One of two members is handed to another server.',
+      main: `servers:
+  plate-scanner: {}
+  plate-archive: {}
+volumes:
+  plates-1: { size: 40 GiB, tier: bulk }
+  plates-2: { size: 40 GiB, tier: bulk }
+attachments:
+  - { volume: plates-1, server: plate-scanner }
+  - { volume: plates-2, server: plate-scanner }
+volume-groups:
+  plates: { members: [plates-1, plates-2] }
+`,
+      branch: `servers:
+  plate-scanner: {}
+  plate-archive: {}
+volumes:
+  plates-1: { size: 40 GiB, tier: bulk }
+  plates-2: { size: 40 GiB, tier: bulk }
+attachments:
+  - { volume: plates-1, server: plate-scanner }
+  - { volume: plates-2, server: plate-archive }
+volume-groups:
+  plates: { members: [plates-1, plates-2] }
+`,
+      entry: '{ rule: group-travels-whole }',
+    },
+    passes: {
+      story: 'Both members travel together.',
+      main: `servers:
+  plate-scanner: {}
+  plate-archive: {}
+volumes:
+  plates-1: { size: 40 GiB, tier: bulk }
+  plates-2: { size: 40 GiB, tier: bulk }
+attachments:
+  - { volume: plates-1, server: plate-scanner }
+  - { volume: plates-2, server: plate-scanner }
+volume-groups:
+  plates: { members: [plates-1, plates-2] }
+`,
+      branch: `servers:
+  plate-scanner: {}
+  plate-archive: {}
+volumes:
+  plates-1: { size: 40 GiB, tier: bulk }
+  plates-2: { size: 40 GiB, tier: bulk }
+attachments:
+  - { volume: plates-1, server: plate-archive }
+  - { volume: plates-2, server: plate-archive }
+volume-groups:
+  plates: { members: [plates-1, plates-2] }
+`,
+      entry: '{ rule: group-travels-whole }',
+    },
+  },
   *check(_entry, { estate, look, revision }, scope) {
     for (const group of look.groups) {
       if (!scope.includes(group)) continue;

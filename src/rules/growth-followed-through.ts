@@ -41,12 +41,49 @@ export const growthFollowedThrough: StateRule<'growth-followed-through'> = {
     },
   },
   needs: [],
+  examples: {
+    fails: {
+      story: 'A volume is grown, and the file system on it is not.',
+      main: `servers:
+  plate-scanner: {}
+volumes:
+  plates-1: { size: 50 GiB, tier: bulk, file-system: { mount: /plates, type: ext4, size: 50 GiB } }
+attachments:
+  - { volume: plates-1, server: plate-scanner }
+`,
+      branch: `servers:
+  plate-scanner: {}
+volumes:
+  plates-1: { size: 80 GiB, tier: bulk, file-system: { mount: /plates, type: ext4, size: 50 GiB } }
+attachments:
+  - { volume: plates-1, server: plate-scanner }
+`,
+      entry: '{ rule: growth-followed-through }',
+    },
+    passes: {
+      story: 'The file system grows with its volume.',
+      main: `servers:
+  plate-scanner: {}
+volumes:
+  plates-1: { size: 50 GiB, tier: bulk, file-system: { mount: /plates, type: ext4, size: 50 GiB } }
+attachments:
+  - { volume: plates-1, server: plate-scanner }
+`,
+      branch: `servers:
+  plate-scanner: {}
+volumes:
+  plates-1: { size: 80 GiB, tier: bulk, file-system: { mount: /plates, type: ext4, size: 80 GiB } }
+attachments:
+  - { volume: plates-1, server: plate-scanner }
+`,
+      entry: '{ rule: growth-followed-through }',
+    },
+  },
   *check(entry, view, scope) {
     for (const place of idleOf(view.estate, view.prices, view.look)) {
       if (!scope.includes(place.belonging, place.tier) || !isTooMuch(entry, place)) continue;
       yield {
         subject: place.subject,
-        facet: place.layer,
         place: { revision: view.revision, ...place.place },
         message: messageFor(place, view),
         excess: place.idle,

@@ -29,6 +29,28 @@ export const growthStep: ChangeRule<'growth-step'> = {
     },
   },
   needs: ['times', 'by'],
+  examples: {
+    fails: {
+      story: 'Somebody types 5000 for 500.',
+      main: `volumes:
+  plates-1: { size: 400 GiB, tier: bulk }
+`,
+      branch: `volumes:
+  plates-1: { size: 5000 GiB, tier: bulk }
+`,
+      entry: '{ rule: growth-step, times: 10 }',
+    },
+    passes: {
+      story: 'The growth that was meant.',
+      main: `volumes:
+  plates-1: { size: 400 GiB, tier: bulk }
+`,
+      branch: `volumes:
+  plates-1: { size: 500 GiB, tier: bulk }
+`,
+      entry: '{ rule: growth-step, times: 10 }',
+    },
+  },
   *check(entry, { changes }, scope) {
     for (const change of changes) {
       if (change.kind !== 'volume-grown' && change.kind !== 'volume-re-created') continue;

@@ -1,4 +1,5 @@
 import type { RevisionPlace } from '../change/change.ts';
+import { noSight } from '../change/touched.ts';
 import type { Subject } from '../estate/estate.ts';
 import { type CostLine, nameOf, ownerOf, sumsBy } from '../price/cost.ts';
 import {
@@ -64,6 +65,35 @@ export const maxMonthlySpend: StateRule<'max-monthly-spend'> = {
     },
   },
   needs: ['limit'],
+  examples: {
+    fails: {
+      story: 'A second large volume takes the team over its limit.',
+      main: `team: imagery
+volumes:
+  plates-1: { size: 1 TiB, tier: bulk }
+`,
+      branch: `team: imagery
+volumes:
+  plates-1: { size: 1 TiB, tier: bulk }
+  plates-2: { size: 2 TiB, tier: bulk }
+`,
+      entry: '{ rule: max-monthly-spend, where: { teams: [imagery] }, limit: "120.00" }',
+    },
+    passes: {
+      story: 'The same team buys less, and stays below it.',
+      main: `team: imagery
+volumes:
+  plates-1: { size: 1 TiB, tier: bulk }
+`,
+      branch: `team: imagery
+volumes:
+  plates-1: { size: 1 TiB, tier: bulk }
+  plates-2: { size: 1 TiB, tier: bulk }
+`,
+      entry: '{ rule: max-monthly-spend, where: { teams: [imagery] }, limit: "120.00" }',
+    },
+  },
+  dated: ({ from, until }) => (from === undefined && until === undefined ? undefined : noSight),
   *check(entry, view, scope) {
     if (entry.limit === undefined || !holdsOn(entry, view.on)) return;
     const limit = money(entry.limit);

@@ -1,3 +1,4 @@
+import { noSight } from '../change/touched.ts';
 import { groupRooms, quotaRooms, type Room, slotRooms } from '../capacity/headroom.ts';
 import { fileSystemRoom } from '../capacity/usage.ts';
 import { daysBetween } from '../estate/dates.ts';
@@ -78,11 +79,69 @@ export const minimumHeadroom: StateRule<'minimum-headroom'> = {
     },
   },
   needs: ['of'],
+  examples: {
+    fails: {
+      story: 'A file system is asked for that three volumes of 40 GiB cannot carry.',
+      main: `volumes:
+  plates-1: { size: 40 GiB, tier: bulk }
+  plates-2: { size: 40 GiB, tier: bulk }
+  plates-3: { size: 40 GiB, tier: bulk }
+volume-groups:
+  plates:
+    extent: 64 MiB
+    members: [plates-1, plates-2, plates-3]
+    file-systems:
+      /plates: { size: 100 GiB, type: xfs }
+`,
+      branch: `volumes:
+  plates-1: { size: 40 GiB, tier: bulk }
+  plates-2: { size: 40 GiB, tier: bulk }
+  plates-3: { size: 40 GiB, tier: bulk }
+volume-groups:
+  plates:
+    extent: 64 MiB
+    members: [plates-1, plates-2, plates-3]
+    file-systems:
+      /plates: { size: 130 GiB, type: xfs }
+`,
+      entry: '{ rule: minimum-headroom, of: volume-group, share: 0.1 }',
+    },
+    passes: {
+      story: 'It grows within its group, and a tenth stays free.',
+      main: `volumes:
+  plates-1: { size: 40 GiB, tier: bulk }
+  plates-2: { size: 40 GiB, tier: bulk }
+  plates-3: { size: 40 GiB, tier: bulk }
+volume-groups:
+  plates:
+    extent: 64 MiB
+    members: [plates-1, plates-2, plates-3]
+    file-systems:
+      /plates: { size: 100 GiB, type: xfs }
+`,
+      branch: `volumes:
+  plates-1: { size: 40 GiB, tier: bulk }
+  plates-2: { size: 40 GiB, tier: bulk }
+  plates-3: { size: 40 GiB, tier: bulk }
+volume-groups:
+  plates:
+    extent: 64 MiB
+    members: [plates-1, plates-2, plates-3]
+    file-systems:
+      /plates: { size: 105 GiB, type: xfs }
+`,
+      entry: '{ rule: minimum-headroom, of: volume-group, share: 0.1 }',
+    },
+  },
   verify: ({ of, days, size, count }) => [
     ...misplaced('days', days, of, ['file-system']),
     ...misplaced('size', size, of, ['quota', 'volume-group', 'file-system']),
     ...misplaced('count', count, of, ['quota', 'attachment-slots']),
   ],
+  dated: ({ of, days }, { fileSystems }) =>
+    of === 'file-system' && days !== undefined
+      ? { ...noSight, fileSystems: [...fileSystems.values()] }
+      : undefined,
   *check(entry, view, scope) {
     for (const room of roomsOf(entry, view)) {
       if (!scope.includes(room.belonging)) continue;

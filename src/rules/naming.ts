@@ -33,6 +33,22 @@ export const naming: StateRule<'naming'> = {
     mount: parameterFor('the mount point of a file system'),
   },
   needs: [...kinds],
+  examples: {
+    fails: {
+      story: 'A new volume is called as nobody would look for it.',
+      branch: `volumes:
+  Temp_new: { size: 40 GiB, tier: bulk }
+`,
+      entry: "{ rule: naming, volume: '[a-z]+(-[a-z]+)*-[0-9]+' }",
+    },
+    passes: {
+      story: 'It is called by what it holds, with a number.',
+      branch: `volumes:
+  survey-plates-7: { size: 40 GiB, tier: bulk }
+`,
+      entry: "{ rule: naming, volume: '[a-z]+(-[a-z]+)*-[0-9]+' }",
+    },
+  },
   verify: (entry) => kinds.flatMap((kind) => patternFaults(kind, entry[kind])),
   *check(entry, { look, revision }, scope) {
     for (const kind of kinds) {
@@ -44,7 +60,6 @@ export const naming: StateRule<'naming'> = {
         if (pattern.matchesWhole(text) || !scope.includes(declared, tier)) continue;
         yield {
           subject,
-          facet: kind,
           place: placed(declared, revision),
           message: `the ${spoken[kind]} ${text} does not match the pattern ${source}`,
         };

@@ -24,6 +24,28 @@ export const noShrink: ChangeRule<'no-shrink'> = {
     },
   },
   needs: [],
+  examples: {
+    fails: {
+      story: 'Units are made the same in all files, and 50 GiB becomes 50 GB.',
+      main: `volumes:
+  plates-1: { size: 50 GiB, tier: steady }
+`,
+      branch: `volumes:
+  plates-1: { size: 50 GB, tier: steady }
+`,
+      entry: '{ rule: no-shrink }',
+    },
+    passes: {
+      story: 'The same size is written in another unit, to the byte.',
+      main: `volumes:
+  plates-1: { size: 1.5 TiB, tier: steady }
+`,
+      branch: `volumes:
+  plates-1: { size: 1536 GiB, tier: steady }
+`,
+      entry: '{ rule: no-shrink }',
+    },
+  },
   *check(entry, { changes, base, head }, scope) {
     const allowed: readonly string[] = entry['allow-file-systems'] ?? [];
     const groups = new Map<string, ChangeOf<'member-left'>>();

@@ -10,6 +10,40 @@ export const policyApart: ChangeRule<'policy-apart'> = {
   advice: 'Split the branch: first the policy, by those who answer for it; then the storage.',
   parameters: {},
   needs: [],
+  examples: {
+    fails: {
+      story: 'A team raises its own limit and spends it in the same branch.',
+      main: `team: imagery
+volumes:
+  plates-1: { size: 100 GiB, tier: bulk }
+`,
+      branch: `team: imagery
+volumes:
+  plates-1: { size: 900 GiB, tier: bulk }
+`,
+      entry: '{ rule: policy-apart }',
+      altered: {
+        main: '{ rule: max-monthly-spend, limit: "50.00" }',
+        branch: '{ rule: max-monthly-spend, limit: "500.00" }',
+      },
+    },
+    passes: {
+      story: 'A tighter limit beside a change of storage lets nothing through.',
+      main: `team: imagery
+volumes:
+  plates-1: { size: 100 GiB, tier: bulk }
+`,
+      branch: `team: imagery
+volumes:
+  plates-1: { size: 200 GiB, tier: bulk }
+`,
+      entry: '{ rule: policy-apart }',
+      altered: {
+        main: '{ rule: max-monthly-spend, limit: "50.00" }',
+        branch: '{ rule: max-monthly-spend, limit: "40.00" }',
+      },
+    },
+  },
   *check(_entry, { head, changes, policyChanges }) {
     if (changes.length === 0) return;
     // What cannot be told to be tighter is taken for looser: the gate fails closed.

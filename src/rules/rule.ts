@@ -26,6 +26,7 @@ import type { Money } from '../price/money.ts';
 import type { PriceList } from '../price/price-list.ts';
 import type { Step } from '../read/document.ts';
 import type { RuleEntry } from '../read/generated/rule-pack.ts';
+import type { Examples } from './example.ts';
 
 /** The levels of SARIF 2.1.0, worst first. */
 export const levels = ['error', 'warning', 'note'] as const;
@@ -153,6 +154,8 @@ interface RuleBase<N extends RuleName> extends RuleText {
   readonly needs: readonly string[];
   /** Parameters that must be given besides. */
   readonly requires?: readonly string[];
+  /** A branch that it refuses and one that it lets pass; each is judged in a test. */
+  readonly examples: Examples;
   /** Asked when a pack is read: whether the parameters mean anything, by themselves and together. */
   verify?(entry: EntryOf<N>): readonly EntryFault[];
 }
@@ -161,6 +164,11 @@ interface RuleBase<N extends RuleName> extends RuleText {
 export interface StateRule<N extends RuleName> extends RuleBase<N> {
   readonly about: 'state';
   check(entry: EntryOf<N>, view: View, scope: Scope): Iterable<Violation>;
+  /**
+   * The things about which it may find something else on another day, all else being the same; left out, or
+   * `undefined`, where there are none. Sums are looked at on each day.
+   */
+  dated?(entry: EntryOf<N>, estate: Estate): Sight | undefined;
   /** What the rule finds in the changes themselves, for one that can be asked about either. */
   checkChanges?(entry: EntryOf<N>, view: ChangeView, scope: Scope): Iterable<Violation>;
 }

@@ -9,6 +9,30 @@ export const sameSite: StateRule<'same-site'> = {
   advice: 'Attach it to a server at its own site, or copy its content to a volume at the other site.',
   parameters: {},
   needs: [],
+  examples: {
+    fails: {
+      story: 'A volume at one site is attached to a server at another.',
+      branch: `servers:
+  plate-scanner: { site: north-quay }
+volumes:
+  plates-1: { size: 40 GiB, tier: bulk, site: south-quay }
+attachments:
+  - { volume: plates-1, server: plate-scanner }
+`,
+      entry: '{ rule: same-site }',
+    },
+    passes: {
+      story: 'Both are at the same site.',
+      branch: `servers:
+  plate-scanner: { site: north-quay }
+volumes:
+  plates-1: { size: 40 GiB, tier: bulk, site: north-quay }
+attachments:
+  - { volume: plates-1, server: plate-scanner }
+`,
+      entry: '{ rule: same-site }',
+    },
+  },
   *check(_entry, { estate, look, revision }, scope) {
     for (const volume of look.volumes) {
       const { name } = volume;

@@ -51,6 +51,40 @@ export const shape: StateRule<'shape'> = {
   },
   needs: ['schema'],
   requires: ['of'],
+  examples: {
+    fails: {
+      story: "A volume is bought on nobody's account.",
+      branch: `volumes:
+  plates-1: { size: 40 GiB, tier: bulk }
+`,
+      entry: `rule: shape
+of: volume
+message: Finance asks for a cost centre
+schema:
+  properties:
+    labels:
+      required: [cost-centre]
+      properties:
+        cost-centre: { pattern: '^CC-[0-9]{4}$' }
+`,
+    },
+    passes: {
+      story: 'It carries the label that finance asks for.',
+      branch: `volumes:
+  plates-1: { size: 40 GiB, tier: bulk, labels: { cost-centre: CC-0417 } }
+`,
+      entry: `rule: shape
+of: volume
+message: Finance asks for a cost centre
+schema:
+  properties:
+    labels:
+      required: [cost-centre]
+      properties:
+        cost-centre: { pattern: '^CC-[0-9]{4}$' }
+`,
+    },
+  },
   verify(entry) {
     const misplaced =
       entry.kinds !== undefined && entry.of !== 'change'

@@ -15,6 +15,30 @@ export const tierBounds: StateRule<'tier-bounds'> = {
     'Take a size that the tier sells, or another tier. For operations: larger volumes, more of them, or a faster tier.',
   parameters: {},
   needs: [],
+  examples: {
+    fails: {
+      story: 'A volume of 50 GB, in a tier that sells whole GiB.',
+      branch: `volumes:
+  plates-1: { size: 50 GB, tier: bulk }
+`,
+      entry: '{ rule: tier-bounds }',
+    },
+    passes: {
+      story: 'A server whose three volumes of 40 GiB give it the 360 operations a second that it needs.',
+      branch: `servers:
+  plate-scanner: { io: 360 }
+volumes:
+  plates-1: { size: 40 GiB, tier: bulk }
+  plates-2: { size: 40 GiB, tier: bulk }
+  plates-3: { size: 40 GiB, tier: bulk }
+attachments:
+  - { volume: plates-1, server: plate-scanner }
+  - { volume: plates-2, server: plate-scanner }
+  - { volume: plates-3, server: plate-scanner }
+`,
+      entry: '{ rule: tier-bounds }',
+    },
+  },
   *check(_entry, view, scope) {
     for (const volume of view.look.volumes) {
       const tier = view.prices.tiers.get(volume.tier);

@@ -209,8 +209,11 @@ function compile(schema: UserSchema): Compiled {
   return compiled;
 }
 
+/** Made when the first shape asks for it: it compiles the metaschema first, which takes longer than any shape. */
+let compiler: Ajv2020 | undefined;
+
 function compileAnew(schema: UserSchema): Compiled {
-  const ajv = new Ajv2020({
+  compiler ??= new Ajv2020({
     allErrors: true,
     strictTypes: false,
     strictTuples: false,
@@ -218,6 +221,7 @@ function compileAnew(schema: UserSchema): Compiled {
     formats: { date: isDay },
     code: { regExp: linearTime },
   });
+  const ajv = compiler;
   // The reader's values have no prototype, which the library does not expect of a schema.
   const copy: UserSchema = JSON.parse(JSON.stringify(schema));
   if (ajv.validateSchema(copy) !== true) {
@@ -265,7 +269,8 @@ const linearTime = Object.assign(
   (source: string) => {
     const pattern = compilePattern(source);
     if ('why' in pattern) throw new Error(`${source} is no pattern: ${pattern.why}`);
-    return { test: (text: string) => pattern.matches(text) };
+    // The library tells patterns apart by their text, and would run one in place of another without it.
+    return { test: (text: string) => pattern.matches(text), toString: () => source };
   },
   { code: 'linearTime' },
 );

@@ -151,7 +151,7 @@ describe('a merge group', () => {
   it('that does not hold its base is not judged', async () => {
     const { origin, base } = hosted(plates('60 GiB'));
     const before = origin.git('rev-parse', `${base}^`);
-    const checkout = checkedOut(origin, base, { ref: 'origin/main', depth: 0 });
+    const checkout = checkedOut(origin, base, { ref: 'origin/checked-out', depth: 0 });
     const result = await found(checkout, 'merge_group', group(base, before), before);
     expect(result).toMatchObject({ ok: false, problems: [{ message: expect.stringContaining('does not hold') }] });
   });
@@ -185,7 +185,7 @@ describe('a push to main', () => {
     const after = origin.git('rev-parse', 'HEAD');
     origin.write(plates('60 GiB'));
     const before = origin.commit('grown');
-    const checkout = checkedOut(origin, after, { ref: 'origin/main', depth: 0 });
+    const checkout = checkedOut(origin, after, { ref: 'origin/checked-out', depth: 0 });
     const result = await found(checkout, 'push', push(before, after), after);
     expect(result).toMatchObject({ ok: false, problems: [{ message: expect.stringContaining('rewritten') }] });
   });

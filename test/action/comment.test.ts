@@ -79,7 +79,10 @@ async function host(
       const one = { method, path: url, headers, body: text === '' ? undefined : JSON.parse(text) };
       seen.push(one);
       const answer = wrong(one, seen.length) ?? answerTo(one);
-      if (answer === 'hang up') return request.socket.destroy();
+      if (answer === 'hang up') {
+        request.socket.destroy();
+        return;
+      }
       response.writeHead(answer.status ?? 200, { 'content-type': 'application/json', ...answer.headers });
       response.end(JSON.stringify(answer.body ?? {}));
     });

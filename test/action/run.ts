@@ -159,8 +159,9 @@ const isJson = (value: unknown): value is Json => typeof value === 'object' && v
 
 /** A published example payload of the CI host, with what a test needs written over it. */
 export function payloadOf(event: string, edits: Json = {}, which: (example: Json) => boolean = () => true): Json {
-  const all: readonly unknown[] = examples;
-  const definition = all.filter(isJson).find(({ name }) => name === event);
+  // Its types call it a module; what is imported is the list.
+  const all: unknown = examples;
+  const definition = (Array.isArray(all) ? all : []).filter(isJson).find(({ name }) => name === event);
   const published = Array.isArray(definition?.examples) ? definition.examples : [];
   const example = published.filter(isJson).find(which);
   if (example === undefined) throw new Error(`there is no published example of ${event}`);

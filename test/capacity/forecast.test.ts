@@ -213,10 +213,11 @@ describe('what must not fool it', () => {
       fc.property(growth, fc.nat(89), fc.constantFrom(10, 0), (how, which, times) => {
         const uses = usesOf(how);
         const wild = which % how.days;
-        const honest = filling(forecast(daily(uses), gib(100_000)));
-        const result = filling(
-          forecast(daily(uses.map((use, index) => (index === wild ? use * times : use))), gib(100_000)),
-        );
+        // So little room that the level counts, and so much that ten times the use is below it.
+        const capacity = gib(12 * Math.max(...uses));
+        const honest = filling(forecast(daily(uses), capacity));
+        const spoilt = uses.map((use, index) => (index === wild ? use * times : use));
+        const result = filling(forecast(daily(spoilt), capacity));
         expect(Math.abs(result.slopePerDay / honest.slopePerDay - 1)).toBeLessThan(0.1);
         expect(Math.abs(result.daysUntilFull / honest.daysUntilFull - 1)).toBeLessThan(0.12);
       }),

@@ -178,10 +178,33 @@ describe('what follows', () => {
     for (const title of titles) expect(text).toContain(title);
   });
 
+  it('holds limits against the prices on main where a branch alters prices, and says so', async () => {
+    const dearer = await judged(mainFiles, edited(mainFiles, 'prices/2026.yaml', '"0.045"', '"0.09"'));
+    const text = unwrapped(reportText(dearer, { width: 140, colour: false }));
+    expect(dearer.cost.difference.toFixed(2)).toBe('9.90');
+    expect(text).toContain('The difference comes of: other prices +9.90 EUR.');
+    expect(text).toContain('at those on main, which judge, it would be 238.92 EUR');
+    expect(text).toContain('Limits are held against the prices on main, which judge.');
+    expect(text).toMatch(/imagery 62\.16 EUR 72\.06 EUR \+9\.90 EUR see below/);
+    expect(text).toMatch(
+      /imagery-limit: team imagery 62\.16 EUR 62\.16 EUR 0\.00 EUR 70\.00 EUR 7\.84 EUR left/,
+    );
+  });
+
+  it('calls a group that is asked for more than it has short, not full', async () => {
+    const asked = await judged(
+      mainFiles,
+      edited(mainFiles, 'storage/imagery.yaml', '/plates: { size: 100 GiB', '/plates: { size: 140 GiB'),
+    );
+    expect(unwrapped(reportText(asked, { width: 140, colour: false }))).toContain('≈20.19 GiB short');
+  });
+
   it('tells detached volumes apart, which are billed all the same', async () => {
     const text = unwrapped(reportText(grown, plain));
     expect(grown.cost.detached.toFixed(2)).not.toBe('0.00');
-    expect(text).toContain(`${grown.cost.detached.toFixed(2)} EUR of it is for volumes that no server holds`);
+    expect(text).toContain(
+      `After it, ${grown.cost.detached.toFixed(2)} EUR a month goes to volumes that no server holds`,
+    );
   });
 
   it('says of a broken file on main that it is there already', () => {

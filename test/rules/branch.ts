@@ -30,7 +30,9 @@ export interface Branch {
 
 export const value = <T>(outcome: Outcome<T>): T => {
   if (outcome.ok) return outcome.value;
-  const said = outcome.problems.map(({ place, message }) => `${place?.file}:${place?.line}:${place?.column} ${message}`);
+  const said = outcome.problems.map(
+    ({ place, message }) => `${place?.file}:${place?.line}:${place?.column} ${message}`,
+  );
   throw new Error(said.join('\n'));
 };
 
@@ -48,10 +50,16 @@ export const pricesOf = (text = examplePrices) => value(readPriceList(document(t
 
 export const estateOf = (text: string | undefined, settings = settingsOf()): Estate =>
   value(
-    assemble(text === undefined ? [] : [value(readEstatePart(document(text, 'storage/imagery.yaml')))], settings),
+    assemble(
+      text === undefined ? [] : [value(readEstatePart(document(text, 'storage/imagery.yaml')))],
+      settings,
+    ),
   );
 
-export const policyOf = (entries: readonly string[], more: { prices?: string; settings?: string } = {}): Policy => ({
+export const policyOf = (
+  entries: readonly string[],
+  more: { prices?: string; settings?: string } = {},
+): Policy => ({
   settings: settingsOf(more.settings),
   priceLists: [pricesOf(more.prices)],
   rules: value(gatherRules([value(readPack(packOf(entries)))])),
@@ -78,7 +86,8 @@ export async function judged(told: Branch): Promise<Judged> {
     {
       label: { commit: 'branch' },
       estate: estateOf(branch, policy.settings),
-      policy: branchEntries === entries ? measured : { ...measured, rules: policyOf(branchEntries, told).rules },
+      policy:
+        branchEntries === entries ? measured : { ...measured, rules: policyOf(branchEntries, told).rules },
     },
     measured,
     { on },
@@ -98,5 +107,7 @@ export const said = ({ findings }: { readonly findings: readonly Finding[] }): r
 /** What a pack of these entries is refused for: `line:column message`. */
 export function refusedFor(...entries: readonly string[]): readonly string[] {
   const pack = readPack(packOf(entries));
-  return pack.ok ? [] : pack.problems.map(({ place, message }: Problem) => `${place?.line}:${place?.column} ${message}`);
+  return pack.ok
+    ? []
+    : pack.problems.map(({ place, message }: Problem) => `${place?.line}:${place?.column} ${message}`);
 }

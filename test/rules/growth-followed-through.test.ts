@@ -64,7 +64,9 @@ describe('growth that stopped half-way', () => {
   it('counts both copies of a mirrored group as given', async () => {
     const mirrored = '\n    layout: mirrored';
     expect(await found(group('36 GiB', '40 GiB', mirrored))).toEqual([]);
-    expect((await found(group('20 GiB', '40 GiB', mirrored)))[0]).toContain('has bought 80 GiB and given ≈39.88 GiB');
+    expect((await found(group('20 GiB', '40 GiB', mirrored)))[0]).toContain(
+      'has bought 80 GiB and given ≈39.88 GiB',
+    );
   });
 
   it('finds an attached volume that nothing lies on, with what it costs', async () => {
@@ -74,12 +76,17 @@ describe('growth that stopped half-way', () => {
   });
 
   it('leaves a boot volume and a detached volume alone', async () => {
-    expect(await found('servers:\n  plate-scanner: { boot: root }\nvolumes:\n  root: { size: 50 GiB, tier: bulk }\n')).toEqual([]);
+    expect(
+      await found(
+        'servers:\n  plate-scanner: { boot: root }\nvolumes:\n  root: { size: 50 GiB, tier: bulk }\n',
+      ),
+    ).toEqual([]);
     expect(await found('volumes:\n  master: { size: 50 GiB, tier: bulk }\n')).toEqual([]);
   });
 
   it('finds a file system that did not grow with its own volume', async () => {
-    const behind = (size: string): string => alone(`, file-system: { mount: /plates, type: ext4, size: ${size} }`);
+    const behind = (size: string): string =>
+      alone(`, file-system: { mount: /plates, type: ext4, size: ${size} }`);
     expect(await found(behind('50 GiB'))).toEqual([]);
     expect(await found(behind('49 GiB'))).toEqual([]);
     expect(await found(behind('48 GiB'))).toEqual([
@@ -129,11 +136,9 @@ volume-groups:
   g: { members: [c] }
 `);
     const places = idleOf(estate, pricesOf());
-    expect(places.map(({ layer, subject, monthly }) => `${layer} ${subject.name} ${showMoney(monthly, 'EUR')}`)).toEqual([
-      'volume-group g 3.00',
-      'volume a 0.45',
-      'file-system b:/b 0.50',
-    ]);
+    expect(
+      places.map(({ layer, subject, monthly }) => `${layer} ${subject.name} ${showMoney(monthly, 'EUR')}`),
+    ).toEqual(['volume-group g 3.00', 'volume a 0.45', 'file-system b:/b 0.50']);
     expect(showMoney(sumMoney(places.map(({ monthly }) => monthly)), 'EUR')).toBe('3.95');
   });
 });

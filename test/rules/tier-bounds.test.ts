@@ -13,7 +13,8 @@ tiers:
   broken: { rate: "0.1", per: GiB-month, minimum: 3 GiB, maximum: 4 GiB, step: 5 GiB }
 `;
 
-const volume = (size: string, tier = 'bulk'): string => `volumes:\n  plates-1: { size: ${size}, tier: ${tier} }\n`;
+const volume = (size: string, tier = 'bulk'): string =>
+  `volumes:\n  plates-1: { size: ${size}, tier: ${tier} }\n`;
 
 const sized = async (size: string, tier?: string, before?: string) =>
   said(
@@ -95,13 +96,17 @@ describe('a server that needs more operations than its volumes give', () => {
   });
 
   it('caps each volume at what its tier gives a volume at the most', async () => {
-    expect((await served(server(2500, 'bulk', ['1000 GiB', '1000 GiB'])))[0]).toContain('give 2,000 (plates-1 1000, plates-2 1000): 500 missing');
-    expect((await served(server(500, 'capped', ['10 GiB', '10 GiB'])))).toEqual([]);
+    expect((await served(server(2500, 'bulk', ['1000 GiB', '1000 GiB'])))[0]).toContain(
+      'give 2,000 (plates-1 1000, plates-2 1000): 500 missing',
+    );
+    expect(await served(server(500, 'capped', ['10 GiB', '10 GiB']))).toEqual([]);
   });
 
   it('counts half operations of odd sizes before it rounds down', async () => {
     expect(await served(server(15, 'odd', ['15 GiB', '15 GiB']))).toEqual([]);
-    expect((await served(server(16, 'odd', ['15 GiB', '16 GiB'])))[0]).toContain('give 15 (plates-1 7.5, plates-2 8): 1 missing');
+    expect((await served(server(16, 'odd', ['15 GiB', '16 GiB'])))[0]).toContain(
+      'give 15 (plates-1 7.5, plates-2 8): 1 missing',
+    );
   });
 
   it('tells of a tier that gives no figure, and does not fail for it', async () => {

@@ -1,0 +1,107 @@
+/**
+ * One account of capacity from what is bought to what is used: volumes, the group's extents, the file system's own
+ * needs, its reserve, and what files take. Every byte bought stands in exactly one column.
+ */
+import type { Estate, FileSystem, Volume, VolumeGroup } from '../estate/estate.ts';
+import { addBytes, type Bytes, bytes, differenceOfBytes, noBytes, sumBytes } from '../estate/size.ts';
+import { extentsFor, groupCapacity } from './extents.ts';
+import { memberSizes } from './headroom.ts';
+import { isKnown, usableOf } from './overhead.ts';
+import type { Usage } from './usage.ts';
+
+/** What carries file systems: a group, or a volume by itself. */
+export type Carrier = VolumeGroup | Volume;
+
+/** What becomes of one file system's device. */
+export type DeviceAccount =
+  | {
+      readonly kind: 'known';
+      readonly system: FileSystem;
+      readonly device: Bytes;
+      /** Superblocks, inode tables, bitmaps, journal, and what the running system keeps for itself. */
+      readonly overhead: Bytes;
+      /** What only the superuser may fill. */
+      readonly reserved: Bytes;
+      readonly forFiles: Bytes;
+      readonly usage: Usage | undefined;
+    }
+  /** No documented formula or measured table says what it keeps; all of the device is under `device`. */
+  | {
+      readonly kind: 'unknown';
+      readonly system: FileSystem;
+      readonly device: Bytes;
+      readonly why: string;
+      readonly usage: Usage | undefined;
+    };
+
+export interface LayerAccount {
+  readonly carrier: Carrier;
+  readonly bought: Bytes;
+  /** What the volume manager keeps: each member's metadata and rounding, copies, and what no stripe can reach. */
+  readonly kept: Bytes;
+  /** In whole extents, copies not counted; more than there is where file systems ask for too much. */
+  readonly given: Bytes;
+  /** Bought, and given to no file system. Below nothing where more is asked for than there is. */
+  readonly notGiven: Bytes;
+  readonly devices: readonly DeviceAccount[];
+}
+
+/** The account of every group, and of every volume that carries a file system by itself, in order of name. */
+export function layersOf(
+  estate: Estate,
+  usage: ReadonlyMap<string, Usage> = new Map(),
+): readonly LayerAccount[] {
+  const groups = [...estate.groups.values()].map((group) => groupAccount(estate, group, usage));
+  const volumes = [...estate.volumes.values()].flatMap((volume) =>
+    volume.fileSystem === undefined ? [] : [volumeAccount(volume, volume.fileSystem, usage)],
+  );
+  const byName = (a: LayerAccount, b: LayerAccount): number => (a.carrier.name < b.carrier.name ? -1 : 1);
+  return [...groups.sort(byName), ...volumes.sort(byName)];
+}
+
+function groupAccount(estate: Estate, group: VolumeGroup, usage: ReadonlyMap<string, Usage>): LayerAccount {
+  const { extent, layout } = group;
+  const members = memberSizes(estate, group);
+  const bought = sumBytes(members);
+  const usable = groupCapacity({ members, extent, layout }).bytes;
+  const images = layout.kind === 'mirrored' ? BigInt(layout.copies) : 1n;
+  // An image's own extent of metadata is the volume manager's, not the file system's.
+  const metadata = layout.kind === 'mirrored' ? 1n : 0n;
+  const given = group.fileSystems.map((system) =>
+    bytes((extentsFor(system.size, extent, layout) / images - metadata) * extent),
+  );
+  return {
+    carrier: group,
+    bought,
+    kept: differenceOfBytes(bought, usable),
+    given: sumBytes(given),
+    notGiven: differenceOfBytes(usable, sumBytes(given)),
+    devices: group.fileSystems.map((system, index) => deviceAccount(system, given[index] ?? noBytes, usage)),
+  };
+}
+
+function volumeAccount(volume: Volume, system: FileSystem, usage: ReadonlyMap<string, Usage>): LayerAccount {
+  return {
+    carrier: volume,
+    bought: volume.size,
+    kept: noBytes,
+    given: system.size,
+    notGiven: differenceOfBytes(volume.size, system.size),
+    devices: [deviceAccount(system, system.size, usage)],
+  };
+}
+
+function deviceAccount(system: FileSystem, device: Bytes, usage: ReadonlyMap<string, Usage>): DeviceAccount {
+  const space = usableOf(system.type, device);
+  const use = usage.get(system.name);
+  if (!isKnown(space)) return { kind: 'unknown', system, device, why: space.unknown, usage: use };
+  return {
+    kind: 'known',
+    system,
+    device,
+    overhead: addBytes(differenceOfBytes(device, space.data), space.own),
+    reserved: space.reserved,
+    forFiles: space.available,
+    usage: use,
+  };
+}

@@ -1,0 +1,117 @@
+/** Writes the gate's attestation: what it needs of the revisions, the time, the file and its signature. */
+import { createHash, randomUUID } from 'node:crypto';
+import { mkdir, open, rename, rm } from 'node:fs/promises';
+import { basename, dirname, join } from 'node:path';
+import { attest, type JudgedRevisions } from '../audit/attest.ts';
+import { readSettings, settingsFile, usualPaths } from '../estate/settings.ts';
+import type { Judgement } from '../policy/judgement.ts';
+import type { ParsedFiles } from '../policy/revision.ts';
+import type { Comparison } from '../read/compare.ts';
+import type { Problem } from '../read/problem.ts';
+import { shown } from '../read/tree.ts';
+import { reasonOf } from './edge.ts';
+import { sign } from './signing.ts';
+
+/** What `ullage gate` is told about its attestation. */
+export interface AttestFlags {
+  readonly attest?: string;
+  readonly signWith?: string;
+  readonly worktree?: boolean;
+}
+
+/** What stands in the way of an attestation before anything is judged. */
+export function attestMisuse({ attest: path, signWith, worktree }: AttestFlags): Problem | undefined {
+  if (path === undefined && signWith !== undefined) {
+    return {
+      message: '--sign-with was given, and there is no attestation to sign',
+      advice: 'Name one with --attest FILE.',
+    };
+  }
+  if (path !== undefined && worktree) {
+    return {
+      message: '--attest and --worktree were both given, and uncommitted files have no commit to attest',
+      advice: 'Commit them, and judge the branch.',
+    };
+  }
+  return undefined;
+}
+
+/** When the judgement is made, as an attestation gives it: as asked for, or the clock's second. */
+export function timeOf(now: string | undefined, clock: Date): string {
+  const asked = now === undefined ? clock.getTime() : Date.parse(now);
+  // What is no date has been refused by the judgement; a bare day is its first second in UTC.
+  const date = new Date(Number.isNaN(asked) ? clock.getTime() : asked);
+  return `${date.toISOString().slice(0, 19)}Z`;
+}
+
+/** What was judged, and by which files; undefined for a work tree, which has no id. */
+export async function judgedRevisions(
+  { base, head, headCommit, headTree, baseCommit }: Comparison,
+  judgement: Judgement,
+  parsed: ParsedFiles,
+): Promise<JudgedRevisions | undefined> {
+  if (headTree === undefined) return undefined;
+  const judge = judgement.verdict !== 'not judged' && judgement.policyFrom === 'head' ? head : base;
+  const top = await judge.list(settingsFile);
+  const [file] = top.files;
+  const settings = file === undefined ? undefined : await parsed.read(judge, file, 'settings', readSettings);
+  const { prices, policies, waivers } = settings?.ok ? settings.value.paths : usualPaths;
+  const { files } = await judge.list(settingsFile, prices, policies, waivers);
+  return { headCommit, headTree, baseCommit, policyFiles: files };
+}
+
+export interface AttestationToWrite {
+  readonly path: string;
+  readonly signWith: string | undefined;
+  readonly time: string;
+  /** The JSON report of the judgement, and the path it was written to as well, if it was. */
+  readonly report: { readonly text: string; readonly path: string | undefined };
+}
+
+/** Signs first, then writes: a signature that cannot be made leaves no unsigned attestation behind. */
+export async function writeAttestation(
+  judgement: Judgement,
+  revisions: JudgedRevisions,
+  { path, signWith, time, report }: AttestationToWrite,
+): Promise<Problem | undefined> {
+  const statement = attest(judgement, revisions, {
+    time,
+    report: {
+      sha256: createHash('sha256').update(report.text).digest('hex'),
+      name: report.path === undefined ? undefined : basename(report.path),
+    },
+  });
+  const signature = signWith === undefined ? undefined : await sign(statement, signWith);
+  if (signature !== undefined && !signature.ok) return signature.problems[0];
+  try {
+    await mkdir(dirname(path), { recursive: true });
+    // A signature left over from an earlier run would make the new attestation look altered.
+    if (signature === undefined) await rm(`${path}.sig`, { force: true });
+    else await writeWhole(`${path}.sig`, signature.value);
+    await writeWhole(path, statement);
+    return undefined;
+  } catch (error) {
+    return {
+      message: `the attestation ${shown(path)} cannot be written: ${shown(reasonOf(error))}`,
+      advice: 'Name a path that can be written to.',
+    };
+  }
+}
+
+/** Writes a file beside its place and moves it there, so that nobody ever reads half of it. */
+async function writeWhole(path: string, text: string): Promise<void> {
+  const draft = join(dirname(path), `.${basename(path)}.${randomUUID()}`);
+  try {
+    const file = await open(draft, 'wx');
+    try {
+      await file.writeFile(text);
+      await file.sync();
+    } finally {
+      await file.close();
+    }
+    await rename(draft, path);
+  } catch (error) {
+    await rm(draft, { force: true });
+    throw error;
+  }
+}

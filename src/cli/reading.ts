@@ -1,0 +1,212 @@
+/** `ullage reading add`: takes what `df -P` prints on a server into the readings. */
+import { createReadStream } from 'node:fs';
+import { readdir, readFile } from 'node:fs/promises';
+import { join } from 'node:path';
+import { text as wholeText } from 'node:stream/consumers';
+import type { Command } from 'commander';
+import { readDf } from '../capacity/df.ts';
+import {
+  type Appendable,
+  type ReadingsSummary,
+  readingsAsCsv,
+  readingsHeader,
+  readingTime,
+  rowsToAppend,
+  summariseReadings,
+} from '../capacity/readings.ts';
+import { type Estate, serversOfFileSystem } from '../estate/estate.ts';
+import { usualPaths } from '../estate/settings.ts';
+import { ParsedFiles, readRevision } from '../policy/revision.ts';
+import { found, type Outcome, refused } from '../read/problem.ts';
+import { reportProblems } from '../report/problems.ts';
+import { reportReadings } from '../report/readings.ts';
+import { appendSafely } from './append.ts';
+import { type Finished, reasonOf, terminal } from './edge.ts';
+import { treeAt, withRepository } from './repository.ts';
+
+interface AddFlags {
+  readonly repo: string;
+  readonly server: string;
+  readonly at?: string;
+  readonly mount?: readonly string[];
+}
+
+export async function runReadingAdd(
+  file: string,
+  flags: AddFlags,
+  clock: () => Date = () => new Date(),
+): Promise<Finished> {
+  const added = await add(file, flags, clock);
+  if (!added.ok) {
+    return { output: reportProblems(added.problems, terminal()), code: 2, reason: 'nothing was added' };
+  }
+  const { path, appendable } = added.value;
+  return { output: `${told(path, appendable).join('\n')}\n`, code: 0 };
+}
+
+interface Added {
+  readonly path: string;
+  readonly appendable: Appendable;
+}
+
+async function add(
+  file: string,
+  { repo, server, at, mount }: AddFlags,
+  clock: () => Date,
+): Promise<Outcome<Added>> {
+  const now = clock().toISOString();
+  const time = readingTime(at ?? now);
+  if (time === undefined) {
+    return refused({
+      message: `--at ${at} is no time`,
+      advice: 'Write it as RFC 3339 has it, such as 2026-11-20T06:00:00Z.',
+    });
+  }
+  const given = await dfText(file);
+  if (!given.ok) return given;
+  const rows = readDf(given.value, file === '-' ? '<standard input>' : file);
+  if (!rows.ok) return rows;
+  const estate = await declaredNow(repo);
+  if (!estate.ok) return estate;
+  const folder = join(repo, estate.value.folder);
+  // One file a server: two servers that report at once do not wait for each other.
+  const path = join(folder, `${server}.csv`);
+  let appendable: Appendable | undefined;
+  const appended = await appendSafely(path, { header: readingsHeader }, async () => {
+    const newest = await newestReadings(folder, server);
+    if (!newest.ok) return newest;
+    const wanted = rowsToAppend({
+      server,
+      at: time,
+      now,
+      rows: rows.value,
+      declared: estate.value.mounts,
+      newest: newest.value,
+      ...(mount === undefined ? {} : { only: mount }),
+    });
+    if (!wanted.ok) return wanted;
+    appendable = wanted.value;
+    return found(readingsAsCsv(wanted.value.readings));
+  });
+  if (!appended.ok) return appended;
+  return appendable === undefined
+    ? refused({ message: 'no reading was decided on', advice: 'Run it again.' })
+    : found({ path, appendable });
+}
+
+interface SummaryFlags {
+  readonly repo: string;
+}
+
+/** Summarises the readings on the disk as they stream by: their number does not matter. */
+export async function runReadingSummary({ repo }: SummaryFlags): Promise<Finished> {
+  const now = await declaredNow(repo);
+  const summary = now.ok ? await summarised(join(repo, now.value.folder)) : now;
+  if (!summary.ok) {
+    return {
+      output: reportProblems(summary.problems, terminal()),
+      code: 2,
+      reason: 'the readings cannot be summarised',
+    };
+  }
+  return { output: reportReadings(summary.value, terminal()), code: 0 };
+}
+
+async function summarised(
+  folder: string,
+  options: { readonly days?: number } = {},
+): Promise<Outcome<ReadingsSummary>> {
+  const names = (await readdir(folder).catch(() => [])).filter((name) => name.endsWith('.csv')).sort();
+  const summary = await summariseReadings(
+    names.map((name) => ({ file: join(folder, name), chunks: createReadStream(join(folder, name)) })),
+    options,
+  );
+  return summary.problems.length > 0 ? refused(...summary.problems) : found(summary);
+}
+
+/** What df printed: a file's text, or standard input. */
+async function dfText(file: string): Promise<Outcome<string>> {
+  try {
+    return found(file === '-' ? await wholeText(process.stdin) : await readFile(file, 'utf8'));
+  } catch (error) {
+    return refused({
+      message: `${file} cannot be read: ${reasonOf(error)}`,
+      advice: 'Name a file that holds what `df -P` printed, or - for standard input.',
+    });
+  }
+}
+
+interface DeclaredNow {
+  readonly folder: string;
+  readonly mounts: ReadonlyMap<string, readonly string[]>;
+}
+
+/** The mount points that the files as they are declare, by server, and where readings are kept. */
+async function declaredNow(repo: string): Promise<Outcome<DeclaredNow>> {
+  return withRepository(repo, async (repository) => {
+    const tree = await treeAt(repository, undefined);
+    if (!tree.ok) return tree;
+    const revision = await readRevision(tree.value, new ParsedFiles());
+    if (!revision.ok) return revision;
+    const { estate, settings } = revision.value;
+    return found({ folder: (settings?.paths ?? usualPaths).readings, mounts: mountsByServer(estate) });
+  });
+}
+
+export function mountsByServer(estate: Estate): ReadonlyMap<string, readonly string[]> {
+  const mounts = new Map<string, string[]>([...estate.servers.keys()].map((name) => [name, []]));
+  for (const system of estate.fileSystems.values()) {
+    for (const server of serversOfFileSystem(estate, system)) mounts.get(server)?.push(system.mount);
+  }
+  return mounts;
+}
+
+/** The time of the newest reading of each of a server's mount points, over every file in the folder. */
+async function newestReadings(folder: string, server: string): Promise<Outcome<ReadonlyMap<string, string>>> {
+  const summary = await summarised(folder, { days: 1 });
+  if (!summary.ok) return summary;
+  const uses = [...summary.value.fileSystems.values()].filter((use) => use.server === server);
+  return found(new Map(uses.map(({ mount, last }) => [mount, last.at])));
+}
+
+function told(path: string, { readings, leftOut, notShown }: Appendable): readonly string[] {
+  return [
+    `Added to ${path}:`,
+    ...readings.map(({ server, mount, at }) => `  ${server} ${mount} at ${at}`),
+    ...(leftOut.length === 0 ? [] : ['Left out:', ...leftOut.map(({ mount, why }) => `  ${mount}: ${why}`)]),
+    ...(notShown.length === 0
+      ? []
+      : ['Declared, and not in this df:', ...notShown.map((mount) => `  ${mount}`)]),
+  ];
+}
+
+export const addReading = (program: Command, finish: (finished: Finished) => void): Command => {
+  const reading = program
+    .command('reading')
+    .summary('add measured use')
+    .description('Keep readings of measured use, from which headroom and forecasts are worked out.');
+  reading
+    .command('add')
+    .description(
+      'Take what `df -P` printed on one server into the readings. Nothing is added unless all of it can be.',
+    )
+    .argument('[file]', 'what df printed; - is standard input', '-')
+    .requiredOption('--server <name>', 'the server on which df ran')
+    .option('--at <time>', 'when df ran, RFC 3339 (default: now)')
+    .option('--mount <path...>', 'only these mount points (default: every declared one)')
+    .option('--repo <dir>', 'the repository', '.')
+    .addHelpText(
+      'after',
+      '\nExamples:\n  df -P | ullage reading add --server plate-scanner\n  ullage reading add df.txt --server plate-scanner --at 2026-11-20T06:00:00Z',
+    )
+    .action(async (file: string, flags: AddFlags) => finish(await runReadingAdd(file, flags)));
+  reading
+    .command('summary')
+    .description(
+      'Summarise the readings on the disk: how many, from when to when, what is used, and when it will be full.',
+    )
+    .option('--repo <dir>', 'the repository', '.')
+    .addHelpText('after', '\nExample:\n  ullage reading summary')
+    .action(async (flags: SummaryFlags) => finish(await runReadingSummary(flags)));
+  return reading;
+};

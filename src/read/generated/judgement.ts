@@ -1,0 +1,871 @@
+/* Generated from schema/ and src/rules/ by `npm run generate`; do not edit. */
+
+/**
+ * `fail` where a finding fails, `pass` where none does, `not judged` where something stood in the way.
+ */
+export type Verdict = 'pass' | 'fail' | 'not judged';
+/**
+ * A full date as RFC 3339 writes it, such as 2026-11-20.
+ */
+export type Date = string;
+/**
+ * An amount in the currency, exact to the last decimal; exact parts add up to their exact sum.
+ */
+export type ExactMoney = string;
+/**
+ * An amount in the currency, rounded half up to its minor unit (ISO 4217), such as "130.00". Amounts are rounded one by one, so rounded parts may differ from their rounded sum by a minor unit; the exact amounts are under `exact`.
+ */
+export type Money = string;
+/**
+ * How much it weighs.
+ */
+export type ReportLevel = 'error' | 'warning' | 'note';
+/**
+ * What a change is of, told apart by `kind`.
+ */
+export type ThingReport =
+  ServerReport | VolumeReport | AttachmentReport | VolumeGroupReport | FileSystemReport;
+/**
+ * The verdict it would have given.
+ */
+export type Verdict1 = 'pass' | 'fail' | 'not judged';
+/**
+ * Its level.
+ */
+export type ReportLevel1 = 'error' | 'warning' | 'note';
+
+/**
+ * What `ullage gate --format json` prints: one judgement, whole and never cut. Every key is always there. Of a run that was not judged the lists are empty, what is unknown is null, and `problems` says what stood in the way.
+ */
+export interface JudgementReport {
+  verdict: Verdict;
+  /**
+   * Why, one sentence each, the gravest first.
+   */
+  reasons: string[];
+  /**
+   * The main branch; null where it was not found.
+   */
+  base: RevisionReport | null;
+  /**
+   * The main branch as it would be after the merge, or the files of the work tree; null where it was not found.
+   */
+  head: RevisionReport | null;
+  /**
+   * The day of the judgement (RFC 3339 full-date); null where the day itself could not be read.
+   */
+  on: Date | null;
+  /**
+   * Whose policy judged: the head's only where the base has none at all; null where nothing was judged.
+   */
+  policyFrom: 'base' | 'head' | null;
+  /**
+   * The level from which a finding fails; null where nothing was judged.
+   */
+  failOn: 'error' | 'warning' | null;
+  /**
+   * What the estate costs a month, before and after; null where nothing was judged, as no cost is known.
+   */
+  cost: CostReport | null;
+  /**
+   * Every spend limit that holds on the day, and what falls under it.
+   */
+  limits: LimitReport[];
+  /**
+   * What the rules have to say, worst first: those that fail, then by level and baseline state.
+   */
+  findings: FindingReport[];
+  /**
+   * What differs between the base estate and the head estate.
+   */
+  changes: ChangeReport[];
+  /**
+   * What room is left at each layer, before and after.
+   */
+  headroom: HeadroomReport[];
+  /**
+   * What the branch alters in the policy. None of it judged this branch.
+   */
+  policyChanges: PolicyChangeReport[];
+  /**
+   * What the policy that the branch proposes would have said; null where the branch alters none, or nothing was judged.
+   */
+  proposed: ProposedReport | null;
+  /**
+   * Every waiver of the policy, and what became of it.
+   */
+  waivers: WaiverUseReport[];
+  /**
+   * The rule entries that judged, in order of name.
+   */
+  rules: RuleInForceReport[];
+  /**
+   * What stood in the way of a judgement, and where; empty where there is one.
+   */
+  problems: ProblemReport[];
+}
+/**
+ * One revision.
+ */
+export interface RevisionReport {
+  /**
+   * The commit's id, or the tree's where the merge has no commit yet, or the name given to the files of the work tree.
+   */
+  commit: string;
+}
+/**
+ * What the estate costs a month.
+ */
+export interface CostReport {
+  /**
+   * The currency (ISO 4217).
+   */
+  currency: string;
+  /**
+   * The base, at the prices that judge.
+   */
+  before: string;
+  /**
+   * The head, at its own prices where the branch alters any.
+   */
+  after: string;
+  /**
+   * After less before.
+   */
+  difference: string;
+  exact: ExactCostReport;
+  /**
+   * Why it differs. The exact differences add up to the exact difference.
+   */
+  causes: CauseReport[];
+  /**
+   * By team, in order of name.
+   */
+  teams: TeamCostReport[];
+  /**
+   * What volumes that no server holds cost, in the head.
+   */
+  detached: string;
+  /**
+   * The head at the prices that judge, where the branch alters prices; null where it does not.
+   */
+  afterAtJudgingPrices: Money | null;
+}
+/**
+ * The same amounts, exact.
+ */
+export interface ExactCostReport {
+  /**
+   * The base.
+   */
+  before: string;
+  /**
+   * The head.
+   */
+  after: string;
+  /**
+   * After less before.
+   */
+  difference: string;
+  /**
+   * Detached volumes of the head.
+   */
+  detached: string;
+  /**
+   * The head at the prices that judge; null where the branch alters no prices.
+   */
+  afterAtJudgingPrices: ExactMoney | null;
+}
+/**
+ * One cause of the difference.
+ */
+export interface CauseReport {
+  /**
+   * More or less of something, another tier or machine, or another price for the same.
+   */
+  cause: 'quantity' | 'tier-move' | 'price-change';
+  /**
+   * What it adds a month; below nothing where it saves.
+   */
+  difference: string;
+  exact: ExactCauseReport;
+}
+/**
+ * The same amount, exact.
+ */
+export interface ExactCauseReport {
+  /**
+   * An amount in the currency, exact to the last decimal; exact parts add up to their exact sum.
+   */
+  difference: string;
+}
+/**
+ * What one team costs a month.
+ */
+export interface TeamCostReport {
+  /**
+   * The team; null for what belongs to none.
+   */
+  team: string | null;
+  /**
+   * On the base.
+   */
+  before: string;
+  /**
+   * On the head.
+   */
+  after: string;
+  /**
+   * After less before.
+   */
+  difference: string;
+  exact: ExactSpanReport;
+}
+/**
+ * The same amounts, exact.
+ */
+export interface ExactSpanReport {
+  /**
+   * An amount in the currency, exact to the last decimal; exact parts add up to their exact sum.
+   */
+  before: string;
+  /**
+   * An amount in the currency, exact to the last decimal; exact parts add up to their exact sum.
+   */
+  after: string;
+  /**
+   * An amount in the currency, exact to the last decimal; exact parts add up to their exact sum.
+   */
+  difference: string;
+}
+/**
+ * One spend limit and what falls under it.
+ */
+export interface LimitReport {
+  /**
+   * The rule entry that sets it.
+   */
+  entry: string;
+  subject: SubjectReport;
+  /**
+   * An amount in the currency, rounded half up to its minor unit (ISO 4217), such as "130.00". Amounts are rounded one by one, so rounded parts may differ from their rounded sum by a minor unit; the exact amounts are under `exact`.
+   */
+  limit: string;
+  /**
+   * An amount in the currency, rounded half up to its minor unit (ISO 4217), such as "130.00". Amounts are rounded one by one, so rounded parts may differ from their rounded sum by a minor unit; the exact amounts are under `exact`.
+   */
+  before: string;
+  /**
+   * An amount in the currency, rounded half up to its minor unit (ISO 4217), such as "130.00". Amounts are rounded one by one, so rounded parts may differ from their rounded sum by a minor unit; the exact amounts are under `exact`.
+   */
+  after: string;
+  exact: ExactLimitReport;
+}
+/**
+ * Who or what is limited.
+ */
+export interface SubjectReport {
+  /**
+   * The kind of thing.
+   */
+  kind:
+    | 'estate'
+    | 'site'
+    | 'team'
+    | 'label'
+    | 'scope'
+    | 'server'
+    | 'volume'
+    | 'volume-group'
+    | 'file-system'
+    | 'branch';
+  /**
+   * Its name.
+   */
+  name: string;
+}
+/**
+ * The same amounts, exact; a limit holds at equality of these.
+ */
+export interface ExactLimitReport {
+  /**
+   * An amount in the currency, exact to the last decimal; exact parts add up to their exact sum.
+   */
+  limit: string;
+  /**
+   * An amount in the currency, exact to the last decimal; exact parts add up to their exact sum.
+   */
+  before: string;
+  /**
+   * An amount in the currency, exact to the last decimal; exact parts add up to their exact sum.
+   */
+  after: string;
+}
+/**
+ * One thing that a rule has to say about one subject.
+ */
+export interface FindingReport {
+  /**
+   * The rule.
+   */
+  rule: string;
+  /**
+   * The rule pack's entry for it: its own name, or the rule's.
+   */
+  entry: string;
+  level: ReportLevel;
+  /**
+   * Held against the base, in SARIF 2.1.0's words: `new`, `unchanged`, `updated` (made worse) or `absent` (no longer so).
+   */
+  baselineState: 'new' | 'unchanged' | 'updated' | 'absent';
+  /**
+   * Whether it alone makes the verdict `fail`.
+   */
+  fails: boolean;
+  subject: SubjectReport1;
+  /**
+   * Tells apart several findings of one entry about one subject; null where there is only one.
+   */
+  facet: string | null;
+  /**
+   * What is wrong, with the figures.
+   */
+  message: string;
+  /**
+   * What to do.
+   */
+  advice: string;
+  place: PlaceReport;
+  /**
+   * The waiver that lets it stand; null where none does.
+   */
+  waiver: WaiverReport | null;
+}
+/**
+ * What it is about.
+ */
+export interface SubjectReport1 {
+  /**
+   * The kind of thing.
+   */
+  kind:
+    | 'estate'
+    | 'site'
+    | 'team'
+    | 'label'
+    | 'scope'
+    | 'server'
+    | 'volume'
+    | 'volume-group'
+    | 'file-system'
+    | 'branch';
+  /**
+   * Its name.
+   */
+  name: string;
+}
+/**
+ * Where; on the base where the subject is gone.
+ */
+export interface PlaceReport {
+  /**
+   * Which revision the file is of; null where that is not known. What is gone is shown where it stood on the base.
+   */
+  revision: 'base' | 'head' | null;
+  /**
+   * The file, from the root of the repository, with `/`.
+   */
+  file: string;
+  /**
+   * The line, from 1.
+   */
+  line: number;
+  /**
+   * The column in UTF-16 units, from 1.
+   */
+  column: number;
+}
+/**
+ * A dated, reasoned, signed-for exception.
+ */
+export interface WaiverReport {
+  /**
+   * The rule or the entry it is for.
+   */
+  rule: string;
+  /**
+   * The name of the subject it is for.
+   */
+  subject: string;
+  /**
+   * The kind of that subject; null where any of the name is meant.
+   */
+  kind: string | null;
+  /**
+   * Why.
+   */
+  reason: string;
+  /**
+   * Who signed for it.
+   */
+  approvedBy: string;
+  /**
+   * The first day on which it holds (RFC 3339 full-date).
+   */
+  from: string;
+  /**
+   * The last day on which it holds (RFC 3339 full-date).
+   */
+  until: string;
+  place: PlaceReport1;
+}
+/**
+ * Where it is written, in the revision whose policy judged.
+ */
+export interface PlaceReport1 {
+  /**
+   * Which revision the file is of; null where that is not known. What is gone is shown where it stood on the base.
+   */
+  revision: 'base' | 'head' | null;
+  /**
+   * The file, from the root of the repository, with `/`.
+   */
+  file: string;
+  /**
+   * The line, from 1.
+   */
+  line: number;
+  /**
+   * The column in UTF-16 units, from 1.
+   */
+  column: number;
+}
+/**
+ * One difference between the two estates.
+ */
+export interface ChangeReport {
+  /**
+   * The kind of change, such as `volume-grown`.
+   */
+  kind: string;
+  subject: SubjectReport2;
+  place: PlaceReport2;
+  /**
+   * The change in one sentence.
+   */
+  description: string;
+  /**
+   * Whether carrying it out destroys what only a backup brings back.
+   */
+  destroys: boolean;
+  /**
+   * What it was; null for what is created or attached.
+   */
+  before: ThingReport | null;
+  /**
+   * What it becomes; null for what is deleted or detached.
+   */
+  after: ThingReport | null;
+}
+/**
+ * What changes.
+ */
+export interface SubjectReport2 {
+  /**
+   * The kind of thing.
+   */
+  kind:
+    | 'estate'
+    | 'site'
+    | 'team'
+    | 'label'
+    | 'scope'
+    | 'server'
+    | 'volume'
+    | 'volume-group'
+    | 'file-system'
+    | 'branch';
+  /**
+   * Its name.
+   */
+  name: string;
+}
+/**
+ * Where; on the base where the subject is gone.
+ */
+export interface PlaceReport2 {
+  /**
+   * Which revision the file is of; null where that is not known. What is gone is shown where it stood on the base.
+   */
+  revision: 'base' | 'head' | null;
+  /**
+   * The file, from the root of the repository, with `/`.
+   */
+  file: string;
+  /**
+   * The line, from 1.
+   */
+  line: number;
+  /**
+   * The column in UTF-16 units, from 1.
+   */
+  column: number;
+}
+/**
+ * A server.
+ */
+export interface ServerReport {
+  /**
+   * A server.
+   */
+  kind: 'server';
+  /**
+   * Its name.
+   */
+  name: string;
+  /**
+   * Whether it runs.
+   */
+  power: 'running' | 'stopped';
+  /**
+   * Its boot volume; null where none is declared.
+   */
+  boot: string | null;
+  /**
+   * The machine it is billed as; null where none is named.
+   */
+  machine: string | null;
+  /**
+   * Its site.
+   */
+  site: string | null;
+  /**
+   * Its team.
+   */
+  team: string | null;
+}
+/**
+ * A volume.
+ */
+export interface VolumeReport {
+  /**
+   * A volume.
+   */
+  kind: 'volume';
+  /**
+   * Its name.
+   */
+  name: string;
+  /**
+   * Its size in bytes.
+   */
+  size: string;
+  /**
+   * Its tier.
+   */
+  tier: string;
+  /**
+   * Whether it is protected against deletion.
+   */
+  protected: boolean;
+  /**
+   * Its site.
+   */
+  site: string | null;
+  /**
+   * Its team.
+   */
+  team: string | null;
+  /**
+   * Until when it is kept (RFC 3339 full-date); null where that is not said.
+   */
+  retainUntil: string | null;
+}
+/**
+ * A volume held by a server.
+ */
+export interface AttachmentReport {
+  /**
+   * An attachment.
+   */
+  kind: 'attachment';
+  /**
+   * The volume.
+   */
+  volume: string;
+  /**
+   * The server.
+   */
+  server: string;
+}
+/**
+ * A volume group.
+ */
+export interface VolumeGroupReport {
+  /**
+   * A volume group.
+   */
+  kind: 'volume-group';
+  /**
+   * Its name.
+   */
+  name: string;
+  /**
+   * The size of an extent in bytes.
+   */
+  extent: string;
+  /**
+   * Its member volumes.
+   */
+  members: string[];
+  /**
+   * How its file systems lie on its members.
+   */
+  layout: 'linear' | 'striped' | 'mirrored';
+  /**
+   * Its site.
+   */
+  site: string | null;
+  /**
+   * Its team.
+   */
+  team: string | null;
+}
+/**
+ * A file system.
+ */
+export interface FileSystemReport {
+  /**
+   * A file system.
+   */
+  kind: 'file-system';
+  /**
+   * What it lies on and its mount point, as in `plates:/plates`.
+   */
+  name: string;
+  /**
+   * Its mount point.
+   */
+  mount: string;
+  /**
+   * Its type, such as `xfs`.
+   */
+  type: string;
+  /**
+   * The size in bytes of the device beneath it.
+   */
+  size: string;
+}
+/**
+ * The room at one layer, before and after.
+ */
+export interface HeadroomReport {
+  /**
+   * Where the room is.
+   */
+  layer: 'quota' | 'attachment-slots' | 'volume-group' | 'file-system';
+  subject: SubjectReport3;
+  /**
+   * What is counted.
+   */
+  measure: 'bytes' | 'volumes' | 'slots';
+  /**
+   * The room on the base; null where it has none there.
+   */
+  before: RoomReport | null;
+  /**
+   * The room on the head; null where it has none there.
+   */
+  after: RoomReport | null;
+}
+/**
+ * Whose room it is.
+ */
+export interface SubjectReport3 {
+  /**
+   * The kind of thing.
+   */
+  kind:
+    | 'estate'
+    | 'site'
+    | 'team'
+    | 'label'
+    | 'scope'
+    | 'server'
+    | 'volume'
+    | 'volume-group'
+    | 'file-system'
+    | 'branch';
+  /**
+   * Its name.
+   */
+  name: string;
+}
+/**
+ * Room in whole numbers of the measure.
+ */
+export interface RoomReport {
+  /**
+   * What there is.
+   */
+  capacity: string;
+  /**
+   * What is taken.
+   */
+  taken: string;
+  /**
+   * What is left; below nothing where more is taken than there is.
+   */
+  free: string;
+}
+/**
+ * One alteration of the policy.
+ */
+export interface PolicyChangeReport {
+  /**
+   * Whether it lets more through. `unknown` is treated as looser where it matters.
+   */
+  direction: 'tighter' | 'looser' | 'neither' | 'unknown';
+  /**
+   * What is altered.
+   */
+  of: 'rule' | 'waiver' | 'price-list' | 'settings';
+  /**
+   * Its name.
+   */
+  name: string;
+  /**
+   * The parameter or key, where one is altered by itself.
+   */
+  key: string | null;
+  /**
+   * What it was; null where it was not there.
+   */
+  from: string | null;
+  /**
+   * What it becomes; null where it is taken out.
+   */
+  to: string | null;
+  /**
+   * Where; null where there is no one place.
+   */
+  place: PlaceReport3 | null;
+}
+/**
+ * A place in a file of a revision.
+ */
+export interface PlaceReport3 {
+  /**
+   * Which revision the file is of; null where that is not known. What is gone is shown where it stood on the base.
+   */
+  revision: 'base' | 'head' | null;
+  /**
+   * The file, from the root of the repository, with `/`.
+   */
+  file: string;
+  /**
+   * The line, from 1.
+   */
+  line: number;
+  /**
+   * The column in UTF-16 units, from 1.
+   */
+  column: number;
+}
+/**
+ * The verdict of the policy that the branch proposes.
+ */
+export interface ProposedReport {
+  verdict: Verdict1;
+  /**
+   * Why, one sentence each.
+   */
+  reasons: string[];
+}
+/**
+ * A waiver, and what became of it.
+ */
+export interface WaiverUseReport {
+  /**
+   * `used` by a finding, `unused` though it holds, `expired`, `not yet` in force, or for an `unknown rule`.
+   */
+  state: 'used' | 'unused' | 'expired' | 'not yet' | 'unknown rule';
+  waiver: WaiverReport1;
+}
+/**
+ * A dated, reasoned, signed-for exception.
+ */
+export interface WaiverReport1 {
+  /**
+   * The rule or the entry it is for.
+   */
+  rule: string;
+  /**
+   * The name of the subject it is for.
+   */
+  subject: string;
+  /**
+   * The kind of that subject; null where any of the name is meant.
+   */
+  kind: string | null;
+  /**
+   * Why.
+   */
+  reason: string;
+  /**
+   * Who signed for it.
+   */
+  approvedBy: string;
+  /**
+   * The first day on which it holds (RFC 3339 full-date).
+   */
+  from: string;
+  /**
+   * The last day on which it holds (RFC 3339 full-date).
+   */
+  until: string;
+  place: PlaceReport1;
+}
+/**
+ * One rule entry that judged.
+ */
+export interface RuleInForceReport {
+  /**
+   * The entry's name.
+   */
+  name: string;
+  /**
+   * Its rule.
+   */
+  rule: string;
+  level: ReportLevel1;
+  /**
+   * The shipped pack it comes from; null for the repository's own.
+   */
+  shippedIn: string | null;
+  /**
+   * Where the repository's own is written; null for one that is shipped.
+   */
+  place: PlaceReport3 | null;
+}
+/**
+ * One thing that stood in the way.
+ */
+export interface ProblemReport {
+  /**
+   * What is wrong.
+   */
+  message: string;
+  /**
+   * What to do.
+   */
+  advice: string;
+  /**
+   * Where; null where the whole revision is meant.
+   */
+  place: PlaceReport3 | null;
+  /**
+   * The source line; null where there is none.
+   */
+  excerpt: string | null;
+}

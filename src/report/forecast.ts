@@ -1,0 +1,58 @@
+/** A forecast in words, and as facts for JSON. */
+import type { Forecast } from '../capacity/forecast.ts';
+import { addDays } from '../estate/dates.ts';
+import { counted } from '../rules/rule.ts';
+import { showMeasure } from './amounts.ts';
+
+/** Beyond so many days a date would claim more than a slope can know. */
+const farOff = 3650;
+
+/** Such as `in 40 days (25 to 90), on 2027-01-04; 1 GiB a day, 1.1 GiB by least squares`. */
+export function showForecast(forecast: Forecast): string {
+  switch (forecast.kind) {
+    case 'full':
+      return `full since ${forecast.from.slice(0, 10)}`;
+    case 'too few':
+      return `not enough readings: ${forecast.why}`;
+    case 'steady or shrinking':
+      return `not as it goes now: ${rates(forecast)}`;
+    case 'fills': {
+      const { daysUntilFull, interval, from } = forecast;
+      if (daysUntilFull > farOff) return `not within ten years: ${rates(forecast)}`;
+      const days = Math.max(0, Math.floor(daysUntilFull));
+      const earliest = Math.max(0, Math.floor(interval.earliest));
+      const latest = interval.latest === null ? 'never' : String(Math.floor(interval.latest));
+      return `on ${addDays(from.slice(0, 10), days)}, ${counted(days, 'day')} after the last reading (${earliest} to ${latest}): ${rates(forecast)}`;
+    }
+  }
+}
+
+const perDay = (slope: number): string =>
+  `${slope < 0 ? '-' : ''}${showMeasure('bytes', BigInt(Math.round(Math.abs(slope))))}`;
+
+const rates = ({
+  slopePerDay,
+  leastSquaresPerDay,
+}: {
+  slopePerDay: number;
+  leastSquaresPerDay: number;
+}): string => `${perDay(slopePerDay)} a day, ${perDay(leastSquaresPerDay)} by least squares`;
+
+export const forecastFacts = (forecast: Forecast) => {
+  switch (forecast.kind) {
+    case 'full':
+    case 'too few':
+      return forecast;
+    case 'steady or shrinking':
+    case 'fills':
+      return {
+        ...forecast,
+        slopePerDay: Math.round(forecast.slopePerDay),
+        leastSquaresPerDay: Math.round(forecast.leastSquaresPerDay),
+        slopeInterval: {
+          low: Math.round(forecast.slopeInterval.low),
+          high: Math.round(forecast.slopeInterval.high),
+        },
+      };
+  }
+};

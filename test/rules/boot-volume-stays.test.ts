@@ -1,0 +1,91 @@
+import { describe, expect, it } from 'vitest';
+import { onlyFinding, standing, underRule } from '../estate/builder.ts';
+
+const rule = 'rule: boot-volume-stays';
+
+const estate = (scanner: string, plotter = 'power: running', more = ''): string => `
+servers:
+  scanner: { ${scanner} }
+  plotter: { ${plotter} }
+volumes:
+  root: { size: 50 GiB, tier: steady }
+  spare: { size: 50 GiB, tier: steady }
+${more}`;
+
+describe('the boot volume of a running server', () => {
+  it('is not detached: the guest would hang with writes in flight', async () => {
+    const judgement = await underRule(rule, estate('boot: root'), estate(''));
+    const { message, advice } = onlyFinding(judgement);
+    expect(judgement.verdict).toBe('fail');
+    expect(message).toBe('scanner starts from root, which would be detached while scanner runs');
+    expect(advice).toContain('Stop the server (power: stopped)');
+  });
+
+  it('is not swapped for another', async () => {
+    expect((await underRule(rule, estate('boot: root'), estate('boot: spare'))).verdict).toBe('fail');
+  });
+
+  it('is not moved to another server', async () => {
+    const { message } = onlyFinding(await underRule(rule, estate('boot: root'), estate('', 'boot: root')));
+    expect(message).toContain('would be moved to plotter while scanner runs');
+  });
+
+  it('is not deleted', async () => {
+    const without =
+      'servers:\n  scanner: {}\n  plotter: {}\nvolumes:\n  spare: { size: 50 GiB, tier: steady }\n';
+    expect((await underRule(rule, estate('boot: root'), without)).reasons.join()).toContain(
+      'would be deleted',
+    );
+  });
+
+  it('is not moved to another site', async () => {
+    const moved = estate('boot: root').replace('root: { ', 'root: { site: south-quay, ');
+    expect((await underRule(rule, estate('boot: root'), moved)).reasons.join()).toContain(
+      'moved to site south-quay',
+    );
+  });
+
+  it('is not demoted to a volume like any other', async () => {
+    const attached = estate('', '', 'attachments: [ { volume: root, server: scanner } ]\n');
+    expect(standing(await underRule(rule, estate('boot: root'), attached))).toEqual([
+      'fails: error new server scanner',
+    ]);
+  });
+
+  it('may grow, change its tier and have a new name', async () => {
+    const renamed = estate('boot: root2').replace(
+      'root: { size: 50 GiB',
+      'root2: { formerly: root, size: 60 GiB',
+    );
+    expect(
+      (await underRule(rule, estate('boot: root'), renamed.replace('tier: steady', 'tier: brisk'))).verdict,
+    ).toBe('pass');
+  });
+});
+
+describe('put right', () => {
+  it('a server stopped before, or by this change, lets its boot volume go', async () => {
+    expect((await underRule(rule, estate('boot: root'), estate('power: stopped'))).verdict).toBe('pass');
+    expect(
+      (await underRule(rule, estate('boot: root, power: stopped'), estate('power: stopped'))).verdict,
+    ).toBe('pass');
+    expect((await underRule(rule, estate('boot: root, power: stopped'), estate(''))).verdict).toBe('pass');
+  });
+
+  it('a server that goes takes its boot volume with it', async () => {
+    const gone =
+      'servers:\n  plotter: {}\nvolumes:\n  root: { size: 50 GiB, tier: steady }\n  spare: { size: 50 GiB, tier: steady }\n';
+    expect((await underRule(rule, estate('boot: root'), gone)).verdict).toBe('pass');
+  });
+});
+
+it('two running servers that start from one volume are each told', async () => {
+  const both = estate('boot: root', 'boot: root');
+  const neither = estate('', '');
+  const judgement = await underRule(rule, both, neither);
+  expect(judgement.findings.map(({ message }) => message.slice(0, 7)).sort()).toEqual(['plotter', 'scanner']);
+});
+
+it('a server without a boot volume on main is none of this change when it gets one', async () => {
+  expect((await underRule(rule, estate(''), estate('boot: root'))).findings).toEqual([]);
+});

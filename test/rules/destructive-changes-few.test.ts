@@ -1,0 +1,75 @@
+import { describe, expect, it } from 'vitest';
+import { judged, said } from './branch.ts';
+
+const at = (most: number, where = ''): readonly string[] => [
+  `{ rule: destructive-changes-few, at-most: ${most}${where} }`,
+];
+
+const master = (numbers: readonly number[], rest = ''): string =>
+  `team: imagery\nvolumes:\n  root: { size: 50 GiB, tier: bulk }\n${numbers.map((number) => `  master-${number}: { size: 50 GiB, tier: bulk${rest} }\n`).join('')}`;
+
+const found = async (main: string, branch: string, entries: readonly string[]) =>
+  said(await judged({ main, branch, entries }));
+
+describe('many changes that cannot be undone, in one branch', () => {
+  it('lets a branch pass that deletes nothing, however much it adds', async () => {
+    expect(await found(master([]), master([1, 2, 3, 4]), at(0))).toEqual([]);
+  });
+
+  it('lets exactly so many pass, and fails one more', async () => {
+    expect(await found(master([1, 2, 3]), master([3]), at(2))).toEqual([]);
+    expect(await found(master([1, 2, 3]), master([]), at(2))).toEqual([
+      'error new head: the branch makes 3 changes that cannot be undone, where 2 are allowed: volume master-1 is deleted, with its 50 GiB; volume master-2 is deleted, with its 50 GiB; volume master-3 is deleted, with its 50 GiB',
+    ]);
+  });
+
+  it('names five of a folder lost, and counts the rest', async () => {
+    const all = Array.from({ length: 40 }, (_each, index) => index + 1);
+    const [message = ''] = await found(master(all), master([]), at(3));
+    expect(message.match(/is deleted/g)).toHaveLength(5);
+    expect(message).toMatch(/; and 35 more$/);
+  });
+
+  it('counts a file system that goes with its volume once', async () => {
+    const carrying = master([1, 2], ', file-system: { mount: /m, type: ext4 }');
+    expect(await found(carrying, master([]), at(2))).toEqual([]);
+    expect(await found(carrying, master([]), at(1))).toHaveLength(1);
+  });
+
+  it('counts a shrunk volume and the file system on it once', async () => {
+    const sized = (size: string): string =>
+      `volumes:\n  plates-1: { size: ${size}, tier: bulk, file-system: { mount: /m, type: ext4 } }\n`;
+    expect((await found(sized('50 GiB'), sized('40 GiB'), at(0)))[0]).toContain('makes 1 change that');
+  });
+
+  it('counts the members of a dissolved group that go with it, and not the group and its file systems besides', async () => {
+    const grouped = `${master([1, 2])}volume-groups:\n  masters:\n    members: [master-1, master-2]\n    file-systems:\n      /m: { size: 20 GiB, type: xfs }\n      /n: { size: 20 GiB, type: xfs }\n`;
+    expect((await found(grouped, master([]), at(0)))[0]).toContain('makes 2 changes');
+  });
+
+  it('counts a group that is dissolved while its volumes stay, with all on it, as one', async () => {
+    const grouped = `${master([1, 2])}volume-groups:\n  masters:\n    members: [master-1, master-2]\n    file-systems:\n      /m: { size: 20 GiB, type: xfs }\n`;
+    expect((await found(grouped, master([1, 2]), at(0)))[0]).toContain(
+      'makes 1 change that cannot be undone',
+    );
+  });
+
+  it('counts a rename as no loss', async () => {
+    expect(await found(master([1]), master([2], ', formerly: master-1'), at(0))).toEqual([]);
+  });
+
+  it('counts only what is in its scope', async () => {
+    expect(await found(master([1, 2]), master([]), at(0, ', where: { teams: [ledger] }'))).toEqual([]);
+    expect(await found(master([1, 2]), master([]), at(0, ', where: { teams: [imagery] }'))).toHaveLength(1);
+  });
+
+  it('holds nothing of what main has lost before against a later branch', async () => {
+    expect(await found(master([]), master([]), at(0))).toEqual([]);
+  });
+
+  it('is not got round by deleting in two kinds: more losses are refused as before', async () => {
+    const main = `${master([1])}  plates-1: { size: 50 GiB, tier: bulk, file-system: { mount: /p, type: ext4 } }\n`;
+    const branch = `${master([])}  plates-1: { size: 50 GiB, tier: bulk, file-system: { mount: /p, type: xfs } }\n`;
+    expect((await found(main, branch, at(1)))[0]).toContain('/p on plates-1 is made over from ext4 to xfs');
+  });
+});

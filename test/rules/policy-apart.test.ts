@@ -1,0 +1,49 @@
+import { expect, it } from 'vitest';
+import { judged, pack, standing } from '../estate/builder.ts';
+
+const volume = (size: string): string =>
+  `volumes:\n  plates-1: { size: ${size}, tier: bulk, team: imagery }\n`;
+const limit = (amount: string) =>
+  pack(
+    'rule: policy-apart',
+    `name: imagery-limit, rule: max-monthly-spend, where: { teams: [imagery] }, limit: "${amount}"`,
+  );
+const main = { ...limit('100.00'), 'storage/imagery.yaml': volume('40 GiB') };
+const grown = { 'storage/imagery.yaml': volume('60 GiB') };
+
+it('a looser policy beside a storage change is refused, and named', async () => {
+  const judgement = await judged(main, { ...limit('200.00'), ...grown });
+  expect(standing(judgement)).toEqual(['fails: error new branch head']);
+  expect(judgement.reasons).toEqual([
+    'policy-apart: the branch changes storage (1 change) and makes the policy that judges it looser: imagery-limit (limit)',
+  ]);
+});
+
+it('apart, each passes', async () => {
+  expect((await judged(main, limit('200.00'))).verdict).toBe('pass');
+  expect((await judged(main, grown)).verdict).toBe('pass');
+});
+
+it('a tighter policy may come with a storage change', async () => {
+  expect((await judged(main, { ...limit('50.00'), ...grown })).verdict).toBe('pass');
+});
+
+it('what cannot be told to be tighter is taken for looser', async () => {
+  const each = pack(
+    'rule: policy-apart',
+    'name: imagery-limit, rule: max-monthly-spend, each: team, limit: "100.00"',
+  );
+  expect((await judged(main, { ...each, ...grown })).verdict).toBe('fail');
+});
+
+it('a rule taken out, a waiver brought along, the rule itself switched off: all looser', async () => {
+  const waiver = {
+    'waivers/a.yaml':
+      'waivers:\n  - { rule: growth-step, subject: plates-1, reason: import, approved-by: head, from: 2026-11-01, until: 2026-12-31 }\n',
+  };
+  expect((await judged(main, { ...pack('rule: policy-apart'), ...grown })).verdict).toBe('fail');
+  expect((await judged(main, { ...waiver, ...grown })).verdict).toBe('fail');
+  expect((await judged(main, { ...pack('rule: policy-apart, enabled: false'), ...grown })).verdict).toBe(
+    'fail',
+  );
+});
