@@ -14,8 +14,8 @@ import { rules } from '../src/rules/registry.ts';
 const schemaFolder = import.meta.dirname;
 const generatedFolder = join(schemaFolder, '../src/read/generated');
 
-/** Formats that users write and Ullage validates; the judgement is only written. */
-const validated = ['estate', 'price-list', 'rule-pack', 'settings', 'waivers'];
+/** Formats that users write, and the records that the audit reads back; the judgement is only written. */
+const validated = ['audit-record', 'estate', 'price-list', 'rule-pack', 'settings', 'waivers'];
 
 const banner = '/* Generated from schema/ and src/rules/ by `npm run generate`; do not edit. */\n';
 

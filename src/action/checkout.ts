@@ -1,7 +1,6 @@
 /** Finds the two commits of an event in the checkout, and fetches what it lacks of them. */
-import { withRepository } from '../cli/repository.ts';
 import { whatIsCompared } from '../read/compare.ts';
-import type { GitRepository } from '../read/git.ts';
+import { GitRepository } from '../read/git.ts';
 import { isObjectId } from '../read/object-store.ts';
 import { found, type Outcome, refused } from '../read/problem.ts';
 import { type EventRequest, type HostMerge, type Point, rewritten } from './events.ts';
@@ -14,19 +13,57 @@ export interface ToJudge {
   readonly notes: readonly string[];
 }
 
+/** The checkout, opened again after each fetch: what a repository holds of its history is told when it is opened. */
+class Checkout {
+  readonly remote: Remote;
+  #opened: GitRepository | undefined;
+
+  constructor(remote: Remote) {
+    this.remote = remote;
+  }
+
+  async ask<T>(question: (repository: GitRepository) => Promise<Outcome<T>>): Promise<Outcome<T>> {
+    if (this.#opened === undefined) {
+      const opened = await GitRepository.open(this.remote.dir, { environment: this.remote.environment });
+      if (!opened.ok) return opened;
+      this.#opened = opened.value;
+    }
+    return question(this.#opened);
+  }
+
+  async fetch(wanted: readonly string[], depth: Depth): Promise<Outcome<string>> {
+    await this.close();
+    return fetchInto(this.remote, wanted, depth);
+  }
+
+  async close(): Promise<void> {
+    await this.#opened?.close();
+    this.#opened = undefined;
+  }
+}
+
 /** The commits to judge, in a checkout that holds all that judging them takes. */
 export async function toJudge(remote: Remote, request: EventRequest): Promise<Outcome<ToJudge>> {
+  const checkout = new Checkout(remote);
+  try {
+    return await toJudgeIn(checkout, request);
+  } finally {
+    await checkout.close();
+  }
+}
+
+async function toJudgeIn(checkout: Checkout, request: EventRequest): Promise<Outcome<ToJudge>> {
   const merged =
     request.merge === undefined
       ? { kind: 'of no use' as const, notes: [] }
-      : await byHostMerge(remote, request.merge, request.base);
+      : await byHostMerge(checkout, request.merge, request.base);
   if (merged.kind === 'found') return found(merged.toJudge);
-  const base = await commitOf(remote, request.base);
-  const head = await commitOf(remote, request.head);
+  const base = await commitOf(checkout, request.base);
+  const head = await commitOf(checkout, request.head);
   if (!base.ok || !head.ok)
     return refused(...(base.ok ? [] : base.problems), ...(head.ok ? [] : head.problems));
   const pair = { base: base.value, head: head.value };
-  const deep = await deepEnough(remote, pair, request.holdsBase);
+  const deep = await deepEnough(checkout, pair, request.holdsBase);
   if (!deep.ok) return deep;
   return found({ ...pair, notes: merged.notes });
 }
@@ -47,10 +84,10 @@ const ofNoUse = (why: string): HostMergeFound => ({
  * The merge that the host made of a pull request: its second parent has to be the tip that the event names, and then
  * its first parent is the main branch as the host last merged into it. The base in the payload can be behind it.
  */
-async function byHostMerge(remote: Remote, merge: HostMerge, base: Point): Promise<HostMergeFound> {
-  const here = await made(remote, merge.commit, merge.ref);
+async function byHostMerge(checkout: Checkout, merge: HostMerge, base: Point): Promise<HostMergeFound> {
+  const here = await made(checkout, merge.commit, merge.ref);
   if (!here.ok) return ofNoUse(`The host's merge commit ${short(merge.commit)} could not be fetched`);
-  const parents = await inCheckout(remote, async (repository) => {
+  const parents = await checkout.ask(async (repository) => {
     const commit = await repository.commit(merge.commit);
     return commit.ok ? found(commit.value.parents) : commit;
   });
@@ -61,10 +98,10 @@ async function byHostMerge(remote: Remote, merge: HostMerge, base: Point): Promi
     );
   }
   const branch = base.kind === 'tip' ? base.ref : undefined;
-  if (!(await made(remote, first, branch)).ok) {
+  if (!(await made(checkout, first, branch)).ok) {
     return ofNoUse(`The base ${short(first)} of the host's merge commit could not be fetched`);
   }
-  const tip = branch === undefined ? undefined : await trackedTip(remote, branch);
+  const tip = branch === undefined ? undefined : await trackedTip(checkout, branch);
   const behind = `The base is ${short(first)}, which the host merged the pull request into; the event names ${short(merge.statedBase)}, from before main moved on.`;
   const since =
     tip === undefined
@@ -83,37 +120,34 @@ async function byHostMerge(remote: Remote, merge: HostMerge, base: Point): Promi
   };
 }
 
-const inCheckout = <T>({ dir }: Remote, work: (repository: GitRepository) => Promise<Outcome<T>>) =>
-  withRepository(dir, work);
-
-const holds = async (remote: Remote, commit: string): Promise<boolean> => {
-  const held = await inCheckout(remote, async (repository) => found(await repository.holds(commit)));
+const holds = async (checkout: Checkout, commit: string): Promise<boolean> => {
+  const held = await checkout.ask(async (repository) => found(await repository.holds(commit)));
   return held.ok && held.value;
 };
 
-const isShallow = async (remote: Remote): Promise<boolean> => {
-  const shallow = await inCheckout(remote, async (repository) => found(repository.shallow.size > 0));
+const isShallow = async (checkout: Checkout): Promise<boolean> => {
+  const shallow = await checkout.ask(async (repository) => found(repository.shallow.size > 0));
   return shallow.ok && shallow.value;
 };
 
 /** The tip of a remote branch as the checkout knows it. */
-async function trackedTip(remote: Remote, ref: string): Promise<string | undefined> {
+async function trackedTip(checkout: Checkout, ref: string): Promise<string | undefined> {
   const tracked = ref.replace(/^refs\/heads\//, 'refs/remotes/origin/');
-  const tip = await inCheckout(remote, async (repository) => found(await repository.commitAt(tracked)));
+  const tip = await checkout.ask(async (repository) => found(await repository.commitAt(tracked)));
   return tip.ok ? tip.value : undefined;
 }
 
 /** Sees that the checkout holds a commit: as it is, by its id, or by the ref the remote keeps it under. */
-async function made(remote: Remote, commit: string, ref: string | undefined): Promise<Outcome<string>> {
-  const opened = await inCheckout(remote, async (repository) => found(await repository.holds(commit)));
+async function made(checkout: Checkout, commit: string, ref: string | undefined): Promise<Outcome<string>> {
+  const opened = await checkout.ask(async (repository) => found(await repository.holds(commit)));
   if (!opened.ok) return opened;
   if (opened.value) return found(commit);
   // A depth given in a whole clone would cut its history off.
-  const depth: Depth = (await isShallow(remote)) ? 1 : 'what is missing';
-  const byId = await fetchInto(remote, [commit], depth);
-  if (byId.ok && (await holds(remote, commit))) return found(commit);
+  const depth: Depth = (await isShallow(checkout)) ? 1 : 'what is missing';
+  const byId = await checkout.fetch([commit], depth);
+  if (byId.ok && (await holds(checkout, commit))) return found(commit);
   // A remote that gives only what its refs point at (an old protocol, a setting) still gives the ref.
-  if (ref !== undefined && (await fetchInto(remote, [ref], depth)).ok && (await holds(remote, commit))) {
+  if (ref !== undefined && (await checkout.fetch([ref], depth)).ok && (await holds(checkout, commit))) {
     return found(commit);
   }
   return refused({
@@ -122,34 +156,36 @@ async function made(remote: Remote, commit: string, ref: string | undefined): Pr
   });
 }
 
-async function commitOf(remote: Remote, point: Point): Promise<Outcome<string>> {
+async function commitOf(checkout: Checkout, point: Point): Promise<Outcome<string>> {
   switch (point.kind) {
     case 'commit':
-      return made(remote, point.commit, point.ref);
+      return made(checkout, point.commit, point.ref);
     case 'tip': {
       const tip =
-        (await trackedTip(remote, point.ref)) ?? (await remoteTip(remote, point.ref)) ?? point.otherwise;
-      if (tip !== undefined) return made(remote, tip, point.ref);
+        (await trackedTip(checkout, point.ref)) ??
+        (await remoteTip(checkout.remote, point.ref)) ??
+        point.otherwise;
+      if (tip !== undefined) return made(checkout, tip, point.ref);
       return refused({
         message: `this checkout does not hold ${JSON.stringify(point.ref)}, and the remote does not tell what it is`,
         advice: wholeHistory,
       });
     }
     case 'name':
-      return commitByName(remote, point.name);
+      return commitByName(checkout, point.name);
   }
 }
 
 /** A revision as the workflow writes it: what the checkout knows by that name, or else a branch of the remote. */
-async function commitByName(remote: Remote, name: string): Promise<Outcome<string>> {
-  if (isObjectId(name)) return made(remote, name, undefined);
-  const local = await inCheckout(remote, (repository) => repository.resolveCommit(name));
+async function commitByName(checkout: Checkout, name: string): Promise<Outcome<string>> {
+  if (isObjectId(name)) return made(checkout, name, undefined);
+  const local = await checkout.ask((repository) => repository.resolveCommit(name));
   if (local.ok) return local;
   // Whatever else a revision may be, a branch's name is plain; nothing that could be an option goes on.
   if (!/^[\w.][\w./-]*$/.test(name)) return local;
   const ref = name.startsWith('refs/') ? name : `refs/heads/${name.replace(/^origin\//, '')}`;
-  const tip = (await trackedTip(remote, ref)) ?? (await remoteTip(remote, ref));
-  return tip === undefined ? local : made(remote, tip, ref);
+  const tip = (await trackedTip(checkout, ref)) ?? (await remoteTip(checkout.remote, ref));
+  return tip === undefined ? local : made(checkout, tip, ref);
 }
 
 /** Commits of history that are fetched before the whole of it is: ours. */
@@ -161,11 +197,11 @@ interface Pair {
 }
 
 /** Fetches history until it can be told how the two commits stand to one another. */
-async function deepEnough(remote: Remote, pair: Pair, holdsBase: boolean): Promise<Outcome<true>> {
+async function deepEnough(checkout: Checkout, pair: Pair, holdsBase: boolean): Promise<Outcome<true>> {
   for (const depth of depths) {
-    const [known, shallow] = [await isKnown(remote, pair, holdsBase), await isShallow(remote)];
+    const [known, shallow] = [await isKnown(checkout, pair, holdsBase), await isShallow(checkout)];
     if (known || !shallow) break;
-    const fetched = await fetchInto(remote, [pair.base, pair.head], depth);
+    const fetched = await checkout.fetch([pair.base, pair.head], depth);
     if (!fetched.ok) {
       return refused({
         message: 'this checkout is shallow, and its history ends before the branch and main meet',
@@ -173,12 +209,12 @@ async function deepEnough(remote: Remote, pair: Pair, holdsBase: boolean): Promi
       });
     }
   }
-  if (holdsBase && !(await isKnown(remote, pair, true))) return refused(rewritten(pair.base, pair.head));
+  if (holdsBase && !(await isKnown(checkout, pair, true))) return refused(rewritten(pair.base, pair.head));
   return found(true);
 }
 
-async function isKnown(remote: Remote, { base, head }: Pair, holdsBase: boolean): Promise<boolean> {
-  const known = await inCheckout(remote, async (repository) => {
+async function isKnown(checkout: Checkout, { base, head }: Pair, holdsBase: boolean): Promise<boolean> {
+  const known = await checkout.ask(async (repository) => {
     if (!holdsBase) return found((await whatIsCompared(repository, { base, head })).ok);
     const commit = await repository.commit(head);
     const parents = commit.ok ? commit.value.parents : [];

@@ -141,11 +141,14 @@ function annotate({ level, title, message, place }: Annotation): void {
   };
   switch (level) {
     case 'error':
-      return core.error(message, properties);
+      core.error(message, properties);
+      return;
     case 'warning':
-      return core.warning(message, properties);
+      core.warning(message, properties);
+      return;
     case 'notice':
-      return core.notice(message, properties);
+      core.notice(message, properties);
+      return;
   }
 }
 

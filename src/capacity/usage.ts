@@ -35,7 +35,31 @@ export function usageOf(
   return usage;
 }
 
-export function usageFrom({ last, daily }: Pick<UseSummary, 'last' | 'daily'>): Usage {
+/** One summary gives one usage, so that what was forecast from it is not forecast again. */
+/** The use of a file system, also under the name that what it lies on had when the readings were taken. */
+export function usageFor(
+  { mount, name, on }: FileSystem,
+  { groups, volumes }: Estate,
+  usage: ReadonlyMap<string, Usage> | undefined,
+): Usage | undefined {
+  const carrier = on.kind === 'volume' ? volumes.get(on.name) : groups.get(on.name);
+  return (
+    usage?.get(name) ??
+    (carrier?.formerly === undefined ? undefined : usage?.get(`${carrier.formerly}:${mount}`))
+  );
+}
+
+export function usageFrom(summary: Pick<UseSummary, 'last' | 'daily'>): Usage {
+  const before = usages.get(summary);
+  if (before !== undefined) return before;
+  const usage = freshUsage(summary);
+  usages.set(summary, usage);
+  return usage;
+}
+
+const usages = new WeakMap<object, Usage>();
+
+function freshUsage({ last, daily }: Pick<UseSummary, 'last' | 'daily'>): Usage {
   const known = new Map<bigint, Forecast>();
   return {
     last,

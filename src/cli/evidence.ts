@@ -33,7 +33,7 @@ export async function readEvidence(
   if (allowed !== undefined && !allowed.ok) return allowed;
   let names: readonly string[];
   try {
-    names = (await readdir(folder, { recursive: true })).map((name) => name.replaceAll('\\', '/')).sort();
+    names = (await filesBelow(folder)).sort();
   } catch (error) {
     return refused({
       message: `the evidence in ${shown(folder)} cannot be read: ${shown(reasonOf(error))}`,
@@ -58,6 +58,18 @@ export async function readEvidence(
   return found(read.sort((a, b) => (a.file < b.file ? -1 : 1)));
 }
 
+/** Paths below a folder. Node's own recursive listing follows links, which could lead out of it or round in it. */
+async function filesBelow(folder: string, above = ''): Promise<string[]> {
+  const entries = await readdir(join(folder, above), { withFileTypes: true });
+  const nested = await Promise.all(
+    entries.map((entry) => {
+      const name = above === '' ? entry.name : `${above}/${entry.name}`;
+      return entry.isDirectory() ? filesBelow(folder, name) : [name];
+    }),
+  );
+  return nested.flat();
+}
+
 interface OneFile {
   readonly folder: string;
   readonly name: string;
@@ -73,7 +85,6 @@ async function readOne({ folder, name, present, allowed }: OneFile): Promise<Out
   const signed = present.has(`${name}.sig`);
   const claims = signed || name.endsWith('.json');
   const kind = await lstat(path).catch(() => undefined);
-  if (kind?.isDirectory()) return found(undefined);
   // A link could show a file that is not in the evidence, and would be followed with the auditor's rights.
   if (!kind?.isFile()) return claims ? altered('form', 'is no regular file') : found(undefined);
   if (kind.size > largestAttestation) {

@@ -6,8 +6,8 @@
 import { Decimal } from 'decimal.js';
 import { onBase, onHead } from '../change/change.ts';
 import type { Settings, Site } from '../estate/settings.ts';
-import { parseSize, showSize } from '../estate/size.ts';
-import type { PriceList } from '../price/price-list.ts';
+import { bytes, parseSize, showSize } from '../estate/size.ts';
+import type { PriceList, Tier } from '../price/price-list.ts';
 import { rules } from '../rules/registry.ts';
 import { levels, type Parameter, type PolicyChange, type Rule } from '../rules/rule.ts';
 import type { Policy, PolicyRule, Waiver } from './policy.ts';
@@ -264,23 +264,9 @@ function priceKeys(
 ): readonly (readonly [string, string | undefined, string | undefined])[] {
   const flat = (list: PriceList): ReadonlyMap<string, string> => {
     const keys = new Map<string, string>();
-    for (const tier of list.tiers.values()) {
-      const { place, name, bands, unit, ...rest } = tier;
-      const bounds = Object.entries(rest).flatMap(([key, value]) =>
-        value === undefined || value === null
-          ? []
-          : [`${key} ${typeof value === 'bigint' ? showSize(value) : value}`],
-      );
-      keys.set(
-        `tier ${name}`,
-        [
-          ...bands.map(({ upTo, rate }) => `${rate}${upTo === undefined ? '' : ` up to ${showSize(upTo)}`}`),
-          ...bounds,
-        ].join(', '),
-      );
-    }
+    for (const tier of list.tiers.values()) keys.set(`tier ${tier.name}`, tierText(tier));
     for (const { name, running, stopped } of list.machines.values())
-      keys.set(`machine ${name}`, `${running} running, ${stopped} stopped`);
+      keys.set(`machine ${name}`, `${running.toFixed()} running, ${stopped.toFixed()} stopped`);
     return keys;
   };
   const before = flat(old);
@@ -288,6 +274,29 @@ function priceKeys(
   return allNames(before, after)
     .filter((key) => before.get(key) !== after.get(key))
     .map((key) => [key, before.get(key), after.get(key)] as const);
+}
+
+/** A tier on one line, by the keys of its file; amounts in plain figures, however small. */
+function tierText(tier: Tier): string {
+  const bands = tier.bands.map(
+    ({ upTo, rate }) => `${rate.toFixed()}${upTo === undefined ? '' : ` up to ${showSize(upTo)}`}`,
+  );
+  const bounds: readonly (readonly [string, bigint | number | undefined])[] = [
+    ['minimum-billed', tier.minimumBilled],
+    ['minimum', tier.minimum],
+    ['maximum', tier.maximum],
+    ['step', tier.step],
+    ['io-per-gib', tier.ioPerGib],
+    ['io-maximum', tier.ioMaximum],
+    ['servers-a-volume', tier.serversAVolume],
+  ];
+  return [
+    `${bands.join(', ')} per ${tier.unitName}`,
+    ...(tier.flat.isZero() ? [] : [`flat ${tier.flat.toFixed()}`]),
+    ...bounds.flatMap(([key, value]) =>
+      value === undefined ? [] : [`${key} ${typeof value === 'bigint' ? showSize(bytes(value)) : value}`],
+    ),
+  ].join(', ');
 }
 
 function settingsChanges(base: Settings, head: Settings): readonly PolicyChange[] {

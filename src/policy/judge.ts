@@ -41,6 +41,8 @@ import type { Policy, PolicyRule, Waiver } from './policy.ts';
 import { scopeOf } from './scope.ts';
 import {
   advance,
+  type Counts,
+  levelOf,
   noPriceList,
   type Standing,
   standingOf,
@@ -82,12 +84,10 @@ export function judge(base: Side, head: Side, policy: Policy, options: JudgeOpti
   const { on, failOn = 'error', policyFrom = 'base' } = options;
   const carried = carriedOver(standing.value, touched, policy.waivers, on, failOn);
   const findings = [...weighed.value.findings, ...carried].sort(worstFirst);
-  const verdict = findings.some(({ fails }) => fails) ? 'fail' : 'pass';
   const { policyChanges, cost, afterAtJudgingPrices } = weighed.value;
   const used = new Set(findings.flatMap(({ waiver }) => waiver ?? []));
   return {
-    verdict,
-    reasons: reasonsFor(verdict, findings, comparison, policyChanges),
+    ...verdictOf(weighed.value),
     ...labels,
     on,
     policyFrom,
@@ -112,11 +112,30 @@ export interface Weighed {
   readonly edits: readonly ViolationEdit[];
   /** About what was touched, about sums, and about the changes themselves; worst first. */
   readonly findings: readonly Finding[];
+  readonly carried: Carried;
   readonly policyChanges: readonly PolicyChange[];
   readonly cost: CostDelta;
   readonly afterAtJudgingPrices: Money | undefined;
   /** The head under the judging policy, for a change that follows. */
   readonly after: Standing;
+}
+
+/** What stood on the base about things that the change did not touch, and stands still. */
+export interface Carried {
+  readonly counts: Counts;
+  /** Those of them that a waiver lets stand. */
+  readonly waived: readonly Finding[];
+}
+
+/** The verdict on a change, and why. */
+export function verdictOf({
+  findings,
+  carried,
+  comparison,
+  policyChanges,
+}: Pick<Weighed, 'findings' | 'carried' | 'comparison' | 'policyChanges'>): Pick<Judged, 'verdict' | 'reasons'> {
+  const verdict = findings.some(({ fails }) => fails) ? 'fail' : 'pass';
+  return { verdict, reasons: reasonsFor(verdict, findings, carried, comparison, policyChanges) };
 }
 
 /**
@@ -135,7 +154,8 @@ export function weigh(before: Standing, base: Side, head: Side, options: JudgeOp
   const { standing: after, edits } = advanced.value;
   const own = priceAtOwn(head, policy, after.view, on);
   if (!own.ok) return own;
-  const policyChanges = policyFrom === 'head' ? [] : comparePolicies(base.policy, head.policy, on);
+  const policyChanges =
+    policyFrom === 'head' || base.policy === head.policy ? [] : comparePolicies(base.policy, head.policy, on);
   const stateFindings = edits.map(({ entry, was, now }) =>
     editFinding(entry, was, now, comparison, policy.waivers, on, failOn),
   );
@@ -149,6 +169,15 @@ export function weigh(before: Standing, base: Side, head: Side, options: JudgeOp
     touched,
     edits,
     findings: [...stateFindings, ...changeFindings].sort(worstFirst),
+    carried: {
+      counts: advanced.value.carried,
+      waived: waivedAmongCarried(
+        before,
+        touched,
+        policy.waivers.filter((waiver) => waiverHoldsOn(waiver, on)),
+        failOn,
+      ),
+    },
     policyChanges,
     cost: costDelta(
       { estate: base.estate, list: before.view.prices, cost: before.view.cost },
@@ -227,6 +256,45 @@ function findingsOfChange(
     finding(policyRule, violation, 'new', waiverFor(waivers, policyRule, violation.subject, view.on), failOn),
   );
 }
+
+/**
+ * What stood and stands still that some waivers are for, whatever their dates. Found from the waivers, which are few,
+ * and not from the findings, of which there may be many.
+ */
+export function waivedAmongCarried(
+  { policy, entries }: Standing,
+  touched: Touched,
+  waivers: readonly Waiver[],
+  failOn: FailOn,
+): readonly Finding[] {
+  if (waivers.length === 0) return [];
+  const gone = new Set(touchedKeys(touched));
+  return policy.rules.flatMap((entry) => {
+    const bySubject = entries.get(entry.name)?.bySubject;
+    if (bySubject === undefined || bySubject.size === 0) return [];
+    const waived = new Map<string, Waiver>();
+    for (const waiver of waivers) {
+      for (const kind of things) {
+        const subject: Subject = { kind, name: waiver.subject };
+        const key = subjectKey(subject);
+        if (isFor(waiver, entry, subject) && !gone.has(key) && !waived.has(key)) waived.set(key, waiver);
+      }
+    }
+    return [...waived].flatMap(([key, waiver]) =>
+      (bySubject.get(key) ?? []).map((violation) =>
+        finding(
+          entry,
+          { ...violation, place: { ...violation.place, revision: 'head' } },
+          'unchanged',
+          waiver,
+          failOn,
+        ),
+      ),
+    );
+  });
+}
+
+const things = ['server', 'volume', 'volume-group', 'file-system'] as const;
 
 /** What stood on the base about things that the change did not touch, and stands still. */
 function carriedOver(
@@ -311,13 +379,14 @@ const waiverFor = (
 ): Waiver | undefined => waivers.find((waiver) => waiverHoldsOn(waiver, on) && isFor(waiver, rule, subject));
 
 function finding(
-  { name, entry, level }: PolicyRule,
+  policyRule: PolicyRule,
   violation: Violation,
   state: BaselineState,
   waiver: Waiver | undefined,
   failOn: 'error' | 'warning',
 ): Finding {
-  const capped = worseOrEqual(violation.atMost ?? 'error', level) ? level : (violation.atMost ?? level);
+  const { name, entry } = policyRule;
+  const capped = levelOf(policyRule, violation);
   return {
     rule: entry.rule,
     entry: name,
@@ -352,6 +421,7 @@ export const worstFirst = (a: Finding, b: Finding): number =>
 function reasonsFor(
   verdict: 'pass' | 'fail',
   findings: readonly Finding[],
+  carried: Carried,
   { changes }: Comparison,
   policyChanges: readonly PolicyChange[],
 ): readonly string[] {
@@ -362,13 +432,16 @@ function reasonsFor(
   if (changes.length === 0)
     reasons.push(policyChanges.length === 0 ? 'nothing changes' : 'no storage changes');
   else reasons.push(`no rule objects to ${counted(changes.length, 'change')}`);
-  const waived = findings.filter(
-    ({ waiver, baselineState: state }) => waiver !== undefined && state !== 'absent',
-  ).length;
-  const standing = findings.filter(
-    ({ level, baselineState: state, waiver }) =>
-      level === 'error' && state === 'unchanged' && waiver === undefined,
-  ).length;
+  const waived =
+    carried.waived.length +
+    findings.filter(({ waiver, baselineState: state }) => waiver !== undefined && state !== 'absent').length;
+  const standing =
+    carried.counts.error -
+    carried.waived.filter(({ level }) => level === 'error').length +
+    findings.filter(
+      ({ level, baselineState: state, waiver }) =>
+        level === 'error' && state === 'unchanged' && waiver === undefined,
+    ).length;
   if (waived > 0) reasons.push(`${counted(waived, 'finding')} let stand by waiver`);
   if (standing > 0) reasons.push(`${counted(standing, 'error')} already on main and not made worse`);
   return reasons;
@@ -407,7 +480,5 @@ function propose(base: Side, head: Side, comparison: Comparison, options: JudgeO
   const before = standingOf(base.estate, head.policy, options.on);
   const weighed = before.ok ? weigh(before.value, base, head, { ...options, policyFrom: 'head' }) : before;
   if (!weighed.ok) return { verdict: 'not judged', reasons: notJudged(weighed.problems, options.on).reasons };
-  const { findings } = weighed.value;
-  const verdict = findings.some(({ fails }) => fails) ? 'fail' : 'pass';
-  return { verdict, reasons: reasonsFor(verdict, findings, comparison, []) };
+  return verdictOf({ ...weighed.value, comparison });
 }

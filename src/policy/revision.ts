@@ -1,7 +1,7 @@
 /** One revision's files -> its estate and its policy. What two revisions share is parsed once. */
 import { assembleWhatHolds } from '../estate/assemble.ts';
 import { summariseReadings, type UseSummary } from '../capacity/readings.ts';
-import { usageOf } from '../capacity/usage.ts';
+import { type Usage, usageOf } from '../capacity/usage.ts';
 import type { Estate } from '../estate/estate.ts';
 import { readEstatePart } from '../estate/part.ts';
 import { type Paths, readSettings, type Settings, settingsFile, usualPaths } from '../estate/settings.ts';
@@ -13,9 +13,9 @@ import { decodeText } from '../read/text.ts';
 import type { Tree, TreeFile } from '../read/tree.ts';
 import { type JudgeOptions, judge, type Side } from './judge.ts';
 import { type Judgement, notJudged, type RevisionLabel } from './judgement.ts';
-import { gatherRules, readRulePack } from './pack.ts';
+import { gatherRules, type RulePack, readRulePack } from './pack.ts';
 import type { Policy, PolicyRule, Waiver } from './policy.ts';
-import { noPriceList } from './standing.ts';
+import { asksForUse, noPriceList } from './standing.ts';
 import { readWaivers } from './waiver.ts';
 
 /** One revision, read whole. Settings, prices and rules may be missing: a first adoption has none on its base. */
@@ -25,6 +25,8 @@ export interface Revision {
   readonly estate: Estate;
   readonly priceLists: readonly PriceList[];
   readonly rules: readonly PolicyRule[];
+  /** Its own packs, from which the rules were gathered. */
+  readonly packs: readonly RulePack[];
   /** Whether the revision has any rule pack, be it an empty one. */
   readonly hasPacks: boolean;
   readonly waivers: readonly Waiver[];
@@ -52,6 +54,11 @@ export class ParsedFiles {
     const reading = parse(tree, file, reader);
     this.#parsed.set(key, reading);
     return reading;
+  }
+
+  /** Takes in what was made of a file elsewhere by its format's own reader. */
+  know(file: TreeFile, format: keyof Paths, value: unknown): void {
+    this.#parsed.set(`${format} ${file.blob} ${file.path}`, Promise.resolve(found(value)));
   }
 
   /** Summarises files of readings, taken together; the same files are summarised once. */
@@ -82,7 +89,7 @@ async function summarise(tree: Tree, files: readonly TreeFile[]): Promise<Outcom
   return rows.length > 0 ? refused(...rows) : found(fileSystems);
 }
 
-async function parse<T>(tree: Tree, file: TreeFile, reader: Reader<T>): Promise<Outcome<T>> {
+export async function parse<T>(tree: Tree, file: TreeFile, reader: Reader<T>): Promise<Outcome<T>> {
   const content = await tree.read(file);
   if (!content.ok) return content;
   const text = decodeText(content.value, file.path);
@@ -91,18 +98,18 @@ async function parse<T>(tree: Tree, file: TreeFile, reader: Reader<T>): Promise<
   return document.ok ? reader(document.value) : document;
 }
 
-const isYaml = ({ path }: TreeFile): boolean => /\.ya?ml$/i.test(path);
+export const isYaml = ({ path }: TreeFile): boolean => /\.ya?ml$/i.test(path);
 
 const isCsv = ({ path }: TreeFile): boolean => /\.csv$/i.test(path);
 
 /** Whether any rule asks for measured use. Readings are many and large; without such a rule none is read. */
-const asksForUse = (rules: readonly PolicyRule[]): boolean =>
-  rules.some(({ entry }) => entry.rule === 'minimum-headroom' && entry.of === 'file-system');
+export const anyAsksForUse = (rules: readonly PolicyRule[]): boolean =>
+  rules.some(({ entry }) => asksForUse(entry));
 
-const within = (folder: string, { path }: TreeFile): boolean => path.startsWith(`${folder}/`);
+export const within = (folder: string, { path }: TreeFile): boolean => path.startsWith(`${folder}/`);
 
 /** Settings that stand in where a revision has none: the usual places, no sites, no currency of its own. */
-const bareSettings: Settings = {
+export const bareSettings: Settings = {
   currency: '',
   month: '730 h',
   paths: usualPaths,
@@ -151,9 +158,10 @@ async function readFiles(
     all('policies', readRulePack),
     all('waivers', readWaivers),
   ]);
-  const gathered = gatherRules(packs.flatMap((pack) => (pack.ok ? [pack.value] : [])));
+  const ownPacks = packs.flatMap((pack) => (pack.ok ? [pack.value] : []));
+  const gathered = gatherRules(ownPacks);
   const uses =
-    gathered.ok && asksForUse(gathered.value) ? await readUses(tree, parsed, paths.readings) : found(new Map());
+    gathered.ok && anyAsksForUse(gathered.value) ? await readUses(tree, parsed, paths.readings) : found(new Map());
   return (previous) => {
     const problems: Problem[] = [...top.problems, ...listing.problems];
     if (settings !== undefined && !settings.ok) problems.push(...settings.problems);
@@ -183,6 +191,7 @@ async function readFiles(
       estate,
       priceLists: priced.ok ? priced.value : [],
       rules: gathered.ok ? gathered.value : [],
+      packs: ownPacks,
       hasPacks: packs.length > 0,
       waivers: those(waivers, problems).flat(),
       uses: uses.ok ? uses.value : new Map(),
@@ -220,7 +229,41 @@ function policyOf(revision: Revision, other: Revision): Policy {
   const priceLists = revision.priceLists.length > 0 ? revision.priceLists : other.priceLists;
   const policy = { settings, priceLists, rules: revision.rules, waivers: revision.waivers };
   // Readings are evidence, and come with the policy: from the base, where the branch cannot bend them.
-  return revision.uses.size === 0 ? policy : { ...policy, usage: usageOf(revision.estate, revision.uses) };
+  return revision.uses.size === 0 ? policy : { ...policy, usage: usageIn(revision) };
+}
+
+const usages = new WeakMap<Revision, ReadonlyMap<string, Usage>>();
+
+/** A revision is the head of one change and the base of the next; its use is worked out once. */
+function usageIn(revision: Revision): ReadonlyMap<string, Usage> {
+  const known = usages.get(revision);
+  if (known !== undefined) return known;
+  const usage = usageOf(revision.estate, revision.uses);
+  usages.set(revision, usage);
+  return usage;
+}
+
+/** Two revisions as they are held against each other, and the policy that judges. */
+export interface Sides {
+  readonly base: Side;
+  readonly head: Side;
+  readonly policy: Policy;
+  readonly policyFrom: 'base' | 'head';
+}
+
+export function sidesOf(base: Revision, head: Revision): Sides {
+  const policy = policyOf(base, head);
+  const own = policyOf(head, base);
+  const same =
+    policy.settings === own.settings &&
+    policy.priceLists === own.priceLists &&
+    policy.rules === own.rules &&
+    policy.waivers === own.waivers;
+  return {
+    base: { label: base.label, estate: base.estate, policy },
+    head: { label: head.label, estate: head.estate, policy: same ? policy : own },
+    ...(base.hasPacks ? { policy, policyFrom: 'base' } : { policy: own, policyFrom: 'head' }),
+  };
 }
 
 /**
@@ -232,42 +275,29 @@ export function judgeRevisions(
   head: Revision,
   options: Omit<JudgeOptions, 'policyFrom'>,
 ): Judgement {
-  const labels = { base: base.label, head: head.label };
+  const lacking = nothingToJudgeBy(base, head);
+  if (lacking !== undefined)
+    return notJudged([lacking], options.on, { base: base.label, head: head.label });
+  const sides = sidesOf(base, head);
+  return judge(sides.base, sides.head, sides.policy, { ...options, policyFrom: sides.policyFrom });
+}
+
+/** What two revisions that read well still lack. */
+export function nothingToJudgeBy(base: Revision, head: Revision): Problem | undefined {
   if (!base.hasPacks && !head.hasPacks) {
     const folder = (head.settings ?? base.settings)?.paths.policies ?? usualPaths.policies;
-    return notJudged(
-      [
-        {
-          message: `there is no rule pack in ${folder}/, so there is nothing to judge by`,
-          advice: 'Run `ullage new` for a starter layout, or write a pack with `use: [starter]`.',
-        },
-      ],
-      options.on,
-      labels,
-    );
+    return {
+      message: `there is no rule pack in ${folder}/, so there is nothing to judge by`,
+      advice: 'Run `ullage new` for a starter layout, or write a pack with `use: [starter]`.',
+    };
   }
   if (base.settings === undefined && head.settings === undefined) {
-    return notJudged(
-      [
-        {
-          message: `there is no ${settingsFile} at the top of the repository`,
-          advice: "Write one with the estate's currency, such as `currency: EUR`.",
-        },
-      ],
-      options.on,
-      labels,
-    );
+    return {
+      message: `there is no ${settingsFile} at the top of the repository`,
+      advice: "Write one with the estate's currency, such as `currency: EUR`.",
+    };
   }
-  const side = (revision: Revision, other: Revision): Side => ({
-    label: revision.label,
-    estate: revision.estate,
-    policy: policyOf(revision, other),
-  });
-  const before = side(base, head);
-  const after = side(head, base);
-  return base.hasPacks
-    ? judge(before, after, before.policy, { ...options, policyFrom: 'base' })
-    : judge(before, after, after.policy, { ...options, policyFrom: 'head' });
+  return undefined;
 }
 
 /** Reads and judges two trees; whatever stands in the way of either is reported together. */

@@ -2,14 +2,14 @@
  * How an estate stands under a policy on a day: what it costs, and what every rule about its state has to say.
  * Where another revision follows, only what the change touched is priced and checked again.
  */
-import { sightOf, type Touched, wholeEstate } from '../change/touched.ts';
+import { noSight, type Sight, sightOf, type Touched, wholeEstate } from '../change/touched.ts';
 import { type Estate, type Subject, subjectKey } from '../estate/estate.ts';
 import { layered } from '../estate/layered.ts';
-import { priceEstate, repriceEstate } from '../price/cost.ts';
+import { hoursAMonth, priceEstate, repriceEstate } from '../price/cost.ts';
 import { listInForce } from '../price/price-list.ts';
 import { found, type Outcome, type Problem, refused } from '../read/problem.ts';
 import { rules } from '../rules/registry.ts';
-import type { Rule, View, Violation } from '../rules/rule.ts';
+import { type Level, levels, type Rule, type RuleEntry, type View, type Violation } from '../rules/rule.ts';
 import type { Policy, PolicyRule } from './policy.ts';
 import { scopeOf } from './scope.ts';
 
@@ -17,6 +17,29 @@ import { scopeOf } from './scope.ts';
 export interface EntryStanding {
   readonly bySubject: ReadonlyMap<string, readonly Violation[]>;
   readonly ofSums: readonly Violation[];
+  /** How many there are by subject, at each level. */
+  readonly counts: Counts;
+}
+
+export type Counts = Readonly<Record<Level, number>>;
+
+const nothingCounted: Counts = { error: 0, warning: 0, note: 0 };
+
+const addCounts = (a: Counts, b: Counts, sign: 1 | -1 = 1): Counts => ({
+  error: a.error + sign * b.error,
+  warning: a.warning + sign * b.warning,
+  note: a.note + sign * b.note,
+});
+
+function countLevels(entry: PolicyRule, lists: Iterable<readonly Violation[]>): Counts {
+  const counts = { ...nothingCounted };
+  for (const list of lists) for (const violation of list) counts[levelOf(entry, violation)]++;
+  return counts;
+}
+
+/** The entry's level, or less where the violation is but a warning on the way to one. */
+export function levelOf({ level }: PolicyRule, { atMost = 'error' }: Violation): Level {
+  return levels.indexOf(atMost) <= levels.indexOf(level) ? level : atMost;
 }
 
 export interface Standing {
@@ -51,7 +74,8 @@ const isSum = ({ kind }: Subject): boolean => {
   }
 };
 
-function checked({ entry }: PolicyRule, view: View): EntryStanding {
+function checked(policyRule: PolicyRule, view: View): EntryStanding {
+  const { entry } = policyRule;
   const rule: Rule = rules[entry.rule];
   const bySubject = new Map<string, Violation[]>();
   const ofSums: Violation[] = [];
@@ -66,7 +90,7 @@ function checked({ entry }: PolicyRule, view: View): EntryStanding {
       }
     }
   }
-  return { bySubject, ofSums };
+  return { bySubject, ofSums, counts: countLevels(policyRule, bySubject.values()) };
 }
 
 const stateRules = ({ rules: entries }: Policy): readonly PolicyRule[] =>
@@ -96,12 +120,14 @@ export function standingOf(estate: Estate, policy: Policy, on: string): Outcome<
   });
 }
 
-const nothingSaid: EntryStanding = { bySubject: new Map(), ofSums: [] };
+const nothingSaid: EntryStanding = { bySubject: new Map(), ofSums: [], counts: nothingCounted };
 
 export interface Advance {
   readonly standing: Standing;
   /** What was said of the touched and of sums, before and after. */
   readonly edits: readonly ViolationEdit[];
+  /** How much was said of what was not touched, and still is. */
+  readonly carried: Counts;
 }
 
 /**
@@ -122,30 +148,161 @@ export function advance(
   const gone = new Set(touchedKeys(touched));
   const edits: ViolationEdit[] = [];
   const entries = new Map<string, EntryStanding>();
+  let carried = nothingCounted;
   for (const entry of stateRules(policy)) {
-    const standing = before.entries.get(entry.name) ?? nothingSaid;
-    const now = checked(entry, view);
-    const old = new Map<string, Violation>();
-    const deleted = new Set<string>();
-    for (const key of gone) {
-      const list = standing.bySubject.get(key);
-      if (list === undefined) continue;
-      deleted.add(key);
-      for (const violation of list) old.set(keyBefore(violation), violation);
-    }
-    for (const violation of standing.ofSums) old.set(keyBefore(violation), violation);
-    // A rule may say more than it was asked; what it says of the untouched it has said before.
-    const set = new Map([...now.bySubject].filter(([key]) => gone.has(key)));
-    for (const violation of [...[...set.values()].flat(), ...now.ofSums]) {
-      const key = violationKey(violation);
-      edits.push({ entry, was: old.get(key), now: violation });
-      old.delete(key);
-    }
-    for (const violation of old.values()) edits.push({ entry, was: violation, now: undefined });
-    entries.set(entry.name, { bySubject: layered(standing.bySubject, { set, deleted }), ofSums: now.ofSums });
+    const again = recheck(entry, before.entries.get(entry.name) ?? nothingSaid, view, gone, keyBefore);
+    for (const edit of again.edits) edits.push(edit);
+    carried = addCounts(carried, again.carried);
+    entries.set(entry.name, again.standing);
   }
   // The whole of the next estate is what a later revision will look at a part of.
-  return found({ standing: { policy, view: { ...view, look: wholeEstate(estate) }, entries }, edits });
+  return found({ standing: { policy, view: { ...view, look: wholeEstate(estate) }, entries }, edits, carried });
+}
+
+interface Recheck {
+  readonly standing: EntryStanding;
+  readonly edits: readonly ViolationEdit[];
+  readonly carried: Counts;
+}
+
+/**
+ * Asks one entry again about some subjects, and about sums.
+ *
+ * @param gone the keys of those subjects; the view looks at them
+ */
+function recheck(
+  entry: PolicyRule,
+  before: EntryStanding,
+  view: View,
+  gone: ReadonlySet<string>,
+  keyBefore: (violation: Violation) => string,
+): Recheck {
+  const now = checked(entry, view);
+  const edits: ViolationEdit[] = [];
+  const old = new Map<string, Violation>();
+  const deleted = new Map<string, readonly Violation[]>();
+  for (const key of gone) {
+    const list = before.bySubject.get(key);
+    if (list === undefined) continue;
+    deleted.set(key, list);
+    for (const violation of list) old.set(keyBefore(violation), violation);
+  }
+  for (const violation of before.ofSums) old.set(keyBefore(violation), violation);
+  // A rule may say more than it was asked; what it says of the untouched it has said before.
+  const set = new Map([...now.bySubject].filter(([key]) => gone.has(key)));
+  for (const violation of [...[...set.values()].flat(), ...now.ofSums]) {
+    const key = violationKey(violation);
+    edits.push({ entry, was: old.get(key), now: violation });
+    old.delete(key);
+  }
+  for (const violation of old.values()) edits.push({ entry, was: violation, now: undefined });
+  const carried = addCounts(before.counts, countLevels(entry, deleted.values()), -1);
+  return {
+    standing: {
+      bySubject: layered(before.bySubject, { set, deleted: new Set(deleted.keys()) }),
+      ofSums: now.ofSums,
+      counts: addCounts(carried, countLevels(entry, set.values())),
+    },
+    edits,
+    carried,
+  };
+}
+
+export interface StandAgain {
+  readonly standing: Standing;
+  /** What is said that was not, or is no longer said; nothing where there was no earlier standing. */
+  readonly edits: readonly ViolationEdit[];
+}
+
+/**
+ * How an estate stands under a policy on a day, where it is known how one stood before: the same as `standingOf`.
+ * Of the same estate under the same rules, settings and prices, only that is asked again which a day, or readings,
+ * can change.
+ */
+export function standAgain(
+  before: Standing | undefined,
+  estate: Estate,
+  policy: Policy,
+  on: string,
+): Outcome<StandAgain> {
+  if (before === undefined || !sameGrounds(before, estate, policy, on)) {
+    const standing = standingOf(estate, policy, on);
+    if (!standing.ok) return standing;
+    const edits = before === undefined ? [] : cameOrWent(before, standing.value);
+    return found({ standing: standing.value, edits });
+  }
+  const { usage: measured, ...rest } = before.view;
+  const view: View = {
+    ...rest,
+    on,
+    revision: 'base',
+    ...(policy.usage === undefined ? {} : { usage: policy.usage }),
+  };
+  const edits: ViolationEdit[] = [];
+  const entries = new Map(before.entries);
+  for (const entry of stateRules(policy)) {
+    const look = changing(entry, estate, on !== before.view.on, measured !== policy.usage);
+    if (look === undefined) continue;
+    const again = recheck(
+      entry,
+      before.entries.get(entry.name) ?? nothingSaid,
+      { ...view, look },
+      new Set(sightKeys(look)),
+      violationKey,
+    );
+    edits.push(...again.edits.filter(({ was, now }) => was === undefined || now === undefined));
+    entries.set(entry.name, again.standing);
+  }
+  return found({ standing: { policy, view, entries }, edits });
+}
+
+function sameGrounds({ policy, view }: Standing, estate: Estate, next: Policy, on: string): boolean {
+  return (
+    view.estate === estate &&
+    policy.settings === next.settings &&
+    policy.rules === next.rules &&
+    view.prices === listInForce(next.priceLists, on) &&
+    hoursAMonth(next.settings, view.on) === hoursAMonth(next.settings, on)
+  );
+}
+
+/** What an entry may speak of differently on another day, or with other readings. */
+function changing({ entry }: PolicyRule, estate: Estate, otherDay: boolean, otherUse: boolean): Sight | undefined {
+  if (otherUse && asksForUse(entry)) return { ...noSight, fileSystems: [...estate.fileSystems.values()] };
+  const rule: Rule = rules[entry.rule];
+  return otherDay && rule.about === 'state' ? rule.dated?.(entry, estate) : undefined;
+}
+
+/** Whether an entry asks for measured use. */
+export const asksForUse = (entry: RuleEntry): boolean =>
+  entry.rule === 'minimum-headroom' && entry.of === 'file-system';
+
+/** What one of two standings says and the other does not. */
+function cameOrWent(before: Standing, after: Standing): readonly ViolationEdit[] {
+  const said = ({ policy, entries }: Standing) =>
+    new Map(
+      stateRules(policy).flatMap((entry) => {
+        const { bySubject = new Map(), ofSums = [] } = entries.get(entry.name) ?? {};
+        return [...[...bySubject.values()].flat(), ...ofSums].map(
+          (violation) => [`${entry.name} ${violationKey(violation)}`, { entry, violation }] as const,
+        );
+      }),
+    );
+  const old = said(before);
+  const now = said(after);
+  return [
+    ...[...old].flatMap(([key, { entry, violation }]): readonly ViolationEdit[] =>
+      now.has(key) ? [] : [{ entry, was: violation, now: undefined }],
+    ),
+    ...[...now].flatMap(([key, { entry, violation }]): readonly ViolationEdit[] =>
+      old.has(key) ? [] : [{ entry, was: undefined, now: violation }],
+    ),
+  ];
+}
+
+function* sightKeys({ servers, volumes, groups, fileSystems }: Sight): Iterable<string> {
+  for (const things of [servers, volumes, groups, fileSystems])
+    for (const { kind, name } of things) yield subjectKey({ kind, name });
 }
 
 /** What tells one violation of an entry from another. */

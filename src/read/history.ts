@@ -32,12 +32,13 @@ export interface HistoryRange {
   readonly to: string;
   /** Only commits that change something in these. */
   readonly folders?: readonly string[] | undefined;
+  readonly oldestFirst?: boolean | undefined;
 }
 
-/** Newest first. The first refusal ends it. */
+/** Newest first, unless asked otherwise. The first refusal ends it. */
 export async function* firstParentHistory(
   repo: GitRepository,
-  { from, to, folders = [] }: HistoryRange,
+  { from, to, folders = [], oldestFirst = false }: HistoryRange,
 ): AsyncGenerator<Outcome<HistoryEntry>, void, undefined> {
   const paths = folders.map(folderPath);
   const unknown = folders.filter((_, index) => paths[index] === undefined);
@@ -55,6 +56,7 @@ export async function* firstParentHistory(
     '--no-show-signature',
     '--no-notes',
     '--root',
+    ...(oldestFirst ? ['--reverse'] : []),
     '--format=%H',
     '--end-of-options',
     to,

@@ -1,5 +1,6 @@
 /** A read document held against the JSON Schema of its format; what ajv objects to, in the reader's words. */
 import type { ReadDocument, Step } from './document.ts';
+import type { AuditRecord } from './generated/audit-record.ts';
 import type { EstateFile } from './generated/estate.ts';
 import type { PriceListFile } from './generated/price-list.ts';
 import type { RulePackFile } from './generated/rule-pack.ts';
@@ -11,6 +12,7 @@ import { byPlace, found, type Outcome, type Place, type Problem, refused } from 
 
 /** Every format, and the type that a file of it has once it is valid. */
 export interface Formats {
+  'audit-record': AuditRecord;
   estate: EstateFile;
   'price-list': PriceListFile;
   'rule-pack': RulePackFile;
@@ -22,6 +24,7 @@ export type Format = keyof Formats;
 
 /** What each format's file is called when it is talked about. */
 const called: { readonly [F in Format]: string } = {
+  'audit-record': 'a record of the audit',
   estate: 'an estate file',
   'price-list': 'a price list',
   'rule-pack': 'a rule pack',

@@ -25,8 +25,14 @@ export const xmlText = (text: string): string =>
     (character) => `\\u{${character.charCodeAt(0).toString(16).toUpperCase()}}`,
   );
 
+/**
+ * Text for the builder. It leaves what looks like a reference (`&lt;`, `&#0;`) as it stands, so that a name could
+ * write itself as another, or as none that XML has; every ampersand is given to it escaped.
+ */
+const literal = (text: string): string => xmlText(text).replaceAll('&', '&amp;');
+
 /** Several lines, each made visible by itself. */
-const lines = (...parts: readonly string[]): string => parts.map(xmlText).join('\n');
+const lines = (...parts: readonly string[]): string => parts.map(literal).join('\n');
 
 interface Counts {
   readonly tests: number;
@@ -45,14 +51,17 @@ function suiteIn(
     .ele('testsuite', { name: 'ullage gate', tests, failures, errors, skipped });
   const list = suite.ele('properties');
   for (const [name, value] of Object.entries(properties))
-    list.ele('property', { name, value: xmlText(value) });
+    list.ele('property', { name, value: literal(value) });
   return suite;
 }
 
-function writeNotJudged(
-  document: XMLBuilder,
-  { verdict, reasons, problems, base, head, on }: NotJudged,
-): void {
+function writeNotJudged(document: XMLBuilder, judgement: NotJudged): void {
+  const { verdict, reasons, base, head, on } = judgement;
+  // No host takes a suite without an error for anything but good news.
+  const problems: readonly Problem[] =
+    judgement.problems.length > 0
+      ? judgement.problems
+      : [{ message: reasons.join('; '), advice: 'Judge again.' }];
   const suite = suiteIn(
     document,
     { tests: problems.length, failures: 0, errors: problems.length, skipped: 0 },
@@ -66,8 +75,8 @@ function writeNotJudged(
   );
   for (const problem of problems) {
     suite
-      .ele('testcase', { classname: verdict, name: xmlText(whereOf(problem)) })
-      .ele('error', { type: verdict, message: xmlText(problem.message) })
+      .ele('testcase', { classname: verdict, name: literal(whereOf(problem)) })
+      .ele('error', { type: verdict, message: literal(problem.message) })
       .txt(lines(`${whereOf(problem)}: ${problem.message}`, problem.advice));
   }
 }
@@ -86,7 +95,7 @@ function writeJudged(document: XMLBuilder, judged: Judged): void {
       tests: findings.length + clear.length,
       failures: findings.filter(({ fails }) => fails).length,
       errors: 0,
-      skipped: findings.filter((finding) => outcomeOf(finding) === 'waived').length,
+      skipped: findings.filter(isWaived).length,
     },
     {
       verdict,
@@ -100,30 +109,25 @@ function writeJudged(document: XMLBuilder, judged: Judged): void {
     },
   );
   for (const finding of findings) writeFinding(suite, finding);
-  for (const { name } of clear) suite.ele('testcase', { classname: xmlText(name), name: 'nothing found' });
+  for (const { name } of clear) suite.ele('testcase', { classname: literal(name), name: 'nothing found' });
 }
 
-const outcomeOf = ({ fails, waiver }: Finding): 'fails' | 'waived' | 'stands' =>
-  fails ? 'fails' : waiver === undefined ? 'stands' : 'waived';
+const isWaived = ({ fails, waiver }: Finding): boolean => !fails && waiver !== undefined;
 
 function writeFinding(suite: XMLBuilder, finding: Finding): void {
-  const { entry, subject, facet, level, baselineState, message, waiver } = finding;
+  const { entry, subject, facet, level, baselineState, message, waiver, fails } = finding;
   const name = `${subject.kind} ${subject.name}${facet === undefined ? '' : `, ${facet}`}`;
-  const testcase = suite.ele('testcase', { classname: xmlText(entry), name: xmlText(name) });
-  switch (outcomeOf(finding)) {
-    case 'fails':
-      testcase.ele('failure', { type: level, message: xmlText(message) }).txt(textOf(finding));
-      return;
-    case 'waived':
-      testcase.ele('skipped', {
-        message: xmlText(
-          `waived until ${waiver?.until}, approved by ${waiver?.approvedBy}: ${waiver?.reason}`,
-        ),
-      });
-      testcase.ele('system-out').txt(textOf(finding));
-      return;
-    case 'stands':
-      testcase.ele('system-out').txt(`${level}, ${baselineState}: ${textOf(finding)}`);
+  const testcase = suite.ele('testcase', { classname: literal(entry), name: literal(name) });
+  if (fails) {
+    testcase.ele('failure', { type: level, message: literal(message) }).txt(textOf(finding));
+  } else if (waiver !== undefined) {
+    const { reason, approvedBy, until } = waiver;
+    testcase.ele('skipped', {
+      message: literal(`waived until ${until}, approved by ${approvedBy}: ${reason}`),
+    });
+    testcase.ele('system-out').txt(textOf(finding));
+  } else {
+    testcase.ele('system-out').txt(`${level}, ${baselineState}: ${textOf(finding)}`);
   }
 }
 

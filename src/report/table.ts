@@ -1,5 +1,4 @@
 /** Tables: one shape, drawn for a terminal or as GFM. */
-import Table from 'cli-table3';
 import stringWidth from 'string-width';
 import { markdownText, visible } from './escape.ts';
 
@@ -14,45 +13,25 @@ export interface TableOf {
   readonly rows: readonly (readonly string[])[];
 }
 
-const noLines = {
-  top: '',
-  'top-mid': '',
-  'top-left': '',
-  'top-right': '',
-  bottom: '',
-  'bottom-mid': '',
-  'bottom-left': '',
-  'bottom-right': '',
-  left: '',
-  'left-mid': '',
-  mid: '',
-  'mid-mid': '',
-  right: '',
-  'right-mid': '',
-  middle: '  ',
-};
-
 /** A table within a width; where it does not fit, each row is stacked, its first cell on top. */
 export function textTable({ columns, rows }: TableOf, width: number): readonly string[] {
   const shown = rows.map((row) => row.map(visible));
   const natural = columns.map(({ title }, index) =>
     shown.reduce((most, row) => Math.max(most, widthOf(row[index] ?? '')), widthOf(title)),
   );
-  // Asked before it is drawn: one cell as long as a file would widen every row.
+  // Asked before anything is padded: one cell as long as a file would widen every row.
   const whole = natural.reduce((sum, each) => sum + each, 0) + 2 * (columns.length - 1);
   if (whole > width) return shown.flatMap((row) => stacked(columns, row, width));
-  const table = new Table({
-    head: columns.map(({ title }) => title),
-    colAligns: columns.map(({ align }) => align),
-    chars: noLines,
-    style: { head: [], border: [], 'padding-left': 0, 'padding-right': 0 },
-  });
-  for (const row of shown) table.push([...row]);
-  const lines = table
-    .toString()
-    .split('\n')
-    .map((line) => line.trimEnd());
-  return lines.filter((line) => line !== '');
+  const line = (cells: readonly string[]): string =>
+    columns
+      .map(({ align }, index) => {
+        const cell = cells[index] ?? '';
+        const space = ' '.repeat((natural[index] ?? 0) - widthOf(cell));
+        return align === 'right' ? `${space}${cell}` : `${cell}${space}`;
+      })
+      .join('  ')
+      .trimEnd();
+  return [columns.map(({ title }) => title), ...shown].map(line);
 }
 
 function stacked(
@@ -130,10 +109,12 @@ function pieces(word: string, most: number): string[] {
   const found: string[] = [];
   let piece = '';
   let used = 0;
+  const widths = new Map<string, number>();
   for (const part of partsOf(word)) {
     const characters = isPlainAscii(part) ? part : [...graphemes.segment(part)].map(({ segment }) => segment);
     for (const character of characters) {
-      const wide = widthOf(character);
+      const wide = widths.get(character) ?? widthOf(character);
+      widths.set(character, wide);
       if (used + wide > most) {
         found.push(piece);
         piece = '';

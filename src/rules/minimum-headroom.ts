@@ -1,11 +1,11 @@
+import { groupRoom, groupRooms, quotaRooms, type Room, slotRooms } from '../capacity/headroom.ts';
+import { fileSystemRoom, usageFor } from '../capacity/usage.ts';
 import { noSight } from '../change/touched.ts';
-import { groupRooms, quotaRooms, type Room, slotRooms } from '../capacity/headroom.ts';
-import { fileSystemRoom } from '../capacity/usage.ts';
 import { daysBetween } from '../estate/dates.ts';
-import type { FileSystem } from '../estate/estate.ts';
+import type { FileSystem, Volume } from '../estate/estate.ts';
 import { bytes, showSize } from '../estate/size.ts';
 import { capacityPrice } from '../price/cost.ts';
-import { showMoney, subtractMoney } from '../price/money.ts';
+import { showMoney, subtractMoney, sumMoney } from '../price/money.ts';
 import {
   counted,
   type EntryFault,
@@ -152,7 +152,7 @@ volume-groups:
         subject: room.subject,
         facet: room.measure,
         place: { revision: view.revision, ...room.place },
-        message: `${messageFor(room, wanted, short)}${priceOfMore(room, short, view)}`,
+        message: `${messageFor(room, wanted, short)}${priceOfMore(entry, room, view)}`,
         excess: short,
       } satisfies Violation;
     }
@@ -191,7 +191,7 @@ function roomsOf({ of }: Entry, { estate, settings, look, usage }: View): readon
       return groupRooms(estate, look.groups);
     case 'file-system':
       return [...look.fileSystems].flatMap((system) => {
-        const use = usage?.get(system.name);
+        const use = usageFor(system, estate, usage);
         return use === undefined ? [] : [fileSystemRoom(system, use)];
       });
   }
@@ -229,29 +229,58 @@ function messageFor(room: Room, wanted: bigint, short: bigint): string {
 }
 
 /**
- * What the missing room of a volume group costs a month, where all its members are of one tier: priced as growth of
- * its last member, in the tier's steps, once for each copy of a mirrored group.
+ * What it costs a month to give a volume group the room it lacks, where all its members are of one tier: the least
+ * growth, in the tier's steps, after which the rule has nothing to say. A linear group is mended by its last member;
+ * any other needs room on all of them.
  */
-function priceOfMore({ layer, subject }: Room, short: bigint, { estate, prices, cost }: View): string {
-  const group = layer === 'volume-group' ? estate.groups.get(subject.name) : undefined;
+function priceOfMore(entry: Entry, room: Room, { estate, prices, cost }: View): string {
+  const group = room.layer === 'volume-group' ? estate.groups.get(room.subject.name) : undefined;
   const members = (group?.members ?? []).flatMap((name) => estate.volumes.get(name) ?? []);
   const last = members.at(-1);
   const tier = last === undefined ? undefined : prices.tiers.get(last.tier);
-  if (
-    group === undefined ||
-    last === undefined ||
-    tier === undefined ||
-    members.some((each) => each.tier !== last.tier)
-  ) {
-    return '';
-  }
-  const copies = group.layout.kind === 'mirrored' ? BigInt(group.layout.copies) : 1n;
-  const more = roundedUp(roundedUp(short, group.extent) * copies, tier.step ?? 1n);
-  const price = subtractMoney(capacityPrice(tier, bytes(last.size + more)), capacityPrice(tier, last.size));
-  return `; ${showSize(bytes(more))} more of the tier ${tier.name} would mend it, at ${showMoney(price, cost.currency)} ${cost.currency} a month`;
+  if (group === undefined || last === undefined || tier === undefined) return '';
+  if (members.some((each) => each.tier !== last.tier)) return '';
+  const growing = group.layout.kind === 'linear' ? [last] : members;
+  const step = tier.step ?? group.extent;
+  const steps = fewestSteps((count) => {
+    const grown = growing.map((each): Volume => ({ ...each, size: bytes(each.size + count * step) }));
+    const volumes = new Map([...members, ...grown].map((each) => [each.name, each]));
+    const after = groupRoom({ ...estate, volumes }, group);
+    return after.free >= (wantedRoom(entry, after) ?? 0n);
+  });
+  if (steps === undefined) return '';
+  const more = bytes(steps * step);
+  if (growing.some(({ size }) => tier.maximum !== undefined && size + more > tier.maximum)) return '';
+  const price = sumMoney(
+    growing.map(({ size }) =>
+      subtractMoney(capacityPrice(tier, bytes(size + more)), capacityPrice(tier, size)),
+    ),
+  );
+  const what =
+    growing.length === 1
+      ? `${showSize(more)} more of the tier ${tier.name}`
+      : `${showSize(more)} more of the tier ${tier.name} on each of its ${growing.length} members`;
+  return `; ${what} would mend it, at ${showMoney(price, cost.currency)} ${cost.currency} a month`;
 }
 
-const roundedUp = (amount: bigint, step: bigint): bigint => ((amount + step - 1n) / step) * step;
+/** More steps than this are no advice: a group that keeps all its room free can never be mended. */
+const mostSteps = 1n << 24n;
+
+/** The fewest steps that are enough, by doubling and halving. */
+function fewestSteps(enough: (steps: bigint) => boolean): bigint | undefined {
+  let high = 1n;
+  while (!enough(high)) {
+    high *= 2n;
+    if (high > mostSteps) return undefined;
+  }
+  let low = high / 2n;
+  while (high - low > 1n) {
+    const middle = (low + high) / 2n;
+    if (enough(middle)) high = middle;
+    else low = middle;
+  }
+  return high;
+}
 
 /** A file system that its trend fills before the days are over; a note where there is no telling. */
 function tooSoonFull(system: FileSystem, wanted: number, view: View): Violation | undefined {
@@ -261,7 +290,7 @@ function tooSoonFull(system: FileSystem, wanted: number, view: View): Violation 
     place: placed(system, view.revision, 'size'),
   } as const;
   const who = `file system ${system.name}`;
-  const usage = view.usage?.get(system.name);
+  const usage = usageFor(system, view.estate, view.usage);
   if (usage === undefined) {
     return {
       ...common,

@@ -30,7 +30,7 @@ beforeAll(async () => {
 afterAll(() => {
   removeBundle();
   removeRepositories();
-});
+}, 60_000);
 
 type More = Partial<Step> & { readonly checkout?: TestRepository };
 
@@ -50,11 +50,22 @@ function onPullRequest(pull: Hosted, more: More = {}): Promise<Ran> {
 const tooDear = plates('60 GiB');
 const cheap = plates('52 GiB');
 
+/** The two that most tests are about, made once: a checkout of either never writes to it. */
+const once = (make: () => Hosted): (() => Hosted) => {
+  let made: Hosted | undefined;
+  return () => {
+    made ??= make();
+    return made;
+  };
+};
+const dear = once(() => hosted(tooDear));
+const modest = once(() => hosted(cheap));
+
 const named = (ran: Ran, name: string) => ran.commands.filter((command) => command.name === name);
 
 describe('a pull request', () => {
   it('that is over a limit fails, at its line, in the summary and in the outputs', async () => {
-    const ran = await onPullRequest(hosted(tooDear));
+    const ran = await onPullRequest(dear());
     expect(ran.code).toBe(1);
     expect(ran.errors).toBe('');
     expect(ran.outputs).toEqual({
@@ -71,12 +82,15 @@ describe('a pull request', () => {
     expect(ran.summary).toContain('imagery');
     const [verdict, finding, ...more] = named(ran, 'error');
     expect(verdict?.message).toMatch(/^fail: /);
-    expect(finding?.properties).toMatchObject({ title: 'imagery-limit: error', file: 'storage/imagery.yaml' });
+    expect(finding?.properties).toMatchObject({
+      title: 'imagery-limit: error',
+      file: 'storage/imagery.yaml',
+    });
     expect(more).toEqual([]);
   });
 
   it('that is within its limits passes, and says what it costs', async () => {
-    const ran = await onPullRequest(hosted(cheap));
+    const ran = await onPullRequest(modest());
     expect(ran.code).toBe(0);
     expect(ran.outputs).toMatchObject({ verdict: 'pass', before: '4.25', after: '4.34', difference: '0.09' });
     expect(named(ran, 'error')).toEqual([]);
@@ -95,7 +109,10 @@ describe('a pull request', () => {
     for (const proposal of [tooDear, cheap, plates('60')]) {
       const pull = hosted(proposal);
       const checkout = checkedOut(pull.origin, pull.merge, { depth: 0 });
-      const ran = await onPullRequest(pull, { checkout, inputs: { reports: 'json=out/gate.json\nsarif=out/gate.sarif' } });
+      const ran = await onPullRequest(pull, {
+        checkout,
+        inputs: { reports: 'json=out/gate.json\nsarif=out/gate.sarif' },
+      });
       expect(ran.outputs.reports).toBe('out/gate.json\nout/gate.sarif');
       const { output, code } = await runGate({
         repo: checkout.dir,
@@ -112,7 +129,10 @@ describe('a pull request', () => {
   });
 
   it('with warnings fails where the workflow is stricter', async () => {
-    const policy = String(office['policies/storage.yaml']).replace('limit: "4.50"', 'limit: "9.00", warn-from: 0.5');
+    const policy = String(office['policies/storage.yaml']).replace(
+      'limit: "4.50"',
+      'limit: "9.00", warn-from: 0.5',
+    );
     const pull = hosted(tooDear, { ...office, 'policies/storage.yaml': policy });
     expect((await onPullRequest(pull)).code).toBe(0);
     expect((await onPullRequest(pull, { inputs: { 'fail-on': 'warning' } })).code).toBe(1);
@@ -142,34 +162,41 @@ describe('a pull request that would judge itself', () => {
   });
 
   it('edits the workflow’s inputs to another base, head and day, and fails all the same', async () => {
-    const pull = hosted(tooDear);
-    const ran = await onPullRequest(pull, { inputs: { base: pull.head, head: pull.base, now: '2001-01-01' } });
+    const pull = dear();
+    const ran = await onPullRequest(pull, {
+      inputs: { base: pull.head, head: pull.base, now: '2001-01-01' },
+    });
     expect(ran.code).toBe(1);
-    for (const name of ['base', 'head', 'now']) expect(ran.summary).toContain(`The input ${name} does not count`);
+    for (const name of ['base', 'head', 'now'])
+      expect(ran.summary).toContain(`The input ${name} does not count`);
   });
 
   it('points the action at another repository, and is not judged', async () => {
-    const other = hosted(cheap);
+    const other = modest();
     const checkout = checkedOut(other.origin, other.merge);
-    const ran = await onPullRequest(hosted(tooDear), { checkout });
+    const ran = await onPullRequest(dear(), { checkout });
     expect(ran.code).toBe(2);
   });
 
-  it.each([{ 'fail-on': 'never' }, { annotations: '1000' }, { reports: 'html=out/x.html' }, { comment: 'perhaps' }])(
-    'gives an input that is none, and is not judged: %j',
-    async (inputs) => {
-      const ran = await onPullRequest(hosted(cheap), { inputs });
-      expect(ran.code).toBe(2);
-      expect(ran.outputs.verdict).toBe('not judged');
-      expect(named(ran, 'error').length).toBeGreaterThan(0);
-    },
-  );
+  it.each([
+    { 'fail-on': 'never' },
+    { annotations: '1000' },
+    { reports: 'html=out/x.html' },
+    { comment: 'perhaps' },
+  ])('gives an input that is none, and is not judged: %j', async (inputs) => {
+    const ran = await onPullRequest(modest(), { inputs });
+    expect(ran.code).toBe(2);
+    expect(ran.outputs.verdict).toBe('not judged');
+    expect(named(ran, 'error').length).toBeGreaterThan(0);
+  });
 });
 
 describe('a pull request from a fork', () => {
   it('without a token gets its verdict in the summary and annotations, and its exit code', async () => {
-    const pull = hosted(tooDear);
-    const payload = pullRequestPayload(pull, { pull_request: { head: { repo: { full_name: 'somebody/storage' } } } });
+    const pull = dear();
+    const payload = pullRequestPayload(pull, {
+      pull_request: { head: { repo: { full_name: 'somebody/storage' } } },
+    });
     const ran = await onPullRequest(pull, { payload, inputs: { comment: 'true' } });
     expect(ran.code).toBe(1);
     expect(ran.outputs.verdict).toBe('fail');
@@ -182,7 +209,12 @@ describe('a pull request from a fork', () => {
 describe('the comment', () => {
   /** A host that answers every request with one status, or keeps what it is sent. */
   async function host(status: number | undefined) {
-    const seen: { readonly method: string; readonly url: string; readonly body: string; readonly token: string }[] = [];
+    const seen: {
+      readonly method: string;
+      readonly url: string;
+      readonly body: string;
+      readonly token: string;
+    }[] = [];
     const server = createServer((request, response) => {
       let body = '';
       request.on('data', (chunk: Buffer) => {
@@ -192,8 +224,12 @@ describe('the comment', () => {
         const { method = '', url = '', headers } = request;
         seen.push({ method, url, body, token: headers.authorization ?? '' });
         const user = url === '/api/v3/user';
-        const answer = user ? {} : method === 'GET' ? [] : { id: 1, user: { login: 'github-actions[bot]' }, body };
-        response.writeHead(status ?? (user ? 403 : 200), { 'content-type': 'application/json', 'retry-after': '0' });
+        const answer = user
+          ? {}
+          : method === 'GET'
+            ? []
+            : { id: 1, user: { login: 'github-actions[bot]' }, body };
+        response.writeHead(status ?? (user ? 403 : 200), { 'content-type': 'application/json' });
         response.end(JSON.stringify(answer));
       });
     });
@@ -206,20 +242,24 @@ describe('the comment', () => {
   it('goes to the repository of the pull request, and the log never shows the token', async () => {
     const { url, seen, close } = await host(undefined);
     const inputs = { comment: 'true', token: 'a-secret-token' };
-    // The retry-after header above makes this 403 a rate limit; an account that cannot be asked for has none.
-    const ran = await onPullRequest(hosted(tooDear), { inputs, environment: { GITHUB_API_URL: url } });
+    const ran = await onPullRequest(dear(), { inputs, environment: { GITHUB_API_URL: url } });
     close();
     expect(ran.code).toBe(1);
-    const post = seen.find(({ method }) => method === 'POST');
+    expect(seen.map(({ method, url: path }) => `${method} ${path}`)).toEqual([
+      'GET /api/v3/user',
+      'GET /api/v3/repos/Codertocat/Hello-World/issues/2/comments?per_page=100',
+      'POST /api/v3/repos/Codertocat/Hello-World/issues/2/comments',
+    ]);
+    for (const { token } of seen) expect(token).toBe('Bearer a-secret-token');
+    const { body } = JSON.parse(seen[2]?.body ?? '{}');
+    expect(body.startsWith(`${marker}\n## `)).toBe(true);
+    expect(body).toContain('imagery-limit');
+    expect(ran.summary).not.toContain('stands in for the comment');
     const log = ran.log.replaceAll(/^::add-mask::.*$/gm, '');
     expect(log).not.toContain('a-secret-token');
     expect(log).not.toContain(Buffer.from('x-access-token:a-secret-token').toString('base64'));
     expect(named(ran, 'add-mask')).toHaveLength(2);
     expect(ran.summary).not.toContain('a-secret-token');
-    if (post !== undefined) {
-      expect(post.url).toBe('/api/v3/repos/Codertocat/Hello-World/issues/2/comments');
-      expect(JSON.parse(post.body).body.startsWith(marker)).toBe(true);
-    }
   });
 
   // Each answer by itself is in comment.test.ts.
@@ -240,20 +280,11 @@ describe('the comment', () => {
       for (const ran of [failing, passing]) expect(ran?.summary).toContain('stands in for the comment');
     },
   );
-
-  it('that no host takes changes no verdict', async () => {
-    const ran = await onPullRequest(hosted(cheap), {
-      inputs: { comment: 'true', token: 'a-secret-token' },
-      environment: { GITHUB_API_URL: 'http://127.0.0.1:1' },
-    });
-    expect(ran.code).toBe(0);
-    expect(ran.summary).toContain('cannot be reached');
-  });
 });
 
 describe('other events', () => {
   it('a push to main is judged from what main was', async () => {
-    const { origin, base, merge } = hosted(tooDear);
+    const { origin, base, merge } = dear();
     const checkout = checkedOut(origin, merge, { ref: 'origin/main' });
     const payload = payloadOf(
       'push',
@@ -265,7 +296,7 @@ describe('other events', () => {
   });
 
   it('a merge group is judged before it lands', async () => {
-    const { origin, base, merge } = hosted(cheap);
+    const { origin, base, merge } = modest();
     const checkout = checkedOut(origin, merge, { ref: 'origin/queue' });
     const payload = payloadOf('merge_group', { merge_group: { base_sha: base, head_sha: merge } });
     const ran = await runStep({ action, workspace: checkout.dir, event: 'merge_group', payload, sha: merge });
@@ -273,11 +304,18 @@ describe('other events', () => {
   });
 
   it('a run started by hand judges a branch as of a day', async () => {
-    const { origin, base } = hosted(tooDear);
+    const { origin, base } = dear();
     const checkout = checkedOut(origin, base, { ref: 'origin/main' });
     const payload = payloadOf('workflow_dispatch', { ref: 'refs/heads/main' });
     const inputs = { head: 'proposal', now: '2026-11-20', reports: 'json=out/gate.json' };
-    const ran = await runStep({ action, workspace: checkout.dir, event: 'workflow_dispatch', payload, sha: base, inputs });
+    const ran = await runStep({
+      action,
+      workspace: checkout.dir,
+      event: 'workflow_dispatch',
+      payload,
+      sha: base,
+      inputs,
+    });
     expect(ran.code).toBe(1);
     expect(readFileSync(join(checkout.dir, 'out/gate.json'), 'utf8')).toContain('"on": "2026-11-20"');
   });
@@ -287,14 +325,14 @@ describe('other events', () => {
     ['a payload that is none', 'pull_request', 'nothing'],
     ['no event at all', '', {}],
   ])('%s is not judged', async (_, event, payload) => {
-    const ran = await onPullRequest(hosted(cheap), { event, payload });
+    const ran = await onPullRequest(modest(), { event, payload });
     expect(ran.code).toBe(2);
     expect(ran.outputs.verdict).toBe('not judged');
     expect(ran.log).not.toMatch(/^\s+at /m);
   });
 
   it('a checkout that is none is not judged', async () => {
-    const ran = await onPullRequest(hosted(cheap), { inputs: { path: 'no/such/folder' } });
+    const ran = await onPullRequest(modest(), { inputs: { path: 'no/such/folder' } });
     expect(ran).toMatchObject({ code: 2, outputs: { verdict: 'not judged' } });
     expect(ran.errors).toBe('');
   });
@@ -314,7 +352,9 @@ describe('hostile input', () => {
 
   it('in file names becomes no command, no output and no verdict', async () => {
     const files = Object.fromEntries(names.map((name) => [name, bad]));
-    const ran = await onPullRequest(hosted({ ...tooDear, ...files }), { inputs: { reports: 'markdown=out/gate.md' } });
+    const ran = await onPullRequest(hosted({ ...tooDear, ...files }), {
+      inputs: { reports: 'markdown=out/gate.md' },
+    });
     expect(ran.code).toBe(2);
     expect(ran.outputs).toEqual({ verdict: 'not judged', reports: 'out/gate.md' });
     expect([...new Set(ran.commands.map(({ name }) => name))]).toEqual(['error']);
@@ -324,7 +364,9 @@ describe('hostile input', () => {
     const annotated = named(ran, 'error').flatMap(({ properties }) => properties.file ?? []);
     expect(annotated.sort()).toEqual(names.map(spelt).sort());
     for (const { properties } of named(ran, 'error')) {
-      expect(Object.keys(properties).every((key) => ['title', 'file', 'line', 'col'].includes(key))).toBe(true);
+      expect(Object.keys(properties).every((key) => ['title', 'file', 'line', 'col'].includes(key))).toBe(
+        true,
+      );
     }
   });
 
@@ -332,14 +374,17 @@ describe('hostile input', () => {
     const files = Object.fromEntries(names.map((name) => [name, bad]));
     const ran = await onPullRequest(hosted({ ...tooDear, ...files }));
     const printed = /^::stop-commands::(.*)$/m.exec(ran.log)?.[1] ?? '';
-    const between = ran.log.slice(ran.log.indexOf(printed) + printed.length, ran.log.lastIndexOf(`::${printed}::`));
+    const between = ran.log.slice(
+      ran.log.indexOf(printed) + printed.length,
+      ran.log.lastIndexOf(`::${printed}::`),
+    );
     expect(between).toContain('owned.yaml');
     expect(between.split(/[\r\n]/).filter((line) => line.trimStart().startsWith('::'))).toEqual([]);
     expect(between).not.toContain('##[');
   });
 
   it('in a commit’s own files writes no report through a link, nor out of the workspace', async () => {
-    const pull = hosted(cheap);
+    const pull = modest();
     for (const path of ['link/gate.json', 'gate.json', '../gate.json']) {
       const checkout = checkedOut(pull.origin, pull.merge);
       const outside = join(checkout.dir, '.git', 'outside');
@@ -357,7 +402,7 @@ describe('hostile input', () => {
   });
 
   it('in the environment steers no git', async () => {
-    const other = hosted(cheap);
+    const other = modest();
     const environment = {
       GIT_DIR: join(other.origin.dir, '.git'),
       GIT_CONFIG_COUNT: '1',
@@ -365,7 +410,7 @@ describe('hostile input', () => {
       GIT_CONFIG_VALUE_0: 'touch ran',
       GIT_EXTERNAL_DIFF: 'touch ran',
     };
-    const pull = hosted(tooDear);
+    const pull = dear();
     const checkout = checkedOut(pull.origin, pull.merge);
     const ran = await onPullRequest(pull, { checkout, environment });
     expect(ran.code).toBe(1);
@@ -373,12 +418,14 @@ describe('hostile input', () => {
   });
 
   it('leaves the checkout as it was', async () => {
-    const pull = hosted(tooDear);
+    const pull = dear();
     const checkout = checkedOut(pull.origin, pull.merge);
     const refs = checkout.git('for-each-ref');
+    const fetched = join(checkout.dir, '.git', 'FETCH_HEAD');
+    const before = readFileSync(fetched, 'utf8');
     await onPullRequest(pull, { checkout });
     expect(checkout.git('for-each-ref')).toBe(refs);
     expect(checkout.git('status', '--porcelain')).toBe('');
-    expect(existsSync(join(checkout.dir, '.git', 'FETCH_HEAD'))).toBe(true);
+    expect(readFileSync(fetched, 'utf8')).toBe(before);
   });
 });

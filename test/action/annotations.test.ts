@@ -20,7 +20,7 @@ beforeAll(async () => {
   if (first === undefined) throw new Error('the proposal is over its limit');
   finding = first;
 });
-afterAll(removeRepositories);
+afterAll(removeRepositories, 60_000);
 
 const at = (line: number) => ({ revision: 'head' as const, file: 'storage/imagery.yaml', line, column: 3 });
 
@@ -40,7 +40,11 @@ describe('annotations', () => {
     const { shown, leftOut } = annotationsOf(failed(many(1, failing)), 10);
     expect(shown.map(({ level, title, place }) => ({ level, title, place }))).toEqual([
       { level: 'error', title: 'Ullage: fail', place: undefined },
-      { level: 'error', title: 'imagery-limit: error', place: { file: 'storage/imagery.yaml', line: 1, column: 3 } },
+      {
+        level: 'error',
+        title: 'imagery-limit: error',
+        place: { file: 'storage/imagery.yaml', line: 1, column: 3 },
+      },
     ]);
     expect(shown[1]?.message).toContain(finding.message);
     expect(leftOut).toBe(0);
@@ -88,7 +92,10 @@ describe('annotations', () => {
   });
 
   it('of what is gone from the head have no line there, and say where it stood', () => {
-    const gone = { ...failing, place: { revision: 'base' as const, file: 'storage/old.yaml', line: 7, column: 3 } };
+    const gone = {
+      ...failing,
+      place: { revision: 'base' as const, file: 'storage/old.yaml', line: 7, column: 3 },
+    };
     const shown = annotationsOf(failed(many(1, gone)), 10).shown[1];
     expect(shown?.place).toBeUndefined();
     expect(shown?.message).toContain('storage/old.yaml:7:3');
@@ -103,11 +110,17 @@ describe('annotations', () => {
       ],
       '2026-11-20',
     );
-    expect(annotationsOf(judgement, 10).shown.map((each) => each.place)).toEqual([undefined, place, undefined]);
+    expect(annotationsOf(judgement, 10).shown.map((each) => each.place)).toEqual([
+      undefined,
+      place,
+      undefined,
+    ]);
   });
 
   it('with none asked for say the verdict alone', () => {
-    expect(annotationsOf(failed(many(3, failing)), 0).shown.map(({ title }) => title)).toEqual(['Ullage: fail']);
+    expect(annotationsOf(failed(many(3, failing)), 0).shown.map(({ title }) => title)).toEqual([
+      'Ullage: fail',
+    ]);
     expect(annotationsOf(passed(many(3, warned)), 0).shown).toEqual([]);
   });
 
@@ -116,7 +129,12 @@ describe('annotations', () => {
     const most = fc.integer({ min: 1, max: annotationsOfALevel });
     fc.assert(
       fc.property(count, count, count, count, most, (errors, warnings, notes, old, limit) => {
-        const findings = [...many(errors, failing), ...many(warnings, warned), ...many(notes, noted), ...many(old, onMain)];
+        const findings = [
+          ...many(errors, failing),
+          ...many(warnings, warned),
+          ...many(notes, noted),
+          ...many(old, onMain),
+        ];
         const { shown, leftOut } = annotationsOf(errors > 0 ? failed(findings) : passed(findings), limit);
         for (const level of ['error', 'warning', 'notice'] as const) {
           expect(shown.filter((each) => each.level === level).length).toBeLessThanOrEqual(limit);
@@ -143,7 +161,10 @@ describe('annotations', () => {
 });
 
 describe('the summary and the comment', () => {
-  const notes = ['The input base does not count on the event push.', 'A name with | bars, <b>tags</b> and @everybody.'];
+  const notes = [
+    'The input base does not count on the event push.',
+    'A name with | bars, <b>tags</b> and @everybody.',
+  ];
 
   it.each([
     ['the summary', summaryBytes],

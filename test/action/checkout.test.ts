@@ -1,14 +1,19 @@
 import { spawn } from 'node:child_process';
 import { createServer, type IncomingMessage, type ServerResponse } from 'node:http';
-import { dirname, basename } from 'node:path';
+import { basename, dirname } from 'node:path';
 import { afterAll, afterEach, describe, expect, it } from 'vitest';
 import { toJudge } from '../../src/action/checkout.ts';
 import { requestOf } from '../../src/action/events.ts';
 import type { Remote } from '../../src/action/fetch.ts';
-import { isolatedEnvironment, makeRepository, removeRepositories, type TestRepository } from '../repository.ts';
+import {
+  isolatedEnvironment,
+  makeRepository,
+  removeRepositories,
+  type TestRepository,
+} from '../repository.ts';
 import { checkedOut, hosted, mergedBy, office, payloadOf, plates, pullRequestPayload } from './run.ts';
 
-afterAll(removeRepositories);
+afterAll(removeRepositories, 60_000);
 
 const remoteOf = ({ dir }: TestRepository, more: Partial<Remote> = {}): Remote => ({
   dir,
@@ -20,7 +25,13 @@ const remoteOf = ({ dir }: TestRepository, more: Partial<Remote> = {}): Remote =
 
 const nothing = { base: undefined, head: undefined, now: undefined };
 
-async function found(checkout: TestRepository, name: string, payload: unknown, sha: string, more: Partial<Remote> = {}) {
+async function found(
+  checkout: TestRepository,
+  name: string,
+  payload: unknown,
+  sha: string,
+  more: Partial<Remote> = {},
+) {
   const request = requestOf({ name, payload, sha }, nothing);
   if (!request.ok) throw new Error('the event is understood');
   return toJudge(remoteOf(checkout, more), request.value);
@@ -28,7 +39,12 @@ async function found(checkout: TestRepository, name: string, payload: unknown, s
 
 /** How much of its history a checkout holds. */
 const commitsIn = (checkout: TestRepository): number =>
-  Number(checkout.git('cat-file', '--batch-check', '--batch-all-objects').split('\n').filter((line) => line.includes(' commit ')).length);
+  Number(
+    checkout
+      .git('cat-file', '--batch-check', '--batch-all-objects')
+      .split('\n')
+      .filter((line) => line.includes(' commit ')).length,
+  );
 
 const refsOf = (checkout: TestRepository): string => checkout.git('for-each-ref');
 
@@ -49,7 +65,12 @@ describe('a pull request in a checkout of depth 1', () => {
     origin.write({ 'README.md': 'More about the storage.\n' });
     const moved = origin.commit('main moves on');
     const merge = mergedBy(origin, moved, head);
-    const result = await found(checkedOut(origin, merge), 'pull_request', pullRequestPayload({ base, head }), merge);
+    const result = await found(
+      checkedOut(origin, merge),
+      'pull_request',
+      pullRequestPayload({ base, head }),
+      merge,
+    );
     expect(result).toMatchObject({
       ok: true,
       value: { base: moved, head: merge, notes: [expect.stringContaining(base.slice(0, 12))] },
@@ -97,7 +118,9 @@ describe('a pull request in a checkout of depth 1', () => {
     const result = await found(checkout, 'pull_request', pullRequestPayload({ base, head }), merge);
     expect(result).toMatchObject({
       ok: false,
-      problems: expect.arrayContaining([expect.objectContaining({ advice: expect.stringContaining('fetch-depth: 0') })]),
+      problems: expect.arrayContaining([
+        expect.objectContaining({ advice: expect.stringContaining('fetch-depth: 0') }),
+      ]),
     });
   });
 
@@ -122,7 +145,9 @@ describe('a pull request in a checkout of depth 1', () => {
 
 describe('a merge group', () => {
   const group = (base: string, head: string) =>
-    payloadOf('merge_group', { merge_group: { base_sha: base, head_sha: head, base_ref: 'refs/heads/main' } });
+    payloadOf('merge_group', {
+      merge_group: { base_sha: base, head_sha: head, base_ref: 'refs/heads/main' },
+    });
 
   it('that merges is judged against the base it was made on', async () => {
     const { origin, base, merge } = hosted(plates('60 GiB'));
@@ -153,7 +178,10 @@ describe('a merge group', () => {
     const before = origin.git('rev-parse', `${base}^`);
     const checkout = checkedOut(origin, base, { ref: 'origin/checked-out', depth: 0 });
     const result = await found(checkout, 'merge_group', group(base, before), before);
-    expect(result).toMatchObject({ ok: false, problems: [{ message: expect.stringContaining('does not hold') }] });
+    expect(result).toMatchObject({
+      ok: false,
+      problems: [{ message: expect.stringContaining('does not hold') }],
+    });
   });
 });
 
@@ -187,7 +215,10 @@ describe('a push to main', () => {
     const before = origin.commit('grown');
     const checkout = checkedOut(origin, after, { ref: 'origin/checked-out', depth: 0 });
     const result = await found(checkout, 'push', push(before, after), after);
-    expect(result).toMatchObject({ ok: false, problems: [{ message: expect.stringContaining('rewritten') }] });
+    expect(result).toMatchObject({
+      ok: false,
+      problems: [{ message: expect.stringContaining('rewritten') }],
+    });
   });
 });
 
@@ -196,17 +227,29 @@ describe('a run started by hand', () => {
     const { origin, base, head } = hosted(plates('60 GiB'));
     const checkout = checkedOut(origin, head, { ref: 'origin/proposal' });
     const payload = payloadOf('workflow_dispatch', { ref: 'refs/heads/proposal' });
-    expect(await found(checkout, 'workflow_dispatch', payload, head)).toMatchObject({ ok: true, value: { base, head } });
+    expect(await found(checkout, 'workflow_dispatch', payload, head)).toMatchObject({
+      ok: true,
+      value: { base, head },
+    });
   });
 
-  it.each(['proposal', 'origin/proposal'])('finds a branch by the name a person gives it: %s', async (name) => {
-    const { origin, base, head } = hosted(plates('60 GiB'));
-    const checkout = checkedOut(origin, base, { ref: 'origin/main' });
-    const payload = payloadOf('workflow_dispatch', { ref: 'refs/heads/main' });
-    const request = requestOf({ name: 'workflow_dispatch', payload, sha: base }, { ...nothing, head: name });
-    if (!request.ok) throw new Error('the event is understood');
-    expect(await toJudge(remoteOf(checkout), request.value)).toMatchObject({ ok: true, value: { base, head } });
-  });
+  it.each(['proposal', 'origin/proposal'])(
+    'finds a branch by the name a person gives it: %s',
+    async (name) => {
+      const { origin, base, head } = hosted(plates('60 GiB'));
+      const checkout = checkedOut(origin, base, { ref: 'origin/main' });
+      const payload = payloadOf('workflow_dispatch', { ref: 'refs/heads/main' });
+      const request = requestOf(
+        { name: 'workflow_dispatch', payload, sha: base },
+        { ...nothing, head: name },
+      );
+      if (!request.ok) throw new Error('the event is understood');
+      expect(await toJudge(remoteOf(checkout), request.value)).toMatchObject({
+        ok: true,
+        value: { base, head },
+      });
+    },
+  );
 
   it.each(['--upload-pack=touch ran', '-x', 'a..b', '$(touch ran)', 'no-such-branch'])(
     'takes no option for a branch: %s',
@@ -214,7 +257,10 @@ describe('a run started by hand', () => {
       const { origin, base } = hosted(plates('60 GiB'));
       const checkout = checkedOut(origin, base, { ref: 'origin/main' });
       const payload = payloadOf('workflow_dispatch', { ref: 'refs/heads/main' });
-      const request = requestOf({ name: 'workflow_dispatch', payload, sha: base }, { ...nothing, head: name });
+      const request = requestOf(
+        { name: 'workflow_dispatch', payload, sha: base },
+        { ...nothing, head: name },
+      );
       if (!request.ok) throw new Error('the event is understood');
       expect((await toJudge(remoteOf(checkout), request.value)).ok).toBe(false);
       expect(checkout.git('status', '--porcelain')).toBe('');
@@ -273,7 +319,8 @@ describe('a private repository over HTTP', () => {
     return { url, remote: `${url}/${basename(origin.dir)}/.git`, seen };
   }
 
-  const basic = (token: string): string => `basic ${Buffer.from(`x-access-token:${token}`).toString('base64')}`;
+  const basic = (token: string): string =>
+    `basic ${Buffer.from(`x-access-token:${token}`).toString('base64')}`;
 
   it('is fetched with the credentials that the checkout step left in the settings', async () => {
     const { origin, base, head, merge } = hosted(plates('60 GiB'));
@@ -297,7 +344,9 @@ describe('a private repository over HTTP', () => {
         checkout.git('config', `http.${url}/.extraheader`, `AUTHORIZATION: ${basic(left)}`);
       }
       const more = { token: 'the-token', serverUrl: url };
-      expect(await found(checkout, 'pull_request', pullRequestPayload({ base, head }), merge, more)).toMatchObject({
+      expect(
+        await found(checkout, 'pull_request', pullRequestPayload({ base, head }), merge, more),
+      ).toMatchObject({
         ok: true,
         value: { base, head: merge },
       });

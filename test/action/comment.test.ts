@@ -33,7 +33,11 @@ afterEach(() => {
  */
 async function host(
   comments: Stored[] = [],
-  { pageSize = 100, login, wrong = () => undefined }: {
+  {
+    pageSize = 100,
+    login,
+    wrong = () => undefined,
+  }: {
     readonly pageSize?: number;
     /** The token's own account; a workflow's token has none that can be asked for. */
     readonly login?: string;
@@ -240,7 +244,10 @@ describe('a host that refuses', () => {
   });
 
   it('with 403 for its rate limit is waited for until the limit is reset, within bounds', async () => {
-    const wrong = atList({ status: 403, headers: { 'x-ratelimit-remaining': '0', 'x-ratelimit-reset': '1' } });
+    const wrong = atList({
+      status: 403,
+      headers: { 'x-ratelimit-remaining': '0', 'x-ratelimit-reset': '1' },
+    });
     const { api, waits } = await host([], { wrong });
     expect(await writeComment(api, pull, 'pass')).toMatchObject({ kind: 'not written' });
     expect(waits).toEqual([1000, 2000]);
@@ -295,7 +302,9 @@ describe('a host that refuses', () => {
   it('with pages without end is given up', async () => {
     let origin = '';
     const wrong = ({ path }: Seen): Answer | undefined =>
-      path.startsWith(list) ? { body: [], headers: { link: `<${origin}${list}?page=1>; rel="next"` } } : undefined;
+      path.startsWith(list)
+        ? { body: [], headers: { link: `<${origin}${list}?page=1>; rel="next"` } }
+        : undefined;
     const started = await host([], { wrong });
     origin = started.origin;
     expect(await writeComment(started.api, pull, 'pass')).toMatchObject({ kind: 'not written' });

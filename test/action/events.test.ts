@@ -15,7 +15,11 @@ describe('a pull request', () => {
     expect(request).toMatchObject({
       ok: true,
       value: {
-        base: { kind: 'tip', ref: 'refs/heads/master', otherwise: 'f95f852bd8fca8fcc58a9a2d6c842781e32a215e' },
+        base: {
+          kind: 'tip',
+          ref: 'refs/heads/master',
+          otherwise: 'f95f852bd8fca8fcc58a9a2d6c842781e32a215e',
+        },
         head: { kind: 'commit', commit: 'ec26c3e57ca3a959ca5aad62de7213c562f8c821', ref: 'refs/pull/2/head' },
         merge: { commit: sha, ref: 'refs/pull/2/merge', second: 'ec26c3e57ca3a959ca5aad62de7213c562f8c821' },
         pullRequest: { repository: 'Codertocat/Hello-World', number: 2, fromFork: false },
@@ -131,7 +135,11 @@ describe('a run started by hand', () => {
   it('judges its own branch against main', () => {
     expect(requestOf({ name: 'workflow_dispatch', payload, sha }, nothing)).toMatchObject({
       ok: true,
-      value: { base: { kind: 'tip', ref: 'refs/heads/main' }, head: { kind: 'commit', commit: sha }, now: undefined },
+      value: {
+        base: { kind: 'tip', ref: 'refs/heads/main' },
+        head: { kind: 'commit', commit: sha },
+        now: undefined,
+      },
     });
   });
 
@@ -139,7 +147,11 @@ describe('a run started by hand', () => {
     const chosen = { base: 'v1', head: 'grow-plates', now: '2026-11-20' };
     expect(requestOf({ name: 'workflow_dispatch', payload, sha }, chosen)).toMatchObject({
       ok: true,
-      value: { base: { kind: 'name', name: 'v1' }, head: { kind: 'name', name: 'grow-plates' }, now: '2026-11-20' },
+      value: {
+        base: { kind: 'name', name: 'v1' },
+        head: { kind: 'name', name: 'grow-plates' },
+        now: '2026-11-20',
+      },
     });
   });
 });
@@ -147,15 +159,22 @@ describe('a run started by hand', () => {
 describe('what is no change', () => {
   it('an event about something else is not judged', () => {
     const request = requestOf({ name: 'issues', payload: payloadOf('issues'), sha }, nothing);
-    expect(request).toMatchObject({ ok: false, problems: [{ advice: expect.stringContaining('pull_request') }] });
+    expect(request).toMatchObject({
+      ok: false,
+      problems: [{ advice: expect.stringContaining('pull_request') }],
+    });
   });
 
-  it.each([null, [], 'text', 7, { pull_request: null }, JSON.parse('{"pull_request":{"__proto__":{"base":1}}}')])(
-    'a payload that is none is not judged: %j',
-    (payload) => {
-      for (const name of ['pull_request', 'merge_group', 'push', 'workflow_dispatch']) {
-        expect(requestOf({ name, payload, sha }, nothing).ok).toBe(false);
-      }
-    },
-  );
+  it.each([
+    null,
+    [],
+    'text',
+    7,
+    { pull_request: null },
+    JSON.parse('{"pull_request":{"__proto__":{"base":1}}}'),
+  ])('a payload that is none is not judged: %j', (payload) => {
+    for (const name of ['pull_request', 'merge_group', 'push', 'workflow_dispatch']) {
+      expect(requestOf({ name, payload, sha }, nothing).ok).toBe(false);
+    }
+  });
 });

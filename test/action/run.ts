@@ -61,7 +61,10 @@ export async function runStep(step: Step): Promise<Ran> {
   const at = (name: string): string => join(dir, name);
   for (const name of ['summary', 'output', 'env', 'path']) writeFileSync(at(name), '');
   writeFileSync(at('event.json'), JSON.stringify(step.payload));
-  const inputs = Object.entries(step.inputs ?? {}).map(([name, text]) => [`INPUT_${name.toUpperCase()}`, text]);
+  const inputs = Object.entries(step.inputs ?? {}).map(([name, text]) => [
+    `INPUT_${name.toUpperCase()}`,
+    text,
+  ]);
   const { GITHUB_TOKEN: _, ...machine } = isolatedEnvironment();
   const child = spawn(process.execPath, [step.action], {
     cwd: step.workspace,
@@ -111,7 +114,10 @@ function outputsIn(text: string): Readonly<Record<string, string>> {
     const [, name = '', delimiter = ''] = /^(.*?)<<(.*)$/.exec(lines.shift() ?? '') ?? [];
     if (name === '') continue;
     const end = lines.indexOf(delimiter);
-    outputs[name] = lines.splice(0, end + 1).slice(0, -1).join('\n');
+    outputs[name] = lines
+      .splice(0, end + 1)
+      .slice(0, -1)
+      .join('\n');
   }
   return outputs;
 }
@@ -155,10 +161,15 @@ const decoded = (text: string): string =>
 
 type Json = { [key: string]: unknown };
 
-const isJson = (value: unknown): value is Json => typeof value === 'object' && value !== null && !Array.isArray(value);
+const isJson = (value: unknown): value is Json =>
+  typeof value === 'object' && value !== null && !Array.isArray(value);
 
 /** A published example payload of the CI host, with what a test needs written over it. */
-export function payloadOf(event: string, edits: Json = {}, which: (example: Json) => boolean = () => true): Json {
+export function payloadOf(
+  event: string,
+  edits: Json = {},
+  which: (example: Json) => boolean = () => true,
+): Json {
   // Its types call it a module; what is imported is the list.
   const all: unknown = examples;
   const definition = (Array.isArray(all) ? all : []).filter(isJson).find(({ name }) => name === event);
@@ -238,7 +249,10 @@ export function mergedBy(origin: TestRepository, base: string, head: string): st
 export function checkedOut(
   origin: TestRepository,
   commit: string,
-  { ref = `pull/${pullRequestNumber}/merge`, depth = 1 }: { readonly ref?: string; readonly depth?: number } = {},
+  {
+    ref = `pull/${pullRequestNumber}/merge`,
+    depth = 1,
+  }: { readonly ref?: string; readonly depth?: number } = {},
 ): TestRepository {
   const checkout = makeRepository();
   checkout.git('remote', 'add', 'origin', `file://${origin.dir}`);

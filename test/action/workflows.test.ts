@@ -22,7 +22,8 @@ describe('action.yml', () => {
       return '';
     });
     expect([...new Set(asked)].sort()).toEqual(Object.keys(action.inputs).sort());
-    for (const { description } of Object.values(action.inputs)) expect(description.length).toBeGreaterThan(20);
+    for (const { description } of Object.values(action.inputs))
+      expect(description.length).toBeGreaterThan(20);
   });
 
   it('has defaults that mean what leaving the input out means', () => {
@@ -34,9 +35,20 @@ describe('action.yml', () => {
 
   it('sets every output that it describes, and no other', () => {
     const source = read('src/action/main.ts');
-    for (const name of Object.keys(action.outputs)) expect(source).toMatch(new RegExp(`'${name}'|\\{level\\}s`));
+    for (const name of Object.keys(action.outputs))
+      expect(source).toMatch(new RegExp(`'${name}'|\\{level\\}s`));
     expect(Object.keys(action.outputs).sort()).toEqual(
-      ['after', 'before', 'currency', 'difference', 'errors', 'notes', 'reports', 'verdict', 'warnings'].sort(),
+      [
+        'after',
+        'before',
+        'currency',
+        'difference',
+        'errors',
+        'notes',
+        'reports',
+        'verdict',
+        'warnings',
+      ].sort(),
     );
   });
 });
@@ -84,8 +96,11 @@ describe('the inputs', () => {
 
 describe.each(workflows)('%s', (path) => {
   const text = read(path);
-  const workflow: { readonly permissions: unknown; readonly on: unknown; readonly jobs: Record<string, { permissions?: unknown }> } =
-    parse(text);
+  const workflow: {
+    readonly permissions: unknown;
+    readonly on: unknown;
+    readonly jobs: Record<string, { permissions?: unknown }>;
+  } = parse(text);
 
   it('pins every action it uses by commit, with its version in a comment', () => {
     const uses = [...text.matchAll(/^\s*-?\s*uses:\s*(.+)$/gm)].map(([, what = '']) => what);

@@ -146,6 +146,16 @@ describe.skipIf(!hasSshKeygen)('a signed attestation (skipped where there is no 
     expect(await standing(folder, allowing(`${signer} valid-before="20261121" ${publicKey}`))).toBe(signer);
     expect(await standing(folder, allowing(`${signer} valid-before="20261119" ${publicKey}`))).toBe('signer');
     expect(await standing(folder, allowing(`${signer} valid-after="20261201" ${publicKey}`))).toBe('signer');
+    // The hour counts in UTC, wherever the machine is; a Z says so to OpenSSH 9.1 and newer.
+    expect(await standing(folder, allowing(`${signer} valid-after="20261119233000Z" ${publicKey}`))).toBe(
+      signer,
+    );
+    expect(await standing(folder, allowing(`${signer} valid-before="20261120003000" ${publicKey}`))).toBe(
+      signer,
+    );
+    expect(await standing(folder, allowing(`${signer} valid-before="20261119233000Z" ${publicKey}`))).toBe(
+      'signer',
+    );
   });
 
   it("is not believed without its signature, with another file's, with half of one, or with a link in its place", async () => {

@@ -337,7 +337,7 @@ describe('whatever the estates', () => {
         expect(shuffled.map(describeChange)).toEqual(usual.map(describeChange));
         expect(shuffled.map(({ subject }) => subject)).toEqual(usual.map(({ subject }) => subject));
       }),
-      { numRuns: 200 },
+      { numRuns: 100 },
     );
   });
 
@@ -351,7 +351,7 @@ describe('whatever the estates', () => {
           expect([opposite, there.get(opposite) ?? 0]).toEqual([opposite, back.get(kind as ChangeKind) ?? 0]);
         }
       }),
-      { numRuns: 200 },
+      { numRuns: 100 },
     );
   });
 });

@@ -221,7 +221,7 @@ describe('an estate put together over another', () => {
         const said = (outcome: typeof over) => [...new Set(problemsOf(outcome).map(line))].sort();
         expect(said(over)).toEqual(said(fresh));
       }),
-      { numRuns: 300 },
+      { numRuns: 150 },
     );
   });
 });

@@ -272,7 +272,7 @@ describe('the difference between two costs', () => {
         );
         expect(teams.toFixed()).toBe(found.difference.toFixed());
       }),
-      { numRuns: 300 },
+      { numRuns: 150 },
     );
   });
 
@@ -300,7 +300,7 @@ describe('the difference between two costs', () => {
             .sort();
         expect(detached(again)).toEqual(detached(fresh));
       }),
-      { numRuns: 300 },
+      { numRuns: 150 },
     );
   });
 });

@@ -82,6 +82,13 @@ describe('room in a file system', () => {
     expect(less).toMatch(/^error new/);
   });
 
+  it('is known of a renamed group by the readings of its old name', async () => {
+    const renamed = estate().replace('  plates:\n', '  charts:\n    formerly: plates\n');
+    expect((await found({ entry: share, branch: renamed, readings: readings(95, 0) }))[0]).toMatch(
+      /^error unchanged charts:\/plates/,
+    );
+  });
+
   it('is that of the reading on the server that has the file system now', async () => {
     const elsewhere = readings(99, 0).replaceAll('plate-scanner', 'plate-archive');
     expect(await found({ entry: share, readings: elsewhere })).toEqual([]);
@@ -175,9 +182,32 @@ volume-groups:
     ]);
   });
 
-  it('costs twice that where every extent is kept twice', async () => {
-    const [mirrored = ''] = await alone(scanner('130 GiB', '80 GiB', '\n    layout: mirrored'));
-    expect(mirrored).toMatch(/≈?[0-9.]+ GiB missing; [0-9]+ GiB more of the tier bulk/);
+  it('costs, with a share to keep free, as much as it takes to keep the share of the larger group too', async () => {
+    const entries = ['{ rule: minimum-headroom, of: volume-group, share: 0.1 }'];
+    const [short = ''] = said(await judged({ branch: scanner('110 GiB'), entries }));
+    const more = /; ([0-9]+) GiB more of the tier bulk would mend it/.exec(short)?.[1];
+    const grownBy = (size: number) =>
+      judged({ branch: scanner('110 GiB').replace(/(plates-3: \{ size: )40/, `$1${40 + size}`), entries });
+    expect(said(await grownBy(Number(more)))).toEqual([]);
+    expect(said(await grownBy(Number(more) - 1))).toHaveLength(1);
+  });
+
+  it.each(['striped', 'mirrored'])(
+    'is mended by what the message says in a %s group, and by no less',
+    async (layout) => {
+      const laid = (volume: number): string => scanner('250 GiB', `${volume} GiB`, `\n    layout: ${layout}`);
+      const [short = ''] = await alone(laid(80));
+      const more = /; ([0-9]+) GiB more of the tier bulk on each of its 3 members would mend it/.exec(
+        short,
+      )?.[1];
+      expect(await alone(laid(80 + Number(more)))).toEqual([]);
+      expect(await alone(laid(80 + Number(more) - 1))).toHaveLength(1);
+    },
+  );
+
+  it('names no price where no growth can mend it', async () => {
+    const all = ['{ rule: minimum-headroom, of: volume-group, share: 1 }'];
+    expect(said(await judged({ branch: scanner('10 GiB'), entries: all }))[0]).toMatch(/short$/);
   });
 
   it('leaves the price out where the members are of several tiers', async () => {

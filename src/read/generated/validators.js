@@ -25,150 +25,1787 @@ var require_ucs2length = __commonJS({
 });
 
 // <stdin>
-var estate = validate20, schema31 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "estate.json", title: "EstateFile", description: "An estate file: servers, volumes, attachments, volume groups, file systems, retired volumes.", type: "object", additionalProperties: !1, properties: { team: { $ref: "common.json#/$defs/name", description: "The team that everything in this file belongs to, unless it names its own." }, site: { $ref: "common.json#/$defs/name", description: "The site that everything in this file is at, unless it names its own." }, labels: { $ref: "common.json#/$defs/labels", description: "Labels that everything in this file carries, unless it sets the same label itself." }, servers: { type: "object", propertyNames: { $ref: "common.json#/$defs/name" }, description: "The servers, by name.", additionalProperties: { title: "ServerDeclaration", type: "object", additionalProperties: !1, description: "One server.", properties: { power: { type: "string", enum: ["running", "stopped"], default: "running", description: "Whether the server runs. A stopped server may still be billed." }, boot: { $ref: "common.json#/$defs/name", description: "The volume the server starts from. It counts as attached." }, guest: { type: "string", enum: ["linux-lvm", "linux", "windows", "other"], description: "What runs inside, which decides how the guest is made to see a change." }, machine: { $ref: "common.json#/$defs/name", description: "The machine in the price list that this server is billed as." }, io: { type: "integer", minimum: 0, description: "Input and output operations a second that the work on this server needs from its volumes together." }, "attachment-slots": { type: "integer", minimum: 0, description: "How many volumes this server can hold, where it differs from its site's." }, team: { $ref: "common.json#/$defs/name", description: "The team that answers for the server and its cost." }, site: { $ref: "common.json#/$defs/name", description: "The site the server is at." }, labels: { $ref: "common.json#/$defs/labels" }, formerly: { $ref: "common.json#/$defs/name", description: "The server's name before this change, so that a rename is no deletion." } } } }, volumes: { type: "object", propertyNames: { $ref: "common.json#/$defs/name" }, description: "The volumes, by name.", additionalProperties: { title: "VolumeDeclaration", type: "object", additionalProperties: !1, required: ["size", "tier"], description: "One volume.", properties: { size: { $ref: "common.json#/$defs/size", description: "What is bought: a number with its unit, such as 50 GiB." }, tier: { $ref: "common.json#/$defs/name", description: "The tier in the price list." }, shareable: { type: "boolean", default: !1, description: "Whether the provider lets several servers hold it at once." }, protected: { type: "boolean", default: !1, description: "A protected volume is not to be deleted; the protection is lifted in a change of its own first." }, owner: { $ref: "common.json#/$defs/sentence", description: "The person or role that answers for a detached volume; the team stands in where none is named." }, reason: { $ref: "common.json#/$defs/sentence", description: "Why a detached volume is kept." }, "retain-until": { $ref: "common.json#/$defs/date", description: "The day until which a detached volume is kept." }, "file-system": { $ref: "#/$defs/wholeVolumeFileSystem" }, team: { $ref: "common.json#/$defs/name", description: "The team that answers for the volume and its cost." }, site: { $ref: "common.json#/$defs/name", description: "The site the volume is at." }, labels: { $ref: "common.json#/$defs/labels" }, formerly: { $ref: "common.json#/$defs/name", description: "The volume's name before this change, so that a rename is no deletion." } } } }, attachments: { type: "array", description: "Which volume is attached to which server. A boot volume needs no entry.", items: { title: "AttachmentDeclaration", type: "object", additionalProperties: !1, required: ["volume", "server"], description: "One volume on one server.", properties: { volume: { $ref: "common.json#/$defs/name", description: "The volume." }, server: { $ref: "common.json#/$defs/name", description: "The server it is attached to." } } } }, "volume-groups": { type: "object", propertyNames: { $ref: "common.json#/$defs/name" }, description: "The volume groups, by name.", additionalProperties: { title: "VolumeGroupDeclaration", type: "object", additionalProperties: !1, required: ["members"], description: "Volumes that are used as one. The group travels whole.", properties: { extent: { $ref: "common.json#/$defs/size", default: "4 MiB", description: "The group's extent, in which it gives space out." }, members: { type: "array", minItems: 1, items: { $ref: "common.json#/$defs/name" }, description: "The volumes in the group." }, layout: { type: "string", enum: ["linear", "striped", "mirrored"], default: "linear", description: "How the group's file systems lie on its members." }, stripes: { type: "integer", minimum: 2, description: "Over how many members a striped layout spreads; all of them where left out." }, copies: { type: "integer", minimum: 2, default: 2, description: "How many whole copies a mirrored layout keeps." }, "file-systems": { type: "object", description: "The file systems in the group, by mount point.", propertyNames: { $ref: "#/$defs/mountPoint" }, additionalProperties: { title: "FileSystemDeclaration", type: "object", additionalProperties: !1, required: ["size", "type"], description: "One file system on its own logical volume.", properties: { size: { $ref: "common.json#/$defs/size", description: "The size of the logical volume it lies on." }, type: { $ref: "#/$defs/fileSystemType" } } } }, team: { $ref: "common.json#/$defs/name", description: "The team that answers for the group." }, labels: { $ref: "common.json#/$defs/labels" }, formerly: { $ref: "common.json#/$defs/name", description: "The group's name before this change, so that a rename is no deletion." } } } }, retired: { type: "array", description: "Volumes that were deleted, each with its reason and its evidence.", items: { title: "RetiredDeclaration", type: "object", additionalProperties: !1, required: ["volume", "on", "reason"], description: "One deletion, put on record.", properties: { volume: { $ref: "common.json#/$defs/name", description: "The volume that is gone." }, on: { $ref: "common.json#/$defs/date", description: "The day of the deletion." }, reason: { $ref: "common.json#/$defs/sentence", description: "Why nobody needs it." }, backup: { $ref: "common.json#/$defs/sentence", description: "Where the last backup lies." }, "backed-up": { $ref: "common.json#/$defs/date", description: "The day of that backup." } } } } }, $defs: { mountPoint: { title: "MountPoint", type: "string", pattern: "^(/[^\\u0000-\\u001f]*|[A-Z]:(\\\\[^\\u0000-\\u001f]*)?|swap)$", description: "Where the guest mounts it: an absolute path, a drive letter such as D:, or swap." }, fileSystemType: { title: "FileSystemType", type: "string", enum: ["ext2", "ext3", "ext4", "xfs", "btrfs", "ntfs", "vfat", "gfs2", "ocfs2", "swap"], description: "The file system's type, which decides whether it can shrink and whether two servers may mount it." }, wholeVolumeFileSystem: { title: "WholeVolumeFileSystemDeclaration", type: "object", additionalProperties: !1, required: ["mount", "type"], description: "The file system that lies on this volume by itself, outside any group.", properties: { mount: { $ref: "#/$defs/mountPoint" }, type: { $ref: "#/$defs/fileSystemType" }, size: { $ref: "common.json#/$defs/size", description: "The size it was made or grown to; the whole volume where left out." } } } } }, schema33 = { title: "Name", type: "string", pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", description: "A name: letters, digits, dot, underscore and hyphen, beginning with a letter or digit, at most 128 characters." }, schema44 = { title: "Size", type: "string", pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", description: "A size with its unit: 50 GiB (IEC 80000-13, 1024-based) or 50 GB (SI, 1000-based). A bare number is refused.", examples: ["50 GiB", "1.5 TiB", "500 GB"] }, schema46 = { title: "Sentence", type: "string", pattern: "\\S", description: "A few words that say why; it may not be blank." }, schema48 = { title: "Date", type: "string", pattern: "^[0-9]{4}-[0-9]{2}-[0-9]{2}$", description: "A full date as RFC 3339 writes it, such as 2026-11-20.", examples: ["2026-11-20"] }, schema50 = { title: "MountPoint", type: "string", pattern: "^(/[^\\u0000-\\u001f]*|[A-Z]:(\\\\[^\\u0000-\\u001f]*)?|swap)$", description: "Where the guest mounts it: an absolute path, a drive letter such as D:, or swap." }, schema51 = { title: "FileSystemType", type: "string", enum: ["ext2", "ext3", "ext4", "xfs", "btrfs", "ntfs", "vfat", "gfs2", "ocfs2", "swap"], description: "The file system's type, which decides whether it can shrink and whether two servers may mount it." }, pattern4 = new RegExp("^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", "u"), pattern14 = new RegExp("^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", "u"), pattern16 = new RegExp("\\S", "u"), pattern18 = new RegExp("^[0-9]{4}-[0-9]{2}-[0-9]{2}$", "u"), pattern19 = new RegExp("^(/[^\\u0000-\\u001f]*|[A-Z]:(\\\\[^\\u0000-\\u001f]*)?|swap)$", "u"), schema35 = { title: "Labels", type: "object", propertyNames: { $ref: "#/$defs/name" }, additionalProperties: { type: "string" }, description: "Labels of your own, name to text; limits and rules can choose by them." };
+var audit_record = validate20, schema31 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "audit-record.json", title: "AuditRecord", type: "object", description: "The judgement of one commit of the main branch, replayed: one line of `ullage audit --format ndjson`. Every key is always there.", additionalProperties: !1, required: ["commit", "tree", "base", "parents", "on", "committed", "authored", "author", "committer", "subject", "trailers", "signature", "touched", "verdict", "reasons", "policyFrom", "failOn", "findings", "standing", "between", "renamed", "waivers", "cost", "policyChanges", "proposed", "tried", "problems"], properties: { commit: { type: "string", description: "The commit." }, tree: { type: "string", description: "Its tree." }, base: { type: ["string", "null"], description: "Its first parent, which it was judged against; null for the first commit of all." }, parents: { type: "integer", minimum: 0, description: "How many parents it has; two or more make it a merge." }, on: { $ref: "common.json#/$defs/date", description: "The day it was judged as of: the committer's date, in UTC." }, committed: { type: "string", description: "The committer's date and time, RFC 3339." }, authored: { type: "string", description: "The author's date and time, RFC 3339." }, author: { $ref: "#/$defs/person" }, committer: { $ref: "#/$defs/person" }, subject: { type: "string", description: "The first line of the message." }, trailers: { type: "array", description: "In the order of the message.", items: { $ref: "#/$defs/trailer" } }, signature: { enum: ["present", "absent"], description: "Whether a signature is there. Whose it is, and whether it is good, is not known." }, touched: { type: "array", description: "What kinds of files it changed.", items: { enum: ["settings", "storage", "prices", "policies", "waivers"], type: "string" } }, verdict: { $ref: "#/$defs/verdict" }, reasons: { type: "array", description: "Why, one sentence each, the gravest first.", items: { type: "string" } }, policyFrom: { enum: ["base", "head", null], description: "Whose policy judged: the commit's own only where the base had none; null where nothing was judged." }, failOn: { enum: ["error", "warning"], description: "The level from which a finding fails." }, findings: { type: "array", description: "What came, got worse or went with the commit, the gravest first.", items: { $ref: "#/$defs/finding" } }, standing: { description: "How many findings stand after it; null where nothing was judged.", oneOf: [{ $ref: "#/$defs/counts" }, { type: "null" }] }, between: { description: "What came and went since the record before; null where nothing was judged.", oneOf: [{ $ref: "#/$defs/between" }, { type: "null" }] }, renamed: { type: "array", description: "Findings that go on under other names.", items: { $ref: "#/$defs/renamed" } }, waivers: { type: "array", description: "Waivers that were used, or were wanted after their date.", items: { $ref: "#/$defs/waiverUse" } }, cost: { description: "What it costs a month; null where nothing was judged.", oneOf: [{ $ref: "#/$defs/cost" }, { type: "null" }] }, policyChanges: { type: "array", description: "What the commit altered in the policy.", items: { $ref: "#/$defs/policyChange" } }, proposed: { description: "What the policy that it brought would have said; null where it altered none.", oneOf: [{ $ref: "#/$defs/opinion" }, { type: "null" }] }, tried: { description: "What the policy that was tried would have said; null where none was.", oneOf: [{ $ref: "#/$defs/opinion" }, { type: "null" }] }, problems: { type: "array", description: "What stood in the way, where it was not judged.", items: { $ref: "#/$defs/problem" } } }, $defs: { verdict: { title: "AuditVerdict", enum: ["pass", "fail", "not judged"], description: "The verdict." }, level: { title: "AuditLevel", enum: ["error", "warning", "note"], description: "A level of SARIF 2.1.0." }, money: { title: "AuditMoney", type: "string", pattern: "^-?[0-9]+(\\.[0-9]+)?$", description: "An exact amount, as a decimal string." }, person: { title: "AuditPerson", type: "object", description: "Who, as the commit names them.", additionalProperties: !1, required: ["name", "email"], properties: { name: { type: "string", description: "The name." }, email: { type: "string", description: "The address." } } }, trailer: { title: "AuditTrailer", type: "object", description: "One line at the end of the commit message, such as Reviewed-by.", additionalProperties: !1, required: ["key", "value"], properties: { key: { type: "string", description: "What stands before the colon." }, value: { type: "string", description: "What stands after it." } } }, subject: { title: "AuditSubject", type: "object", description: "What it is about.", additionalProperties: !1, required: ["kind", "name"], properties: { kind: { enum: ["estate", "site", "team", "label", "scope", "server", "volume", "volume-group", "file-system", "branch"], description: "The kind of thing." }, name: { type: "string", description: "Its name." } } }, place: { title: "AuditPlace", type: "object", description: "A place in a file of one of the two revisions.", additionalProperties: !1, required: ["revision", "file", "line", "column"], properties: { revision: { enum: ["base", "head", null], description: "The first parent, or the commit itself; null where it is not known which." }, file: { type: "string", description: "The path from the top of the repository." }, line: { type: "integer", minimum: 0, description: "Counts from 1." }, column: { type: "integer", minimum: 0, description: "Counts from 1, in UTF-16 units." } } }, finding: { title: "AuditFinding", type: "object", description: "What a rule said of the change.", additionalProperties: !1, required: ["rule", "entry", "level", "baselineState", "about", "subject", "facet", "message", "fails", "place", "waiver"], properties: { rule: { type: "string", description: "The rule." }, entry: { type: "string", description: "The name of the entry in the rule pack." }, level: { $ref: "#/$defs/level" }, baselineState: { enum: ["new", "updated", "absent"], description: "SARIF 2.1.0: came with the commit, was made worse by it, or went with it." }, about: { enum: ["state", "change"], description: "Whether it stands until it is mended, or was said of the change alone." }, subject: { $ref: "#/$defs/subject" }, facet: { type: ["string", "null"], description: "Tells several findings of one entry about one subject apart." }, message: { type: "string", description: "What is wrong." }, fails: { type: "boolean", description: "Whether it made the verdict fail." }, place: { $ref: "#/$defs/place" }, waiver: { description: "The waiver that let it stand.", oneOf: [{ $ref: "#/$defs/waiver" }, { type: "null" }] } } }, brief: { title: "AuditStanding", type: "object", description: "A finding that stood without a change of storage.", additionalProperties: !1, required: ["rule", "entry", "level", "subject", "facet", "message"], properties: { rule: { type: "string", description: "The rule." }, entry: { type: "string", description: "The name of the entry." }, level: { $ref: "#/$defs/level" }, subject: { $ref: "#/$defs/subject" }, facet: { type: ["string", "null"], description: "As in a finding." }, message: { type: "string", description: "What is wrong." } } }, between: { title: "AuditBetween", type: "object", description: "What came and went on the base since the record before, with no change of storage: by the day, the policy, the prices or the readings.", additionalProperties: !1, required: ["began", "came", "went"], properties: { began: { type: "boolean", description: "Whether the replay began here; `came` is then all that stood at the beginning." }, came: { type: "array", description: "What is said that was not.", items: { $ref: "#/$defs/brief" } }, went: { type: "array", description: "What is no longer said.", items: { $ref: "#/$defs/brief" } } } }, renamed: { title: "AuditRenamed", type: "object", description: "A finding that goes on under another name.", additionalProperties: !1, required: ["entry", "from", "to"], properties: { entry: { type: "string", description: "The name of the entry." }, from: { $ref: "#/$defs/named" }, to: { $ref: "#/$defs/named" } } }, named: { title: "AuditNamed", type: "object", description: "What a finding is told by.", additionalProperties: !1, required: ["subject", "facet"], properties: { subject: { $ref: "#/$defs/subject" }, facet: { type: ["string", "null"], description: "As in a finding." } } }, counts: { title: "AuditCounts", type: "object", description: "How many findings stand after the commit, waived ones among them.", additionalProperties: !1, required: ["error", "warning", "note"], properties: { error: { type: "integer", minimum: 0, description: "Errors." }, warning: { type: "integer", minimum: 0, description: "Warnings." }, note: { type: "integer", minimum: 0, description: "Notes." } } }, waiver: { title: "AuditWaiver", type: "object", description: "A waiver.", additionalProperties: !1, required: ["rule", "subject", "reason", "approvedBy", "from", "until", "file", "line"], properties: { rule: { type: "string", description: "The rule or entry it is for." }, subject: { type: "string", description: "The subject it is for." }, reason: { type: "string", description: "Why." }, approvedBy: { type: "string", description: "Who answers for it." }, from: { $ref: "common.json#/$defs/date", description: "The first day on which it holds." }, until: { $ref: "common.json#/$defs/date", description: "The last day on which it holds." }, file: { type: "string", description: "Where it stands." }, line: { type: "integer", minimum: 0, description: "Its line." } } }, waiverUse: { title: "AuditWaiverUse", type: "object", description: "What became of a waiver in this judgement.", additionalProperties: !1, required: ["state", "waiver", "findings"], properties: { state: { enum: ["used", "lapsed"], description: "It let a finding stand; or its date was over, and there still was a finding that it was for." }, waiver: { $ref: "#/$defs/waiver" }, findings: { type: "integer", minimum: 0, description: "How many findings." } } }, team: { title: "AuditTeam", type: "object", description: "What a team's storage costs a month.", additionalProperties: !1, required: ["team", "before", "after", "difference"], properties: { team: { type: ["string", "null"], description: "The team; null for what belongs to none." }, before: { $ref: "#/$defs/money", description: "Before the commit." }, after: { $ref: "#/$defs/money", description: "After it." }, difference: { $ref: "#/$defs/money", description: "The difference." } } }, cost: { title: "AuditCost", type: "object", description: "What the estate costs a month.", additionalProperties: !1, required: ["currency", "before", "after", "difference", "teams"], properties: { currency: { type: "string", description: "ISO 4217." }, before: { $ref: "#/$defs/money", description: "Before the commit." }, after: { $ref: "#/$defs/money", description: "After it." }, difference: { $ref: "#/$defs/money", description: "The difference." }, teams: { type: "array", description: "By team, in order of name.", items: { $ref: "#/$defs/team" } } } }, policyChange: { title: "AuditPolicyChange", type: "object", description: "One alteration of the policy.", additionalProperties: !1, required: ["direction", "of", "name", "key", "from", "to"], properties: { direction: { enum: ["tighter", "looser", "neither", "unknown"], description: "Whether it lets more through." }, of: { enum: ["rule", "waiver", "price-list", "settings"], description: "What was altered." }, name: { type: "string", description: "Its name." }, key: { type: ["string", "null"], description: "The parameter or key." }, from: { type: ["string", "null"], description: "What it was." }, to: { type: ["string", "null"], description: "What it is." } } }, opinion: { title: "AuditOpinion", type: "object", description: "What another policy would have said.", additionalProperties: !1, required: ["verdict", "reasons"], properties: { verdict: { $ref: "#/$defs/verdict" }, reasons: { type: "array", description: "Why.", items: { type: "string" } } } }, problem: { title: "AuditProblem", type: "object", description: "What stood in the way of a judgement.", additionalProperties: !1, required: ["place", "message", "advice"], properties: { place: { description: "Where.", oneOf: [{ $ref: "#/$defs/place" }, { type: "null" }] }, message: { type: "string", description: "What is wrong." }, advice: { type: "string", description: "What to do." } } } } }, schema33 = { title: "Date", type: "string", pattern: "^[0-9]{4}-[0-9]{2}-[0-9]{2}$", description: "A full date as RFC 3339 writes it, such as 2026-11-20.", examples: ["2026-11-20"] }, schema34 = { title: "AuditPerson", type: "object", description: "Who, as the commit names them.", additionalProperties: !1, required: ["name", "email"], properties: { name: { type: "string", description: "The name." }, email: { type: "string", description: "The address." } } }, schema36 = { title: "AuditTrailer", type: "object", description: "One line at the end of the commit message, such as Reviewed-by.", additionalProperties: !1, required: ["key", "value"], properties: { key: { type: "string", description: "What stands before the colon." }, value: { type: "string", description: "What stands after it." } } }, schema37 = { title: "AuditVerdict", enum: ["pass", "fail", "not judged"], description: "The verdict." }, schema45 = { title: "AuditCounts", type: "object", description: "How many findings stand after the commit, waived ones among them.", additionalProperties: !1, required: ["error", "warning", "note"], properties: { error: { type: "integer", minimum: 0, description: "Errors." }, warning: { type: "integer", minimum: 0, description: "Warnings." }, note: { type: "integer", minimum: 0, description: "Notes." } } }, schema62 = { title: "AuditPolicyChange", type: "object", description: "One alteration of the policy.", additionalProperties: !1, required: ["direction", "of", "name", "key", "from", "to"], properties: { direction: { enum: ["tighter", "looser", "neither", "unknown"], description: "Whether it lets more through." }, of: { enum: ["rule", "waiver", "price-list", "settings"], description: "What was altered." }, name: { type: "string", description: "Its name." }, key: { type: ["string", "null"], description: "The parameter or key." }, from: { type: ["string", "null"], description: "What it was." }, to: { type: ["string", "null"], description: "What it is." } } }, func1 = Object.prototype.hasOwnProperty, pattern4 = new RegExp("^[0-9]{4}-[0-9]{2}-[0-9]{2}$", "u"), schema38 = { title: "AuditFinding", type: "object", description: "What a rule said of the change.", additionalProperties: !1, required: ["rule", "entry", "level", "baselineState", "about", "subject", "facet", "message", "fails", "place", "waiver"], properties: { rule: { type: "string", description: "The rule." }, entry: { type: "string", description: "The name of the entry in the rule pack." }, level: { $ref: "#/$defs/level" }, baselineState: { enum: ["new", "updated", "absent"], description: "SARIF 2.1.0: came with the commit, was made worse by it, or went with it." }, about: { enum: ["state", "change"], description: "Whether it stands until it is mended, or was said of the change alone." }, subject: { $ref: "#/$defs/subject" }, facet: { type: ["string", "null"], description: "Tells several findings of one entry about one subject apart." }, message: { type: "string", description: "What is wrong." }, fails: { type: "boolean", description: "Whether it made the verdict fail." }, place: { $ref: "#/$defs/place" }, waiver: { description: "The waiver that let it stand.", oneOf: [{ $ref: "#/$defs/waiver" }, { type: "null" }] } } }, schema39 = { title: "AuditLevel", enum: ["error", "warning", "note"], description: "A level of SARIF 2.1.0." }, schema40 = { title: "AuditSubject", type: "object", description: "What it is about.", additionalProperties: !1, required: ["kind", "name"], properties: { kind: { enum: ["estate", "site", "team", "label", "scope", "server", "volume", "volume-group", "file-system", "branch"], description: "The kind of thing." }, name: { type: "string", description: "Its name." } } }, schema41 = { title: "AuditPlace", type: "object", description: "A place in a file of one of the two revisions.", additionalProperties: !1, required: ["revision", "file", "line", "column"], properties: { revision: { enum: ["base", "head", null], description: "The first parent, or the commit itself; null where it is not known which." }, file: { type: "string", description: "The path from the top of the repository." }, line: { type: "integer", minimum: 0, description: "Counts from 1." }, column: { type: "integer", minimum: 0, description: "Counts from 1, in UTF-16 units." } } }, schema42 = { title: "AuditWaiver", type: "object", description: "A waiver.", additionalProperties: !1, required: ["rule", "subject", "reason", "approvedBy", "from", "until", "file", "line"], properties: { rule: { type: "string", description: "The rule or entry it is for." }, subject: { type: "string", description: "The subject it is for." }, reason: { type: "string", description: "Why." }, approvedBy: { type: "string", description: "Who answers for it." }, from: { $ref: "common.json#/$defs/date", description: "The first day on which it holds." }, until: { $ref: "common.json#/$defs/date", description: "The last day on which it holds." }, file: { type: "string", description: "Where it stands." }, line: { type: "integer", minimum: 0, description: "Its line." } } };
+function validate23(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate23.evaluated;
+  if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
+    if (data.rule === void 0) {
+      let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema42.required, parentSchema: schema42, data };
+      vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
+    }
+    if (data.subject === void 0) {
+      let err1 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "subject" }, message: "must have required property 'subject'", schema: schema42.required, parentSchema: schema42, data };
+      vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
+    }
+    if (data.reason === void 0) {
+      let err2 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "reason" }, message: "must have required property 'reason'", schema: schema42.required, parentSchema: schema42, data };
+      vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
+    }
+    if (data.approvedBy === void 0) {
+      let err3 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "approvedBy" }, message: "must have required property 'approvedBy'", schema: schema42.required, parentSchema: schema42, data };
+      vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
+    }
+    if (data.from === void 0) {
+      let err4 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "from" }, message: "must have required property 'from'", schema: schema42.required, parentSchema: schema42, data };
+      vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
+    }
+    if (data.until === void 0) {
+      let err5 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "until" }, message: "must have required property 'until'", schema: schema42.required, parentSchema: schema42, data };
+      vErrors === null ? vErrors = [err5] : vErrors.push(err5), errors++;
+    }
+    if (data.file === void 0) {
+      let err6 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "file" }, message: "must have required property 'file'", schema: schema42.required, parentSchema: schema42, data };
+      vErrors === null ? vErrors = [err6] : vErrors.push(err6), errors++;
+    }
+    if (data.line === void 0) {
+      let err7 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "line" }, message: "must have required property 'line'", schema: schema42.required, parentSchema: schema42, data };
+      vErrors === null ? vErrors = [err7] : vErrors.push(err7), errors++;
+    }
+    for (let key0 in data)
+      if (!(key0 === "rule" || key0 === "subject" || key0 === "reason" || key0 === "approvedBy" || key0 === "from" || key0 === "until" || key0 === "file" || key0 === "line")) {
+        let err8 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema42, data };
+        vErrors === null ? vErrors = [err8] : vErrors.push(err8), errors++;
+      }
+    if (data.rule !== void 0) {
+      let data0 = data.rule;
+      if (typeof data0 != "string") {
+        let err9 = { instancePath: instancePath + "/rule", schemaPath: "#/properties/rule/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema42.properties.rule.type, parentSchema: schema42.properties.rule, data: data0 };
+        vErrors === null ? vErrors = [err9] : vErrors.push(err9), errors++;
+      }
+    }
+    if (data.subject !== void 0) {
+      let data1 = data.subject;
+      if (typeof data1 != "string") {
+        let err10 = { instancePath: instancePath + "/subject", schemaPath: "#/properties/subject/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema42.properties.subject.type, parentSchema: schema42.properties.subject, data: data1 };
+        vErrors === null ? vErrors = [err10] : vErrors.push(err10), errors++;
+      }
+    }
+    if (data.reason !== void 0) {
+      let data2 = data.reason;
+      if (typeof data2 != "string") {
+        let err11 = { instancePath: instancePath + "/reason", schemaPath: "#/properties/reason/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema42.properties.reason.type, parentSchema: schema42.properties.reason, data: data2 };
+        vErrors === null ? vErrors = [err11] : vErrors.push(err11), errors++;
+      }
+    }
+    if (data.approvedBy !== void 0) {
+      let data3 = data.approvedBy;
+      if (typeof data3 != "string") {
+        let err12 = { instancePath: instancePath + "/approvedBy", schemaPath: "#/properties/approvedBy/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema42.properties.approvedBy.type, parentSchema: schema42.properties.approvedBy, data: data3 };
+        vErrors === null ? vErrors = [err12] : vErrors.push(err12), errors++;
+      }
+    }
+    if (data.from !== void 0) {
+      let data4 = data.from;
+      if (typeof data4 == "string") {
+        if (!pattern4.test(data4)) {
+          let err13 = { instancePath: instancePath + "/from", schemaPath: "common.json#/$defs/date/pattern", keyword: "pattern", params: { pattern: "^[0-9]{4}-[0-9]{2}-[0-9]{2}$" }, message: 'must match pattern "^[0-9]{4}-[0-9]{2}-[0-9]{2}$"', schema: "^[0-9]{4}-[0-9]{2}-[0-9]{2}$", parentSchema: schema33, data: data4 };
+          vErrors === null ? vErrors = [err13] : vErrors.push(err13), errors++;
+        }
+      } else {
+        let err14 = { instancePath: instancePath + "/from", schemaPath: "common.json#/$defs/date/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema33.type, parentSchema: schema33, data: data4 };
+        vErrors === null ? vErrors = [err14] : vErrors.push(err14), errors++;
+      }
+    }
+    if (data.until !== void 0) {
+      let data5 = data.until;
+      if (typeof data5 == "string") {
+        if (!pattern4.test(data5)) {
+          let err15 = { instancePath: instancePath + "/until", schemaPath: "common.json#/$defs/date/pattern", keyword: "pattern", params: { pattern: "^[0-9]{4}-[0-9]{2}-[0-9]{2}$" }, message: 'must match pattern "^[0-9]{4}-[0-9]{2}-[0-9]{2}$"', schema: "^[0-9]{4}-[0-9]{2}-[0-9]{2}$", parentSchema: schema33, data: data5 };
+          vErrors === null ? vErrors = [err15] : vErrors.push(err15), errors++;
+        }
+      } else {
+        let err16 = { instancePath: instancePath + "/until", schemaPath: "common.json#/$defs/date/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema33.type, parentSchema: schema33, data: data5 };
+        vErrors === null ? vErrors = [err16] : vErrors.push(err16), errors++;
+      }
+    }
+    if (data.file !== void 0) {
+      let data6 = data.file;
+      if (typeof data6 != "string") {
+        let err17 = { instancePath: instancePath + "/file", schemaPath: "#/properties/file/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema42.properties.file.type, parentSchema: schema42.properties.file, data: data6 };
+        vErrors === null ? vErrors = [err17] : vErrors.push(err17), errors++;
+      }
+    }
+    if (data.line !== void 0) {
+      let data7 = data.line;
+      if (!(typeof data7 == "number" && !(data7 % 1) && !isNaN(data7) && isFinite(data7))) {
+        let err18 = { instancePath: instancePath + "/line", schemaPath: "#/properties/line/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema42.properties.line.type, parentSchema: schema42.properties.line, data: data7 };
+        vErrors === null ? vErrors = [err18] : vErrors.push(err18), errors++;
+      }
+      if (typeof data7 == "number" && isFinite(data7) && (data7 < 0 || isNaN(data7))) {
+        let err19 = { instancePath: instancePath + "/line", schemaPath: "#/properties/line/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema42.properties.line, data: data7 };
+        vErrors === null ? vErrors = [err19] : vErrors.push(err19), errors++;
+      }
+    }
+  } else {
+    let err20 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema42.type, parentSchema: schema42, data };
+    vErrors === null ? vErrors = [err20] : vErrors.push(err20), errors++;
+  }
+  return validate23.errors = vErrors, errors === 0;
+}
+validate23.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
 function validate22(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate22.evaluated;
+  if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
+    if (data.rule === void 0) {
+      let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema38.required, parentSchema: schema38, data };
+      vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
+    }
+    if (data.entry === void 0) {
+      let err1 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "entry" }, message: "must have required property 'entry'", schema: schema38.required, parentSchema: schema38, data };
+      vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
+    }
+    if (data.level === void 0) {
+      let err2 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "level" }, message: "must have required property 'level'", schema: schema38.required, parentSchema: schema38, data };
+      vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
+    }
+    if (data.baselineState === void 0) {
+      let err3 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "baselineState" }, message: "must have required property 'baselineState'", schema: schema38.required, parentSchema: schema38, data };
+      vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
+    }
+    if (data.about === void 0) {
+      let err4 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "about" }, message: "must have required property 'about'", schema: schema38.required, parentSchema: schema38, data };
+      vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
+    }
+    if (data.subject === void 0) {
+      let err5 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "subject" }, message: "must have required property 'subject'", schema: schema38.required, parentSchema: schema38, data };
+      vErrors === null ? vErrors = [err5] : vErrors.push(err5), errors++;
+    }
+    if (data.facet === void 0) {
+      let err6 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "facet" }, message: "must have required property 'facet'", schema: schema38.required, parentSchema: schema38, data };
+      vErrors === null ? vErrors = [err6] : vErrors.push(err6), errors++;
+    }
+    if (data.message === void 0) {
+      let err7 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "message" }, message: "must have required property 'message'", schema: schema38.required, parentSchema: schema38, data };
+      vErrors === null ? vErrors = [err7] : vErrors.push(err7), errors++;
+    }
+    if (data.fails === void 0) {
+      let err8 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "fails" }, message: "must have required property 'fails'", schema: schema38.required, parentSchema: schema38, data };
+      vErrors === null ? vErrors = [err8] : vErrors.push(err8), errors++;
+    }
+    if (data.place === void 0) {
+      let err9 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "place" }, message: "must have required property 'place'", schema: schema38.required, parentSchema: schema38, data };
+      vErrors === null ? vErrors = [err9] : vErrors.push(err9), errors++;
+    }
+    if (data.waiver === void 0) {
+      let err10 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "waiver" }, message: "must have required property 'waiver'", schema: schema38.required, parentSchema: schema38, data };
+      vErrors === null ? vErrors = [err10] : vErrors.push(err10), errors++;
+    }
+    for (let key0 in data)
+      if (!func1.call(schema38.properties, key0)) {
+        let err11 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema38, data };
+        vErrors === null ? vErrors = [err11] : vErrors.push(err11), errors++;
+      }
+    if (data.rule !== void 0) {
+      let data0 = data.rule;
+      if (typeof data0 != "string") {
+        let err12 = { instancePath: instancePath + "/rule", schemaPath: "#/properties/rule/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema38.properties.rule.type, parentSchema: schema38.properties.rule, data: data0 };
+        vErrors === null ? vErrors = [err12] : vErrors.push(err12), errors++;
+      }
+    }
+    if (data.entry !== void 0) {
+      let data1 = data.entry;
+      if (typeof data1 != "string") {
+        let err13 = { instancePath: instancePath + "/entry", schemaPath: "#/properties/entry/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema38.properties.entry.type, parentSchema: schema38.properties.entry, data: data1 };
+        vErrors === null ? vErrors = [err13] : vErrors.push(err13), errors++;
+      }
+    }
+    if (data.level !== void 0) {
+      let data2 = data.level;
+      if (!(data2 === "error" || data2 === "warning" || data2 === "note")) {
+        let err14 = { instancePath: instancePath + "/level", schemaPath: "#/$defs/level/enum", keyword: "enum", params: { allowedValues: schema39.enum }, message: "must be equal to one of the allowed values", schema: schema39.enum, parentSchema: schema39, data: data2 };
+        vErrors === null ? vErrors = [err14] : vErrors.push(err14), errors++;
+      }
+    }
+    if (data.baselineState !== void 0) {
+      let data3 = data.baselineState;
+      if (!(data3 === "new" || data3 === "updated" || data3 === "absent")) {
+        let err15 = { instancePath: instancePath + "/baselineState", schemaPath: "#/properties/baselineState/enum", keyword: "enum", params: { allowedValues: schema38.properties.baselineState.enum }, message: "must be equal to one of the allowed values", schema: schema38.properties.baselineState.enum, parentSchema: schema38.properties.baselineState, data: data3 };
+        vErrors === null ? vErrors = [err15] : vErrors.push(err15), errors++;
+      }
+    }
+    if (data.about !== void 0) {
+      let data4 = data.about;
+      if (!(data4 === "state" || data4 === "change")) {
+        let err16 = { instancePath: instancePath + "/about", schemaPath: "#/properties/about/enum", keyword: "enum", params: { allowedValues: schema38.properties.about.enum }, message: "must be equal to one of the allowed values", schema: schema38.properties.about.enum, parentSchema: schema38.properties.about, data: data4 };
+        vErrors === null ? vErrors = [err16] : vErrors.push(err16), errors++;
+      }
+    }
+    if (data.subject !== void 0) {
+      let data5 = data.subject;
+      if (data5 && typeof data5 == "object" && !Array.isArray(data5)) {
+        if (data5.kind === void 0) {
+          let err17 = { instancePath: instancePath + "/subject", schemaPath: "#/$defs/subject/required", keyword: "required", params: { missingProperty: "kind" }, message: "must have required property 'kind'", schema: schema40.required, parentSchema: schema40, data: data5 };
+          vErrors === null ? vErrors = [err17] : vErrors.push(err17), errors++;
+        }
+        if (data5.name === void 0) {
+          let err18 = { instancePath: instancePath + "/subject", schemaPath: "#/$defs/subject/required", keyword: "required", params: { missingProperty: "name" }, message: "must have required property 'name'", schema: schema40.required, parentSchema: schema40, data: data5 };
+          vErrors === null ? vErrors = [err18] : vErrors.push(err18), errors++;
+        }
+        for (let key1 in data5)
+          if (!(key1 === "kind" || key1 === "name")) {
+            let err19 = { instancePath: instancePath + "/subject", schemaPath: "#/$defs/subject/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key1 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema40, data: data5 };
+            vErrors === null ? vErrors = [err19] : vErrors.push(err19), errors++;
+          }
+        if (data5.kind !== void 0) {
+          let data6 = data5.kind;
+          if (!(data6 === "estate" || data6 === "site" || data6 === "team" || data6 === "label" || data6 === "scope" || data6 === "server" || data6 === "volume" || data6 === "volume-group" || data6 === "file-system" || data6 === "branch")) {
+            let err20 = { instancePath: instancePath + "/subject/kind", schemaPath: "#/$defs/subject/properties/kind/enum", keyword: "enum", params: { allowedValues: schema40.properties.kind.enum }, message: "must be equal to one of the allowed values", schema: schema40.properties.kind.enum, parentSchema: schema40.properties.kind, data: data6 };
+            vErrors === null ? vErrors = [err20] : vErrors.push(err20), errors++;
+          }
+        }
+        if (data5.name !== void 0) {
+          let data7 = data5.name;
+          if (typeof data7 != "string") {
+            let err21 = { instancePath: instancePath + "/subject/name", schemaPath: "#/$defs/subject/properties/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema40.properties.name.type, parentSchema: schema40.properties.name, data: data7 };
+            vErrors === null ? vErrors = [err21] : vErrors.push(err21), errors++;
+          }
+        }
+      } else {
+        let err22 = { instancePath: instancePath + "/subject", schemaPath: "#/$defs/subject/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema40.type, parentSchema: schema40, data: data5 };
+        vErrors === null ? vErrors = [err22] : vErrors.push(err22), errors++;
+      }
+    }
+    if (data.facet !== void 0) {
+      let data8 = data.facet;
+      if (typeof data8 != "string" && data8 !== null) {
+        let err23 = { instancePath: instancePath + "/facet", schemaPath: "#/properties/facet/type", keyword: "type", params: { type: schema38.properties.facet.type }, message: "must be string,null", schema: schema38.properties.facet.type, parentSchema: schema38.properties.facet, data: data8 };
+        vErrors === null ? vErrors = [err23] : vErrors.push(err23), errors++;
+      }
+    }
+    if (data.message !== void 0) {
+      let data9 = data.message;
+      if (typeof data9 != "string") {
+        let err24 = { instancePath: instancePath + "/message", schemaPath: "#/properties/message/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema38.properties.message.type, parentSchema: schema38.properties.message, data: data9 };
+        vErrors === null ? vErrors = [err24] : vErrors.push(err24), errors++;
+      }
+    }
+    if (data.fails !== void 0) {
+      let data10 = data.fails;
+      if (typeof data10 != "boolean") {
+        let err25 = { instancePath: instancePath + "/fails", schemaPath: "#/properties/fails/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema38.properties.fails.type, parentSchema: schema38.properties.fails, data: data10 };
+        vErrors === null ? vErrors = [err25] : vErrors.push(err25), errors++;
+      }
+    }
+    if (data.place !== void 0) {
+      let data11 = data.place;
+      if (data11 && typeof data11 == "object" && !Array.isArray(data11)) {
+        if (data11.revision === void 0) {
+          let err26 = { instancePath: instancePath + "/place", schemaPath: "#/$defs/place/required", keyword: "required", params: { missingProperty: "revision" }, message: "must have required property 'revision'", schema: schema41.required, parentSchema: schema41, data: data11 };
+          vErrors === null ? vErrors = [err26] : vErrors.push(err26), errors++;
+        }
+        if (data11.file === void 0) {
+          let err27 = { instancePath: instancePath + "/place", schemaPath: "#/$defs/place/required", keyword: "required", params: { missingProperty: "file" }, message: "must have required property 'file'", schema: schema41.required, parentSchema: schema41, data: data11 };
+          vErrors === null ? vErrors = [err27] : vErrors.push(err27), errors++;
+        }
+        if (data11.line === void 0) {
+          let err28 = { instancePath: instancePath + "/place", schemaPath: "#/$defs/place/required", keyword: "required", params: { missingProperty: "line" }, message: "must have required property 'line'", schema: schema41.required, parentSchema: schema41, data: data11 };
+          vErrors === null ? vErrors = [err28] : vErrors.push(err28), errors++;
+        }
+        if (data11.column === void 0) {
+          let err29 = { instancePath: instancePath + "/place", schemaPath: "#/$defs/place/required", keyword: "required", params: { missingProperty: "column" }, message: "must have required property 'column'", schema: schema41.required, parentSchema: schema41, data: data11 };
+          vErrors === null ? vErrors = [err29] : vErrors.push(err29), errors++;
+        }
+        for (let key2 in data11)
+          if (!(key2 === "revision" || key2 === "file" || key2 === "line" || key2 === "column")) {
+            let err30 = { instancePath: instancePath + "/place", schemaPath: "#/$defs/place/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key2 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema41, data: data11 };
+            vErrors === null ? vErrors = [err30] : vErrors.push(err30), errors++;
+          }
+        if (data11.revision !== void 0) {
+          let data12 = data11.revision;
+          if (!(data12 === "base" || data12 === "head" || data12 === null)) {
+            let err31 = { instancePath: instancePath + "/place/revision", schemaPath: "#/$defs/place/properties/revision/enum", keyword: "enum", params: { allowedValues: schema41.properties.revision.enum }, message: "must be equal to one of the allowed values", schema: schema41.properties.revision.enum, parentSchema: schema41.properties.revision, data: data12 };
+            vErrors === null ? vErrors = [err31] : vErrors.push(err31), errors++;
+          }
+        }
+        if (data11.file !== void 0) {
+          let data13 = data11.file;
+          if (typeof data13 != "string") {
+            let err32 = { instancePath: instancePath + "/place/file", schemaPath: "#/$defs/place/properties/file/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema41.properties.file.type, parentSchema: schema41.properties.file, data: data13 };
+            vErrors === null ? vErrors = [err32] : vErrors.push(err32), errors++;
+          }
+        }
+        if (data11.line !== void 0) {
+          let data14 = data11.line;
+          if (!(typeof data14 == "number" && !(data14 % 1) && !isNaN(data14) && isFinite(data14))) {
+            let err33 = { instancePath: instancePath + "/place/line", schemaPath: "#/$defs/place/properties/line/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema41.properties.line.type, parentSchema: schema41.properties.line, data: data14 };
+            vErrors === null ? vErrors = [err33] : vErrors.push(err33), errors++;
+          }
+          if (typeof data14 == "number" && isFinite(data14) && (data14 < 0 || isNaN(data14))) {
+            let err34 = { instancePath: instancePath + "/place/line", schemaPath: "#/$defs/place/properties/line/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema41.properties.line, data: data14 };
+            vErrors === null ? vErrors = [err34] : vErrors.push(err34), errors++;
+          }
+        }
+        if (data11.column !== void 0) {
+          let data15 = data11.column;
+          if (!(typeof data15 == "number" && !(data15 % 1) && !isNaN(data15) && isFinite(data15))) {
+            let err35 = { instancePath: instancePath + "/place/column", schemaPath: "#/$defs/place/properties/column/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema41.properties.column.type, parentSchema: schema41.properties.column, data: data15 };
+            vErrors === null ? vErrors = [err35] : vErrors.push(err35), errors++;
+          }
+          if (typeof data15 == "number" && isFinite(data15) && (data15 < 0 || isNaN(data15))) {
+            let err36 = { instancePath: instancePath + "/place/column", schemaPath: "#/$defs/place/properties/column/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema41.properties.column, data: data15 };
+            vErrors === null ? vErrors = [err36] : vErrors.push(err36), errors++;
+          }
+        }
+      } else {
+        let err37 = { instancePath: instancePath + "/place", schemaPath: "#/$defs/place/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema41.type, parentSchema: schema41, data: data11 };
+        vErrors === null ? vErrors = [err37] : vErrors.push(err37), errors++;
+      }
+    }
+    if (data.waiver !== void 0) {
+      let data16 = data.waiver, _errs35 = errors, valid6 = !1, passing0 = null, _errs36 = errors;
+      validate23(data16, { instancePath: instancePath + "/waiver", parentData: data, parentDataProperty: "waiver", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate23.errors : vErrors.concat(validate23.errors), errors = vErrors.length);
+      var _valid0 = _errs36 === errors;
+      _valid0 && (valid6 = !0, passing0 = 0);
+      let _errs37 = errors;
+      if (data16 !== null) {
+        let err38 = { instancePath: instancePath + "/waiver", schemaPath: "#/properties/waiver/oneOf/1/type", keyword: "type", params: { type: "null" }, message: "must be null", schema: schema38.properties.waiver.oneOf[1].type, parentSchema: schema38.properties.waiver.oneOf[1], data: data16 };
+        vErrors === null ? vErrors = [err38] : vErrors.push(err38), errors++;
+      }
+      var _valid0 = _errs37 === errors;
+      if (_valid0 && valid6 ? (valid6 = !1, passing0 = [passing0, 1]) : _valid0 && (valid6 = !0, passing0 = 1), valid6)
+        errors = _errs35, vErrors !== null && (_errs35 ? vErrors.length = _errs35 : vErrors = null);
+      else {
+        let err39 = { instancePath: instancePath + "/waiver", schemaPath: "#/properties/waiver/oneOf", keyword: "oneOf", params: { passingSchemas: passing0 }, message: "must match exactly one schema in oneOf", schema: schema38.properties.waiver.oneOf, parentSchema: schema38.properties.waiver, data: data16 };
+        vErrors === null ? vErrors = [err39] : vErrors.push(err39), errors++;
+      }
+    }
+  } else {
+    let err40 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema38.type, parentSchema: schema38, data };
+    vErrors === null ? vErrors = [err40] : vErrors.push(err40), errors++;
+  }
+  return validate22.errors = vErrors, errors === 0;
+}
+validate22.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+var schema46 = { title: "AuditBetween", type: "object", description: "What came and went on the base since the record before, with no change of storage: by the day, the policy, the prices or the readings.", additionalProperties: !1, required: ["began", "came", "went"], properties: { began: { type: "boolean", description: "Whether the replay began here; `came` is then all that stood at the beginning." }, came: { type: "array", description: "What is said that was not.", items: { $ref: "#/$defs/brief" } }, went: { type: "array", description: "What is no longer said.", items: { $ref: "#/$defs/brief" } } } }, schema47 = { title: "AuditStanding", type: "object", description: "A finding that stood without a change of storage.", additionalProperties: !1, required: ["rule", "entry", "level", "subject", "facet", "message"], properties: { rule: { type: "string", description: "The rule." }, entry: { type: "string", description: "The name of the entry." }, level: { $ref: "#/$defs/level" }, subject: { $ref: "#/$defs/subject" }, facet: { type: ["string", "null"], description: "As in a finding." }, message: { type: "string", description: "What is wrong." } } };
+function validate27(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate27.evaluated;
+  if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
+    if (data.rule === void 0) {
+      let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema47.required, parentSchema: schema47, data };
+      vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
+    }
+    if (data.entry === void 0) {
+      let err1 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "entry" }, message: "must have required property 'entry'", schema: schema47.required, parentSchema: schema47, data };
+      vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
+    }
+    if (data.level === void 0) {
+      let err2 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "level" }, message: "must have required property 'level'", schema: schema47.required, parentSchema: schema47, data };
+      vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
+    }
+    if (data.subject === void 0) {
+      let err3 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "subject" }, message: "must have required property 'subject'", schema: schema47.required, parentSchema: schema47, data };
+      vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
+    }
+    if (data.facet === void 0) {
+      let err4 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "facet" }, message: "must have required property 'facet'", schema: schema47.required, parentSchema: schema47, data };
+      vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
+    }
+    if (data.message === void 0) {
+      let err5 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "message" }, message: "must have required property 'message'", schema: schema47.required, parentSchema: schema47, data };
+      vErrors === null ? vErrors = [err5] : vErrors.push(err5), errors++;
+    }
+    for (let key0 in data)
+      if (!(key0 === "rule" || key0 === "entry" || key0 === "level" || key0 === "subject" || key0 === "facet" || key0 === "message")) {
+        let err6 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema47, data };
+        vErrors === null ? vErrors = [err6] : vErrors.push(err6), errors++;
+      }
+    if (data.rule !== void 0) {
+      let data0 = data.rule;
+      if (typeof data0 != "string") {
+        let err7 = { instancePath: instancePath + "/rule", schemaPath: "#/properties/rule/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema47.properties.rule.type, parentSchema: schema47.properties.rule, data: data0 };
+        vErrors === null ? vErrors = [err7] : vErrors.push(err7), errors++;
+      }
+    }
+    if (data.entry !== void 0) {
+      let data1 = data.entry;
+      if (typeof data1 != "string") {
+        let err8 = { instancePath: instancePath + "/entry", schemaPath: "#/properties/entry/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema47.properties.entry.type, parentSchema: schema47.properties.entry, data: data1 };
+        vErrors === null ? vErrors = [err8] : vErrors.push(err8), errors++;
+      }
+    }
+    if (data.level !== void 0) {
+      let data2 = data.level;
+      if (!(data2 === "error" || data2 === "warning" || data2 === "note")) {
+        let err9 = { instancePath: instancePath + "/level", schemaPath: "#/$defs/level/enum", keyword: "enum", params: { allowedValues: schema39.enum }, message: "must be equal to one of the allowed values", schema: schema39.enum, parentSchema: schema39, data: data2 };
+        vErrors === null ? vErrors = [err9] : vErrors.push(err9), errors++;
+      }
+    }
+    if (data.subject !== void 0) {
+      let data3 = data.subject;
+      if (data3 && typeof data3 == "object" && !Array.isArray(data3)) {
+        if (data3.kind === void 0) {
+          let err10 = { instancePath: instancePath + "/subject", schemaPath: "#/$defs/subject/required", keyword: "required", params: { missingProperty: "kind" }, message: "must have required property 'kind'", schema: schema40.required, parentSchema: schema40, data: data3 };
+          vErrors === null ? vErrors = [err10] : vErrors.push(err10), errors++;
+        }
+        if (data3.name === void 0) {
+          let err11 = { instancePath: instancePath + "/subject", schemaPath: "#/$defs/subject/required", keyword: "required", params: { missingProperty: "name" }, message: "must have required property 'name'", schema: schema40.required, parentSchema: schema40, data: data3 };
+          vErrors === null ? vErrors = [err11] : vErrors.push(err11), errors++;
+        }
+        for (let key1 in data3)
+          if (!(key1 === "kind" || key1 === "name")) {
+            let err12 = { instancePath: instancePath + "/subject", schemaPath: "#/$defs/subject/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key1 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema40, data: data3 };
+            vErrors === null ? vErrors = [err12] : vErrors.push(err12), errors++;
+          }
+        if (data3.kind !== void 0) {
+          let data4 = data3.kind;
+          if (!(data4 === "estate" || data4 === "site" || data4 === "team" || data4 === "label" || data4 === "scope" || data4 === "server" || data4 === "volume" || data4 === "volume-group" || data4 === "file-system" || data4 === "branch")) {
+            let err13 = { instancePath: instancePath + "/subject/kind", schemaPath: "#/$defs/subject/properties/kind/enum", keyword: "enum", params: { allowedValues: schema40.properties.kind.enum }, message: "must be equal to one of the allowed values", schema: schema40.properties.kind.enum, parentSchema: schema40.properties.kind, data: data4 };
+            vErrors === null ? vErrors = [err13] : vErrors.push(err13), errors++;
+          }
+        }
+        if (data3.name !== void 0) {
+          let data5 = data3.name;
+          if (typeof data5 != "string") {
+            let err14 = { instancePath: instancePath + "/subject/name", schemaPath: "#/$defs/subject/properties/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema40.properties.name.type, parentSchema: schema40.properties.name, data: data5 };
+            vErrors === null ? vErrors = [err14] : vErrors.push(err14), errors++;
+          }
+        }
+      } else {
+        let err15 = { instancePath: instancePath + "/subject", schemaPath: "#/$defs/subject/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema40.type, parentSchema: schema40, data: data3 };
+        vErrors === null ? vErrors = [err15] : vErrors.push(err15), errors++;
+      }
+    }
+    if (data.facet !== void 0) {
+      let data6 = data.facet;
+      if (typeof data6 != "string" && data6 !== null) {
+        let err16 = { instancePath: instancePath + "/facet", schemaPath: "#/properties/facet/type", keyword: "type", params: { type: schema47.properties.facet.type }, message: "must be string,null", schema: schema47.properties.facet.type, parentSchema: schema47.properties.facet, data: data6 };
+        vErrors === null ? vErrors = [err16] : vErrors.push(err16), errors++;
+      }
+    }
+    if (data.message !== void 0) {
+      let data7 = data.message;
+      if (typeof data7 != "string") {
+        let err17 = { instancePath: instancePath + "/message", schemaPath: "#/properties/message/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema47.properties.message.type, parentSchema: schema47.properties.message, data: data7 };
+        vErrors === null ? vErrors = [err17] : vErrors.push(err17), errors++;
+      }
+    }
+  } else {
+    let err18 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema47.type, parentSchema: schema47, data };
+    vErrors === null ? vErrors = [err18] : vErrors.push(err18), errors++;
+  }
+  return validate27.errors = vErrors, errors === 0;
+}
+validate27.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+function validate26(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate26.evaluated;
+  if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
+    if (data.began === void 0) {
+      let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "began" }, message: "must have required property 'began'", schema: schema46.required, parentSchema: schema46, data };
+      vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
+    }
+    if (data.came === void 0) {
+      let err1 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "came" }, message: "must have required property 'came'", schema: schema46.required, parentSchema: schema46, data };
+      vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
+    }
+    if (data.went === void 0) {
+      let err2 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "went" }, message: "must have required property 'went'", schema: schema46.required, parentSchema: schema46, data };
+      vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
+    }
+    for (let key0 in data)
+      if (!(key0 === "began" || key0 === "came" || key0 === "went")) {
+        let err3 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema46, data };
+        vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
+      }
+    if (data.began !== void 0) {
+      let data0 = data.began;
+      if (typeof data0 != "boolean") {
+        let err4 = { instancePath: instancePath + "/began", schemaPath: "#/properties/began/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema46.properties.began.type, parentSchema: schema46.properties.began, data: data0 };
+        vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
+      }
+    }
+    if (data.came !== void 0) {
+      let data1 = data.came;
+      if (Array.isArray(data1)) {
+        let len0 = data1.length;
+        for (let i0 = 0; i0 < len0; i0++)
+          validate27(data1[i0], { instancePath: instancePath + "/came/" + i0, parentData: data1, parentDataProperty: i0, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate27.errors : vErrors.concat(validate27.errors), errors = vErrors.length);
+      } else {
+        let err5 = { instancePath: instancePath + "/came", schemaPath: "#/properties/came/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema46.properties.came.type, parentSchema: schema46.properties.came, data: data1 };
+        vErrors === null ? vErrors = [err5] : vErrors.push(err5), errors++;
+      }
+    }
+    if (data.went !== void 0) {
+      let data3 = data.went;
+      if (Array.isArray(data3)) {
+        let len1 = data3.length;
+        for (let i1 = 0; i1 < len1; i1++)
+          validate27(data3[i1], { instancePath: instancePath + "/went/" + i1, parentData: data3, parentDataProperty: i1, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate27.errors : vErrors.concat(validate27.errors), errors = vErrors.length);
+      } else {
+        let err6 = { instancePath: instancePath + "/went", schemaPath: "#/properties/went/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema46.properties.went.type, parentSchema: schema46.properties.went, data: data3 };
+        vErrors === null ? vErrors = [err6] : vErrors.push(err6), errors++;
+      }
+    }
+  } else {
+    let err7 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema46.type, parentSchema: schema46, data };
+    vErrors === null ? vErrors = [err7] : vErrors.push(err7), errors++;
+  }
+  return validate26.errors = vErrors, errors === 0;
+}
+validate26.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+var schema50 = { title: "AuditRenamed", type: "object", description: "A finding that goes on under another name.", additionalProperties: !1, required: ["entry", "from", "to"], properties: { entry: { type: "string", description: "The name of the entry." }, from: { $ref: "#/$defs/named" }, to: { $ref: "#/$defs/named" } } }, schema51 = { title: "AuditNamed", type: "object", description: "What a finding is told by.", additionalProperties: !1, required: ["subject", "facet"], properties: { subject: { $ref: "#/$defs/subject" }, facet: { type: ["string", "null"], description: "As in a finding." } } };
+function validate32(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate32.evaluated;
+  if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
+    if (data.subject === void 0) {
+      let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "subject" }, message: "must have required property 'subject'", schema: schema51.required, parentSchema: schema51, data };
+      vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
+    }
+    if (data.facet === void 0) {
+      let err1 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "facet" }, message: "must have required property 'facet'", schema: schema51.required, parentSchema: schema51, data };
+      vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
+    }
+    for (let key0 in data)
+      if (!(key0 === "subject" || key0 === "facet")) {
+        let err2 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema51, data };
+        vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
+      }
+    if (data.subject !== void 0) {
+      let data0 = data.subject;
+      if (data0 && typeof data0 == "object" && !Array.isArray(data0)) {
+        if (data0.kind === void 0) {
+          let err3 = { instancePath: instancePath + "/subject", schemaPath: "#/$defs/subject/required", keyword: "required", params: { missingProperty: "kind" }, message: "must have required property 'kind'", schema: schema40.required, parentSchema: schema40, data: data0 };
+          vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
+        }
+        if (data0.name === void 0) {
+          let err4 = { instancePath: instancePath + "/subject", schemaPath: "#/$defs/subject/required", keyword: "required", params: { missingProperty: "name" }, message: "must have required property 'name'", schema: schema40.required, parentSchema: schema40, data: data0 };
+          vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
+        }
+        for (let key1 in data0)
+          if (!(key1 === "kind" || key1 === "name")) {
+            let err5 = { instancePath: instancePath + "/subject", schemaPath: "#/$defs/subject/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key1 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema40, data: data0 };
+            vErrors === null ? vErrors = [err5] : vErrors.push(err5), errors++;
+          }
+        if (data0.kind !== void 0) {
+          let data1 = data0.kind;
+          if (!(data1 === "estate" || data1 === "site" || data1 === "team" || data1 === "label" || data1 === "scope" || data1 === "server" || data1 === "volume" || data1 === "volume-group" || data1 === "file-system" || data1 === "branch")) {
+            let err6 = { instancePath: instancePath + "/subject/kind", schemaPath: "#/$defs/subject/properties/kind/enum", keyword: "enum", params: { allowedValues: schema40.properties.kind.enum }, message: "must be equal to one of the allowed values", schema: schema40.properties.kind.enum, parentSchema: schema40.properties.kind, data: data1 };
+            vErrors === null ? vErrors = [err6] : vErrors.push(err6), errors++;
+          }
+        }
+        if (data0.name !== void 0) {
+          let data2 = data0.name;
+          if (typeof data2 != "string") {
+            let err7 = { instancePath: instancePath + "/subject/name", schemaPath: "#/$defs/subject/properties/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema40.properties.name.type, parentSchema: schema40.properties.name, data: data2 };
+            vErrors === null ? vErrors = [err7] : vErrors.push(err7), errors++;
+          }
+        }
+      } else {
+        let err8 = { instancePath: instancePath + "/subject", schemaPath: "#/$defs/subject/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema40.type, parentSchema: schema40, data: data0 };
+        vErrors === null ? vErrors = [err8] : vErrors.push(err8), errors++;
+      }
+    }
+    if (data.facet !== void 0) {
+      let data3 = data.facet;
+      if (typeof data3 != "string" && data3 !== null) {
+        let err9 = { instancePath: instancePath + "/facet", schemaPath: "#/properties/facet/type", keyword: "type", params: { type: schema51.properties.facet.type }, message: "must be string,null", schema: schema51.properties.facet.type, parentSchema: schema51.properties.facet, data: data3 };
+        vErrors === null ? vErrors = [err9] : vErrors.push(err9), errors++;
+      }
+    }
+  } else {
+    let err10 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema51.type, parentSchema: schema51, data };
+    vErrors === null ? vErrors = [err10] : vErrors.push(err10), errors++;
+  }
+  return validate32.errors = vErrors, errors === 0;
+}
+validate32.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+function validate31(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate31.evaluated;
+  if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
+    if (data.entry === void 0) {
+      let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "entry" }, message: "must have required property 'entry'", schema: schema50.required, parentSchema: schema50, data };
+      vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
+    }
+    if (data.from === void 0) {
+      let err1 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "from" }, message: "must have required property 'from'", schema: schema50.required, parentSchema: schema50, data };
+      vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
+    }
+    if (data.to === void 0) {
+      let err2 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "to" }, message: "must have required property 'to'", schema: schema50.required, parentSchema: schema50, data };
+      vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
+    }
+    for (let key0 in data)
+      if (!(key0 === "entry" || key0 === "from" || key0 === "to")) {
+        let err3 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema50, data };
+        vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
+      }
+    if (data.entry !== void 0) {
+      let data0 = data.entry;
+      if (typeof data0 != "string") {
+        let err4 = { instancePath: instancePath + "/entry", schemaPath: "#/properties/entry/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema50.properties.entry.type, parentSchema: schema50.properties.entry, data: data0 };
+        vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
+      }
+    }
+    data.from !== void 0 && (validate32(data.from, { instancePath: instancePath + "/from", parentData: data, parentDataProperty: "from", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate32.errors : vErrors.concat(validate32.errors), errors = vErrors.length)), data.to !== void 0 && (validate32(data.to, { instancePath: instancePath + "/to", parentData: data, parentDataProperty: "to", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate32.errors : vErrors.concat(validate32.errors), errors = vErrors.length));
+  } else {
+    let err5 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema50.type, parentSchema: schema50, data };
+    vErrors === null ? vErrors = [err5] : vErrors.push(err5), errors++;
+  }
+  return validate31.errors = vErrors, errors === 0;
+}
+validate31.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+var schema53 = { title: "AuditWaiverUse", type: "object", description: "What became of a waiver in this judgement.", additionalProperties: !1, required: ["state", "waiver", "findings"], properties: { state: { enum: ["used", "lapsed"], description: "It let a finding stand; or its date was over, and there still was a finding that it was for." }, waiver: { $ref: "#/$defs/waiver" }, findings: { type: "integer", minimum: 0, description: "How many findings." } } };
+function validate36(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate36.evaluated;
+  if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
+    if (data.state === void 0) {
+      let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "state" }, message: "must have required property 'state'", schema: schema53.required, parentSchema: schema53, data };
+      vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
+    }
+    if (data.waiver === void 0) {
+      let err1 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "waiver" }, message: "must have required property 'waiver'", schema: schema53.required, parentSchema: schema53, data };
+      vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
+    }
+    if (data.findings === void 0) {
+      let err2 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "findings" }, message: "must have required property 'findings'", schema: schema53.required, parentSchema: schema53, data };
+      vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
+    }
+    for (let key0 in data)
+      if (!(key0 === "state" || key0 === "waiver" || key0 === "findings")) {
+        let err3 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema53, data };
+        vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
+      }
+    if (data.state !== void 0) {
+      let data0 = data.state;
+      if (!(data0 === "used" || data0 === "lapsed")) {
+        let err4 = { instancePath: instancePath + "/state", schemaPath: "#/properties/state/enum", keyword: "enum", params: { allowedValues: schema53.properties.state.enum }, message: "must be equal to one of the allowed values", schema: schema53.properties.state.enum, parentSchema: schema53.properties.state, data: data0 };
+        vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
+      }
+    }
+    if (data.waiver !== void 0 && (validate23(data.waiver, { instancePath: instancePath + "/waiver", parentData: data, parentDataProperty: "waiver", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate23.errors : vErrors.concat(validate23.errors), errors = vErrors.length)), data.findings !== void 0) {
+      let data2 = data.findings;
+      if (!(typeof data2 == "number" && !(data2 % 1) && !isNaN(data2) && isFinite(data2))) {
+        let err5 = { instancePath: instancePath + "/findings", schemaPath: "#/properties/findings/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema53.properties.findings.type, parentSchema: schema53.properties.findings, data: data2 };
+        vErrors === null ? vErrors = [err5] : vErrors.push(err5), errors++;
+      }
+      if (typeof data2 == "number" && isFinite(data2) && (data2 < 0 || isNaN(data2))) {
+        let err6 = { instancePath: instancePath + "/findings", schemaPath: "#/properties/findings/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema53.properties.findings, data: data2 };
+        vErrors === null ? vErrors = [err6] : vErrors.push(err6), errors++;
+      }
+    }
+  } else {
+    let err7 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema53.type, parentSchema: schema53, data };
+    vErrors === null ? vErrors = [err7] : vErrors.push(err7), errors++;
+  }
+  return validate36.errors = vErrors, errors === 0;
+}
+validate36.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+var schema54 = { title: "AuditCost", type: "object", description: "What the estate costs a month.", additionalProperties: !1, required: ["currency", "before", "after", "difference", "teams"], properties: { currency: { type: "string", description: "ISO 4217." }, before: { $ref: "#/$defs/money", description: "Before the commit." }, after: { $ref: "#/$defs/money", description: "After it." }, difference: { $ref: "#/$defs/money", description: "The difference." }, teams: { type: "array", description: "By team, in order of name.", items: { $ref: "#/$defs/team" } } } }, schema55 = { title: "AuditMoney", type: "string", pattern: "^-?[0-9]+(\\.[0-9]+)?$", description: "An exact amount, as a decimal string." }, pattern7 = new RegExp("^-?[0-9]+(\\.[0-9]+)?$", "u"), schema58 = { title: "AuditTeam", type: "object", description: "What a team's storage costs a month.", additionalProperties: !1, required: ["team", "before", "after", "difference"], properties: { team: { type: ["string", "null"], description: "The team; null for what belongs to none." }, before: { $ref: "#/$defs/money", description: "Before the commit." }, after: { $ref: "#/$defs/money", description: "After it." }, difference: { $ref: "#/$defs/money", description: "The difference." } } };
+function validate40(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate40.evaluated;
+  if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
+    if (data.team === void 0) {
+      let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "team" }, message: "must have required property 'team'", schema: schema58.required, parentSchema: schema58, data };
+      vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
+    }
+    if (data.before === void 0) {
+      let err1 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "before" }, message: "must have required property 'before'", schema: schema58.required, parentSchema: schema58, data };
+      vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
+    }
+    if (data.after === void 0) {
+      let err2 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "after" }, message: "must have required property 'after'", schema: schema58.required, parentSchema: schema58, data };
+      vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
+    }
+    if (data.difference === void 0) {
+      let err3 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "difference" }, message: "must have required property 'difference'", schema: schema58.required, parentSchema: schema58, data };
+      vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
+    }
+    for (let key0 in data)
+      if (!(key0 === "team" || key0 === "before" || key0 === "after" || key0 === "difference")) {
+        let err4 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema58, data };
+        vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
+      }
+    if (data.team !== void 0) {
+      let data0 = data.team;
+      if (typeof data0 != "string" && data0 !== null) {
+        let err5 = { instancePath: instancePath + "/team", schemaPath: "#/properties/team/type", keyword: "type", params: { type: schema58.properties.team.type }, message: "must be string,null", schema: schema58.properties.team.type, parentSchema: schema58.properties.team, data: data0 };
+        vErrors === null ? vErrors = [err5] : vErrors.push(err5), errors++;
+      }
+    }
+    if (data.before !== void 0) {
+      let data1 = data.before;
+      if (typeof data1 == "string") {
+        if (!pattern7.test(data1)) {
+          let err6 = { instancePath: instancePath + "/before", schemaPath: "#/$defs/money/pattern", keyword: "pattern", params: { pattern: "^-?[0-9]+(\\.[0-9]+)?$" }, message: 'must match pattern "^-?[0-9]+(\\.[0-9]+)?$"', schema: "^-?[0-9]+(\\.[0-9]+)?$", parentSchema: schema55, data: data1 };
+          vErrors === null ? vErrors = [err6] : vErrors.push(err6), errors++;
+        }
+      } else {
+        let err7 = { instancePath: instancePath + "/before", schemaPath: "#/$defs/money/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema55.type, parentSchema: schema55, data: data1 };
+        vErrors === null ? vErrors = [err7] : vErrors.push(err7), errors++;
+      }
+    }
+    if (data.after !== void 0) {
+      let data2 = data.after;
+      if (typeof data2 == "string") {
+        if (!pattern7.test(data2)) {
+          let err8 = { instancePath: instancePath + "/after", schemaPath: "#/$defs/money/pattern", keyword: "pattern", params: { pattern: "^-?[0-9]+(\\.[0-9]+)?$" }, message: 'must match pattern "^-?[0-9]+(\\.[0-9]+)?$"', schema: "^-?[0-9]+(\\.[0-9]+)?$", parentSchema: schema55, data: data2 };
+          vErrors === null ? vErrors = [err8] : vErrors.push(err8), errors++;
+        }
+      } else {
+        let err9 = { instancePath: instancePath + "/after", schemaPath: "#/$defs/money/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema55.type, parentSchema: schema55, data: data2 };
+        vErrors === null ? vErrors = [err9] : vErrors.push(err9), errors++;
+      }
+    }
+    if (data.difference !== void 0) {
+      let data3 = data.difference;
+      if (typeof data3 == "string") {
+        if (!pattern7.test(data3)) {
+          let err10 = { instancePath: instancePath + "/difference", schemaPath: "#/$defs/money/pattern", keyword: "pattern", params: { pattern: "^-?[0-9]+(\\.[0-9]+)?$" }, message: 'must match pattern "^-?[0-9]+(\\.[0-9]+)?$"', schema: "^-?[0-9]+(\\.[0-9]+)?$", parentSchema: schema55, data: data3 };
+          vErrors === null ? vErrors = [err10] : vErrors.push(err10), errors++;
+        }
+      } else {
+        let err11 = { instancePath: instancePath + "/difference", schemaPath: "#/$defs/money/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema55.type, parentSchema: schema55, data: data3 };
+        vErrors === null ? vErrors = [err11] : vErrors.push(err11), errors++;
+      }
+    }
+  } else {
+    let err12 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema58.type, parentSchema: schema58, data };
+    vErrors === null ? vErrors = [err12] : vErrors.push(err12), errors++;
+  }
+  return validate40.errors = vErrors, errors === 0;
+}
+validate40.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+function validate39(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate39.evaluated;
+  if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
+    if (data.currency === void 0) {
+      let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "currency" }, message: "must have required property 'currency'", schema: schema54.required, parentSchema: schema54, data };
+      vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
+    }
+    if (data.before === void 0) {
+      let err1 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "before" }, message: "must have required property 'before'", schema: schema54.required, parentSchema: schema54, data };
+      vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
+    }
+    if (data.after === void 0) {
+      let err2 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "after" }, message: "must have required property 'after'", schema: schema54.required, parentSchema: schema54, data };
+      vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
+    }
+    if (data.difference === void 0) {
+      let err3 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "difference" }, message: "must have required property 'difference'", schema: schema54.required, parentSchema: schema54, data };
+      vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
+    }
+    if (data.teams === void 0) {
+      let err4 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "teams" }, message: "must have required property 'teams'", schema: schema54.required, parentSchema: schema54, data };
+      vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
+    }
+    for (let key0 in data)
+      if (!(key0 === "currency" || key0 === "before" || key0 === "after" || key0 === "difference" || key0 === "teams")) {
+        let err5 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema54, data };
+        vErrors === null ? vErrors = [err5] : vErrors.push(err5), errors++;
+      }
+    if (data.currency !== void 0) {
+      let data0 = data.currency;
+      if (typeof data0 != "string") {
+        let err6 = { instancePath: instancePath + "/currency", schemaPath: "#/properties/currency/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema54.properties.currency.type, parentSchema: schema54.properties.currency, data: data0 };
+        vErrors === null ? vErrors = [err6] : vErrors.push(err6), errors++;
+      }
+    }
+    if (data.before !== void 0) {
+      let data1 = data.before;
+      if (typeof data1 == "string") {
+        if (!pattern7.test(data1)) {
+          let err7 = { instancePath: instancePath + "/before", schemaPath: "#/$defs/money/pattern", keyword: "pattern", params: { pattern: "^-?[0-9]+(\\.[0-9]+)?$" }, message: 'must match pattern "^-?[0-9]+(\\.[0-9]+)?$"', schema: "^-?[0-9]+(\\.[0-9]+)?$", parentSchema: schema55, data: data1 };
+          vErrors === null ? vErrors = [err7] : vErrors.push(err7), errors++;
+        }
+      } else {
+        let err8 = { instancePath: instancePath + "/before", schemaPath: "#/$defs/money/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema55.type, parentSchema: schema55, data: data1 };
+        vErrors === null ? vErrors = [err8] : vErrors.push(err8), errors++;
+      }
+    }
+    if (data.after !== void 0) {
+      let data2 = data.after;
+      if (typeof data2 == "string") {
+        if (!pattern7.test(data2)) {
+          let err9 = { instancePath: instancePath + "/after", schemaPath: "#/$defs/money/pattern", keyword: "pattern", params: { pattern: "^-?[0-9]+(\\.[0-9]+)?$" }, message: 'must match pattern "^-?[0-9]+(\\.[0-9]+)?$"', schema: "^-?[0-9]+(\\.[0-9]+)?$", parentSchema: schema55, data: data2 };
+          vErrors === null ? vErrors = [err9] : vErrors.push(err9), errors++;
+        }
+      } else {
+        let err10 = { instancePath: instancePath + "/after", schemaPath: "#/$defs/money/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema55.type, parentSchema: schema55, data: data2 };
+        vErrors === null ? vErrors = [err10] : vErrors.push(err10), errors++;
+      }
+    }
+    if (data.difference !== void 0) {
+      let data3 = data.difference;
+      if (typeof data3 == "string") {
+        if (!pattern7.test(data3)) {
+          let err11 = { instancePath: instancePath + "/difference", schemaPath: "#/$defs/money/pattern", keyword: "pattern", params: { pattern: "^-?[0-9]+(\\.[0-9]+)?$" }, message: 'must match pattern "^-?[0-9]+(\\.[0-9]+)?$"', schema: "^-?[0-9]+(\\.[0-9]+)?$", parentSchema: schema55, data: data3 };
+          vErrors === null ? vErrors = [err11] : vErrors.push(err11), errors++;
+        }
+      } else {
+        let err12 = { instancePath: instancePath + "/difference", schemaPath: "#/$defs/money/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema55.type, parentSchema: schema55, data: data3 };
+        vErrors === null ? vErrors = [err12] : vErrors.push(err12), errors++;
+      }
+    }
+    if (data.teams !== void 0) {
+      let data4 = data.teams;
+      if (Array.isArray(data4)) {
+        let len0 = data4.length;
+        for (let i0 = 0; i0 < len0; i0++)
+          validate40(data4[i0], { instancePath: instancePath + "/teams/" + i0, parentData: data4, parentDataProperty: i0, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate40.errors : vErrors.concat(validate40.errors), errors = vErrors.length);
+      } else {
+        let err13 = { instancePath: instancePath + "/teams", schemaPath: "#/properties/teams/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema54.properties.teams.type, parentSchema: schema54.properties.teams, data: data4 };
+        vErrors === null ? vErrors = [err13] : vErrors.push(err13), errors++;
+      }
+    }
+  } else {
+    let err14 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema54.type, parentSchema: schema54, data };
+    vErrors === null ? vErrors = [err14] : vErrors.push(err14), errors++;
+  }
+  return validate39.errors = vErrors, errors === 0;
+}
+validate39.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+var schema63 = { title: "AuditOpinion", type: "object", description: "What another policy would have said.", additionalProperties: !1, required: ["verdict", "reasons"], properties: { verdict: { $ref: "#/$defs/verdict" }, reasons: { type: "array", description: "Why.", items: { type: "string" } } } };
+function validate43(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate43.evaluated;
+  if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
+    if (data.verdict === void 0) {
+      let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "verdict" }, message: "must have required property 'verdict'", schema: schema63.required, parentSchema: schema63, data };
+      vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
+    }
+    if (data.reasons === void 0) {
+      let err1 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "reasons" }, message: "must have required property 'reasons'", schema: schema63.required, parentSchema: schema63, data };
+      vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
+    }
+    for (let key0 in data)
+      if (!(key0 === "verdict" || key0 === "reasons")) {
+        let err2 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema63, data };
+        vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
+      }
+    if (data.verdict !== void 0) {
+      let data0 = data.verdict;
+      if (!(data0 === "pass" || data0 === "fail" || data0 === "not judged")) {
+        let err3 = { instancePath: instancePath + "/verdict", schemaPath: "#/$defs/verdict/enum", keyword: "enum", params: { allowedValues: schema37.enum }, message: "must be equal to one of the allowed values", schema: schema37.enum, parentSchema: schema37, data: data0 };
+        vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
+      }
+    }
+    if (data.reasons !== void 0) {
+      let data1 = data.reasons;
+      if (Array.isArray(data1)) {
+        let len0 = data1.length;
+        for (let i0 = 0; i0 < len0; i0++) {
+          let data2 = data1[i0];
+          if (typeof data2 != "string") {
+            let err4 = { instancePath: instancePath + "/reasons/" + i0, schemaPath: "#/properties/reasons/items/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema63.properties.reasons.items.type, parentSchema: schema63.properties.reasons.items, data: data2 };
+            vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
+          }
+        }
+      } else {
+        let err5 = { instancePath: instancePath + "/reasons", schemaPath: "#/properties/reasons/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema63.properties.reasons.type, parentSchema: schema63.properties.reasons, data: data1 };
+        vErrors === null ? vErrors = [err5] : vErrors.push(err5), errors++;
+      }
+    }
+  } else {
+    let err6 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema63.type, parentSchema: schema63, data };
+    vErrors === null ? vErrors = [err6] : vErrors.push(err6), errors++;
+  }
+  return validate43.errors = vErrors, errors === 0;
+}
+validate43.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+var schema65 = { title: "AuditProblem", type: "object", description: "What stood in the way of a judgement.", additionalProperties: !1, required: ["place", "message", "advice"], properties: { place: { description: "Where.", oneOf: [{ $ref: "#/$defs/place" }, { type: "null" }] }, message: { type: "string", description: "What is wrong." }, advice: { type: "string", description: "What to do." } } };
+function validate46(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate46.evaluated;
+  if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
+    if (data.place === void 0) {
+      let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "place" }, message: "must have required property 'place'", schema: schema65.required, parentSchema: schema65, data };
+      vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
+    }
+    if (data.message === void 0) {
+      let err1 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "message" }, message: "must have required property 'message'", schema: schema65.required, parentSchema: schema65, data };
+      vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
+    }
+    if (data.advice === void 0) {
+      let err2 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "advice" }, message: "must have required property 'advice'", schema: schema65.required, parentSchema: schema65, data };
+      vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
+    }
+    for (let key0 in data)
+      if (!(key0 === "place" || key0 === "message" || key0 === "advice")) {
+        let err3 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema65, data };
+        vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
+      }
+    if (data.place !== void 0) {
+      let data0 = data.place, _errs3 = errors, valid1 = !1, passing0 = null, _errs4 = errors;
+      if (data0 && typeof data0 == "object" && !Array.isArray(data0)) {
+        if (data0.revision === void 0) {
+          let err4 = { instancePath: instancePath + "/place", schemaPath: "#/$defs/place/required", keyword: "required", params: { missingProperty: "revision" }, message: "must have required property 'revision'", schema: schema41.required, parentSchema: schema41, data: data0 };
+          vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
+        }
+        if (data0.file === void 0) {
+          let err5 = { instancePath: instancePath + "/place", schemaPath: "#/$defs/place/required", keyword: "required", params: { missingProperty: "file" }, message: "must have required property 'file'", schema: schema41.required, parentSchema: schema41, data: data0 };
+          vErrors === null ? vErrors = [err5] : vErrors.push(err5), errors++;
+        }
+        if (data0.line === void 0) {
+          let err6 = { instancePath: instancePath + "/place", schemaPath: "#/$defs/place/required", keyword: "required", params: { missingProperty: "line" }, message: "must have required property 'line'", schema: schema41.required, parentSchema: schema41, data: data0 };
+          vErrors === null ? vErrors = [err6] : vErrors.push(err6), errors++;
+        }
+        if (data0.column === void 0) {
+          let err7 = { instancePath: instancePath + "/place", schemaPath: "#/$defs/place/required", keyword: "required", params: { missingProperty: "column" }, message: "must have required property 'column'", schema: schema41.required, parentSchema: schema41, data: data0 };
+          vErrors === null ? vErrors = [err7] : vErrors.push(err7), errors++;
+        }
+        for (let key1 in data0)
+          if (!(key1 === "revision" || key1 === "file" || key1 === "line" || key1 === "column")) {
+            let err8 = { instancePath: instancePath + "/place", schemaPath: "#/$defs/place/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key1 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema41, data: data0 };
+            vErrors === null ? vErrors = [err8] : vErrors.push(err8), errors++;
+          }
+        if (data0.revision !== void 0) {
+          let data1 = data0.revision;
+          if (!(data1 === "base" || data1 === "head" || data1 === null)) {
+            let err9 = { instancePath: instancePath + "/place/revision", schemaPath: "#/$defs/place/properties/revision/enum", keyword: "enum", params: { allowedValues: schema41.properties.revision.enum }, message: "must be equal to one of the allowed values", schema: schema41.properties.revision.enum, parentSchema: schema41.properties.revision, data: data1 };
+            vErrors === null ? vErrors = [err9] : vErrors.push(err9), errors++;
+          }
+        }
+        if (data0.file !== void 0) {
+          let data2 = data0.file;
+          if (typeof data2 != "string") {
+            let err10 = { instancePath: instancePath + "/place/file", schemaPath: "#/$defs/place/properties/file/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema41.properties.file.type, parentSchema: schema41.properties.file, data: data2 };
+            vErrors === null ? vErrors = [err10] : vErrors.push(err10), errors++;
+          }
+        }
+        if (data0.line !== void 0) {
+          let data3 = data0.line;
+          if (!(typeof data3 == "number" && !(data3 % 1) && !isNaN(data3) && isFinite(data3))) {
+            let err11 = { instancePath: instancePath + "/place/line", schemaPath: "#/$defs/place/properties/line/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema41.properties.line.type, parentSchema: schema41.properties.line, data: data3 };
+            vErrors === null ? vErrors = [err11] : vErrors.push(err11), errors++;
+          }
+          if (typeof data3 == "number" && isFinite(data3) && (data3 < 0 || isNaN(data3))) {
+            let err12 = { instancePath: instancePath + "/place/line", schemaPath: "#/$defs/place/properties/line/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema41.properties.line, data: data3 };
+            vErrors === null ? vErrors = [err12] : vErrors.push(err12), errors++;
+          }
+        }
+        if (data0.column !== void 0) {
+          let data4 = data0.column;
+          if (!(typeof data4 == "number" && !(data4 % 1) && !isNaN(data4) && isFinite(data4))) {
+            let err13 = { instancePath: instancePath + "/place/column", schemaPath: "#/$defs/place/properties/column/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema41.properties.column.type, parentSchema: schema41.properties.column, data: data4 };
+            vErrors === null ? vErrors = [err13] : vErrors.push(err13), errors++;
+          }
+          if (typeof data4 == "number" && isFinite(data4) && (data4 < 0 || isNaN(data4))) {
+            let err14 = { instancePath: instancePath + "/place/column", schemaPath: "#/$defs/place/properties/column/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema41.properties.column, data: data4 };
+            vErrors === null ? vErrors = [err14] : vErrors.push(err14), errors++;
+          }
+        }
+      } else {
+        let err15 = { instancePath: instancePath + "/place", schemaPath: "#/$defs/place/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema41.type, parentSchema: schema41, data: data0 };
+        vErrors === null ? vErrors = [err15] : vErrors.push(err15), errors++;
+      }
+      var _valid0 = _errs4 === errors;
+      _valid0 && (valid1 = !0, passing0 = 0);
+      let _errs15 = errors;
+      if (data0 !== null) {
+        let err16 = { instancePath: instancePath + "/place", schemaPath: "#/properties/place/oneOf/1/type", keyword: "type", params: { type: "null" }, message: "must be null", schema: schema65.properties.place.oneOf[1].type, parentSchema: schema65.properties.place.oneOf[1], data: data0 };
+        vErrors === null ? vErrors = [err16] : vErrors.push(err16), errors++;
+      }
+      var _valid0 = _errs15 === errors;
+      if (_valid0 && valid1 ? (valid1 = !1, passing0 = [passing0, 1]) : _valid0 && (valid1 = !0, passing0 = 1), valid1)
+        errors = _errs3, vErrors !== null && (_errs3 ? vErrors.length = _errs3 : vErrors = null);
+      else {
+        let err17 = { instancePath: instancePath + "/place", schemaPath: "#/properties/place/oneOf", keyword: "oneOf", params: { passingSchemas: passing0 }, message: "must match exactly one schema in oneOf", schema: schema65.properties.place.oneOf, parentSchema: schema65.properties.place, data: data0 };
+        vErrors === null ? vErrors = [err17] : vErrors.push(err17), errors++;
+      }
+    }
+    if (data.message !== void 0) {
+      let data5 = data.message;
+      if (typeof data5 != "string") {
+        let err18 = { instancePath: instancePath + "/message", schemaPath: "#/properties/message/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema65.properties.message.type, parentSchema: schema65.properties.message, data: data5 };
+        vErrors === null ? vErrors = [err18] : vErrors.push(err18), errors++;
+      }
+    }
+    if (data.advice !== void 0) {
+      let data6 = data.advice;
+      if (typeof data6 != "string") {
+        let err19 = { instancePath: instancePath + "/advice", schemaPath: "#/properties/advice/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema65.properties.advice.type, parentSchema: schema65.properties.advice, data: data6 };
+        vErrors === null ? vErrors = [err19] : vErrors.push(err19), errors++;
+      }
+    }
+  } else {
+    let err20 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema65.type, parentSchema: schema65, data };
+    vErrors === null ? vErrors = [err20] : vErrors.push(err20), errors++;
+  }
+  return validate46.errors = vErrors, errors === 0;
+}
+validate46.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+function validate20(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate20.evaluated;
+  if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
+    if (data.commit === void 0) {
+      let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "commit" }, message: "must have required property 'commit'", schema: schema31.required, parentSchema: schema31, data };
+      vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
+    }
+    if (data.tree === void 0) {
+      let err1 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "tree" }, message: "must have required property 'tree'", schema: schema31.required, parentSchema: schema31, data };
+      vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
+    }
+    if (data.base === void 0) {
+      let err2 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "base" }, message: "must have required property 'base'", schema: schema31.required, parentSchema: schema31, data };
+      vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
+    }
+    if (data.parents === void 0) {
+      let err3 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "parents" }, message: "must have required property 'parents'", schema: schema31.required, parentSchema: schema31, data };
+      vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
+    }
+    if (data.on === void 0) {
+      let err4 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "on" }, message: "must have required property 'on'", schema: schema31.required, parentSchema: schema31, data };
+      vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
+    }
+    if (data.committed === void 0) {
+      let err5 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "committed" }, message: "must have required property 'committed'", schema: schema31.required, parentSchema: schema31, data };
+      vErrors === null ? vErrors = [err5] : vErrors.push(err5), errors++;
+    }
+    if (data.authored === void 0) {
+      let err6 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "authored" }, message: "must have required property 'authored'", schema: schema31.required, parentSchema: schema31, data };
+      vErrors === null ? vErrors = [err6] : vErrors.push(err6), errors++;
+    }
+    if (data.author === void 0) {
+      let err7 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "author" }, message: "must have required property 'author'", schema: schema31.required, parentSchema: schema31, data };
+      vErrors === null ? vErrors = [err7] : vErrors.push(err7), errors++;
+    }
+    if (data.committer === void 0) {
+      let err8 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "committer" }, message: "must have required property 'committer'", schema: schema31.required, parentSchema: schema31, data };
+      vErrors === null ? vErrors = [err8] : vErrors.push(err8), errors++;
+    }
+    if (data.subject === void 0) {
+      let err9 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "subject" }, message: "must have required property 'subject'", schema: schema31.required, parentSchema: schema31, data };
+      vErrors === null ? vErrors = [err9] : vErrors.push(err9), errors++;
+    }
+    if (data.trailers === void 0) {
+      let err10 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "trailers" }, message: "must have required property 'trailers'", schema: schema31.required, parentSchema: schema31, data };
+      vErrors === null ? vErrors = [err10] : vErrors.push(err10), errors++;
+    }
+    if (data.signature === void 0) {
+      let err11 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "signature" }, message: "must have required property 'signature'", schema: schema31.required, parentSchema: schema31, data };
+      vErrors === null ? vErrors = [err11] : vErrors.push(err11), errors++;
+    }
+    if (data.touched === void 0) {
+      let err12 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "touched" }, message: "must have required property 'touched'", schema: schema31.required, parentSchema: schema31, data };
+      vErrors === null ? vErrors = [err12] : vErrors.push(err12), errors++;
+    }
+    if (data.verdict === void 0) {
+      let err13 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "verdict" }, message: "must have required property 'verdict'", schema: schema31.required, parentSchema: schema31, data };
+      vErrors === null ? vErrors = [err13] : vErrors.push(err13), errors++;
+    }
+    if (data.reasons === void 0) {
+      let err14 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "reasons" }, message: "must have required property 'reasons'", schema: schema31.required, parentSchema: schema31, data };
+      vErrors === null ? vErrors = [err14] : vErrors.push(err14), errors++;
+    }
+    if (data.policyFrom === void 0) {
+      let err15 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "policyFrom" }, message: "must have required property 'policyFrom'", schema: schema31.required, parentSchema: schema31, data };
+      vErrors === null ? vErrors = [err15] : vErrors.push(err15), errors++;
+    }
+    if (data.failOn === void 0) {
+      let err16 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "failOn" }, message: "must have required property 'failOn'", schema: schema31.required, parentSchema: schema31, data };
+      vErrors === null ? vErrors = [err16] : vErrors.push(err16), errors++;
+    }
+    if (data.findings === void 0) {
+      let err17 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "findings" }, message: "must have required property 'findings'", schema: schema31.required, parentSchema: schema31, data };
+      vErrors === null ? vErrors = [err17] : vErrors.push(err17), errors++;
+    }
+    if (data.standing === void 0) {
+      let err18 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "standing" }, message: "must have required property 'standing'", schema: schema31.required, parentSchema: schema31, data };
+      vErrors === null ? vErrors = [err18] : vErrors.push(err18), errors++;
+    }
+    if (data.between === void 0) {
+      let err19 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "between" }, message: "must have required property 'between'", schema: schema31.required, parentSchema: schema31, data };
+      vErrors === null ? vErrors = [err19] : vErrors.push(err19), errors++;
+    }
+    if (data.renamed === void 0) {
+      let err20 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "renamed" }, message: "must have required property 'renamed'", schema: schema31.required, parentSchema: schema31, data };
+      vErrors === null ? vErrors = [err20] : vErrors.push(err20), errors++;
+    }
+    if (data.waivers === void 0) {
+      let err21 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "waivers" }, message: "must have required property 'waivers'", schema: schema31.required, parentSchema: schema31, data };
+      vErrors === null ? vErrors = [err21] : vErrors.push(err21), errors++;
+    }
+    if (data.cost === void 0) {
+      let err22 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "cost" }, message: "must have required property 'cost'", schema: schema31.required, parentSchema: schema31, data };
+      vErrors === null ? vErrors = [err22] : vErrors.push(err22), errors++;
+    }
+    if (data.policyChanges === void 0) {
+      let err23 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "policyChanges" }, message: "must have required property 'policyChanges'", schema: schema31.required, parentSchema: schema31, data };
+      vErrors === null ? vErrors = [err23] : vErrors.push(err23), errors++;
+    }
+    if (data.proposed === void 0) {
+      let err24 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "proposed" }, message: "must have required property 'proposed'", schema: schema31.required, parentSchema: schema31, data };
+      vErrors === null ? vErrors = [err24] : vErrors.push(err24), errors++;
+    }
+    if (data.tried === void 0) {
+      let err25 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "tried" }, message: "must have required property 'tried'", schema: schema31.required, parentSchema: schema31, data };
+      vErrors === null ? vErrors = [err25] : vErrors.push(err25), errors++;
+    }
+    if (data.problems === void 0) {
+      let err26 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "problems" }, message: "must have required property 'problems'", schema: schema31.required, parentSchema: schema31, data };
+      vErrors === null ? vErrors = [err26] : vErrors.push(err26), errors++;
+    }
+    for (let key0 in data)
+      if (!func1.call(schema31.properties, key0)) {
+        let err27 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema31, data };
+        vErrors === null ? vErrors = [err27] : vErrors.push(err27), errors++;
+      }
+    if (data.commit !== void 0) {
+      let data0 = data.commit;
+      if (typeof data0 != "string") {
+        let err28 = { instancePath: instancePath + "/commit", schemaPath: "#/properties/commit/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema31.properties.commit.type, parentSchema: schema31.properties.commit, data: data0 };
+        vErrors === null ? vErrors = [err28] : vErrors.push(err28), errors++;
+      }
+    }
+    if (data.tree !== void 0) {
+      let data1 = data.tree;
+      if (typeof data1 != "string") {
+        let err29 = { instancePath: instancePath + "/tree", schemaPath: "#/properties/tree/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema31.properties.tree.type, parentSchema: schema31.properties.tree, data: data1 };
+        vErrors === null ? vErrors = [err29] : vErrors.push(err29), errors++;
+      }
+    }
+    if (data.base !== void 0) {
+      let data2 = data.base;
+      if (typeof data2 != "string" && data2 !== null) {
+        let err30 = { instancePath: instancePath + "/base", schemaPath: "#/properties/base/type", keyword: "type", params: { type: schema31.properties.base.type }, message: "must be string,null", schema: schema31.properties.base.type, parentSchema: schema31.properties.base, data: data2 };
+        vErrors === null ? vErrors = [err30] : vErrors.push(err30), errors++;
+      }
+    }
+    if (data.parents !== void 0) {
+      let data3 = data.parents;
+      if (!(typeof data3 == "number" && !(data3 % 1) && !isNaN(data3) && isFinite(data3))) {
+        let err31 = { instancePath: instancePath + "/parents", schemaPath: "#/properties/parents/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema31.properties.parents.type, parentSchema: schema31.properties.parents, data: data3 };
+        vErrors === null ? vErrors = [err31] : vErrors.push(err31), errors++;
+      }
+      if (typeof data3 == "number" && isFinite(data3) && (data3 < 0 || isNaN(data3))) {
+        let err32 = { instancePath: instancePath + "/parents", schemaPath: "#/properties/parents/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema31.properties.parents, data: data3 };
+        vErrors === null ? vErrors = [err32] : vErrors.push(err32), errors++;
+      }
+    }
+    if (data.on !== void 0) {
+      let data4 = data.on;
+      if (typeof data4 == "string") {
+        if (!pattern4.test(data4)) {
+          let err33 = { instancePath: instancePath + "/on", schemaPath: "common.json#/$defs/date/pattern", keyword: "pattern", params: { pattern: "^[0-9]{4}-[0-9]{2}-[0-9]{2}$" }, message: 'must match pattern "^[0-9]{4}-[0-9]{2}-[0-9]{2}$"', schema: "^[0-9]{4}-[0-9]{2}-[0-9]{2}$", parentSchema: schema33, data: data4 };
+          vErrors === null ? vErrors = [err33] : vErrors.push(err33), errors++;
+        }
+      } else {
+        let err34 = { instancePath: instancePath + "/on", schemaPath: "common.json#/$defs/date/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema33.type, parentSchema: schema33, data: data4 };
+        vErrors === null ? vErrors = [err34] : vErrors.push(err34), errors++;
+      }
+    }
+    if (data.committed !== void 0) {
+      let data5 = data.committed;
+      if (typeof data5 != "string") {
+        let err35 = { instancePath: instancePath + "/committed", schemaPath: "#/properties/committed/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema31.properties.committed.type, parentSchema: schema31.properties.committed, data: data5 };
+        vErrors === null ? vErrors = [err35] : vErrors.push(err35), errors++;
+      }
+    }
+    if (data.authored !== void 0) {
+      let data6 = data.authored;
+      if (typeof data6 != "string") {
+        let err36 = { instancePath: instancePath + "/authored", schemaPath: "#/properties/authored/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema31.properties.authored.type, parentSchema: schema31.properties.authored, data: data6 };
+        vErrors === null ? vErrors = [err36] : vErrors.push(err36), errors++;
+      }
+    }
+    if (data.author !== void 0) {
+      let data7 = data.author;
+      if (data7 && typeof data7 == "object" && !Array.isArray(data7)) {
+        if (data7.name === void 0) {
+          let err37 = { instancePath: instancePath + "/author", schemaPath: "#/$defs/person/required", keyword: "required", params: { missingProperty: "name" }, message: "must have required property 'name'", schema: schema34.required, parentSchema: schema34, data: data7 };
+          vErrors === null ? vErrors = [err37] : vErrors.push(err37), errors++;
+        }
+        if (data7.email === void 0) {
+          let err38 = { instancePath: instancePath + "/author", schemaPath: "#/$defs/person/required", keyword: "required", params: { missingProperty: "email" }, message: "must have required property 'email'", schema: schema34.required, parentSchema: schema34, data: data7 };
+          vErrors === null ? vErrors = [err38] : vErrors.push(err38), errors++;
+        }
+        for (let key1 in data7)
+          if (!(key1 === "name" || key1 === "email")) {
+            let err39 = { instancePath: instancePath + "/author", schemaPath: "#/$defs/person/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key1 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema34, data: data7 };
+            vErrors === null ? vErrors = [err39] : vErrors.push(err39), errors++;
+          }
+        if (data7.name !== void 0) {
+          let data8 = data7.name;
+          if (typeof data8 != "string") {
+            let err40 = { instancePath: instancePath + "/author/name", schemaPath: "#/$defs/person/properties/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema34.properties.name.type, parentSchema: schema34.properties.name, data: data8 };
+            vErrors === null ? vErrors = [err40] : vErrors.push(err40), errors++;
+          }
+        }
+        if (data7.email !== void 0) {
+          let data9 = data7.email;
+          if (typeof data9 != "string") {
+            let err41 = { instancePath: instancePath + "/author/email", schemaPath: "#/$defs/person/properties/email/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema34.properties.email.type, parentSchema: schema34.properties.email, data: data9 };
+            vErrors === null ? vErrors = [err41] : vErrors.push(err41), errors++;
+          }
+        }
+      } else {
+        let err42 = { instancePath: instancePath + "/author", schemaPath: "#/$defs/person/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema34.type, parentSchema: schema34, data: data7 };
+        vErrors === null ? vErrors = [err42] : vErrors.push(err42), errors++;
+      }
+    }
+    if (data.committer !== void 0) {
+      let data10 = data.committer;
+      if (data10 && typeof data10 == "object" && !Array.isArray(data10)) {
+        if (data10.name === void 0) {
+          let err43 = { instancePath: instancePath + "/committer", schemaPath: "#/$defs/person/required", keyword: "required", params: { missingProperty: "name" }, message: "must have required property 'name'", schema: schema34.required, parentSchema: schema34, data: data10 };
+          vErrors === null ? vErrors = [err43] : vErrors.push(err43), errors++;
+        }
+        if (data10.email === void 0) {
+          let err44 = { instancePath: instancePath + "/committer", schemaPath: "#/$defs/person/required", keyword: "required", params: { missingProperty: "email" }, message: "must have required property 'email'", schema: schema34.required, parentSchema: schema34, data: data10 };
+          vErrors === null ? vErrors = [err44] : vErrors.push(err44), errors++;
+        }
+        for (let key2 in data10)
+          if (!(key2 === "name" || key2 === "email")) {
+            let err45 = { instancePath: instancePath + "/committer", schemaPath: "#/$defs/person/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key2 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema34, data: data10 };
+            vErrors === null ? vErrors = [err45] : vErrors.push(err45), errors++;
+          }
+        if (data10.name !== void 0) {
+          let data11 = data10.name;
+          if (typeof data11 != "string") {
+            let err46 = { instancePath: instancePath + "/committer/name", schemaPath: "#/$defs/person/properties/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema34.properties.name.type, parentSchema: schema34.properties.name, data: data11 };
+            vErrors === null ? vErrors = [err46] : vErrors.push(err46), errors++;
+          }
+        }
+        if (data10.email !== void 0) {
+          let data12 = data10.email;
+          if (typeof data12 != "string") {
+            let err47 = { instancePath: instancePath + "/committer/email", schemaPath: "#/$defs/person/properties/email/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema34.properties.email.type, parentSchema: schema34.properties.email, data: data12 };
+            vErrors === null ? vErrors = [err47] : vErrors.push(err47), errors++;
+          }
+        }
+      } else {
+        let err48 = { instancePath: instancePath + "/committer", schemaPath: "#/$defs/person/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema34.type, parentSchema: schema34, data: data10 };
+        vErrors === null ? vErrors = [err48] : vErrors.push(err48), errors++;
+      }
+    }
+    if (data.subject !== void 0) {
+      let data13 = data.subject;
+      if (typeof data13 != "string") {
+        let err49 = { instancePath: instancePath + "/subject", schemaPath: "#/properties/subject/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema31.properties.subject.type, parentSchema: schema31.properties.subject, data: data13 };
+        vErrors === null ? vErrors = [err49] : vErrors.push(err49), errors++;
+      }
+    }
+    if (data.trailers !== void 0) {
+      let data14 = data.trailers;
+      if (Array.isArray(data14)) {
+        let len0 = data14.length;
+        for (let i0 = 0; i0 < len0; i0++) {
+          let data15 = data14[i0];
+          if (data15 && typeof data15 == "object" && !Array.isArray(data15)) {
+            if (data15.key === void 0) {
+              let err50 = { instancePath: instancePath + "/trailers/" + i0, schemaPath: "#/$defs/trailer/required", keyword: "required", params: { missingProperty: "key" }, message: "must have required property 'key'", schema: schema36.required, parentSchema: schema36, data: data15 };
+              vErrors === null ? vErrors = [err50] : vErrors.push(err50), errors++;
+            }
+            if (data15.value === void 0) {
+              let err51 = { instancePath: instancePath + "/trailers/" + i0, schemaPath: "#/$defs/trailer/required", keyword: "required", params: { missingProperty: "value" }, message: "must have required property 'value'", schema: schema36.required, parentSchema: schema36, data: data15 };
+              vErrors === null ? vErrors = [err51] : vErrors.push(err51), errors++;
+            }
+            for (let key3 in data15)
+              if (!(key3 === "key" || key3 === "value")) {
+                let err52 = { instancePath: instancePath + "/trailers/" + i0, schemaPath: "#/$defs/trailer/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key3 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema36, data: data15 };
+                vErrors === null ? vErrors = [err52] : vErrors.push(err52), errors++;
+              }
+            if (data15.key !== void 0) {
+              let data16 = data15.key;
+              if (typeof data16 != "string") {
+                let err53 = { instancePath: instancePath + "/trailers/" + i0 + "/key", schemaPath: "#/$defs/trailer/properties/key/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema36.properties.key.type, parentSchema: schema36.properties.key, data: data16 };
+                vErrors === null ? vErrors = [err53] : vErrors.push(err53), errors++;
+              }
+            }
+            if (data15.value !== void 0) {
+              let data17 = data15.value;
+              if (typeof data17 != "string") {
+                let err54 = { instancePath: instancePath + "/trailers/" + i0 + "/value", schemaPath: "#/$defs/trailer/properties/value/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema36.properties.value.type, parentSchema: schema36.properties.value, data: data17 };
+                vErrors === null ? vErrors = [err54] : vErrors.push(err54), errors++;
+              }
+            }
+          } else {
+            let err55 = { instancePath: instancePath + "/trailers/" + i0, schemaPath: "#/$defs/trailer/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema36.type, parentSchema: schema36, data: data15 };
+            vErrors === null ? vErrors = [err55] : vErrors.push(err55), errors++;
+          }
+        }
+      } else {
+        let err56 = { instancePath: instancePath + "/trailers", schemaPath: "#/properties/trailers/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema31.properties.trailers.type, parentSchema: schema31.properties.trailers, data: data14 };
+        vErrors === null ? vErrors = [err56] : vErrors.push(err56), errors++;
+      }
+    }
+    if (data.signature !== void 0) {
+      let data18 = data.signature;
+      if (!(data18 === "present" || data18 === "absent")) {
+        let err57 = { instancePath: instancePath + "/signature", schemaPath: "#/properties/signature/enum", keyword: "enum", params: { allowedValues: schema31.properties.signature.enum }, message: "must be equal to one of the allowed values", schema: schema31.properties.signature.enum, parentSchema: schema31.properties.signature, data: data18 };
+        vErrors === null ? vErrors = [err57] : vErrors.push(err57), errors++;
+      }
+    }
+    if (data.touched !== void 0) {
+      let data19 = data.touched;
+      if (Array.isArray(data19)) {
+        let len1 = data19.length;
+        for (let i1 = 0; i1 < len1; i1++) {
+          let data20 = data19[i1];
+          if (typeof data20 != "string") {
+            let err58 = { instancePath: instancePath + "/touched/" + i1, schemaPath: "#/properties/touched/items/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema31.properties.touched.items.type, parentSchema: schema31.properties.touched.items, data: data20 };
+            vErrors === null ? vErrors = [err58] : vErrors.push(err58), errors++;
+          }
+          if (!(data20 === "settings" || data20 === "storage" || data20 === "prices" || data20 === "policies" || data20 === "waivers")) {
+            let err59 = { instancePath: instancePath + "/touched/" + i1, schemaPath: "#/properties/touched/items/enum", keyword: "enum", params: { allowedValues: schema31.properties.touched.items.enum }, message: "must be equal to one of the allowed values", schema: schema31.properties.touched.items.enum, parentSchema: schema31.properties.touched.items, data: data20 };
+            vErrors === null ? vErrors = [err59] : vErrors.push(err59), errors++;
+          }
+        }
+      } else {
+        let err60 = { instancePath: instancePath + "/touched", schemaPath: "#/properties/touched/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema31.properties.touched.type, parentSchema: schema31.properties.touched, data: data19 };
+        vErrors === null ? vErrors = [err60] : vErrors.push(err60), errors++;
+      }
+    }
+    if (data.verdict !== void 0) {
+      let data21 = data.verdict;
+      if (!(data21 === "pass" || data21 === "fail" || data21 === "not judged")) {
+        let err61 = { instancePath: instancePath + "/verdict", schemaPath: "#/$defs/verdict/enum", keyword: "enum", params: { allowedValues: schema37.enum }, message: "must be equal to one of the allowed values", schema: schema37.enum, parentSchema: schema37, data: data21 };
+        vErrors === null ? vErrors = [err61] : vErrors.push(err61), errors++;
+      }
+    }
+    if (data.reasons !== void 0) {
+      let data22 = data.reasons;
+      if (Array.isArray(data22)) {
+        let len2 = data22.length;
+        for (let i2 = 0; i2 < len2; i2++) {
+          let data23 = data22[i2];
+          if (typeof data23 != "string") {
+            let err62 = { instancePath: instancePath + "/reasons/" + i2, schemaPath: "#/properties/reasons/items/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema31.properties.reasons.items.type, parentSchema: schema31.properties.reasons.items, data: data23 };
+            vErrors === null ? vErrors = [err62] : vErrors.push(err62), errors++;
+          }
+        }
+      } else {
+        let err63 = { instancePath: instancePath + "/reasons", schemaPath: "#/properties/reasons/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema31.properties.reasons.type, parentSchema: schema31.properties.reasons, data: data22 };
+        vErrors === null ? vErrors = [err63] : vErrors.push(err63), errors++;
+      }
+    }
+    if (data.policyFrom !== void 0) {
+      let data24 = data.policyFrom;
+      if (!(data24 === "base" || data24 === "head" || data24 === null)) {
+        let err64 = { instancePath: instancePath + "/policyFrom", schemaPath: "#/properties/policyFrom/enum", keyword: "enum", params: { allowedValues: schema31.properties.policyFrom.enum }, message: "must be equal to one of the allowed values", schema: schema31.properties.policyFrom.enum, parentSchema: schema31.properties.policyFrom, data: data24 };
+        vErrors === null ? vErrors = [err64] : vErrors.push(err64), errors++;
+      }
+    }
+    if (data.failOn !== void 0) {
+      let data25 = data.failOn;
+      if (!(data25 === "error" || data25 === "warning")) {
+        let err65 = { instancePath: instancePath + "/failOn", schemaPath: "#/properties/failOn/enum", keyword: "enum", params: { allowedValues: schema31.properties.failOn.enum }, message: "must be equal to one of the allowed values", schema: schema31.properties.failOn.enum, parentSchema: schema31.properties.failOn, data: data25 };
+        vErrors === null ? vErrors = [err65] : vErrors.push(err65), errors++;
+      }
+    }
+    if (data.findings !== void 0) {
+      let data26 = data.findings;
+      if (Array.isArray(data26)) {
+        let len3 = data26.length;
+        for (let i3 = 0; i3 < len3; i3++)
+          validate22(data26[i3], { instancePath: instancePath + "/findings/" + i3, parentData: data26, parentDataProperty: i3, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate22.errors : vErrors.concat(validate22.errors), errors = vErrors.length);
+      } else {
+        let err66 = { instancePath: instancePath + "/findings", schemaPath: "#/properties/findings/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema31.properties.findings.type, parentSchema: schema31.properties.findings, data: data26 };
+        vErrors === null ? vErrors = [err66] : vErrors.push(err66), errors++;
+      }
+    }
+    if (data.standing !== void 0) {
+      let data28 = data.standing, _errs62 = errors, valid17 = !1, passing0 = null, _errs63 = errors;
+      if (data28 && typeof data28 == "object" && !Array.isArray(data28)) {
+        if (data28.error === void 0) {
+          let err67 = { instancePath: instancePath + "/standing", schemaPath: "#/$defs/counts/required", keyword: "required", params: { missingProperty: "error" }, message: "must have required property 'error'", schema: schema45.required, parentSchema: schema45, data: data28 };
+          vErrors === null ? vErrors = [err67] : vErrors.push(err67), errors++;
+        }
+        if (data28.warning === void 0) {
+          let err68 = { instancePath: instancePath + "/standing", schemaPath: "#/$defs/counts/required", keyword: "required", params: { missingProperty: "warning" }, message: "must have required property 'warning'", schema: schema45.required, parentSchema: schema45, data: data28 };
+          vErrors === null ? vErrors = [err68] : vErrors.push(err68), errors++;
+        }
+        if (data28.note === void 0) {
+          let err69 = { instancePath: instancePath + "/standing", schemaPath: "#/$defs/counts/required", keyword: "required", params: { missingProperty: "note" }, message: "must have required property 'note'", schema: schema45.required, parentSchema: schema45, data: data28 };
+          vErrors === null ? vErrors = [err69] : vErrors.push(err69), errors++;
+        }
+        for (let key4 in data28)
+          if (!(key4 === "error" || key4 === "warning" || key4 === "note")) {
+            let err70 = { instancePath: instancePath + "/standing", schemaPath: "#/$defs/counts/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key4 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema45, data: data28 };
+            vErrors === null ? vErrors = [err70] : vErrors.push(err70), errors++;
+          }
+        if (data28.error !== void 0) {
+          let data29 = data28.error;
+          if (!(typeof data29 == "number" && !(data29 % 1) && !isNaN(data29) && isFinite(data29))) {
+            let err71 = { instancePath: instancePath + "/standing/error", schemaPath: "#/$defs/counts/properties/error/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema45.properties.error.type, parentSchema: schema45.properties.error, data: data29 };
+            vErrors === null ? vErrors = [err71] : vErrors.push(err71), errors++;
+          }
+          if (typeof data29 == "number" && isFinite(data29) && (data29 < 0 || isNaN(data29))) {
+            let err72 = { instancePath: instancePath + "/standing/error", schemaPath: "#/$defs/counts/properties/error/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema45.properties.error, data: data29 };
+            vErrors === null ? vErrors = [err72] : vErrors.push(err72), errors++;
+          }
+        }
+        if (data28.warning !== void 0) {
+          let data30 = data28.warning;
+          if (!(typeof data30 == "number" && !(data30 % 1) && !isNaN(data30) && isFinite(data30))) {
+            let err73 = { instancePath: instancePath + "/standing/warning", schemaPath: "#/$defs/counts/properties/warning/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema45.properties.warning.type, parentSchema: schema45.properties.warning, data: data30 };
+            vErrors === null ? vErrors = [err73] : vErrors.push(err73), errors++;
+          }
+          if (typeof data30 == "number" && isFinite(data30) && (data30 < 0 || isNaN(data30))) {
+            let err74 = { instancePath: instancePath + "/standing/warning", schemaPath: "#/$defs/counts/properties/warning/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema45.properties.warning, data: data30 };
+            vErrors === null ? vErrors = [err74] : vErrors.push(err74), errors++;
+          }
+        }
+        if (data28.note !== void 0) {
+          let data31 = data28.note;
+          if (!(typeof data31 == "number" && !(data31 % 1) && !isNaN(data31) && isFinite(data31))) {
+            let err75 = { instancePath: instancePath + "/standing/note", schemaPath: "#/$defs/counts/properties/note/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema45.properties.note.type, parentSchema: schema45.properties.note, data: data31 };
+            vErrors === null ? vErrors = [err75] : vErrors.push(err75), errors++;
+          }
+          if (typeof data31 == "number" && isFinite(data31) && (data31 < 0 || isNaN(data31))) {
+            let err76 = { instancePath: instancePath + "/standing/note", schemaPath: "#/$defs/counts/properties/note/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema45.properties.note, data: data31 };
+            vErrors === null ? vErrors = [err76] : vErrors.push(err76), errors++;
+          }
+        }
+      } else {
+        let err77 = { instancePath: instancePath + "/standing", schemaPath: "#/$defs/counts/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema45.type, parentSchema: schema45, data: data28 };
+        vErrors === null ? vErrors = [err77] : vErrors.push(err77), errors++;
+      }
+      var _valid0 = _errs63 === errors;
+      _valid0 && (valid17 = !0, passing0 = 0);
+      let _errs73 = errors;
+      if (data28 !== null) {
+        let err78 = { instancePath: instancePath + "/standing", schemaPath: "#/properties/standing/oneOf/1/type", keyword: "type", params: { type: "null" }, message: "must be null", schema: schema31.properties.standing.oneOf[1].type, parentSchema: schema31.properties.standing.oneOf[1], data: data28 };
+        vErrors === null ? vErrors = [err78] : vErrors.push(err78), errors++;
+      }
+      var _valid0 = _errs73 === errors;
+      if (_valid0 && valid17 ? (valid17 = !1, passing0 = [passing0, 1]) : _valid0 && (valid17 = !0, passing0 = 1), valid17)
+        errors = _errs62, vErrors !== null && (_errs62 ? vErrors.length = _errs62 : vErrors = null);
+      else {
+        let err79 = { instancePath: instancePath + "/standing", schemaPath: "#/properties/standing/oneOf", keyword: "oneOf", params: { passingSchemas: passing0 }, message: "must match exactly one schema in oneOf", schema: schema31.properties.standing.oneOf, parentSchema: schema31.properties.standing, data: data28 };
+        vErrors === null ? vErrors = [err79] : vErrors.push(err79), errors++;
+      }
+    }
+    if (data.between !== void 0) {
+      let data32 = data.between, _errs76 = errors, valid20 = !1, passing1 = null, _errs77 = errors;
+      validate26(data32, { instancePath: instancePath + "/between", parentData: data, parentDataProperty: "between", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate26.errors : vErrors.concat(validate26.errors), errors = vErrors.length);
+      var _valid1 = _errs77 === errors;
+      _valid1 && (valid20 = !0, passing1 = 0);
+      let _errs78 = errors;
+      if (data32 !== null) {
+        let err80 = { instancePath: instancePath + "/between", schemaPath: "#/properties/between/oneOf/1/type", keyword: "type", params: { type: "null" }, message: "must be null", schema: schema31.properties.between.oneOf[1].type, parentSchema: schema31.properties.between.oneOf[1], data: data32 };
+        vErrors === null ? vErrors = [err80] : vErrors.push(err80), errors++;
+      }
+      var _valid1 = _errs78 === errors;
+      if (_valid1 && valid20 ? (valid20 = !1, passing1 = [passing1, 1]) : _valid1 && (valid20 = !0, passing1 = 1), valid20)
+        errors = _errs76, vErrors !== null && (_errs76 ? vErrors.length = _errs76 : vErrors = null);
+      else {
+        let err81 = { instancePath: instancePath + "/between", schemaPath: "#/properties/between/oneOf", keyword: "oneOf", params: { passingSchemas: passing1 }, message: "must match exactly one schema in oneOf", schema: schema31.properties.between.oneOf, parentSchema: schema31.properties.between, data: data32 };
+        vErrors === null ? vErrors = [err81] : vErrors.push(err81), errors++;
+      }
+    }
+    if (data.renamed !== void 0) {
+      let data33 = data.renamed;
+      if (Array.isArray(data33)) {
+        let len4 = data33.length;
+        for (let i4 = 0; i4 < len4; i4++)
+          validate31(data33[i4], { instancePath: instancePath + "/renamed/" + i4, parentData: data33, parentDataProperty: i4, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate31.errors : vErrors.concat(validate31.errors), errors = vErrors.length);
+      } else {
+        let err82 = { instancePath: instancePath + "/renamed", schemaPath: "#/properties/renamed/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema31.properties.renamed.type, parentSchema: schema31.properties.renamed, data: data33 };
+        vErrors === null ? vErrors = [err82] : vErrors.push(err82), errors++;
+      }
+    }
+    if (data.waivers !== void 0) {
+      let data35 = data.waivers;
+      if (Array.isArray(data35)) {
+        let len5 = data35.length;
+        for (let i5 = 0; i5 < len5; i5++)
+          validate36(data35[i5], { instancePath: instancePath + "/waivers/" + i5, parentData: data35, parentDataProperty: i5, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate36.errors : vErrors.concat(validate36.errors), errors = vErrors.length);
+      } else {
+        let err83 = { instancePath: instancePath + "/waivers", schemaPath: "#/properties/waivers/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema31.properties.waivers.type, parentSchema: schema31.properties.waivers, data: data35 };
+        vErrors === null ? vErrors = [err83] : vErrors.push(err83), errors++;
+      }
+    }
+    if (data.cost !== void 0) {
+      let data37 = data.cost, _errs87 = errors, valid25 = !1, passing2 = null, _errs88 = errors;
+      validate39(data37, { instancePath: instancePath + "/cost", parentData: data, parentDataProperty: "cost", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate39.errors : vErrors.concat(validate39.errors), errors = vErrors.length);
+      var _valid2 = _errs88 === errors;
+      _valid2 && (valid25 = !0, passing2 = 0);
+      let _errs89 = errors;
+      if (data37 !== null) {
+        let err84 = { instancePath: instancePath + "/cost", schemaPath: "#/properties/cost/oneOf/1/type", keyword: "type", params: { type: "null" }, message: "must be null", schema: schema31.properties.cost.oneOf[1].type, parentSchema: schema31.properties.cost.oneOf[1], data: data37 };
+        vErrors === null ? vErrors = [err84] : vErrors.push(err84), errors++;
+      }
+      var _valid2 = _errs89 === errors;
+      if (_valid2 && valid25 ? (valid25 = !1, passing2 = [passing2, 1]) : _valid2 && (valid25 = !0, passing2 = 1), valid25)
+        errors = _errs87, vErrors !== null && (_errs87 ? vErrors.length = _errs87 : vErrors = null);
+      else {
+        let err85 = { instancePath: instancePath + "/cost", schemaPath: "#/properties/cost/oneOf", keyword: "oneOf", params: { passingSchemas: passing2 }, message: "must match exactly one schema in oneOf", schema: schema31.properties.cost.oneOf, parentSchema: schema31.properties.cost, data: data37 };
+        vErrors === null ? vErrors = [err85] : vErrors.push(err85), errors++;
+      }
+    }
+    if (data.policyChanges !== void 0) {
+      let data38 = data.policyChanges;
+      if (Array.isArray(data38)) {
+        let len6 = data38.length;
+        for (let i6 = 0; i6 < len6; i6++) {
+          let data39 = data38[i6];
+          if (data39 && typeof data39 == "object" && !Array.isArray(data39)) {
+            if (data39.direction === void 0) {
+              let err86 = { instancePath: instancePath + "/policyChanges/" + i6, schemaPath: "#/$defs/policyChange/required", keyword: "required", params: { missingProperty: "direction" }, message: "must have required property 'direction'", schema: schema62.required, parentSchema: schema62, data: data39 };
+              vErrors === null ? vErrors = [err86] : vErrors.push(err86), errors++;
+            }
+            if (data39.of === void 0) {
+              let err87 = { instancePath: instancePath + "/policyChanges/" + i6, schemaPath: "#/$defs/policyChange/required", keyword: "required", params: { missingProperty: "of" }, message: "must have required property 'of'", schema: schema62.required, parentSchema: schema62, data: data39 };
+              vErrors === null ? vErrors = [err87] : vErrors.push(err87), errors++;
+            }
+            if (data39.name === void 0) {
+              let err88 = { instancePath: instancePath + "/policyChanges/" + i6, schemaPath: "#/$defs/policyChange/required", keyword: "required", params: { missingProperty: "name" }, message: "must have required property 'name'", schema: schema62.required, parentSchema: schema62, data: data39 };
+              vErrors === null ? vErrors = [err88] : vErrors.push(err88), errors++;
+            }
+            if (data39.key === void 0) {
+              let err89 = { instancePath: instancePath + "/policyChanges/" + i6, schemaPath: "#/$defs/policyChange/required", keyword: "required", params: { missingProperty: "key" }, message: "must have required property 'key'", schema: schema62.required, parentSchema: schema62, data: data39 };
+              vErrors === null ? vErrors = [err89] : vErrors.push(err89), errors++;
+            }
+            if (data39.from === void 0) {
+              let err90 = { instancePath: instancePath + "/policyChanges/" + i6, schemaPath: "#/$defs/policyChange/required", keyword: "required", params: { missingProperty: "from" }, message: "must have required property 'from'", schema: schema62.required, parentSchema: schema62, data: data39 };
+              vErrors === null ? vErrors = [err90] : vErrors.push(err90), errors++;
+            }
+            if (data39.to === void 0) {
+              let err91 = { instancePath: instancePath + "/policyChanges/" + i6, schemaPath: "#/$defs/policyChange/required", keyword: "required", params: { missingProperty: "to" }, message: "must have required property 'to'", schema: schema62.required, parentSchema: schema62, data: data39 };
+              vErrors === null ? vErrors = [err91] : vErrors.push(err91), errors++;
+            }
+            for (let key5 in data39)
+              if (!(key5 === "direction" || key5 === "of" || key5 === "name" || key5 === "key" || key5 === "from" || key5 === "to")) {
+                let err92 = { instancePath: instancePath + "/policyChanges/" + i6, schemaPath: "#/$defs/policyChange/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key5 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema62, data: data39 };
+                vErrors === null ? vErrors = [err92] : vErrors.push(err92), errors++;
+              }
+            if (data39.direction !== void 0) {
+              let data40 = data39.direction;
+              if (!(data40 === "tighter" || data40 === "looser" || data40 === "neither" || data40 === "unknown")) {
+                let err93 = { instancePath: instancePath + "/policyChanges/" + i6 + "/direction", schemaPath: "#/$defs/policyChange/properties/direction/enum", keyword: "enum", params: { allowedValues: schema62.properties.direction.enum }, message: "must be equal to one of the allowed values", schema: schema62.properties.direction.enum, parentSchema: schema62.properties.direction, data: data40 };
+                vErrors === null ? vErrors = [err93] : vErrors.push(err93), errors++;
+              }
+            }
+            if (data39.of !== void 0) {
+              let data41 = data39.of;
+              if (!(data41 === "rule" || data41 === "waiver" || data41 === "price-list" || data41 === "settings")) {
+                let err94 = { instancePath: instancePath + "/policyChanges/" + i6 + "/of", schemaPath: "#/$defs/policyChange/properties/of/enum", keyword: "enum", params: { allowedValues: schema62.properties.of.enum }, message: "must be equal to one of the allowed values", schema: schema62.properties.of.enum, parentSchema: schema62.properties.of, data: data41 };
+                vErrors === null ? vErrors = [err94] : vErrors.push(err94), errors++;
+              }
+            }
+            if (data39.name !== void 0) {
+              let data42 = data39.name;
+              if (typeof data42 != "string") {
+                let err95 = { instancePath: instancePath + "/policyChanges/" + i6 + "/name", schemaPath: "#/$defs/policyChange/properties/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema62.properties.name.type, parentSchema: schema62.properties.name, data: data42 };
+                vErrors === null ? vErrors = [err95] : vErrors.push(err95), errors++;
+              }
+            }
+            if (data39.key !== void 0) {
+              let data43 = data39.key;
+              if (typeof data43 != "string" && data43 !== null) {
+                let err96 = { instancePath: instancePath + "/policyChanges/" + i6 + "/key", schemaPath: "#/$defs/policyChange/properties/key/type", keyword: "type", params: { type: schema62.properties.key.type }, message: "must be string,null", schema: schema62.properties.key.type, parentSchema: schema62.properties.key, data: data43 };
+                vErrors === null ? vErrors = [err96] : vErrors.push(err96), errors++;
+              }
+            }
+            if (data39.from !== void 0) {
+              let data44 = data39.from;
+              if (typeof data44 != "string" && data44 !== null) {
+                let err97 = { instancePath: instancePath + "/policyChanges/" + i6 + "/from", schemaPath: "#/$defs/policyChange/properties/from/type", keyword: "type", params: { type: schema62.properties.from.type }, message: "must be string,null", schema: schema62.properties.from.type, parentSchema: schema62.properties.from, data: data44 };
+                vErrors === null ? vErrors = [err97] : vErrors.push(err97), errors++;
+              }
+            }
+            if (data39.to !== void 0) {
+              let data45 = data39.to;
+              if (typeof data45 != "string" && data45 !== null) {
+                let err98 = { instancePath: instancePath + "/policyChanges/" + i6 + "/to", schemaPath: "#/$defs/policyChange/properties/to/type", keyword: "type", params: { type: schema62.properties.to.type }, message: "must be string,null", schema: schema62.properties.to.type, parentSchema: schema62.properties.to, data: data45 };
+                vErrors === null ? vErrors = [err98] : vErrors.push(err98), errors++;
+              }
+            }
+          } else {
+            let err99 = { instancePath: instancePath + "/policyChanges/" + i6, schemaPath: "#/$defs/policyChange/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema62.type, parentSchema: schema62, data: data39 };
+            vErrors === null ? vErrors = [err99] : vErrors.push(err99), errors++;
+          }
+        }
+      } else {
+        let err100 = { instancePath: instancePath + "/policyChanges", schemaPath: "#/properties/policyChanges/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema31.properties.policyChanges.type, parentSchema: schema31.properties.policyChanges, data: data38 };
+        vErrors === null ? vErrors = [err100] : vErrors.push(err100), errors++;
+      }
+    }
+    if (data.proposed !== void 0) {
+      let data46 = data.proposed, _errs108 = errors, valid30 = !1, passing3 = null, _errs109 = errors;
+      validate43(data46, { instancePath: instancePath + "/proposed", parentData: data, parentDataProperty: "proposed", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate43.errors : vErrors.concat(validate43.errors), errors = vErrors.length);
+      var _valid3 = _errs109 === errors;
+      _valid3 && (valid30 = !0, passing3 = 0);
+      let _errs110 = errors;
+      if (data46 !== null) {
+        let err101 = { instancePath: instancePath + "/proposed", schemaPath: "#/properties/proposed/oneOf/1/type", keyword: "type", params: { type: "null" }, message: "must be null", schema: schema31.properties.proposed.oneOf[1].type, parentSchema: schema31.properties.proposed.oneOf[1], data: data46 };
+        vErrors === null ? vErrors = [err101] : vErrors.push(err101), errors++;
+      }
+      var _valid3 = _errs110 === errors;
+      if (_valid3 && valid30 ? (valid30 = !1, passing3 = [passing3, 1]) : _valid3 && (valid30 = !0, passing3 = 1), valid30)
+        errors = _errs108, vErrors !== null && (_errs108 ? vErrors.length = _errs108 : vErrors = null);
+      else {
+        let err102 = { instancePath: instancePath + "/proposed", schemaPath: "#/properties/proposed/oneOf", keyword: "oneOf", params: { passingSchemas: passing3 }, message: "must match exactly one schema in oneOf", schema: schema31.properties.proposed.oneOf, parentSchema: schema31.properties.proposed, data: data46 };
+        vErrors === null ? vErrors = [err102] : vErrors.push(err102), errors++;
+      }
+    }
+    if (data.tried !== void 0) {
+      let data47 = data.tried, _errs113 = errors, valid31 = !1, passing4 = null, _errs114 = errors;
+      validate43(data47, { instancePath: instancePath + "/tried", parentData: data, parentDataProperty: "tried", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate43.errors : vErrors.concat(validate43.errors), errors = vErrors.length);
+      var _valid4 = _errs114 === errors;
+      _valid4 && (valid31 = !0, passing4 = 0);
+      let _errs115 = errors;
+      if (data47 !== null) {
+        let err103 = { instancePath: instancePath + "/tried", schemaPath: "#/properties/tried/oneOf/1/type", keyword: "type", params: { type: "null" }, message: "must be null", schema: schema31.properties.tried.oneOf[1].type, parentSchema: schema31.properties.tried.oneOf[1], data: data47 };
+        vErrors === null ? vErrors = [err103] : vErrors.push(err103), errors++;
+      }
+      var _valid4 = _errs115 === errors;
+      if (_valid4 && valid31 ? (valid31 = !1, passing4 = [passing4, 1]) : _valid4 && (valid31 = !0, passing4 = 1), valid31)
+        errors = _errs113, vErrors !== null && (_errs113 ? vErrors.length = _errs113 : vErrors = null);
+      else {
+        let err104 = { instancePath: instancePath + "/tried", schemaPath: "#/properties/tried/oneOf", keyword: "oneOf", params: { passingSchemas: passing4 }, message: "must match exactly one schema in oneOf", schema: schema31.properties.tried.oneOf, parentSchema: schema31.properties.tried, data: data47 };
+        vErrors === null ? vErrors = [err104] : vErrors.push(err104), errors++;
+      }
+    }
+    if (data.problems !== void 0) {
+      let data48 = data.problems;
+      if (Array.isArray(data48)) {
+        let len7 = data48.length;
+        for (let i7 = 0; i7 < len7; i7++)
+          validate46(data48[i7], { instancePath: instancePath + "/problems/" + i7, parentData: data48, parentDataProperty: i7, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate46.errors : vErrors.concat(validate46.errors), errors = vErrors.length);
+      } else {
+        let err105 = { instancePath: instancePath + "/problems", schemaPath: "#/properties/problems/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema31.properties.problems.type, parentSchema: schema31.properties.problems, data: data48 };
+        vErrors === null ? vErrors = [err105] : vErrors.push(err105), errors++;
+      }
+    }
+  } else {
+    let err106 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema31.type, parentSchema: schema31, data };
+    vErrors === null ? vErrors = [err106] : vErrors.push(err106), errors++;
+  }
+  return validate20.errors = vErrors, errors === 0;
+}
+validate20.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+var estate = validate48, schema67 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "estate.json", title: "EstateFile", description: "An estate file: servers, volumes, attachments, volume groups, file systems, retired volumes.", type: "object", additionalProperties: !1, properties: { team: { $ref: "common.json#/$defs/name", description: "The team that everything in this file belongs to, unless it names its own." }, site: { $ref: "common.json#/$defs/name", description: "The site that everything in this file is at, unless it names its own." }, labels: { $ref: "common.json#/$defs/labels", description: "Labels that everything in this file carries, unless it sets the same label itself." }, servers: { type: "object", propertyNames: { $ref: "common.json#/$defs/name" }, description: "The servers, by name.", additionalProperties: { title: "ServerDeclaration", type: "object", additionalProperties: !1, description: "One server.", properties: { power: { type: "string", enum: ["running", "stopped"], default: "running", description: "Whether the server runs. A stopped server may still be billed." }, boot: { $ref: "common.json#/$defs/name", description: "The volume the server starts from. It counts as attached." }, guest: { type: "string", enum: ["linux-lvm", "linux", "windows", "other"], description: "What runs inside, which decides how the guest is made to see a change." }, machine: { $ref: "common.json#/$defs/name", description: "The machine in the price list that this server is billed as." }, io: { type: "integer", minimum: 0, description: "Input and output operations a second that the work on this server needs from its volumes together." }, "attachment-slots": { type: "integer", minimum: 0, description: "How many volumes this server can hold, where it differs from its site's." }, team: { $ref: "common.json#/$defs/name", description: "The team that answers for the server and its cost." }, site: { $ref: "common.json#/$defs/name", description: "The site the server is at." }, labels: { $ref: "common.json#/$defs/labels" }, formerly: { $ref: "common.json#/$defs/name", description: "The server's name before this change, so that a rename is no deletion." } } } }, volumes: { type: "object", propertyNames: { $ref: "common.json#/$defs/name" }, description: "The volumes, by name.", additionalProperties: { title: "VolumeDeclaration", type: "object", additionalProperties: !1, required: ["size", "tier"], description: "One volume.", properties: { size: { $ref: "common.json#/$defs/size", description: "What is bought: a number with its unit, such as 50 GiB." }, tier: { $ref: "common.json#/$defs/name", description: "The tier in the price list." }, shareable: { type: "boolean", default: !1, description: "Whether the provider lets several servers hold it at once." }, protected: { type: "boolean", default: !1, description: "A protected volume is not to be deleted; the protection is lifted in a change of its own first." }, owner: { $ref: "common.json#/$defs/sentence", description: "The person or role that answers for a detached volume; the team stands in where none is named." }, reason: { $ref: "common.json#/$defs/sentence", description: "Why a detached volume is kept." }, "retain-until": { $ref: "common.json#/$defs/date", description: "The day until which a detached volume is kept." }, "file-system": { $ref: "#/$defs/wholeVolumeFileSystem" }, team: { $ref: "common.json#/$defs/name", description: "The team that answers for the volume and its cost." }, site: { $ref: "common.json#/$defs/name", description: "The site the volume is at." }, labels: { $ref: "common.json#/$defs/labels" }, formerly: { $ref: "common.json#/$defs/name", description: "The volume's name before this change, so that a rename is no deletion." } } } }, attachments: { type: "array", description: "Which volume is attached to which server. A boot volume needs no entry.", items: { title: "AttachmentDeclaration", type: "object", additionalProperties: !1, required: ["volume", "server"], description: "One volume on one server.", properties: { volume: { $ref: "common.json#/$defs/name", description: "The volume." }, server: { $ref: "common.json#/$defs/name", description: "The server it is attached to." } } } }, "volume-groups": { type: "object", propertyNames: { $ref: "common.json#/$defs/name" }, description: "The volume groups, by name.", additionalProperties: { title: "VolumeGroupDeclaration", type: "object", additionalProperties: !1, required: ["members"], description: "Volumes that are used as one. The group travels whole.", properties: { extent: { $ref: "common.json#/$defs/size", default: "4 MiB", description: "The group's extent, in which it gives space out." }, members: { type: "array", minItems: 1, items: { $ref: "common.json#/$defs/name" }, description: "The volumes in the group." }, layout: { type: "string", enum: ["linear", "striped", "mirrored"], default: "linear", description: "How the group's file systems lie on its members." }, stripes: { type: "integer", minimum: 2, description: "Over how many members a striped layout spreads; all of them where left out." }, copies: { type: "integer", minimum: 2, default: 2, description: "How many whole copies a mirrored layout keeps." }, "file-systems": { type: "object", description: "The file systems in the group, by mount point.", propertyNames: { $ref: "#/$defs/mountPoint" }, additionalProperties: { title: "FileSystemDeclaration", type: "object", additionalProperties: !1, required: ["size", "type"], description: "One file system on its own logical volume.", properties: { size: { $ref: "common.json#/$defs/size", description: "The size of the logical volume it lies on." }, type: { $ref: "#/$defs/fileSystemType" } } } }, team: { $ref: "common.json#/$defs/name", description: "The team that answers for the group." }, labels: { $ref: "common.json#/$defs/labels" }, formerly: { $ref: "common.json#/$defs/name", description: "The group's name before this change, so that a rename is no deletion." } } } }, retired: { type: "array", description: "Volumes that were deleted, each with its reason and its evidence.", items: { title: "RetiredDeclaration", type: "object", additionalProperties: !1, required: ["volume", "on", "reason"], description: "One deletion, put on record.", properties: { volume: { $ref: "common.json#/$defs/name", description: "The volume that is gone." }, on: { $ref: "common.json#/$defs/date", description: "The day of the deletion." }, reason: { $ref: "common.json#/$defs/sentence", description: "Why nobody needs it." }, backup: { $ref: "common.json#/$defs/sentence", description: "Where the last backup lies." }, "backed-up": { $ref: "common.json#/$defs/date", description: "The day of that backup." } } } } }, $defs: { mountPoint: { title: "MountPoint", type: "string", pattern: "^(/[^\\u0000-\\u001f]*|[A-Z]:(\\\\[^\\u0000-\\u001f]*)?|swap)$", description: "Where the guest mounts it: an absolute path, a drive letter such as D:, or swap." }, fileSystemType: { title: "FileSystemType", type: "string", enum: ["ext2", "ext3", "ext4", "xfs", "btrfs", "ntfs", "vfat", "gfs2", "ocfs2", "swap"], description: "The file system's type, which decides whether it can shrink and whether two servers may mount it." }, wholeVolumeFileSystem: { title: "WholeVolumeFileSystemDeclaration", type: "object", additionalProperties: !1, required: ["mount", "type"], description: "The file system that lies on this volume by itself, outside any group.", properties: { mount: { $ref: "#/$defs/mountPoint" }, type: { $ref: "#/$defs/fileSystemType" }, size: { $ref: "common.json#/$defs/size", description: "The size it was made or grown to; the whole volume where left out." } } } } }, schema68 = { title: "Name", type: "string", pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", description: "A name: letters, digits, dot, underscore and hyphen, beginning with a letter or digit, at most 128 characters." }, schema79 = { title: "Size", type: "string", pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", description: "A size with its unit: 50 GiB (IEC 80000-13, 1024-based) or 50 GB (SI, 1000-based). A bare number is refused.", examples: ["50 GiB", "1.5 TiB", "500 GB"] }, schema81 = { title: "Sentence", type: "string", pattern: "\\S", description: "A few words that say why; it may not be blank." }, schema85 = { title: "MountPoint", type: "string", pattern: "^(/[^\\u0000-\\u001f]*|[A-Z]:(\\\\[^\\u0000-\\u001f]*)?|swap)$", description: "Where the guest mounts it: an absolute path, a drive letter such as D:, or swap." }, schema86 = { title: "FileSystemType", type: "string", enum: ["ext2", "ext3", "ext4", "xfs", "btrfs", "ntfs", "vfat", "gfs2", "ocfs2", "swap"], description: "The file system's type, which decides whether it can shrink and whether two servers may mount it." }, pattern13 = new RegExp("^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", "u"), pattern23 = new RegExp("^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", "u"), pattern25 = new RegExp("\\S", "u"), pattern28 = new RegExp("^(/[^\\u0000-\\u001f]*|[A-Z]:(\\\\[^\\u0000-\\u001f]*)?|swap)$", "u"), schema70 = { title: "Labels", type: "object", propertyNames: { $ref: "#/$defs/name" }, additionalProperties: { type: "string" }, description: "Labels of your own, name to text; limits and rules can choose by them." };
+function validate49(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate49.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     for (let key0 in data) {
       let _errs1 = errors;
       if (typeof key0 == "string") {
-        if (!pattern4.test(key0)) {
-          let err0 = { instancePath, schemaPath: "#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema33, data: key0, propertyName: key0 };
+        if (!pattern13.test(key0)) {
+          let err0 = { instancePath, schemaPath: "#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema68, data: key0, propertyName: key0 };
           vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
         }
       } else {
-        let err1 = { instancePath, schemaPath: "#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema33.type, parentSchema: schema33, data: key0, propertyName: key0 };
+        let err1 = { instancePath, schemaPath: "#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema68.type, parentSchema: schema68, data: key0, propertyName: key0 };
         vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
       }
       var valid0 = _errs1 === errors;
       if (!valid0) {
-        let err2 = { instancePath, schemaPath: "#/propertyNames", keyword: "propertyNames", params: { propertyName: key0 }, message: "property name must be valid", schema: schema35.propertyNames, parentSchema: schema35, data };
+        let err2 = { instancePath, schemaPath: "#/propertyNames", keyword: "propertyNames", params: { propertyName: key0 }, message: "property name must be valid", schema: schema70.propertyNames, parentSchema: schema70, data };
         vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
       }
     }
     for (let key1 in data) {
       let data0 = data[key1];
       if (typeof data0 != "string") {
-        let err3 = { instancePath: instancePath + "/" + key1.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/additionalProperties/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema35.additionalProperties.type, parentSchema: schema35.additionalProperties, data: data0 };
+        let err3 = { instancePath: instancePath + "/" + key1.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/additionalProperties/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema70.additionalProperties.type, parentSchema: schema70.additionalProperties, data: data0 };
         vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
       }
     }
   } else {
-    let err4 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema35.type, parentSchema: schema35, data };
+    let err4 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema70.type, parentSchema: schema70, data };
     vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
   }
-  return validate22.errors = vErrors, errors === 0;
+  return validate49.errors = vErrors, errors === 0;
 }
-validate22.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var schema49 = { title: "WholeVolumeFileSystemDeclaration", type: "object", additionalProperties: !1, required: ["mount", "type"], description: "The file system that lies on this volume by itself, outside any group.", properties: { mount: { $ref: "#/$defs/mountPoint" }, type: { $ref: "#/$defs/fileSystemType" }, size: { $ref: "common.json#/$defs/size", description: "The size it was made or grown to; the whole volume where left out." } } };
-function validate25(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate25.evaluated;
+validate49.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+var schema84 = { title: "WholeVolumeFileSystemDeclaration", type: "object", additionalProperties: !1, required: ["mount", "type"], description: "The file system that lies on this volume by itself, outside any group.", properties: { mount: { $ref: "#/$defs/mountPoint" }, type: { $ref: "#/$defs/fileSystemType" }, size: { $ref: "common.json#/$defs/size", description: "The size it was made or grown to; the whole volume where left out." } } };
+function validate52(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate52.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     if (data.mount === void 0) {
-      let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "mount" }, message: "must have required property 'mount'", schema: schema49.required, parentSchema: schema49, data };
+      let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "mount" }, message: "must have required property 'mount'", schema: schema84.required, parentSchema: schema84, data };
       vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
     }
     if (data.type === void 0) {
-      let err1 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "type" }, message: "must have required property 'type'", schema: schema49.required, parentSchema: schema49, data };
+      let err1 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "type" }, message: "must have required property 'type'", schema: schema84.required, parentSchema: schema84, data };
       vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
     }
     for (let key0 in data)
       if (!(key0 === "mount" || key0 === "type" || key0 === "size")) {
-        let err2 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema49, data };
+        let err2 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema84, data };
         vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
       }
     if (data.mount !== void 0) {
       let data0 = data.mount;
       if (typeof data0 == "string") {
-        if (!pattern19.test(data0)) {
-          let err3 = { instancePath: instancePath + "/mount", schemaPath: "#/$defs/mountPoint/pattern", keyword: "pattern", params: { pattern: "^(/[^\\u0000-\\u001f]*|[A-Z]:(\\\\[^\\u0000-\\u001f]*)?|swap)$" }, message: 'must match pattern "^(/[^\\u0000-\\u001f]*|[A-Z]:(\\\\[^\\u0000-\\u001f]*)?|swap)$"', schema: "^(/[^\\u0000-\\u001f]*|[A-Z]:(\\\\[^\\u0000-\\u001f]*)?|swap)$", parentSchema: schema50, data: data0 };
+        if (!pattern28.test(data0)) {
+          let err3 = { instancePath: instancePath + "/mount", schemaPath: "#/$defs/mountPoint/pattern", keyword: "pattern", params: { pattern: "^(/[^\\u0000-\\u001f]*|[A-Z]:(\\\\[^\\u0000-\\u001f]*)?|swap)$" }, message: 'must match pattern "^(/[^\\u0000-\\u001f]*|[A-Z]:(\\\\[^\\u0000-\\u001f]*)?|swap)$"', schema: "^(/[^\\u0000-\\u001f]*|[A-Z]:(\\\\[^\\u0000-\\u001f]*)?|swap)$", parentSchema: schema85, data: data0 };
           vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
         }
       } else {
-        let err4 = { instancePath: instancePath + "/mount", schemaPath: "#/$defs/mountPoint/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema50.type, parentSchema: schema50, data: data0 };
+        let err4 = { instancePath: instancePath + "/mount", schemaPath: "#/$defs/mountPoint/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema85.type, parentSchema: schema85, data: data0 };
         vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
       }
     }
     if (data.type !== void 0) {
       let data1 = data.type;
       if (typeof data1 != "string") {
-        let err5 = { instancePath: instancePath + "/type", schemaPath: "#/$defs/fileSystemType/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema51.type, parentSchema: schema51, data: data1 };
+        let err5 = { instancePath: instancePath + "/type", schemaPath: "#/$defs/fileSystemType/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema86.type, parentSchema: schema86, data: data1 };
         vErrors === null ? vErrors = [err5] : vErrors.push(err5), errors++;
       }
       if (!(data1 === "ext2" || data1 === "ext3" || data1 === "ext4" || data1 === "xfs" || data1 === "btrfs" || data1 === "ntfs" || data1 === "vfat" || data1 === "gfs2" || data1 === "ocfs2" || data1 === "swap")) {
-        let err6 = { instancePath: instancePath + "/type", schemaPath: "#/$defs/fileSystemType/enum", keyword: "enum", params: { allowedValues: schema51.enum }, message: "must be equal to one of the allowed values", schema: schema51.enum, parentSchema: schema51, data: data1 };
+        let err6 = { instancePath: instancePath + "/type", schemaPath: "#/$defs/fileSystemType/enum", keyword: "enum", params: { allowedValues: schema86.enum }, message: "must be equal to one of the allowed values", schema: schema86.enum, parentSchema: schema86, data: data1 };
         vErrors === null ? vErrors = [err6] : vErrors.push(err6), errors++;
       }
     }
     if (data.size !== void 0) {
       let data2 = data.size;
       if (typeof data2 == "string") {
-        if (!pattern14.test(data2)) {
-          let err7 = { instancePath: instancePath + "/size", schemaPath: "common.json#/$defs/size/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", parentSchema: schema44, data: data2 };
+        if (!pattern23.test(data2)) {
+          let err7 = { instancePath: instancePath + "/size", schemaPath: "common.json#/$defs/size/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", parentSchema: schema79, data: data2 };
           vErrors === null ? vErrors = [err7] : vErrors.push(err7), errors++;
         }
       } else {
-        let err8 = { instancePath: instancePath + "/size", schemaPath: "common.json#/$defs/size/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema44.type, parentSchema: schema44, data: data2 };
+        let err8 = { instancePath: instancePath + "/size", schemaPath: "common.json#/$defs/size/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema79.type, parentSchema: schema79, data: data2 };
         vErrors === null ? vErrors = [err8] : vErrors.push(err8), errors++;
       }
     }
   } else {
-    let err9 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema49.type, parentSchema: schema49, data };
+    let err9 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema84.type, parentSchema: schema84, data };
     vErrors === null ? vErrors = [err9] : vErrors.push(err9), errors++;
   }
-  return validate25.errors = vErrors, errors === 0;
+  return validate52.errors = vErrors, errors === 0;
 }
-validate25.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var func1 = Object.prototype.hasOwnProperty;
-function validate20(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate20.evaluated;
+validate52.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+function validate48(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate48.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     for (let key0 in data)
       if (!(key0 === "team" || key0 === "site" || key0 === "labels" || key0 === "servers" || key0 === "volumes" || key0 === "attachments" || key0 === "volume-groups" || key0 === "retired")) {
-        let err0 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema31, data };
+        let err0 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema67, data };
         vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
       }
     if (data.team !== void 0) {
       let data0 = data.team;
       if (typeof data0 == "string") {
-        if (!pattern4.test(data0)) {
-          let err1 = { instancePath: instancePath + "/team", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema33, data: data0 };
+        if (!pattern13.test(data0)) {
+          let err1 = { instancePath: instancePath + "/team", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema68, data: data0 };
           vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
         }
       } else {
-        let err2 = { instancePath: instancePath + "/team", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema33.type, parentSchema: schema33, data: data0 };
+        let err2 = { instancePath: instancePath + "/team", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema68.type, parentSchema: schema68, data: data0 };
         vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
       }
     }
     if (data.site !== void 0) {
       let data1 = data.site;
       if (typeof data1 == "string") {
-        if (!pattern4.test(data1)) {
-          let err3 = { instancePath: instancePath + "/site", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema33, data: data1 };
+        if (!pattern13.test(data1)) {
+          let err3 = { instancePath: instancePath + "/site", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema68, data: data1 };
           vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
         }
       } else {
-        let err4 = { instancePath: instancePath + "/site", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema33.type, parentSchema: schema33, data: data1 };
+        let err4 = { instancePath: instancePath + "/site", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema68.type, parentSchema: schema68, data: data1 };
         vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
       }
     }
-    if (data.labels !== void 0 && (validate22(data.labels, { instancePath: instancePath + "/labels", parentData: data, parentDataProperty: "labels", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate22.errors : vErrors.concat(validate22.errors), errors = vErrors.length)), data.servers !== void 0) {
+    if (data.labels !== void 0 && (validate49(data.labels, { instancePath: instancePath + "/labels", parentData: data, parentDataProperty: "labels", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate49.errors : vErrors.concat(validate49.errors), errors = vErrors.length)), data.servers !== void 0) {
       let data3 = data.servers;
       if (data3 && typeof data3 == "object" && !Array.isArray(data3)) {
         for (let key1 in data3) {
           let _errs11 = errors;
           if (typeof key1 == "string") {
-            if (!pattern4.test(key1)) {
-              let err5 = { instancePath: instancePath + "/servers", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema33, data: key1, propertyName: key1 };
+            if (!pattern13.test(key1)) {
+              let err5 = { instancePath: instancePath + "/servers", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema68, data: key1, propertyName: key1 };
               vErrors === null ? vErrors = [err5] : vErrors.push(err5), errors++;
             }
           } else {
-            let err6 = { instancePath: instancePath + "/servers", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema33.type, parentSchema: schema33, data: key1, propertyName: key1 };
+            let err6 = { instancePath: instancePath + "/servers", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema68.type, parentSchema: schema68, data: key1, propertyName: key1 };
             vErrors === null ? vErrors = [err6] : vErrors.push(err6), errors++;
           }
           var valid3 = _errs11 === errors;
           if (!valid3) {
-            let err7 = { instancePath: instancePath + "/servers", schemaPath: "#/properties/servers/propertyNames", keyword: "propertyNames", params: { propertyName: key1 }, message: "property name must be valid", schema: schema31.properties.servers.propertyNames, parentSchema: schema31.properties.servers, data: data3 };
+            let err7 = { instancePath: instancePath + "/servers", schemaPath: "#/properties/servers/propertyNames", keyword: "propertyNames", params: { propertyName: key1 }, message: "property name must be valid", schema: schema67.properties.servers.propertyNames, parentSchema: schema67.properties.servers, data: data3 };
             vErrors === null ? vErrors = [err7] : vErrors.push(err7), errors++;
           }
         }
@@ -176,121 +1813,121 @@ function validate20(data, { instancePath = "", parentData, parentDataProperty, r
           let data4 = data3[key2];
           if (data4 && typeof data4 == "object" && !Array.isArray(data4)) {
             for (let key3 in data4)
-              if (!func1.call(schema31.properties.servers.additionalProperties.properties, key3)) {
-                let err8 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/servers/additionalProperties/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key3 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema31.properties.servers.additionalProperties, data: data4 };
+              if (!func1.call(schema67.properties.servers.additionalProperties.properties, key3)) {
+                let err8 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/servers/additionalProperties/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key3 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema67.properties.servers.additionalProperties, data: data4 };
                 vErrors === null ? vErrors = [err8] : vErrors.push(err8), errors++;
               }
             if (data4.power !== void 0) {
               let data5 = data4.power;
               if (typeof data5 != "string") {
-                let err9 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/power", schemaPath: "#/properties/servers/additionalProperties/properties/power/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema31.properties.servers.additionalProperties.properties.power.type, parentSchema: schema31.properties.servers.additionalProperties.properties.power, data: data5 };
+                let err9 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/power", schemaPath: "#/properties/servers/additionalProperties/properties/power/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema67.properties.servers.additionalProperties.properties.power.type, parentSchema: schema67.properties.servers.additionalProperties.properties.power, data: data5 };
                 vErrors === null ? vErrors = [err9] : vErrors.push(err9), errors++;
               }
               if (!(data5 === "running" || data5 === "stopped")) {
-                let err10 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/power", schemaPath: "#/properties/servers/additionalProperties/properties/power/enum", keyword: "enum", params: { allowedValues: schema31.properties.servers.additionalProperties.properties.power.enum }, message: "must be equal to one of the allowed values", schema: schema31.properties.servers.additionalProperties.properties.power.enum, parentSchema: schema31.properties.servers.additionalProperties.properties.power, data: data5 };
+                let err10 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/power", schemaPath: "#/properties/servers/additionalProperties/properties/power/enum", keyword: "enum", params: { allowedValues: schema67.properties.servers.additionalProperties.properties.power.enum }, message: "must be equal to one of the allowed values", schema: schema67.properties.servers.additionalProperties.properties.power.enum, parentSchema: schema67.properties.servers.additionalProperties.properties.power, data: data5 };
                 vErrors === null ? vErrors = [err10] : vErrors.push(err10), errors++;
               }
             }
             if (data4.boot !== void 0) {
               let data6 = data4.boot;
               if (typeof data6 == "string") {
-                if (!pattern4.test(data6)) {
-                  let err11 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/boot", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema33, data: data6 };
+                if (!pattern13.test(data6)) {
+                  let err11 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/boot", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema68, data: data6 };
                   vErrors === null ? vErrors = [err11] : vErrors.push(err11), errors++;
                 }
               } else {
-                let err12 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/boot", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema33.type, parentSchema: schema33, data: data6 };
+                let err12 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/boot", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema68.type, parentSchema: schema68, data: data6 };
                 vErrors === null ? vErrors = [err12] : vErrors.push(err12), errors++;
               }
             }
             if (data4.guest !== void 0) {
               let data7 = data4.guest;
               if (typeof data7 != "string") {
-                let err13 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/guest", schemaPath: "#/properties/servers/additionalProperties/properties/guest/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema31.properties.servers.additionalProperties.properties.guest.type, parentSchema: schema31.properties.servers.additionalProperties.properties.guest, data: data7 };
+                let err13 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/guest", schemaPath: "#/properties/servers/additionalProperties/properties/guest/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema67.properties.servers.additionalProperties.properties.guest.type, parentSchema: schema67.properties.servers.additionalProperties.properties.guest, data: data7 };
                 vErrors === null ? vErrors = [err13] : vErrors.push(err13), errors++;
               }
               if (!(data7 === "linux-lvm" || data7 === "linux" || data7 === "windows" || data7 === "other")) {
-                let err14 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/guest", schemaPath: "#/properties/servers/additionalProperties/properties/guest/enum", keyword: "enum", params: { allowedValues: schema31.properties.servers.additionalProperties.properties.guest.enum }, message: "must be equal to one of the allowed values", schema: schema31.properties.servers.additionalProperties.properties.guest.enum, parentSchema: schema31.properties.servers.additionalProperties.properties.guest, data: data7 };
+                let err14 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/guest", schemaPath: "#/properties/servers/additionalProperties/properties/guest/enum", keyword: "enum", params: { allowedValues: schema67.properties.servers.additionalProperties.properties.guest.enum }, message: "must be equal to one of the allowed values", schema: schema67.properties.servers.additionalProperties.properties.guest.enum, parentSchema: schema67.properties.servers.additionalProperties.properties.guest, data: data7 };
                 vErrors === null ? vErrors = [err14] : vErrors.push(err14), errors++;
               }
             }
             if (data4.machine !== void 0) {
               let data8 = data4.machine;
               if (typeof data8 == "string") {
-                if (!pattern4.test(data8)) {
-                  let err15 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/machine", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema33, data: data8 };
+                if (!pattern13.test(data8)) {
+                  let err15 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/machine", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema68, data: data8 };
                   vErrors === null ? vErrors = [err15] : vErrors.push(err15), errors++;
                 }
               } else {
-                let err16 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/machine", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema33.type, parentSchema: schema33, data: data8 };
+                let err16 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/machine", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema68.type, parentSchema: schema68, data: data8 };
                 vErrors === null ? vErrors = [err16] : vErrors.push(err16), errors++;
               }
             }
             if (data4.io !== void 0) {
               let data9 = data4.io;
               if (!(typeof data9 == "number" && !(data9 % 1) && !isNaN(data9) && isFinite(data9))) {
-                let err17 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/io", schemaPath: "#/properties/servers/additionalProperties/properties/io/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema31.properties.servers.additionalProperties.properties.io.type, parentSchema: schema31.properties.servers.additionalProperties.properties.io, data: data9 };
+                let err17 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/io", schemaPath: "#/properties/servers/additionalProperties/properties/io/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema67.properties.servers.additionalProperties.properties.io.type, parentSchema: schema67.properties.servers.additionalProperties.properties.io, data: data9 };
                 vErrors === null ? vErrors = [err17] : vErrors.push(err17), errors++;
               }
               if (typeof data9 == "number" && isFinite(data9) && (data9 < 0 || isNaN(data9))) {
-                let err18 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/io", schemaPath: "#/properties/servers/additionalProperties/properties/io/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema31.properties.servers.additionalProperties.properties.io, data: data9 };
+                let err18 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/io", schemaPath: "#/properties/servers/additionalProperties/properties/io/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema67.properties.servers.additionalProperties.properties.io, data: data9 };
                 vErrors === null ? vErrors = [err18] : vErrors.push(err18), errors++;
               }
             }
             if (data4["attachment-slots"] !== void 0) {
               let data10 = data4["attachment-slots"];
               if (!(typeof data10 == "number" && !(data10 % 1) && !isNaN(data10) && isFinite(data10))) {
-                let err19 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/attachment-slots", schemaPath: "#/properties/servers/additionalProperties/properties/attachment-slots/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema31.properties.servers.additionalProperties.properties["attachment-slots"].type, parentSchema: schema31.properties.servers.additionalProperties.properties["attachment-slots"], data: data10 };
+                let err19 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/attachment-slots", schemaPath: "#/properties/servers/additionalProperties/properties/attachment-slots/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema67.properties.servers.additionalProperties.properties["attachment-slots"].type, parentSchema: schema67.properties.servers.additionalProperties.properties["attachment-slots"], data: data10 };
                 vErrors === null ? vErrors = [err19] : vErrors.push(err19), errors++;
               }
               if (typeof data10 == "number" && isFinite(data10) && (data10 < 0 || isNaN(data10))) {
-                let err20 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/attachment-slots", schemaPath: "#/properties/servers/additionalProperties/properties/attachment-slots/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema31.properties.servers.additionalProperties.properties["attachment-slots"], data: data10 };
+                let err20 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/attachment-slots", schemaPath: "#/properties/servers/additionalProperties/properties/attachment-slots/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema67.properties.servers.additionalProperties.properties["attachment-slots"], data: data10 };
                 vErrors === null ? vErrors = [err20] : vErrors.push(err20), errors++;
               }
             }
             if (data4.team !== void 0) {
               let data11 = data4.team;
               if (typeof data11 == "string") {
-                if (!pattern4.test(data11)) {
-                  let err21 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/team", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema33, data: data11 };
+                if (!pattern13.test(data11)) {
+                  let err21 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/team", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema68, data: data11 };
                   vErrors === null ? vErrors = [err21] : vErrors.push(err21), errors++;
                 }
               } else {
-                let err22 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/team", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema33.type, parentSchema: schema33, data: data11 };
+                let err22 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/team", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema68.type, parentSchema: schema68, data: data11 };
                 vErrors === null ? vErrors = [err22] : vErrors.push(err22), errors++;
               }
             }
             if (data4.site !== void 0) {
               let data12 = data4.site;
               if (typeof data12 == "string") {
-                if (!pattern4.test(data12)) {
-                  let err23 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/site", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema33, data: data12 };
+                if (!pattern13.test(data12)) {
+                  let err23 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/site", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema68, data: data12 };
                   vErrors === null ? vErrors = [err23] : vErrors.push(err23), errors++;
                 }
               } else {
-                let err24 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/site", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema33.type, parentSchema: schema33, data: data12 };
+                let err24 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/site", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema68.type, parentSchema: schema68, data: data12 };
                 vErrors === null ? vErrors = [err24] : vErrors.push(err24), errors++;
               }
             }
-            if (data4.labels !== void 0 && (validate22(data4.labels, { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/labels", parentData: data4, parentDataProperty: "labels", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate22.errors : vErrors.concat(validate22.errors), errors = vErrors.length)), data4.formerly !== void 0) {
+            if (data4.labels !== void 0 && (validate49(data4.labels, { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/labels", parentData: data4, parentDataProperty: "labels", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate49.errors : vErrors.concat(validate49.errors), errors = vErrors.length)), data4.formerly !== void 0) {
               let data14 = data4.formerly;
               if (typeof data14 == "string") {
-                if (!pattern4.test(data14)) {
-                  let err25 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/formerly", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema33, data: data14 };
+                if (!pattern13.test(data14)) {
+                  let err25 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/formerly", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema68, data: data14 };
                   vErrors === null ? vErrors = [err25] : vErrors.push(err25), errors++;
                 }
               } else {
-                let err26 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/formerly", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema33.type, parentSchema: schema33, data: data14 };
+                let err26 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/formerly", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema68.type, parentSchema: schema68, data: data14 };
                 vErrors === null ? vErrors = [err26] : vErrors.push(err26), errors++;
               }
             }
           } else {
-            let err27 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/servers/additionalProperties/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema31.properties.servers.additionalProperties.type, parentSchema: schema31.properties.servers.additionalProperties, data: data4 };
+            let err27 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/servers/additionalProperties/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema67.properties.servers.additionalProperties.type, parentSchema: schema67.properties.servers.additionalProperties, data: data4 };
             vErrors === null ? vErrors = [err27] : vErrors.push(err27), errors++;
           }
         }
       } else {
-        let err28 = { instancePath: instancePath + "/servers", schemaPath: "#/properties/servers/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema31.properties.servers.type, parentSchema: schema31.properties.servers, data: data3 };
+        let err28 = { instancePath: instancePath + "/servers", schemaPath: "#/properties/servers/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema67.properties.servers.type, parentSchema: schema67.properties.servers, data: data3 };
         vErrors === null ? vErrors = [err28] : vErrors.push(err28), errors++;
       }
     }
@@ -300,17 +1937,17 @@ function validate20(data, { instancePath = "", parentData, parentDataProperty, r
         for (let key4 in data15) {
           let _errs44 = errors;
           if (typeof key4 == "string") {
-            if (!pattern4.test(key4)) {
-              let err29 = { instancePath: instancePath + "/volumes", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema33, data: key4, propertyName: key4 };
+            if (!pattern13.test(key4)) {
+              let err29 = { instancePath: instancePath + "/volumes", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema68, data: key4, propertyName: key4 };
               vErrors === null ? vErrors = [err29] : vErrors.push(err29), errors++;
             }
           } else {
-            let err30 = { instancePath: instancePath + "/volumes", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema33.type, parentSchema: schema33, data: key4, propertyName: key4 };
+            let err30 = { instancePath: instancePath + "/volumes", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema68.type, parentSchema: schema68, data: key4, propertyName: key4 };
             vErrors === null ? vErrors = [err30] : vErrors.push(err30), errors++;
           }
           var valid12 = _errs44 === errors;
           if (!valid12) {
-            let err31 = { instancePath: instancePath + "/volumes", schemaPath: "#/properties/volumes/propertyNames", keyword: "propertyNames", params: { propertyName: key4 }, message: "property name must be valid", schema: schema31.properties.volumes.propertyNames, parentSchema: schema31.properties.volumes, data: data15 };
+            let err31 = { instancePath: instancePath + "/volumes", schemaPath: "#/properties/volumes/propertyNames", keyword: "propertyNames", params: { propertyName: key4 }, message: "property name must be valid", schema: schema67.properties.volumes.propertyNames, parentSchema: schema67.properties.volumes, data: data15 };
             vErrors === null ? vErrors = [err31] : vErrors.push(err31), errors++;
           }
         }
@@ -318,135 +1955,135 @@ function validate20(data, { instancePath = "", parentData, parentDataProperty, r
           let data16 = data15[key5];
           if (data16 && typeof data16 == "object" && !Array.isArray(data16)) {
             if (data16.size === void 0) {
-              let err32 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/volumes/additionalProperties/required", keyword: "required", params: { missingProperty: "size" }, message: "must have required property 'size'", schema: schema31.properties.volumes.additionalProperties.required, parentSchema: schema31.properties.volumes.additionalProperties, data: data16 };
+              let err32 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/volumes/additionalProperties/required", keyword: "required", params: { missingProperty: "size" }, message: "must have required property 'size'", schema: schema67.properties.volumes.additionalProperties.required, parentSchema: schema67.properties.volumes.additionalProperties, data: data16 };
               vErrors === null ? vErrors = [err32] : vErrors.push(err32), errors++;
             }
             if (data16.tier === void 0) {
-              let err33 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/volumes/additionalProperties/required", keyword: "required", params: { missingProperty: "tier" }, message: "must have required property 'tier'", schema: schema31.properties.volumes.additionalProperties.required, parentSchema: schema31.properties.volumes.additionalProperties, data: data16 };
+              let err33 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/volumes/additionalProperties/required", keyword: "required", params: { missingProperty: "tier" }, message: "must have required property 'tier'", schema: schema67.properties.volumes.additionalProperties.required, parentSchema: schema67.properties.volumes.additionalProperties, data: data16 };
               vErrors === null ? vErrors = [err33] : vErrors.push(err33), errors++;
             }
             for (let key6 in data16)
-              if (!func1.call(schema31.properties.volumes.additionalProperties.properties, key6)) {
-                let err34 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/volumes/additionalProperties/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key6 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema31.properties.volumes.additionalProperties, data: data16 };
+              if (!func1.call(schema67.properties.volumes.additionalProperties.properties, key6)) {
+                let err34 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/volumes/additionalProperties/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key6 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema67.properties.volumes.additionalProperties, data: data16 };
                 vErrors === null ? vErrors = [err34] : vErrors.push(err34), errors++;
               }
             if (data16.size !== void 0) {
               let data17 = data16.size;
               if (typeof data17 == "string") {
-                if (!pattern14.test(data17)) {
-                  let err35 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/size", schemaPath: "common.json#/$defs/size/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", parentSchema: schema44, data: data17 };
+                if (!pattern23.test(data17)) {
+                  let err35 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/size", schemaPath: "common.json#/$defs/size/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", parentSchema: schema79, data: data17 };
                   vErrors === null ? vErrors = [err35] : vErrors.push(err35), errors++;
                 }
               } else {
-                let err36 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/size", schemaPath: "common.json#/$defs/size/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema44.type, parentSchema: schema44, data: data17 };
+                let err36 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/size", schemaPath: "common.json#/$defs/size/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema79.type, parentSchema: schema79, data: data17 };
                 vErrors === null ? vErrors = [err36] : vErrors.push(err36), errors++;
               }
             }
             if (data16.tier !== void 0) {
               let data18 = data16.tier;
               if (typeof data18 == "string") {
-                if (!pattern4.test(data18)) {
-                  let err37 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/tier", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema33, data: data18 };
+                if (!pattern13.test(data18)) {
+                  let err37 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/tier", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema68, data: data18 };
                   vErrors === null ? vErrors = [err37] : vErrors.push(err37), errors++;
                 }
               } else {
-                let err38 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/tier", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema33.type, parentSchema: schema33, data: data18 };
+                let err38 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/tier", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema68.type, parentSchema: schema68, data: data18 };
                 vErrors === null ? vErrors = [err38] : vErrors.push(err38), errors++;
               }
             }
             if (data16.shareable !== void 0) {
               let data19 = data16.shareable;
               if (typeof data19 != "boolean") {
-                let err39 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/shareable", schemaPath: "#/properties/volumes/additionalProperties/properties/shareable/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema31.properties.volumes.additionalProperties.properties.shareable.type, parentSchema: schema31.properties.volumes.additionalProperties.properties.shareable, data: data19 };
+                let err39 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/shareable", schemaPath: "#/properties/volumes/additionalProperties/properties/shareable/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema67.properties.volumes.additionalProperties.properties.shareable.type, parentSchema: schema67.properties.volumes.additionalProperties.properties.shareable, data: data19 };
                 vErrors === null ? vErrors = [err39] : vErrors.push(err39), errors++;
               }
             }
             if (data16.protected !== void 0) {
               let data20 = data16.protected;
               if (typeof data20 != "boolean") {
-                let err40 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/protected", schemaPath: "#/properties/volumes/additionalProperties/properties/protected/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema31.properties.volumes.additionalProperties.properties.protected.type, parentSchema: schema31.properties.volumes.additionalProperties.properties.protected, data: data20 };
+                let err40 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/protected", schemaPath: "#/properties/volumes/additionalProperties/properties/protected/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema67.properties.volumes.additionalProperties.properties.protected.type, parentSchema: schema67.properties.volumes.additionalProperties.properties.protected, data: data20 };
                 vErrors === null ? vErrors = [err40] : vErrors.push(err40), errors++;
               }
             }
             if (data16.owner !== void 0) {
               let data21 = data16.owner;
               if (typeof data21 == "string") {
-                if (!pattern16.test(data21)) {
-                  let err41 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/owner", schemaPath: "common.json#/$defs/sentence/pattern", keyword: "pattern", params: { pattern: "\\S" }, message: 'must match pattern "\\S"', schema: "\\S", parentSchema: schema46, data: data21 };
+                if (!pattern25.test(data21)) {
+                  let err41 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/owner", schemaPath: "common.json#/$defs/sentence/pattern", keyword: "pattern", params: { pattern: "\\S" }, message: 'must match pattern "\\S"', schema: "\\S", parentSchema: schema81, data: data21 };
                   vErrors === null ? vErrors = [err41] : vErrors.push(err41), errors++;
                 }
               } else {
-                let err42 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/owner", schemaPath: "common.json#/$defs/sentence/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema46.type, parentSchema: schema46, data: data21 };
+                let err42 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/owner", schemaPath: "common.json#/$defs/sentence/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema81.type, parentSchema: schema81, data: data21 };
                 vErrors === null ? vErrors = [err42] : vErrors.push(err42), errors++;
               }
             }
             if (data16.reason !== void 0) {
               let data22 = data16.reason;
               if (typeof data22 == "string") {
-                if (!pattern16.test(data22)) {
-                  let err43 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/reason", schemaPath: "common.json#/$defs/sentence/pattern", keyword: "pattern", params: { pattern: "\\S" }, message: 'must match pattern "\\S"', schema: "\\S", parentSchema: schema46, data: data22 };
+                if (!pattern25.test(data22)) {
+                  let err43 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/reason", schemaPath: "common.json#/$defs/sentence/pattern", keyword: "pattern", params: { pattern: "\\S" }, message: 'must match pattern "\\S"', schema: "\\S", parentSchema: schema81, data: data22 };
                   vErrors === null ? vErrors = [err43] : vErrors.push(err43), errors++;
                 }
               } else {
-                let err44 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/reason", schemaPath: "common.json#/$defs/sentence/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema46.type, parentSchema: schema46, data: data22 };
+                let err44 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/reason", schemaPath: "common.json#/$defs/sentence/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema81.type, parentSchema: schema81, data: data22 };
                 vErrors === null ? vErrors = [err44] : vErrors.push(err44), errors++;
               }
             }
             if (data16["retain-until"] !== void 0) {
               let data23 = data16["retain-until"];
               if (typeof data23 == "string") {
-                if (!pattern18.test(data23)) {
-                  let err45 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/retain-until", schemaPath: "common.json#/$defs/date/pattern", keyword: "pattern", params: { pattern: "^[0-9]{4}-[0-9]{2}-[0-9]{2}$" }, message: 'must match pattern "^[0-9]{4}-[0-9]{2}-[0-9]{2}$"', schema: "^[0-9]{4}-[0-9]{2}-[0-9]{2}$", parentSchema: schema48, data: data23 };
+                if (!pattern4.test(data23)) {
+                  let err45 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/retain-until", schemaPath: "common.json#/$defs/date/pattern", keyword: "pattern", params: { pattern: "^[0-9]{4}-[0-9]{2}-[0-9]{2}$" }, message: 'must match pattern "^[0-9]{4}-[0-9]{2}-[0-9]{2}$"', schema: "^[0-9]{4}-[0-9]{2}-[0-9]{2}$", parentSchema: schema33, data: data23 };
                   vErrors === null ? vErrors = [err45] : vErrors.push(err45), errors++;
                 }
               } else {
-                let err46 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/retain-until", schemaPath: "common.json#/$defs/date/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema48.type, parentSchema: schema48, data: data23 };
+                let err46 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/retain-until", schemaPath: "common.json#/$defs/date/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema33.type, parentSchema: schema33, data: data23 };
                 vErrors === null ? vErrors = [err46] : vErrors.push(err46), errors++;
               }
             }
-            if (data16["file-system"] !== void 0 && (validate25(data16["file-system"], { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-system", parentData: data16, parentDataProperty: "file-system", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate25.errors : vErrors.concat(validate25.errors), errors = vErrors.length)), data16.team !== void 0) {
+            if (data16["file-system"] !== void 0 && (validate52(data16["file-system"], { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-system", parentData: data16, parentDataProperty: "file-system", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate52.errors : vErrors.concat(validate52.errors), errors = vErrors.length)), data16.team !== void 0) {
               let data25 = data16.team;
               if (typeof data25 == "string") {
-                if (!pattern4.test(data25)) {
-                  let err47 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/team", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema33, data: data25 };
+                if (!pattern13.test(data25)) {
+                  let err47 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/team", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema68, data: data25 };
                   vErrors === null ? vErrors = [err47] : vErrors.push(err47), errors++;
                 }
               } else {
-                let err48 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/team", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema33.type, parentSchema: schema33, data: data25 };
+                let err48 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/team", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema68.type, parentSchema: schema68, data: data25 };
                 vErrors === null ? vErrors = [err48] : vErrors.push(err48), errors++;
               }
             }
             if (data16.site !== void 0) {
               let data26 = data16.site;
               if (typeof data26 == "string") {
-                if (!pattern4.test(data26)) {
-                  let err49 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/site", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema33, data: data26 };
+                if (!pattern13.test(data26)) {
+                  let err49 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/site", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema68, data: data26 };
                   vErrors === null ? vErrors = [err49] : vErrors.push(err49), errors++;
                 }
               } else {
-                let err50 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/site", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema33.type, parentSchema: schema33, data: data26 };
+                let err50 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/site", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema68.type, parentSchema: schema68, data: data26 };
                 vErrors === null ? vErrors = [err50] : vErrors.push(err50), errors++;
               }
             }
-            if (data16.labels !== void 0 && (validate22(data16.labels, { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/labels", parentData: data16, parentDataProperty: "labels", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate22.errors : vErrors.concat(validate22.errors), errors = vErrors.length)), data16.formerly !== void 0) {
+            if (data16.labels !== void 0 && (validate49(data16.labels, { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/labels", parentData: data16, parentDataProperty: "labels", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate49.errors : vErrors.concat(validate49.errors), errors = vErrors.length)), data16.formerly !== void 0) {
               let data28 = data16.formerly;
               if (typeof data28 == "string") {
-                if (!pattern4.test(data28)) {
-                  let err51 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/formerly", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema33, data: data28 };
+                if (!pattern13.test(data28)) {
+                  let err51 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/formerly", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema68, data: data28 };
                   vErrors === null ? vErrors = [err51] : vErrors.push(err51), errors++;
                 }
               } else {
-                let err52 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/formerly", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema33.type, parentSchema: schema33, data: data28 };
+                let err52 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/formerly", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema68.type, parentSchema: schema68, data: data28 };
                 vErrors === null ? vErrors = [err52] : vErrors.push(err52), errors++;
               }
             }
           } else {
-            let err53 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/volumes/additionalProperties/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema31.properties.volumes.additionalProperties.type, parentSchema: schema31.properties.volumes.additionalProperties, data: data16 };
+            let err53 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/volumes/additionalProperties/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema67.properties.volumes.additionalProperties.type, parentSchema: schema67.properties.volumes.additionalProperties, data: data16 };
             vErrors === null ? vErrors = [err53] : vErrors.push(err53), errors++;
           }
         }
       } else {
-        let err54 = { instancePath: instancePath + "/volumes", schemaPath: "#/properties/volumes/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema31.properties.volumes.type, parentSchema: schema31.properties.volumes, data: data15 };
+        let err54 = { instancePath: instancePath + "/volumes", schemaPath: "#/properties/volumes/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema67.properties.volumes.type, parentSchema: schema67.properties.volumes, data: data15 };
         vErrors === null ? vErrors = [err54] : vErrors.push(err54), errors++;
       }
     }
@@ -458,49 +2095,49 @@ function validate20(data, { instancePath = "", parentData, parentDataProperty, r
           let data30 = data29[i0];
           if (data30 && typeof data30 == "object" && !Array.isArray(data30)) {
             if (data30.volume === void 0) {
-              let err55 = { instancePath: instancePath + "/attachments/" + i0, schemaPath: "#/properties/attachments/items/required", keyword: "required", params: { missingProperty: "volume" }, message: "must have required property 'volume'", schema: schema31.properties.attachments.items.required, parentSchema: schema31.properties.attachments.items, data: data30 };
+              let err55 = { instancePath: instancePath + "/attachments/" + i0, schemaPath: "#/properties/attachments/items/required", keyword: "required", params: { missingProperty: "volume" }, message: "must have required property 'volume'", schema: schema67.properties.attachments.items.required, parentSchema: schema67.properties.attachments.items, data: data30 };
               vErrors === null ? vErrors = [err55] : vErrors.push(err55), errors++;
             }
             if (data30.server === void 0) {
-              let err56 = { instancePath: instancePath + "/attachments/" + i0, schemaPath: "#/properties/attachments/items/required", keyword: "required", params: { missingProperty: "server" }, message: "must have required property 'server'", schema: schema31.properties.attachments.items.required, parentSchema: schema31.properties.attachments.items, data: data30 };
+              let err56 = { instancePath: instancePath + "/attachments/" + i0, schemaPath: "#/properties/attachments/items/required", keyword: "required", params: { missingProperty: "server" }, message: "must have required property 'server'", schema: schema67.properties.attachments.items.required, parentSchema: schema67.properties.attachments.items, data: data30 };
               vErrors === null ? vErrors = [err56] : vErrors.push(err56), errors++;
             }
             for (let key7 in data30)
               if (!(key7 === "volume" || key7 === "server")) {
-                let err57 = { instancePath: instancePath + "/attachments/" + i0, schemaPath: "#/properties/attachments/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key7 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema31.properties.attachments.items, data: data30 };
+                let err57 = { instancePath: instancePath + "/attachments/" + i0, schemaPath: "#/properties/attachments/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key7 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema67.properties.attachments.items, data: data30 };
                 vErrors === null ? vErrors = [err57] : vErrors.push(err57), errors++;
               }
             if (data30.volume !== void 0) {
               let data31 = data30.volume;
               if (typeof data31 == "string") {
-                if (!pattern4.test(data31)) {
-                  let err58 = { instancePath: instancePath + "/attachments/" + i0 + "/volume", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema33, data: data31 };
+                if (!pattern13.test(data31)) {
+                  let err58 = { instancePath: instancePath + "/attachments/" + i0 + "/volume", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema68, data: data31 };
                   vErrors === null ? vErrors = [err58] : vErrors.push(err58), errors++;
                 }
               } else {
-                let err59 = { instancePath: instancePath + "/attachments/" + i0 + "/volume", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema33.type, parentSchema: schema33, data: data31 };
+                let err59 = { instancePath: instancePath + "/attachments/" + i0 + "/volume", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema68.type, parentSchema: schema68, data: data31 };
                 vErrors === null ? vErrors = [err59] : vErrors.push(err59), errors++;
               }
             }
             if (data30.server !== void 0) {
               let data32 = data30.server;
               if (typeof data32 == "string") {
-                if (!pattern4.test(data32)) {
-                  let err60 = { instancePath: instancePath + "/attachments/" + i0 + "/server", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema33, data: data32 };
+                if (!pattern13.test(data32)) {
+                  let err60 = { instancePath: instancePath + "/attachments/" + i0 + "/server", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema68, data: data32 };
                   vErrors === null ? vErrors = [err60] : vErrors.push(err60), errors++;
                 }
               } else {
-                let err61 = { instancePath: instancePath + "/attachments/" + i0 + "/server", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema33.type, parentSchema: schema33, data: data32 };
+                let err61 = { instancePath: instancePath + "/attachments/" + i0 + "/server", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema68.type, parentSchema: schema68, data: data32 };
                 vErrors === null ? vErrors = [err61] : vErrors.push(err61), errors++;
               }
             }
           } else {
-            let err62 = { instancePath: instancePath + "/attachments/" + i0, schemaPath: "#/properties/attachments/items/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema31.properties.attachments.items.type, parentSchema: schema31.properties.attachments.items, data: data30 };
+            let err62 = { instancePath: instancePath + "/attachments/" + i0, schemaPath: "#/properties/attachments/items/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema67.properties.attachments.items.type, parentSchema: schema67.properties.attachments.items, data: data30 };
             vErrors === null ? vErrors = [err62] : vErrors.push(err62), errors++;
           }
         }
       } else {
-        let err63 = { instancePath: instancePath + "/attachments", schemaPath: "#/properties/attachments/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema31.properties.attachments.type, parentSchema: schema31.properties.attachments, data: data29 };
+        let err63 = { instancePath: instancePath + "/attachments", schemaPath: "#/properties/attachments/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema67.properties.attachments.type, parentSchema: schema67.properties.attachments, data: data29 };
         vErrors === null ? vErrors = [err63] : vErrors.push(err63), errors++;
       }
     }
@@ -510,17 +2147,17 @@ function validate20(data, { instancePath = "", parentData, parentDataProperty, r
         for (let key8 in data33) {
           let _errs94 = errors;
           if (typeof key8 == "string") {
-            if (!pattern4.test(key8)) {
-              let err64 = { instancePath: instancePath + "/volume-groups", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema33, data: key8, propertyName: key8 };
+            if (!pattern13.test(key8)) {
+              let err64 = { instancePath: instancePath + "/volume-groups", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema68, data: key8, propertyName: key8 };
               vErrors === null ? vErrors = [err64] : vErrors.push(err64), errors++;
             }
           } else {
-            let err65 = { instancePath: instancePath + "/volume-groups", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema33.type, parentSchema: schema33, data: key8, propertyName: key8 };
+            let err65 = { instancePath: instancePath + "/volume-groups", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema68.type, parentSchema: schema68, data: key8, propertyName: key8 };
             vErrors === null ? vErrors = [err65] : vErrors.push(err65), errors++;
           }
           var valid29 = _errs94 === errors;
           if (!valid29) {
-            let err66 = { instancePath: instancePath + "/volume-groups", schemaPath: "#/properties/volume-groups/propertyNames", keyword: "propertyNames", params: { propertyName: key8 }, message: "property name must be valid", schema: schema31.properties["volume-groups"].propertyNames, parentSchema: schema31.properties["volume-groups"], data: data33 };
+            let err66 = { instancePath: instancePath + "/volume-groups", schemaPath: "#/properties/volume-groups/propertyNames", keyword: "propertyNames", params: { propertyName: key8 }, message: "property name must be valid", schema: schema67.properties["volume-groups"].propertyNames, parentSchema: schema67.properties["volume-groups"], data: data33 };
             vErrors === null ? vErrors = [err66] : vErrors.push(err66), errors++;
           }
         }
@@ -528,23 +2165,23 @@ function validate20(data, { instancePath = "", parentData, parentDataProperty, r
           let data34 = data33[key9];
           if (data34 && typeof data34 == "object" && !Array.isArray(data34)) {
             if (data34.members === void 0) {
-              let err67 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/volume-groups/additionalProperties/required", keyword: "required", params: { missingProperty: "members" }, message: "must have required property 'members'", schema: schema31.properties["volume-groups"].additionalProperties.required, parentSchema: schema31.properties["volume-groups"].additionalProperties, data: data34 };
+              let err67 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/volume-groups/additionalProperties/required", keyword: "required", params: { missingProperty: "members" }, message: "must have required property 'members'", schema: schema67.properties["volume-groups"].additionalProperties.required, parentSchema: schema67.properties["volume-groups"].additionalProperties, data: data34 };
               vErrors === null ? vErrors = [err67] : vErrors.push(err67), errors++;
             }
             for (let key10 in data34)
-              if (!func1.call(schema31.properties["volume-groups"].additionalProperties.properties, key10)) {
-                let err68 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/volume-groups/additionalProperties/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key10 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema31.properties["volume-groups"].additionalProperties, data: data34 };
+              if (!func1.call(schema67.properties["volume-groups"].additionalProperties.properties, key10)) {
+                let err68 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/volume-groups/additionalProperties/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key10 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema67.properties["volume-groups"].additionalProperties, data: data34 };
                 vErrors === null ? vErrors = [err68] : vErrors.push(err68), errors++;
               }
             if (data34.extent !== void 0) {
               let data35 = data34.extent;
               if (typeof data35 == "string") {
-                if (!pattern14.test(data35)) {
-                  let err69 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/extent", schemaPath: "common.json#/$defs/size/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", parentSchema: schema44, data: data35 };
+                if (!pattern23.test(data35)) {
+                  let err69 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/extent", schemaPath: "common.json#/$defs/size/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", parentSchema: schema79, data: data35 };
                   vErrors === null ? vErrors = [err69] : vErrors.push(err69), errors++;
                 }
               } else {
-                let err70 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/extent", schemaPath: "common.json#/$defs/size/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema44.type, parentSchema: schema44, data: data35 };
+                let err70 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/extent", schemaPath: "common.json#/$defs/size/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema79.type, parentSchema: schema79, data: data35 };
                 vErrors === null ? vErrors = [err70] : vErrors.push(err70), errors++;
               }
             }
@@ -552,57 +2189,57 @@ function validate20(data, { instancePath = "", parentData, parentDataProperty, r
               let data36 = data34.members;
               if (Array.isArray(data36)) {
                 if (data36.length < 1) {
-                  let err71 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/members", schemaPath: "#/properties/volume-groups/additionalProperties/properties/members/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items", schema: 1, parentSchema: schema31.properties["volume-groups"].additionalProperties.properties.members, data: data36 };
+                  let err71 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/members", schemaPath: "#/properties/volume-groups/additionalProperties/properties/members/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items", schema: 1, parentSchema: schema67.properties["volume-groups"].additionalProperties.properties.members, data: data36 };
                   vErrors === null ? vErrors = [err71] : vErrors.push(err71), errors++;
                 }
                 let len1 = data36.length;
                 for (let i1 = 0; i1 < len1; i1++) {
                   let data37 = data36[i1];
                   if (typeof data37 == "string") {
-                    if (!pattern4.test(data37)) {
-                      let err72 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/members/" + i1, schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema33, data: data37 };
+                    if (!pattern13.test(data37)) {
+                      let err72 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/members/" + i1, schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema68, data: data37 };
                       vErrors === null ? vErrors = [err72] : vErrors.push(err72), errors++;
                     }
                   } else {
-                    let err73 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/members/" + i1, schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema33.type, parentSchema: schema33, data: data37 };
+                    let err73 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/members/" + i1, schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema68.type, parentSchema: schema68, data: data37 };
                     vErrors === null ? vErrors = [err73] : vErrors.push(err73), errors++;
                   }
                 }
               } else {
-                let err74 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/members", schemaPath: "#/properties/volume-groups/additionalProperties/properties/members/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema31.properties["volume-groups"].additionalProperties.properties.members.type, parentSchema: schema31.properties["volume-groups"].additionalProperties.properties.members, data: data36 };
+                let err74 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/members", schemaPath: "#/properties/volume-groups/additionalProperties/properties/members/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema67.properties["volume-groups"].additionalProperties.properties.members.type, parentSchema: schema67.properties["volume-groups"].additionalProperties.properties.members, data: data36 };
                 vErrors === null ? vErrors = [err74] : vErrors.push(err74), errors++;
               }
             }
             if (data34.layout !== void 0) {
               let data38 = data34.layout;
               if (typeof data38 != "string") {
-                let err75 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/layout", schemaPath: "#/properties/volume-groups/additionalProperties/properties/layout/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema31.properties["volume-groups"].additionalProperties.properties.layout.type, parentSchema: schema31.properties["volume-groups"].additionalProperties.properties.layout, data: data38 };
+                let err75 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/layout", schemaPath: "#/properties/volume-groups/additionalProperties/properties/layout/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema67.properties["volume-groups"].additionalProperties.properties.layout.type, parentSchema: schema67.properties["volume-groups"].additionalProperties.properties.layout, data: data38 };
                 vErrors === null ? vErrors = [err75] : vErrors.push(err75), errors++;
               }
               if (!(data38 === "linear" || data38 === "striped" || data38 === "mirrored")) {
-                let err76 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/layout", schemaPath: "#/properties/volume-groups/additionalProperties/properties/layout/enum", keyword: "enum", params: { allowedValues: schema31.properties["volume-groups"].additionalProperties.properties.layout.enum }, message: "must be equal to one of the allowed values", schema: schema31.properties["volume-groups"].additionalProperties.properties.layout.enum, parentSchema: schema31.properties["volume-groups"].additionalProperties.properties.layout, data: data38 };
+                let err76 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/layout", schemaPath: "#/properties/volume-groups/additionalProperties/properties/layout/enum", keyword: "enum", params: { allowedValues: schema67.properties["volume-groups"].additionalProperties.properties.layout.enum }, message: "must be equal to one of the allowed values", schema: schema67.properties["volume-groups"].additionalProperties.properties.layout.enum, parentSchema: schema67.properties["volume-groups"].additionalProperties.properties.layout, data: data38 };
                 vErrors === null ? vErrors = [err76] : vErrors.push(err76), errors++;
               }
             }
             if (data34.stripes !== void 0) {
               let data39 = data34.stripes;
               if (!(typeof data39 == "number" && !(data39 % 1) && !isNaN(data39) && isFinite(data39))) {
-                let err77 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/stripes", schemaPath: "#/properties/volume-groups/additionalProperties/properties/stripes/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema31.properties["volume-groups"].additionalProperties.properties.stripes.type, parentSchema: schema31.properties["volume-groups"].additionalProperties.properties.stripes, data: data39 };
+                let err77 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/stripes", schemaPath: "#/properties/volume-groups/additionalProperties/properties/stripes/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema67.properties["volume-groups"].additionalProperties.properties.stripes.type, parentSchema: schema67.properties["volume-groups"].additionalProperties.properties.stripes, data: data39 };
                 vErrors === null ? vErrors = [err77] : vErrors.push(err77), errors++;
               }
               if (typeof data39 == "number" && isFinite(data39) && (data39 < 2 || isNaN(data39))) {
-                let err78 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/stripes", schemaPath: "#/properties/volume-groups/additionalProperties/properties/stripes/minimum", keyword: "minimum", params: { comparison: ">=", limit: 2 }, message: "must be >= 2", schema: 2, parentSchema: schema31.properties["volume-groups"].additionalProperties.properties.stripes, data: data39 };
+                let err78 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/stripes", schemaPath: "#/properties/volume-groups/additionalProperties/properties/stripes/minimum", keyword: "minimum", params: { comparison: ">=", limit: 2 }, message: "must be >= 2", schema: 2, parentSchema: schema67.properties["volume-groups"].additionalProperties.properties.stripes, data: data39 };
                 vErrors === null ? vErrors = [err78] : vErrors.push(err78), errors++;
               }
             }
             if (data34.copies !== void 0) {
               let data40 = data34.copies;
               if (!(typeof data40 == "number" && !(data40 % 1) && !isNaN(data40) && isFinite(data40))) {
-                let err79 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/copies", schemaPath: "#/properties/volume-groups/additionalProperties/properties/copies/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema31.properties["volume-groups"].additionalProperties.properties.copies.type, parentSchema: schema31.properties["volume-groups"].additionalProperties.properties.copies, data: data40 };
+                let err79 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/copies", schemaPath: "#/properties/volume-groups/additionalProperties/properties/copies/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema67.properties["volume-groups"].additionalProperties.properties.copies.type, parentSchema: schema67.properties["volume-groups"].additionalProperties.properties.copies, data: data40 };
                 vErrors === null ? vErrors = [err79] : vErrors.push(err79), errors++;
               }
               if (typeof data40 == "number" && isFinite(data40) && (data40 < 2 || isNaN(data40))) {
-                let err80 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/copies", schemaPath: "#/properties/volume-groups/additionalProperties/properties/copies/minimum", keyword: "minimum", params: { comparison: ">=", limit: 2 }, message: "must be >= 2", schema: 2, parentSchema: schema31.properties["volume-groups"].additionalProperties.properties.copies, data: data40 };
+                let err80 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/copies", schemaPath: "#/properties/volume-groups/additionalProperties/properties/copies/minimum", keyword: "minimum", params: { comparison: ">=", limit: 2 }, message: "must be >= 2", schema: 2, parentSchema: schema67.properties["volume-groups"].additionalProperties.properties.copies, data: data40 };
                 vErrors === null ? vErrors = [err80] : vErrors.push(err80), errors++;
               }
             }
@@ -612,17 +2249,17 @@ function validate20(data, { instancePath = "", parentData, parentDataProperty, r
                 for (let key11 in data41) {
                   let _errs117 = errors;
                   if (typeof key11 == "string") {
-                    if (!pattern19.test(key11)) {
-                      let err81 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems", schemaPath: "#/$defs/mountPoint/pattern", keyword: "pattern", params: { pattern: "^(/[^\\u0000-\\u001f]*|[A-Z]:(\\\\[^\\u0000-\\u001f]*)?|swap)$" }, message: 'must match pattern "^(/[^\\u0000-\\u001f]*|[A-Z]:(\\\\[^\\u0000-\\u001f]*)?|swap)$"', schema: "^(/[^\\u0000-\\u001f]*|[A-Z]:(\\\\[^\\u0000-\\u001f]*)?|swap)$", parentSchema: schema50, data: key11, propertyName: key11 };
+                    if (!pattern28.test(key11)) {
+                      let err81 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems", schemaPath: "#/$defs/mountPoint/pattern", keyword: "pattern", params: { pattern: "^(/[^\\u0000-\\u001f]*|[A-Z]:(\\\\[^\\u0000-\\u001f]*)?|swap)$" }, message: 'must match pattern "^(/[^\\u0000-\\u001f]*|[A-Z]:(\\\\[^\\u0000-\\u001f]*)?|swap)$"', schema: "^(/[^\\u0000-\\u001f]*|[A-Z]:(\\\\[^\\u0000-\\u001f]*)?|swap)$", parentSchema: schema85, data: key11, propertyName: key11 };
                       vErrors === null ? vErrors = [err81] : vErrors.push(err81), errors++;
                     }
                   } else {
-                    let err82 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems", schemaPath: "#/$defs/mountPoint/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema50.type, parentSchema: schema50, data: key11, propertyName: key11 };
+                    let err82 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems", schemaPath: "#/$defs/mountPoint/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema85.type, parentSchema: schema85, data: key11, propertyName: key11 };
                     vErrors === null ? vErrors = [err82] : vErrors.push(err82), errors++;
                   }
                   var valid37 = _errs117 === errors;
                   if (!valid37) {
-                    let err83 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems", schemaPath: "#/properties/volume-groups/additionalProperties/properties/file-systems/propertyNames", keyword: "propertyNames", params: { propertyName: key11 }, message: "property name must be valid", schema: schema31.properties["volume-groups"].additionalProperties.properties["file-systems"].propertyNames, parentSchema: schema31.properties["volume-groups"].additionalProperties.properties["file-systems"], data: data41 };
+                    let err83 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems", schemaPath: "#/properties/volume-groups/additionalProperties/properties/file-systems/propertyNames", keyword: "propertyNames", params: { propertyName: key11 }, message: "property name must be valid", schema: schema67.properties["volume-groups"].additionalProperties.properties["file-systems"].propertyNames, parentSchema: schema67.properties["volume-groups"].additionalProperties.properties["file-systems"], data: data41 };
                     vErrors === null ? vErrors = [err83] : vErrors.push(err83), errors++;
                   }
                 }
@@ -630,82 +2267,82 @@ function validate20(data, { instancePath = "", parentData, parentDataProperty, r
                   let data42 = data41[key12];
                   if (data42 && typeof data42 == "object" && !Array.isArray(data42)) {
                     if (data42.size === void 0) {
-                      let err84 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems/" + key12.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/volume-groups/additionalProperties/properties/file-systems/additionalProperties/required", keyword: "required", params: { missingProperty: "size" }, message: "must have required property 'size'", schema: schema31.properties["volume-groups"].additionalProperties.properties["file-systems"].additionalProperties.required, parentSchema: schema31.properties["volume-groups"].additionalProperties.properties["file-systems"].additionalProperties, data: data42 };
+                      let err84 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems/" + key12.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/volume-groups/additionalProperties/properties/file-systems/additionalProperties/required", keyword: "required", params: { missingProperty: "size" }, message: "must have required property 'size'", schema: schema67.properties["volume-groups"].additionalProperties.properties["file-systems"].additionalProperties.required, parentSchema: schema67.properties["volume-groups"].additionalProperties.properties["file-systems"].additionalProperties, data: data42 };
                       vErrors === null ? vErrors = [err84] : vErrors.push(err84), errors++;
                     }
                     if (data42.type === void 0) {
-                      let err85 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems/" + key12.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/volume-groups/additionalProperties/properties/file-systems/additionalProperties/required", keyword: "required", params: { missingProperty: "type" }, message: "must have required property 'type'", schema: schema31.properties["volume-groups"].additionalProperties.properties["file-systems"].additionalProperties.required, parentSchema: schema31.properties["volume-groups"].additionalProperties.properties["file-systems"].additionalProperties, data: data42 };
+                      let err85 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems/" + key12.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/volume-groups/additionalProperties/properties/file-systems/additionalProperties/required", keyword: "required", params: { missingProperty: "type" }, message: "must have required property 'type'", schema: schema67.properties["volume-groups"].additionalProperties.properties["file-systems"].additionalProperties.required, parentSchema: schema67.properties["volume-groups"].additionalProperties.properties["file-systems"].additionalProperties, data: data42 };
                       vErrors === null ? vErrors = [err85] : vErrors.push(err85), errors++;
                     }
                     for (let key13 in data42)
                       if (!(key13 === "size" || key13 === "type")) {
-                        let err86 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems/" + key12.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/volume-groups/additionalProperties/properties/file-systems/additionalProperties/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key13 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema31.properties["volume-groups"].additionalProperties.properties["file-systems"].additionalProperties, data: data42 };
+                        let err86 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems/" + key12.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/volume-groups/additionalProperties/properties/file-systems/additionalProperties/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key13 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema67.properties["volume-groups"].additionalProperties.properties["file-systems"].additionalProperties, data: data42 };
                         vErrors === null ? vErrors = [err86] : vErrors.push(err86), errors++;
                       }
                     if (data42.size !== void 0) {
                       let data43 = data42.size;
                       if (typeof data43 == "string") {
-                        if (!pattern14.test(data43)) {
-                          let err87 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems/" + key12.replace(/~/g, "~0").replace(/\//g, "~1") + "/size", schemaPath: "common.json#/$defs/size/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", parentSchema: schema44, data: data43 };
+                        if (!pattern23.test(data43)) {
+                          let err87 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems/" + key12.replace(/~/g, "~0").replace(/\//g, "~1") + "/size", schemaPath: "common.json#/$defs/size/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", parentSchema: schema79, data: data43 };
                           vErrors === null ? vErrors = [err87] : vErrors.push(err87), errors++;
                         }
                       } else {
-                        let err88 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems/" + key12.replace(/~/g, "~0").replace(/\//g, "~1") + "/size", schemaPath: "common.json#/$defs/size/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema44.type, parentSchema: schema44, data: data43 };
+                        let err88 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems/" + key12.replace(/~/g, "~0").replace(/\//g, "~1") + "/size", schemaPath: "common.json#/$defs/size/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema79.type, parentSchema: schema79, data: data43 };
                         vErrors === null ? vErrors = [err88] : vErrors.push(err88), errors++;
                       }
                     }
                     if (data42.type !== void 0) {
                       let data44 = data42.type;
                       if (typeof data44 != "string") {
-                        let err89 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems/" + key12.replace(/~/g, "~0").replace(/\//g, "~1") + "/type", schemaPath: "#/$defs/fileSystemType/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema51.type, parentSchema: schema51, data: data44 };
+                        let err89 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems/" + key12.replace(/~/g, "~0").replace(/\//g, "~1") + "/type", schemaPath: "#/$defs/fileSystemType/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema86.type, parentSchema: schema86, data: data44 };
                         vErrors === null ? vErrors = [err89] : vErrors.push(err89), errors++;
                       }
                       if (!(data44 === "ext2" || data44 === "ext3" || data44 === "ext4" || data44 === "xfs" || data44 === "btrfs" || data44 === "ntfs" || data44 === "vfat" || data44 === "gfs2" || data44 === "ocfs2" || data44 === "swap")) {
-                        let err90 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems/" + key12.replace(/~/g, "~0").replace(/\//g, "~1") + "/type", schemaPath: "#/$defs/fileSystemType/enum", keyword: "enum", params: { allowedValues: schema51.enum }, message: "must be equal to one of the allowed values", schema: schema51.enum, parentSchema: schema51, data: data44 };
+                        let err90 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems/" + key12.replace(/~/g, "~0").replace(/\//g, "~1") + "/type", schemaPath: "#/$defs/fileSystemType/enum", keyword: "enum", params: { allowedValues: schema86.enum }, message: "must be equal to one of the allowed values", schema: schema86.enum, parentSchema: schema86, data: data44 };
                         vErrors === null ? vErrors = [err90] : vErrors.push(err90), errors++;
                       }
                     }
                   } else {
-                    let err91 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems/" + key12.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/volume-groups/additionalProperties/properties/file-systems/additionalProperties/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema31.properties["volume-groups"].additionalProperties.properties["file-systems"].additionalProperties.type, parentSchema: schema31.properties["volume-groups"].additionalProperties.properties["file-systems"].additionalProperties, data: data42 };
+                    let err91 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems/" + key12.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/volume-groups/additionalProperties/properties/file-systems/additionalProperties/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema67.properties["volume-groups"].additionalProperties.properties["file-systems"].additionalProperties.type, parentSchema: schema67.properties["volume-groups"].additionalProperties.properties["file-systems"].additionalProperties, data: data42 };
                     vErrors === null ? vErrors = [err91] : vErrors.push(err91), errors++;
                   }
                 }
               } else {
-                let err92 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems", schemaPath: "#/properties/volume-groups/additionalProperties/properties/file-systems/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema31.properties["volume-groups"].additionalProperties.properties["file-systems"].type, parentSchema: schema31.properties["volume-groups"].additionalProperties.properties["file-systems"], data: data41 };
+                let err92 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems", schemaPath: "#/properties/volume-groups/additionalProperties/properties/file-systems/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema67.properties["volume-groups"].additionalProperties.properties["file-systems"].type, parentSchema: schema67.properties["volume-groups"].additionalProperties.properties["file-systems"], data: data41 };
                 vErrors === null ? vErrors = [err92] : vErrors.push(err92), errors++;
               }
             }
             if (data34.team !== void 0) {
               let data45 = data34.team;
               if (typeof data45 == "string") {
-                if (!pattern4.test(data45)) {
-                  let err93 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/team", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema33, data: data45 };
+                if (!pattern13.test(data45)) {
+                  let err93 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/team", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema68, data: data45 };
                   vErrors === null ? vErrors = [err93] : vErrors.push(err93), errors++;
                 }
               } else {
-                let err94 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/team", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema33.type, parentSchema: schema33, data: data45 };
+                let err94 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/team", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema68.type, parentSchema: schema68, data: data45 };
                 vErrors === null ? vErrors = [err94] : vErrors.push(err94), errors++;
               }
             }
-            if (data34.labels !== void 0 && (validate22(data34.labels, { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/labels", parentData: data34, parentDataProperty: "labels", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate22.errors : vErrors.concat(validate22.errors), errors = vErrors.length)), data34.formerly !== void 0) {
+            if (data34.labels !== void 0 && (validate49(data34.labels, { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/labels", parentData: data34, parentDataProperty: "labels", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate49.errors : vErrors.concat(validate49.errors), errors = vErrors.length)), data34.formerly !== void 0) {
               let data47 = data34.formerly;
               if (typeof data47 == "string") {
-                if (!pattern4.test(data47)) {
-                  let err95 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/formerly", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema33, data: data47 };
+                if (!pattern13.test(data47)) {
+                  let err95 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/formerly", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema68, data: data47 };
                   vErrors === null ? vErrors = [err95] : vErrors.push(err95), errors++;
                 }
               } else {
-                let err96 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/formerly", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema33.type, parentSchema: schema33, data: data47 };
+                let err96 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/formerly", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema68.type, parentSchema: schema68, data: data47 };
                 vErrors === null ? vErrors = [err96] : vErrors.push(err96), errors++;
               }
             }
           } else {
-            let err97 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/volume-groups/additionalProperties/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema31.properties["volume-groups"].additionalProperties.type, parentSchema: schema31.properties["volume-groups"].additionalProperties, data: data34 };
+            let err97 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/volume-groups/additionalProperties/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema67.properties["volume-groups"].additionalProperties.type, parentSchema: schema67.properties["volume-groups"].additionalProperties, data: data34 };
             vErrors === null ? vErrors = [err97] : vErrors.push(err97), errors++;
           }
         }
       } else {
-        let err98 = { instancePath: instancePath + "/volume-groups", schemaPath: "#/properties/volume-groups/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema31.properties["volume-groups"].type, parentSchema: schema31.properties["volume-groups"], data: data33 };
+        let err98 = { instancePath: instancePath + "/volume-groups", schemaPath: "#/properties/volume-groups/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema67.properties["volume-groups"].type, parentSchema: schema67.properties["volume-groups"], data: data33 };
         vErrors === null ? vErrors = [err98] : vErrors.push(err98), errors++;
       }
     }
@@ -717,137 +2354,137 @@ function validate20(data, { instancePath = "", parentData, parentDataProperty, r
           let data49 = data48[i2];
           if (data49 && typeof data49 == "object" && !Array.isArray(data49)) {
             if (data49.volume === void 0) {
-              let err99 = { instancePath: instancePath + "/retired/" + i2, schemaPath: "#/properties/retired/items/required", keyword: "required", params: { missingProperty: "volume" }, message: "must have required property 'volume'", schema: schema31.properties.retired.items.required, parentSchema: schema31.properties.retired.items, data: data49 };
+              let err99 = { instancePath: instancePath + "/retired/" + i2, schemaPath: "#/properties/retired/items/required", keyword: "required", params: { missingProperty: "volume" }, message: "must have required property 'volume'", schema: schema67.properties.retired.items.required, parentSchema: schema67.properties.retired.items, data: data49 };
               vErrors === null ? vErrors = [err99] : vErrors.push(err99), errors++;
             }
             if (data49.on === void 0) {
-              let err100 = { instancePath: instancePath + "/retired/" + i2, schemaPath: "#/properties/retired/items/required", keyword: "required", params: { missingProperty: "on" }, message: "must have required property 'on'", schema: schema31.properties.retired.items.required, parentSchema: schema31.properties.retired.items, data: data49 };
+              let err100 = { instancePath: instancePath + "/retired/" + i2, schemaPath: "#/properties/retired/items/required", keyword: "required", params: { missingProperty: "on" }, message: "must have required property 'on'", schema: schema67.properties.retired.items.required, parentSchema: schema67.properties.retired.items, data: data49 };
               vErrors === null ? vErrors = [err100] : vErrors.push(err100), errors++;
             }
             if (data49.reason === void 0) {
-              let err101 = { instancePath: instancePath + "/retired/" + i2, schemaPath: "#/properties/retired/items/required", keyword: "required", params: { missingProperty: "reason" }, message: "must have required property 'reason'", schema: schema31.properties.retired.items.required, parentSchema: schema31.properties.retired.items, data: data49 };
+              let err101 = { instancePath: instancePath + "/retired/" + i2, schemaPath: "#/properties/retired/items/required", keyword: "required", params: { missingProperty: "reason" }, message: "must have required property 'reason'", schema: schema67.properties.retired.items.required, parentSchema: schema67.properties.retired.items, data: data49 };
               vErrors === null ? vErrors = [err101] : vErrors.push(err101), errors++;
             }
             for (let key14 in data49)
               if (!(key14 === "volume" || key14 === "on" || key14 === "reason" || key14 === "backup" || key14 === "backed-up")) {
-                let err102 = { instancePath: instancePath + "/retired/" + i2, schemaPath: "#/properties/retired/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key14 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema31.properties.retired.items, data: data49 };
+                let err102 = { instancePath: instancePath + "/retired/" + i2, schemaPath: "#/properties/retired/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key14 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema67.properties.retired.items, data: data49 };
                 vErrors === null ? vErrors = [err102] : vErrors.push(err102), errors++;
               }
             if (data49.volume !== void 0) {
               let data50 = data49.volume;
               if (typeof data50 == "string") {
-                if (!pattern4.test(data50)) {
-                  let err103 = { instancePath: instancePath + "/retired/" + i2 + "/volume", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema33, data: data50 };
+                if (!pattern13.test(data50)) {
+                  let err103 = { instancePath: instancePath + "/retired/" + i2 + "/volume", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema68, data: data50 };
                   vErrors === null ? vErrors = [err103] : vErrors.push(err103), errors++;
                 }
               } else {
-                let err104 = { instancePath: instancePath + "/retired/" + i2 + "/volume", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema33.type, parentSchema: schema33, data: data50 };
+                let err104 = { instancePath: instancePath + "/retired/" + i2 + "/volume", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema68.type, parentSchema: schema68, data: data50 };
                 vErrors === null ? vErrors = [err104] : vErrors.push(err104), errors++;
               }
             }
             if (data49.on !== void 0) {
               let data51 = data49.on;
               if (typeof data51 == "string") {
-                if (!pattern18.test(data51)) {
-                  let err105 = { instancePath: instancePath + "/retired/" + i2 + "/on", schemaPath: "common.json#/$defs/date/pattern", keyword: "pattern", params: { pattern: "^[0-9]{4}-[0-9]{2}-[0-9]{2}$" }, message: 'must match pattern "^[0-9]{4}-[0-9]{2}-[0-9]{2}$"', schema: "^[0-9]{4}-[0-9]{2}-[0-9]{2}$", parentSchema: schema48, data: data51 };
+                if (!pattern4.test(data51)) {
+                  let err105 = { instancePath: instancePath + "/retired/" + i2 + "/on", schemaPath: "common.json#/$defs/date/pattern", keyword: "pattern", params: { pattern: "^[0-9]{4}-[0-9]{2}-[0-9]{2}$" }, message: 'must match pattern "^[0-9]{4}-[0-9]{2}-[0-9]{2}$"', schema: "^[0-9]{4}-[0-9]{2}-[0-9]{2}$", parentSchema: schema33, data: data51 };
                   vErrors === null ? vErrors = [err105] : vErrors.push(err105), errors++;
                 }
               } else {
-                let err106 = { instancePath: instancePath + "/retired/" + i2 + "/on", schemaPath: "common.json#/$defs/date/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema48.type, parentSchema: schema48, data: data51 };
+                let err106 = { instancePath: instancePath + "/retired/" + i2 + "/on", schemaPath: "common.json#/$defs/date/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema33.type, parentSchema: schema33, data: data51 };
                 vErrors === null ? vErrors = [err106] : vErrors.push(err106), errors++;
               }
             }
             if (data49.reason !== void 0) {
               let data52 = data49.reason;
               if (typeof data52 == "string") {
-                if (!pattern16.test(data52)) {
-                  let err107 = { instancePath: instancePath + "/retired/" + i2 + "/reason", schemaPath: "common.json#/$defs/sentence/pattern", keyword: "pattern", params: { pattern: "\\S" }, message: 'must match pattern "\\S"', schema: "\\S", parentSchema: schema46, data: data52 };
+                if (!pattern25.test(data52)) {
+                  let err107 = { instancePath: instancePath + "/retired/" + i2 + "/reason", schemaPath: "common.json#/$defs/sentence/pattern", keyword: "pattern", params: { pattern: "\\S" }, message: 'must match pattern "\\S"', schema: "\\S", parentSchema: schema81, data: data52 };
                   vErrors === null ? vErrors = [err107] : vErrors.push(err107), errors++;
                 }
               } else {
-                let err108 = { instancePath: instancePath + "/retired/" + i2 + "/reason", schemaPath: "common.json#/$defs/sentence/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema46.type, parentSchema: schema46, data: data52 };
+                let err108 = { instancePath: instancePath + "/retired/" + i2 + "/reason", schemaPath: "common.json#/$defs/sentence/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema81.type, parentSchema: schema81, data: data52 };
                 vErrors === null ? vErrors = [err108] : vErrors.push(err108), errors++;
               }
             }
             if (data49.backup !== void 0) {
               let data53 = data49.backup;
               if (typeof data53 == "string") {
-                if (!pattern16.test(data53)) {
-                  let err109 = { instancePath: instancePath + "/retired/" + i2 + "/backup", schemaPath: "common.json#/$defs/sentence/pattern", keyword: "pattern", params: { pattern: "\\S" }, message: 'must match pattern "\\S"', schema: "\\S", parentSchema: schema46, data: data53 };
+                if (!pattern25.test(data53)) {
+                  let err109 = { instancePath: instancePath + "/retired/" + i2 + "/backup", schemaPath: "common.json#/$defs/sentence/pattern", keyword: "pattern", params: { pattern: "\\S" }, message: 'must match pattern "\\S"', schema: "\\S", parentSchema: schema81, data: data53 };
                   vErrors === null ? vErrors = [err109] : vErrors.push(err109), errors++;
                 }
               } else {
-                let err110 = { instancePath: instancePath + "/retired/" + i2 + "/backup", schemaPath: "common.json#/$defs/sentence/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema46.type, parentSchema: schema46, data: data53 };
+                let err110 = { instancePath: instancePath + "/retired/" + i2 + "/backup", schemaPath: "common.json#/$defs/sentence/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema81.type, parentSchema: schema81, data: data53 };
                 vErrors === null ? vErrors = [err110] : vErrors.push(err110), errors++;
               }
             }
             if (data49["backed-up"] !== void 0) {
               let data54 = data49["backed-up"];
               if (typeof data54 == "string") {
-                if (!pattern18.test(data54)) {
-                  let err111 = { instancePath: instancePath + "/retired/" + i2 + "/backed-up", schemaPath: "common.json#/$defs/date/pattern", keyword: "pattern", params: { pattern: "^[0-9]{4}-[0-9]{2}-[0-9]{2}$" }, message: 'must match pattern "^[0-9]{4}-[0-9]{2}-[0-9]{2}$"', schema: "^[0-9]{4}-[0-9]{2}-[0-9]{2}$", parentSchema: schema48, data: data54 };
+                if (!pattern4.test(data54)) {
+                  let err111 = { instancePath: instancePath + "/retired/" + i2 + "/backed-up", schemaPath: "common.json#/$defs/date/pattern", keyword: "pattern", params: { pattern: "^[0-9]{4}-[0-9]{2}-[0-9]{2}$" }, message: 'must match pattern "^[0-9]{4}-[0-9]{2}-[0-9]{2}$"', schema: "^[0-9]{4}-[0-9]{2}-[0-9]{2}$", parentSchema: schema33, data: data54 };
                   vErrors === null ? vErrors = [err111] : vErrors.push(err111), errors++;
                 }
               } else {
-                let err112 = { instancePath: instancePath + "/retired/" + i2 + "/backed-up", schemaPath: "common.json#/$defs/date/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema48.type, parentSchema: schema48, data: data54 };
+                let err112 = { instancePath: instancePath + "/retired/" + i2 + "/backed-up", schemaPath: "common.json#/$defs/date/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema33.type, parentSchema: schema33, data: data54 };
                 vErrors === null ? vErrors = [err112] : vErrors.push(err112), errors++;
               }
             }
           } else {
-            let err113 = { instancePath: instancePath + "/retired/" + i2, schemaPath: "#/properties/retired/items/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema31.properties.retired.items.type, parentSchema: schema31.properties.retired.items, data: data49 };
+            let err113 = { instancePath: instancePath + "/retired/" + i2, schemaPath: "#/properties/retired/items/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema67.properties.retired.items.type, parentSchema: schema67.properties.retired.items, data: data49 };
             vErrors === null ? vErrors = [err113] : vErrors.push(err113), errors++;
           }
         }
       } else {
-        let err114 = { instancePath: instancePath + "/retired", schemaPath: "#/properties/retired/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema31.properties.retired.type, parentSchema: schema31.properties.retired, data: data48 };
+        let err114 = { instancePath: instancePath + "/retired", schemaPath: "#/properties/retired/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema67.properties.retired.type, parentSchema: schema67.properties.retired, data: data48 };
         vErrors === null ? vErrors = [err114] : vErrors.push(err114), errors++;
       }
     }
   } else {
-    let err115 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema31.type, parentSchema: schema31, data };
+    let err115 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema67.type, parentSchema: schema67, data };
     vErrors === null ? vErrors = [err115] : vErrors.push(err115), errors++;
   }
-  return validate20.errors = vErrors, errors === 0;
+  return validate48.errors = vErrors, errors === 0;
 }
-validate20.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var price_list = validate29, schema71 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "price-list.json", title: "PriceListFile", description: "A price list: what each tier and each machine costs, from a date on. The newest list that has begun holds, whole.", type: "object", additionalProperties: !1, required: ["from", "currency"], properties: { from: { $ref: "common.json#/$defs/date", description: "The first day on which this list holds." }, currency: { $ref: "common.json#/$defs/currency", description: "The currency of every amount in the list (ISO 4217)." }, tiers: { type: "object", propertyNames: { $ref: "common.json#/$defs/name" }, description: "The tiers, by name.", additionalProperties: { title: "TierDeclaration", type: "object", additionalProperties: !1, required: ["per"], oneOf: [{ required: ["rate"] }, { required: ["bands"] }], description: "One tier: its price and its bounds.", properties: { rate: { $ref: "common.json#/$defs/amount", description: "The price of one unit of capacity for a month." }, bands: { type: "array", minItems: 1, description: "Graduated prices: each band's rate holds for the capacity that falls into it. Only the last may leave out up-to.", items: { title: "BandDeclaration", type: "object", additionalProperties: !1, required: ["rate"], description: "One band of capacity.", properties: { "up-to": { $ref: "common.json#/$defs/size", description: "Where the band ends, counted from zero." }, rate: { $ref: "common.json#/$defs/amount", description: "The price of one unit inside the band for a month." } } } }, per: { type: "string", enum: ["GiB-month", "GB-month"], description: "The unit of capacity that the rate is for." }, flat: { $ref: "common.json#/$defs/amount", description: "A fee a volume and a month, on top." }, "minimum-billed": { $ref: "common.json#/$defs/size", description: "A smaller volume is billed as if it had this size." }, minimum: { $ref: "common.json#/$defs/size", description: "The smallest volume the tier sells." }, maximum: { $ref: "common.json#/$defs/size", description: "The largest volume the tier sells." }, step: { $ref: "common.json#/$defs/size", description: "Sizes are whole multiples of this." }, "io-per-gib": { type: "number", minimum: 0, description: "Operations a second that each GiB brings." }, "io-maximum": { type: "integer", minimum: 0, description: "Operations a second that one volume brings at the most." }, "servers-a-volume": { type: "integer", minimum: 1, description: "How many servers may hold one shareable volume of this tier at once." } } } }, machines: { type: "object", propertyNames: { $ref: "common.json#/$defs/name" }, description: "The machines that servers are billed as, by name.", additionalProperties: { title: "MachineDeclaration", type: "object", additionalProperties: !1, required: ["running"], description: "The price of one machine by the hour.", properties: { running: { $ref: "common.json#/$defs/amount", description: "The price of an hour while the server runs." }, stopped: { $ref: "common.json#/$defs/amount", default: "0", description: "The price of an hour while it is stopped." } } } } } }, schema73 = { title: "Currency", type: "string", pattern: "^[A-Z]{3}$", description: "An ISO 4217 currency code, such as EUR.", examples: ["EUR"] }, schema75 = { title: "Amount", type: "string", pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})?$", description: 'An amount of money as a decimal in quotes, such as "120.00", so that nothing rounds it on the way.', examples: ["120.00", "0.045"] }, pattern39 = new RegExp("^[A-Z]{3}$", "u"), pattern41 = new RegExp("^[0-9]{1,15}(\\.[0-9]{1,15})?$", "u");
-function validate29(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate29.evaluated;
+validate48.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+var price_list = validate56, schema106 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "price-list.json", title: "PriceListFile", description: "A price list: what each tier and each machine costs, from a date on. The newest list that has begun holds, whole.", type: "object", additionalProperties: !1, required: ["from", "currency"], properties: { from: { $ref: "common.json#/$defs/date", description: "The first day on which this list holds." }, currency: { $ref: "common.json#/$defs/currency", description: "The currency of every amount in the list (ISO 4217)." }, tiers: { type: "object", propertyNames: { $ref: "common.json#/$defs/name" }, description: "The tiers, by name.", additionalProperties: { title: "TierDeclaration", type: "object", additionalProperties: !1, required: ["per"], oneOf: [{ required: ["rate"] }, { required: ["bands"] }], description: "One tier: its price and its bounds.", properties: { rate: { $ref: "common.json#/$defs/amount", description: "The price of one unit of capacity for a month." }, bands: { type: "array", minItems: 1, description: "Graduated prices: each band's rate holds for the capacity that falls into it. Only the last may leave out up-to.", items: { title: "BandDeclaration", type: "object", additionalProperties: !1, required: ["rate"], description: "One band of capacity.", properties: { "up-to": { $ref: "common.json#/$defs/size", description: "Where the band ends, counted from zero." }, rate: { $ref: "common.json#/$defs/amount", description: "The price of one unit inside the band for a month." } } } }, per: { type: "string", enum: ["GiB-month", "GB-month"], description: "The unit of capacity that the rate is for." }, flat: { $ref: "common.json#/$defs/amount", description: "A fee a volume and a month, on top." }, "minimum-billed": { $ref: "common.json#/$defs/size", description: "A smaller volume is billed as if it had this size." }, minimum: { $ref: "common.json#/$defs/size", description: "The smallest volume the tier sells." }, maximum: { $ref: "common.json#/$defs/size", description: "The largest volume the tier sells." }, step: { $ref: "common.json#/$defs/size", description: "Sizes are whole multiples of this." }, "io-per-gib": { type: "number", minimum: 0, description: "Operations a second that each GiB brings." }, "io-maximum": { type: "integer", minimum: 0, description: "Operations a second that one volume brings at the most." }, "servers-a-volume": { type: "integer", minimum: 1, description: "How many servers may hold one shareable volume of this tier at once." } } } }, machines: { type: "object", propertyNames: { $ref: "common.json#/$defs/name" }, description: "The machines that servers are billed as, by name.", additionalProperties: { title: "MachineDeclaration", type: "object", additionalProperties: !1, required: ["running"], description: "The price of one machine by the hour.", properties: { running: { $ref: "common.json#/$defs/amount", description: "The price of an hour while the server runs." }, stopped: { $ref: "common.json#/$defs/amount", default: "0", description: "The price of an hour while it is stopped." } } } } } }, schema108 = { title: "Currency", type: "string", pattern: "^[A-Z]{3}$", description: "An ISO 4217 currency code, such as EUR.", examples: ["EUR"] }, schema110 = { title: "Amount", type: "string", pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})?$", description: 'An amount of money as a decimal in quotes, such as "120.00", so that nothing rounds it on the way.', examples: ["120.00", "0.045"] }, pattern48 = new RegExp("^[A-Z]{3}$", "u"), pattern50 = new RegExp("^[0-9]{1,15}(\\.[0-9]{1,15})?$", "u");
+function validate56(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate56.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     if (data.from === void 0) {
-      let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "from" }, message: "must have required property 'from'", schema: schema71.required, parentSchema: schema71, data };
+      let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "from" }, message: "must have required property 'from'", schema: schema106.required, parentSchema: schema106, data };
       vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
     }
     if (data.currency === void 0) {
-      let err1 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "currency" }, message: "must have required property 'currency'", schema: schema71.required, parentSchema: schema71, data };
+      let err1 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "currency" }, message: "must have required property 'currency'", schema: schema106.required, parentSchema: schema106, data };
       vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
     }
     for (let key0 in data)
       if (!(key0 === "from" || key0 === "currency" || key0 === "tiers" || key0 === "machines")) {
-        let err2 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema71, data };
+        let err2 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema106, data };
         vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
       }
     if (data.from !== void 0) {
       let data0 = data.from;
       if (typeof data0 == "string") {
-        if (!pattern18.test(data0)) {
-          let err3 = { instancePath: instancePath + "/from", schemaPath: "common.json#/$defs/date/pattern", keyword: "pattern", params: { pattern: "^[0-9]{4}-[0-9]{2}-[0-9]{2}$" }, message: 'must match pattern "^[0-9]{4}-[0-9]{2}-[0-9]{2}$"', schema: "^[0-9]{4}-[0-9]{2}-[0-9]{2}$", parentSchema: schema48, data: data0 };
+        if (!pattern4.test(data0)) {
+          let err3 = { instancePath: instancePath + "/from", schemaPath: "common.json#/$defs/date/pattern", keyword: "pattern", params: { pattern: "^[0-9]{4}-[0-9]{2}-[0-9]{2}$" }, message: 'must match pattern "^[0-9]{4}-[0-9]{2}-[0-9]{2}$"', schema: "^[0-9]{4}-[0-9]{2}-[0-9]{2}$", parentSchema: schema33, data: data0 };
           vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
         }
       } else {
-        let err4 = { instancePath: instancePath + "/from", schemaPath: "common.json#/$defs/date/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema48.type, parentSchema: schema48, data: data0 };
+        let err4 = { instancePath: instancePath + "/from", schemaPath: "common.json#/$defs/date/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema33.type, parentSchema: schema33, data: data0 };
         vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
       }
     }
     if (data.currency !== void 0) {
       let data1 = data.currency;
       if (typeof data1 == "string") {
-        if (!pattern39.test(data1)) {
-          let err5 = { instancePath: instancePath + "/currency", schemaPath: "common.json#/$defs/currency/pattern", keyword: "pattern", params: { pattern: "^[A-Z]{3}$" }, message: 'must match pattern "^[A-Z]{3}$"', schema: "^[A-Z]{3}$", parentSchema: schema73, data: data1 };
+        if (!pattern48.test(data1)) {
+          let err5 = { instancePath: instancePath + "/currency", schemaPath: "common.json#/$defs/currency/pattern", keyword: "pattern", params: { pattern: "^[A-Z]{3}$" }, message: 'must match pattern "^[A-Z]{3}$"', schema: "^[A-Z]{3}$", parentSchema: schema108, data: data1 };
           vErrors === null ? vErrors = [err5] : vErrors.push(err5), errors++;
         }
       } else {
-        let err6 = { instancePath: instancePath + "/currency", schemaPath: "common.json#/$defs/currency/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema73.type, parentSchema: schema73, data: data1 };
+        let err6 = { instancePath: instancePath + "/currency", schemaPath: "common.json#/$defs/currency/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema108.type, parentSchema: schema108, data: data1 };
         vErrors === null ? vErrors = [err6] : vErrors.push(err6), errors++;
       }
     }
@@ -857,59 +2494,59 @@ function validate29(data, { instancePath = "", parentData, parentDataProperty, r
         for (let key1 in data2) {
           let _errs10 = errors;
           if (typeof key1 == "string") {
-            if (!pattern4.test(key1)) {
-              let err7 = { instancePath: instancePath + "/tiers", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema33, data: key1, propertyName: key1 };
+            if (!pattern13.test(key1)) {
+              let err7 = { instancePath: instancePath + "/tiers", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema68, data: key1, propertyName: key1 };
               vErrors === null ? vErrors = [err7] : vErrors.push(err7), errors++;
             }
           } else {
-            let err8 = { instancePath: instancePath + "/tiers", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema33.type, parentSchema: schema33, data: key1, propertyName: key1 };
+            let err8 = { instancePath: instancePath + "/tiers", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema68.type, parentSchema: schema68, data: key1, propertyName: key1 };
             vErrors === null ? vErrors = [err8] : vErrors.push(err8), errors++;
           }
           var valid3 = _errs10 === errors;
           if (!valid3) {
-            let err9 = { instancePath: instancePath + "/tiers", schemaPath: "#/properties/tiers/propertyNames", keyword: "propertyNames", params: { propertyName: key1 }, message: "property name must be valid", schema: schema71.properties.tiers.propertyNames, parentSchema: schema71.properties.tiers, data: data2 };
+            let err9 = { instancePath: instancePath + "/tiers", schemaPath: "#/properties/tiers/propertyNames", keyword: "propertyNames", params: { propertyName: key1 }, message: "property name must be valid", schema: schema106.properties.tiers.propertyNames, parentSchema: schema106.properties.tiers, data: data2 };
             vErrors === null ? vErrors = [err9] : vErrors.push(err9), errors++;
           }
         }
         for (let key2 in data2) {
           let data3 = data2[key2], _errs16 = errors, valid6 = !1, passing0 = null, _errs17 = errors;
           if (data3 && typeof data3 == "object" && !Array.isArray(data3) && data3.rate === void 0) {
-            let err10 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/tiers/additionalProperties/oneOf/0/required", keyword: "required", params: { missingProperty: "rate" }, message: "must have required property 'rate'", schema: schema71.properties.tiers.additionalProperties.oneOf[0].required, parentSchema: schema71.properties.tiers.additionalProperties.oneOf[0], data: data3 };
+            let err10 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/tiers/additionalProperties/oneOf/0/required", keyword: "required", params: { missingProperty: "rate" }, message: "must have required property 'rate'", schema: schema106.properties.tiers.additionalProperties.oneOf[0].required, parentSchema: schema106.properties.tiers.additionalProperties.oneOf[0], data: data3 };
             vErrors === null ? vErrors = [err10] : vErrors.push(err10), errors++;
           }
           var _valid0 = _errs17 === errors;
           _valid0 && (valid6 = !0, passing0 = 0);
           let _errs18 = errors;
           if (data3 && typeof data3 == "object" && !Array.isArray(data3) && data3.bands === void 0) {
-            let err11 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/tiers/additionalProperties/oneOf/1/required", keyword: "required", params: { missingProperty: "bands" }, message: "must have required property 'bands'", schema: schema71.properties.tiers.additionalProperties.oneOf[1].required, parentSchema: schema71.properties.tiers.additionalProperties.oneOf[1], data: data3 };
+            let err11 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/tiers/additionalProperties/oneOf/1/required", keyword: "required", params: { missingProperty: "bands" }, message: "must have required property 'bands'", schema: schema106.properties.tiers.additionalProperties.oneOf[1].required, parentSchema: schema106.properties.tiers.additionalProperties.oneOf[1], data: data3 };
             vErrors === null ? vErrors = [err11] : vErrors.push(err11), errors++;
           }
           var _valid0 = _errs18 === errors;
           if (_valid0 && valid6 ? (valid6 = !1, passing0 = [passing0, 1]) : _valid0 && (valid6 = !0, passing0 = 1), valid6)
             errors = _errs16, vErrors !== null && (_errs16 ? vErrors.length = _errs16 : vErrors = null);
           else {
-            let err12 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/tiers/additionalProperties/oneOf", keyword: "oneOf", params: { passingSchemas: passing0 }, message: "must match exactly one schema in oneOf", schema: schema71.properties.tiers.additionalProperties.oneOf, parentSchema: schema71.properties.tiers.additionalProperties, data: data3 };
+            let err12 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/tiers/additionalProperties/oneOf", keyword: "oneOf", params: { passingSchemas: passing0 }, message: "must match exactly one schema in oneOf", schema: schema106.properties.tiers.additionalProperties.oneOf, parentSchema: schema106.properties.tiers.additionalProperties, data: data3 };
             vErrors === null ? vErrors = [err12] : vErrors.push(err12), errors++;
           }
           if (data3 && typeof data3 == "object" && !Array.isArray(data3)) {
             if (data3.per === void 0) {
-              let err13 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/tiers/additionalProperties/required", keyword: "required", params: { missingProperty: "per" }, message: "must have required property 'per'", schema: schema71.properties.tiers.additionalProperties.required, parentSchema: schema71.properties.tiers.additionalProperties, data: data3 };
+              let err13 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/tiers/additionalProperties/required", keyword: "required", params: { missingProperty: "per" }, message: "must have required property 'per'", schema: schema106.properties.tiers.additionalProperties.required, parentSchema: schema106.properties.tiers.additionalProperties, data: data3 };
               vErrors === null ? vErrors = [err13] : vErrors.push(err13), errors++;
             }
             for (let key3 in data3)
-              if (!func1.call(schema71.properties.tiers.additionalProperties.properties, key3)) {
-                let err14 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/tiers/additionalProperties/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key3 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema71.properties.tiers.additionalProperties, data: data3 };
+              if (!func1.call(schema106.properties.tiers.additionalProperties.properties, key3)) {
+                let err14 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/tiers/additionalProperties/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key3 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema106.properties.tiers.additionalProperties, data: data3 };
                 vErrors === null ? vErrors = [err14] : vErrors.push(err14), errors++;
               }
             if (data3.rate !== void 0) {
               let data4 = data3.rate;
               if (typeof data4 == "string") {
-                if (!pattern41.test(data4)) {
-                  let err15 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/rate", schemaPath: "common.json#/$defs/amount/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})?$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})?$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})?$", parentSchema: schema75, data: data4 };
+                if (!pattern50.test(data4)) {
+                  let err15 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/rate", schemaPath: "common.json#/$defs/amount/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})?$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})?$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})?$", parentSchema: schema110, data: data4 };
                   vErrors === null ? vErrors = [err15] : vErrors.push(err15), errors++;
                 }
               } else {
-                let err16 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/rate", schemaPath: "common.json#/$defs/amount/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema75.type, parentSchema: schema75, data: data4 };
+                let err16 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/rate", schemaPath: "common.json#/$defs/amount/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema110.type, parentSchema: schema110, data: data4 };
                 vErrors === null ? vErrors = [err16] : vErrors.push(err16), errors++;
               }
             }
@@ -917,7 +2554,7 @@ function validate29(data, { instancePath = "", parentData, parentDataProperty, r
               let data5 = data3.bands;
               if (Array.isArray(data5)) {
                 if (data5.length < 1) {
-                  let err17 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/bands", schemaPath: "#/properties/tiers/additionalProperties/properties/bands/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items", schema: 1, parentSchema: schema71.properties.tiers.additionalProperties.properties.bands, data: data5 };
+                  let err17 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/bands", schemaPath: "#/properties/tiers/additionalProperties/properties/bands/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items", schema: 1, parentSchema: schema106.properties.tiers.additionalProperties.properties.bands, data: data5 };
                   vErrors === null ? vErrors = [err17] : vErrors.push(err17), errors++;
                 }
                 let len0 = data5.length;
@@ -925,116 +2562,116 @@ function validate29(data, { instancePath = "", parentData, parentDataProperty, r
                   let data6 = data5[i0];
                   if (data6 && typeof data6 == "object" && !Array.isArray(data6)) {
                     if (data6.rate === void 0) {
-                      let err18 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/bands/" + i0, schemaPath: "#/properties/tiers/additionalProperties/properties/bands/items/required", keyword: "required", params: { missingProperty: "rate" }, message: "must have required property 'rate'", schema: schema71.properties.tiers.additionalProperties.properties.bands.items.required, parentSchema: schema71.properties.tiers.additionalProperties.properties.bands.items, data: data6 };
+                      let err18 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/bands/" + i0, schemaPath: "#/properties/tiers/additionalProperties/properties/bands/items/required", keyword: "required", params: { missingProperty: "rate" }, message: "must have required property 'rate'", schema: schema106.properties.tiers.additionalProperties.properties.bands.items.required, parentSchema: schema106.properties.tiers.additionalProperties.properties.bands.items, data: data6 };
                       vErrors === null ? vErrors = [err18] : vErrors.push(err18), errors++;
                     }
                     for (let key4 in data6)
                       if (!(key4 === "up-to" || key4 === "rate")) {
-                        let err19 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/bands/" + i0, schemaPath: "#/properties/tiers/additionalProperties/properties/bands/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key4 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema71.properties.tiers.additionalProperties.properties.bands.items, data: data6 };
+                        let err19 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/bands/" + i0, schemaPath: "#/properties/tiers/additionalProperties/properties/bands/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key4 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema106.properties.tiers.additionalProperties.properties.bands.items, data: data6 };
                         vErrors === null ? vErrors = [err19] : vErrors.push(err19), errors++;
                       }
                     if (data6["up-to"] !== void 0) {
                       let data7 = data6["up-to"];
                       if (typeof data7 == "string") {
-                        if (!pattern14.test(data7)) {
-                          let err20 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/bands/" + i0 + "/up-to", schemaPath: "common.json#/$defs/size/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", parentSchema: schema44, data: data7 };
+                        if (!pattern23.test(data7)) {
+                          let err20 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/bands/" + i0 + "/up-to", schemaPath: "common.json#/$defs/size/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", parentSchema: schema79, data: data7 };
                           vErrors === null ? vErrors = [err20] : vErrors.push(err20), errors++;
                         }
                       } else {
-                        let err21 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/bands/" + i0 + "/up-to", schemaPath: "common.json#/$defs/size/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema44.type, parentSchema: schema44, data: data7 };
+                        let err21 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/bands/" + i0 + "/up-to", schemaPath: "common.json#/$defs/size/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema79.type, parentSchema: schema79, data: data7 };
                         vErrors === null ? vErrors = [err21] : vErrors.push(err21), errors++;
                       }
                     }
                     if (data6.rate !== void 0) {
                       let data8 = data6.rate;
                       if (typeof data8 == "string") {
-                        if (!pattern41.test(data8)) {
-                          let err22 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/bands/" + i0 + "/rate", schemaPath: "common.json#/$defs/amount/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})?$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})?$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})?$", parentSchema: schema75, data: data8 };
+                        if (!pattern50.test(data8)) {
+                          let err22 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/bands/" + i0 + "/rate", schemaPath: "common.json#/$defs/amount/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})?$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})?$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})?$", parentSchema: schema110, data: data8 };
                           vErrors === null ? vErrors = [err22] : vErrors.push(err22), errors++;
                         }
                       } else {
-                        let err23 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/bands/" + i0 + "/rate", schemaPath: "common.json#/$defs/amount/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema75.type, parentSchema: schema75, data: data8 };
+                        let err23 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/bands/" + i0 + "/rate", schemaPath: "common.json#/$defs/amount/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema110.type, parentSchema: schema110, data: data8 };
                         vErrors === null ? vErrors = [err23] : vErrors.push(err23), errors++;
                       }
                     }
                   } else {
-                    let err24 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/bands/" + i0, schemaPath: "#/properties/tiers/additionalProperties/properties/bands/items/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema71.properties.tiers.additionalProperties.properties.bands.items.type, parentSchema: schema71.properties.tiers.additionalProperties.properties.bands.items, data: data6 };
+                    let err24 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/bands/" + i0, schemaPath: "#/properties/tiers/additionalProperties/properties/bands/items/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema106.properties.tiers.additionalProperties.properties.bands.items.type, parentSchema: schema106.properties.tiers.additionalProperties.properties.bands.items, data: data6 };
                     vErrors === null ? vErrors = [err24] : vErrors.push(err24), errors++;
                   }
                 }
               } else {
-                let err25 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/bands", schemaPath: "#/properties/tiers/additionalProperties/properties/bands/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema71.properties.tiers.additionalProperties.properties.bands.type, parentSchema: schema71.properties.tiers.additionalProperties.properties.bands, data: data5 };
+                let err25 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/bands", schemaPath: "#/properties/tiers/additionalProperties/properties/bands/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema106.properties.tiers.additionalProperties.properties.bands.type, parentSchema: schema106.properties.tiers.additionalProperties.properties.bands, data: data5 };
                 vErrors === null ? vErrors = [err25] : vErrors.push(err25), errors++;
               }
             }
             if (data3.per !== void 0) {
               let data9 = data3.per;
               if (typeof data9 != "string") {
-                let err26 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/per", schemaPath: "#/properties/tiers/additionalProperties/properties/per/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema71.properties.tiers.additionalProperties.properties.per.type, parentSchema: schema71.properties.tiers.additionalProperties.properties.per, data: data9 };
+                let err26 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/per", schemaPath: "#/properties/tiers/additionalProperties/properties/per/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema106.properties.tiers.additionalProperties.properties.per.type, parentSchema: schema106.properties.tiers.additionalProperties.properties.per, data: data9 };
                 vErrors === null ? vErrors = [err26] : vErrors.push(err26), errors++;
               }
               if (!(data9 === "GiB-month" || data9 === "GB-month")) {
-                let err27 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/per", schemaPath: "#/properties/tiers/additionalProperties/properties/per/enum", keyword: "enum", params: { allowedValues: schema71.properties.tiers.additionalProperties.properties.per.enum }, message: "must be equal to one of the allowed values", schema: schema71.properties.tiers.additionalProperties.properties.per.enum, parentSchema: schema71.properties.tiers.additionalProperties.properties.per, data: data9 };
+                let err27 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/per", schemaPath: "#/properties/tiers/additionalProperties/properties/per/enum", keyword: "enum", params: { allowedValues: schema106.properties.tiers.additionalProperties.properties.per.enum }, message: "must be equal to one of the allowed values", schema: schema106.properties.tiers.additionalProperties.properties.per.enum, parentSchema: schema106.properties.tiers.additionalProperties.properties.per, data: data9 };
                 vErrors === null ? vErrors = [err27] : vErrors.push(err27), errors++;
               }
             }
             if (data3.flat !== void 0) {
               let data10 = data3.flat;
               if (typeof data10 == "string") {
-                if (!pattern41.test(data10)) {
-                  let err28 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/flat", schemaPath: "common.json#/$defs/amount/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})?$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})?$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})?$", parentSchema: schema75, data: data10 };
+                if (!pattern50.test(data10)) {
+                  let err28 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/flat", schemaPath: "common.json#/$defs/amount/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})?$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})?$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})?$", parentSchema: schema110, data: data10 };
                   vErrors === null ? vErrors = [err28] : vErrors.push(err28), errors++;
                 }
               } else {
-                let err29 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/flat", schemaPath: "common.json#/$defs/amount/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema75.type, parentSchema: schema75, data: data10 };
+                let err29 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/flat", schemaPath: "common.json#/$defs/amount/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema110.type, parentSchema: schema110, data: data10 };
                 vErrors === null ? vErrors = [err29] : vErrors.push(err29), errors++;
               }
             }
             if (data3["minimum-billed"] !== void 0) {
               let data11 = data3["minimum-billed"];
               if (typeof data11 == "string") {
-                if (!pattern14.test(data11)) {
-                  let err30 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/minimum-billed", schemaPath: "common.json#/$defs/size/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", parentSchema: schema44, data: data11 };
+                if (!pattern23.test(data11)) {
+                  let err30 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/minimum-billed", schemaPath: "common.json#/$defs/size/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", parentSchema: schema79, data: data11 };
                   vErrors === null ? vErrors = [err30] : vErrors.push(err30), errors++;
                 }
               } else {
-                let err31 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/minimum-billed", schemaPath: "common.json#/$defs/size/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema44.type, parentSchema: schema44, data: data11 };
+                let err31 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/minimum-billed", schemaPath: "common.json#/$defs/size/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema79.type, parentSchema: schema79, data: data11 };
                 vErrors === null ? vErrors = [err31] : vErrors.push(err31), errors++;
               }
             }
             if (data3.minimum !== void 0) {
               let data12 = data3.minimum;
               if (typeof data12 == "string") {
-                if (!pattern14.test(data12)) {
-                  let err32 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/minimum", schemaPath: "common.json#/$defs/size/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", parentSchema: schema44, data: data12 };
+                if (!pattern23.test(data12)) {
+                  let err32 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/minimum", schemaPath: "common.json#/$defs/size/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", parentSchema: schema79, data: data12 };
                   vErrors === null ? vErrors = [err32] : vErrors.push(err32), errors++;
                 }
               } else {
-                let err33 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/minimum", schemaPath: "common.json#/$defs/size/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema44.type, parentSchema: schema44, data: data12 };
+                let err33 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/minimum", schemaPath: "common.json#/$defs/size/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema79.type, parentSchema: schema79, data: data12 };
                 vErrors === null ? vErrors = [err33] : vErrors.push(err33), errors++;
               }
             }
             if (data3.maximum !== void 0) {
               let data13 = data3.maximum;
               if (typeof data13 == "string") {
-                if (!pattern14.test(data13)) {
-                  let err34 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/maximum", schemaPath: "common.json#/$defs/size/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", parentSchema: schema44, data: data13 };
+                if (!pattern23.test(data13)) {
+                  let err34 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/maximum", schemaPath: "common.json#/$defs/size/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", parentSchema: schema79, data: data13 };
                   vErrors === null ? vErrors = [err34] : vErrors.push(err34), errors++;
                 }
               } else {
-                let err35 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/maximum", schemaPath: "common.json#/$defs/size/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema44.type, parentSchema: schema44, data: data13 };
+                let err35 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/maximum", schemaPath: "common.json#/$defs/size/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema79.type, parentSchema: schema79, data: data13 };
                 vErrors === null ? vErrors = [err35] : vErrors.push(err35), errors++;
               }
             }
             if (data3.step !== void 0) {
               let data14 = data3.step;
               if (typeof data14 == "string") {
-                if (!pattern14.test(data14)) {
-                  let err36 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/step", schemaPath: "common.json#/$defs/size/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", parentSchema: schema44, data: data14 };
+                if (!pattern23.test(data14)) {
+                  let err36 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/step", schemaPath: "common.json#/$defs/size/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", parentSchema: schema79, data: data14 };
                   vErrors === null ? vErrors = [err36] : vErrors.push(err36), errors++;
                 }
               } else {
-                let err37 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/step", schemaPath: "common.json#/$defs/size/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema44.type, parentSchema: schema44, data: data14 };
+                let err37 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/step", schemaPath: "common.json#/$defs/size/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema79.type, parentSchema: schema79, data: data14 };
                 vErrors === null ? vErrors = [err37] : vErrors.push(err37), errors++;
               }
             }
@@ -1042,43 +2679,43 @@ function validate29(data, { instancePath = "", parentData, parentDataProperty, r
               let data15 = data3["io-per-gib"];
               if (typeof data15 == "number" && isFinite(data15)) {
                 if (data15 < 0 || isNaN(data15)) {
-                  let err38 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/io-per-gib", schemaPath: "#/properties/tiers/additionalProperties/properties/io-per-gib/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema71.properties.tiers.additionalProperties.properties["io-per-gib"], data: data15 };
+                  let err38 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/io-per-gib", schemaPath: "#/properties/tiers/additionalProperties/properties/io-per-gib/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema106.properties.tiers.additionalProperties.properties["io-per-gib"], data: data15 };
                   vErrors === null ? vErrors = [err38] : vErrors.push(err38), errors++;
                 }
               } else {
-                let err39 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/io-per-gib", schemaPath: "#/properties/tiers/additionalProperties/properties/io-per-gib/type", keyword: "type", params: { type: "number" }, message: "must be number", schema: schema71.properties.tiers.additionalProperties.properties["io-per-gib"].type, parentSchema: schema71.properties.tiers.additionalProperties.properties["io-per-gib"], data: data15 };
+                let err39 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/io-per-gib", schemaPath: "#/properties/tiers/additionalProperties/properties/io-per-gib/type", keyword: "type", params: { type: "number" }, message: "must be number", schema: schema106.properties.tiers.additionalProperties.properties["io-per-gib"].type, parentSchema: schema106.properties.tiers.additionalProperties.properties["io-per-gib"], data: data15 };
                 vErrors === null ? vErrors = [err39] : vErrors.push(err39), errors++;
               }
             }
             if (data3["io-maximum"] !== void 0) {
               let data16 = data3["io-maximum"];
               if (!(typeof data16 == "number" && !(data16 % 1) && !isNaN(data16) && isFinite(data16))) {
-                let err40 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/io-maximum", schemaPath: "#/properties/tiers/additionalProperties/properties/io-maximum/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema71.properties.tiers.additionalProperties.properties["io-maximum"].type, parentSchema: schema71.properties.tiers.additionalProperties.properties["io-maximum"], data: data16 };
+                let err40 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/io-maximum", schemaPath: "#/properties/tiers/additionalProperties/properties/io-maximum/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema106.properties.tiers.additionalProperties.properties["io-maximum"].type, parentSchema: schema106.properties.tiers.additionalProperties.properties["io-maximum"], data: data16 };
                 vErrors === null ? vErrors = [err40] : vErrors.push(err40), errors++;
               }
               if (typeof data16 == "number" && isFinite(data16) && (data16 < 0 || isNaN(data16))) {
-                let err41 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/io-maximum", schemaPath: "#/properties/tiers/additionalProperties/properties/io-maximum/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema71.properties.tiers.additionalProperties.properties["io-maximum"], data: data16 };
+                let err41 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/io-maximum", schemaPath: "#/properties/tiers/additionalProperties/properties/io-maximum/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema106.properties.tiers.additionalProperties.properties["io-maximum"], data: data16 };
                 vErrors === null ? vErrors = [err41] : vErrors.push(err41), errors++;
               }
             }
             if (data3["servers-a-volume"] !== void 0) {
               let data17 = data3["servers-a-volume"];
               if (!(typeof data17 == "number" && !(data17 % 1) && !isNaN(data17) && isFinite(data17))) {
-                let err42 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/servers-a-volume", schemaPath: "#/properties/tiers/additionalProperties/properties/servers-a-volume/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema71.properties.tiers.additionalProperties.properties["servers-a-volume"].type, parentSchema: schema71.properties.tiers.additionalProperties.properties["servers-a-volume"], data: data17 };
+                let err42 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/servers-a-volume", schemaPath: "#/properties/tiers/additionalProperties/properties/servers-a-volume/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema106.properties.tiers.additionalProperties.properties["servers-a-volume"].type, parentSchema: schema106.properties.tiers.additionalProperties.properties["servers-a-volume"], data: data17 };
                 vErrors === null ? vErrors = [err42] : vErrors.push(err42), errors++;
               }
               if (typeof data17 == "number" && isFinite(data17) && (data17 < 1 || isNaN(data17))) {
-                let err43 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/servers-a-volume", schemaPath: "#/properties/tiers/additionalProperties/properties/servers-a-volume/minimum", keyword: "minimum", params: { comparison: ">=", limit: 1 }, message: "must be >= 1", schema: 1, parentSchema: schema71.properties.tiers.additionalProperties.properties["servers-a-volume"], data: data17 };
+                let err43 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/servers-a-volume", schemaPath: "#/properties/tiers/additionalProperties/properties/servers-a-volume/minimum", keyword: "minimum", params: { comparison: ">=", limit: 1 }, message: "must be >= 1", schema: 1, parentSchema: schema106.properties.tiers.additionalProperties.properties["servers-a-volume"], data: data17 };
                 vErrors === null ? vErrors = [err43] : vErrors.push(err43), errors++;
               }
             }
           } else {
-            let err44 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/tiers/additionalProperties/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema71.properties.tiers.additionalProperties.type, parentSchema: schema71.properties.tiers.additionalProperties, data: data3 };
+            let err44 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/tiers/additionalProperties/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema106.properties.tiers.additionalProperties.type, parentSchema: schema106.properties.tiers.additionalProperties, data: data3 };
             vErrors === null ? vErrors = [err44] : vErrors.push(err44), errors++;
           }
         }
       } else {
-        let err45 = { instancePath: instancePath + "/tiers", schemaPath: "#/properties/tiers/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema71.properties.tiers.type, parentSchema: schema71.properties.tiers, data: data2 };
+        let err45 = { instancePath: instancePath + "/tiers", schemaPath: "#/properties/tiers/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema106.properties.tiers.type, parentSchema: schema106.properties.tiers, data: data2 };
         vErrors === null ? vErrors = [err45] : vErrors.push(err45), errors++;
       }
     }
@@ -1088,17 +2725,17 @@ function validate29(data, { instancePath = "", parentData, parentDataProperty, r
         for (let key5 in data18) {
           let _errs59 = errors;
           if (typeof key5 == "string") {
-            if (!pattern4.test(key5)) {
-              let err46 = { instancePath: instancePath + "/machines", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema33, data: key5, propertyName: key5 };
+            if (!pattern13.test(key5)) {
+              let err46 = { instancePath: instancePath + "/machines", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema68, data: key5, propertyName: key5 };
               vErrors === null ? vErrors = [err46] : vErrors.push(err46), errors++;
             }
           } else {
-            let err47 = { instancePath: instancePath + "/machines", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema33.type, parentSchema: schema33, data: key5, propertyName: key5 };
+            let err47 = { instancePath: instancePath + "/machines", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema68.type, parentSchema: schema68, data: key5, propertyName: key5 };
             vErrors === null ? vErrors = [err47] : vErrors.push(err47), errors++;
           }
           var valid19 = _errs59 === errors;
           if (!valid19) {
-            let err48 = { instancePath: instancePath + "/machines", schemaPath: "#/properties/machines/propertyNames", keyword: "propertyNames", params: { propertyName: key5 }, message: "property name must be valid", schema: schema71.properties.machines.propertyNames, parentSchema: schema71.properties.machines, data: data18 };
+            let err48 = { instancePath: instancePath + "/machines", schemaPath: "#/properties/machines/propertyNames", keyword: "propertyNames", params: { propertyName: key5 }, message: "property name must be valid", schema: schema106.properties.machines.propertyNames, parentSchema: schema106.properties.machines, data: data18 };
             vErrors === null ? vErrors = [err48] : vErrors.push(err48), errors++;
           }
         }
@@ -1106,149 +2743,149 @@ function validate29(data, { instancePath = "", parentData, parentDataProperty, r
           let data19 = data18[key6];
           if (data19 && typeof data19 == "object" && !Array.isArray(data19)) {
             if (data19.running === void 0) {
-              let err49 = { instancePath: instancePath + "/machines/" + key6.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/machines/additionalProperties/required", keyword: "required", params: { missingProperty: "running" }, message: "must have required property 'running'", schema: schema71.properties.machines.additionalProperties.required, parentSchema: schema71.properties.machines.additionalProperties, data: data19 };
+              let err49 = { instancePath: instancePath + "/machines/" + key6.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/machines/additionalProperties/required", keyword: "required", params: { missingProperty: "running" }, message: "must have required property 'running'", schema: schema106.properties.machines.additionalProperties.required, parentSchema: schema106.properties.machines.additionalProperties, data: data19 };
               vErrors === null ? vErrors = [err49] : vErrors.push(err49), errors++;
             }
             for (let key7 in data19)
               if (!(key7 === "running" || key7 === "stopped")) {
-                let err50 = { instancePath: instancePath + "/machines/" + key6.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/machines/additionalProperties/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key7 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema71.properties.machines.additionalProperties, data: data19 };
+                let err50 = { instancePath: instancePath + "/machines/" + key6.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/machines/additionalProperties/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key7 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema106.properties.machines.additionalProperties, data: data19 };
                 vErrors === null ? vErrors = [err50] : vErrors.push(err50), errors++;
               }
             if (data19.running !== void 0) {
               let data20 = data19.running;
               if (typeof data20 == "string") {
-                if (!pattern41.test(data20)) {
-                  let err51 = { instancePath: instancePath + "/machines/" + key6.replace(/~/g, "~0").replace(/\//g, "~1") + "/running", schemaPath: "common.json#/$defs/amount/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})?$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})?$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})?$", parentSchema: schema75, data: data20 };
+                if (!pattern50.test(data20)) {
+                  let err51 = { instancePath: instancePath + "/machines/" + key6.replace(/~/g, "~0").replace(/\//g, "~1") + "/running", schemaPath: "common.json#/$defs/amount/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})?$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})?$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})?$", parentSchema: schema110, data: data20 };
                   vErrors === null ? vErrors = [err51] : vErrors.push(err51), errors++;
                 }
               } else {
-                let err52 = { instancePath: instancePath + "/machines/" + key6.replace(/~/g, "~0").replace(/\//g, "~1") + "/running", schemaPath: "common.json#/$defs/amount/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema75.type, parentSchema: schema75, data: data20 };
+                let err52 = { instancePath: instancePath + "/machines/" + key6.replace(/~/g, "~0").replace(/\//g, "~1") + "/running", schemaPath: "common.json#/$defs/amount/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema110.type, parentSchema: schema110, data: data20 };
                 vErrors === null ? vErrors = [err52] : vErrors.push(err52), errors++;
               }
             }
             if (data19.stopped !== void 0) {
               let data21 = data19.stopped;
               if (typeof data21 == "string") {
-                if (!pattern41.test(data21)) {
-                  let err53 = { instancePath: instancePath + "/machines/" + key6.replace(/~/g, "~0").replace(/\//g, "~1") + "/stopped", schemaPath: "common.json#/$defs/amount/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})?$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})?$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})?$", parentSchema: schema75, data: data21 };
+                if (!pattern50.test(data21)) {
+                  let err53 = { instancePath: instancePath + "/machines/" + key6.replace(/~/g, "~0").replace(/\//g, "~1") + "/stopped", schemaPath: "common.json#/$defs/amount/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})?$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})?$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})?$", parentSchema: schema110, data: data21 };
                   vErrors === null ? vErrors = [err53] : vErrors.push(err53), errors++;
                 }
               } else {
-                let err54 = { instancePath: instancePath + "/machines/" + key6.replace(/~/g, "~0").replace(/\//g, "~1") + "/stopped", schemaPath: "common.json#/$defs/amount/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema75.type, parentSchema: schema75, data: data21 };
+                let err54 = { instancePath: instancePath + "/machines/" + key6.replace(/~/g, "~0").replace(/\//g, "~1") + "/stopped", schemaPath: "common.json#/$defs/amount/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema110.type, parentSchema: schema110, data: data21 };
                 vErrors === null ? vErrors = [err54] : vErrors.push(err54), errors++;
               }
             }
           } else {
-            let err55 = { instancePath: instancePath + "/machines/" + key6.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/machines/additionalProperties/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema71.properties.machines.additionalProperties.type, parentSchema: schema71.properties.machines.additionalProperties, data: data19 };
+            let err55 = { instancePath: instancePath + "/machines/" + key6.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/machines/additionalProperties/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema106.properties.machines.additionalProperties.type, parentSchema: schema106.properties.machines.additionalProperties, data: data19 };
             vErrors === null ? vErrors = [err55] : vErrors.push(err55), errors++;
           }
         }
       } else {
-        let err56 = { instancePath: instancePath + "/machines", schemaPath: "#/properties/machines/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema71.properties.machines.type, parentSchema: schema71.properties.machines, data: data18 };
+        let err56 = { instancePath: instancePath + "/machines", schemaPath: "#/properties/machines/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema106.properties.machines.type, parentSchema: schema106.properties.machines, data: data18 };
         vErrors === null ? vErrors = [err56] : vErrors.push(err56), errors++;
       }
     }
   } else {
-    let err57 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema71.type, parentSchema: schema71, data };
+    let err57 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema106.type, parentSchema: schema106, data };
     vErrors === null ? vErrors = [err57] : vErrors.push(err57), errors++;
   }
-  return validate29.errors = vErrors, errors === 0;
+  return validate56.errors = vErrors, errors === 0;
 }
-validate29.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var rule_pack = validate30, schema86 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "rule-pack.json", title: "RulePackFile", description: "A rule pack: rules, their parameters, their limits and whom they are for.", type: "object", additionalProperties: !1, properties: { use: { type: "array", items: { $ref: "common.json#/$defs/name" }, description: "Packs that ship with Ullage, by name; what follows adds to them or overrides them by name." }, rules: { type: "array", items: { $ref: "#/$defs/entry" }, description: "The rules of this pack." } }, $defs: { names: { type: "array", minItems: 1, items: { $ref: "common.json#/$defs/name" } }, scope: { title: "ScopeDeclaration", type: "object", additionalProperties: !1, description: "What the rule is for; all of it where left out. Every key given must match.", properties: { teams: { $ref: "#/$defs/names", description: "Only what belongs to one of these teams." }, sites: { $ref: "#/$defs/names", description: "Only what is at one of these sites." }, tiers: { $ref: "#/$defs/names", description: "Only volumes of one of these tiers." }, labels: { type: "object", propertyNames: { $ref: "common.json#/$defs/name" }, additionalProperties: { type: ["string", "array"], items: { type: "string" }, minItems: 1 }, description: "Only what carries each of these labels, with the value or one of the values." } } }, entry: { title: "RuleEntry", type: "object", required: ["rule"], discriminator: { propertyName: "rule" }, oneOf: [{ title: "MaxMonthlySpendEntry", type: "object", description: "A team, a site, a label or the whole estate that costs more a month than its limit.", additionalProperties: !1, required: ["rule", "limit"], properties: { rule: { const: "max-monthly-spend", description: "A team, a site, a label or the whole estate that costs more a month than its limit." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." }, limit: { $ref: "common.json#/$defs/amount", description: "The most that all in scope may cost a month together. It holds at equality and is broken above." }, each: { type: "string", enum: ["team", "site"], description: "Makes the limit one for each team, or each site, in scope instead of one for all together." }, "warn-from": { type: "number", exclusiveMinimum: 0, maximum: 1, description: "The share of the limit from which a warning is given." }, from: { $ref: "common.json#/$defs/date", description: "The first day on which the limit holds." }, until: { $ref: "common.json#/$defs/date", description: "The last day on which the limit holds." } } }, { title: "MinimumHeadroomEntry", type: "object", description: "Less free room than asked, at a site's quota, a server's attachment slots, a volume group or a file system; or a file system that its readings say will be full too soon.", additionalProperties: !1, required: ["rule", "of"], properties: { rule: { const: "minimum-headroom", description: "Less free room than asked, at a site's quota, a server's attachment slots, a volume group or a file system; or a file system that its readings say will be full too soon." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." }, of: { type: "string", enum: ["quota", "attachment-slots", "volume-group", "file-system"], description: "The layer that must keep room. A file system is held against its readings; without any, nothing is said of its share and size." }, share: { type: "number", minimum: 0, maximum: 1, description: "The least share of the capacity that must be free. It holds at equality." }, size: { $ref: "common.json#/$defs/size", description: "The least size that must be free, where sizes are counted." }, count: { type: "integer", minimum: 0, description: "The least number of volumes or slots that must be free, where pieces are counted." }, days: { type: "integer", minimum: 1, description: "The least number of days, from the day of the judgement, until a file system is full by the trend of its readings. It holds at equality." } } }, { title: "NoShrinkEntry", type: "object", description: "A volume, a volume group or a file system made smaller in exact bytes: also across a rename, a change of unit, or a deletion and re-creation in its place.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "no-shrink", description: "A volume, a volume group or a file system made smaller in exact bytes: also across a rename, a change of unit, or a deletion and re-creation in its place." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." }, "allow-file-systems": { type: "array", items: { type: "string", enum: ["ext2", "ext3", "ext4", "btrfs", "ntfs", "swap"] }, description: "Types of file system that may be made smaller, out of those whose own tools can do it." } } }, { title: "BootVolumeStaysEntry", type: "object", description: "A boot volume detached, swapped, moved or deleted while its server runs.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "boot-volume-stays", description: "A boot volume detached, swapped, moved or deleted while its server runs." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." } } }, { title: "ExclusiveAttachmentEntry", type: "object", description: "One volume on two servers, unless it is shareable, within its tier's limit, and holds a file system made for several servers at once.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "exclusive-attachment", description: "One volume on two servers, unless it is shareable, within its tier's limit, and holds a file system made for several servers at once." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." } } }, { title: "GroupTravelsWholeEntry", type: "object", description: "A volume group with members on different servers, or with some members attached and some not.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "group-travels-whole", description: "A volume group with members on different servers, or with some members attached and some not." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." } } }, { title: "SameSiteEntry", type: "object", description: "A volume attached to a server at another site.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "same-site", description: "A volume attached to a server at another site." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." } } }, { title: "GrowthStepEntry", type: "object", description: "A volume made more than so many times larger, or larger by more than a size, in one change.", additionalProperties: !1, required: ["rule"], minProperties: 2, properties: { rule: { const: "growth-step", description: "A volume made more than so many times larger, or larger by more than a size, in one change." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." }, times: { type: "number", minimum: 1, description: "The largest factor by which a volume may grow in one change." }, by: { $ref: "common.json#/$defs/size", description: "The largest size by which a volume may grow in one change." } } }, { title: "DetachedVolumeOwnedEntry", type: "object", description: "A detached volume, still billed, with no owner, no reason or no retention date, or kept past that date.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "detached-volume-owned", description: "A detached volume, still billed, with no owner, no reason or no retention date, or kept past that date." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." }, "at-most": { type: "integer", minimum: 1, description: "The most days ahead that a retention date may lie." }, grace: { type: "integer", minimum: 0, default: 0, description: "Days past the retention date that are let pass." } } }, { title: "DeletionPreparedEntry", type: "object", description: "The deletion of a volume that is attached on main, is protected, or leaves no record of its reason and of a recent enough backup.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "deletion-prepared", description: "The deletion of a volume that is attached on main, is protected, or leaves no record of its reason and of a recent enough backup." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." }, "backup-within": { type: "integer", minimum: 0, description: "The most days that the backup on record may be old on the day of the judgement; left out, no backup is asked for." }, "attached-allowed": { type: "boolean", default: !1, description: "Whether a volume may be deleted that is still attached on main." } } }, { title: "DestructiveChangesFewEntry", type: "object", description: "More than so many changes in one branch that cannot be undone.", additionalProperties: !1, required: ["rule", "at-most"], properties: { rule: { const: "destructive-changes-few", description: "More than so many changes in one branch that cannot be undone." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." }, "at-most": { type: "integer", minimum: 0, description: "How many volumes, groups and file systems one branch may delete, shrink or make over. It holds at equality; what goes with its volume or group counts once." } } }, { title: "FreezeEntry", type: "object", description: "Changes that cannot be undone, or any changes, within a freeze period.", additionalProperties: !1, required: ["rule"], minProperties: 2, properties: { rule: { const: "freeze", description: "Changes that cannot be undone, or any changes, within a freeze period." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." }, from: { $ref: "common.json#/$defs/date", description: "The first day of the freeze." }, until: { $ref: "common.json#/$defs/date", description: "The last day of the freeze." }, "all-changes": { type: "boolean", default: !1, description: "Whether every change of storage is refused, not only those that cannot be undone." }, reason: { $ref: "common.json#/$defs/sentence", description: "Why there is a freeze; shown with each finding." } } }, { title: "GrowthFollowedThroughEntry", type: "object", description: "Capacity bought and not passed on: a volume group with much given to no file system, an attached volume that nothing lies on, a file system smaller than the volume it has to itself.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "growth-followed-through", description: "Capacity bought and not passed on: a volume group with much given to no file system, an attached volume that nothing lies on, a file system smaller than the volume it has to itself." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; warning where left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." }, "idle-share": { type: "number", minimum: 0, maximum: 1, default: 0.25, description: "The largest share of what a volume group has bought that may be given to no file system. It holds at equality." }, "idle-size": { $ref: "common.json#/$defs/size", default: "1 GiB", description: "What may lie idle at any one place without a word, for a partition table, a group's metadata or a last extent. It holds at equality." } } }, { title: "NamingEntry", type: "object", description: "A name of a server, a volume, a volume group or a mount point that breaks the estate's pattern.", additionalProperties: !1, required: ["rule"], minProperties: 2, properties: { rule: { const: "naming", description: "A name of a server, a volume, a volume group or a mount point that breaks the estate's pattern." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." }, server: { type: "string", minLength: 1, description: "The pattern (RE2) that a server's name must match from end to end." }, volume: { type: "string", minLength: 1, description: "The pattern (RE2) that a volume's name must match from end to end." }, "volume-group": { type: "string", minLength: 1, description: "The pattern (RE2) that a volume group's name must match from end to end." }, mount: { type: "string", minLength: 1, description: "The pattern (RE2) that the mount point of a file system must match from end to end." } } }, { title: "ShapeEntry", type: "object", description: "Whatever does not fit a JSON Schema of your own: a rule without code, about one kind of thing or about changes.", additionalProperties: !1, required: ["rule", "schema", "of"], properties: { rule: { const: "shape", description: "Whatever does not fit a JSON Schema of your own: a rule without code, about one kind of thing or about changes." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." }, of: { type: "string", enum: ["server", "volume", "volume-group", "file-system", "change"], description: "What each is held against the schema." }, kinds: { type: "array", minItems: 1, items: { type: "string", enum: ["server-created", "server-deleted", "server-renamed", "server-started", "server-stopped", "server-changed-machine", "server-moved-site", "server-changed-team", "boot-swapped", "server-edited", "volume-created", "volume-deleted", "volume-re-created", "volume-renamed", "volume-grown", "volume-shrunk", "volume-moved-tier", "volume-moved-site", "volume-changed-team", "volume-unprotected", "volume-edited", "attached", "detached", "handed-over", "group-created", "group-deleted", "group-renamed", "member-joined", "member-left", "group-edited", "file-system-created", "file-system-deleted", "file-system-grown", "file-system-shrunk", "file-system-remade"] }, description: "Only changes of these kinds; all of them where left out. Only with of: change." }, schema: { type: "object", description: "A JSON Schema (2020-12) that each must satisfy. It sees the keys of the estate files, sizes as numbers under size-gib, and servers, volumes or volume-group for what a thing is tied to; of a change: change, subject, before and after. Patterns are RE2; $ref stays within the schema." }, message: { $ref: "common.json#/$defs/sentence", description: "What to say first of what does not fit." } } }, { title: "TierBoundsEntry", type: "object", description: "A volume whose size its tier does not sell, or a server that needs more operations a second than its volumes' tiers give.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "tier-bounds", description: "A volume whose size its tier does not sell, or a server that needs more operations a second than its volumes' tiers give." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." } } }, { title: "PolicyApartEntry", type: "object", description: "A looser policy and a change of storage in one branch.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "policy-apart", description: "A looser policy and a change of storage in one branch." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." } } }] } } }, schema88 = { title: "RuleEntry", type: "object", required: ["rule"], discriminator: { propertyName: "rule" }, oneOf: [{ title: "MaxMonthlySpendEntry", type: "object", description: "A team, a site, a label or the whole estate that costs more a month than its limit.", additionalProperties: !1, required: ["rule", "limit"], properties: { rule: { const: "max-monthly-spend", description: "A team, a site, a label or the whole estate that costs more a month than its limit." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." }, limit: { $ref: "common.json#/$defs/amount", description: "The most that all in scope may cost a month together. It holds at equality and is broken above." }, each: { type: "string", enum: ["team", "site"], description: "Makes the limit one for each team, or each site, in scope instead of one for all together." }, "warn-from": { type: "number", exclusiveMinimum: 0, maximum: 1, description: "The share of the limit from which a warning is given." }, from: { $ref: "common.json#/$defs/date", description: "The first day on which the limit holds." }, until: { $ref: "common.json#/$defs/date", description: "The last day on which the limit holds." } } }, { title: "MinimumHeadroomEntry", type: "object", description: "Less free room than asked, at a site's quota, a server's attachment slots, a volume group or a file system; or a file system that its readings say will be full too soon.", additionalProperties: !1, required: ["rule", "of"], properties: { rule: { const: "minimum-headroom", description: "Less free room than asked, at a site's quota, a server's attachment slots, a volume group or a file system; or a file system that its readings say will be full too soon." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." }, of: { type: "string", enum: ["quota", "attachment-slots", "volume-group", "file-system"], description: "The layer that must keep room. A file system is held against its readings; without any, nothing is said of its share and size." }, share: { type: "number", minimum: 0, maximum: 1, description: "The least share of the capacity that must be free. It holds at equality." }, size: { $ref: "common.json#/$defs/size", description: "The least size that must be free, where sizes are counted." }, count: { type: "integer", minimum: 0, description: "The least number of volumes or slots that must be free, where pieces are counted." }, days: { type: "integer", minimum: 1, description: "The least number of days, from the day of the judgement, until a file system is full by the trend of its readings. It holds at equality." } } }, { title: "NoShrinkEntry", type: "object", description: "A volume, a volume group or a file system made smaller in exact bytes: also across a rename, a change of unit, or a deletion and re-creation in its place.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "no-shrink", description: "A volume, a volume group or a file system made smaller in exact bytes: also across a rename, a change of unit, or a deletion and re-creation in its place." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." }, "allow-file-systems": { type: "array", items: { type: "string", enum: ["ext2", "ext3", "ext4", "btrfs", "ntfs", "swap"] }, description: "Types of file system that may be made smaller, out of those whose own tools can do it." } } }, { title: "BootVolumeStaysEntry", type: "object", description: "A boot volume detached, swapped, moved or deleted while its server runs.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "boot-volume-stays", description: "A boot volume detached, swapped, moved or deleted while its server runs." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." } } }, { title: "ExclusiveAttachmentEntry", type: "object", description: "One volume on two servers, unless it is shareable, within its tier's limit, and holds a file system made for several servers at once.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "exclusive-attachment", description: "One volume on two servers, unless it is shareable, within its tier's limit, and holds a file system made for several servers at once." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." } } }, { title: "GroupTravelsWholeEntry", type: "object", description: "A volume group with members on different servers, or with some members attached and some not.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "group-travels-whole", description: "A volume group with members on different servers, or with some members attached and some not." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." } } }, { title: "SameSiteEntry", type: "object", description: "A volume attached to a server at another site.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "same-site", description: "A volume attached to a server at another site." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." } } }, { title: "GrowthStepEntry", type: "object", description: "A volume made more than so many times larger, or larger by more than a size, in one change.", additionalProperties: !1, required: ["rule"], minProperties: 2, properties: { rule: { const: "growth-step", description: "A volume made more than so many times larger, or larger by more than a size, in one change." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." }, times: { type: "number", minimum: 1, description: "The largest factor by which a volume may grow in one change." }, by: { $ref: "common.json#/$defs/size", description: "The largest size by which a volume may grow in one change." } } }, { title: "DetachedVolumeOwnedEntry", type: "object", description: "A detached volume, still billed, with no owner, no reason or no retention date, or kept past that date.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "detached-volume-owned", description: "A detached volume, still billed, with no owner, no reason or no retention date, or kept past that date." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." }, "at-most": { type: "integer", minimum: 1, description: "The most days ahead that a retention date may lie." }, grace: { type: "integer", minimum: 0, default: 0, description: "Days past the retention date that are let pass." } } }, { title: "DeletionPreparedEntry", type: "object", description: "The deletion of a volume that is attached on main, is protected, or leaves no record of its reason and of a recent enough backup.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "deletion-prepared", description: "The deletion of a volume that is attached on main, is protected, or leaves no record of its reason and of a recent enough backup." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." }, "backup-within": { type: "integer", minimum: 0, description: "The most days that the backup on record may be old on the day of the judgement; left out, no backup is asked for." }, "attached-allowed": { type: "boolean", default: !1, description: "Whether a volume may be deleted that is still attached on main." } } }, { title: "DestructiveChangesFewEntry", type: "object", description: "More than so many changes in one branch that cannot be undone.", additionalProperties: !1, required: ["rule", "at-most"], properties: { rule: { const: "destructive-changes-few", description: "More than so many changes in one branch that cannot be undone." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." }, "at-most": { type: "integer", minimum: 0, description: "How many volumes, groups and file systems one branch may delete, shrink or make over. It holds at equality; what goes with its volume or group counts once." } } }, { title: "FreezeEntry", type: "object", description: "Changes that cannot be undone, or any changes, within a freeze period.", additionalProperties: !1, required: ["rule"], minProperties: 2, properties: { rule: { const: "freeze", description: "Changes that cannot be undone, or any changes, within a freeze period." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." }, from: { $ref: "common.json#/$defs/date", description: "The first day of the freeze." }, until: { $ref: "common.json#/$defs/date", description: "The last day of the freeze." }, "all-changes": { type: "boolean", default: !1, description: "Whether every change of storage is refused, not only those that cannot be undone." }, reason: { $ref: "common.json#/$defs/sentence", description: "Why there is a freeze; shown with each finding." } } }, { title: "GrowthFollowedThroughEntry", type: "object", description: "Capacity bought and not passed on: a volume group with much given to no file system, an attached volume that nothing lies on, a file system smaller than the volume it has to itself.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "growth-followed-through", description: "Capacity bought and not passed on: a volume group with much given to no file system, an attached volume that nothing lies on, a file system smaller than the volume it has to itself." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; warning where left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." }, "idle-share": { type: "number", minimum: 0, maximum: 1, default: 0.25, description: "The largest share of what a volume group has bought that may be given to no file system. It holds at equality." }, "idle-size": { $ref: "common.json#/$defs/size", default: "1 GiB", description: "What may lie idle at any one place without a word, for a partition table, a group's metadata or a last extent. It holds at equality." } } }, { title: "NamingEntry", type: "object", description: "A name of a server, a volume, a volume group or a mount point that breaks the estate's pattern.", additionalProperties: !1, required: ["rule"], minProperties: 2, properties: { rule: { const: "naming", description: "A name of a server, a volume, a volume group or a mount point that breaks the estate's pattern." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." }, server: { type: "string", minLength: 1, description: "The pattern (RE2) that a server's name must match from end to end." }, volume: { type: "string", minLength: 1, description: "The pattern (RE2) that a volume's name must match from end to end." }, "volume-group": { type: "string", minLength: 1, description: "The pattern (RE2) that a volume group's name must match from end to end." }, mount: { type: "string", minLength: 1, description: "The pattern (RE2) that the mount point of a file system must match from end to end." } } }, { title: "ShapeEntry", type: "object", description: "Whatever does not fit a JSON Schema of your own: a rule without code, about one kind of thing or about changes.", additionalProperties: !1, required: ["rule", "schema", "of"], properties: { rule: { const: "shape", description: "Whatever does not fit a JSON Schema of your own: a rule without code, about one kind of thing or about changes." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." }, of: { type: "string", enum: ["server", "volume", "volume-group", "file-system", "change"], description: "What each is held against the schema." }, kinds: { type: "array", minItems: 1, items: { type: "string", enum: ["server-created", "server-deleted", "server-renamed", "server-started", "server-stopped", "server-changed-machine", "server-moved-site", "server-changed-team", "boot-swapped", "server-edited", "volume-created", "volume-deleted", "volume-re-created", "volume-renamed", "volume-grown", "volume-shrunk", "volume-moved-tier", "volume-moved-site", "volume-changed-team", "volume-unprotected", "volume-edited", "attached", "detached", "handed-over", "group-created", "group-deleted", "group-renamed", "member-joined", "member-left", "group-edited", "file-system-created", "file-system-deleted", "file-system-grown", "file-system-shrunk", "file-system-remade"] }, description: "Only changes of these kinds; all of them where left out. Only with of: change." }, schema: { type: "object", description: "A JSON Schema (2020-12) that each must satisfy. It sees the keys of the estate files, sizes as numbers under size-gib, and servers, volumes or volume-group for what a thing is tied to; of a change: change, subject, before and after. Patterns are RE2; $ref stays within the schema." }, message: { $ref: "common.json#/$defs/sentence", description: "What to say first of what does not fit." } } }, { title: "TierBoundsEntry", type: "object", description: "A volume whose size its tier does not sell, or a server that needs more operations a second than its volumes' tiers give.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "tier-bounds", description: "A volume whose size its tier does not sell, or a server that needs more operations a second than its volumes' tiers give." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." } } }, { title: "PolicyApartEntry", type: "object", description: "A looser policy and a change of storage in one branch.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "policy-apart", description: "A looser policy and a change of storage in one branch." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." } } }] }, func9 = require_ucs2length().default, schema90 = { title: "ScopeDeclaration", type: "object", additionalProperties: !1, description: "What the rule is for; all of it where left out. Every key given must match.", properties: { teams: { $ref: "#/$defs/names", description: "Only what belongs to one of these teams." }, sites: { $ref: "#/$defs/names", description: "Only what is at one of these sites." }, tiers: { $ref: "#/$defs/names", description: "Only volumes of one of these tiers." }, labels: { type: "object", propertyNames: { $ref: "common.json#/$defs/name" }, additionalProperties: { type: ["string", "array"], items: { type: "string" }, minItems: 1 }, description: "Only what carries each of these labels, with the value or one of the values." } } }, schema91 = { type: "array", minItems: 1, items: { $ref: "common.json#/$defs/name" } };
-function validate33(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate33.evaluated;
+validate56.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+var rule_pack = validate57, schema121 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "rule-pack.json", title: "RulePackFile", description: "A rule pack: rules, their parameters, their limits and whom they are for.", type: "object", additionalProperties: !1, properties: { use: { type: "array", items: { $ref: "common.json#/$defs/name" }, description: "Packs that ship with Ullage, by name; what follows adds to them or overrides them by name." }, rules: { type: "array", items: { $ref: "#/$defs/entry" }, description: "The rules of this pack." } }, $defs: { names: { type: "array", minItems: 1, items: { $ref: "common.json#/$defs/name" } }, scope: { title: "ScopeDeclaration", type: "object", additionalProperties: !1, description: "What the rule is for; all of it where left out. Every key given must match.", properties: { teams: { $ref: "#/$defs/names", description: "Only what belongs to one of these teams." }, sites: { $ref: "#/$defs/names", description: "Only what is at one of these sites." }, tiers: { $ref: "#/$defs/names", description: "Only volumes of one of these tiers." }, labels: { type: "object", propertyNames: { $ref: "common.json#/$defs/name" }, additionalProperties: { type: ["string", "array"], items: { type: "string" }, minItems: 1 }, description: "Only what carries each of these labels, with the value or one of the values." } } }, entry: { title: "RuleEntry", type: "object", required: ["rule"], discriminator: { propertyName: "rule" }, oneOf: [{ title: "MaxMonthlySpendEntry", type: "object", description: "A team, a site, a label or the whole estate that costs more a month than its limit.", additionalProperties: !1, required: ["rule", "limit"], properties: { rule: { const: "max-monthly-spend", description: "A team, a site, a label or the whole estate that costs more a month than its limit." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." }, limit: { $ref: "common.json#/$defs/amount", description: "The most that all in scope may cost a month together. It holds at equality and is broken above." }, each: { type: "string", enum: ["team", "site"], description: "Makes the limit one for each team, or each site, in scope instead of one for all together." }, "warn-from": { type: "number", exclusiveMinimum: 0, maximum: 1, description: "The share of the limit from which a warning is given." }, from: { $ref: "common.json#/$defs/date", description: "The first day on which the limit holds." }, until: { $ref: "common.json#/$defs/date", description: "The last day on which the limit holds." } } }, { title: "MinimumHeadroomEntry", type: "object", description: "Less free room than asked, at a site's quota, a server's attachment slots, a volume group or a file system; or a file system that its readings say will be full too soon.", additionalProperties: !1, required: ["rule", "of"], properties: { rule: { const: "minimum-headroom", description: "Less free room than asked, at a site's quota, a server's attachment slots, a volume group or a file system; or a file system that its readings say will be full too soon." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." }, of: { type: "string", enum: ["quota", "attachment-slots", "volume-group", "file-system"], description: "The layer that must keep room. A file system is held against its readings; without any, nothing is said of its share and size." }, share: { type: "number", minimum: 0, maximum: 1, description: "The least share of the capacity that must be free. It holds at equality." }, size: { $ref: "common.json#/$defs/size", description: "The least size that must be free, where sizes are counted." }, count: { type: "integer", minimum: 0, description: "The least number of volumes or slots that must be free, where pieces are counted." }, days: { type: "integer", minimum: 1, description: "The least number of days, from the day of the judgement, until a file system is full by the trend of its readings. It holds at equality." } } }, { title: "NoShrinkEntry", type: "object", description: "A volume, a volume group or a file system made smaller in exact bytes: also across a rename, a change of unit, or a deletion and re-creation in its place.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "no-shrink", description: "A volume, a volume group or a file system made smaller in exact bytes: also across a rename, a change of unit, or a deletion and re-creation in its place." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." }, "allow-file-systems": { type: "array", items: { type: "string", enum: ["ext2", "ext3", "ext4", "btrfs", "ntfs", "swap"] }, description: "Types of file system that may be made smaller, out of those whose own tools can do it." } } }, { title: "BootVolumeStaysEntry", type: "object", description: "A boot volume detached, swapped, moved or deleted while its server runs.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "boot-volume-stays", description: "A boot volume detached, swapped, moved or deleted while its server runs." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." } } }, { title: "ExclusiveAttachmentEntry", type: "object", description: "One volume on two servers, unless it is shareable, within its tier's limit, and holds a file system made for several servers at once.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "exclusive-attachment", description: "One volume on two servers, unless it is shareable, within its tier's limit, and holds a file system made for several servers at once." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." } } }, { title: "GroupTravelsWholeEntry", type: "object", description: "A volume group with members on different servers, or with some members attached and some not.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "group-travels-whole", description: "A volume group with members on different servers, or with some members attached and some not." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." } } }, { title: "SameSiteEntry", type: "object", description: "A volume attached to a server at another site.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "same-site", description: "A volume attached to a server at another site." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." } } }, { title: "GrowthStepEntry", type: "object", description: "A volume made more than so many times larger, or larger by more than a size, in one change.", additionalProperties: !1, required: ["rule"], minProperties: 2, properties: { rule: { const: "growth-step", description: "A volume made more than so many times larger, or larger by more than a size, in one change." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." }, times: { type: "number", minimum: 1, description: "The largest factor by which a volume may grow in one change." }, by: { $ref: "common.json#/$defs/size", description: "The largest size by which a volume may grow in one change." } } }, { title: "DetachedVolumeOwnedEntry", type: "object", description: "A detached volume, still billed, with no owner, no reason or no retention date, or kept past that date.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "detached-volume-owned", description: "A detached volume, still billed, with no owner, no reason or no retention date, or kept past that date." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." }, "at-most": { type: "integer", minimum: 1, description: "The most days ahead that a retention date may lie." }, grace: { type: "integer", minimum: 0, default: 0, description: "Days past the retention date that are let pass." } } }, { title: "DeletionPreparedEntry", type: "object", description: "The deletion of a volume that is attached on main, is protected, or leaves no record of its reason and of a recent enough backup.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "deletion-prepared", description: "The deletion of a volume that is attached on main, is protected, or leaves no record of its reason and of a recent enough backup." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." }, "backup-within": { type: "integer", minimum: 0, description: "The most days that the backup on record may be old on the day of the judgement; left out, no backup is asked for." }, "attached-allowed": { type: "boolean", default: !1, description: "Whether a volume may be deleted that is still attached on main." } } }, { title: "DestructiveChangesFewEntry", type: "object", description: "More than so many changes in one branch that cannot be undone.", additionalProperties: !1, required: ["rule", "at-most"], properties: { rule: { const: "destructive-changes-few", description: "More than so many changes in one branch that cannot be undone." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." }, "at-most": { type: "integer", minimum: 0, description: "How many volumes, groups and file systems one branch may delete, shrink or make over. It holds at equality; what goes with its volume or group counts once." } } }, { title: "FreezeEntry", type: "object", description: "Changes that cannot be undone, or any changes, within a freeze period.", additionalProperties: !1, required: ["rule"], minProperties: 2, properties: { rule: { const: "freeze", description: "Changes that cannot be undone, or any changes, within a freeze period." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." }, from: { $ref: "common.json#/$defs/date", description: "The first day of the freeze." }, until: { $ref: "common.json#/$defs/date", description: "The last day of the freeze." }, "all-changes": { type: "boolean", default: !1, description: "Whether every change of storage is refused, not only those that cannot be undone." }, reason: { $ref: "common.json#/$defs/sentence", description: "Why there is a freeze; shown with each finding." } } }, { title: "GrowthFollowedThroughEntry", type: "object", description: "Capacity bought and not passed on: a volume group with much given to no file system, an attached volume that nothing lies on, a file system smaller than the volume it has to itself.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "growth-followed-through", description: "Capacity bought and not passed on: a volume group with much given to no file system, an attached volume that nothing lies on, a file system smaller than the volume it has to itself." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; warning where left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." }, "idle-share": { type: "number", minimum: 0, maximum: 1, default: 0.25, description: "The largest share of what a volume group has bought that may be given to no file system. It holds at equality." }, "idle-size": { $ref: "common.json#/$defs/size", default: "1 GiB", description: "What may lie idle at any one place without a word, for a partition table, a group's metadata or a last extent. It holds at equality." } } }, { title: "NamingEntry", type: "object", description: "A name of a server, a volume, a volume group or a mount point that breaks the estate's pattern.", additionalProperties: !1, required: ["rule"], minProperties: 2, properties: { rule: { const: "naming", description: "A name of a server, a volume, a volume group or a mount point that breaks the estate's pattern." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." }, server: { type: "string", minLength: 1, description: "The pattern (RE2) that a server's name must match from end to end." }, volume: { type: "string", minLength: 1, description: "The pattern (RE2) that a volume's name must match from end to end." }, "volume-group": { type: "string", minLength: 1, description: "The pattern (RE2) that a volume group's name must match from end to end." }, mount: { type: "string", minLength: 1, description: "The pattern (RE2) that the mount point of a file system must match from end to end." } } }, { title: "ShapeEntry", type: "object", description: "Whatever does not fit a JSON Schema of your own: a rule without code, about one kind of thing or about changes.", additionalProperties: !1, required: ["rule", "schema", "of"], properties: { rule: { const: "shape", description: "Whatever does not fit a JSON Schema of your own: a rule without code, about one kind of thing or about changes." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." }, of: { type: "string", enum: ["server", "volume", "volume-group", "file-system", "change"], description: "What each is held against the schema." }, kinds: { type: "array", minItems: 1, items: { type: "string", enum: ["server-created", "server-deleted", "server-renamed", "server-started", "server-stopped", "server-changed-machine", "server-moved-site", "server-changed-team", "boot-swapped", "server-edited", "volume-created", "volume-deleted", "volume-re-created", "volume-renamed", "volume-grown", "volume-shrunk", "volume-moved-tier", "volume-moved-site", "volume-changed-team", "volume-unprotected", "volume-edited", "attached", "detached", "handed-over", "group-created", "group-deleted", "group-renamed", "member-joined", "member-left", "group-edited", "file-system-created", "file-system-deleted", "file-system-grown", "file-system-shrunk", "file-system-remade"] }, description: "Only changes of these kinds; all of them where left out. Only with of: change." }, schema: { type: "object", description: "A JSON Schema (2020-12) that each must satisfy. It sees the keys of the estate files, sizes as numbers under size-gib, and servers, volumes or volume-group for what a thing is tied to; of a change: change, subject, before and after. Patterns are RE2; $ref stays within the schema." }, message: { $ref: "common.json#/$defs/sentence", description: "What to say first of what does not fit." } } }, { title: "TierBoundsEntry", type: "object", description: "A volume whose size its tier does not sell, or a server that needs more operations a second than its volumes' tiers give.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "tier-bounds", description: "A volume whose size its tier does not sell, or a server that needs more operations a second than its volumes' tiers give." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." } } }, { title: "PolicyApartEntry", type: "object", description: "A looser policy and a change of storage in one branch.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "policy-apart", description: "A looser policy and a change of storage in one branch." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." } } }] } } }, schema123 = { title: "RuleEntry", type: "object", required: ["rule"], discriminator: { propertyName: "rule" }, oneOf: [{ title: "MaxMonthlySpendEntry", type: "object", description: "A team, a site, a label or the whole estate that costs more a month than its limit.", additionalProperties: !1, required: ["rule", "limit"], properties: { rule: { const: "max-monthly-spend", description: "A team, a site, a label or the whole estate that costs more a month than its limit." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." }, limit: { $ref: "common.json#/$defs/amount", description: "The most that all in scope may cost a month together. It holds at equality and is broken above." }, each: { type: "string", enum: ["team", "site"], description: "Makes the limit one for each team, or each site, in scope instead of one for all together." }, "warn-from": { type: "number", exclusiveMinimum: 0, maximum: 1, description: "The share of the limit from which a warning is given." }, from: { $ref: "common.json#/$defs/date", description: "The first day on which the limit holds." }, until: { $ref: "common.json#/$defs/date", description: "The last day on which the limit holds." } } }, { title: "MinimumHeadroomEntry", type: "object", description: "Less free room than asked, at a site's quota, a server's attachment slots, a volume group or a file system; or a file system that its readings say will be full too soon.", additionalProperties: !1, required: ["rule", "of"], properties: { rule: { const: "minimum-headroom", description: "Less free room than asked, at a site's quota, a server's attachment slots, a volume group or a file system; or a file system that its readings say will be full too soon." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." }, of: { type: "string", enum: ["quota", "attachment-slots", "volume-group", "file-system"], description: "The layer that must keep room. A file system is held against its readings; without any, nothing is said of its share and size." }, share: { type: "number", minimum: 0, maximum: 1, description: "The least share of the capacity that must be free. It holds at equality." }, size: { $ref: "common.json#/$defs/size", description: "The least size that must be free, where sizes are counted." }, count: { type: "integer", minimum: 0, description: "The least number of volumes or slots that must be free, where pieces are counted." }, days: { type: "integer", minimum: 1, description: "The least number of days, from the day of the judgement, until a file system is full by the trend of its readings. It holds at equality." } } }, { title: "NoShrinkEntry", type: "object", description: "A volume, a volume group or a file system made smaller in exact bytes: also across a rename, a change of unit, or a deletion and re-creation in its place.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "no-shrink", description: "A volume, a volume group or a file system made smaller in exact bytes: also across a rename, a change of unit, or a deletion and re-creation in its place." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." }, "allow-file-systems": { type: "array", items: { type: "string", enum: ["ext2", "ext3", "ext4", "btrfs", "ntfs", "swap"] }, description: "Types of file system that may be made smaller, out of those whose own tools can do it." } } }, { title: "BootVolumeStaysEntry", type: "object", description: "A boot volume detached, swapped, moved or deleted while its server runs.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "boot-volume-stays", description: "A boot volume detached, swapped, moved or deleted while its server runs." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." } } }, { title: "ExclusiveAttachmentEntry", type: "object", description: "One volume on two servers, unless it is shareable, within its tier's limit, and holds a file system made for several servers at once.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "exclusive-attachment", description: "One volume on two servers, unless it is shareable, within its tier's limit, and holds a file system made for several servers at once." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." } } }, { title: "GroupTravelsWholeEntry", type: "object", description: "A volume group with members on different servers, or with some members attached and some not.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "group-travels-whole", description: "A volume group with members on different servers, or with some members attached and some not." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." } } }, { title: "SameSiteEntry", type: "object", description: "A volume attached to a server at another site.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "same-site", description: "A volume attached to a server at another site." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." } } }, { title: "GrowthStepEntry", type: "object", description: "A volume made more than so many times larger, or larger by more than a size, in one change.", additionalProperties: !1, required: ["rule"], minProperties: 2, properties: { rule: { const: "growth-step", description: "A volume made more than so many times larger, or larger by more than a size, in one change." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." }, times: { type: "number", minimum: 1, description: "The largest factor by which a volume may grow in one change." }, by: { $ref: "common.json#/$defs/size", description: "The largest size by which a volume may grow in one change." } } }, { title: "DetachedVolumeOwnedEntry", type: "object", description: "A detached volume, still billed, with no owner, no reason or no retention date, or kept past that date.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "detached-volume-owned", description: "A detached volume, still billed, with no owner, no reason or no retention date, or kept past that date." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." }, "at-most": { type: "integer", minimum: 1, description: "The most days ahead that a retention date may lie." }, grace: { type: "integer", minimum: 0, default: 0, description: "Days past the retention date that are let pass." } } }, { title: "DeletionPreparedEntry", type: "object", description: "The deletion of a volume that is attached on main, is protected, or leaves no record of its reason and of a recent enough backup.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "deletion-prepared", description: "The deletion of a volume that is attached on main, is protected, or leaves no record of its reason and of a recent enough backup." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." }, "backup-within": { type: "integer", minimum: 0, description: "The most days that the backup on record may be old on the day of the judgement; left out, no backup is asked for." }, "attached-allowed": { type: "boolean", default: !1, description: "Whether a volume may be deleted that is still attached on main." } } }, { title: "DestructiveChangesFewEntry", type: "object", description: "More than so many changes in one branch that cannot be undone.", additionalProperties: !1, required: ["rule", "at-most"], properties: { rule: { const: "destructive-changes-few", description: "More than so many changes in one branch that cannot be undone." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." }, "at-most": { type: "integer", minimum: 0, description: "How many volumes, groups and file systems one branch may delete, shrink or make over. It holds at equality; what goes with its volume or group counts once." } } }, { title: "FreezeEntry", type: "object", description: "Changes that cannot be undone, or any changes, within a freeze period.", additionalProperties: !1, required: ["rule"], minProperties: 2, properties: { rule: { const: "freeze", description: "Changes that cannot be undone, or any changes, within a freeze period." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." }, from: { $ref: "common.json#/$defs/date", description: "The first day of the freeze." }, until: { $ref: "common.json#/$defs/date", description: "The last day of the freeze." }, "all-changes": { type: "boolean", default: !1, description: "Whether every change of storage is refused, not only those that cannot be undone." }, reason: { $ref: "common.json#/$defs/sentence", description: "Why there is a freeze; shown with each finding." } } }, { title: "GrowthFollowedThroughEntry", type: "object", description: "Capacity bought and not passed on: a volume group with much given to no file system, an attached volume that nothing lies on, a file system smaller than the volume it has to itself.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "growth-followed-through", description: "Capacity bought and not passed on: a volume group with much given to no file system, an attached volume that nothing lies on, a file system smaller than the volume it has to itself." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; warning where left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." }, "idle-share": { type: "number", minimum: 0, maximum: 1, default: 0.25, description: "The largest share of what a volume group has bought that may be given to no file system. It holds at equality." }, "idle-size": { $ref: "common.json#/$defs/size", default: "1 GiB", description: "What may lie idle at any one place without a word, for a partition table, a group's metadata or a last extent. It holds at equality." } } }, { title: "NamingEntry", type: "object", description: "A name of a server, a volume, a volume group or a mount point that breaks the estate's pattern.", additionalProperties: !1, required: ["rule"], minProperties: 2, properties: { rule: { const: "naming", description: "A name of a server, a volume, a volume group or a mount point that breaks the estate's pattern." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." }, server: { type: "string", minLength: 1, description: "The pattern (RE2) that a server's name must match from end to end." }, volume: { type: "string", minLength: 1, description: "The pattern (RE2) that a volume's name must match from end to end." }, "volume-group": { type: "string", minLength: 1, description: "The pattern (RE2) that a volume group's name must match from end to end." }, mount: { type: "string", minLength: 1, description: "The pattern (RE2) that the mount point of a file system must match from end to end." } } }, { title: "ShapeEntry", type: "object", description: "Whatever does not fit a JSON Schema of your own: a rule without code, about one kind of thing or about changes.", additionalProperties: !1, required: ["rule", "schema", "of"], properties: { rule: { const: "shape", description: "Whatever does not fit a JSON Schema of your own: a rule without code, about one kind of thing or about changes." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." }, of: { type: "string", enum: ["server", "volume", "volume-group", "file-system", "change"], description: "What each is held against the schema." }, kinds: { type: "array", minItems: 1, items: { type: "string", enum: ["server-created", "server-deleted", "server-renamed", "server-started", "server-stopped", "server-changed-machine", "server-moved-site", "server-changed-team", "boot-swapped", "server-edited", "volume-created", "volume-deleted", "volume-re-created", "volume-renamed", "volume-grown", "volume-shrunk", "volume-moved-tier", "volume-moved-site", "volume-changed-team", "volume-unprotected", "volume-edited", "attached", "detached", "handed-over", "group-created", "group-deleted", "group-renamed", "member-joined", "member-left", "group-edited", "file-system-created", "file-system-deleted", "file-system-grown", "file-system-shrunk", "file-system-remade"] }, description: "Only changes of these kinds; all of them where left out. Only with of: change." }, schema: { type: "object", description: "A JSON Schema (2020-12) that each must satisfy. It sees the keys of the estate files, sizes as numbers under size-gib, and servers, volumes or volume-group for what a thing is tied to; of a change: change, subject, before and after. Patterns are RE2; $ref stays within the schema." }, message: { $ref: "common.json#/$defs/sentence", description: "What to say first of what does not fit." } } }, { title: "TierBoundsEntry", type: "object", description: "A volume whose size its tier does not sell, or a server that needs more operations a second than its volumes' tiers give.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "tier-bounds", description: "A volume whose size its tier does not sell, or a server that needs more operations a second than its volumes' tiers give." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." } } }, { title: "PolicyApartEntry", type: "object", description: "A looser policy and a change of storage in one branch.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "policy-apart", description: "A looser policy and a change of storage in one branch." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." } } }] }, func11 = require_ucs2length().default, schema125 = { title: "ScopeDeclaration", type: "object", additionalProperties: !1, description: "What the rule is for; all of it where left out. Every key given must match.", properties: { teams: { $ref: "#/$defs/names", description: "Only what belongs to one of these teams." }, sites: { $ref: "#/$defs/names", description: "Only what is at one of these sites." }, tiers: { $ref: "#/$defs/names", description: "Only volumes of one of these tiers." }, labels: { type: "object", propertyNames: { $ref: "common.json#/$defs/name" }, additionalProperties: { type: ["string", "array"], items: { type: "string" }, minItems: 1 }, description: "Only what carries each of these labels, with the value or one of the values." } } }, schema126 = { type: "array", minItems: 1, items: { $ref: "common.json#/$defs/name" } };
+function validate60(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate60.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), Array.isArray(data)) {
     if (data.length < 1) {
-      let err0 = { instancePath, schemaPath: "#/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items", schema: 1, parentSchema: schema91, data };
+      let err0 = { instancePath, schemaPath: "#/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items", schema: 1, parentSchema: schema126, data };
       vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
     }
     let len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++) {
       let data0 = data[i0];
       if (typeof data0 == "string") {
-        if (!pattern4.test(data0)) {
-          let err1 = { instancePath: instancePath + "/" + i0, schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema33, data: data0 };
+        if (!pattern13.test(data0)) {
+          let err1 = { instancePath: instancePath + "/" + i0, schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema68, data: data0 };
           vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
         }
       } else {
-        let err2 = { instancePath: instancePath + "/" + i0, schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema33.type, parentSchema: schema33, data: data0 };
+        let err2 = { instancePath: instancePath + "/" + i0, schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema68.type, parentSchema: schema68, data: data0 };
         vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
       }
     }
   } else {
-    let err3 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema91.type, parentSchema: schema91, data };
+    let err3 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema126.type, parentSchema: schema126, data };
     vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
   }
-  return validate33.errors = vErrors, errors === 0;
+  return validate60.errors = vErrors, errors === 0;
 }
-validate33.evaluated = { items: !0, dynamicProps: !1, dynamicItems: !1 };
-function validate32(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate32.evaluated;
+validate60.evaluated = { items: !0, dynamicProps: !1, dynamicItems: !1 };
+function validate59(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate59.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     for (let key0 in data)
       if (!(key0 === "teams" || key0 === "sites" || key0 === "tiers" || key0 === "labels")) {
-        let err0 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema90, data };
+        let err0 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema125, data };
         vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
       }
-    if (data.teams !== void 0 && (validate33(data.teams, { instancePath: instancePath + "/teams", parentData: data, parentDataProperty: "teams", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate33.errors : vErrors.concat(validate33.errors), errors = vErrors.length)), data.sites !== void 0 && (validate33(data.sites, { instancePath: instancePath + "/sites", parentData: data, parentDataProperty: "sites", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate33.errors : vErrors.concat(validate33.errors), errors = vErrors.length)), data.tiers !== void 0 && (validate33(data.tiers, { instancePath: instancePath + "/tiers", parentData: data, parentDataProperty: "tiers", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate33.errors : vErrors.concat(validate33.errors), errors = vErrors.length)), data.labels !== void 0) {
+    if (data.teams !== void 0 && (validate60(data.teams, { instancePath: instancePath + "/teams", parentData: data, parentDataProperty: "teams", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate60.errors : vErrors.concat(validate60.errors), errors = vErrors.length)), data.sites !== void 0 && (validate60(data.sites, { instancePath: instancePath + "/sites", parentData: data, parentDataProperty: "sites", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate60.errors : vErrors.concat(validate60.errors), errors = vErrors.length)), data.tiers !== void 0 && (validate60(data.tiers, { instancePath: instancePath + "/tiers", parentData: data, parentDataProperty: "tiers", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate60.errors : vErrors.concat(validate60.errors), errors = vErrors.length)), data.labels !== void 0) {
       let data3 = data.labels;
       if (data3 && typeof data3 == "object" && !Array.isArray(data3)) {
         for (let key1 in data3) {
           let _errs7 = errors;
           if (typeof key1 == "string") {
-            if (!pattern4.test(key1)) {
-              let err1 = { instancePath: instancePath + "/labels", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema33, data: key1, propertyName: key1 };
+            if (!pattern13.test(key1)) {
+              let err1 = { instancePath: instancePath + "/labels", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema68, data: key1, propertyName: key1 };
               vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
             }
           } else {
-            let err2 = { instancePath: instancePath + "/labels", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema33.type, parentSchema: schema33, data: key1, propertyName: key1 };
+            let err2 = { instancePath: instancePath + "/labels", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema68.type, parentSchema: schema68, data: key1, propertyName: key1 };
             vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
           }
           var valid1 = _errs7 === errors;
           if (!valid1) {
-            let err3 = { instancePath: instancePath + "/labels", schemaPath: "#/properties/labels/propertyNames", keyword: "propertyNames", params: { propertyName: key1 }, message: "property name must be valid", schema: schema90.properties.labels.propertyNames, parentSchema: schema90.properties.labels, data: data3 };
+            let err3 = { instancePath: instancePath + "/labels", schemaPath: "#/properties/labels/propertyNames", keyword: "propertyNames", params: { propertyName: key1 }, message: "property name must be valid", schema: schema125.properties.labels.propertyNames, parentSchema: schema125.properties.labels, data: data3 };
             vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
           }
         }
         for (let key2 in data3) {
           let data4 = data3[key2];
           if (typeof data4 != "string" && !Array.isArray(data4)) {
-            let err4 = { instancePath: instancePath + "/labels/" + key2.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/labels/additionalProperties/type", keyword: "type", params: { type: schema90.properties.labels.additionalProperties.type }, message: "must be string,array", schema: schema90.properties.labels.additionalProperties.type, parentSchema: schema90.properties.labels.additionalProperties, data: data4 };
+            let err4 = { instancePath: instancePath + "/labels/" + key2.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/labels/additionalProperties/type", keyword: "type", params: { type: schema125.properties.labels.additionalProperties.type }, message: "must be string,array", schema: schema125.properties.labels.additionalProperties.type, parentSchema: schema125.properties.labels.additionalProperties, data: data4 };
             vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
           }
           if (Array.isArray(data4)) {
             if (data4.length < 1) {
-              let err5 = { instancePath: instancePath + "/labels/" + key2.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/labels/additionalProperties/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items", schema: 1, parentSchema: schema90.properties.labels.additionalProperties, data: data4 };
+              let err5 = { instancePath: instancePath + "/labels/" + key2.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/labels/additionalProperties/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items", schema: 1, parentSchema: schema125.properties.labels.additionalProperties, data: data4 };
               vErrors === null ? vErrors = [err5] : vErrors.push(err5), errors++;
             }
             let len0 = data4.length;
             for (let i0 = 0; i0 < len0; i0++) {
               let data5 = data4[i0];
               if (typeof data5 != "string") {
-                let err6 = { instancePath: instancePath + "/labels/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/" + i0, schemaPath: "#/properties/labels/additionalProperties/items/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema90.properties.labels.additionalProperties.items.type, parentSchema: schema90.properties.labels.additionalProperties.items, data: data5 };
+                let err6 = { instancePath: instancePath + "/labels/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/" + i0, schemaPath: "#/properties/labels/additionalProperties/items/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema125.properties.labels.additionalProperties.items.type, parentSchema: schema125.properties.labels.additionalProperties.items, data: data5 };
                 vErrors === null ? vErrors = [err6] : vErrors.push(err6), errors++;
               }
             }
           }
         }
       } else {
-        let err7 = { instancePath: instancePath + "/labels", schemaPath: "#/properties/labels/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema90.properties.labels.type, parentSchema: schema90.properties.labels, data: data3 };
+        let err7 = { instancePath: instancePath + "/labels", schemaPath: "#/properties/labels/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema125.properties.labels.type, parentSchema: schema125.properties.labels, data: data3 };
         vErrors === null ? vErrors = [err7] : vErrors.push(err7), errors++;
       }
     }
   } else {
-    let err8 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema90.type, parentSchema: schema90, data };
+    let err8 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema125.type, parentSchema: schema125, data };
     vErrors === null ? vErrors = [err8] : vErrors.push(err8), errors++;
   }
-  return validate32.errors = vErrors, errors === 0;
+  return validate59.errors = vErrors, errors === 0;
 }
-validate32.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-function validate31(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate31.evaluated;
+validate59.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+function validate58(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate58.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     if (data.rule === void 0) {
-      let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema88.required, parentSchema: schema88, data };
+      let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema123.required, parentSchema: schema123, data };
       vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
     }
     let tag0 = data.rule;
@@ -1256,75 +2893,75 @@ function validate31(data, { instancePath = "", parentData, parentDataProperty, r
       if (tag0 === "max-monthly-spend") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (data.rule === void 0) {
-            let err1 = { instancePath, schemaPath: "#/oneOf/0/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema88.oneOf[0].required, parentSchema: schema88.oneOf[0], data };
+            let err1 = { instancePath, schemaPath: "#/oneOf/0/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema123.oneOf[0].required, parentSchema: schema123.oneOf[0], data };
             vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
           }
           if (data.limit === void 0) {
-            let err2 = { instancePath, schemaPath: "#/oneOf/0/required", keyword: "required", params: { missingProperty: "limit" }, message: "must have required property 'limit'", schema: schema88.oneOf[0].required, parentSchema: schema88.oneOf[0], data };
+            let err2 = { instancePath, schemaPath: "#/oneOf/0/required", keyword: "required", params: { missingProperty: "limit" }, message: "must have required property 'limit'", schema: schema123.oneOf[0].required, parentSchema: schema123.oneOf[0], data };
             vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
           }
           for (let key0 in data)
-            if (!func1.call(schema88.oneOf[0].properties, key0)) {
-              let err3 = { instancePath, schemaPath: "#/oneOf/0/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema88.oneOf[0], data };
+            if (!func1.call(schema123.oneOf[0].properties, key0)) {
+              let err3 = { instancePath, schemaPath: "#/oneOf/0/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema123.oneOf[0], data };
               vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
             }
           if (data.rule !== void 0) {
             let data0 = data.rule;
             if (data0 !== "max-monthly-spend") {
-              let err4 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/0/properties/rule/const", keyword: "const", params: { allowedValue: "max-monthly-spend" }, message: "must be equal to constant", schema: "max-monthly-spend", parentSchema: schema88.oneOf[0].properties.rule, data: data0 };
+              let err4 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/0/properties/rule/const", keyword: "const", params: { allowedValue: "max-monthly-spend" }, message: "must be equal to constant", schema: "max-monthly-spend", parentSchema: schema123.oneOf[0].properties.rule, data: data0 };
               vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
             }
           }
           if (data.name !== void 0) {
             let data1 = data.name;
             if (typeof data1 == "string") {
-              if (!pattern4.test(data1)) {
-                let err5 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema33, data: data1 };
+              if (!pattern13.test(data1)) {
+                let err5 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema68, data: data1 };
                 vErrors === null ? vErrors = [err5] : vErrors.push(err5), errors++;
               }
             } else {
-              let err6 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema33.type, parentSchema: schema33, data: data1 };
+              let err6 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema68.type, parentSchema: schema68, data: data1 };
               vErrors === null ? vErrors = [err6] : vErrors.push(err6), errors++;
             }
           }
           if (data.level !== void 0) {
             let data2 = data.level;
             if (typeof data2 != "string") {
-              let err7 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/0/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema88.oneOf[0].properties.level.type, parentSchema: schema88.oneOf[0].properties.level, data: data2 };
+              let err7 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/0/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema123.oneOf[0].properties.level.type, parentSchema: schema123.oneOf[0].properties.level, data: data2 };
               vErrors === null ? vErrors = [err7] : vErrors.push(err7), errors++;
             }
             if (!(data2 === "error" || data2 === "warning" || data2 === "note")) {
-              let err8 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/0/properties/level/enum", keyword: "enum", params: { allowedValues: schema88.oneOf[0].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema88.oneOf[0].properties.level.enum, parentSchema: schema88.oneOf[0].properties.level, data: data2 };
+              let err8 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/0/properties/level/enum", keyword: "enum", params: { allowedValues: schema123.oneOf[0].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema123.oneOf[0].properties.level.enum, parentSchema: schema123.oneOf[0].properties.level, data: data2 };
               vErrors === null ? vErrors = [err8] : vErrors.push(err8), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data3 = data.enabled;
             if (typeof data3 != "boolean") {
-              let err9 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/0/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema88.oneOf[0].properties.enabled.type, parentSchema: schema88.oneOf[0].properties.enabled, data: data3 };
+              let err9 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/0/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema123.oneOf[0].properties.enabled.type, parentSchema: schema123.oneOf[0].properties.enabled, data: data3 };
               vErrors === null ? vErrors = [err9] : vErrors.push(err9), errors++;
             }
           }
-          if (data.where !== void 0 && (validate32(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate32.errors : vErrors.concat(validate32.errors), errors = vErrors.length)), data.limit !== void 0) {
+          if (data.where !== void 0 && (validate59(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate59.errors : vErrors.concat(validate59.errors), errors = vErrors.length)), data.limit !== void 0) {
             let data5 = data.limit;
             if (typeof data5 == "string") {
-              if (!pattern41.test(data5)) {
-                let err10 = { instancePath: instancePath + "/limit", schemaPath: "common.json#/$defs/amount/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})?$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})?$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})?$", parentSchema: schema75, data: data5 };
+              if (!pattern50.test(data5)) {
+                let err10 = { instancePath: instancePath + "/limit", schemaPath: "common.json#/$defs/amount/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})?$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})?$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})?$", parentSchema: schema110, data: data5 };
                 vErrors === null ? vErrors = [err10] : vErrors.push(err10), errors++;
               }
             } else {
-              let err11 = { instancePath: instancePath + "/limit", schemaPath: "common.json#/$defs/amount/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema75.type, parentSchema: schema75, data: data5 };
+              let err11 = { instancePath: instancePath + "/limit", schemaPath: "common.json#/$defs/amount/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema110.type, parentSchema: schema110, data: data5 };
               vErrors === null ? vErrors = [err11] : vErrors.push(err11), errors++;
             }
           }
           if (data.each !== void 0) {
             let data6 = data.each;
             if (typeof data6 != "string") {
-              let err12 = { instancePath: instancePath + "/each", schemaPath: "#/oneOf/0/properties/each/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema88.oneOf[0].properties.each.type, parentSchema: schema88.oneOf[0].properties.each, data: data6 };
+              let err12 = { instancePath: instancePath + "/each", schemaPath: "#/oneOf/0/properties/each/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema123.oneOf[0].properties.each.type, parentSchema: schema123.oneOf[0].properties.each, data: data6 };
               vErrors === null ? vErrors = [err12] : vErrors.push(err12), errors++;
             }
             if (!(data6 === "team" || data6 === "site")) {
-              let err13 = { instancePath: instancePath + "/each", schemaPath: "#/oneOf/0/properties/each/enum", keyword: "enum", params: { allowedValues: schema88.oneOf[0].properties.each.enum }, message: "must be equal to one of the allowed values", schema: schema88.oneOf[0].properties.each.enum, parentSchema: schema88.oneOf[0].properties.each, data: data6 };
+              let err13 = { instancePath: instancePath + "/each", schemaPath: "#/oneOf/0/properties/each/enum", keyword: "enum", params: { allowedValues: schema123.oneOf[0].properties.each.enum }, message: "must be equal to one of the allowed values", schema: schema123.oneOf[0].properties.each.enum, parentSchema: schema123.oneOf[0].properties.each, data: data6 };
               vErrors === null ? vErrors = [err13] : vErrors.push(err13), errors++;
             }
           }
@@ -1332,107 +2969,107 @@ function validate31(data, { instancePath = "", parentData, parentDataProperty, r
             let data7 = data["warn-from"];
             if (typeof data7 == "number" && isFinite(data7)) {
               if (data7 > 1 || isNaN(data7)) {
-                let err14 = { instancePath: instancePath + "/warn-from", schemaPath: "#/oneOf/0/properties/warn-from/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1 }, message: "must be <= 1", schema: 1, parentSchema: schema88.oneOf[0].properties["warn-from"], data: data7 };
+                let err14 = { instancePath: instancePath + "/warn-from", schemaPath: "#/oneOf/0/properties/warn-from/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1 }, message: "must be <= 1", schema: 1, parentSchema: schema123.oneOf[0].properties["warn-from"], data: data7 };
                 vErrors === null ? vErrors = [err14] : vErrors.push(err14), errors++;
               }
               if (data7 <= 0 || isNaN(data7)) {
-                let err15 = { instancePath: instancePath + "/warn-from", schemaPath: "#/oneOf/0/properties/warn-from/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0", schema: 0, parentSchema: schema88.oneOf[0].properties["warn-from"], data: data7 };
+                let err15 = { instancePath: instancePath + "/warn-from", schemaPath: "#/oneOf/0/properties/warn-from/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0", schema: 0, parentSchema: schema123.oneOf[0].properties["warn-from"], data: data7 };
                 vErrors === null ? vErrors = [err15] : vErrors.push(err15), errors++;
               }
             } else {
-              let err16 = { instancePath: instancePath + "/warn-from", schemaPath: "#/oneOf/0/properties/warn-from/type", keyword: "type", params: { type: "number" }, message: "must be number", schema: schema88.oneOf[0].properties["warn-from"].type, parentSchema: schema88.oneOf[0].properties["warn-from"], data: data7 };
+              let err16 = { instancePath: instancePath + "/warn-from", schemaPath: "#/oneOf/0/properties/warn-from/type", keyword: "type", params: { type: "number" }, message: "must be number", schema: schema123.oneOf[0].properties["warn-from"].type, parentSchema: schema123.oneOf[0].properties["warn-from"], data: data7 };
               vErrors === null ? vErrors = [err16] : vErrors.push(err16), errors++;
             }
           }
           if (data.from !== void 0) {
             let data8 = data.from;
             if (typeof data8 == "string") {
-              if (!pattern18.test(data8)) {
-                let err17 = { instancePath: instancePath + "/from", schemaPath: "common.json#/$defs/date/pattern", keyword: "pattern", params: { pattern: "^[0-9]{4}-[0-9]{2}-[0-9]{2}$" }, message: 'must match pattern "^[0-9]{4}-[0-9]{2}-[0-9]{2}$"', schema: "^[0-9]{4}-[0-9]{2}-[0-9]{2}$", parentSchema: schema48, data: data8 };
+              if (!pattern4.test(data8)) {
+                let err17 = { instancePath: instancePath + "/from", schemaPath: "common.json#/$defs/date/pattern", keyword: "pattern", params: { pattern: "^[0-9]{4}-[0-9]{2}-[0-9]{2}$" }, message: 'must match pattern "^[0-9]{4}-[0-9]{2}-[0-9]{2}$"', schema: "^[0-9]{4}-[0-9]{2}-[0-9]{2}$", parentSchema: schema33, data: data8 };
                 vErrors === null ? vErrors = [err17] : vErrors.push(err17), errors++;
               }
             } else {
-              let err18 = { instancePath: instancePath + "/from", schemaPath: "common.json#/$defs/date/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema48.type, parentSchema: schema48, data: data8 };
+              let err18 = { instancePath: instancePath + "/from", schemaPath: "common.json#/$defs/date/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema33.type, parentSchema: schema33, data: data8 };
               vErrors === null ? vErrors = [err18] : vErrors.push(err18), errors++;
             }
           }
           if (data.until !== void 0) {
             let data9 = data.until;
             if (typeof data9 == "string") {
-              if (!pattern18.test(data9)) {
-                let err19 = { instancePath: instancePath + "/until", schemaPath: "common.json#/$defs/date/pattern", keyword: "pattern", params: { pattern: "^[0-9]{4}-[0-9]{2}-[0-9]{2}$" }, message: 'must match pattern "^[0-9]{4}-[0-9]{2}-[0-9]{2}$"', schema: "^[0-9]{4}-[0-9]{2}-[0-9]{2}$", parentSchema: schema48, data: data9 };
+              if (!pattern4.test(data9)) {
+                let err19 = { instancePath: instancePath + "/until", schemaPath: "common.json#/$defs/date/pattern", keyword: "pattern", params: { pattern: "^[0-9]{4}-[0-9]{2}-[0-9]{2}$" }, message: 'must match pattern "^[0-9]{4}-[0-9]{2}-[0-9]{2}$"', schema: "^[0-9]{4}-[0-9]{2}-[0-9]{2}$", parentSchema: schema33, data: data9 };
                 vErrors === null ? vErrors = [err19] : vErrors.push(err19), errors++;
               }
             } else {
-              let err20 = { instancePath: instancePath + "/until", schemaPath: "common.json#/$defs/date/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema48.type, parentSchema: schema48, data: data9 };
+              let err20 = { instancePath: instancePath + "/until", schemaPath: "common.json#/$defs/date/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema33.type, parentSchema: schema33, data: data9 };
               vErrors === null ? vErrors = [err20] : vErrors.push(err20), errors++;
             }
           }
         } else {
-          let err21 = { instancePath, schemaPath: "#/oneOf/0/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema88.oneOf[0].type, parentSchema: schema88.oneOf[0], data };
+          let err21 = { instancePath, schemaPath: "#/oneOf/0/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema123.oneOf[0].type, parentSchema: schema123.oneOf[0], data };
           vErrors === null ? vErrors = [err21] : vErrors.push(err21), errors++;
         }
         var props0 = !0;
       } else if (tag0 === "minimum-headroom") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (data.rule === void 0) {
-            let err22 = { instancePath, schemaPath: "#/oneOf/1/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema88.oneOf[1].required, parentSchema: schema88.oneOf[1], data };
+            let err22 = { instancePath, schemaPath: "#/oneOf/1/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema123.oneOf[1].required, parentSchema: schema123.oneOf[1], data };
             vErrors === null ? vErrors = [err22] : vErrors.push(err22), errors++;
           }
           if (data.of === void 0) {
-            let err23 = { instancePath, schemaPath: "#/oneOf/1/required", keyword: "required", params: { missingProperty: "of" }, message: "must have required property 'of'", schema: schema88.oneOf[1].required, parentSchema: schema88.oneOf[1], data };
+            let err23 = { instancePath, schemaPath: "#/oneOf/1/required", keyword: "required", params: { missingProperty: "of" }, message: "must have required property 'of'", schema: schema123.oneOf[1].required, parentSchema: schema123.oneOf[1], data };
             vErrors === null ? vErrors = [err23] : vErrors.push(err23), errors++;
           }
           for (let key1 in data)
-            if (!func1.call(schema88.oneOf[1].properties, key1)) {
-              let err24 = { instancePath, schemaPath: "#/oneOf/1/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key1 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema88.oneOf[1], data };
+            if (!func1.call(schema123.oneOf[1].properties, key1)) {
+              let err24 = { instancePath, schemaPath: "#/oneOf/1/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key1 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema123.oneOf[1], data };
               vErrors === null ? vErrors = [err24] : vErrors.push(err24), errors++;
             }
           if (data.rule !== void 0) {
             let data10 = data.rule;
             if (data10 !== "minimum-headroom") {
-              let err25 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/1/properties/rule/const", keyword: "const", params: { allowedValue: "minimum-headroom" }, message: "must be equal to constant", schema: "minimum-headroom", parentSchema: schema88.oneOf[1].properties.rule, data: data10 };
+              let err25 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/1/properties/rule/const", keyword: "const", params: { allowedValue: "minimum-headroom" }, message: "must be equal to constant", schema: "minimum-headroom", parentSchema: schema123.oneOf[1].properties.rule, data: data10 };
               vErrors === null ? vErrors = [err25] : vErrors.push(err25), errors++;
             }
           }
           if (data.name !== void 0) {
             let data11 = data.name;
             if (typeof data11 == "string") {
-              if (!pattern4.test(data11)) {
-                let err26 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema33, data: data11 };
+              if (!pattern13.test(data11)) {
+                let err26 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema68, data: data11 };
                 vErrors === null ? vErrors = [err26] : vErrors.push(err26), errors++;
               }
             } else {
-              let err27 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema33.type, parentSchema: schema33, data: data11 };
+              let err27 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema68.type, parentSchema: schema68, data: data11 };
               vErrors === null ? vErrors = [err27] : vErrors.push(err27), errors++;
             }
           }
           if (data.level !== void 0) {
             let data12 = data.level;
             if (typeof data12 != "string") {
-              let err28 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/1/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema88.oneOf[1].properties.level.type, parentSchema: schema88.oneOf[1].properties.level, data: data12 };
+              let err28 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/1/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema123.oneOf[1].properties.level.type, parentSchema: schema123.oneOf[1].properties.level, data: data12 };
               vErrors === null ? vErrors = [err28] : vErrors.push(err28), errors++;
             }
             if (!(data12 === "error" || data12 === "warning" || data12 === "note")) {
-              let err29 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/1/properties/level/enum", keyword: "enum", params: { allowedValues: schema88.oneOf[1].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema88.oneOf[1].properties.level.enum, parentSchema: schema88.oneOf[1].properties.level, data: data12 };
+              let err29 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/1/properties/level/enum", keyword: "enum", params: { allowedValues: schema123.oneOf[1].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema123.oneOf[1].properties.level.enum, parentSchema: schema123.oneOf[1].properties.level, data: data12 };
               vErrors === null ? vErrors = [err29] : vErrors.push(err29), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data13 = data.enabled;
             if (typeof data13 != "boolean") {
-              let err30 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/1/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema88.oneOf[1].properties.enabled.type, parentSchema: schema88.oneOf[1].properties.enabled, data: data13 };
+              let err30 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/1/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema123.oneOf[1].properties.enabled.type, parentSchema: schema123.oneOf[1].properties.enabled, data: data13 };
               vErrors === null ? vErrors = [err30] : vErrors.push(err30), errors++;
             }
           }
-          if (data.where !== void 0 && (validate32(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate32.errors : vErrors.concat(validate32.errors), errors = vErrors.length)), data.of !== void 0) {
+          if (data.where !== void 0 && (validate59(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate59.errors : vErrors.concat(validate59.errors), errors = vErrors.length)), data.of !== void 0) {
             let data15 = data.of;
             if (typeof data15 != "string") {
-              let err31 = { instancePath: instancePath + "/of", schemaPath: "#/oneOf/1/properties/of/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema88.oneOf[1].properties.of.type, parentSchema: schema88.oneOf[1].properties.of, data: data15 };
+              let err31 = { instancePath: instancePath + "/of", schemaPath: "#/oneOf/1/properties/of/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema123.oneOf[1].properties.of.type, parentSchema: schema123.oneOf[1].properties.of, data: data15 };
               vErrors === null ? vErrors = [err31] : vErrors.push(err31), errors++;
             }
             if (!(data15 === "quota" || data15 === "attachment-slots" || data15 === "volume-group" || data15 === "file-system")) {
-              let err32 = { instancePath: instancePath + "/of", schemaPath: "#/oneOf/1/properties/of/enum", keyword: "enum", params: { allowedValues: schema88.oneOf[1].properties.of.enum }, message: "must be equal to one of the allowed values", schema: schema88.oneOf[1].properties.of.enum, parentSchema: schema88.oneOf[1].properties.of, data: data15 };
+              let err32 = { instancePath: instancePath + "/of", schemaPath: "#/oneOf/1/properties/of/enum", keyword: "enum", params: { allowedValues: schema123.oneOf[1].properties.of.enum }, message: "must be equal to one of the allowed values", schema: schema123.oneOf[1].properties.of.enum, parentSchema: schema123.oneOf[1].properties.of, data: data15 };
               vErrors === null ? vErrors = [err32] : vErrors.push(err32), errors++;
             }
           }
@@ -1440,991 +3077,991 @@ function validate31(data, { instancePath = "", parentData, parentDataProperty, r
             let data16 = data.share;
             if (typeof data16 == "number" && isFinite(data16)) {
               if (data16 > 1 || isNaN(data16)) {
-                let err33 = { instancePath: instancePath + "/share", schemaPath: "#/oneOf/1/properties/share/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1 }, message: "must be <= 1", schema: 1, parentSchema: schema88.oneOf[1].properties.share, data: data16 };
+                let err33 = { instancePath: instancePath + "/share", schemaPath: "#/oneOf/1/properties/share/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1 }, message: "must be <= 1", schema: 1, parentSchema: schema123.oneOf[1].properties.share, data: data16 };
                 vErrors === null ? vErrors = [err33] : vErrors.push(err33), errors++;
               }
               if (data16 < 0 || isNaN(data16)) {
-                let err34 = { instancePath: instancePath + "/share", schemaPath: "#/oneOf/1/properties/share/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema88.oneOf[1].properties.share, data: data16 };
+                let err34 = { instancePath: instancePath + "/share", schemaPath: "#/oneOf/1/properties/share/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema123.oneOf[1].properties.share, data: data16 };
                 vErrors === null ? vErrors = [err34] : vErrors.push(err34), errors++;
               }
             } else {
-              let err35 = { instancePath: instancePath + "/share", schemaPath: "#/oneOf/1/properties/share/type", keyword: "type", params: { type: "number" }, message: "must be number", schema: schema88.oneOf[1].properties.share.type, parentSchema: schema88.oneOf[1].properties.share, data: data16 };
+              let err35 = { instancePath: instancePath + "/share", schemaPath: "#/oneOf/1/properties/share/type", keyword: "type", params: { type: "number" }, message: "must be number", schema: schema123.oneOf[1].properties.share.type, parentSchema: schema123.oneOf[1].properties.share, data: data16 };
               vErrors === null ? vErrors = [err35] : vErrors.push(err35), errors++;
             }
           }
           if (data.size !== void 0) {
             let data17 = data.size;
             if (typeof data17 == "string") {
-              if (!pattern14.test(data17)) {
-                let err36 = { instancePath: instancePath + "/size", schemaPath: "common.json#/$defs/size/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", parentSchema: schema44, data: data17 };
+              if (!pattern23.test(data17)) {
+                let err36 = { instancePath: instancePath + "/size", schemaPath: "common.json#/$defs/size/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", parentSchema: schema79, data: data17 };
                 vErrors === null ? vErrors = [err36] : vErrors.push(err36), errors++;
               }
             } else {
-              let err37 = { instancePath: instancePath + "/size", schemaPath: "common.json#/$defs/size/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema44.type, parentSchema: schema44, data: data17 };
+              let err37 = { instancePath: instancePath + "/size", schemaPath: "common.json#/$defs/size/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema79.type, parentSchema: schema79, data: data17 };
               vErrors === null ? vErrors = [err37] : vErrors.push(err37), errors++;
             }
           }
           if (data.count !== void 0) {
             let data18 = data.count;
             if (!(typeof data18 == "number" && !(data18 % 1) && !isNaN(data18) && isFinite(data18))) {
-              let err38 = { instancePath: instancePath + "/count", schemaPath: "#/oneOf/1/properties/count/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema88.oneOf[1].properties.count.type, parentSchema: schema88.oneOf[1].properties.count, data: data18 };
+              let err38 = { instancePath: instancePath + "/count", schemaPath: "#/oneOf/1/properties/count/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema123.oneOf[1].properties.count.type, parentSchema: schema123.oneOf[1].properties.count, data: data18 };
               vErrors === null ? vErrors = [err38] : vErrors.push(err38), errors++;
             }
             if (typeof data18 == "number" && isFinite(data18) && (data18 < 0 || isNaN(data18))) {
-              let err39 = { instancePath: instancePath + "/count", schemaPath: "#/oneOf/1/properties/count/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema88.oneOf[1].properties.count, data: data18 };
+              let err39 = { instancePath: instancePath + "/count", schemaPath: "#/oneOf/1/properties/count/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema123.oneOf[1].properties.count, data: data18 };
               vErrors === null ? vErrors = [err39] : vErrors.push(err39), errors++;
             }
           }
           if (data.days !== void 0) {
             let data19 = data.days;
             if (!(typeof data19 == "number" && !(data19 % 1) && !isNaN(data19) && isFinite(data19))) {
-              let err40 = { instancePath: instancePath + "/days", schemaPath: "#/oneOf/1/properties/days/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema88.oneOf[1].properties.days.type, parentSchema: schema88.oneOf[1].properties.days, data: data19 };
+              let err40 = { instancePath: instancePath + "/days", schemaPath: "#/oneOf/1/properties/days/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema123.oneOf[1].properties.days.type, parentSchema: schema123.oneOf[1].properties.days, data: data19 };
               vErrors === null ? vErrors = [err40] : vErrors.push(err40), errors++;
             }
             if (typeof data19 == "number" && isFinite(data19) && (data19 < 1 || isNaN(data19))) {
-              let err41 = { instancePath: instancePath + "/days", schemaPath: "#/oneOf/1/properties/days/minimum", keyword: "minimum", params: { comparison: ">=", limit: 1 }, message: "must be >= 1", schema: 1, parentSchema: schema88.oneOf[1].properties.days, data: data19 };
+              let err41 = { instancePath: instancePath + "/days", schemaPath: "#/oneOf/1/properties/days/minimum", keyword: "minimum", params: { comparison: ">=", limit: 1 }, message: "must be >= 1", schema: 1, parentSchema: schema123.oneOf[1].properties.days, data: data19 };
               vErrors === null ? vErrors = [err41] : vErrors.push(err41), errors++;
             }
           }
         } else {
-          let err42 = { instancePath, schemaPath: "#/oneOf/1/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema88.oneOf[1].type, parentSchema: schema88.oneOf[1], data };
+          let err42 = { instancePath, schemaPath: "#/oneOf/1/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema123.oneOf[1].type, parentSchema: schema123.oneOf[1], data };
           vErrors === null ? vErrors = [err42] : vErrors.push(err42), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else if (tag0 === "no-shrink") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (data.rule === void 0) {
-            let err43 = { instancePath, schemaPath: "#/oneOf/2/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema88.oneOf[2].required, parentSchema: schema88.oneOf[2], data };
+            let err43 = { instancePath, schemaPath: "#/oneOf/2/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema123.oneOf[2].required, parentSchema: schema123.oneOf[2], data };
             vErrors === null ? vErrors = [err43] : vErrors.push(err43), errors++;
           }
           for (let key2 in data)
             if (!(key2 === "rule" || key2 === "name" || key2 === "level" || key2 === "enabled" || key2 === "where" || key2 === "allow-file-systems")) {
-              let err44 = { instancePath, schemaPath: "#/oneOf/2/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key2 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema88.oneOf[2], data };
+              let err44 = { instancePath, schemaPath: "#/oneOf/2/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key2 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema123.oneOf[2], data };
               vErrors === null ? vErrors = [err44] : vErrors.push(err44), errors++;
             }
           if (data.rule !== void 0) {
             let data20 = data.rule;
             if (data20 !== "no-shrink") {
-              let err45 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/2/properties/rule/const", keyword: "const", params: { allowedValue: "no-shrink" }, message: "must be equal to constant", schema: "no-shrink", parentSchema: schema88.oneOf[2].properties.rule, data: data20 };
+              let err45 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/2/properties/rule/const", keyword: "const", params: { allowedValue: "no-shrink" }, message: "must be equal to constant", schema: "no-shrink", parentSchema: schema123.oneOf[2].properties.rule, data: data20 };
               vErrors === null ? vErrors = [err45] : vErrors.push(err45), errors++;
             }
           }
           if (data.name !== void 0) {
             let data21 = data.name;
             if (typeof data21 == "string") {
-              if (!pattern4.test(data21)) {
-                let err46 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema33, data: data21 };
+              if (!pattern13.test(data21)) {
+                let err46 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema68, data: data21 };
                 vErrors === null ? vErrors = [err46] : vErrors.push(err46), errors++;
               }
             } else {
-              let err47 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema33.type, parentSchema: schema33, data: data21 };
+              let err47 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema68.type, parentSchema: schema68, data: data21 };
               vErrors === null ? vErrors = [err47] : vErrors.push(err47), errors++;
             }
           }
           if (data.level !== void 0) {
             let data22 = data.level;
             if (typeof data22 != "string") {
-              let err48 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/2/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema88.oneOf[2].properties.level.type, parentSchema: schema88.oneOf[2].properties.level, data: data22 };
+              let err48 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/2/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema123.oneOf[2].properties.level.type, parentSchema: schema123.oneOf[2].properties.level, data: data22 };
               vErrors === null ? vErrors = [err48] : vErrors.push(err48), errors++;
             }
             if (!(data22 === "error" || data22 === "warning" || data22 === "note")) {
-              let err49 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/2/properties/level/enum", keyword: "enum", params: { allowedValues: schema88.oneOf[2].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema88.oneOf[2].properties.level.enum, parentSchema: schema88.oneOf[2].properties.level, data: data22 };
+              let err49 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/2/properties/level/enum", keyword: "enum", params: { allowedValues: schema123.oneOf[2].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema123.oneOf[2].properties.level.enum, parentSchema: schema123.oneOf[2].properties.level, data: data22 };
               vErrors === null ? vErrors = [err49] : vErrors.push(err49), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data23 = data.enabled;
             if (typeof data23 != "boolean") {
-              let err50 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/2/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema88.oneOf[2].properties.enabled.type, parentSchema: schema88.oneOf[2].properties.enabled, data: data23 };
+              let err50 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/2/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema123.oneOf[2].properties.enabled.type, parentSchema: schema123.oneOf[2].properties.enabled, data: data23 };
               vErrors === null ? vErrors = [err50] : vErrors.push(err50), errors++;
             }
           }
-          if (data.where !== void 0 && (validate32(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate32.errors : vErrors.concat(validate32.errors), errors = vErrors.length)), data["allow-file-systems"] !== void 0) {
+          if (data.where !== void 0 && (validate59(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate59.errors : vErrors.concat(validate59.errors), errors = vErrors.length)), data["allow-file-systems"] !== void 0) {
             let data25 = data["allow-file-systems"];
             if (Array.isArray(data25)) {
               let len0 = data25.length;
               for (let i0 = 0; i0 < len0; i0++) {
                 let data26 = data25[i0];
                 if (typeof data26 != "string") {
-                  let err51 = { instancePath: instancePath + "/allow-file-systems/" + i0, schemaPath: "#/oneOf/2/properties/allow-file-systems/items/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema88.oneOf[2].properties["allow-file-systems"].items.type, parentSchema: schema88.oneOf[2].properties["allow-file-systems"].items, data: data26 };
+                  let err51 = { instancePath: instancePath + "/allow-file-systems/" + i0, schemaPath: "#/oneOf/2/properties/allow-file-systems/items/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema123.oneOf[2].properties["allow-file-systems"].items.type, parentSchema: schema123.oneOf[2].properties["allow-file-systems"].items, data: data26 };
                   vErrors === null ? vErrors = [err51] : vErrors.push(err51), errors++;
                 }
                 if (!(data26 === "ext2" || data26 === "ext3" || data26 === "ext4" || data26 === "btrfs" || data26 === "ntfs" || data26 === "swap")) {
-                  let err52 = { instancePath: instancePath + "/allow-file-systems/" + i0, schemaPath: "#/oneOf/2/properties/allow-file-systems/items/enum", keyword: "enum", params: { allowedValues: schema88.oneOf[2].properties["allow-file-systems"].items.enum }, message: "must be equal to one of the allowed values", schema: schema88.oneOf[2].properties["allow-file-systems"].items.enum, parentSchema: schema88.oneOf[2].properties["allow-file-systems"].items, data: data26 };
+                  let err52 = { instancePath: instancePath + "/allow-file-systems/" + i0, schemaPath: "#/oneOf/2/properties/allow-file-systems/items/enum", keyword: "enum", params: { allowedValues: schema123.oneOf[2].properties["allow-file-systems"].items.enum }, message: "must be equal to one of the allowed values", schema: schema123.oneOf[2].properties["allow-file-systems"].items.enum, parentSchema: schema123.oneOf[2].properties["allow-file-systems"].items, data: data26 };
                   vErrors === null ? vErrors = [err52] : vErrors.push(err52), errors++;
                 }
               }
             } else {
-              let err53 = { instancePath: instancePath + "/allow-file-systems", schemaPath: "#/oneOf/2/properties/allow-file-systems/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema88.oneOf[2].properties["allow-file-systems"].type, parentSchema: schema88.oneOf[2].properties["allow-file-systems"], data: data25 };
+              let err53 = { instancePath: instancePath + "/allow-file-systems", schemaPath: "#/oneOf/2/properties/allow-file-systems/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema123.oneOf[2].properties["allow-file-systems"].type, parentSchema: schema123.oneOf[2].properties["allow-file-systems"], data: data25 };
               vErrors === null ? vErrors = [err53] : vErrors.push(err53), errors++;
             }
           }
         } else {
-          let err54 = { instancePath, schemaPath: "#/oneOf/2/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema88.oneOf[2].type, parentSchema: schema88.oneOf[2], data };
+          let err54 = { instancePath, schemaPath: "#/oneOf/2/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema123.oneOf[2].type, parentSchema: schema123.oneOf[2], data };
           vErrors === null ? vErrors = [err54] : vErrors.push(err54), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else if (tag0 === "boot-volume-stays") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (data.rule === void 0) {
-            let err55 = { instancePath, schemaPath: "#/oneOf/3/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema88.oneOf[3].required, parentSchema: schema88.oneOf[3], data };
+            let err55 = { instancePath, schemaPath: "#/oneOf/3/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema123.oneOf[3].required, parentSchema: schema123.oneOf[3], data };
             vErrors === null ? vErrors = [err55] : vErrors.push(err55), errors++;
           }
           for (let key3 in data)
             if (!(key3 === "rule" || key3 === "name" || key3 === "level" || key3 === "enabled" || key3 === "where")) {
-              let err56 = { instancePath, schemaPath: "#/oneOf/3/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key3 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema88.oneOf[3], data };
+              let err56 = { instancePath, schemaPath: "#/oneOf/3/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key3 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema123.oneOf[3], data };
               vErrors === null ? vErrors = [err56] : vErrors.push(err56), errors++;
             }
           if (data.rule !== void 0) {
             let data27 = data.rule;
             if (data27 !== "boot-volume-stays") {
-              let err57 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/3/properties/rule/const", keyword: "const", params: { allowedValue: "boot-volume-stays" }, message: "must be equal to constant", schema: "boot-volume-stays", parentSchema: schema88.oneOf[3].properties.rule, data: data27 };
+              let err57 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/3/properties/rule/const", keyword: "const", params: { allowedValue: "boot-volume-stays" }, message: "must be equal to constant", schema: "boot-volume-stays", parentSchema: schema123.oneOf[3].properties.rule, data: data27 };
               vErrors === null ? vErrors = [err57] : vErrors.push(err57), errors++;
             }
           }
           if (data.name !== void 0) {
             let data28 = data.name;
             if (typeof data28 == "string") {
-              if (!pattern4.test(data28)) {
-                let err58 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema33, data: data28 };
+              if (!pattern13.test(data28)) {
+                let err58 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema68, data: data28 };
                 vErrors === null ? vErrors = [err58] : vErrors.push(err58), errors++;
               }
             } else {
-              let err59 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema33.type, parentSchema: schema33, data: data28 };
+              let err59 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema68.type, parentSchema: schema68, data: data28 };
               vErrors === null ? vErrors = [err59] : vErrors.push(err59), errors++;
             }
           }
           if (data.level !== void 0) {
             let data29 = data.level;
             if (typeof data29 != "string") {
-              let err60 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/3/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema88.oneOf[3].properties.level.type, parentSchema: schema88.oneOf[3].properties.level, data: data29 };
+              let err60 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/3/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema123.oneOf[3].properties.level.type, parentSchema: schema123.oneOf[3].properties.level, data: data29 };
               vErrors === null ? vErrors = [err60] : vErrors.push(err60), errors++;
             }
             if (!(data29 === "error" || data29 === "warning" || data29 === "note")) {
-              let err61 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/3/properties/level/enum", keyword: "enum", params: { allowedValues: schema88.oneOf[3].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema88.oneOf[3].properties.level.enum, parentSchema: schema88.oneOf[3].properties.level, data: data29 };
+              let err61 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/3/properties/level/enum", keyword: "enum", params: { allowedValues: schema123.oneOf[3].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema123.oneOf[3].properties.level.enum, parentSchema: schema123.oneOf[3].properties.level, data: data29 };
               vErrors === null ? vErrors = [err61] : vErrors.push(err61), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data30 = data.enabled;
             if (typeof data30 != "boolean") {
-              let err62 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/3/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema88.oneOf[3].properties.enabled.type, parentSchema: schema88.oneOf[3].properties.enabled, data: data30 };
+              let err62 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/3/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema123.oneOf[3].properties.enabled.type, parentSchema: schema123.oneOf[3].properties.enabled, data: data30 };
               vErrors === null ? vErrors = [err62] : vErrors.push(err62), errors++;
             }
           }
-          data.where !== void 0 && (validate32(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate32.errors : vErrors.concat(validate32.errors), errors = vErrors.length));
+          data.where !== void 0 && (validate59(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate59.errors : vErrors.concat(validate59.errors), errors = vErrors.length));
         } else {
-          let err63 = { instancePath, schemaPath: "#/oneOf/3/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema88.oneOf[3].type, parentSchema: schema88.oneOf[3], data };
+          let err63 = { instancePath, schemaPath: "#/oneOf/3/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema123.oneOf[3].type, parentSchema: schema123.oneOf[3], data };
           vErrors === null ? vErrors = [err63] : vErrors.push(err63), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else if (tag0 === "exclusive-attachment") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (data.rule === void 0) {
-            let err64 = { instancePath, schemaPath: "#/oneOf/4/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema88.oneOf[4].required, parentSchema: schema88.oneOf[4], data };
+            let err64 = { instancePath, schemaPath: "#/oneOf/4/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema123.oneOf[4].required, parentSchema: schema123.oneOf[4], data };
             vErrors === null ? vErrors = [err64] : vErrors.push(err64), errors++;
           }
           for (let key4 in data)
             if (!(key4 === "rule" || key4 === "name" || key4 === "level" || key4 === "enabled" || key4 === "where")) {
-              let err65 = { instancePath, schemaPath: "#/oneOf/4/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key4 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema88.oneOf[4], data };
+              let err65 = { instancePath, schemaPath: "#/oneOf/4/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key4 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema123.oneOf[4], data };
               vErrors === null ? vErrors = [err65] : vErrors.push(err65), errors++;
             }
           if (data.rule !== void 0) {
             let data32 = data.rule;
             if (data32 !== "exclusive-attachment") {
-              let err66 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/4/properties/rule/const", keyword: "const", params: { allowedValue: "exclusive-attachment" }, message: "must be equal to constant", schema: "exclusive-attachment", parentSchema: schema88.oneOf[4].properties.rule, data: data32 };
+              let err66 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/4/properties/rule/const", keyword: "const", params: { allowedValue: "exclusive-attachment" }, message: "must be equal to constant", schema: "exclusive-attachment", parentSchema: schema123.oneOf[4].properties.rule, data: data32 };
               vErrors === null ? vErrors = [err66] : vErrors.push(err66), errors++;
             }
           }
           if (data.name !== void 0) {
             let data33 = data.name;
             if (typeof data33 == "string") {
-              if (!pattern4.test(data33)) {
-                let err67 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema33, data: data33 };
+              if (!pattern13.test(data33)) {
+                let err67 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema68, data: data33 };
                 vErrors === null ? vErrors = [err67] : vErrors.push(err67), errors++;
               }
             } else {
-              let err68 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema33.type, parentSchema: schema33, data: data33 };
+              let err68 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema68.type, parentSchema: schema68, data: data33 };
               vErrors === null ? vErrors = [err68] : vErrors.push(err68), errors++;
             }
           }
           if (data.level !== void 0) {
             let data34 = data.level;
             if (typeof data34 != "string") {
-              let err69 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/4/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema88.oneOf[4].properties.level.type, parentSchema: schema88.oneOf[4].properties.level, data: data34 };
+              let err69 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/4/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema123.oneOf[4].properties.level.type, parentSchema: schema123.oneOf[4].properties.level, data: data34 };
               vErrors === null ? vErrors = [err69] : vErrors.push(err69), errors++;
             }
             if (!(data34 === "error" || data34 === "warning" || data34 === "note")) {
-              let err70 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/4/properties/level/enum", keyword: "enum", params: { allowedValues: schema88.oneOf[4].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema88.oneOf[4].properties.level.enum, parentSchema: schema88.oneOf[4].properties.level, data: data34 };
+              let err70 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/4/properties/level/enum", keyword: "enum", params: { allowedValues: schema123.oneOf[4].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema123.oneOf[4].properties.level.enum, parentSchema: schema123.oneOf[4].properties.level, data: data34 };
               vErrors === null ? vErrors = [err70] : vErrors.push(err70), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data35 = data.enabled;
             if (typeof data35 != "boolean") {
-              let err71 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/4/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema88.oneOf[4].properties.enabled.type, parentSchema: schema88.oneOf[4].properties.enabled, data: data35 };
+              let err71 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/4/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema123.oneOf[4].properties.enabled.type, parentSchema: schema123.oneOf[4].properties.enabled, data: data35 };
               vErrors === null ? vErrors = [err71] : vErrors.push(err71), errors++;
             }
           }
-          data.where !== void 0 && (validate32(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate32.errors : vErrors.concat(validate32.errors), errors = vErrors.length));
+          data.where !== void 0 && (validate59(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate59.errors : vErrors.concat(validate59.errors), errors = vErrors.length));
         } else {
-          let err72 = { instancePath, schemaPath: "#/oneOf/4/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema88.oneOf[4].type, parentSchema: schema88.oneOf[4], data };
+          let err72 = { instancePath, schemaPath: "#/oneOf/4/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema123.oneOf[4].type, parentSchema: schema123.oneOf[4], data };
           vErrors === null ? vErrors = [err72] : vErrors.push(err72), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else if (tag0 === "group-travels-whole") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (data.rule === void 0) {
-            let err73 = { instancePath, schemaPath: "#/oneOf/5/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema88.oneOf[5].required, parentSchema: schema88.oneOf[5], data };
+            let err73 = { instancePath, schemaPath: "#/oneOf/5/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema123.oneOf[5].required, parentSchema: schema123.oneOf[5], data };
             vErrors === null ? vErrors = [err73] : vErrors.push(err73), errors++;
           }
           for (let key5 in data)
             if (!(key5 === "rule" || key5 === "name" || key5 === "level" || key5 === "enabled" || key5 === "where")) {
-              let err74 = { instancePath, schemaPath: "#/oneOf/5/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key5 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema88.oneOf[5], data };
+              let err74 = { instancePath, schemaPath: "#/oneOf/5/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key5 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema123.oneOf[5], data };
               vErrors === null ? vErrors = [err74] : vErrors.push(err74), errors++;
             }
           if (data.rule !== void 0) {
             let data37 = data.rule;
             if (data37 !== "group-travels-whole") {
-              let err75 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/5/properties/rule/const", keyword: "const", params: { allowedValue: "group-travels-whole" }, message: "must be equal to constant", schema: "group-travels-whole", parentSchema: schema88.oneOf[5].properties.rule, data: data37 };
+              let err75 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/5/properties/rule/const", keyword: "const", params: { allowedValue: "group-travels-whole" }, message: "must be equal to constant", schema: "group-travels-whole", parentSchema: schema123.oneOf[5].properties.rule, data: data37 };
               vErrors === null ? vErrors = [err75] : vErrors.push(err75), errors++;
             }
           }
           if (data.name !== void 0) {
             let data38 = data.name;
             if (typeof data38 == "string") {
-              if (!pattern4.test(data38)) {
-                let err76 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema33, data: data38 };
+              if (!pattern13.test(data38)) {
+                let err76 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema68, data: data38 };
                 vErrors === null ? vErrors = [err76] : vErrors.push(err76), errors++;
               }
             } else {
-              let err77 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema33.type, parentSchema: schema33, data: data38 };
+              let err77 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema68.type, parentSchema: schema68, data: data38 };
               vErrors === null ? vErrors = [err77] : vErrors.push(err77), errors++;
             }
           }
           if (data.level !== void 0) {
             let data39 = data.level;
             if (typeof data39 != "string") {
-              let err78 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/5/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema88.oneOf[5].properties.level.type, parentSchema: schema88.oneOf[5].properties.level, data: data39 };
+              let err78 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/5/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema123.oneOf[5].properties.level.type, parentSchema: schema123.oneOf[5].properties.level, data: data39 };
               vErrors === null ? vErrors = [err78] : vErrors.push(err78), errors++;
             }
             if (!(data39 === "error" || data39 === "warning" || data39 === "note")) {
-              let err79 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/5/properties/level/enum", keyword: "enum", params: { allowedValues: schema88.oneOf[5].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema88.oneOf[5].properties.level.enum, parentSchema: schema88.oneOf[5].properties.level, data: data39 };
+              let err79 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/5/properties/level/enum", keyword: "enum", params: { allowedValues: schema123.oneOf[5].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema123.oneOf[5].properties.level.enum, parentSchema: schema123.oneOf[5].properties.level, data: data39 };
               vErrors === null ? vErrors = [err79] : vErrors.push(err79), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data40 = data.enabled;
             if (typeof data40 != "boolean") {
-              let err80 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/5/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema88.oneOf[5].properties.enabled.type, parentSchema: schema88.oneOf[5].properties.enabled, data: data40 };
+              let err80 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/5/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema123.oneOf[5].properties.enabled.type, parentSchema: schema123.oneOf[5].properties.enabled, data: data40 };
               vErrors === null ? vErrors = [err80] : vErrors.push(err80), errors++;
             }
           }
-          data.where !== void 0 && (validate32(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate32.errors : vErrors.concat(validate32.errors), errors = vErrors.length));
+          data.where !== void 0 && (validate59(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate59.errors : vErrors.concat(validate59.errors), errors = vErrors.length));
         } else {
-          let err81 = { instancePath, schemaPath: "#/oneOf/5/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema88.oneOf[5].type, parentSchema: schema88.oneOf[5], data };
+          let err81 = { instancePath, schemaPath: "#/oneOf/5/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema123.oneOf[5].type, parentSchema: schema123.oneOf[5], data };
           vErrors === null ? vErrors = [err81] : vErrors.push(err81), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else if (tag0 === "same-site") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (data.rule === void 0) {
-            let err82 = { instancePath, schemaPath: "#/oneOf/6/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema88.oneOf[6].required, parentSchema: schema88.oneOf[6], data };
+            let err82 = { instancePath, schemaPath: "#/oneOf/6/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema123.oneOf[6].required, parentSchema: schema123.oneOf[6], data };
             vErrors === null ? vErrors = [err82] : vErrors.push(err82), errors++;
           }
           for (let key6 in data)
             if (!(key6 === "rule" || key6 === "name" || key6 === "level" || key6 === "enabled" || key6 === "where")) {
-              let err83 = { instancePath, schemaPath: "#/oneOf/6/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key6 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema88.oneOf[6], data };
+              let err83 = { instancePath, schemaPath: "#/oneOf/6/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key6 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema123.oneOf[6], data };
               vErrors === null ? vErrors = [err83] : vErrors.push(err83), errors++;
             }
           if (data.rule !== void 0) {
             let data42 = data.rule;
             if (data42 !== "same-site") {
-              let err84 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/6/properties/rule/const", keyword: "const", params: { allowedValue: "same-site" }, message: "must be equal to constant", schema: "same-site", parentSchema: schema88.oneOf[6].properties.rule, data: data42 };
+              let err84 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/6/properties/rule/const", keyword: "const", params: { allowedValue: "same-site" }, message: "must be equal to constant", schema: "same-site", parentSchema: schema123.oneOf[6].properties.rule, data: data42 };
               vErrors === null ? vErrors = [err84] : vErrors.push(err84), errors++;
             }
           }
           if (data.name !== void 0) {
             let data43 = data.name;
             if (typeof data43 == "string") {
-              if (!pattern4.test(data43)) {
-                let err85 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema33, data: data43 };
+              if (!pattern13.test(data43)) {
+                let err85 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema68, data: data43 };
                 vErrors === null ? vErrors = [err85] : vErrors.push(err85), errors++;
               }
             } else {
-              let err86 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema33.type, parentSchema: schema33, data: data43 };
+              let err86 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema68.type, parentSchema: schema68, data: data43 };
               vErrors === null ? vErrors = [err86] : vErrors.push(err86), errors++;
             }
           }
           if (data.level !== void 0) {
             let data44 = data.level;
             if (typeof data44 != "string") {
-              let err87 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/6/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema88.oneOf[6].properties.level.type, parentSchema: schema88.oneOf[6].properties.level, data: data44 };
+              let err87 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/6/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema123.oneOf[6].properties.level.type, parentSchema: schema123.oneOf[6].properties.level, data: data44 };
               vErrors === null ? vErrors = [err87] : vErrors.push(err87), errors++;
             }
             if (!(data44 === "error" || data44 === "warning" || data44 === "note")) {
-              let err88 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/6/properties/level/enum", keyword: "enum", params: { allowedValues: schema88.oneOf[6].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema88.oneOf[6].properties.level.enum, parentSchema: schema88.oneOf[6].properties.level, data: data44 };
+              let err88 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/6/properties/level/enum", keyword: "enum", params: { allowedValues: schema123.oneOf[6].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema123.oneOf[6].properties.level.enum, parentSchema: schema123.oneOf[6].properties.level, data: data44 };
               vErrors === null ? vErrors = [err88] : vErrors.push(err88), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data45 = data.enabled;
             if (typeof data45 != "boolean") {
-              let err89 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/6/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema88.oneOf[6].properties.enabled.type, parentSchema: schema88.oneOf[6].properties.enabled, data: data45 };
+              let err89 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/6/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema123.oneOf[6].properties.enabled.type, parentSchema: schema123.oneOf[6].properties.enabled, data: data45 };
               vErrors === null ? vErrors = [err89] : vErrors.push(err89), errors++;
             }
           }
-          data.where !== void 0 && (validate32(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate32.errors : vErrors.concat(validate32.errors), errors = vErrors.length));
+          data.where !== void 0 && (validate59(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate59.errors : vErrors.concat(validate59.errors), errors = vErrors.length));
         } else {
-          let err90 = { instancePath, schemaPath: "#/oneOf/6/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema88.oneOf[6].type, parentSchema: schema88.oneOf[6], data };
+          let err90 = { instancePath, schemaPath: "#/oneOf/6/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema123.oneOf[6].type, parentSchema: schema123.oneOf[6], data };
           vErrors === null ? vErrors = [err90] : vErrors.push(err90), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else if (tag0 === "growth-step") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (Object.keys(data).length < 2) {
-            let err91 = { instancePath, schemaPath: "#/oneOf/7/minProperties", keyword: "minProperties", params: { limit: 2 }, message: "must NOT have fewer than 2 properties", schema: 2, parentSchema: schema88.oneOf[7], data };
+            let err91 = { instancePath, schemaPath: "#/oneOf/7/minProperties", keyword: "minProperties", params: { limit: 2 }, message: "must NOT have fewer than 2 properties", schema: 2, parentSchema: schema123.oneOf[7], data };
             vErrors === null ? vErrors = [err91] : vErrors.push(err91), errors++;
           }
           if (data.rule === void 0) {
-            let err92 = { instancePath, schemaPath: "#/oneOf/7/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema88.oneOf[7].required, parentSchema: schema88.oneOf[7], data };
+            let err92 = { instancePath, schemaPath: "#/oneOf/7/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema123.oneOf[7].required, parentSchema: schema123.oneOf[7], data };
             vErrors === null ? vErrors = [err92] : vErrors.push(err92), errors++;
           }
           for (let key7 in data)
             if (!(key7 === "rule" || key7 === "name" || key7 === "level" || key7 === "enabled" || key7 === "where" || key7 === "times" || key7 === "by")) {
-              let err93 = { instancePath, schemaPath: "#/oneOf/7/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key7 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema88.oneOf[7], data };
+              let err93 = { instancePath, schemaPath: "#/oneOf/7/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key7 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema123.oneOf[7], data };
               vErrors === null ? vErrors = [err93] : vErrors.push(err93), errors++;
             }
           if (data.rule !== void 0) {
             let data47 = data.rule;
             if (data47 !== "growth-step") {
-              let err94 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/7/properties/rule/const", keyword: "const", params: { allowedValue: "growth-step" }, message: "must be equal to constant", schema: "growth-step", parentSchema: schema88.oneOf[7].properties.rule, data: data47 };
+              let err94 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/7/properties/rule/const", keyword: "const", params: { allowedValue: "growth-step" }, message: "must be equal to constant", schema: "growth-step", parentSchema: schema123.oneOf[7].properties.rule, data: data47 };
               vErrors === null ? vErrors = [err94] : vErrors.push(err94), errors++;
             }
           }
           if (data.name !== void 0) {
             let data48 = data.name;
             if (typeof data48 == "string") {
-              if (!pattern4.test(data48)) {
-                let err95 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema33, data: data48 };
+              if (!pattern13.test(data48)) {
+                let err95 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema68, data: data48 };
                 vErrors === null ? vErrors = [err95] : vErrors.push(err95), errors++;
               }
             } else {
-              let err96 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema33.type, parentSchema: schema33, data: data48 };
+              let err96 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema68.type, parentSchema: schema68, data: data48 };
               vErrors === null ? vErrors = [err96] : vErrors.push(err96), errors++;
             }
           }
           if (data.level !== void 0) {
             let data49 = data.level;
             if (typeof data49 != "string") {
-              let err97 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/7/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema88.oneOf[7].properties.level.type, parentSchema: schema88.oneOf[7].properties.level, data: data49 };
+              let err97 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/7/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema123.oneOf[7].properties.level.type, parentSchema: schema123.oneOf[7].properties.level, data: data49 };
               vErrors === null ? vErrors = [err97] : vErrors.push(err97), errors++;
             }
             if (!(data49 === "error" || data49 === "warning" || data49 === "note")) {
-              let err98 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/7/properties/level/enum", keyword: "enum", params: { allowedValues: schema88.oneOf[7].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema88.oneOf[7].properties.level.enum, parentSchema: schema88.oneOf[7].properties.level, data: data49 };
+              let err98 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/7/properties/level/enum", keyword: "enum", params: { allowedValues: schema123.oneOf[7].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema123.oneOf[7].properties.level.enum, parentSchema: schema123.oneOf[7].properties.level, data: data49 };
               vErrors === null ? vErrors = [err98] : vErrors.push(err98), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data50 = data.enabled;
             if (typeof data50 != "boolean") {
-              let err99 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/7/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema88.oneOf[7].properties.enabled.type, parentSchema: schema88.oneOf[7].properties.enabled, data: data50 };
+              let err99 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/7/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema123.oneOf[7].properties.enabled.type, parentSchema: schema123.oneOf[7].properties.enabled, data: data50 };
               vErrors === null ? vErrors = [err99] : vErrors.push(err99), errors++;
             }
           }
-          if (data.where !== void 0 && (validate32(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate32.errors : vErrors.concat(validate32.errors), errors = vErrors.length)), data.times !== void 0) {
+          if (data.where !== void 0 && (validate59(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate59.errors : vErrors.concat(validate59.errors), errors = vErrors.length)), data.times !== void 0) {
             let data52 = data.times;
             if (typeof data52 == "number" && isFinite(data52)) {
               if (data52 < 1 || isNaN(data52)) {
-                let err100 = { instancePath: instancePath + "/times", schemaPath: "#/oneOf/7/properties/times/minimum", keyword: "minimum", params: { comparison: ">=", limit: 1 }, message: "must be >= 1", schema: 1, parentSchema: schema88.oneOf[7].properties.times, data: data52 };
+                let err100 = { instancePath: instancePath + "/times", schemaPath: "#/oneOf/7/properties/times/minimum", keyword: "minimum", params: { comparison: ">=", limit: 1 }, message: "must be >= 1", schema: 1, parentSchema: schema123.oneOf[7].properties.times, data: data52 };
                 vErrors === null ? vErrors = [err100] : vErrors.push(err100), errors++;
               }
             } else {
-              let err101 = { instancePath: instancePath + "/times", schemaPath: "#/oneOf/7/properties/times/type", keyword: "type", params: { type: "number" }, message: "must be number", schema: schema88.oneOf[7].properties.times.type, parentSchema: schema88.oneOf[7].properties.times, data: data52 };
+              let err101 = { instancePath: instancePath + "/times", schemaPath: "#/oneOf/7/properties/times/type", keyword: "type", params: { type: "number" }, message: "must be number", schema: schema123.oneOf[7].properties.times.type, parentSchema: schema123.oneOf[7].properties.times, data: data52 };
               vErrors === null ? vErrors = [err101] : vErrors.push(err101), errors++;
             }
           }
           if (data.by !== void 0) {
             let data53 = data.by;
             if (typeof data53 == "string") {
-              if (!pattern14.test(data53)) {
-                let err102 = { instancePath: instancePath + "/by", schemaPath: "common.json#/$defs/size/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", parentSchema: schema44, data: data53 };
+              if (!pattern23.test(data53)) {
+                let err102 = { instancePath: instancePath + "/by", schemaPath: "common.json#/$defs/size/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", parentSchema: schema79, data: data53 };
                 vErrors === null ? vErrors = [err102] : vErrors.push(err102), errors++;
               }
             } else {
-              let err103 = { instancePath: instancePath + "/by", schemaPath: "common.json#/$defs/size/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema44.type, parentSchema: schema44, data: data53 };
+              let err103 = { instancePath: instancePath + "/by", schemaPath: "common.json#/$defs/size/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema79.type, parentSchema: schema79, data: data53 };
               vErrors === null ? vErrors = [err103] : vErrors.push(err103), errors++;
             }
           }
         } else {
-          let err104 = { instancePath, schemaPath: "#/oneOf/7/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema88.oneOf[7].type, parentSchema: schema88.oneOf[7], data };
+          let err104 = { instancePath, schemaPath: "#/oneOf/7/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema123.oneOf[7].type, parentSchema: schema123.oneOf[7], data };
           vErrors === null ? vErrors = [err104] : vErrors.push(err104), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else if (tag0 === "detached-volume-owned") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (data.rule === void 0) {
-            let err105 = { instancePath, schemaPath: "#/oneOf/8/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema88.oneOf[8].required, parentSchema: schema88.oneOf[8], data };
+            let err105 = { instancePath, schemaPath: "#/oneOf/8/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema123.oneOf[8].required, parentSchema: schema123.oneOf[8], data };
             vErrors === null ? vErrors = [err105] : vErrors.push(err105), errors++;
           }
           for (let key8 in data)
             if (!(key8 === "rule" || key8 === "name" || key8 === "level" || key8 === "enabled" || key8 === "where" || key8 === "at-most" || key8 === "grace")) {
-              let err106 = { instancePath, schemaPath: "#/oneOf/8/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key8 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema88.oneOf[8], data };
+              let err106 = { instancePath, schemaPath: "#/oneOf/8/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key8 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema123.oneOf[8], data };
               vErrors === null ? vErrors = [err106] : vErrors.push(err106), errors++;
             }
           if (data.rule !== void 0) {
             let data54 = data.rule;
             if (data54 !== "detached-volume-owned") {
-              let err107 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/8/properties/rule/const", keyword: "const", params: { allowedValue: "detached-volume-owned" }, message: "must be equal to constant", schema: "detached-volume-owned", parentSchema: schema88.oneOf[8].properties.rule, data: data54 };
+              let err107 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/8/properties/rule/const", keyword: "const", params: { allowedValue: "detached-volume-owned" }, message: "must be equal to constant", schema: "detached-volume-owned", parentSchema: schema123.oneOf[8].properties.rule, data: data54 };
               vErrors === null ? vErrors = [err107] : vErrors.push(err107), errors++;
             }
           }
           if (data.name !== void 0) {
             let data55 = data.name;
             if (typeof data55 == "string") {
-              if (!pattern4.test(data55)) {
-                let err108 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema33, data: data55 };
+              if (!pattern13.test(data55)) {
+                let err108 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema68, data: data55 };
                 vErrors === null ? vErrors = [err108] : vErrors.push(err108), errors++;
               }
             } else {
-              let err109 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema33.type, parentSchema: schema33, data: data55 };
+              let err109 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema68.type, parentSchema: schema68, data: data55 };
               vErrors === null ? vErrors = [err109] : vErrors.push(err109), errors++;
             }
           }
           if (data.level !== void 0) {
             let data56 = data.level;
             if (typeof data56 != "string") {
-              let err110 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/8/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema88.oneOf[8].properties.level.type, parentSchema: schema88.oneOf[8].properties.level, data: data56 };
+              let err110 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/8/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema123.oneOf[8].properties.level.type, parentSchema: schema123.oneOf[8].properties.level, data: data56 };
               vErrors === null ? vErrors = [err110] : vErrors.push(err110), errors++;
             }
             if (!(data56 === "error" || data56 === "warning" || data56 === "note")) {
-              let err111 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/8/properties/level/enum", keyword: "enum", params: { allowedValues: schema88.oneOf[8].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema88.oneOf[8].properties.level.enum, parentSchema: schema88.oneOf[8].properties.level, data: data56 };
+              let err111 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/8/properties/level/enum", keyword: "enum", params: { allowedValues: schema123.oneOf[8].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema123.oneOf[8].properties.level.enum, parentSchema: schema123.oneOf[8].properties.level, data: data56 };
               vErrors === null ? vErrors = [err111] : vErrors.push(err111), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data57 = data.enabled;
             if (typeof data57 != "boolean") {
-              let err112 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/8/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema88.oneOf[8].properties.enabled.type, parentSchema: schema88.oneOf[8].properties.enabled, data: data57 };
+              let err112 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/8/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema123.oneOf[8].properties.enabled.type, parentSchema: schema123.oneOf[8].properties.enabled, data: data57 };
               vErrors === null ? vErrors = [err112] : vErrors.push(err112), errors++;
             }
           }
-          if (data.where !== void 0 && (validate32(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate32.errors : vErrors.concat(validate32.errors), errors = vErrors.length)), data["at-most"] !== void 0) {
+          if (data.where !== void 0 && (validate59(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate59.errors : vErrors.concat(validate59.errors), errors = vErrors.length)), data["at-most"] !== void 0) {
             let data59 = data["at-most"];
             if (!(typeof data59 == "number" && !(data59 % 1) && !isNaN(data59) && isFinite(data59))) {
-              let err113 = { instancePath: instancePath + "/at-most", schemaPath: "#/oneOf/8/properties/at-most/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema88.oneOf[8].properties["at-most"].type, parentSchema: schema88.oneOf[8].properties["at-most"], data: data59 };
+              let err113 = { instancePath: instancePath + "/at-most", schemaPath: "#/oneOf/8/properties/at-most/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema123.oneOf[8].properties["at-most"].type, parentSchema: schema123.oneOf[8].properties["at-most"], data: data59 };
               vErrors === null ? vErrors = [err113] : vErrors.push(err113), errors++;
             }
             if (typeof data59 == "number" && isFinite(data59) && (data59 < 1 || isNaN(data59))) {
-              let err114 = { instancePath: instancePath + "/at-most", schemaPath: "#/oneOf/8/properties/at-most/minimum", keyword: "minimum", params: { comparison: ">=", limit: 1 }, message: "must be >= 1", schema: 1, parentSchema: schema88.oneOf[8].properties["at-most"], data: data59 };
+              let err114 = { instancePath: instancePath + "/at-most", schemaPath: "#/oneOf/8/properties/at-most/minimum", keyword: "minimum", params: { comparison: ">=", limit: 1 }, message: "must be >= 1", schema: 1, parentSchema: schema123.oneOf[8].properties["at-most"], data: data59 };
               vErrors === null ? vErrors = [err114] : vErrors.push(err114), errors++;
             }
           }
           if (data.grace !== void 0) {
             let data60 = data.grace;
             if (!(typeof data60 == "number" && !(data60 % 1) && !isNaN(data60) && isFinite(data60))) {
-              let err115 = { instancePath: instancePath + "/grace", schemaPath: "#/oneOf/8/properties/grace/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema88.oneOf[8].properties.grace.type, parentSchema: schema88.oneOf[8].properties.grace, data: data60 };
+              let err115 = { instancePath: instancePath + "/grace", schemaPath: "#/oneOf/8/properties/grace/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema123.oneOf[8].properties.grace.type, parentSchema: schema123.oneOf[8].properties.grace, data: data60 };
               vErrors === null ? vErrors = [err115] : vErrors.push(err115), errors++;
             }
             if (typeof data60 == "number" && isFinite(data60) && (data60 < 0 || isNaN(data60))) {
-              let err116 = { instancePath: instancePath + "/grace", schemaPath: "#/oneOf/8/properties/grace/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema88.oneOf[8].properties.grace, data: data60 };
+              let err116 = { instancePath: instancePath + "/grace", schemaPath: "#/oneOf/8/properties/grace/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema123.oneOf[8].properties.grace, data: data60 };
               vErrors === null ? vErrors = [err116] : vErrors.push(err116), errors++;
             }
           }
         } else {
-          let err117 = { instancePath, schemaPath: "#/oneOf/8/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema88.oneOf[8].type, parentSchema: schema88.oneOf[8], data };
+          let err117 = { instancePath, schemaPath: "#/oneOf/8/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema123.oneOf[8].type, parentSchema: schema123.oneOf[8], data };
           vErrors === null ? vErrors = [err117] : vErrors.push(err117), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else if (tag0 === "deletion-prepared") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (data.rule === void 0) {
-            let err118 = { instancePath, schemaPath: "#/oneOf/9/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema88.oneOf[9].required, parentSchema: schema88.oneOf[9], data };
+            let err118 = { instancePath, schemaPath: "#/oneOf/9/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema123.oneOf[9].required, parentSchema: schema123.oneOf[9], data };
             vErrors === null ? vErrors = [err118] : vErrors.push(err118), errors++;
           }
           for (let key9 in data)
             if (!(key9 === "rule" || key9 === "name" || key9 === "level" || key9 === "enabled" || key9 === "where" || key9 === "backup-within" || key9 === "attached-allowed")) {
-              let err119 = { instancePath, schemaPath: "#/oneOf/9/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key9 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema88.oneOf[9], data };
+              let err119 = { instancePath, schemaPath: "#/oneOf/9/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key9 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema123.oneOf[9], data };
               vErrors === null ? vErrors = [err119] : vErrors.push(err119), errors++;
             }
           if (data.rule !== void 0) {
             let data61 = data.rule;
             if (data61 !== "deletion-prepared") {
-              let err120 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/9/properties/rule/const", keyword: "const", params: { allowedValue: "deletion-prepared" }, message: "must be equal to constant", schema: "deletion-prepared", parentSchema: schema88.oneOf[9].properties.rule, data: data61 };
+              let err120 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/9/properties/rule/const", keyword: "const", params: { allowedValue: "deletion-prepared" }, message: "must be equal to constant", schema: "deletion-prepared", parentSchema: schema123.oneOf[9].properties.rule, data: data61 };
               vErrors === null ? vErrors = [err120] : vErrors.push(err120), errors++;
             }
           }
           if (data.name !== void 0) {
             let data62 = data.name;
             if (typeof data62 == "string") {
-              if (!pattern4.test(data62)) {
-                let err121 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema33, data: data62 };
+              if (!pattern13.test(data62)) {
+                let err121 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema68, data: data62 };
                 vErrors === null ? vErrors = [err121] : vErrors.push(err121), errors++;
               }
             } else {
-              let err122 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema33.type, parentSchema: schema33, data: data62 };
+              let err122 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema68.type, parentSchema: schema68, data: data62 };
               vErrors === null ? vErrors = [err122] : vErrors.push(err122), errors++;
             }
           }
           if (data.level !== void 0) {
             let data63 = data.level;
             if (typeof data63 != "string") {
-              let err123 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/9/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema88.oneOf[9].properties.level.type, parentSchema: schema88.oneOf[9].properties.level, data: data63 };
+              let err123 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/9/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema123.oneOf[9].properties.level.type, parentSchema: schema123.oneOf[9].properties.level, data: data63 };
               vErrors === null ? vErrors = [err123] : vErrors.push(err123), errors++;
             }
             if (!(data63 === "error" || data63 === "warning" || data63 === "note")) {
-              let err124 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/9/properties/level/enum", keyword: "enum", params: { allowedValues: schema88.oneOf[9].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema88.oneOf[9].properties.level.enum, parentSchema: schema88.oneOf[9].properties.level, data: data63 };
+              let err124 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/9/properties/level/enum", keyword: "enum", params: { allowedValues: schema123.oneOf[9].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema123.oneOf[9].properties.level.enum, parentSchema: schema123.oneOf[9].properties.level, data: data63 };
               vErrors === null ? vErrors = [err124] : vErrors.push(err124), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data64 = data.enabled;
             if (typeof data64 != "boolean") {
-              let err125 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/9/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema88.oneOf[9].properties.enabled.type, parentSchema: schema88.oneOf[9].properties.enabled, data: data64 };
+              let err125 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/9/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema123.oneOf[9].properties.enabled.type, parentSchema: schema123.oneOf[9].properties.enabled, data: data64 };
               vErrors === null ? vErrors = [err125] : vErrors.push(err125), errors++;
             }
           }
-          if (data.where !== void 0 && (validate32(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate32.errors : vErrors.concat(validate32.errors), errors = vErrors.length)), data["backup-within"] !== void 0) {
+          if (data.where !== void 0 && (validate59(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate59.errors : vErrors.concat(validate59.errors), errors = vErrors.length)), data["backup-within"] !== void 0) {
             let data66 = data["backup-within"];
             if (!(typeof data66 == "number" && !(data66 % 1) && !isNaN(data66) && isFinite(data66))) {
-              let err126 = { instancePath: instancePath + "/backup-within", schemaPath: "#/oneOf/9/properties/backup-within/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema88.oneOf[9].properties["backup-within"].type, parentSchema: schema88.oneOf[9].properties["backup-within"], data: data66 };
+              let err126 = { instancePath: instancePath + "/backup-within", schemaPath: "#/oneOf/9/properties/backup-within/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema123.oneOf[9].properties["backup-within"].type, parentSchema: schema123.oneOf[9].properties["backup-within"], data: data66 };
               vErrors === null ? vErrors = [err126] : vErrors.push(err126), errors++;
             }
             if (typeof data66 == "number" && isFinite(data66) && (data66 < 0 || isNaN(data66))) {
-              let err127 = { instancePath: instancePath + "/backup-within", schemaPath: "#/oneOf/9/properties/backup-within/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema88.oneOf[9].properties["backup-within"], data: data66 };
+              let err127 = { instancePath: instancePath + "/backup-within", schemaPath: "#/oneOf/9/properties/backup-within/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema123.oneOf[9].properties["backup-within"], data: data66 };
               vErrors === null ? vErrors = [err127] : vErrors.push(err127), errors++;
             }
           }
           if (data["attached-allowed"] !== void 0) {
             let data67 = data["attached-allowed"];
             if (typeof data67 != "boolean") {
-              let err128 = { instancePath: instancePath + "/attached-allowed", schemaPath: "#/oneOf/9/properties/attached-allowed/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema88.oneOf[9].properties["attached-allowed"].type, parentSchema: schema88.oneOf[9].properties["attached-allowed"], data: data67 };
+              let err128 = { instancePath: instancePath + "/attached-allowed", schemaPath: "#/oneOf/9/properties/attached-allowed/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema123.oneOf[9].properties["attached-allowed"].type, parentSchema: schema123.oneOf[9].properties["attached-allowed"], data: data67 };
               vErrors === null ? vErrors = [err128] : vErrors.push(err128), errors++;
             }
           }
         } else {
-          let err129 = { instancePath, schemaPath: "#/oneOf/9/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema88.oneOf[9].type, parentSchema: schema88.oneOf[9], data };
+          let err129 = { instancePath, schemaPath: "#/oneOf/9/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema123.oneOf[9].type, parentSchema: schema123.oneOf[9], data };
           vErrors === null ? vErrors = [err129] : vErrors.push(err129), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else if (tag0 === "destructive-changes-few") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (data.rule === void 0) {
-            let err130 = { instancePath, schemaPath: "#/oneOf/10/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema88.oneOf[10].required, parentSchema: schema88.oneOf[10], data };
+            let err130 = { instancePath, schemaPath: "#/oneOf/10/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema123.oneOf[10].required, parentSchema: schema123.oneOf[10], data };
             vErrors === null ? vErrors = [err130] : vErrors.push(err130), errors++;
           }
           if (data["at-most"] === void 0) {
-            let err131 = { instancePath, schemaPath: "#/oneOf/10/required", keyword: "required", params: { missingProperty: "at-most" }, message: "must have required property 'at-most'", schema: schema88.oneOf[10].required, parentSchema: schema88.oneOf[10], data };
+            let err131 = { instancePath, schemaPath: "#/oneOf/10/required", keyword: "required", params: { missingProperty: "at-most" }, message: "must have required property 'at-most'", schema: schema123.oneOf[10].required, parentSchema: schema123.oneOf[10], data };
             vErrors === null ? vErrors = [err131] : vErrors.push(err131), errors++;
           }
           for (let key10 in data)
             if (!(key10 === "rule" || key10 === "name" || key10 === "level" || key10 === "enabled" || key10 === "where" || key10 === "at-most")) {
-              let err132 = { instancePath, schemaPath: "#/oneOf/10/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key10 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema88.oneOf[10], data };
+              let err132 = { instancePath, schemaPath: "#/oneOf/10/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key10 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema123.oneOf[10], data };
               vErrors === null ? vErrors = [err132] : vErrors.push(err132), errors++;
             }
           if (data.rule !== void 0) {
             let data68 = data.rule;
             if (data68 !== "destructive-changes-few") {
-              let err133 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/10/properties/rule/const", keyword: "const", params: { allowedValue: "destructive-changes-few" }, message: "must be equal to constant", schema: "destructive-changes-few", parentSchema: schema88.oneOf[10].properties.rule, data: data68 };
+              let err133 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/10/properties/rule/const", keyword: "const", params: { allowedValue: "destructive-changes-few" }, message: "must be equal to constant", schema: "destructive-changes-few", parentSchema: schema123.oneOf[10].properties.rule, data: data68 };
               vErrors === null ? vErrors = [err133] : vErrors.push(err133), errors++;
             }
           }
           if (data.name !== void 0) {
             let data69 = data.name;
             if (typeof data69 == "string") {
-              if (!pattern4.test(data69)) {
-                let err134 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema33, data: data69 };
+              if (!pattern13.test(data69)) {
+                let err134 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema68, data: data69 };
                 vErrors === null ? vErrors = [err134] : vErrors.push(err134), errors++;
               }
             } else {
-              let err135 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema33.type, parentSchema: schema33, data: data69 };
+              let err135 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema68.type, parentSchema: schema68, data: data69 };
               vErrors === null ? vErrors = [err135] : vErrors.push(err135), errors++;
             }
           }
           if (data.level !== void 0) {
             let data70 = data.level;
             if (typeof data70 != "string") {
-              let err136 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/10/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema88.oneOf[10].properties.level.type, parentSchema: schema88.oneOf[10].properties.level, data: data70 };
+              let err136 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/10/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema123.oneOf[10].properties.level.type, parentSchema: schema123.oneOf[10].properties.level, data: data70 };
               vErrors === null ? vErrors = [err136] : vErrors.push(err136), errors++;
             }
             if (!(data70 === "error" || data70 === "warning" || data70 === "note")) {
-              let err137 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/10/properties/level/enum", keyword: "enum", params: { allowedValues: schema88.oneOf[10].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema88.oneOf[10].properties.level.enum, parentSchema: schema88.oneOf[10].properties.level, data: data70 };
+              let err137 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/10/properties/level/enum", keyword: "enum", params: { allowedValues: schema123.oneOf[10].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema123.oneOf[10].properties.level.enum, parentSchema: schema123.oneOf[10].properties.level, data: data70 };
               vErrors === null ? vErrors = [err137] : vErrors.push(err137), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data71 = data.enabled;
             if (typeof data71 != "boolean") {
-              let err138 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/10/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema88.oneOf[10].properties.enabled.type, parentSchema: schema88.oneOf[10].properties.enabled, data: data71 };
+              let err138 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/10/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema123.oneOf[10].properties.enabled.type, parentSchema: schema123.oneOf[10].properties.enabled, data: data71 };
               vErrors === null ? vErrors = [err138] : vErrors.push(err138), errors++;
             }
           }
-          if (data.where !== void 0 && (validate32(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate32.errors : vErrors.concat(validate32.errors), errors = vErrors.length)), data["at-most"] !== void 0) {
+          if (data.where !== void 0 && (validate59(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate59.errors : vErrors.concat(validate59.errors), errors = vErrors.length)), data["at-most"] !== void 0) {
             let data73 = data["at-most"];
             if (!(typeof data73 == "number" && !(data73 % 1) && !isNaN(data73) && isFinite(data73))) {
-              let err139 = { instancePath: instancePath + "/at-most", schemaPath: "#/oneOf/10/properties/at-most/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema88.oneOf[10].properties["at-most"].type, parentSchema: schema88.oneOf[10].properties["at-most"], data: data73 };
+              let err139 = { instancePath: instancePath + "/at-most", schemaPath: "#/oneOf/10/properties/at-most/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema123.oneOf[10].properties["at-most"].type, parentSchema: schema123.oneOf[10].properties["at-most"], data: data73 };
               vErrors === null ? vErrors = [err139] : vErrors.push(err139), errors++;
             }
             if (typeof data73 == "number" && isFinite(data73) && (data73 < 0 || isNaN(data73))) {
-              let err140 = { instancePath: instancePath + "/at-most", schemaPath: "#/oneOf/10/properties/at-most/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema88.oneOf[10].properties["at-most"], data: data73 };
+              let err140 = { instancePath: instancePath + "/at-most", schemaPath: "#/oneOf/10/properties/at-most/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema123.oneOf[10].properties["at-most"], data: data73 };
               vErrors === null ? vErrors = [err140] : vErrors.push(err140), errors++;
             }
           }
         } else {
-          let err141 = { instancePath, schemaPath: "#/oneOf/10/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema88.oneOf[10].type, parentSchema: schema88.oneOf[10], data };
+          let err141 = { instancePath, schemaPath: "#/oneOf/10/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema123.oneOf[10].type, parentSchema: schema123.oneOf[10], data };
           vErrors === null ? vErrors = [err141] : vErrors.push(err141), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else if (tag0 === "freeze") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (Object.keys(data).length < 2) {
-            let err142 = { instancePath, schemaPath: "#/oneOf/11/minProperties", keyword: "minProperties", params: { limit: 2 }, message: "must NOT have fewer than 2 properties", schema: 2, parentSchema: schema88.oneOf[11], data };
+            let err142 = { instancePath, schemaPath: "#/oneOf/11/minProperties", keyword: "minProperties", params: { limit: 2 }, message: "must NOT have fewer than 2 properties", schema: 2, parentSchema: schema123.oneOf[11], data };
             vErrors === null ? vErrors = [err142] : vErrors.push(err142), errors++;
           }
           if (data.rule === void 0) {
-            let err143 = { instancePath, schemaPath: "#/oneOf/11/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema88.oneOf[11].required, parentSchema: schema88.oneOf[11], data };
+            let err143 = { instancePath, schemaPath: "#/oneOf/11/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema123.oneOf[11].required, parentSchema: schema123.oneOf[11], data };
             vErrors === null ? vErrors = [err143] : vErrors.push(err143), errors++;
           }
           for (let key11 in data)
-            if (!func1.call(schema88.oneOf[11].properties, key11)) {
-              let err144 = { instancePath, schemaPath: "#/oneOf/11/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key11 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema88.oneOf[11], data };
+            if (!func1.call(schema123.oneOf[11].properties, key11)) {
+              let err144 = { instancePath, schemaPath: "#/oneOf/11/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key11 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema123.oneOf[11], data };
               vErrors === null ? vErrors = [err144] : vErrors.push(err144), errors++;
             }
           if (data.rule !== void 0) {
             let data74 = data.rule;
             if (data74 !== "freeze") {
-              let err145 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/11/properties/rule/const", keyword: "const", params: { allowedValue: "freeze" }, message: "must be equal to constant", schema: "freeze", parentSchema: schema88.oneOf[11].properties.rule, data: data74 };
+              let err145 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/11/properties/rule/const", keyword: "const", params: { allowedValue: "freeze" }, message: "must be equal to constant", schema: "freeze", parentSchema: schema123.oneOf[11].properties.rule, data: data74 };
               vErrors === null ? vErrors = [err145] : vErrors.push(err145), errors++;
             }
           }
           if (data.name !== void 0) {
             let data75 = data.name;
             if (typeof data75 == "string") {
-              if (!pattern4.test(data75)) {
-                let err146 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema33, data: data75 };
+              if (!pattern13.test(data75)) {
+                let err146 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema68, data: data75 };
                 vErrors === null ? vErrors = [err146] : vErrors.push(err146), errors++;
               }
             } else {
-              let err147 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema33.type, parentSchema: schema33, data: data75 };
+              let err147 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema68.type, parentSchema: schema68, data: data75 };
               vErrors === null ? vErrors = [err147] : vErrors.push(err147), errors++;
             }
           }
           if (data.level !== void 0) {
             let data76 = data.level;
             if (typeof data76 != "string") {
-              let err148 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/11/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema88.oneOf[11].properties.level.type, parentSchema: schema88.oneOf[11].properties.level, data: data76 };
+              let err148 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/11/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema123.oneOf[11].properties.level.type, parentSchema: schema123.oneOf[11].properties.level, data: data76 };
               vErrors === null ? vErrors = [err148] : vErrors.push(err148), errors++;
             }
             if (!(data76 === "error" || data76 === "warning" || data76 === "note")) {
-              let err149 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/11/properties/level/enum", keyword: "enum", params: { allowedValues: schema88.oneOf[11].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema88.oneOf[11].properties.level.enum, parentSchema: schema88.oneOf[11].properties.level, data: data76 };
+              let err149 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/11/properties/level/enum", keyword: "enum", params: { allowedValues: schema123.oneOf[11].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema123.oneOf[11].properties.level.enum, parentSchema: schema123.oneOf[11].properties.level, data: data76 };
               vErrors === null ? vErrors = [err149] : vErrors.push(err149), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data77 = data.enabled;
             if (typeof data77 != "boolean") {
-              let err150 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/11/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema88.oneOf[11].properties.enabled.type, parentSchema: schema88.oneOf[11].properties.enabled, data: data77 };
+              let err150 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/11/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema123.oneOf[11].properties.enabled.type, parentSchema: schema123.oneOf[11].properties.enabled, data: data77 };
               vErrors === null ? vErrors = [err150] : vErrors.push(err150), errors++;
             }
           }
-          if (data.where !== void 0 && (validate32(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate32.errors : vErrors.concat(validate32.errors), errors = vErrors.length)), data.from !== void 0) {
+          if (data.where !== void 0 && (validate59(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate59.errors : vErrors.concat(validate59.errors), errors = vErrors.length)), data.from !== void 0) {
             let data79 = data.from;
             if (typeof data79 == "string") {
-              if (!pattern18.test(data79)) {
-                let err151 = { instancePath: instancePath + "/from", schemaPath: "common.json#/$defs/date/pattern", keyword: "pattern", params: { pattern: "^[0-9]{4}-[0-9]{2}-[0-9]{2}$" }, message: 'must match pattern "^[0-9]{4}-[0-9]{2}-[0-9]{2}$"', schema: "^[0-9]{4}-[0-9]{2}-[0-9]{2}$", parentSchema: schema48, data: data79 };
+              if (!pattern4.test(data79)) {
+                let err151 = { instancePath: instancePath + "/from", schemaPath: "common.json#/$defs/date/pattern", keyword: "pattern", params: { pattern: "^[0-9]{4}-[0-9]{2}-[0-9]{2}$" }, message: 'must match pattern "^[0-9]{4}-[0-9]{2}-[0-9]{2}$"', schema: "^[0-9]{4}-[0-9]{2}-[0-9]{2}$", parentSchema: schema33, data: data79 };
                 vErrors === null ? vErrors = [err151] : vErrors.push(err151), errors++;
               }
             } else {
-              let err152 = { instancePath: instancePath + "/from", schemaPath: "common.json#/$defs/date/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema48.type, parentSchema: schema48, data: data79 };
+              let err152 = { instancePath: instancePath + "/from", schemaPath: "common.json#/$defs/date/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema33.type, parentSchema: schema33, data: data79 };
               vErrors === null ? vErrors = [err152] : vErrors.push(err152), errors++;
             }
           }
           if (data.until !== void 0) {
             let data80 = data.until;
             if (typeof data80 == "string") {
-              if (!pattern18.test(data80)) {
-                let err153 = { instancePath: instancePath + "/until", schemaPath: "common.json#/$defs/date/pattern", keyword: "pattern", params: { pattern: "^[0-9]{4}-[0-9]{2}-[0-9]{2}$" }, message: 'must match pattern "^[0-9]{4}-[0-9]{2}-[0-9]{2}$"', schema: "^[0-9]{4}-[0-9]{2}-[0-9]{2}$", parentSchema: schema48, data: data80 };
+              if (!pattern4.test(data80)) {
+                let err153 = { instancePath: instancePath + "/until", schemaPath: "common.json#/$defs/date/pattern", keyword: "pattern", params: { pattern: "^[0-9]{4}-[0-9]{2}-[0-9]{2}$" }, message: 'must match pattern "^[0-9]{4}-[0-9]{2}-[0-9]{2}$"', schema: "^[0-9]{4}-[0-9]{2}-[0-9]{2}$", parentSchema: schema33, data: data80 };
                 vErrors === null ? vErrors = [err153] : vErrors.push(err153), errors++;
               }
             } else {
-              let err154 = { instancePath: instancePath + "/until", schemaPath: "common.json#/$defs/date/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema48.type, parentSchema: schema48, data: data80 };
+              let err154 = { instancePath: instancePath + "/until", schemaPath: "common.json#/$defs/date/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema33.type, parentSchema: schema33, data: data80 };
               vErrors === null ? vErrors = [err154] : vErrors.push(err154), errors++;
             }
           }
           if (data["all-changes"] !== void 0) {
             let data81 = data["all-changes"];
             if (typeof data81 != "boolean") {
-              let err155 = { instancePath: instancePath + "/all-changes", schemaPath: "#/oneOf/11/properties/all-changes/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema88.oneOf[11].properties["all-changes"].type, parentSchema: schema88.oneOf[11].properties["all-changes"], data: data81 };
+              let err155 = { instancePath: instancePath + "/all-changes", schemaPath: "#/oneOf/11/properties/all-changes/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema123.oneOf[11].properties["all-changes"].type, parentSchema: schema123.oneOf[11].properties["all-changes"], data: data81 };
               vErrors === null ? vErrors = [err155] : vErrors.push(err155), errors++;
             }
           }
           if (data.reason !== void 0) {
             let data82 = data.reason;
             if (typeof data82 == "string") {
-              if (!pattern16.test(data82)) {
-                let err156 = { instancePath: instancePath + "/reason", schemaPath: "common.json#/$defs/sentence/pattern", keyword: "pattern", params: { pattern: "\\S" }, message: 'must match pattern "\\S"', schema: "\\S", parentSchema: schema46, data: data82 };
+              if (!pattern25.test(data82)) {
+                let err156 = { instancePath: instancePath + "/reason", schemaPath: "common.json#/$defs/sentence/pattern", keyword: "pattern", params: { pattern: "\\S" }, message: 'must match pattern "\\S"', schema: "\\S", parentSchema: schema81, data: data82 };
                 vErrors === null ? vErrors = [err156] : vErrors.push(err156), errors++;
               }
             } else {
-              let err157 = { instancePath: instancePath + "/reason", schemaPath: "common.json#/$defs/sentence/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema46.type, parentSchema: schema46, data: data82 };
+              let err157 = { instancePath: instancePath + "/reason", schemaPath: "common.json#/$defs/sentence/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema81.type, parentSchema: schema81, data: data82 };
               vErrors === null ? vErrors = [err157] : vErrors.push(err157), errors++;
             }
           }
         } else {
-          let err158 = { instancePath, schemaPath: "#/oneOf/11/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema88.oneOf[11].type, parentSchema: schema88.oneOf[11], data };
+          let err158 = { instancePath, schemaPath: "#/oneOf/11/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema123.oneOf[11].type, parentSchema: schema123.oneOf[11], data };
           vErrors === null ? vErrors = [err158] : vErrors.push(err158), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else if (tag0 === "growth-followed-through") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (data.rule === void 0) {
-            let err159 = { instancePath, schemaPath: "#/oneOf/12/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema88.oneOf[12].required, parentSchema: schema88.oneOf[12], data };
+            let err159 = { instancePath, schemaPath: "#/oneOf/12/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema123.oneOf[12].required, parentSchema: schema123.oneOf[12], data };
             vErrors === null ? vErrors = [err159] : vErrors.push(err159), errors++;
           }
           for (let key12 in data)
             if (!(key12 === "rule" || key12 === "name" || key12 === "level" || key12 === "enabled" || key12 === "where" || key12 === "idle-share" || key12 === "idle-size")) {
-              let err160 = { instancePath, schemaPath: "#/oneOf/12/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key12 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema88.oneOf[12], data };
+              let err160 = { instancePath, schemaPath: "#/oneOf/12/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key12 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema123.oneOf[12], data };
               vErrors === null ? vErrors = [err160] : vErrors.push(err160), errors++;
             }
           if (data.rule !== void 0) {
             let data83 = data.rule;
             if (data83 !== "growth-followed-through") {
-              let err161 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/12/properties/rule/const", keyword: "const", params: { allowedValue: "growth-followed-through" }, message: "must be equal to constant", schema: "growth-followed-through", parentSchema: schema88.oneOf[12].properties.rule, data: data83 };
+              let err161 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/12/properties/rule/const", keyword: "const", params: { allowedValue: "growth-followed-through" }, message: "must be equal to constant", schema: "growth-followed-through", parentSchema: schema123.oneOf[12].properties.rule, data: data83 };
               vErrors === null ? vErrors = [err161] : vErrors.push(err161), errors++;
             }
           }
           if (data.name !== void 0) {
             let data84 = data.name;
             if (typeof data84 == "string") {
-              if (!pattern4.test(data84)) {
-                let err162 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema33, data: data84 };
+              if (!pattern13.test(data84)) {
+                let err162 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema68, data: data84 };
                 vErrors === null ? vErrors = [err162] : vErrors.push(err162), errors++;
               }
             } else {
-              let err163 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema33.type, parentSchema: schema33, data: data84 };
+              let err163 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema68.type, parentSchema: schema68, data: data84 };
               vErrors === null ? vErrors = [err163] : vErrors.push(err163), errors++;
             }
           }
           if (data.level !== void 0) {
             let data85 = data.level;
             if (typeof data85 != "string") {
-              let err164 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/12/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema88.oneOf[12].properties.level.type, parentSchema: schema88.oneOf[12].properties.level, data: data85 };
+              let err164 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/12/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema123.oneOf[12].properties.level.type, parentSchema: schema123.oneOf[12].properties.level, data: data85 };
               vErrors === null ? vErrors = [err164] : vErrors.push(err164), errors++;
             }
             if (!(data85 === "error" || data85 === "warning" || data85 === "note")) {
-              let err165 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/12/properties/level/enum", keyword: "enum", params: { allowedValues: schema88.oneOf[12].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema88.oneOf[12].properties.level.enum, parentSchema: schema88.oneOf[12].properties.level, data: data85 };
+              let err165 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/12/properties/level/enum", keyword: "enum", params: { allowedValues: schema123.oneOf[12].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema123.oneOf[12].properties.level.enum, parentSchema: schema123.oneOf[12].properties.level, data: data85 };
               vErrors === null ? vErrors = [err165] : vErrors.push(err165), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data86 = data.enabled;
             if (typeof data86 != "boolean") {
-              let err166 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/12/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema88.oneOf[12].properties.enabled.type, parentSchema: schema88.oneOf[12].properties.enabled, data: data86 };
+              let err166 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/12/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema123.oneOf[12].properties.enabled.type, parentSchema: schema123.oneOf[12].properties.enabled, data: data86 };
               vErrors === null ? vErrors = [err166] : vErrors.push(err166), errors++;
             }
           }
-          if (data.where !== void 0 && (validate32(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate32.errors : vErrors.concat(validate32.errors), errors = vErrors.length)), data["idle-share"] !== void 0) {
+          if (data.where !== void 0 && (validate59(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate59.errors : vErrors.concat(validate59.errors), errors = vErrors.length)), data["idle-share"] !== void 0) {
             let data88 = data["idle-share"];
             if (typeof data88 == "number" && isFinite(data88)) {
               if (data88 > 1 || isNaN(data88)) {
-                let err167 = { instancePath: instancePath + "/idle-share", schemaPath: "#/oneOf/12/properties/idle-share/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1 }, message: "must be <= 1", schema: 1, parentSchema: schema88.oneOf[12].properties["idle-share"], data: data88 };
+                let err167 = { instancePath: instancePath + "/idle-share", schemaPath: "#/oneOf/12/properties/idle-share/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1 }, message: "must be <= 1", schema: 1, parentSchema: schema123.oneOf[12].properties["idle-share"], data: data88 };
                 vErrors === null ? vErrors = [err167] : vErrors.push(err167), errors++;
               }
               if (data88 < 0 || isNaN(data88)) {
-                let err168 = { instancePath: instancePath + "/idle-share", schemaPath: "#/oneOf/12/properties/idle-share/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema88.oneOf[12].properties["idle-share"], data: data88 };
+                let err168 = { instancePath: instancePath + "/idle-share", schemaPath: "#/oneOf/12/properties/idle-share/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema123.oneOf[12].properties["idle-share"], data: data88 };
                 vErrors === null ? vErrors = [err168] : vErrors.push(err168), errors++;
               }
             } else {
-              let err169 = { instancePath: instancePath + "/idle-share", schemaPath: "#/oneOf/12/properties/idle-share/type", keyword: "type", params: { type: "number" }, message: "must be number", schema: schema88.oneOf[12].properties["idle-share"].type, parentSchema: schema88.oneOf[12].properties["idle-share"], data: data88 };
+              let err169 = { instancePath: instancePath + "/idle-share", schemaPath: "#/oneOf/12/properties/idle-share/type", keyword: "type", params: { type: "number" }, message: "must be number", schema: schema123.oneOf[12].properties["idle-share"].type, parentSchema: schema123.oneOf[12].properties["idle-share"], data: data88 };
               vErrors === null ? vErrors = [err169] : vErrors.push(err169), errors++;
             }
           }
           if (data["idle-size"] !== void 0) {
             let data89 = data["idle-size"];
             if (typeof data89 == "string") {
-              if (!pattern14.test(data89)) {
-                let err170 = { instancePath: instancePath + "/idle-size", schemaPath: "common.json#/$defs/size/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", parentSchema: schema44, data: data89 };
+              if (!pattern23.test(data89)) {
+                let err170 = { instancePath: instancePath + "/idle-size", schemaPath: "common.json#/$defs/size/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", parentSchema: schema79, data: data89 };
                 vErrors === null ? vErrors = [err170] : vErrors.push(err170), errors++;
               }
             } else {
-              let err171 = { instancePath: instancePath + "/idle-size", schemaPath: "common.json#/$defs/size/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema44.type, parentSchema: schema44, data: data89 };
+              let err171 = { instancePath: instancePath + "/idle-size", schemaPath: "common.json#/$defs/size/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema79.type, parentSchema: schema79, data: data89 };
               vErrors === null ? vErrors = [err171] : vErrors.push(err171), errors++;
             }
           }
         } else {
-          let err172 = { instancePath, schemaPath: "#/oneOf/12/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema88.oneOf[12].type, parentSchema: schema88.oneOf[12], data };
+          let err172 = { instancePath, schemaPath: "#/oneOf/12/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema123.oneOf[12].type, parentSchema: schema123.oneOf[12], data };
           vErrors === null ? vErrors = [err172] : vErrors.push(err172), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else if (tag0 === "naming") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (Object.keys(data).length < 2) {
-            let err173 = { instancePath, schemaPath: "#/oneOf/13/minProperties", keyword: "minProperties", params: { limit: 2 }, message: "must NOT have fewer than 2 properties", schema: 2, parentSchema: schema88.oneOf[13], data };
+            let err173 = { instancePath, schemaPath: "#/oneOf/13/minProperties", keyword: "minProperties", params: { limit: 2 }, message: "must NOT have fewer than 2 properties", schema: 2, parentSchema: schema123.oneOf[13], data };
             vErrors === null ? vErrors = [err173] : vErrors.push(err173), errors++;
           }
           if (data.rule === void 0) {
-            let err174 = { instancePath, schemaPath: "#/oneOf/13/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema88.oneOf[13].required, parentSchema: schema88.oneOf[13], data };
+            let err174 = { instancePath, schemaPath: "#/oneOf/13/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema123.oneOf[13].required, parentSchema: schema123.oneOf[13], data };
             vErrors === null ? vErrors = [err174] : vErrors.push(err174), errors++;
           }
           for (let key13 in data)
-            if (!func1.call(schema88.oneOf[13].properties, key13)) {
-              let err175 = { instancePath, schemaPath: "#/oneOf/13/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key13 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema88.oneOf[13], data };
+            if (!func1.call(schema123.oneOf[13].properties, key13)) {
+              let err175 = { instancePath, schemaPath: "#/oneOf/13/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key13 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema123.oneOf[13], data };
               vErrors === null ? vErrors = [err175] : vErrors.push(err175), errors++;
             }
           if (data.rule !== void 0) {
             let data90 = data.rule;
             if (data90 !== "naming") {
-              let err176 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/13/properties/rule/const", keyword: "const", params: { allowedValue: "naming" }, message: "must be equal to constant", schema: "naming", parentSchema: schema88.oneOf[13].properties.rule, data: data90 };
+              let err176 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/13/properties/rule/const", keyword: "const", params: { allowedValue: "naming" }, message: "must be equal to constant", schema: "naming", parentSchema: schema123.oneOf[13].properties.rule, data: data90 };
               vErrors === null ? vErrors = [err176] : vErrors.push(err176), errors++;
             }
           }
           if (data.name !== void 0) {
             let data91 = data.name;
             if (typeof data91 == "string") {
-              if (!pattern4.test(data91)) {
-                let err177 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema33, data: data91 };
+              if (!pattern13.test(data91)) {
+                let err177 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema68, data: data91 };
                 vErrors === null ? vErrors = [err177] : vErrors.push(err177), errors++;
               }
             } else {
-              let err178 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema33.type, parentSchema: schema33, data: data91 };
+              let err178 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema68.type, parentSchema: schema68, data: data91 };
               vErrors === null ? vErrors = [err178] : vErrors.push(err178), errors++;
             }
           }
           if (data.level !== void 0) {
             let data92 = data.level;
             if (typeof data92 != "string") {
-              let err179 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/13/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema88.oneOf[13].properties.level.type, parentSchema: schema88.oneOf[13].properties.level, data: data92 };
+              let err179 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/13/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema123.oneOf[13].properties.level.type, parentSchema: schema123.oneOf[13].properties.level, data: data92 };
               vErrors === null ? vErrors = [err179] : vErrors.push(err179), errors++;
             }
             if (!(data92 === "error" || data92 === "warning" || data92 === "note")) {
-              let err180 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/13/properties/level/enum", keyword: "enum", params: { allowedValues: schema88.oneOf[13].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema88.oneOf[13].properties.level.enum, parentSchema: schema88.oneOf[13].properties.level, data: data92 };
+              let err180 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/13/properties/level/enum", keyword: "enum", params: { allowedValues: schema123.oneOf[13].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema123.oneOf[13].properties.level.enum, parentSchema: schema123.oneOf[13].properties.level, data: data92 };
               vErrors === null ? vErrors = [err180] : vErrors.push(err180), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data93 = data.enabled;
             if (typeof data93 != "boolean") {
-              let err181 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/13/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema88.oneOf[13].properties.enabled.type, parentSchema: schema88.oneOf[13].properties.enabled, data: data93 };
+              let err181 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/13/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema123.oneOf[13].properties.enabled.type, parentSchema: schema123.oneOf[13].properties.enabled, data: data93 };
               vErrors === null ? vErrors = [err181] : vErrors.push(err181), errors++;
             }
           }
-          if (data.where !== void 0 && (validate32(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate32.errors : vErrors.concat(validate32.errors), errors = vErrors.length)), data.server !== void 0) {
+          if (data.where !== void 0 && (validate59(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate59.errors : vErrors.concat(validate59.errors), errors = vErrors.length)), data.server !== void 0) {
             let data95 = data.server;
             if (typeof data95 == "string") {
-              if (func9(data95) < 1) {
-                let err182 = { instancePath: instancePath + "/server", schemaPath: "#/oneOf/13/properties/server/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema88.oneOf[13].properties.server, data: data95 };
+              if (func11(data95) < 1) {
+                let err182 = { instancePath: instancePath + "/server", schemaPath: "#/oneOf/13/properties/server/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema123.oneOf[13].properties.server, data: data95 };
                 vErrors === null ? vErrors = [err182] : vErrors.push(err182), errors++;
               }
             } else {
-              let err183 = { instancePath: instancePath + "/server", schemaPath: "#/oneOf/13/properties/server/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema88.oneOf[13].properties.server.type, parentSchema: schema88.oneOf[13].properties.server, data: data95 };
+              let err183 = { instancePath: instancePath + "/server", schemaPath: "#/oneOf/13/properties/server/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema123.oneOf[13].properties.server.type, parentSchema: schema123.oneOf[13].properties.server, data: data95 };
               vErrors === null ? vErrors = [err183] : vErrors.push(err183), errors++;
             }
           }
           if (data.volume !== void 0) {
             let data96 = data.volume;
             if (typeof data96 == "string") {
-              if (func9(data96) < 1) {
-                let err184 = { instancePath: instancePath + "/volume", schemaPath: "#/oneOf/13/properties/volume/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema88.oneOf[13].properties.volume, data: data96 };
+              if (func11(data96) < 1) {
+                let err184 = { instancePath: instancePath + "/volume", schemaPath: "#/oneOf/13/properties/volume/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema123.oneOf[13].properties.volume, data: data96 };
                 vErrors === null ? vErrors = [err184] : vErrors.push(err184), errors++;
               }
             } else {
-              let err185 = { instancePath: instancePath + "/volume", schemaPath: "#/oneOf/13/properties/volume/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema88.oneOf[13].properties.volume.type, parentSchema: schema88.oneOf[13].properties.volume, data: data96 };
+              let err185 = { instancePath: instancePath + "/volume", schemaPath: "#/oneOf/13/properties/volume/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema123.oneOf[13].properties.volume.type, parentSchema: schema123.oneOf[13].properties.volume, data: data96 };
               vErrors === null ? vErrors = [err185] : vErrors.push(err185), errors++;
             }
           }
           if (data["volume-group"] !== void 0) {
             let data97 = data["volume-group"];
             if (typeof data97 == "string") {
-              if (func9(data97) < 1) {
-                let err186 = { instancePath: instancePath + "/volume-group", schemaPath: "#/oneOf/13/properties/volume-group/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema88.oneOf[13].properties["volume-group"], data: data97 };
+              if (func11(data97) < 1) {
+                let err186 = { instancePath: instancePath + "/volume-group", schemaPath: "#/oneOf/13/properties/volume-group/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema123.oneOf[13].properties["volume-group"], data: data97 };
                 vErrors === null ? vErrors = [err186] : vErrors.push(err186), errors++;
               }
             } else {
-              let err187 = { instancePath: instancePath + "/volume-group", schemaPath: "#/oneOf/13/properties/volume-group/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema88.oneOf[13].properties["volume-group"].type, parentSchema: schema88.oneOf[13].properties["volume-group"], data: data97 };
+              let err187 = { instancePath: instancePath + "/volume-group", schemaPath: "#/oneOf/13/properties/volume-group/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema123.oneOf[13].properties["volume-group"].type, parentSchema: schema123.oneOf[13].properties["volume-group"], data: data97 };
               vErrors === null ? vErrors = [err187] : vErrors.push(err187), errors++;
             }
           }
           if (data.mount !== void 0) {
             let data98 = data.mount;
             if (typeof data98 == "string") {
-              if (func9(data98) < 1) {
-                let err188 = { instancePath: instancePath + "/mount", schemaPath: "#/oneOf/13/properties/mount/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema88.oneOf[13].properties.mount, data: data98 };
+              if (func11(data98) < 1) {
+                let err188 = { instancePath: instancePath + "/mount", schemaPath: "#/oneOf/13/properties/mount/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema123.oneOf[13].properties.mount, data: data98 };
                 vErrors === null ? vErrors = [err188] : vErrors.push(err188), errors++;
               }
             } else {
-              let err189 = { instancePath: instancePath + "/mount", schemaPath: "#/oneOf/13/properties/mount/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema88.oneOf[13].properties.mount.type, parentSchema: schema88.oneOf[13].properties.mount, data: data98 };
+              let err189 = { instancePath: instancePath + "/mount", schemaPath: "#/oneOf/13/properties/mount/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema123.oneOf[13].properties.mount.type, parentSchema: schema123.oneOf[13].properties.mount, data: data98 };
               vErrors === null ? vErrors = [err189] : vErrors.push(err189), errors++;
             }
           }
         } else {
-          let err190 = { instancePath, schemaPath: "#/oneOf/13/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema88.oneOf[13].type, parentSchema: schema88.oneOf[13], data };
+          let err190 = { instancePath, schemaPath: "#/oneOf/13/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema123.oneOf[13].type, parentSchema: schema123.oneOf[13], data };
           vErrors === null ? vErrors = [err190] : vErrors.push(err190), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else if (tag0 === "shape") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (data.rule === void 0) {
-            let err191 = { instancePath, schemaPath: "#/oneOf/14/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema88.oneOf[14].required, parentSchema: schema88.oneOf[14], data };
+            let err191 = { instancePath, schemaPath: "#/oneOf/14/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema123.oneOf[14].required, parentSchema: schema123.oneOf[14], data };
             vErrors === null ? vErrors = [err191] : vErrors.push(err191), errors++;
           }
           if (data.schema === void 0) {
-            let err192 = { instancePath, schemaPath: "#/oneOf/14/required", keyword: "required", params: { missingProperty: "schema" }, message: "must have required property 'schema'", schema: schema88.oneOf[14].required, parentSchema: schema88.oneOf[14], data };
+            let err192 = { instancePath, schemaPath: "#/oneOf/14/required", keyword: "required", params: { missingProperty: "schema" }, message: "must have required property 'schema'", schema: schema123.oneOf[14].required, parentSchema: schema123.oneOf[14], data };
             vErrors === null ? vErrors = [err192] : vErrors.push(err192), errors++;
           }
           if (data.of === void 0) {
-            let err193 = { instancePath, schemaPath: "#/oneOf/14/required", keyword: "required", params: { missingProperty: "of" }, message: "must have required property 'of'", schema: schema88.oneOf[14].required, parentSchema: schema88.oneOf[14], data };
+            let err193 = { instancePath, schemaPath: "#/oneOf/14/required", keyword: "required", params: { missingProperty: "of" }, message: "must have required property 'of'", schema: schema123.oneOf[14].required, parentSchema: schema123.oneOf[14], data };
             vErrors === null ? vErrors = [err193] : vErrors.push(err193), errors++;
           }
           for (let key14 in data)
-            if (!func1.call(schema88.oneOf[14].properties, key14)) {
-              let err194 = { instancePath, schemaPath: "#/oneOf/14/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key14 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema88.oneOf[14], data };
+            if (!func1.call(schema123.oneOf[14].properties, key14)) {
+              let err194 = { instancePath, schemaPath: "#/oneOf/14/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key14 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema123.oneOf[14], data };
               vErrors === null ? vErrors = [err194] : vErrors.push(err194), errors++;
             }
           if (data.rule !== void 0) {
             let data99 = data.rule;
             if (data99 !== "shape") {
-              let err195 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/14/properties/rule/const", keyword: "const", params: { allowedValue: "shape" }, message: "must be equal to constant", schema: "shape", parentSchema: schema88.oneOf[14].properties.rule, data: data99 };
+              let err195 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/14/properties/rule/const", keyword: "const", params: { allowedValue: "shape" }, message: "must be equal to constant", schema: "shape", parentSchema: schema123.oneOf[14].properties.rule, data: data99 };
               vErrors === null ? vErrors = [err195] : vErrors.push(err195), errors++;
             }
           }
           if (data.name !== void 0) {
             let data100 = data.name;
             if (typeof data100 == "string") {
-              if (!pattern4.test(data100)) {
-                let err196 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema33, data: data100 };
+              if (!pattern13.test(data100)) {
+                let err196 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema68, data: data100 };
                 vErrors === null ? vErrors = [err196] : vErrors.push(err196), errors++;
               }
             } else {
-              let err197 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema33.type, parentSchema: schema33, data: data100 };
+              let err197 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema68.type, parentSchema: schema68, data: data100 };
               vErrors === null ? vErrors = [err197] : vErrors.push(err197), errors++;
             }
           }
           if (data.level !== void 0) {
             let data101 = data.level;
             if (typeof data101 != "string") {
-              let err198 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/14/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema88.oneOf[14].properties.level.type, parentSchema: schema88.oneOf[14].properties.level, data: data101 };
+              let err198 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/14/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema123.oneOf[14].properties.level.type, parentSchema: schema123.oneOf[14].properties.level, data: data101 };
               vErrors === null ? vErrors = [err198] : vErrors.push(err198), errors++;
             }
             if (!(data101 === "error" || data101 === "warning" || data101 === "note")) {
-              let err199 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/14/properties/level/enum", keyword: "enum", params: { allowedValues: schema88.oneOf[14].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema88.oneOf[14].properties.level.enum, parentSchema: schema88.oneOf[14].properties.level, data: data101 };
+              let err199 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/14/properties/level/enum", keyword: "enum", params: { allowedValues: schema123.oneOf[14].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema123.oneOf[14].properties.level.enum, parentSchema: schema123.oneOf[14].properties.level, data: data101 };
               vErrors === null ? vErrors = [err199] : vErrors.push(err199), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data102 = data.enabled;
             if (typeof data102 != "boolean") {
-              let err200 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/14/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema88.oneOf[14].properties.enabled.type, parentSchema: schema88.oneOf[14].properties.enabled, data: data102 };
+              let err200 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/14/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema123.oneOf[14].properties.enabled.type, parentSchema: schema123.oneOf[14].properties.enabled, data: data102 };
               vErrors === null ? vErrors = [err200] : vErrors.push(err200), errors++;
             }
           }
-          if (data.where !== void 0 && (validate32(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate32.errors : vErrors.concat(validate32.errors), errors = vErrors.length)), data.of !== void 0) {
+          if (data.where !== void 0 && (validate59(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate59.errors : vErrors.concat(validate59.errors), errors = vErrors.length)), data.of !== void 0) {
             let data104 = data.of;
             if (typeof data104 != "string") {
-              let err201 = { instancePath: instancePath + "/of", schemaPath: "#/oneOf/14/properties/of/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema88.oneOf[14].properties.of.type, parentSchema: schema88.oneOf[14].properties.of, data: data104 };
+              let err201 = { instancePath: instancePath + "/of", schemaPath: "#/oneOf/14/properties/of/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema123.oneOf[14].properties.of.type, parentSchema: schema123.oneOf[14].properties.of, data: data104 };
               vErrors === null ? vErrors = [err201] : vErrors.push(err201), errors++;
             }
             if (!(data104 === "server" || data104 === "volume" || data104 === "volume-group" || data104 === "file-system" || data104 === "change")) {
-              let err202 = { instancePath: instancePath + "/of", schemaPath: "#/oneOf/14/properties/of/enum", keyword: "enum", params: { allowedValues: schema88.oneOf[14].properties.of.enum }, message: "must be equal to one of the allowed values", schema: schema88.oneOf[14].properties.of.enum, parentSchema: schema88.oneOf[14].properties.of, data: data104 };
+              let err202 = { instancePath: instancePath + "/of", schemaPath: "#/oneOf/14/properties/of/enum", keyword: "enum", params: { allowedValues: schema123.oneOf[14].properties.of.enum }, message: "must be equal to one of the allowed values", schema: schema123.oneOf[14].properties.of.enum, parentSchema: schema123.oneOf[14].properties.of, data: data104 };
               vErrors === null ? vErrors = [err202] : vErrors.push(err202), errors++;
             }
           }
@@ -2432,179 +4069,179 @@ function validate31(data, { instancePath = "", parentData, parentDataProperty, r
             let data105 = data.kinds;
             if (Array.isArray(data105)) {
               if (data105.length < 1) {
-                let err203 = { instancePath: instancePath + "/kinds", schemaPath: "#/oneOf/14/properties/kinds/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items", schema: 1, parentSchema: schema88.oneOf[14].properties.kinds, data: data105 };
+                let err203 = { instancePath: instancePath + "/kinds", schemaPath: "#/oneOf/14/properties/kinds/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items", schema: 1, parentSchema: schema123.oneOf[14].properties.kinds, data: data105 };
                 vErrors === null ? vErrors = [err203] : vErrors.push(err203), errors++;
               }
               let len1 = data105.length;
               for (let i1 = 0; i1 < len1; i1++) {
                 let data106 = data105[i1];
                 if (typeof data106 != "string") {
-                  let err204 = { instancePath: instancePath + "/kinds/" + i1, schemaPath: "#/oneOf/14/properties/kinds/items/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema88.oneOf[14].properties.kinds.items.type, parentSchema: schema88.oneOf[14].properties.kinds.items, data: data106 };
+                  let err204 = { instancePath: instancePath + "/kinds/" + i1, schemaPath: "#/oneOf/14/properties/kinds/items/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema123.oneOf[14].properties.kinds.items.type, parentSchema: schema123.oneOf[14].properties.kinds.items, data: data106 };
                   vErrors === null ? vErrors = [err204] : vErrors.push(err204), errors++;
                 }
                 if (!(data106 === "server-created" || data106 === "server-deleted" || data106 === "server-renamed" || data106 === "server-started" || data106 === "server-stopped" || data106 === "server-changed-machine" || data106 === "server-moved-site" || data106 === "server-changed-team" || data106 === "boot-swapped" || data106 === "server-edited" || data106 === "volume-created" || data106 === "volume-deleted" || data106 === "volume-re-created" || data106 === "volume-renamed" || data106 === "volume-grown" || data106 === "volume-shrunk" || data106 === "volume-moved-tier" || data106 === "volume-moved-site" || data106 === "volume-changed-team" || data106 === "volume-unprotected" || data106 === "volume-edited" || data106 === "attached" || data106 === "detached" || data106 === "handed-over" || data106 === "group-created" || data106 === "group-deleted" || data106 === "group-renamed" || data106 === "member-joined" || data106 === "member-left" || data106 === "group-edited" || data106 === "file-system-created" || data106 === "file-system-deleted" || data106 === "file-system-grown" || data106 === "file-system-shrunk" || data106 === "file-system-remade")) {
-                  let err205 = { instancePath: instancePath + "/kinds/" + i1, schemaPath: "#/oneOf/14/properties/kinds/items/enum", keyword: "enum", params: { allowedValues: schema88.oneOf[14].properties.kinds.items.enum }, message: "must be equal to one of the allowed values", schema: schema88.oneOf[14].properties.kinds.items.enum, parentSchema: schema88.oneOf[14].properties.kinds.items, data: data106 };
+                  let err205 = { instancePath: instancePath + "/kinds/" + i1, schemaPath: "#/oneOf/14/properties/kinds/items/enum", keyword: "enum", params: { allowedValues: schema123.oneOf[14].properties.kinds.items.enum }, message: "must be equal to one of the allowed values", schema: schema123.oneOf[14].properties.kinds.items.enum, parentSchema: schema123.oneOf[14].properties.kinds.items, data: data106 };
                   vErrors === null ? vErrors = [err205] : vErrors.push(err205), errors++;
                 }
               }
             } else {
-              let err206 = { instancePath: instancePath + "/kinds", schemaPath: "#/oneOf/14/properties/kinds/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema88.oneOf[14].properties.kinds.type, parentSchema: schema88.oneOf[14].properties.kinds, data: data105 };
+              let err206 = { instancePath: instancePath + "/kinds", schemaPath: "#/oneOf/14/properties/kinds/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema123.oneOf[14].properties.kinds.type, parentSchema: schema123.oneOf[14].properties.kinds, data: data105 };
               vErrors === null ? vErrors = [err206] : vErrors.push(err206), errors++;
             }
           }
           if (data.schema !== void 0) {
             let data107 = data.schema;
             if (!(data107 && typeof data107 == "object" && !Array.isArray(data107))) {
-              let err207 = { instancePath: instancePath + "/schema", schemaPath: "#/oneOf/14/properties/schema/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema88.oneOf[14].properties.schema.type, parentSchema: schema88.oneOf[14].properties.schema, data: data107 };
+              let err207 = { instancePath: instancePath + "/schema", schemaPath: "#/oneOf/14/properties/schema/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema123.oneOf[14].properties.schema.type, parentSchema: schema123.oneOf[14].properties.schema, data: data107 };
               vErrors === null ? vErrors = [err207] : vErrors.push(err207), errors++;
             }
           }
           if (data.message !== void 0) {
             let data108 = data.message;
             if (typeof data108 == "string") {
-              if (!pattern16.test(data108)) {
-                let err208 = { instancePath: instancePath + "/message", schemaPath: "common.json#/$defs/sentence/pattern", keyword: "pattern", params: { pattern: "\\S" }, message: 'must match pattern "\\S"', schema: "\\S", parentSchema: schema46, data: data108 };
+              if (!pattern25.test(data108)) {
+                let err208 = { instancePath: instancePath + "/message", schemaPath: "common.json#/$defs/sentence/pattern", keyword: "pattern", params: { pattern: "\\S" }, message: 'must match pattern "\\S"', schema: "\\S", parentSchema: schema81, data: data108 };
                 vErrors === null ? vErrors = [err208] : vErrors.push(err208), errors++;
               }
             } else {
-              let err209 = { instancePath: instancePath + "/message", schemaPath: "common.json#/$defs/sentence/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema46.type, parentSchema: schema46, data: data108 };
+              let err209 = { instancePath: instancePath + "/message", schemaPath: "common.json#/$defs/sentence/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema81.type, parentSchema: schema81, data: data108 };
               vErrors === null ? vErrors = [err209] : vErrors.push(err209), errors++;
             }
           }
         } else {
-          let err210 = { instancePath, schemaPath: "#/oneOf/14/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema88.oneOf[14].type, parentSchema: schema88.oneOf[14], data };
+          let err210 = { instancePath, schemaPath: "#/oneOf/14/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema123.oneOf[14].type, parentSchema: schema123.oneOf[14], data };
           vErrors === null ? vErrors = [err210] : vErrors.push(err210), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else if (tag0 === "tier-bounds") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (data.rule === void 0) {
-            let err211 = { instancePath, schemaPath: "#/oneOf/15/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema88.oneOf[15].required, parentSchema: schema88.oneOf[15], data };
+            let err211 = { instancePath, schemaPath: "#/oneOf/15/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema123.oneOf[15].required, parentSchema: schema123.oneOf[15], data };
             vErrors === null ? vErrors = [err211] : vErrors.push(err211), errors++;
           }
           for (let key15 in data)
             if (!(key15 === "rule" || key15 === "name" || key15 === "level" || key15 === "enabled" || key15 === "where")) {
-              let err212 = { instancePath, schemaPath: "#/oneOf/15/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key15 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema88.oneOf[15], data };
+              let err212 = { instancePath, schemaPath: "#/oneOf/15/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key15 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema123.oneOf[15], data };
               vErrors === null ? vErrors = [err212] : vErrors.push(err212), errors++;
             }
           if (data.rule !== void 0) {
             let data109 = data.rule;
             if (data109 !== "tier-bounds") {
-              let err213 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/15/properties/rule/const", keyword: "const", params: { allowedValue: "tier-bounds" }, message: "must be equal to constant", schema: "tier-bounds", parentSchema: schema88.oneOf[15].properties.rule, data: data109 };
+              let err213 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/15/properties/rule/const", keyword: "const", params: { allowedValue: "tier-bounds" }, message: "must be equal to constant", schema: "tier-bounds", parentSchema: schema123.oneOf[15].properties.rule, data: data109 };
               vErrors === null ? vErrors = [err213] : vErrors.push(err213), errors++;
             }
           }
           if (data.name !== void 0) {
             let data110 = data.name;
             if (typeof data110 == "string") {
-              if (!pattern4.test(data110)) {
-                let err214 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema33, data: data110 };
+              if (!pattern13.test(data110)) {
+                let err214 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema68, data: data110 };
                 vErrors === null ? vErrors = [err214] : vErrors.push(err214), errors++;
               }
             } else {
-              let err215 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema33.type, parentSchema: schema33, data: data110 };
+              let err215 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema68.type, parentSchema: schema68, data: data110 };
               vErrors === null ? vErrors = [err215] : vErrors.push(err215), errors++;
             }
           }
           if (data.level !== void 0) {
             let data111 = data.level;
             if (typeof data111 != "string") {
-              let err216 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/15/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema88.oneOf[15].properties.level.type, parentSchema: schema88.oneOf[15].properties.level, data: data111 };
+              let err216 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/15/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema123.oneOf[15].properties.level.type, parentSchema: schema123.oneOf[15].properties.level, data: data111 };
               vErrors === null ? vErrors = [err216] : vErrors.push(err216), errors++;
             }
             if (!(data111 === "error" || data111 === "warning" || data111 === "note")) {
-              let err217 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/15/properties/level/enum", keyword: "enum", params: { allowedValues: schema88.oneOf[15].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema88.oneOf[15].properties.level.enum, parentSchema: schema88.oneOf[15].properties.level, data: data111 };
+              let err217 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/15/properties/level/enum", keyword: "enum", params: { allowedValues: schema123.oneOf[15].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema123.oneOf[15].properties.level.enum, parentSchema: schema123.oneOf[15].properties.level, data: data111 };
               vErrors === null ? vErrors = [err217] : vErrors.push(err217), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data112 = data.enabled;
             if (typeof data112 != "boolean") {
-              let err218 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/15/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema88.oneOf[15].properties.enabled.type, parentSchema: schema88.oneOf[15].properties.enabled, data: data112 };
+              let err218 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/15/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema123.oneOf[15].properties.enabled.type, parentSchema: schema123.oneOf[15].properties.enabled, data: data112 };
               vErrors === null ? vErrors = [err218] : vErrors.push(err218), errors++;
             }
           }
-          data.where !== void 0 && (validate32(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate32.errors : vErrors.concat(validate32.errors), errors = vErrors.length));
+          data.where !== void 0 && (validate59(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate59.errors : vErrors.concat(validate59.errors), errors = vErrors.length));
         } else {
-          let err219 = { instancePath, schemaPath: "#/oneOf/15/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema88.oneOf[15].type, parentSchema: schema88.oneOf[15], data };
+          let err219 = { instancePath, schemaPath: "#/oneOf/15/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema123.oneOf[15].type, parentSchema: schema123.oneOf[15], data };
           vErrors === null ? vErrors = [err219] : vErrors.push(err219), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else if (tag0 === "policy-apart") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (data.rule === void 0) {
-            let err220 = { instancePath, schemaPath: "#/oneOf/16/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema88.oneOf[16].required, parentSchema: schema88.oneOf[16], data };
+            let err220 = { instancePath, schemaPath: "#/oneOf/16/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema123.oneOf[16].required, parentSchema: schema123.oneOf[16], data };
             vErrors === null ? vErrors = [err220] : vErrors.push(err220), errors++;
           }
           for (let key16 in data)
             if (!(key16 === "rule" || key16 === "name" || key16 === "level" || key16 === "enabled" || key16 === "where")) {
-              let err221 = { instancePath, schemaPath: "#/oneOf/16/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key16 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema88.oneOf[16], data };
+              let err221 = { instancePath, schemaPath: "#/oneOf/16/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key16 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema123.oneOf[16], data };
               vErrors === null ? vErrors = [err221] : vErrors.push(err221), errors++;
             }
           if (data.rule !== void 0) {
             let data114 = data.rule;
             if (data114 !== "policy-apart") {
-              let err222 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/16/properties/rule/const", keyword: "const", params: { allowedValue: "policy-apart" }, message: "must be equal to constant", schema: "policy-apart", parentSchema: schema88.oneOf[16].properties.rule, data: data114 };
+              let err222 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/16/properties/rule/const", keyword: "const", params: { allowedValue: "policy-apart" }, message: "must be equal to constant", schema: "policy-apart", parentSchema: schema123.oneOf[16].properties.rule, data: data114 };
               vErrors === null ? vErrors = [err222] : vErrors.push(err222), errors++;
             }
           }
           if (data.name !== void 0) {
             let data115 = data.name;
             if (typeof data115 == "string") {
-              if (!pattern4.test(data115)) {
-                let err223 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema33, data: data115 };
+              if (!pattern13.test(data115)) {
+                let err223 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema68, data: data115 };
                 vErrors === null ? vErrors = [err223] : vErrors.push(err223), errors++;
               }
             } else {
-              let err224 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema33.type, parentSchema: schema33, data: data115 };
+              let err224 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema68.type, parentSchema: schema68, data: data115 };
               vErrors === null ? vErrors = [err224] : vErrors.push(err224), errors++;
             }
           }
           if (data.level !== void 0) {
             let data116 = data.level;
             if (typeof data116 != "string") {
-              let err225 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/16/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema88.oneOf[16].properties.level.type, parentSchema: schema88.oneOf[16].properties.level, data: data116 };
+              let err225 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/16/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema123.oneOf[16].properties.level.type, parentSchema: schema123.oneOf[16].properties.level, data: data116 };
               vErrors === null ? vErrors = [err225] : vErrors.push(err225), errors++;
             }
             if (!(data116 === "error" || data116 === "warning" || data116 === "note")) {
-              let err226 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/16/properties/level/enum", keyword: "enum", params: { allowedValues: schema88.oneOf[16].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema88.oneOf[16].properties.level.enum, parentSchema: schema88.oneOf[16].properties.level, data: data116 };
+              let err226 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/16/properties/level/enum", keyword: "enum", params: { allowedValues: schema123.oneOf[16].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema123.oneOf[16].properties.level.enum, parentSchema: schema123.oneOf[16].properties.level, data: data116 };
               vErrors === null ? vErrors = [err226] : vErrors.push(err226), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data117 = data.enabled;
             if (typeof data117 != "boolean") {
-              let err227 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/16/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema88.oneOf[16].properties.enabled.type, parentSchema: schema88.oneOf[16].properties.enabled, data: data117 };
+              let err227 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/16/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema123.oneOf[16].properties.enabled.type, parentSchema: schema123.oneOf[16].properties.enabled, data: data117 };
               vErrors === null ? vErrors = [err227] : vErrors.push(err227), errors++;
             }
           }
-          data.where !== void 0 && (validate32(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate32.errors : vErrors.concat(validate32.errors), errors = vErrors.length));
+          data.where !== void 0 && (validate59(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate59.errors : vErrors.concat(validate59.errors), errors = vErrors.length));
         } else {
-          let err228 = { instancePath, schemaPath: "#/oneOf/16/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema88.oneOf[16].type, parentSchema: schema88.oneOf[16], data };
+          let err228 = { instancePath, schemaPath: "#/oneOf/16/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema123.oneOf[16].type, parentSchema: schema123.oneOf[16], data };
           vErrors === null ? vErrors = [err228] : vErrors.push(err228), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else {
-        let err229 = { instancePath, schemaPath: "#/discriminator", keyword: "discriminator", params: { error: "mapping", tag: "rule", tagValue: tag0 }, message: 'value of tag "rule" must be in oneOf', schema: schema88.discriminator, parentSchema: schema88, data };
+        let err229 = { instancePath, schemaPath: "#/discriminator", keyword: "discriminator", params: { error: "mapping", tag: "rule", tagValue: tag0 }, message: 'value of tag "rule" must be in oneOf', schema: schema123.discriminator, parentSchema: schema123, data };
         vErrors === null ? vErrors = [err229] : vErrors.push(err229), errors++;
       }
     else {
-      let err230 = { instancePath, schemaPath: "#/discriminator", keyword: "discriminator", params: { error: "tag", tag: "rule", tagValue: tag0 }, message: 'tag "rule" must be string', schema: schema88.discriminator, parentSchema: schema88, data };
+      let err230 = { instancePath, schemaPath: "#/discriminator", keyword: "discriminator", params: { error: "tag", tag: "rule", tagValue: tag0 }, message: 'tag "rule" must be string', schema: schema123.discriminator, parentSchema: schema123, data };
       vErrors === null ? vErrors = [err230] : vErrors.push(err230), errors++;
     }
   } else {
-    let err231 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema88.type, parentSchema: schema88, data };
+    let err231 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema123.type, parentSchema: schema123, data };
     vErrors === null ? vErrors = [err231] : vErrors.push(err231), errors++;
   }
-  return validate31.errors = vErrors, evaluated0.props = props0, errors === 0;
+  return validate58.errors = vErrors, evaluated0.props = props0, errors === 0;
 }
-validate31.evaluated = { dynamicProps: !0, dynamicItems: !1 };
-function validate30(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate30.evaluated;
+validate58.evaluated = { dynamicProps: !0, dynamicItems: !1 };
+function validate57(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate57.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     for (let key0 in data)
       if (!(key0 === "use" || key0 === "rules")) {
-        let err0 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema86, data };
+        let err0 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema121, data };
         vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
       }
     if (data.use !== void 0) {
@@ -2614,17 +4251,17 @@ function validate30(data, { instancePath = "", parentData, parentDataProperty, r
         for (let i0 = 0; i0 < len0; i0++) {
           let data1 = data0[i0];
           if (typeof data1 == "string") {
-            if (!pattern4.test(data1)) {
-              let err1 = { instancePath: instancePath + "/use/" + i0, schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema33, data: data1 };
+            if (!pattern13.test(data1)) {
+              let err1 = { instancePath: instancePath + "/use/" + i0, schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema68, data: data1 };
               vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
             }
           } else {
-            let err2 = { instancePath: instancePath + "/use/" + i0, schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema33.type, parentSchema: schema33, data: data1 };
+            let err2 = { instancePath: instancePath + "/use/" + i0, schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema68.type, parentSchema: schema68, data: data1 };
             vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
           }
         }
       } else {
-        let err3 = { instancePath: instancePath + "/use", schemaPath: "#/properties/use/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema86.properties.use.type, parentSchema: schema86.properties.use, data: data0 };
+        let err3 = { instancePath: instancePath + "/use", schemaPath: "#/properties/use/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema121.properties.use.type, parentSchema: schema121.properties.use, data: data0 };
         vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
       }
     }
@@ -2633,52 +4270,52 @@ function validate30(data, { instancePath = "", parentData, parentDataProperty, r
       if (Array.isArray(data2)) {
         let len1 = data2.length;
         for (let i1 = 0; i1 < len1; i1++)
-          validate31(data2[i1], { instancePath: instancePath + "/rules/" + i1, parentData: data2, parentDataProperty: i1, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate31.errors : vErrors.concat(validate31.errors), errors = vErrors.length);
+          validate58(data2[i1], { instancePath: instancePath + "/rules/" + i1, parentData: data2, parentDataProperty: i1, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length);
       } else {
-        let err4 = { instancePath: instancePath + "/rules", schemaPath: "#/properties/rules/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema86.properties.rules.type, parentSchema: schema86.properties.rules, data: data2 };
+        let err4 = { instancePath: instancePath + "/rules", schemaPath: "#/properties/rules/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema121.properties.rules.type, parentSchema: schema121.properties.rules, data: data2 };
         vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
       }
     }
   } else {
-    let err5 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema86.type, parentSchema: schema86, data };
+    let err5 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema121.type, parentSchema: schema121, data };
     vErrors === null ? vErrors = [err5] : vErrors.push(err5), errors++;
   }
-  return validate30.errors = vErrors, errors === 0;
+  return validate57.errors = vErrors, errors === 0;
 }
-validate30.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var settings = validate55, schema120 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "settings.json", title: "SettingsFile", description: "ullage.yaml: where things are, the currency, the month, the sites.", type: "object", additionalProperties: !1, required: ["currency"], properties: { currency: { $ref: "common.json#/$defs/currency", description: "The one currency of the estate (ISO 4217). Price lists in another are refused." }, month: { type: "string", enum: ["730 h", "calendar"], default: "730 h", description: "How long a month is for prices by the hour: 730 h (8,760 h a year over 12, common practice), or the calendar month of the day of judgement." }, paths: { title: "SettingsPaths", type: "object", additionalProperties: !1, description: "Where things are, from the root of the repository; each defaults to the folder of its own name.", properties: { storage: { $ref: "#/$defs/folder", default: "storage", description: "Folder of the estate files, searched to any depth." }, prices: { $ref: "#/$defs/folder", default: "prices", description: "Folder of the price lists." }, policies: { $ref: "#/$defs/folder", default: "policies", description: "Folder of the rule packs." }, waivers: { $ref: "#/$defs/folder", default: "waivers", description: "Folder of the waivers." }, readings: { $ref: "#/$defs/folder", default: "readings", description: "Folder of the readings of measured use." } } }, sites: { type: "object", propertyNames: { $ref: "common.json#/$defs/name" }, description: "The sites, by name. Once any is listed, every site that an estate file names must be.", additionalProperties: { title: "SiteSettings", type: "object", additionalProperties: !1, description: "What one site allows.", properties: { quota: { title: "QuotaSettings", type: "object", additionalProperties: !1, description: "What the provider lets this account hold at the site.", properties: { volumes: { type: "integer", minimum: 0, description: "How many volumes." }, size: { $ref: "common.json#/$defs/size", description: "How much capacity in all." } } }, "attachment-slots": { type: "integer", minimum: 0, description: "How many volumes one server can hold, its boot volume counted." } } } } }, $defs: { folder: { title: "Folder", type: "string", pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", description: "A folder inside the repository, written with / and without a leading / or any .. in it." } } }, schema122 = { title: "Folder", type: "string", pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", description: "A folder inside the repository, written with / and without a leading / or any .. in it." }, pattern83 = new RegExp("^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", "u");
-function validate55(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate55.evaluated;
+validate57.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+var settings = validate82, schema155 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "settings.json", title: "SettingsFile", description: "ullage.yaml: where things are, the currency, the month, the sites.", type: "object", additionalProperties: !1, required: ["currency"], properties: { currency: { $ref: "common.json#/$defs/currency", description: "The one currency of the estate (ISO 4217). Price lists in another are refused." }, month: { type: "string", enum: ["730 h", "calendar"], default: "730 h", description: "How long a month is for prices by the hour: 730 h (8,760 h a year over 12, common practice), or the calendar month of the day of judgement." }, paths: { title: "SettingsPaths", type: "object", additionalProperties: !1, description: "Where things are, from the root of the repository; each defaults to the folder of its own name.", properties: { storage: { $ref: "#/$defs/folder", default: "storage", description: "Folder of the estate files, searched to any depth." }, prices: { $ref: "#/$defs/folder", default: "prices", description: "Folder of the price lists." }, policies: { $ref: "#/$defs/folder", default: "policies", description: "Folder of the rule packs." }, waivers: { $ref: "#/$defs/folder", default: "waivers", description: "Folder of the waivers." }, readings: { $ref: "#/$defs/folder", default: "readings", description: "Folder of the readings of measured use." } } }, sites: { type: "object", propertyNames: { $ref: "common.json#/$defs/name" }, description: "The sites, by name. Once any is listed, every site that an estate file names must be.", additionalProperties: { title: "SiteSettings", type: "object", additionalProperties: !1, description: "What one site allows.", properties: { quota: { title: "QuotaSettings", type: "object", additionalProperties: !1, description: "What the provider lets this account hold at the site.", properties: { volumes: { type: "integer", minimum: 0, description: "How many volumes." }, size: { $ref: "common.json#/$defs/size", description: "How much capacity in all." } } }, "attachment-slots": { type: "integer", minimum: 0, description: "How many volumes one server can hold, its boot volume counted." } } } } }, $defs: { folder: { title: "Folder", type: "string", pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", description: "A folder inside the repository, written with / and without a leading / or any .. in it." } } }, schema157 = { title: "Folder", type: "string", pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", description: "A folder inside the repository, written with / and without a leading / or any .. in it." }, pattern92 = new RegExp("^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", "u");
+function validate82(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate82.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     if (data.currency === void 0) {
-      let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "currency" }, message: "must have required property 'currency'", schema: schema120.required, parentSchema: schema120, data };
+      let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "currency" }, message: "must have required property 'currency'", schema: schema155.required, parentSchema: schema155, data };
       vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
     }
     for (let key0 in data)
       if (!(key0 === "currency" || key0 === "month" || key0 === "paths" || key0 === "sites")) {
-        let err1 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema120, data };
+        let err1 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema155, data };
         vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
       }
     if (data.currency !== void 0) {
       let data0 = data.currency;
       if (typeof data0 == "string") {
-        if (!pattern39.test(data0)) {
-          let err2 = { instancePath: instancePath + "/currency", schemaPath: "common.json#/$defs/currency/pattern", keyword: "pattern", params: { pattern: "^[A-Z]{3}$" }, message: 'must match pattern "^[A-Z]{3}$"', schema: "^[A-Z]{3}$", parentSchema: schema73, data: data0 };
+        if (!pattern48.test(data0)) {
+          let err2 = { instancePath: instancePath + "/currency", schemaPath: "common.json#/$defs/currency/pattern", keyword: "pattern", params: { pattern: "^[A-Z]{3}$" }, message: 'must match pattern "^[A-Z]{3}$"', schema: "^[A-Z]{3}$", parentSchema: schema108, data: data0 };
           vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
         }
       } else {
-        let err3 = { instancePath: instancePath + "/currency", schemaPath: "common.json#/$defs/currency/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema73.type, parentSchema: schema73, data: data0 };
+        let err3 = { instancePath: instancePath + "/currency", schemaPath: "common.json#/$defs/currency/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema108.type, parentSchema: schema108, data: data0 };
         vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
       }
     }
     if (data.month !== void 0) {
       let data1 = data.month;
       if (typeof data1 != "string") {
-        let err4 = { instancePath: instancePath + "/month", schemaPath: "#/properties/month/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema120.properties.month.type, parentSchema: schema120.properties.month, data: data1 };
+        let err4 = { instancePath: instancePath + "/month", schemaPath: "#/properties/month/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema155.properties.month.type, parentSchema: schema155.properties.month, data: data1 };
         vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
       }
       if (!(data1 === "730 h" || data1 === "calendar")) {
-        let err5 = { instancePath: instancePath + "/month", schemaPath: "#/properties/month/enum", keyword: "enum", params: { allowedValues: schema120.properties.month.enum }, message: "must be equal to one of the allowed values", schema: schema120.properties.month.enum, parentSchema: schema120.properties.month, data: data1 };
+        let err5 = { instancePath: instancePath + "/month", schemaPath: "#/properties/month/enum", keyword: "enum", params: { allowedValues: schema155.properties.month.enum }, message: "must be equal to one of the allowed values", schema: schema155.properties.month.enum, parentSchema: schema155.properties.month, data: data1 };
         vErrors === null ? vErrors = [err5] : vErrors.push(err5), errors++;
       }
     }
@@ -2687,71 +4324,71 @@ function validate55(data, { instancePath = "", parentData, parentDataProperty, r
       if (data2 && typeof data2 == "object" && !Array.isArray(data2)) {
         for (let key1 in data2)
           if (!(key1 === "storage" || key1 === "prices" || key1 === "policies" || key1 === "waivers" || key1 === "readings")) {
-            let err6 = { instancePath: instancePath + "/paths", schemaPath: "#/properties/paths/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key1 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema120.properties.paths, data: data2 };
+            let err6 = { instancePath: instancePath + "/paths", schemaPath: "#/properties/paths/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key1 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema155.properties.paths, data: data2 };
             vErrors === null ? vErrors = [err6] : vErrors.push(err6), errors++;
           }
         if (data2.storage !== void 0) {
           let data3 = data2.storage;
           if (typeof data3 == "string") {
-            if (!pattern83.test(data3)) {
-              let err7 = { instancePath: instancePath + "/paths/storage", schemaPath: "#/$defs/folder/pattern", keyword: "pattern", params: { pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$" }, message: 'must match pattern "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$"', schema: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", parentSchema: schema122, data: data3 };
+            if (!pattern92.test(data3)) {
+              let err7 = { instancePath: instancePath + "/paths/storage", schemaPath: "#/$defs/folder/pattern", keyword: "pattern", params: { pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$" }, message: 'must match pattern "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$"', schema: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", parentSchema: schema157, data: data3 };
               vErrors === null ? vErrors = [err7] : vErrors.push(err7), errors++;
             }
           } else {
-            let err8 = { instancePath: instancePath + "/paths/storage", schemaPath: "#/$defs/folder/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema122.type, parentSchema: schema122, data: data3 };
+            let err8 = { instancePath: instancePath + "/paths/storage", schemaPath: "#/$defs/folder/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema157.type, parentSchema: schema157, data: data3 };
             vErrors === null ? vErrors = [err8] : vErrors.push(err8), errors++;
           }
         }
         if (data2.prices !== void 0) {
           let data4 = data2.prices;
           if (typeof data4 == "string") {
-            if (!pattern83.test(data4)) {
-              let err9 = { instancePath: instancePath + "/paths/prices", schemaPath: "#/$defs/folder/pattern", keyword: "pattern", params: { pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$" }, message: 'must match pattern "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$"', schema: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", parentSchema: schema122, data: data4 };
+            if (!pattern92.test(data4)) {
+              let err9 = { instancePath: instancePath + "/paths/prices", schemaPath: "#/$defs/folder/pattern", keyword: "pattern", params: { pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$" }, message: 'must match pattern "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$"', schema: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", parentSchema: schema157, data: data4 };
               vErrors === null ? vErrors = [err9] : vErrors.push(err9), errors++;
             }
           } else {
-            let err10 = { instancePath: instancePath + "/paths/prices", schemaPath: "#/$defs/folder/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema122.type, parentSchema: schema122, data: data4 };
+            let err10 = { instancePath: instancePath + "/paths/prices", schemaPath: "#/$defs/folder/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema157.type, parentSchema: schema157, data: data4 };
             vErrors === null ? vErrors = [err10] : vErrors.push(err10), errors++;
           }
         }
         if (data2.policies !== void 0) {
           let data5 = data2.policies;
           if (typeof data5 == "string") {
-            if (!pattern83.test(data5)) {
-              let err11 = { instancePath: instancePath + "/paths/policies", schemaPath: "#/$defs/folder/pattern", keyword: "pattern", params: { pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$" }, message: 'must match pattern "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$"', schema: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", parentSchema: schema122, data: data5 };
+            if (!pattern92.test(data5)) {
+              let err11 = { instancePath: instancePath + "/paths/policies", schemaPath: "#/$defs/folder/pattern", keyword: "pattern", params: { pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$" }, message: 'must match pattern "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$"', schema: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", parentSchema: schema157, data: data5 };
               vErrors === null ? vErrors = [err11] : vErrors.push(err11), errors++;
             }
           } else {
-            let err12 = { instancePath: instancePath + "/paths/policies", schemaPath: "#/$defs/folder/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema122.type, parentSchema: schema122, data: data5 };
+            let err12 = { instancePath: instancePath + "/paths/policies", schemaPath: "#/$defs/folder/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema157.type, parentSchema: schema157, data: data5 };
             vErrors === null ? vErrors = [err12] : vErrors.push(err12), errors++;
           }
         }
         if (data2.waivers !== void 0) {
           let data6 = data2.waivers;
           if (typeof data6 == "string") {
-            if (!pattern83.test(data6)) {
-              let err13 = { instancePath: instancePath + "/paths/waivers", schemaPath: "#/$defs/folder/pattern", keyword: "pattern", params: { pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$" }, message: 'must match pattern "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$"', schema: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", parentSchema: schema122, data: data6 };
+            if (!pattern92.test(data6)) {
+              let err13 = { instancePath: instancePath + "/paths/waivers", schemaPath: "#/$defs/folder/pattern", keyword: "pattern", params: { pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$" }, message: 'must match pattern "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$"', schema: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", parentSchema: schema157, data: data6 };
               vErrors === null ? vErrors = [err13] : vErrors.push(err13), errors++;
             }
           } else {
-            let err14 = { instancePath: instancePath + "/paths/waivers", schemaPath: "#/$defs/folder/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema122.type, parentSchema: schema122, data: data6 };
+            let err14 = { instancePath: instancePath + "/paths/waivers", schemaPath: "#/$defs/folder/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema157.type, parentSchema: schema157, data: data6 };
             vErrors === null ? vErrors = [err14] : vErrors.push(err14), errors++;
           }
         }
         if (data2.readings !== void 0) {
           let data7 = data2.readings;
           if (typeof data7 == "string") {
-            if (!pattern83.test(data7)) {
-              let err15 = { instancePath: instancePath + "/paths/readings", schemaPath: "#/$defs/folder/pattern", keyword: "pattern", params: { pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$" }, message: 'must match pattern "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$"', schema: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", parentSchema: schema122, data: data7 };
+            if (!pattern92.test(data7)) {
+              let err15 = { instancePath: instancePath + "/paths/readings", schemaPath: "#/$defs/folder/pattern", keyword: "pattern", params: { pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$" }, message: 'must match pattern "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$"', schema: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", parentSchema: schema157, data: data7 };
               vErrors === null ? vErrors = [err15] : vErrors.push(err15), errors++;
             }
           } else {
-            let err16 = { instancePath: instancePath + "/paths/readings", schemaPath: "#/$defs/folder/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema122.type, parentSchema: schema122, data: data7 };
+            let err16 = { instancePath: instancePath + "/paths/readings", schemaPath: "#/$defs/folder/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema157.type, parentSchema: schema157, data: data7 };
             vErrors === null ? vErrors = [err16] : vErrors.push(err16), errors++;
           }
         }
       } else {
-        let err17 = { instancePath: instancePath + "/paths", schemaPath: "#/properties/paths/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema120.properties.paths.type, parentSchema: schema120.properties.paths, data: data2 };
+        let err17 = { instancePath: instancePath + "/paths", schemaPath: "#/properties/paths/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema155.properties.paths.type, parentSchema: schema155.properties.paths, data: data2 };
         vErrors === null ? vErrors = [err17] : vErrors.push(err17), errors++;
       }
     }
@@ -2761,17 +4398,17 @@ function validate55(data, { instancePath = "", parentData, parentDataProperty, r
         for (let key2 in data8) {
           let _errs27 = errors;
           if (typeof key2 == "string") {
-            if (!pattern4.test(key2)) {
-              let err18 = { instancePath: instancePath + "/sites", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema33, data: key2, propertyName: key2 };
+            if (!pattern13.test(key2)) {
+              let err18 = { instancePath: instancePath + "/sites", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema68, data: key2, propertyName: key2 };
               vErrors === null ? vErrors = [err18] : vErrors.push(err18), errors++;
             }
           } else {
-            let err19 = { instancePath: instancePath + "/sites", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema33.type, parentSchema: schema33, data: key2, propertyName: key2 };
+            let err19 = { instancePath: instancePath + "/sites", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema68.type, parentSchema: schema68, data: key2, propertyName: key2 };
             vErrors === null ? vErrors = [err19] : vErrors.push(err19), errors++;
           }
           var valid8 = _errs27 === errors;
           if (!valid8) {
-            let err20 = { instancePath: instancePath + "/sites", schemaPath: "#/properties/sites/propertyNames", keyword: "propertyNames", params: { propertyName: key2 }, message: "property name must be valid", schema: schema120.properties.sites.propertyNames, parentSchema: schema120.properties.sites, data: data8 };
+            let err20 = { instancePath: instancePath + "/sites", schemaPath: "#/properties/sites/propertyNames", keyword: "propertyNames", params: { propertyName: key2 }, message: "property name must be valid", schema: schema155.properties.sites.propertyNames, parentSchema: schema155.properties.sites, data: data8 };
             vErrors === null ? vErrors = [err20] : vErrors.push(err20), errors++;
           }
         }
@@ -2780,7 +4417,7 @@ function validate55(data, { instancePath = "", parentData, parentDataProperty, r
           if (data9 && typeof data9 == "object" && !Array.isArray(data9)) {
             for (let key4 in data9)
               if (!(key4 === "quota" || key4 === "attachment-slots")) {
-                let err21 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/sites/additionalProperties/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key4 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema120.properties.sites.additionalProperties, data: data9 };
+                let err21 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/sites/additionalProperties/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key4 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema155.properties.sites.additionalProperties, data: data9 };
                 vErrors === null ? vErrors = [err21] : vErrors.push(err21), errors++;
               }
             if (data9.quota !== void 0) {
@@ -2788,76 +4425,76 @@ function validate55(data, { instancePath = "", parentData, parentDataProperty, r
               if (data10 && typeof data10 == "object" && !Array.isArray(data10)) {
                 for (let key5 in data10)
                   if (!(key5 === "volumes" || key5 === "size")) {
-                    let err22 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/quota", schemaPath: "#/properties/sites/additionalProperties/properties/quota/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key5 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema120.properties.sites.additionalProperties.properties.quota, data: data10 };
+                    let err22 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/quota", schemaPath: "#/properties/sites/additionalProperties/properties/quota/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key5 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema155.properties.sites.additionalProperties.properties.quota, data: data10 };
                     vErrors === null ? vErrors = [err22] : vErrors.push(err22), errors++;
                   }
                 if (data10.volumes !== void 0) {
                   let data11 = data10.volumes;
                   if (!(typeof data11 == "number" && !(data11 % 1) && !isNaN(data11) && isFinite(data11))) {
-                    let err23 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/quota/volumes", schemaPath: "#/properties/sites/additionalProperties/properties/quota/properties/volumes/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema120.properties.sites.additionalProperties.properties.quota.properties.volumes.type, parentSchema: schema120.properties.sites.additionalProperties.properties.quota.properties.volumes, data: data11 };
+                    let err23 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/quota/volumes", schemaPath: "#/properties/sites/additionalProperties/properties/quota/properties/volumes/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema155.properties.sites.additionalProperties.properties.quota.properties.volumes.type, parentSchema: schema155.properties.sites.additionalProperties.properties.quota.properties.volumes, data: data11 };
                     vErrors === null ? vErrors = [err23] : vErrors.push(err23), errors++;
                   }
                   if (typeof data11 == "number" && isFinite(data11) && (data11 < 0 || isNaN(data11))) {
-                    let err24 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/quota/volumes", schemaPath: "#/properties/sites/additionalProperties/properties/quota/properties/volumes/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema120.properties.sites.additionalProperties.properties.quota.properties.volumes, data: data11 };
+                    let err24 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/quota/volumes", schemaPath: "#/properties/sites/additionalProperties/properties/quota/properties/volumes/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema155.properties.sites.additionalProperties.properties.quota.properties.volumes, data: data11 };
                     vErrors === null ? vErrors = [err24] : vErrors.push(err24), errors++;
                   }
                 }
                 if (data10.size !== void 0) {
                   let data12 = data10.size;
                   if (typeof data12 == "string") {
-                    if (!pattern14.test(data12)) {
-                      let err25 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/quota/size", schemaPath: "common.json#/$defs/size/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", parentSchema: schema44, data: data12 };
+                    if (!pattern23.test(data12)) {
+                      let err25 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/quota/size", schemaPath: "common.json#/$defs/size/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", parentSchema: schema79, data: data12 };
                       vErrors === null ? vErrors = [err25] : vErrors.push(err25), errors++;
                     }
                   } else {
-                    let err26 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/quota/size", schemaPath: "common.json#/$defs/size/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema44.type, parentSchema: schema44, data: data12 };
+                    let err26 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/quota/size", schemaPath: "common.json#/$defs/size/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema79.type, parentSchema: schema79, data: data12 };
                     vErrors === null ? vErrors = [err26] : vErrors.push(err26), errors++;
                   }
                 }
               } else {
-                let err27 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/quota", schemaPath: "#/properties/sites/additionalProperties/properties/quota/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema120.properties.sites.additionalProperties.properties.quota.type, parentSchema: schema120.properties.sites.additionalProperties.properties.quota, data: data10 };
+                let err27 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/quota", schemaPath: "#/properties/sites/additionalProperties/properties/quota/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema155.properties.sites.additionalProperties.properties.quota.type, parentSchema: schema155.properties.sites.additionalProperties.properties.quota, data: data10 };
                 vErrors === null ? vErrors = [err27] : vErrors.push(err27), errors++;
               }
             }
             if (data9["attachment-slots"] !== void 0) {
               let data13 = data9["attachment-slots"];
               if (!(typeof data13 == "number" && !(data13 % 1) && !isNaN(data13) && isFinite(data13))) {
-                let err28 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/attachment-slots", schemaPath: "#/properties/sites/additionalProperties/properties/attachment-slots/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema120.properties.sites.additionalProperties.properties["attachment-slots"].type, parentSchema: schema120.properties.sites.additionalProperties.properties["attachment-slots"], data: data13 };
+                let err28 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/attachment-slots", schemaPath: "#/properties/sites/additionalProperties/properties/attachment-slots/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema155.properties.sites.additionalProperties.properties["attachment-slots"].type, parentSchema: schema155.properties.sites.additionalProperties.properties["attachment-slots"], data: data13 };
                 vErrors === null ? vErrors = [err28] : vErrors.push(err28), errors++;
               }
               if (typeof data13 == "number" && isFinite(data13) && (data13 < 0 || isNaN(data13))) {
-                let err29 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/attachment-slots", schemaPath: "#/properties/sites/additionalProperties/properties/attachment-slots/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema120.properties.sites.additionalProperties.properties["attachment-slots"], data: data13 };
+                let err29 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/attachment-slots", schemaPath: "#/properties/sites/additionalProperties/properties/attachment-slots/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema155.properties.sites.additionalProperties.properties["attachment-slots"], data: data13 };
                 vErrors === null ? vErrors = [err29] : vErrors.push(err29), errors++;
               }
             }
           } else {
-            let err30 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/sites/additionalProperties/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema120.properties.sites.additionalProperties.type, parentSchema: schema120.properties.sites.additionalProperties, data: data9 };
+            let err30 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/sites/additionalProperties/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema155.properties.sites.additionalProperties.type, parentSchema: schema155.properties.sites.additionalProperties, data: data9 };
             vErrors === null ? vErrors = [err30] : vErrors.push(err30), errors++;
           }
         }
       } else {
-        let err31 = { instancePath: instancePath + "/sites", schemaPath: "#/properties/sites/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema120.properties.sites.type, parentSchema: schema120.properties.sites, data: data8 };
+        let err31 = { instancePath: instancePath + "/sites", schemaPath: "#/properties/sites/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema155.properties.sites.type, parentSchema: schema155.properties.sites, data: data8 };
         vErrors === null ? vErrors = [err31] : vErrors.push(err31), errors++;
       }
     }
   } else {
-    let err32 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema120.type, parentSchema: schema120, data };
+    let err32 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema155.type, parentSchema: schema155, data };
     vErrors === null ? vErrors = [err32] : vErrors.push(err32), errors++;
   }
-  return validate55.errors = vErrors, errors === 0;
+  return validate82.errors = vErrors, errors === 0;
 }
-validate55.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var waivers = validate56, schema129 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "waivers.json", title: "WaiversFile", description: "Waivers: dated, reasoned, signed-for exceptions to one rule for one subject.", type: "object", additionalProperties: !1, required: ["waivers"], properties: { waivers: { type: "array", description: "The waivers.", items: { title: "WaiverDeclaration", type: "object", additionalProperties: !1, required: ["rule", "subject", "reason", "approved-by", "from", "until"], description: "One exception.", properties: { rule: { $ref: "common.json#/$defs/name", description: "The name of the entry in a rule pack, or of the rule." }, subject: { $ref: "common.json#/$defs/sentence", description: "The name of the one subject it is for." }, kind: { type: "string", enum: ["estate", "site", "team", "label", "scope", "server", "volume", "volume-group", "file-system", "branch"], description: "What kind of subject is meant, where two of different kinds share the name." }, reason: { $ref: "common.json#/$defs/sentence", description: "Why the exception is right." }, "approved-by": { $ref: "common.json#/$defs/sentence", description: "Who answers for it." }, from: { $ref: "common.json#/$defs/date", description: "The first day on which it holds." }, until: { $ref: "common.json#/$defs/date", description: "The last day on which it holds." } } } } } };
-function validate56(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate56.evaluated;
+validate82.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+var waivers = validate83, schema164 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "waivers.json", title: "WaiversFile", description: "Waivers: dated, reasoned, signed-for exceptions to one rule for one subject.", type: "object", additionalProperties: !1, required: ["waivers"], properties: { waivers: { type: "array", description: "The waivers.", items: { title: "WaiverDeclaration", type: "object", additionalProperties: !1, required: ["rule", "subject", "reason", "approved-by", "from", "until"], description: "One exception.", properties: { rule: { $ref: "common.json#/$defs/name", description: "The name of the entry in a rule pack, or of the rule." }, subject: { $ref: "common.json#/$defs/sentence", description: "The name of the one subject it is for." }, kind: { type: "string", enum: ["estate", "site", "team", "label", "scope", "server", "volume", "volume-group", "file-system", "branch"], description: "What kind of subject is meant, where two of different kinds share the name." }, reason: { $ref: "common.json#/$defs/sentence", description: "Why the exception is right." }, "approved-by": { $ref: "common.json#/$defs/sentence", description: "Who answers for it." }, from: { $ref: "common.json#/$defs/date", description: "The first day on which it holds." }, until: { $ref: "common.json#/$defs/date", description: "The last day on which it holds." } } } } } };
+function validate83(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate83.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     if (data.waivers === void 0) {
-      let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "waivers" }, message: "must have required property 'waivers'", schema: schema129.required, parentSchema: schema129, data };
+      let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "waivers" }, message: "must have required property 'waivers'", schema: schema164.required, parentSchema: schema164, data };
       vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
     }
     for (let key0 in data)
       if (key0 !== "waivers") {
-        let err1 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema129, data };
+        let err1 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema164, data };
         vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
       }
     if (data.waivers !== void 0) {
@@ -2868,136 +4505,137 @@ function validate56(data, { instancePath = "", parentData, parentDataProperty, r
           let data1 = data0[i0];
           if (data1 && typeof data1 == "object" && !Array.isArray(data1)) {
             if (data1.rule === void 0) {
-              let err2 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema129.properties.waivers.items.required, parentSchema: schema129.properties.waivers.items, data: data1 };
+              let err2 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema164.properties.waivers.items.required, parentSchema: schema164.properties.waivers.items, data: data1 };
               vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
             }
             if (data1.subject === void 0) {
-              let err3 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/required", keyword: "required", params: { missingProperty: "subject" }, message: "must have required property 'subject'", schema: schema129.properties.waivers.items.required, parentSchema: schema129.properties.waivers.items, data: data1 };
+              let err3 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/required", keyword: "required", params: { missingProperty: "subject" }, message: "must have required property 'subject'", schema: schema164.properties.waivers.items.required, parentSchema: schema164.properties.waivers.items, data: data1 };
               vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
             }
             if (data1.reason === void 0) {
-              let err4 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/required", keyword: "required", params: { missingProperty: "reason" }, message: "must have required property 'reason'", schema: schema129.properties.waivers.items.required, parentSchema: schema129.properties.waivers.items, data: data1 };
+              let err4 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/required", keyword: "required", params: { missingProperty: "reason" }, message: "must have required property 'reason'", schema: schema164.properties.waivers.items.required, parentSchema: schema164.properties.waivers.items, data: data1 };
               vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
             }
             if (data1["approved-by"] === void 0) {
-              let err5 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/required", keyword: "required", params: { missingProperty: "approved-by" }, message: "must have required property 'approved-by'", schema: schema129.properties.waivers.items.required, parentSchema: schema129.properties.waivers.items, data: data1 };
+              let err5 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/required", keyword: "required", params: { missingProperty: "approved-by" }, message: "must have required property 'approved-by'", schema: schema164.properties.waivers.items.required, parentSchema: schema164.properties.waivers.items, data: data1 };
               vErrors === null ? vErrors = [err5] : vErrors.push(err5), errors++;
             }
             if (data1.from === void 0) {
-              let err6 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/required", keyword: "required", params: { missingProperty: "from" }, message: "must have required property 'from'", schema: schema129.properties.waivers.items.required, parentSchema: schema129.properties.waivers.items, data: data1 };
+              let err6 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/required", keyword: "required", params: { missingProperty: "from" }, message: "must have required property 'from'", schema: schema164.properties.waivers.items.required, parentSchema: schema164.properties.waivers.items, data: data1 };
               vErrors === null ? vErrors = [err6] : vErrors.push(err6), errors++;
             }
             if (data1.until === void 0) {
-              let err7 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/required", keyword: "required", params: { missingProperty: "until" }, message: "must have required property 'until'", schema: schema129.properties.waivers.items.required, parentSchema: schema129.properties.waivers.items, data: data1 };
+              let err7 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/required", keyword: "required", params: { missingProperty: "until" }, message: "must have required property 'until'", schema: schema164.properties.waivers.items.required, parentSchema: schema164.properties.waivers.items, data: data1 };
               vErrors === null ? vErrors = [err7] : vErrors.push(err7), errors++;
             }
             for (let key1 in data1)
               if (!(key1 === "rule" || key1 === "subject" || key1 === "kind" || key1 === "reason" || key1 === "approved-by" || key1 === "from" || key1 === "until")) {
-                let err8 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key1 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema129.properties.waivers.items, data: data1 };
+                let err8 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key1 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema164.properties.waivers.items, data: data1 };
                 vErrors === null ? vErrors = [err8] : vErrors.push(err8), errors++;
               }
             if (data1.rule !== void 0) {
               let data2 = data1.rule;
               if (typeof data2 == "string") {
-                if (!pattern4.test(data2)) {
-                  let err9 = { instancePath: instancePath + "/waivers/" + i0 + "/rule", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema33, data: data2 };
+                if (!pattern13.test(data2)) {
+                  let err9 = { instancePath: instancePath + "/waivers/" + i0 + "/rule", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema68, data: data2 };
                   vErrors === null ? vErrors = [err9] : vErrors.push(err9), errors++;
                 }
               } else {
-                let err10 = { instancePath: instancePath + "/waivers/" + i0 + "/rule", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema33.type, parentSchema: schema33, data: data2 };
+                let err10 = { instancePath: instancePath + "/waivers/" + i0 + "/rule", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema68.type, parentSchema: schema68, data: data2 };
                 vErrors === null ? vErrors = [err10] : vErrors.push(err10), errors++;
               }
             }
             if (data1.subject !== void 0) {
               let data3 = data1.subject;
               if (typeof data3 == "string") {
-                if (!pattern16.test(data3)) {
-                  let err11 = { instancePath: instancePath + "/waivers/" + i0 + "/subject", schemaPath: "common.json#/$defs/sentence/pattern", keyword: "pattern", params: { pattern: "\\S" }, message: 'must match pattern "\\S"', schema: "\\S", parentSchema: schema46, data: data3 };
+                if (!pattern25.test(data3)) {
+                  let err11 = { instancePath: instancePath + "/waivers/" + i0 + "/subject", schemaPath: "common.json#/$defs/sentence/pattern", keyword: "pattern", params: { pattern: "\\S" }, message: 'must match pattern "\\S"', schema: "\\S", parentSchema: schema81, data: data3 };
                   vErrors === null ? vErrors = [err11] : vErrors.push(err11), errors++;
                 }
               } else {
-                let err12 = { instancePath: instancePath + "/waivers/" + i0 + "/subject", schemaPath: "common.json#/$defs/sentence/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema46.type, parentSchema: schema46, data: data3 };
+                let err12 = { instancePath: instancePath + "/waivers/" + i0 + "/subject", schemaPath: "common.json#/$defs/sentence/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema81.type, parentSchema: schema81, data: data3 };
                 vErrors === null ? vErrors = [err12] : vErrors.push(err12), errors++;
               }
             }
             if (data1.kind !== void 0) {
               let data4 = data1.kind;
               if (typeof data4 != "string") {
-                let err13 = { instancePath: instancePath + "/waivers/" + i0 + "/kind", schemaPath: "#/properties/waivers/items/properties/kind/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema129.properties.waivers.items.properties.kind.type, parentSchema: schema129.properties.waivers.items.properties.kind, data: data4 };
+                let err13 = { instancePath: instancePath + "/waivers/" + i0 + "/kind", schemaPath: "#/properties/waivers/items/properties/kind/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema164.properties.waivers.items.properties.kind.type, parentSchema: schema164.properties.waivers.items.properties.kind, data: data4 };
                 vErrors === null ? vErrors = [err13] : vErrors.push(err13), errors++;
               }
               if (!(data4 === "estate" || data4 === "site" || data4 === "team" || data4 === "label" || data4 === "scope" || data4 === "server" || data4 === "volume" || data4 === "volume-group" || data4 === "file-system" || data4 === "branch")) {
-                let err14 = { instancePath: instancePath + "/waivers/" + i0 + "/kind", schemaPath: "#/properties/waivers/items/properties/kind/enum", keyword: "enum", params: { allowedValues: schema129.properties.waivers.items.properties.kind.enum }, message: "must be equal to one of the allowed values", schema: schema129.properties.waivers.items.properties.kind.enum, parentSchema: schema129.properties.waivers.items.properties.kind, data: data4 };
+                let err14 = { instancePath: instancePath + "/waivers/" + i0 + "/kind", schemaPath: "#/properties/waivers/items/properties/kind/enum", keyword: "enum", params: { allowedValues: schema164.properties.waivers.items.properties.kind.enum }, message: "must be equal to one of the allowed values", schema: schema164.properties.waivers.items.properties.kind.enum, parentSchema: schema164.properties.waivers.items.properties.kind, data: data4 };
                 vErrors === null ? vErrors = [err14] : vErrors.push(err14), errors++;
               }
             }
             if (data1.reason !== void 0) {
               let data5 = data1.reason;
               if (typeof data5 == "string") {
-                if (!pattern16.test(data5)) {
-                  let err15 = { instancePath: instancePath + "/waivers/" + i0 + "/reason", schemaPath: "common.json#/$defs/sentence/pattern", keyword: "pattern", params: { pattern: "\\S" }, message: 'must match pattern "\\S"', schema: "\\S", parentSchema: schema46, data: data5 };
+                if (!pattern25.test(data5)) {
+                  let err15 = { instancePath: instancePath + "/waivers/" + i0 + "/reason", schemaPath: "common.json#/$defs/sentence/pattern", keyword: "pattern", params: { pattern: "\\S" }, message: 'must match pattern "\\S"', schema: "\\S", parentSchema: schema81, data: data5 };
                   vErrors === null ? vErrors = [err15] : vErrors.push(err15), errors++;
                 }
               } else {
-                let err16 = { instancePath: instancePath + "/waivers/" + i0 + "/reason", schemaPath: "common.json#/$defs/sentence/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema46.type, parentSchema: schema46, data: data5 };
+                let err16 = { instancePath: instancePath + "/waivers/" + i0 + "/reason", schemaPath: "common.json#/$defs/sentence/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema81.type, parentSchema: schema81, data: data5 };
                 vErrors === null ? vErrors = [err16] : vErrors.push(err16), errors++;
               }
             }
             if (data1["approved-by"] !== void 0) {
               let data6 = data1["approved-by"];
               if (typeof data6 == "string") {
-                if (!pattern16.test(data6)) {
-                  let err17 = { instancePath: instancePath + "/waivers/" + i0 + "/approved-by", schemaPath: "common.json#/$defs/sentence/pattern", keyword: "pattern", params: { pattern: "\\S" }, message: 'must match pattern "\\S"', schema: "\\S", parentSchema: schema46, data: data6 };
+                if (!pattern25.test(data6)) {
+                  let err17 = { instancePath: instancePath + "/waivers/" + i0 + "/approved-by", schemaPath: "common.json#/$defs/sentence/pattern", keyword: "pattern", params: { pattern: "\\S" }, message: 'must match pattern "\\S"', schema: "\\S", parentSchema: schema81, data: data6 };
                   vErrors === null ? vErrors = [err17] : vErrors.push(err17), errors++;
                 }
               } else {
-                let err18 = { instancePath: instancePath + "/waivers/" + i0 + "/approved-by", schemaPath: "common.json#/$defs/sentence/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema46.type, parentSchema: schema46, data: data6 };
+                let err18 = { instancePath: instancePath + "/waivers/" + i0 + "/approved-by", schemaPath: "common.json#/$defs/sentence/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema81.type, parentSchema: schema81, data: data6 };
                 vErrors === null ? vErrors = [err18] : vErrors.push(err18), errors++;
               }
             }
             if (data1.from !== void 0) {
               let data7 = data1.from;
               if (typeof data7 == "string") {
-                if (!pattern18.test(data7)) {
-                  let err19 = { instancePath: instancePath + "/waivers/" + i0 + "/from", schemaPath: "common.json#/$defs/date/pattern", keyword: "pattern", params: { pattern: "^[0-9]{4}-[0-9]{2}-[0-9]{2}$" }, message: 'must match pattern "^[0-9]{4}-[0-9]{2}-[0-9]{2}$"', schema: "^[0-9]{4}-[0-9]{2}-[0-9]{2}$", parentSchema: schema48, data: data7 };
+                if (!pattern4.test(data7)) {
+                  let err19 = { instancePath: instancePath + "/waivers/" + i0 + "/from", schemaPath: "common.json#/$defs/date/pattern", keyword: "pattern", params: { pattern: "^[0-9]{4}-[0-9]{2}-[0-9]{2}$" }, message: 'must match pattern "^[0-9]{4}-[0-9]{2}-[0-9]{2}$"', schema: "^[0-9]{4}-[0-9]{2}-[0-9]{2}$", parentSchema: schema33, data: data7 };
                   vErrors === null ? vErrors = [err19] : vErrors.push(err19), errors++;
                 }
               } else {
-                let err20 = { instancePath: instancePath + "/waivers/" + i0 + "/from", schemaPath: "common.json#/$defs/date/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema48.type, parentSchema: schema48, data: data7 };
+                let err20 = { instancePath: instancePath + "/waivers/" + i0 + "/from", schemaPath: "common.json#/$defs/date/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema33.type, parentSchema: schema33, data: data7 };
                 vErrors === null ? vErrors = [err20] : vErrors.push(err20), errors++;
               }
             }
             if (data1.until !== void 0) {
               let data8 = data1.until;
               if (typeof data8 == "string") {
-                if (!pattern18.test(data8)) {
-                  let err21 = { instancePath: instancePath + "/waivers/" + i0 + "/until", schemaPath: "common.json#/$defs/date/pattern", keyword: "pattern", params: { pattern: "^[0-9]{4}-[0-9]{2}-[0-9]{2}$" }, message: 'must match pattern "^[0-9]{4}-[0-9]{2}-[0-9]{2}$"', schema: "^[0-9]{4}-[0-9]{2}-[0-9]{2}$", parentSchema: schema48, data: data8 };
+                if (!pattern4.test(data8)) {
+                  let err21 = { instancePath: instancePath + "/waivers/" + i0 + "/until", schemaPath: "common.json#/$defs/date/pattern", keyword: "pattern", params: { pattern: "^[0-9]{4}-[0-9]{2}-[0-9]{2}$" }, message: 'must match pattern "^[0-9]{4}-[0-9]{2}-[0-9]{2}$"', schema: "^[0-9]{4}-[0-9]{2}-[0-9]{2}$", parentSchema: schema33, data: data8 };
                   vErrors === null ? vErrors = [err21] : vErrors.push(err21), errors++;
                 }
               } else {
-                let err22 = { instancePath: instancePath + "/waivers/" + i0 + "/until", schemaPath: "common.json#/$defs/date/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema48.type, parentSchema: schema48, data: data8 };
+                let err22 = { instancePath: instancePath + "/waivers/" + i0 + "/until", schemaPath: "common.json#/$defs/date/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema33.type, parentSchema: schema33, data: data8 };
                 vErrors === null ? vErrors = [err22] : vErrors.push(err22), errors++;
               }
             }
           } else {
-            let err23 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema129.properties.waivers.items.type, parentSchema: schema129.properties.waivers.items, data: data1 };
+            let err23 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema164.properties.waivers.items.type, parentSchema: schema164.properties.waivers.items, data: data1 };
             vErrors === null ? vErrors = [err23] : vErrors.push(err23), errors++;
           }
         }
       } else {
-        let err24 = { instancePath: instancePath + "/waivers", schemaPath: "#/properties/waivers/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema129.properties.waivers.type, parentSchema: schema129.properties.waivers, data: data0 };
+        let err24 = { instancePath: instancePath + "/waivers", schemaPath: "#/properties/waivers/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema164.properties.waivers.type, parentSchema: schema164.properties.waivers, data: data0 };
         vErrors === null ? vErrors = [err24] : vErrors.push(err24), errors++;
       }
     }
   } else {
-    let err25 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema129.type, parentSchema: schema129, data };
+    let err25 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema164.type, parentSchema: schema164, data };
     vErrors === null ? vErrors = [err25] : vErrors.push(err25), errors++;
   }
-  return validate56.errors = vErrors, errors === 0;
+  return validate83.errors = vErrors, errors === 0;
 }
-validate56.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var validators = { estate, "price-list": price_list, "rule-pack": rule_pack, settings, waivers };
+validate83.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+var validators = { "audit-record": audit_record, estate, "price-list": price_list, "rule-pack": rule_pack, settings, waivers };
 export {
+  audit_record,
   estate,
   price_list,
   rule_pack,

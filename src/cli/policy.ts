@@ -1,0 +1,87 @@
+/** `ullage policy check`: a policy held against the estate it is for. */
+import { type Command, InvalidArgumentError } from 'commander';
+import { checkPolicy } from '../policy/check.ts';
+import type { Policy } from '../policy/policy.ts';
+import { ParsedFiles, readRevision } from '../policy/revision.ts';
+import { found, refused } from '../read/problem.ts';
+import { type PolicyFormat, policyFormats, reportPolicyCheck } from '../report/policy.ts';
+import { reportProblems } from '../report/problems.ts';
+import { dayOf, type Finished, terminal } from './edge.ts';
+import { treeAt, withRepository } from './repository.ts';
+
+interface PolicyCheckFlags {
+  readonly repo: string;
+  readonly at?: string;
+  readonly soon: number;
+  readonly now?: string;
+  readonly format: PolicyFormat;
+}
+
+/** A fortnight: long enough to have a waiver signed anew. */
+const usualSoon = 14;
+
+export async function runPolicyCheck({ repo, at, soon, now, format }: PolicyCheckFlags): Promise<Finished> {
+  const checked = await withRepository(repo, async (repository) => {
+    const day = dayOf(now);
+    const tree = await treeAt(repository, at);
+    if (!day.ok || !tree.ok)
+      return refused(...(day.ok ? [] : day.problems), ...(tree.ok ? [] : tree.problems));
+    const revision = await readRevision(tree.value, new ParsedFiles());
+    if (!revision.ok) return revision;
+    const { estate, priceLists, settings, rules, waivers, packs, hasPacks } = revision.value;
+    if (settings === undefined) {
+      return refused({
+        message: 'there is no ullage.yaml at the top of the repository',
+        advice: '`ullage new` writes one to start from.',
+      });
+    }
+    if (!hasPacks) {
+      return refused({
+        message: `there is no rule pack in ${settings.paths.policies}/`,
+        advice: 'Write one with `use: [starter]`; `ullage new` shows how one looks.',
+      });
+    }
+    const policy: Policy = { settings, priceLists, rules, waivers };
+    const remarks = checkPolicy(policy, packs, estate, { on: day.value, soon });
+    return found({ on: day.value, rules: rules.length, waivers: waivers.length, remarks });
+  });
+  if (!checked.ok) {
+    return {
+      output: reportProblems(checked.problems, terminal()),
+      code: 2,
+      reason: 'not judged: the policy cannot be read',
+    };
+  }
+  return { output: reportPolicyCheck(checked.value, format, terminal()), code: 0 };
+}
+
+const wholeDays = (text: string): number => {
+  if (!/^[0-9]{1,4}$/.test(text)) throw new InvalidArgumentError('Write a whole number of days, such as 14.');
+  return Number(text);
+};
+
+export const addPolicy = (program: Command, finish: (finished: Finished) => void): Command => {
+  const policy = program
+    .command('policy')
+    .summary('check a pack against the estate')
+    .description('Look after the policy itself.');
+  policy
+    .command('check')
+    .summary('what in the policy can do nothing, contradicts itself, or is about to run out')
+    .description(
+      'Hold the rule packs and waivers against the estate: unknown rules and parameters, rules that can find nothing, limits that overlap or exclude each other, entries looser than the shipped ones they override, waivers that end soon. A remark fails nothing.',
+    )
+    .option('--repo <dir>', 'the repository', '.')
+    .option('--at <ref>', 'a revision (default: the files as they are)')
+    .option('--soon <days>', 'a waiver that ends within so many days is remarked on', wholeDays, usualSoon)
+    .addOption(
+      policy
+        .createOption('--format <format>', 'what to print')
+        .choices([...policyFormats])
+        .default('text'),
+    )
+    .option('--now <date>', 'the day (default: today, in UTC)')
+    .addHelpText('after', '\nExamples:\n  ullage policy check\n  ullage policy check --at main --soon 30')
+    .action(async (flags: PolicyCheckFlags) => finish(await runPolicyCheck(flags)));
+  return policy;
+};

@@ -1,0 +1,464 @@
+/**
+ * A policy held against the estate it is for: what in it can do nothing, contradicts itself, or is about to run out.
+ * Pure, and no judgement: a remark fails nothing.
+ */
+
+import { daysBetween } from '../estate/dates.ts';
+import type { Belonging, Estate } from '../estate/estate.ts';
+import { compareMoney, type Money, money, showMoney, subtractMoney, sumMoney } from '../price/money.ts';
+import { offer } from '../read/nearest.ts';
+import { byPlace, type Place } from '../read/problem.ts';
+import { counted, type EntryOf, type PolicyChange, type RuleEntry } from '../rules/rule.ts';
+import { comparePolicies } from './direction.ts';
+import { gatherRules, type RulePack } from './pack.ts';
+import type { Policy, PolicyRule, Waiver } from './policy.ts';
+import { scopeOf } from './scope.ts';
+import { waiverUse } from './waiver.ts';
+
+/** What a remark is about. */
+export const remarkKinds = [
+  'unknown in scope',
+  'nothing in scope',
+  'over',
+  'limits of one scope',
+  'limits overlap',
+  'limit out of reach',
+  'limits add up',
+  'looser than shipped',
+  'waiver over',
+  'waiver ends soon',
+  'waiver for nothing',
+] as const;
+
+export type RemarkKind = (typeof remarkKinds)[number];
+
+export interface Remark {
+  readonly kind: RemarkKind;
+  /** The entry, or the rule and subject of the waiver. */
+  readonly name: string;
+  readonly place: Place;
+  readonly message: string;
+  readonly advice: string;
+}
+
+export interface CheckOptions {
+  /** The day, RFC 3339 full-date. */
+  readonly on: string;
+  /** A waiver that ends within so many days ends soon. */
+  readonly soon: number;
+}
+
+/**
+ * Holds a policy against an estate.
+ *
+ * @param packs the repository's own packs, from which the policy's rules were gathered
+ * @returns remarks in order of place
+ */
+export function checkPolicy(
+  policy: Policy,
+  packs: readonly RulePack[],
+  estate: Estate,
+  { on, soon }: CheckOptions,
+): readonly Remark[] {
+  const ground = groundOf(policy, estate);
+  // What ships is not for anybody here to mend, and is scoped to nothing.
+  const own = policy.rules.filter(({ shippedIn }) => shippedIn === undefined);
+  return [
+    ...own.flatMap((rule) => scopeRemarks(rule, ground)),
+    ...own.flatMap((rule) => overRemarks(rule, on)),
+    ...limitRemarks(policy, ground, on),
+    ...looserRemarks(policy, packs, on),
+    ...policy.waivers.flatMap((waiver) => waiverRemarks(waiver, policy, ground, on, soon)),
+  ].sort(byPlace);
+}
+
+type Kind = 'server' | 'volume' | 'volume-group' | 'file-system' | 'site';
+
+/** One thing as a scope sees it. */
+interface Thing {
+  readonly kind: Kind;
+  readonly belonging: Belonging;
+  readonly tier: string | undefined;
+}
+
+function* everything(estate: Estate): Iterable<Thing> {
+  for (const belonging of estate.servers.values()) yield { kind: 'server', belonging, tier: undefined };
+  for (const belonging of estate.volumes.values()) yield { kind: 'volume', belonging, tier: belonging.tier };
+  for (const belonging of estate.groups.values()) yield { kind: 'volume-group', belonging, tier: undefined };
+  for (const belonging of estate.fileSystems.values())
+    yield { kind: 'file-system', belonging, tier: undefined };
+}
+
+/** What a policy stands on: everything a scope is asked about, and every name it can choose by. */
+interface Ground {
+  readonly things: readonly Thing[];
+  readonly teams: ReadonlySet<string>;
+  readonly sites: ReadonlySet<string>;
+  readonly tiers: ReadonlySet<string>;
+  readonly labels: ReadonlyMap<string, ReadonlySet<string>>;
+  /** Whatever a finding can be about, by name. */
+  readonly subjects: ReadonlySet<string>;
+}
+
+function groundOf({ settings, priceLists, rules }: Policy, estate: Estate): Ground {
+  const sites = new Set(settings.sites.keys());
+  const teams = new Set<string>();
+  const tiers = new Set(priceLists.flatMap((list) => [...list.tiers.keys()]));
+  const labels = new Map<string, Set<string>>();
+  const things = [
+    ...everything(estate),
+    ...[...sites].map(
+      (site): Thing => ({ kind: 'site', belonging: { team: undefined, site, labels: {} }, tier: undefined }),
+    ),
+  ];
+  for (const { belonging, tier } of things) {
+    if (belonging.team !== undefined) teams.add(belonging.team);
+    if (belonging.site !== undefined) sites.add(belonging.site);
+    if (tier !== undefined) tiers.add(tier);
+    for (const [label, value] of Object.entries(belonging.labels)) {
+      labels.set(label, (labels.get(label) ?? new Set()).add(value));
+    }
+  }
+  const subjects = new Set([
+    'estate',
+    'head',
+    ...estate.servers.keys(),
+    ...estate.volumes.keys(),
+    ...estate.groups.keys(),
+    ...estate.fileSystems.keys(),
+    ...teams,
+    ...sites,
+    ...[...labels].flatMap(([label, values]) => [...values].map((value) => `${label}=${value}`)),
+    ...rules.map(({ name }) => name),
+  ]);
+  return { things, teams, sites, tiers, labels, subjects };
+}
+
+const anyThing: readonly Kind[] = ['server', 'volume', 'volume-group', 'file-system'];
+
+/** What kinds of things an entry's scope is asked about. */
+function looksAt(entry: RuleEntry): readonly Kind[] {
+  switch (entry.rule) {
+    case 'growth-step':
+    case 'deletion-prepared':
+    case 'detached-volume-owned':
+    case 'exclusive-attachment':
+      return ['volume'];
+    case 'boot-volume-stays':
+      return ['server'];
+    case 'group-travels-whole':
+      return ['volume-group'];
+    case 'max-monthly-spend':
+    case 'same-site':
+    case 'tier-bounds':
+      return ['server', 'volume'];
+    case 'no-shrink':
+    case 'growth-followed-through':
+      return ['volume', 'volume-group', 'file-system'];
+    case 'minimum-headroom':
+      switch (entry.of) {
+        case 'quota':
+          return ['site'];
+        case 'attachment-slots':
+          return ['server'];
+        case 'volume-group':
+        case 'file-system':
+          return [entry.of];
+      }
+      return anyThing;
+    case 'naming':
+      return [
+        ...(entry.server === undefined ? [] : (['server'] as const)),
+        ...(entry.volume === undefined ? [] : (['volume'] as const)),
+        ...(entry['volume-group'] === undefined ? [] : (['volume-group'] as const)),
+        ...(entry.mount === undefined ? [] : (['file-system'] as const)),
+      ];
+    case 'shape':
+      return entry.of === 'change' ? anyThing : [entry.of];
+    case 'destructive-changes-few':
+    case 'freeze':
+    case 'policy-apart':
+      return anyThing;
+  }
+}
+
+function scopeRemarks({ name, entry, place }: PolicyRule, known: Ground): readonly Remark[] {
+  const { where } = entry;
+  if (where === undefined) return [];
+  const remarks: Remark[] = [];
+  const unknown = (what: string, value: string, among: Iterable<string>): void => {
+    remarks.push({
+      kind: 'unknown in scope',
+      name,
+      place,
+      message: `${name} is for the ${what} ${value}, of which there is none in the estate`,
+      advice: `${offer(value, [...among].sort())}Put the name right, or take it out until there is one.`,
+    });
+  };
+  for (const team of where.teams ?? []) if (!known.teams.has(team)) unknown('team', team, known.teams);
+  for (const site of where.sites ?? []) if (!known.sites.has(site)) unknown('site', site, known.sites);
+  for (const tier of where.tiers ?? []) if (!known.tiers.has(tier)) unknown('tier', tier, known.tiers);
+  for (const [label, wanted] of Object.entries(where.labels ?? {})) {
+    const values = known.labels.get(label);
+    if (values === undefined) unknown('label', label, known.labels.keys());
+    else {
+      for (const value of typeof wanted === 'string' ? [wanted] : wanted) {
+        if (!values.has(value)) unknown(`label ${label} with the value`, value, values);
+      }
+    }
+  }
+  const scope = scopeOf(entry);
+  if (
+    remarks.length === 0 &&
+    !known.things.some(
+      ({ kind, belonging, tier }) => looksAt(entry).includes(kind) && scope.includes(belonging, tier),
+    )
+  ) {
+    remarks.push({
+      kind: 'nothing in scope',
+      name,
+      place,
+      message: `${name} can find nothing: no ${looksAt(entry).join(', ').replaceAll('-', ' ')} in the estate fits all that its where asks for`,
+      advice: 'Ask for less in where; every key that is given must fit.',
+    });
+  }
+  return remarks;
+}
+
+function overRemarks({ name, entry, place }: PolicyRule, on: string): readonly Remark[] {
+  if (entry.rule !== 'max-monthly-spend' && entry.rule !== 'freeze') return [];
+  return entry.until !== undefined && entry.until < on
+    ? [
+        {
+          kind: 'over',
+          name,
+          place,
+          message: `${name} held until ${entry.until} and does nothing any more`,
+          advice: 'Delete it, or give it new dates.',
+        },
+      ]
+    : [];
+}
+
+/** One limit, and what counts under it. */
+interface Limit {
+  readonly name: string;
+  readonly place: Place;
+  readonly entry: EntryOf<'max-monthly-spend'>;
+  readonly amount: Money;
+  /** By the place of each in the list of everything that costs. */
+  readonly counts: ReadonlySet<number>;
+}
+
+/** Limits against each other, by what of this estate counts under each: nested, the same, or crossing. */
+function limitRemarks({ rules, settings }: Policy, { things }: Ground, on: string): readonly Remark[] {
+  const costly = things.filter(({ kind }) => kind === 'server' || kind === 'volume');
+  const limits = rules
+    .flatMap((rule) => limitsOf(rule, costly))
+    .filter(({ entry, counts }) => counts.size > 0 && (entry.until === undefined || entry.until >= on));
+  const shown = (amount: Money): string => `${showMoney(amount, settings.currency)} ${settings.currency}`;
+  const remarks: Remark[] = [];
+  for (const [index, later] of limits.entries()) {
+    for (const earlier of limits.slice(0, index)) {
+      if (earlier.entry === later.entry || !holdTogether(earlier.entry, later.entry)) continue;
+      const remark = pairRemark(earlier, later, shown);
+      if (remark !== undefined) remarks.push(remark);
+    }
+  }
+  return [...remarks, ...limits.flatMap((limit) => sumRemark(limit, limits, shown))];
+}
+
+function limitsOf({ name, entry, place }: PolicyRule, costly: readonly Thing[]): readonly Limit[] {
+  if (entry.rule !== 'max-monthly-spend') return [];
+  const scope = scopeOf(entry);
+  const each = entry.each;
+  const byKey = new Map<string, Set<number>>();
+  for (const [index, { belonging, tier }] of costly.entries()) {
+    if (!scope.includes(belonging, tier)) continue;
+    const key = each === undefined ? '' : belonging[each];
+    if (key === undefined) continue;
+    const counts = byKey.get(key) ?? new Set();
+    byKey.set(key, counts.add(index));
+  }
+  return [...byKey].map(([key, counts]) => ({
+    name: key === '' ? name : `${name} (${each} ${key})`,
+    place,
+    entry,
+    amount: money(entry.limit),
+    counts,
+  }));
+}
+
+type Span = Pick<EntryOf<'max-monthly-spend'>, 'from' | 'until'>;
+
+/** Whether there is a day on which both hold. */
+const holdTogether = (a: Span, b: Span): boolean =>
+  (a.from ?? '') <= (b.until ?? '9999-12-31') && (b.from ?? '') <= (a.until ?? '9999-12-31');
+
+const isWithin = (inner: Limit, outer: Limit): boolean =>
+  inner.counts.size <= outer.counts.size && [...inner.counts].every((each) => outer.counts.has(each));
+
+const areApart = (a: Limit, b: Limit): boolean => ![...a.counts].some((each) => b.counts.has(each));
+
+function pairRemark(a: Limit, b: Limit, shown: (amount: Money) => string): Remark | undefined {
+  if (areApart(a, b)) return undefined;
+  const [aInB, bInA] = [isWithin(a, b), isWithin(b, a)];
+  if (aInB && bInA) {
+    const [lower, higher] = compareMoney(a.amount, b.amount) <= 0 ? [a, b] : [b, a];
+    return {
+      kind: 'limits of one scope',
+      name: higher.name,
+      place: higher.place,
+      message: `${higher.name} (${shown(higher.amount)}) counts just what ${lower.name} counts, whose limit is ${shown(lower.amount)}; only the lower can be broken`,
+      advice: 'Keep one of the two.',
+    };
+  }
+  if (!aInB && !bInA) {
+    const both = [...a.counts].filter((each) => b.counts.has(each)).length;
+    return {
+      kind: 'limits overlap',
+      name: b.name,
+      place: b.place,
+      message: `${b.name} and ${a.name} both count ${counted(both, 'thing')}, and each counts others besides: what is spent there uses up both`,
+      advice: 'Choose the two scopes apart, or one within the other.',
+    };
+  }
+  const [inner, outer] = aInB ? [a, b] : [b, a];
+  return compareMoney(inner.amount, outer.amount) > 0
+    ? {
+        kind: 'limit out of reach',
+        name: inner.name,
+        place: inner.place,
+        message: `${inner.name} allows ${shown(inner.amount)}, and ${outer.name}, which counts all of it and more, only ${shown(outer.amount)}`,
+        advice: 'Lower the inner limit, or raise the outer one.',
+      }
+    : undefined;
+}
+
+/** Whether the limits within one, each as wide as can be and apart from the others, together allow more than it. */
+function sumRemark(
+  outer: Limit,
+  limits: readonly Limit[],
+  shown: (amount: Money) => string,
+): readonly Remark[] {
+  const inside = limits.filter(
+    (each) =>
+      each !== outer &&
+      each.counts.size < outer.counts.size &&
+      holdTogether(each.entry, outer.entry) &&
+      isWithin(each, outer),
+  );
+  const widest = inside.filter(
+    (each) => !inside.some((other) => other.counts.size > each.counts.size && isWithin(each, other)),
+  );
+  const apart = widest.every((each, index) => widest.slice(0, index).every((other) => areApart(each, other)));
+  const sum = sumMoney(widest.map(({ amount }) => amount));
+  if (widest.length < 2 || !apart || compareMoney(sum, outer.amount) <= 0) return [];
+  return [
+    {
+      kind: 'limits add up',
+      name: outer.name,
+      place: outer.place,
+      message: `the limits within ${outer.name} (${widest.map(({ name }) => name).join(', ')}) allow ${shown(sum)} together, ${shown(subtractMoney(sum, outer.amount))} more than it does: each can be kept and ${outer.name} still be broken`,
+      advice: 'Lower them, or raise it; or leave it so, where not all will need all of theirs.',
+    },
+  ];
+}
+
+/** Entries that override a shipped one of the same name and let more through. */
+function looserRemarks(policy: Policy, packs: readonly RulePack[], on: string): readonly Remark[] {
+  const shipped = gatherRules(packs.map((pack) => ({ ...pack, entries: [] })));
+  if (!shipped.ok) return [];
+  const names = new Set(shipped.value.map(({ name }) => name));
+  const own = new Map(
+    packs.flatMap(({ entries }) => entries.map((entry) => [entry.name, entry.place] as const)),
+  );
+  return comparePolicies({ ...policy, rules: shipped.value }, policy, on).flatMap(
+    (change): readonly Remark[] => {
+      const place = own.get(change.name);
+      if (change.of !== 'rule' || place === undefined || !names.has(change.name)) return [];
+      if (change.direction !== 'looser' && change.direction !== 'unknown') return [];
+      return [
+        {
+          kind: 'looser than shipped',
+          name: change.name,
+          place,
+          message: `${change.name} ${looserWords(change)}`,
+          advice: 'Leave it so where that is meant, with a comment beside it that says why.',
+        },
+      ];
+    },
+  );
+}
+
+function looserWords({ direction, key, from, to }: PolicyChange): string {
+  if (key === undefined) return 'is switched off, and a pack that is used has it';
+  const compared =
+    direction === 'looser'
+      ? 'is looser than'
+      : 'differs, in a way that cannot be told tighter from looser, from';
+  return `${compared} the entry that it overrides: ${key} goes from ${from ?? 'nothing'} to ${to ?? 'nothing'}`;
+}
+
+function waiverRemarks(
+  waiver: Waiver,
+  policy: Policy,
+  { subjects }: Ground,
+  on: string,
+  soon: number,
+): readonly Remark[] {
+  const { rule, subject, until, place } = waiver;
+  const name = `${rule} for ${subject}`;
+  const remark = (kind: RemarkKind, message: string, advice: string): Remark => ({
+    kind,
+    name,
+    place,
+    message,
+    advice,
+  });
+  const { state } = waiverUse(waiver, policy.rules, new Set(), on);
+  if (state === 'unknown rule') {
+    const names = policy.rules.flatMap((each) => [each.name, each.entry.rule]);
+    return [
+      remark(
+        'waiver for nothing',
+        `the waiver is for ${rule}, and there is no such rule or entry`,
+        `${offer(rule, names)}Put the name right.`,
+      ),
+    ];
+  }
+  const remarks: Remark[] = [];
+  const left = daysBetween(on, until);
+  if (state === 'expired')
+    remarks.push(
+      remark('waiver over', `the waiver of ${name} held until ${until}`, 'Delete it; history keeps it.'),
+    );
+  else if (left <= soon) {
+    remarks.push(
+      remark(
+        'waiver ends soon',
+        `the waiver of ${name} ends on ${until}, ${left === 0 ? 'which is today' : `in ${counted(left, 'day')}`}`,
+        'Put right what it lets stand, or have it signed anew.',
+      ),
+    );
+  }
+  if (!policy.rules.some((each) => each.name === rule || each.entry.rule === rule)) {
+    remarks.push(
+      remark(
+        'waiver for nothing',
+        `the waiver is for ${rule}, which no pack here asks for`,
+        'Delete it, or name the entry that it is for.',
+      ),
+    );
+  }
+  if (!subjects.has(subject)) {
+    remarks.push(
+      remark(
+        'waiver for nothing',
+        `the waiver is for ${subject}, which is not in the estate`,
+        `${offer(subject, [...subjects])}Put the name right, or delete the waiver.`,
+      ),
+    );
+  }
+  return remarks;
+}

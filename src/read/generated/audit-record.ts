@@ -1,0 +1,465 @@
+/* Generated from schema/ and src/rules/ by `npm run generate`; do not edit. */
+
+/**
+ * The day it was judged as of: the committer's date, in UTC.
+ */
+export type Date = string;
+/**
+ * The verdict.
+ */
+export type AuditVerdict = 'pass' | 'fail' | 'not judged';
+/**
+ * A level of SARIF 2.1.0.
+ */
+export type AuditLevel = 'error' | 'warning' | 'note';
+/**
+ * The first day on which it holds.
+ */
+export type Date1 = string;
+/**
+ * The last day on which it holds.
+ */
+export type Date2 = string;
+/**
+ * Before the commit.
+ */
+export type AuditMoney = string;
+/**
+ * After it.
+ */
+export type AuditMoney1 = string;
+/**
+ * The difference.
+ */
+export type AuditMoney2 = string;
+/**
+ * Before the commit.
+ */
+export type AuditMoney3 = string;
+/**
+ * After it.
+ */
+export type AuditMoney4 = string;
+/**
+ * The difference.
+ */
+export type AuditMoney5 = string;
+
+/**
+ * The judgement of one commit of the main branch, replayed: one line of `ullage audit --format ndjson`. Every key is always there.
+ */
+export interface AuditRecord {
+  /**
+   * The commit.
+   */
+  commit: string;
+  /**
+   * Its tree.
+   */
+  tree: string;
+  /**
+   * Its first parent, which it was judged against; null for the first commit of all.
+   */
+  base: string | null;
+  /**
+   * How many parents it has; two or more make it a merge.
+   */
+  parents: number;
+  on: Date;
+  /**
+   * The committer's date and time, RFC 3339.
+   */
+  committed: string;
+  /**
+   * The author's date and time, RFC 3339.
+   */
+  authored: string;
+  author: AuditPerson;
+  committer: AuditPerson;
+  /**
+   * The first line of the message.
+   */
+  subject: string;
+  /**
+   * In the order of the message.
+   */
+  trailers: AuditTrailer[];
+  /**
+   * Whether a signature is there. Whose it is, and whether it is good, is not known.
+   */
+  signature: 'present' | 'absent';
+  /**
+   * What kinds of files it changed.
+   */
+  touched: ('settings' | 'storage' | 'prices' | 'policies' | 'waivers')[];
+  verdict: AuditVerdict;
+  /**
+   * Why, one sentence each, the gravest first.
+   */
+  reasons: string[];
+  /**
+   * Whose policy judged: the commit's own only where the base had none; null where nothing was judged.
+   */
+  policyFrom: 'base' | 'head' | null;
+  /**
+   * The level from which a finding fails.
+   */
+  failOn: 'error' | 'warning';
+  /**
+   * What came, got worse or went with the commit, the gravest first.
+   */
+  findings: AuditFinding[];
+  /**
+   * How many findings stand after it; null where nothing was judged.
+   */
+  standing: AuditCounts | null;
+  /**
+   * What came and went since the record before; null where nothing was judged.
+   */
+  between: AuditBetween | null;
+  /**
+   * Findings that go on under other names.
+   */
+  renamed: AuditRenamed[];
+  /**
+   * Waivers that were used, or were wanted after their date.
+   */
+  waivers: AuditWaiverUse[];
+  /**
+   * What it costs a month; null where nothing was judged.
+   */
+  cost: AuditCost | null;
+  /**
+   * What the commit altered in the policy.
+   */
+  policyChanges: AuditPolicyChange[];
+  /**
+   * What the policy that it brought would have said; null where it altered none.
+   */
+  proposed: AuditOpinion | null;
+  /**
+   * What the policy that was tried would have said; null where none was.
+   */
+  tried: AuditOpinion | null;
+  /**
+   * What stood in the way, where it was not judged.
+   */
+  problems: AuditProblem[];
+}
+/**
+ * Who, as the commit names them.
+ */
+export interface AuditPerson {
+  /**
+   * The name.
+   */
+  name: string;
+  /**
+   * The address.
+   */
+  email: string;
+}
+/**
+ * One line at the end of the commit message, such as Reviewed-by.
+ */
+export interface AuditTrailer {
+  /**
+   * What stands before the colon.
+   */
+  key: string;
+  /**
+   * What stands after it.
+   */
+  value: string;
+}
+/**
+ * What a rule said of the change.
+ */
+export interface AuditFinding {
+  /**
+   * The rule.
+   */
+  rule: string;
+  /**
+   * The name of the entry in the rule pack.
+   */
+  entry: string;
+  level: AuditLevel;
+  /**
+   * SARIF 2.1.0: came with the commit, was made worse by it, or went with it.
+   */
+  baselineState: 'new' | 'updated' | 'absent';
+  /**
+   * Whether it stands until it is mended, or was said of the change alone.
+   */
+  about: 'state' | 'change';
+  subject: AuditSubject;
+  /**
+   * Tells several findings of one entry about one subject apart.
+   */
+  facet: string | null;
+  /**
+   * What is wrong.
+   */
+  message: string;
+  /**
+   * Whether it made the verdict fail.
+   */
+  fails: boolean;
+  place: AuditPlace;
+  /**
+   * The waiver that let it stand.
+   */
+  waiver: AuditWaiver | null;
+}
+/**
+ * What it is about.
+ */
+export interface AuditSubject {
+  /**
+   * The kind of thing.
+   */
+  kind:
+    | 'estate'
+    | 'site'
+    | 'team'
+    | 'label'
+    | 'scope'
+    | 'server'
+    | 'volume'
+    | 'volume-group'
+    | 'file-system'
+    | 'branch';
+  /**
+   * Its name.
+   */
+  name: string;
+}
+/**
+ * A place in a file of one of the two revisions.
+ */
+export interface AuditPlace {
+  /**
+   * The first parent, or the commit itself; null where it is not known which.
+   */
+  revision: 'base' | 'head' | null;
+  /**
+   * The path from the top of the repository.
+   */
+  file: string;
+  /**
+   * Counts from 1.
+   */
+  line: number;
+  /**
+   * Counts from 1, in UTF-16 units.
+   */
+  column: number;
+}
+/**
+ * A waiver.
+ */
+export interface AuditWaiver {
+  /**
+   * The rule or entry it is for.
+   */
+  rule: string;
+  /**
+   * The subject it is for.
+   */
+  subject: string;
+  /**
+   * Why.
+   */
+  reason: string;
+  /**
+   * Who answers for it.
+   */
+  approvedBy: string;
+  from: Date1;
+  until: Date2;
+  /**
+   * Where it stands.
+   */
+  file: string;
+  /**
+   * Its line.
+   */
+  line: number;
+}
+/**
+ * How many findings stand after the commit, waived ones among them.
+ */
+export interface AuditCounts {
+  /**
+   * Errors.
+   */
+  error: number;
+  /**
+   * Warnings.
+   */
+  warning: number;
+  /**
+   * Notes.
+   */
+  note: number;
+}
+/**
+ * What came and went on the base since the record before, with no change of storage: by the day, the policy, the prices or the readings.
+ */
+export interface AuditBetween {
+  /**
+   * Whether the replay began here; `came` is then all that stood at the beginning.
+   */
+  began: boolean;
+  /**
+   * What is said that was not.
+   */
+  came: AuditStanding[];
+  /**
+   * What is no longer said.
+   */
+  went: AuditStanding[];
+}
+/**
+ * A finding that stood without a change of storage.
+ */
+export interface AuditStanding {
+  /**
+   * The rule.
+   */
+  rule: string;
+  /**
+   * The name of the entry.
+   */
+  entry: string;
+  level: AuditLevel;
+  subject: AuditSubject;
+  /**
+   * As in a finding.
+   */
+  facet: string | null;
+  /**
+   * What is wrong.
+   */
+  message: string;
+}
+/**
+ * A finding that goes on under another name.
+ */
+export interface AuditRenamed {
+  /**
+   * The name of the entry.
+   */
+  entry: string;
+  from: AuditNamed;
+  to: AuditNamed;
+}
+/**
+ * What a finding is told by.
+ */
+export interface AuditNamed {
+  subject: AuditSubject;
+  /**
+   * As in a finding.
+   */
+  facet: string | null;
+}
+/**
+ * What became of a waiver in this judgement.
+ */
+export interface AuditWaiverUse {
+  /**
+   * It let a finding stand; or its date was over, and there still was a finding that it was for.
+   */
+  state: 'used' | 'lapsed';
+  waiver: AuditWaiver;
+  /**
+   * How many findings.
+   */
+  findings: number;
+}
+/**
+ * What the estate costs a month.
+ */
+export interface AuditCost {
+  /**
+   * ISO 4217.
+   */
+  currency: string;
+  before: AuditMoney;
+  after: AuditMoney1;
+  difference: AuditMoney2;
+  /**
+   * By team, in order of name.
+   */
+  teams: AuditTeam[];
+}
+/**
+ * What a team's storage costs a month.
+ */
+export interface AuditTeam {
+  /**
+   * The team; null for what belongs to none.
+   */
+  team: string | null;
+  before: AuditMoney3;
+  after: AuditMoney4;
+  difference: AuditMoney5;
+}
+/**
+ * One alteration of the policy.
+ */
+export interface AuditPolicyChange {
+  /**
+   * Whether it lets more through.
+   */
+  direction: 'tighter' | 'looser' | 'neither' | 'unknown';
+  /**
+   * What was altered.
+   */
+  of: 'rule' | 'waiver' | 'price-list' | 'settings';
+  /**
+   * Its name.
+   */
+  name: string;
+  /**
+   * The parameter or key.
+   */
+  key: string | null;
+  /**
+   * What it was.
+   */
+  from: string | null;
+  /**
+   * What it is.
+   */
+  to: string | null;
+}
+/**
+ * What another policy would have said.
+ */
+export interface AuditOpinion {
+  verdict: AuditVerdict;
+  /**
+   * Why.
+   */
+  reasons: string[];
+}
+/**
+ * What stood in the way of a judgement.
+ */
+export interface AuditProblem {
+  /**
+   * Where.
+   */
+  place: AuditPlace | null;
+  /**
+   * What is wrong.
+   */
+  message: string;
+  /**
+   * What to do.
+   */
+  advice: string;
+}

@@ -1,0 +1,258 @@
+import { describe, expect, it } from 'vitest';
+import { checkPolicy } from '../../src/policy/check.ts';
+import { gatherRules } from '../../src/policy/pack.ts';
+import type { Policy, Waiver } from '../../src/policy/policy.ts';
+import { estateOf, packOf, pricesOf, readPack, settingsOf, value } from '../rules/branch.ts';
+
+const office = estateOf(`
+servers:
+  plate-scanner: { team: imagery, site: north-quay }
+  books: { team: ledger, site: south-quay }
+volumes:
+  plates-1: { size: 100 GiB, tier: bulk, team: imagery, site: north-quay, labels: { use: scans } }
+  plates-2: { size: 100 GiB, tier: steady, team: imagery, site: north-quay }
+  ledger-1: { size: 50 GiB, tier: steady, team: ledger, site: south-quay }
+attachments:
+  - { volume: plates-1, server: plate-scanner }
+volume-groups:
+  plates:
+    team: imagery
+    members: [plates-1, plates-2]
+`);
+
+const on = '2026-11-20';
+
+interface Told {
+  readonly entries?: readonly string[];
+  readonly use?: string;
+  readonly waivers?: readonly Partial<Waiver>[];
+  readonly soon?: number;
+}
+
+const waiver: Waiver = {
+  rule: 'no-shrink',
+  subject: 'plates-1',
+  kind: undefined,
+  reason: 'a copy was made',
+  approvedBy: 'head of imagery',
+  from: '2026-11-01',
+  until: '2026-12-31',
+  place: { file: 'waivers/2026.yaml', line: 2, column: 5 },
+};
+
+/** What is remarked: `kind line: message`. */
+function remarked({ entries = [], use, waivers = [], soon = 14 }: Told): readonly string[] {
+  const text = `${use === undefined ? '' : `use: [${use}]\n`}${entries.length === 0 ? 'rules: []\n' : packOf(entries)}`;
+  const pack = value(readPack(text));
+  const policy: Policy = {
+    settings: settingsOf(),
+    priceLists: [pricesOf()],
+    rules: value(gatherRules([pack])),
+    waivers: waivers.map((each) => ({ ...waiver, ...each })),
+  };
+  return checkPolicy(policy, [pack], office, { on, soon }).map(
+    ({ kind, place, message, advice }) => `${kind} ${place.line}: ${message} | ${advice}`,
+  );
+}
+
+const limit = (name: string, amount: number, more = ''): string =>
+  `{ name: ${name}, rule: max-monthly-spend, limit: "${amount}"${more} }`;
+
+describe('a rule that can find nothing in this estate', () => {
+  it('is left alone where it fits something', () => {
+    expect(
+      remarked({
+        entries: [
+          '{ rule: no-shrink, where: { teams: [imagery], sites: [north-quay], tiers: [bulk], labels: { use: scans } } }',
+          '{ rule: minimum-headroom, of: quota, where: { sites: [north-quay] } }',
+        ],
+      }),
+    ).toEqual([]);
+  });
+
+  it('is told by the misspelt team, with the nearest one', () => {
+    expect(remarked({ entries: ['{ rule: no-shrink, where: { teams: [imagry] } }'] })).toEqual([
+      'unknown in scope 2: no-shrink is for the team imagry, of which there is none in the estate | Did you mean imagery? Put the name right, or take it out until there is one.',
+    ]);
+  });
+
+  it('is told of each unknown site, tier, label and value of a label', () => {
+    const where = '{ sites: [west-quay], tiers: [gold], labels: { usage: scans, use: prints } }';
+    expect(
+      remarked({ entries: [`{ rule: no-shrink, where: ${where} }`] }).map((each) => each.split(',')[0]),
+    ).toEqual([
+      'unknown in scope 2: no-shrink is for the site west-quay',
+      'unknown in scope 2: no-shrink is for the tier gold',
+      'unknown in scope 2: no-shrink is for the label usage',
+      'unknown in scope 2: no-shrink is for the label use with the value prints',
+    ]);
+  });
+
+  it('is told where every name is known, and nothing has them all', () => {
+    expect(
+      remarked({ entries: ['{ rule: no-shrink, where: { teams: [ledger], sites: [north-quay] } }'] }),
+    ).toEqual([expect.stringMatching(/^nothing in scope 2: no-shrink can find nothing/)]);
+  });
+
+  it('is told where the rule looks at things that the scope never has', () => {
+    expect(
+      remarked({ entries: ['{ rule: naming, server: "[a-z-]+", where: { tiers: [bulk] } }'] }),
+    ).toHaveLength(1);
+    expect(
+      remarked({ entries: ['{ rule: minimum-headroom, of: quota, where: { teams: [imagery] } }'] }),
+    ).toHaveLength(1);
+    expect(remarked({ entries: ['{ rule: group-travels-whole, where: { teams: [ledger] } }'] })).toHaveLength(
+      1,
+    );
+  });
+});
+
+describe('limits against each other', () => {
+  it('pass where a team has its own within the estate, and they fit', () => {
+    expect(
+      remarked({
+        entries: [
+          limit('all', 200),
+          limit('imagery', 150, ', where: { teams: [imagery] }'),
+          limit('ledger', 50, ', where: { teams: [ledger] }'),
+        ],
+      }),
+    ).toEqual([]);
+  });
+
+  it('are told where together they allow a cent more than the estate', () => {
+    const [sum = '', ...more] = remarked({
+      entries: [
+        limit('all', 200),
+        limit('imagery', 150, ', where: { teams: [imagery] }'),
+        limit('ledger', 50.01, ', where: { teams: [ledger] }'),
+      ],
+    });
+    expect(sum).toContain(
+      'limits add up 2: the limits within all (imagery, ledger) allow 200.01 EUR together, 0.01 EUR more',
+    );
+    expect(more).toEqual([]);
+  });
+
+  it('are added up by team where one entry sets one for each', () => {
+    expect(remarked({ entries: [limit('all', 200), limit('team', 150, ', each: team')] })[0]).toContain(
+      'the limits within all (team (team imagery), team (team ledger)) allow 300.00 EUR together, 100.00 EUR more',
+    );
+  });
+
+  it('are told where two count the same', () => {
+    expect(
+      remarked({
+        entries: [
+          limit('one', 100, ', where: { teams: [imagery] }'),
+          limit('other', 80, ', where: { teams: [imagery] }'),
+        ],
+      }),
+    ).toEqual([
+      'limits of one scope 2: one (100.00 EUR) counts just what other counts, whose limit is 80.00 EUR; only the lower can be broken | Keep one of the two.',
+    ]);
+  });
+
+  it('are told where they cross', () => {
+    expect(
+      remarked({
+        entries: [
+          limit('steady', 100, ', where: { tiers: [steady] }'),
+          limit('imagery', 100, ', where: { teams: [imagery] }'),
+        ],
+      })[0],
+    ).toMatch(/^limits overlap 2: steady and imagery both count 1 thing/);
+  });
+
+  it('are told where the inner can never be reached', () => {
+    expect(
+      remarked({ entries: [limit('all', 50), limit('imagery', 60, ', where: { teams: [imagery] }')] })[0],
+    ).toMatch(/^limit out of reach 3: imagery allows 60.00 EUR, and all, .* only 50.00 EUR/);
+  });
+
+  it('are not held against each other where no day is in both', () => {
+    const spring = ', where: { teams: [imagery] }, from: 2027-03-01, until: 2027-05-31';
+    const summer = ', where: { teams: [imagery] }, from: 2027-06-01';
+    expect(remarked({ entries: [limit('spring', 100, spring), limit('summer', 80, summer)] })).toEqual([]);
+    const early = summer.replace('06-01', '05-31');
+    expect(remarked({ entries: [limit('spring', 100, spring), limit('summer', 80, early)] })).toHaveLength(1);
+  });
+
+  it('and freezes that are over are told', () => {
+    expect(remarked({ entries: [limit('old', 1, ', until: 2026-11-19')] })).toEqual([
+      expect.stringMatching(/^over 2: old held until 2026-11-19/),
+    ]);
+    expect(remarked({ entries: [limit('today', 1, ', until: 2026-11-20')] })).toEqual([]);
+    expect(remarked({ entries: ['{ rule: freeze, until: 2026-11-19 }'] })).toHaveLength(1);
+  });
+});
+
+describe('an entry that overrides a shipped one', () => {
+  it('is left alone where it is tighter', () => {
+    expect(remarked({ use: 'starter', entries: ['{ rule: growth-step, times: 4 }'] })).toEqual([]);
+  });
+
+  it('is told where it lets more through, with what', () => {
+    expect(remarked({ use: 'starter', entries: ['{ rule: growth-step, times: 40 }'] })).toEqual([
+      'looser than shipped 3: growth-step is looser than the entry that it overrides: times goes from 10 to 40 | Leave it so where that is meant, with a comment beside it that says why.',
+    ]);
+    expect(remarked({ use: 'starter', entries: ['{ rule: no-shrink, level: note }'] })[0]).toContain(
+      'level goes from error to note',
+    );
+    expect(
+      remarked({ use: 'starter', entries: ['{ rule: no-shrink, where: { teams: [imagery] } }'] })[0],
+    ).toContain('where.teams');
+  });
+
+  it('is told where it switches it off, at its own place', () => {
+    expect(
+      remarked({ use: 'starter', entries: ['{ rule: same-site }', '{ rule: no-shrink, enabled: false }'] }),
+    ).toEqual([expect.stringMatching(/^looser than shipped 4: no-shrink is switched off/)]);
+  });
+
+  it('is compared with the pack that is used, and with none where none is', () => {
+    expect(
+      remarked({ use: 'strict', entries: ['{ rule: growth-step, times: 10, by: 2 TiB }'] })[0],
+    ).toContain('times goes from 4 to 10');
+    expect(remarked({ entries: ['{ rule: growth-step, times: 40 }'] })).toEqual([]);
+  });
+});
+
+describe('waivers', () => {
+  const entries = ['{ rule: no-shrink }'];
+
+  it('are left alone while they hold for long enough', () => {
+    expect(remarked({ entries, waivers: [{ until: '2026-12-05' }] })).toEqual([]);
+  });
+
+  it('are told when they end within the days asked for', () => {
+    expect(remarked({ entries, waivers: [{ until: '2026-12-04' }] })).toEqual([
+      'waiver ends soon 2: the waiver of no-shrink for plates-1 ends on 2026-12-04, in 14 days | Put right what it lets stand, or have it signed anew.',
+    ]);
+    expect(remarked({ entries, waivers: [{ until: '2026-11-20' }] })[0]).toContain('which is today');
+    expect(remarked({ entries, waivers: [{ until: '2026-12-04' }], soon: 13 })).toEqual([]);
+  });
+
+  it('are told when they are over', () => {
+    expect(remarked({ entries, waivers: [{ until: '2026-11-19' }] })[0]).toMatch(
+      /^waiver over 2: .* held until 2026-11-19/,
+    );
+  });
+
+  it('are told when they are for a rule or a thing that is not there', () => {
+    expect(remarked({ entries, waivers: [{ rule: 'no-shrnk' }] })[0]).toContain(
+      'no such rule or entry | Did you mean no-shrink?',
+    );
+    expect(remarked({ entries, waivers: [{ rule: 'same-site' }] })[0]).toContain(
+      'which no pack here asks for',
+    );
+    expect(remarked({ entries, waivers: [{ subject: 'plates-l' }] })[0]).toContain(
+      'not in the estate | Did you mean plates-1?',
+    );
+  });
+});
+
+it('the shipped packs by themselves give nothing to remark on', () => {
+  expect(remarked({ use: 'starter' })).toEqual([]);
+  expect(remarked({ use: 'strict' })).toEqual([]);
+});

@@ -1,0 +1,331 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { comparePolicies, parameterDirection } from '../../src/policy/direction.ts';
+import { judge, type Side } from '../../src/policy/judge.ts';
+import { gatherRules, readRulePack } from '../../src/policy/pack.ts';
+import type { Policy } from '../../src/policy/policy.ts';
+import { rules } from '../../src/rules/registry.ts';
+import type { Parameter, Rule } from '../../src/rules/rule.ts';
+import {
+  documentOf,
+  estateOf,
+  type Files,
+  judged,
+  pack,
+  revisionOf,
+  today,
+  valueIn,
+} from '../estate/builder.ts';
+import { change, filesOf } from '../estate/random.ts';
+
+const every: readonly Rule[] = Object.values(rules);
+const parameters = every.flatMap((rule) =>
+  Object.entries(rule.parameters).map(([name, parameter]) => ({
+    what: `${name} of ${rule.name}`,
+    parameter,
+  })),
+);
+
+/** A lower and a higher value that the parameter's schema takes. As text, the higher ones come first. */
+function values({ schema }: Parameter): readonly [unknown, unknown] {
+  switch (schema.$ref) {
+    case 'common.json#/$defs/size':
+      return ['900 MiB', '1 GiB'];
+    case 'common.json#/$defs/amount':
+      return ['9.00', '10.00'];
+    case 'common.json#/$defs/date':
+      return ['2026-02-01', '2026-10-01'];
+  }
+  switch (schema.type) {
+    case 'boolean':
+      return [false, true];
+    case 'array':
+      return [['ext4'], ['ext4', 'btrfs']];
+    case 'number':
+      return [0.25, 0.5];
+    case 'integer':
+      return [9, 10];
+    default:
+      return ['a', 'b'];
+  }
+}
+
+describe('which way a parameter loosens is said by its rule', () => {
+  it.each(parameters)('$what', ({ parameter }) => {
+    const [low, high] = values(parameter);
+    const up = parameterDirection(parameter, low, high);
+    const down = parameterDirection(parameter, high, low);
+    switch (parameter.looser) {
+      case 'higher':
+      case 'longer':
+      case 'true':
+        expect([up, down]).toEqual(['looser', 'tighter']);
+        break;
+      case 'lower':
+      case 'shorter':
+      case 'false':
+        expect([up, down]).toEqual(['tighter', 'looser']);
+        break;
+      case 'neither':
+      case 'unknown':
+        expect([up, down]).toEqual([parameter.looser, parameter.looser]);
+        return;
+    }
+    expect(parameterDirection(parameter, low, low)).toBe('same');
+    const [given, taken] = [
+      parameterDirection(parameter, undefined, low),
+      parameterDirection(parameter, low, undefined),
+    ];
+    if (parameter.absent === 'loosest') expect([given, taken]).toEqual(['tighter', 'looser']);
+    if (parameter.absent === 'tightest') expect([given, taken]).toEqual(['looser', 'tighter']);
+    if (parameter.absent === 'default') {
+      expect(parameterDirection(parameter, undefined, parameter.schema.default)).toBe('same');
+      expect(parameter.schema.default).toBeDefined();
+    }
+  });
+
+  it('the same worth in other words is no change', () => {
+    const { by } = rules['growth-step'].parameters;
+    const { limit } = rules['max-monthly-spend'].parameters;
+    expect(by && parameterDirection(by, '1 TiB', '1024 GiB')).toBe('same');
+    expect(by && parameterDirection(by, '50 GiB', '50 GB')).toBe('tighter');
+    expect(limit && parameterDirection(limit, '120', '120.00')).toBe('same');
+  });
+
+  it('a list that loses some and gains others cannot be told', () => {
+    const types = rules['no-shrink'].parameters['allow-file-systems'];
+    expect(types && parameterDirection(types, ['ext4'], ['btrfs'])).toBe('unknown');
+  });
+});
+
+const base = { 'storage/a.yaml': 'volumes:\n  v: { size: 1 GiB, tier: bulk, team: imagery }\n' };
+
+/** What the gate lists when a branch changes files: direction, name, key. */
+async function listed(before: Files, after: Files): Promise<readonly string[]> {
+  const { policyChanges } = await judged({ ...base, ...before }, after);
+  return policyChanges.map(
+    ({ direction, name, key, from, to }) =>
+      `${direction}: ${name}${key === undefined ? '' : ` ${key}`} (${from ?? 'none'} to ${to ?? 'none'})`,
+  );
+}
+
+describe('a policy change is listed with its direction', () => {
+  const limit = (amount: string, more = '') =>
+    pack(`name: cap, rule: max-monthly-spend, limit: "${amount}"${more}`);
+
+  it.each([
+    ['a limit raised', limit('9.00'), limit('10.00'), ['looser: cap limit (9.00 to 10.00)']],
+    ['a limit lowered', limit('10.00'), limit('9.00'), ['tighter: cap limit (10.00 to 9.00)']],
+    ['the same limit in other words', limit('10'), limit('10.00'), []],
+    [
+      'a level lowered',
+      limit('9.00'),
+      limit('9.00', ', level: warning'),
+      ['looser: cap level (error to warning)'],
+    ],
+    [
+      'a limit that begins later',
+      limit('9.00'),
+      limit('9.00', ', from: 2027-01-01'),
+      ['looser: cap from (none to 2027-01-01)'],
+    ],
+    [
+      'a warning taken out',
+      limit('9.00', ', warn-from: 0.8'),
+      limit('9.00'),
+      ['looser: cap warn-from (0.8 to none)'],
+    ],
+    [
+      'a scope drawn narrower',
+      limit('9.00'),
+      limit('9.00', ', where: { teams: [imagery] }'),
+      ['looser: cap where.teams (none to imagery)'],
+    ],
+    [
+      'a scope drawn wider',
+      limit('9.00', ', where: { teams: [a] }'),
+      limit('9.00', ', where: { teams: [a, b] }'),
+      ['tighter: cap where.teams (a to a, b)'],
+    ],
+    [
+      'a scope for others',
+      limit('9.00', ', where: { teams: [a] }'),
+      limit('9.00', ', where: { teams: [b] }'),
+      ['unknown: cap where.teams (a to b)'],
+    ],
+    [
+      'a rule taken out',
+      limit('9.00'),
+      pack('rule: no-shrink'),
+      ['looser: cap (max-monthly-spend to none)', 'tighter: no-shrink (none to no-shrink)'],
+    ],
+    [
+      'another rule under the same name',
+      limit('9.00'),
+      pack('name: cap, rule: no-shrink'),
+      ['unknown: cap rule (max-monthly-spend to no-shrink)'],
+    ],
+    [
+      'an entry switched off',
+      limit('9.00'),
+      limit('9.00', ', enabled: false'),
+      ['looser: cap (max-monthly-spend to none)'],
+    ],
+  ])('%s', async (_what, before, after, changes) => {
+    expect(await listed(before, after)).toEqual(changes);
+  });
+
+  const settings = (text: string): Files => ({ 'ullage.yaml': `currency: EUR\n${text}` });
+  const quota = (text: string): Files => settings(`sites:\n  north-quay: { ${text} }\n`);
+
+  it.each([
+    [
+      'a quota lowered',
+      quota('quota: { size: 2 TiB }'),
+      quota('quota: { size: 1 TiB }'),
+      ['tighter: ullage.yaml sites.north-quay.quota.size (2199023255552 B to 1099511627776 B)'],
+    ],
+    [
+      'a quota taken out',
+      quota('quota: { volumes: 9 }'),
+      quota(''),
+      ['looser: ullage.yaml sites.north-quay.quota.volumes (9 to none)'],
+    ],
+    [
+      'slots raised',
+      quota('attachment-slots: 9'),
+      quota('attachment-slots: 10'),
+      ['looser: ullage.yaml sites.north-quay.attachment-slots (9 to 10)'],
+    ],
+    [
+      'the month',
+      settings(''),
+      settings('month: calendar\n'),
+      ['unknown: ullage.yaml month (730 h to calendar)'],
+    ],
+    [
+      'where the waivers are',
+      settings(''),
+      settings('paths: { waivers: exceptions }\n'),
+      ['unknown: ullage.yaml paths.waivers (waivers to exceptions)'],
+    ],
+  ])('%s', async (_what, before, after, changes) => {
+    expect(await listed(before, after)).toEqual(changes);
+  });
+
+  const waiver = (dates: string, more = ''): Files => ({
+    'waivers/a.yaml': `waivers:\n  - { rule: growth-step, subject: v, reason: import, approved-by: head${more}, ${dates} }\n`,
+  });
+
+  it.each([
+    [
+      'a waiver brought along',
+      {},
+      waiver('from: 2026-11-01, until: 2026-12-01'),
+      ['looser: growth-step for v (none to 2026-11-01 to 2026-12-01)'],
+    ],
+    [
+      'a waiver made longer',
+      waiver('from: 2026-11-01, until: 2026-12-01'),
+      waiver('from: 2026-11-01, until: 2026-12-02'),
+      ['looser: growth-step for v dates (2026-11-01 to 2026-12-01 to 2026-11-01 to 2026-12-02)'],
+    ],
+    [
+      'a waiver taken out',
+      waiver('from: 2026-11-01, until: 2026-12-01'),
+      { 'waivers/a.yaml': 'waivers: []\n' },
+      ['tighter: growth-step for v (2026-11-01 to 2026-12-01 to none)'],
+    ],
+    [
+      'a waiver that is over already',
+      {},
+      waiver('from: 2026-01-01, until: 2026-02-01'),
+      ['neither: growth-step for v (none to 2026-01-01 to 2026-02-01)'],
+    ],
+  ])('%s', async (_what, before, after, changes) => {
+    expect(await listed(before, after)).toEqual(changes);
+  });
+
+  it('a price changed, tier by tier, in plain figures however small', async () => {
+    const prices = (rate: string): Files => ({
+      'prices/2026.yaml': `from: 2026-01-01\ncurrency: EUR\ntiers:\n  bulk: { rate: "${rate}", per: GiB-month }\n  steady: { rate: "1", per: GiB-month }\n`,
+    });
+    const [only, ...others] = await listed(prices('0.0000000005'), prices('0.0000000004'));
+    expect(others).toEqual([]);
+    expect(only).toBe(
+      'neither: prices from 2026-01-01 tier bulk (0.0000000005 per GiB-month to 0.0000000004 per GiB-month)',
+    );
+  });
+
+  it('nothing, where nothing changed', async () => {
+    expect(await listed({}, { 'policies/storage.yaml': '# as before\nuse: [starter]\n' })).toEqual([]);
+  });
+});
+
+const entries = fc.oneof(
+  fc.integer({ min: 4, max: 40 }).map((times) => `name: e, rule: growth-step, times: ${times / 4}`),
+  fc.integer({ min: 1, max: 3000 }).map((gib) => `name: e, rule: growth-step, times: 2, by: ${gib} GiB`),
+  fc.integer({ min: 0, max: 900 }).map((limit) => `name: e, rule: max-monthly-spend, limit: "${limit}"`),
+  fc
+    .tuple(
+      fc.integer({ min: 0, max: 400 }),
+      fc.subarray(['soundings', 'imagery', 'ledger'], { minLength: 1 }),
+    )
+    .map(
+      ([limit, teams]) => `name: e, rule: max-monthly-spend, limit: "${limit}", where: { teams: [${teams}] }`,
+    ),
+  fc
+    .integer({ min: 0, max: 20 })
+    .map((share) => `name: e, rule: minimum-headroom, of: volume-group, share: ${share / 20}`),
+  fc
+    .integer({ min: 26, max: 32 })
+    .map((count) => `name: e, rule: minimum-headroom, of: attachment-slots, count: ${count}`),
+  fc.boolean().map((allowed) => `name: e, rule: deletion-prepared, attached-allowed: ${allowed}`),
+  fc
+    .subarray(['soundings', 'imagery', 'ledger'], { minLength: 1 })
+    .map((teams) => `name: e, rule: detached-volume-owned, where: { teams: [${teams}] }`),
+);
+
+const inOrder = (side: Side, policy: Policy): boolean => {
+  const judgement = judge(side, side, policy, { on: today });
+  return judgement.verdict !== 'not judged' && judgement.findings.length === 0;
+};
+
+describe('a policy that is called tighter', () => {
+  /**
+   * Held where the base is in order under both: what is wrong there already is let stand if it is made no worse, and a
+   * bound that is tighter can have it stand wrong earlier.
+   */
+  it('passes no change that the other refuses', async () => {
+    const { settings, priceLists } = await revisionOf({});
+    if (settings === undefined) throw new Error('no settings');
+    const policyOf = (entry: string): Policy => ({
+      settings,
+      priceLists,
+      rules: valueIn(
+        gatherRules([valueIn(readRulePack(documentOf(pack(entry)['policies/storage.yaml'] ?? '')))]),
+      ),
+      waivers: [],
+    });
+    let told = 0;
+    fc.assert(
+      fc.property(change, entries, entries, ([before, after], one, other) => {
+        const [policy, proposed] = [policyOf(one), policyOf(other)];
+        const directions = comparePolicies(policy, proposed, today).map(({ direction }) => direction);
+        fc.pre(directions.length > 0 && directions.every((direction) => direction === 'tighter'));
+        const side = (files: Files): Side => ({
+          label: { commit: '' },
+          estate: estateOf(files, settings),
+          policy,
+        });
+        const [main, branch] = [side(filesOf(before)), side(filesOf(after))];
+        fc.pre([policy, proposed].every((each) => inOrder(main, each)));
+        told++;
+        const verdict = (by: Policy): string => judge(main, branch, by, { on: today }).verdict;
+        if (verdict(proposed) === 'pass') expect(verdict(policy)).toBe('pass');
+      }),
+      { numRuns: 60 },
+    );
+    expect(told).toBeGreaterThan(30);
+  });
+});
