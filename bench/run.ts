@@ -6,11 +6,11 @@ import { join } from 'node:path';
 import { buildSync } from 'esbuild';
 import { buildEstate } from './estate.ts';
 
-const rounds = 9;
+const rounds = 5;
 const ullage = join(import.meta.dirname, '../dist/ullage.js');
-const parseOnce = join(tmpdir(), `ullage-parse-once-${process.pid}.mjs`);
+const parseOnce = join(tmpdir(), `ullage-parse-once-${process.pid}.cjs`);
 // Bundled as the command is, so that neither pays for loading modules one by one.
-buildSync({ entryPoints: [join(import.meta.dirname, 'parse-once.ts')], bundle: true, platform: 'node', format: 'esm', outfile: parseOnce });
+buildSync({ entryPoints: [join(import.meta.dirname, 'parse-once.ts')], bundle: true, platform: 'node', format: 'cjs', outfile: parseOnce });
 
 /** Wall-clock milliseconds of one process, and the most memory it held, in MiB. */
 function run(args: readonly string[]): { milliseconds: number; mebibytes: number } {

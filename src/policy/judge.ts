@@ -476,7 +476,7 @@ function roomChanges(before: readonly Room[], after: readonly Room[]): readonly 
 }
 
 /** What the branch's own policy would say of the same change. Its looseness is not held against it here. */
-function propose(base: Side, head: Side, comparison: Comparison, options: JudgeOptions): Proposed {
+export function propose(base: Side, head: Side, comparison: Comparison, options: JudgeOptions): Proposed {
   const before = standingOf(base.estate, head.policy, options.on);
   const weighed = before.ok ? weigh(before.value, base, head, { ...options, policyFrom: 'head' }) : before;
   if (!weighed.ok) return { verdict: 'not judged', reasons: notJudged(weighed.problems, options.on).reasons };

@@ -47,7 +47,11 @@ export function readWaivers(document: ReadDocument): Outcome<readonly Waiver[]> 
 }
 
 /** Whether a waiver is for what a rule says of a subject; the dates are asked for apart. */
-export const isFor = (waiver: Waiver, rule: PolicyRule, subject: Subject): boolean =>
+export const isFor = (
+  waiver: Waiver,
+  rule: { readonly name: string; readonly entry: { readonly rule: string } },
+  subject: Subject,
+): boolean =>
   (waiver.rule === rule.name || waiver.rule === rule.entry.rule) &&
   waiver.subject === subject.name &&
   (waiver.kind === undefined || waiver.kind === subject.kind);

@@ -1,8 +1,8 @@
 /** JSON as text that any program reads and no terminal, log or reviewer is deceived by. */
 
 /**
- * What can steer a terminal, reorder text or hide, in UTF-16 units; JSON's own line breaks are none of it. Ours are
- * written by `stringify`, which spells out those within strings.
+ * What can steer a terminal, reorder text or hide. A line break left in the text is one between two values: those
+ * within strings are spelt out already.
  */
 const unseen = /(?!\n)[\p{Cc}\p{Cf}\p{Zl}\p{Zp}\p{Cs}\p{Default_Ignorable_Code_Point}]/gu;
 

@@ -136,7 +136,7 @@ describe('a pull request in a checkout of depth 1', () => {
   it('goes over no other way to the network than those allowed', async () => {
     const { origin, base, head, merge } = hosted(plates('60 GiB'));
     const checkout = checkedOut(origin, merge);
-    checkout.git('remote', 'set-url', 'origin', `ext::sh -c "touch ${checkout.dir}/ran"`);
+    checkout.git('remote', 'set-url', 'origin', `ext::touch ${checkout.dir}/ran`);
     const result = await found(checkout, 'pull_request', pullRequestPayload({ base, head }), merge);
     expect(result.ok).toBe(false);
     expect(checkout.git('status', '--porcelain')).toBe('');

@@ -8,6 +8,7 @@ currency: EUR
 tiers:
   bulk:   { rate: "0.045", per: GiB-month, minimum: 10 GiB, maximum: 2 TiB, step: 10 GiB, io-per-gib: 3, io-maximum: 1000 }
   odd:    { rate: "0.1", per: GiB-month, io-per-gib: 0.5 }
+  small:  { rate: "0.1", per: GiB-month, maximum: 100 GiB }
   mute:   { rate: "0.1", per: GiB-month }
   capped: { rate: "0.1", per: GiB-month, io-maximum: 250 }
   broken: { rate: "0.1", per: GiB-month, minimum: 3 GiB, maximum: 4 GiB, step: 5 GiB }
@@ -33,7 +34,8 @@ describe('a size that the tier does not sell', () => {
 
   it('lets exactly the smallest and exactly the largest pass', async () => {
     expect(await sized('10 GiB')).toEqual([]);
-    expect(await sized('2040 GiB')).toEqual([]);
+    expect(await sized('100 GiB', 'small')).toEqual([]);
+    expect(await sized('101 GiB', 'small')).toHaveLength(1);
   });
 
   it('names the bound and the nearest size below the least', async () => {

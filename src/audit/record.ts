@@ -1,0 +1,283 @@
+/** One replayed commit as plain values: what the audit keeps, prints and asks questions of. */
+import type { Finding, Judged } from '../policy/judgement.ts';
+import type { PolicyRule, Waiver } from '../policy/policy.ts';
+import type { Counts, ViolationEdit } from '../policy/standing.ts';
+import { levelOf } from '../policy/standing.ts';
+import { isFor } from '../policy/waiver.ts';
+import type { CostDelta } from '../price/delta.ts';
+import { type Money, subtractMoney } from '../price/money.ts';
+import type { Commit } from '../read/commit.ts';
+import type {
+  AuditBetween,
+  AuditCost,
+  AuditFinding,
+  AuditPlace,
+  AuditRecord,
+  AuditRenamed,
+  AuditStanding,
+  AuditTrailer,
+  AuditWaiver,
+  AuditWaiverUse,
+} from '../read/generated/audit-record.ts';
+import type { Problem } from '../read/problem.ts';
+import { rules } from '../rules/registry.ts';
+import type { PolicyChange, Violation } from '../rules/rule.ts';
+import type { Touching } from './follow.ts';
+
+export type { AuditRecord };
+
+/** The verdict of a policy, and why. */
+export interface Opinion {
+  readonly verdict: 'pass' | 'fail' | 'not judged';
+  readonly reasons: readonly string[];
+}
+
+/** What the judgement of one commit came to. */
+export interface ChangeJudged {
+  readonly verdict: 'pass' | 'fail';
+  readonly reasons: readonly string[];
+  readonly policyFrom: 'base' | 'head';
+  readonly rules: readonly PolicyRule[];
+  /** What came, got worse or went; what stands as it stood may be among them and is left out of the record. */
+  readonly findings: readonly Finding[];
+  readonly standing: Counts;
+  readonly renamed: readonly ViolationEdit[];
+  readonly between: AuditBetween | undefined;
+  readonly waivers: readonly AuditWaiverUse[];
+  readonly cost: CostDelta;
+  readonly policyChanges: readonly PolicyChange[];
+  readonly proposed: Opinion | undefined;
+}
+
+export type ChangeOutcome =
+  | { readonly kind: 'judged'; readonly judged: ChangeJudged }
+  | { readonly kind: 'not judged'; readonly reasons: readonly string[]; readonly problems: readonly Problem[] };
+
+export interface Replayed {
+  readonly commit: Commit;
+  readonly on: string;
+  readonly touched: readonly Touching[];
+  readonly failOn: 'error' | 'warning';
+  readonly outcome: ChangeOutcome;
+  readonly tried: Opinion | undefined;
+}
+
+/** The committer's day in UTC: the clock of the replay. */
+export const dayOfCommit = ({ committer }: Commit): string =>
+  new Date(committer.date).toISOString().slice(0, 10);
+
+export function recordOf({ commit, on, touched, failOn, outcome, tried }: Replayed): AuditRecord {
+  const judged = outcome.kind === 'judged' ? outcome.judged : undefined;
+  const { author, committer, message } = commit;
+  return {
+    commit: commit.id,
+    tree: commit.tree,
+    base: commit.parents[0] ?? null,
+    parents: commit.parents.length,
+    on,
+    committed: committer.date,
+    authored: author.date,
+    author: { name: author.name, email: author.email },
+    committer: { name: committer.name, email: committer.email },
+    subject: message.split('\n')[0] ?? '',
+    trailers: trailersOf(message),
+    signature: commit.signature,
+    touched: touched.flatMap((kind) => (kind === 'readings' ? [] : [kind])),
+    verdict: judged?.verdict ?? 'not judged',
+    reasons: [...(outcome.kind === 'judged' ? outcome.judged.reasons : outcome.reasons)],
+    policyFrom: judged?.policyFrom ?? null,
+    failOn,
+    findings: judged === undefined ? [] : judged.findings.flatMap((each) => findingRecord(each, judged.rules)),
+    standing: judged === undefined ? null : { ...judged.standing },
+    between: judged?.between ?? null,
+    renamed: judged?.renamed.flatMap(renamedRecord) ?? [],
+    waivers: [...(judged?.waivers ?? [])],
+    cost: judged === undefined ? null : costRecord(judged.cost),
+    policyChanges:
+      judged?.policyChanges.map(({ direction, of, name, key, from, to }) => ({
+        direction,
+        of,
+        name,
+        key: key ?? null,
+        from: from ?? null,
+        to: to ?? null,
+      })) ?? [],
+    proposed: opinionRecord(judged?.proposed),
+    tried: opinionRecord(tried),
+    problems: outcome.kind === 'judged' ? [] : outcome.problems.map(problemRecord),
+  };
+}
+
+const opinionRecord = (opinion: Opinion | undefined): AuditRecord['tried'] =>
+  opinion === undefined ? null : { verdict: opinion.verdict, reasons: [...opinion.reasons] };
+
+/** Whether an entry's finding stands until it is mended, or was said of a change alone. */
+export function aboutOf(finding: Pick<Finding, 'rule' | 'entry'>, among: readonly PolicyRule[]): 'state' | 'change' {
+  if (rules[finding.rule].about === 'change') return 'change';
+  const entry = among.find(({ name }) => name === finding.entry)?.entry;
+  return entry?.rule === 'shape' && entry.of === 'change' ? 'change' : 'state';
+}
+
+function findingRecord(finding: Finding, among: readonly PolicyRule[]): readonly AuditFinding[] {
+  const { baselineState } = finding;
+  if (baselineState === 'unchanged') return [];
+  return [
+    {
+      rule: finding.rule,
+      entry: finding.entry,
+      level: finding.level,
+      baselineState,
+      about: aboutOf(finding, among),
+      subject: { ...finding.subject },
+      facet: finding.facet ?? null,
+      message: finding.message,
+      fails: finding.fails,
+      place: placeRecord(finding.place),
+      waiver: finding.waiver === undefined ? null : waiverRecord(finding.waiver),
+    },
+  ];
+}
+
+const placeRecord = ({
+  file,
+  line,
+  column,
+  revision,
+}: {
+  readonly file: string;
+  readonly line: number;
+  readonly column: number;
+  readonly revision?: 'base' | 'head' | undefined;
+}): AuditPlace => ({ revision: revision ?? null, file, line, column });
+
+const problemRecord = ({ place, revision, message, advice }: Problem): AuditRecord['problems'][number] => ({
+  place: place === undefined ? null : placeRecord({ ...place, revision }),
+  message,
+  advice,
+});
+
+export const waiverRecord = ({
+  rule,
+  subject,
+  reason,
+  approvedBy,
+  from,
+  until,
+  place,
+}: Waiver): AuditWaiver => ({
+  rule,
+  subject,
+  reason,
+  approvedBy,
+  from,
+  until,
+  file: place.file,
+  line: place.line,
+});
+
+const exact = (amount: Money): string => amount.toFixed();
+
+const costRecord = (cost: CostDelta): AuditCost => ({
+  currency: cost.currency,
+  before: exact(cost.before),
+  after: exact(cost.after),
+  difference: exact(cost.difference),
+  teams: cost.teams.map(({ team, before, after }) => ({
+    team: team === '' ? null : team,
+    before: exact(before),
+    after: exact(after),
+    difference: exact(subtractMoney(after, before)),
+  })),
+});
+
+const named = ({ subject, facet }: Violation) => ({ subject: { ...subject }, facet: facet ?? null });
+
+function renamedRecord({ entry, was, now }: ViolationEdit): readonly AuditRenamed[] {
+  return was === undefined || now === undefined
+    ? []
+    : [{ entry: entry.name, from: named(was), to: named(now) }];
+}
+
+export function betweenRecord(began: boolean, edits: readonly ViolationEdit[]): AuditBetween {
+  const brief = ({ entry }: ViolationEdit, violation: Violation | undefined): readonly AuditStanding[] =>
+    violation === undefined
+      ? []
+      : [
+          {
+            rule: entry.entry.rule,
+            entry: entry.name,
+            level: levelOf(entry, violation),
+            ...named(violation),
+            message: violation.message,
+          },
+        ];
+  return {
+    began,
+    came: edits.flatMap((edit) => brief(edit, edit.now)),
+    went: edits.flatMap((edit) => brief(edit, edit.was)),
+  };
+}
+
+/** What became of the waivers, from every finding on the head that any of them is for. */
+export function waiverUses(
+  waivers: readonly Waiver[],
+  findings: readonly Finding[],
+  on: string,
+): readonly AuditWaiverUse[] {
+  const standing = findings.filter(({ baselineState }) => baselineState !== 'absent');
+  return waivers.flatMap((waiver): readonly AuditWaiverUse[] => {
+    const used = standing.filter((finding) => finding.waiver === waiver).length;
+    if (used > 0) return [{ state: 'used', waiver: waiverRecord(waiver), findings: used }];
+    if (on <= waiver.until) return [];
+    const lapsed = standing.filter(
+      ({ rule, entry, subject, waiver: other }) =>
+        other === undefined && isFor(waiver, { name: entry, entry: { rule } }, subject),
+    ).length;
+    return lapsed === 0 ? [] : [{ state: 'lapsed', waiver: waiverRecord(waiver), findings: lapsed }];
+  });
+}
+
+/** A whole judgement, as the gate makes it, in the form that the replay makes. */
+export function fromJudged(judged: Judged): ChangeJudged {
+  const standing = { error: 0, warning: 0, note: 0 };
+  for (const finding of judged.findings) {
+    if (finding.baselineState !== 'absent' && aboutOf(finding, judged.rules) === 'state')
+      standing[finding.level]++;
+  }
+  return {
+    verdict: judged.verdict,
+    reasons: judged.reasons,
+    policyFrom: judged.policyFrom,
+    rules: judged.rules,
+    findings: judged.findings,
+    standing,
+    renamed: [],
+    between: undefined,
+    waivers: waiverUses(
+      judged.waivers.map(({ waiver }) => waiver),
+      judged.findings,
+      judged.on,
+    ),
+    cost: judged.cost,
+    policyChanges: judged.policyChanges,
+    proposed: judged.proposed,
+  };
+}
+
+/**
+ * The trailers of a commit message: `Key: value` lines in its last paragraph, where that holds nothing else. What
+ * goes on in an indented line is part of the line above.
+ */
+export function trailersOf(message: string): AuditTrailer[] {
+  const paragraphs = message.trimEnd().split(/\n[ \t]*\n/);
+  const last = paragraphs.length > 1 ? (paragraphs.at(-1) ?? '') : '';
+  const trailers: AuditTrailer[] = [];
+  for (const line of last.split('\n')) {
+    const open = trailers.at(-1);
+    const [, key, value = ''] = /^([A-Za-z0-9][A-Za-z0-9-]*)[ \t]*:[ \t]*(.*)$/.exec(line) ?? [];
+    if (key !== undefined) trailers.push({ key, value: value.trim() });
+    else if (/^[ \t]+\S/.test(line) && open !== undefined) open.value = `${open.value} ${line.trim()}`;
+    else if (!line.startsWith('(cherry picked from commit ')) return [];
+  }
+  return trailers;
+}
