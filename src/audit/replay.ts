@@ -79,7 +79,13 @@ export class Replay {
   }
 
   /** Passes over a commit that comes before what is asked for. */
-  pass({ changed, cutShort }: HistoryEntry): void {
+  pass(entry: HistoryEntry): void {
+    // What is known and waits comes before it.
+    if (this.#known.length > 0) this.#known.push(entry);
+    else this.#pass(entry);
+  }
+
+  #pass({ changed, cutShort }: HistoryEntry): void {
     if (cutShort) this.#forget();
     else this.#note(changed);
   }
@@ -87,7 +93,7 @@ export class Replay {
   /** Passes over a commit whose record is known. */
   know(entry: HistoryEntry, wasJudged: boolean): void {
     if (wasJudged) {
-      for (const earlier of this.#known) this.pass(earlier);
+      for (const earlier of this.#known) this.#pass(earlier);
       this.#known = [];
     }
     this.#known.push(entry);
@@ -101,7 +107,7 @@ export class Replay {
       const again = await this.#judge(last);
       if (!again.ok) return again;
     }
-    for (const known of after) this.pass(known);
+    for (const known of after) this.#pass(known);
     return this.#judge(entry);
   }
 

@@ -1,0 +1,233 @@
+import fc from 'fast-check';
+import { afterAll, expect, it } from 'vitest';
+import { auditRecords } from '../../src/audit/audit.ts';
+import { emptyTree } from '../../src/audit/follow.ts';
+import { aboutOf, type AuditRecord, dayOfCommit, fromJudged, recordOf } from '../../src/audit/record.ts';
+import { judgeTrees, ParsedFiles } from '../../src/policy/revision.ts';
+import type { Commit } from '../../src/read/commit.ts';
+import { GitRepository } from '../../src/read/git.ts';
+import { valueIn } from '../estate/builder.ts';
+import { removeRepositories } from '../repository.ts';
+import { type Edits, historyOf, mainOf, type Step } from './history.ts';
+
+afterAll(removeRepositories);
+
+interface Volumes {
+  readonly plates: number;
+  readonly master: string;
+  readonly team: string;
+}
+
+const imagery = ({ plates, master, team }: Volumes): string => `team: ${team}
+site: north-quay
+servers:
+  plate-scanner: { power: running, boot: plate-scanner-root, guest: linux-lvm, machine: small }
+volumes:
+  plate-scanner-root: { size: 20 GiB, tier: steady }
+  plates-1: { size: ${plates} GiB, tier: bulk }
+  master-plates: ${master}
+attachments:
+  - { volume: plates-1, server: plate-scanner }
+volume-groups:
+  plates:
+    extent: 64 MiB
+    members: [plates-1]
+    file-systems:
+      /plates: { size: 30 GiB, type: xfs }
+`;
+
+const masters = [
+  '{ size: 100 GiB, tier: bulk, retain-until: 2026-03-01, reason: travels between servers }',
+  '{ size: 100 GiB, tier: bulk, retain-until: 2026-01-20, reason: travels between servers }',
+  '{ size: 80 GiB, tier: bulk }',
+  '{ size: 100 GiB, tier: dear }',
+];
+
+const estates: readonly string[] = [40, 80, 60, 1000].flatMap((plates) =>
+  masters.flatMap((master) => ['imagery', 'ledger'].map((team) => imagery({ plates, master, team }))),
+);
+
+const soundings = [
+  'team: soundings\nsite: north-quay\nvolumes:\n  depths-1: { size: 10 GiB, tier: steady }\n',
+  'team: soundings\nsite: north-quay\nvolumes:\n  depths-2: { size: 10 GiB, tier: steady, formerly: depths-1 }\n',
+  'team: soundings\nsite: south-quay\nservers:\n  sounder: {}\nvolumes:\n  depths-1: { size: 8 GiB, tier: steady }\nattachments:\n  - { volume: depths-1, server: sounder }\n  - { volume: master-plates, server: sounder }\n',
+  'team: soundings\nvolumes:\n  plates-1: { size: 1 GiB, tier: bulk }\n',
+  'team: [broken\n',
+];
+
+const packs = [
+  'use: [starter]\n',
+  'use: [strict]\nrules:\n  - { name: limit, rule: max-monthly-spend, limit: "9.00", until: 2026-02-10 }\n',
+  'rules:\n  - { rule: detached-volume-owned, at-most: 40 }\n  - { name: each, rule: max-monthly-spend, each: team, limit: "5.00", warn-from: 0.5 }\n  - { rule: no-shrink }\n',
+  'rules:\n  - { rule: minimum-headroom, of: file-system, days: 60 }\n  - { rule: freeze, from: 2026-02-01, until: 2026-02-20 }\n  - { rule: policy-apart }\n',
+  'rules:\n  - { rule: no-such-rule }\n',
+];
+
+const waivers = [
+  'waivers:\n  - { rule: detached-volume-owned, subject: master-plates, reason: survey, approved-by: head of imagery, from: 2026-01-01, until: 2026-02-01 }\n',
+  'waivers:\n  - { rule: growth-followed-through, subject: plates, reason: survey, approved-by: head of imagery, from: 2026-01-01, until: 2026-12-01 }\n',
+];
+
+const prices = (bulk: string, from = '2026-01-01', more = ''): string =>
+  `from: ${from}\ncurrency: EUR\ntiers:\n  bulk: { rate: "${bulk}", per: GiB-month }\n  steady: { rate: "0.10", per: GiB-month }\n${more}machines:\n  small: { running: "0.031", stopped: "0.004" }\n`;
+
+const settings = [
+  'currency: EUR\nmonth: calendar\n',
+  'currency: EUR\nsites:\n  north-quay: { quota: { volumes: 4 }, attachment-slots: 2 }\n  south-quay: {}\n',
+  'currency: EUR\npaths: { storage: estates/now }\n',
+  'currency: XXQ\n',
+];
+
+const reading = (day: number): string => {
+  const rows = Array.from({ length: 20 }, (_each, index) => {
+    const at = new Date(Date.parse('2025-12-20T06:00:00Z') + index * 86_400_000).toISOString().slice(0, 19);
+    return `plate-scanner,/plates,${at}Z,32212254720,${(1 + (index * day) / 4) * 1e9},20000000000\n`;
+  });
+  return `server,mount,at,size,used,available\n${rows.join('')}`;
+};
+
+/** Each file with all that it may become. */
+const choices: Readonly<Record<string, readonly Edits[string][]>> = {
+  'storage/imagery.yaml': [...estates, null],
+  'storage/sub/soundings.yaml': [...soundings, null],
+  'storage/Sub/soundings.yaml': [soundings[0] ?? '', null, null],
+  'storage/linked.yaml': [{ link: 'imagery.yaml' }, null, null, null],
+  'estates/now/imagery.yaml': [...estates.slice(0, 4), null],
+  'policies/storage.yaml': [...packs, null],
+  'waivers/2026.yaml': [...waivers, null],
+  'prices/2026.yaml': [prices('0.045'), prices('0.045', '2026-01-01', '  dear: { rate: "1", per: GiB-month }\n'), null],
+  'prices/later.yaml': [prices('0.05', '2026-02-05'), prices('0.06', '2026-01-01'), null, null],
+  'ullage.yaml': [...settings, 'currency: EUR\n', 'currency: EUR\n', null],
+  'readings/2026.csv': [reading(1), reading(3), null],
+  'README.md': ['one\n', 'two\n'],
+};
+
+const first: Edits = {
+  'storage/imagery.yaml': estates[0] ?? '',
+  'prices/2026.yaml': prices('0.045'),
+  'policies/storage.yaml': packs[0] ?? '',
+  'ullage.yaml': settings[0] ?? '',
+};
+
+const anEdit = fc
+  .oneof(
+    { weight: 6, arbitrary: fc.constantFrom('storage/imagery.yaml', 'storage/sub/soundings.yaml') },
+    { weight: 5, arbitrary: fc.constantFrom(...Object.keys(choices)) },
+  )
+  .chain((path) => fc.constantFrom(...(choices[path] ?? [])).map((content) => [path, content] as const));
+
+/** Mostly onwards, now and then back: clocks are skewed. */
+const days = fc.oneof({ weight: 5, arbitrary: fc.integer({ min: 0, max: 15 }) }, fc.integer({ min: -20, max: 0 }));
+
+const history: fc.Arbitrary<readonly Step[]> = fc
+  .tuple(
+    fc.boolean(),
+    fc.array(
+      fc.record({
+        edits: fc.array(anEdit, { minLength: 1, maxLength: 3 }),
+        days,
+        merges: fc.oneof({ weight: 3, arbitrary: fc.constant([]) }, fc.array(fc.nat({ max: 6 }), { maxLength: 3 })),
+      }),
+      { minLength: 4, maxLength: 9 },
+    ),
+  )
+  .map(([adopted, steps]) => {
+    let time = Date.parse('2026-01-10T12:00:00Z');
+    return [
+      { edits: adopted ? first : { 'README.md': 'none yet\n' }, date: new Date(time).toISOString() },
+      ...steps.map(({ edits, days: past, merges }): Step => {
+        time += past * 86_400_000;
+        return { edits: Object.fromEntries(edits), merges, date: new Date(time).toISOString() };
+      }),
+    ];
+  });
+
+/** The record of a pair of revisions that the gate judges by itself. */
+async function alone(repository: GitRepository, commit: Commit, touched: AuditRecord['touched']) {
+  const [parent] = commit.parents;
+  const base =
+    parent === undefined
+      ? emptyTree
+      : repository.tree(valueIn(await repository.commit(parent)).tree, { revision: parent, name: parent.slice(0, 12) });
+  const head = repository.tree(commit.tree, { revision: commit.id, name: commit.id.slice(0, 12) });
+  const on = dayOfCommit(commit);
+  const judgement = await judgeTrees(base, head, new ParsedFiles(), { on });
+  const outcome =
+    judgement.verdict === 'not judged'
+      ? ({ kind: 'not judged', reasons: judgement.reasons, problems: judgement.problems } as const)
+      : ({ kind: 'judged', judged: fromJudged(judgement) } as const);
+  return {
+    record: recordOf({ commit, on, touched, failOn: 'error', outcome, tried: undefined }),
+    stands:
+      judgement.verdict === 'not judged'
+        ? undefined
+        : judgement.findings
+            .filter((each) => each.baselineState !== 'absent' && aboutOf(each, judgement.rules) === 'state')
+            .map(({ entry, subject, facet }) => keyOf(entry, subject, facet ?? null)),
+  };
+}
+
+const keyOf = (entry: string, { kind, name }: { kind: string; name: string }, facet: string | null): string =>
+  `${entry} | ${kind} ${name} | ${facet ?? ''}`;
+
+/** What one record says came and went, over what stood before it. */
+function stand(standing: Set<string>, { between, findings, renamed }: AuditRecord): void {
+  for (const { entry, subject, facet } of between?.went ?? []) standing.delete(keyOf(entry, subject, facet));
+  for (const { entry, subject, facet } of between?.came ?? []) standing.add(keyOf(entry, subject, facet));
+  for (const { entry, from } of renamed) standing.delete(keyOf(entry, from.subject, from.facet));
+  for (const { entry, to } of renamed) standing.add(keyOf(entry, to.subject, to.facet));
+  for (const { entry, subject, facet, baselineState, about } of findings) {
+    if (about === 'change') continue;
+    if (baselineState === 'absent') standing.delete(keyOf(entry, subject, facet));
+    else standing.add(keyOf(entry, subject, facet));
+  }
+}
+
+it('judges each commit of any history as the gate judges that pair by itself', { timeout: 120_000 }, async () => {
+  let judged = 0;
+  let broken = 0;
+  await fc.assert(
+    fc.asyncProperty(history, async (steps) => {
+      const made = historyOf(steps);
+      const repository = valueIn(await GitRepository.open(made.dir));
+      try {
+        const ids = mainOf(made);
+        const records = new Map<string, AuditRecord>();
+        for await (const record of auditRecords(repository, {
+          span: { to: ids.at(-1) ?? '' },
+          failOn: 'error',
+        })) {
+          const value = valueIn(record);
+          records.set(value.commit, value);
+        }
+        const standing = new Set<string>();
+        for (const id of ids) {
+          const commit = valueIn(await repository.commit(id));
+          const record = records.get(id);
+          if (record === undefined) {
+            const [parent] = commit.parents;
+            const changed = made
+              .git('diff-tree', '-r', '--name-only', parent ?? '4b825dc642cb6eb9a060e54bf8d69288fbee4904', id)
+              .split('\n');
+            expect(changed.filter((path) => /^(ullage\.yaml|(storage|prices|policies|waivers)\/)/.test(path))).toEqual([]);
+            continue;
+          }
+          const { record: expected, stands } = await alone(repository, commit, record.touched);
+          expect({ ...record, between: null, renamed: [] }).toEqual(expected);
+          if (record.verdict === 'not judged') broken++;
+          else judged++;
+          if (record.between === null) continue;
+          stand(standing, record);
+          expect([...standing].sort()).toEqual([...new Set(stands)].sort());
+        }
+      } finally {
+        await repository.close();
+        made.cleanup();
+      }
+    }),
+    { numRuns: Number(process.env.RUNS ?? 12), ...(process.env.SEED ? { seed: Number(process.env.SEED) } : {}) },
+  );
+  // The histories are worth something only where most of them can be judged, and not all.
+  expect(judged).toBeGreaterThan(broken / 3);
+  expect(broken).toBeGreaterThan(0);
+});
