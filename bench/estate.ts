@@ -10,7 +10,7 @@ export interface Size {
 }
 
 /** One file: servers with a boot volume, data volumes and a group of three each; five volumes a server. */
-function estateFile(file: number, volumes: number): string {
+export function estateFile(file: number, volumes: number): string {
   const servers: string[] = [];
   const declared: string[] = [];
   const attachments: string[] = [];
@@ -41,7 +41,7 @@ function estateFile(file: number, volumes: number): string {
   ].join('\n');
 }
 
-const fixed: Readonly<Record<string, string>> = {
+export const fixed: Readonly<Record<string, string>> = {
   'ullage.yaml': 'currency: EUR\nsites:\n  north-quay: { quota: { volumes: 1000000, size: 4000 TiB }, attachment-slots: 32 }\n',
   'prices/2026.yaml': 'from: 2026-01-01\ncurrency: EUR\ntiers:\n  bulk: { rate: "0.045", per: GiB-month }\n  steady: { rate: "0.10", per: GiB-month }\n',
   'policies/storage.yaml': 'use: [starter]\nrules:\n  - { name: whole, rule: max-monthly-spend, limit: "1000000.00" }\n  - { name: teams, rule: max-monthly-spend, each: team, limit: "500000.00" }\n',

@@ -10,7 +10,7 @@ import { showMoney } from '../price/money.ts';
 import { found, type Outcome, type Problem, refused } from '../read/problem.ts';
 import { clipped, visible } from '../report/escape.ts';
 import { report } from '../report/report.ts';
-import { summaryLine } from '../report/text.ts';
+import { reportText, summaryLine } from '../report/text.ts';
 import { type Level, levels } from '../rules/rule.ts';
 import { type Annotation, annotationsOf } from './annotations.ts';
 import { toJudge } from './checkout.ts';
@@ -100,7 +100,7 @@ async function writeReports({ workspace }: Host, inputs: Inputs, judgement: Judg
     const target = resolve(workspace, path);
     const problem =
       (await leadsElsewhere(workspace, path, target)) ??
-      (await writeReport(target, report(format, judgement, { width: 100, colour: false })));
+      (await writeReport(target, await report(format, judgement, { width: 100, colour: false })));
     if (problem === undefined) paths.push(path);
     else problems.push(problem);
   }
@@ -130,7 +130,7 @@ function print(judgement: Judgement): void {
   // No line of the report is a command of the host's (escape.ts sees to that); this holds should one be overlooked.
   const token = randomUUID();
   process.stdout.write(`::stop-commands::${token}\n`);
-  process.stdout.write(report('text', judgement, { width: 100, colour: false }));
+  process.stdout.write(reportText(judgement, { width: 100, colour: false }));
   process.stdout.write(`\n::${token}::\n`);
 }
 

@@ -245,9 +245,7 @@ function over<T>(before: ReadonlyMap<string, T>, pieces: Pieces<T>): ReadonlyMap
   for (const [path, piece] of pieces.coming) after.set(path, piece);
   const bytes = new Map([...after.keys()].map((path) => [path, Buffer.from(path)]));
   const none = Buffer.alloc(0);
-  return new Map(
-    [...after].sort(([a], [b]) => Buffer.compare(bytes.get(a) ?? none, bytes.get(b) ?? none)),
-  );
+  return new Map([...after].sort(([a], [b]) => Buffer.compare(bytes.get(a) ?? none, bytes.get(b) ?? none)));
 }
 
 const isGone = (blob: string): boolean => /^0+$/.test(blob);

@@ -51,7 +51,11 @@ export interface ChangeJudged {
 
 export type ChangeOutcome =
   | { readonly kind: 'judged'; readonly judged: ChangeJudged }
-  | { readonly kind: 'not judged'; readonly reasons: readonly string[]; readonly problems: readonly Problem[] };
+  | {
+      readonly kind: 'not judged';
+      readonly reasons: readonly string[];
+      readonly problems: readonly Problem[];
+    };
 
 export interface Replayed {
   readonly commit: Commit;
@@ -87,7 +91,8 @@ export function recordOf({ commit, on, touched, failOn, outcome, tried }: Replay
     reasons: [...(outcome.kind === 'judged' ? outcome.judged.reasons : outcome.reasons)],
     policyFrom: judged?.policyFrom ?? null,
     failOn,
-    findings: judged === undefined ? [] : judged.findings.flatMap((each) => findingRecord(each, judged.rules)),
+    findings:
+      judged === undefined ? [] : judged.findings.flatMap((each) => findingRecord(each, judged.rules)),
     standing: judged === undefined ? null : { ...judged.standing },
     between: judged?.between ?? null,
     renamed: judged?.renamed.flatMap(renamedRecord) ?? [],
@@ -112,7 +117,10 @@ const opinionRecord = (opinion: Opinion | undefined): AuditRecord['tried'] =>
   opinion === undefined ? null : { verdict: opinion.verdict, reasons: [...opinion.reasons] };
 
 /** Whether an entry's finding stands until it is mended, or was said of a change alone. */
-export function aboutOf(finding: Pick<Finding, 'rule' | 'entry'>, among: readonly PolicyRule[]): 'state' | 'change' {
+export function aboutOf(
+  finding: Pick<Finding, 'rule' | 'entry'>,
+  among: readonly PolicyRule[],
+): 'state' | 'change' {
   if (rules[finding.rule].about === 'change') return 'change';
   const entry = among.find(({ name }) => name === finding.entry)?.entry;
   return entry?.rule === 'shape' && entry.of === 'change' ? 'change' : 'state';

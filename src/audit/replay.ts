@@ -11,13 +11,7 @@ import { type Paths, settingsFile } from '../estate/settings.ts';
 import { type JudgeOptions, propose, verdictOf, waivedAmongCarried, weigh } from '../policy/judge.ts';
 import { type Judgement, notJudged } from '../policy/judgement.ts';
 import type { Policy, PolicyRule } from '../policy/policy.ts';
-import {
-  judgeRevisions,
-  judgeTrees,
-  nothingToJudgeBy,
-  ParsedFiles,
-  sidesOf,
-} from '../policy/revision.ts';
+import { judgeRevisions, judgeTrees, nothingToJudgeBy, ParsedFiles, sidesOf } from '../policy/revision.ts';
 import { type Standing, standAgain, violationKey } from '../policy/standing.ts';
 import type { Commit } from '../read/commit.ts';
 import type { GitRepository } from '../read/git.ts';
@@ -130,9 +124,7 @@ export class Replay {
     const after = commit.parents.length === 0 ? await this.#whole(head) : await this.#at(head);
     // What does not hold together does not say where its files are, either.
     const paths =
-      before === undefined || after === undefined
-        ? this.#options.paths
-        : [pathsOf(before), pathsOf(after)];
+      before === undefined || after === undefined ? this.#options.paths : [pathsOf(before), pathsOf(after)];
     const touched = kindsTouched(changed, paths);
     if (touched.length === 0) return found(undefined);
     const options = { on, failOn };
@@ -156,8 +148,7 @@ export class Replay {
 
   /** Judges two revisions that hold together. */
   #weigh(before: Snapshot, after: Snapshot, options: Options): ChangeOutcome {
-    const whole = (): ChangeOutcome =>
-      outcomeOf(judgeRevisions(before.revision, after.revision, options));
+    const whole = (): ChangeOutcome => outcomeOf(judgeRevisions(before.revision, after.revision, options));
     if (nothingToJudgeBy(before.revision, after.revision) !== undefined) return whole();
     const sides = sidesOf(before.revision, after.revision);
     const { policy, policyFrom } = sides;
@@ -188,15 +179,16 @@ export class Replay {
       findings,
       standing,
       renamed: edits.filter(
-        ({ was, now }) =>
-          was !== undefined && now !== undefined && violationKey(was) !== violationKey(now),
+        ({ was, now }) => was !== undefined && now !== undefined && violationKey(was) !== violationKey(now),
       ),
       between: betweenRecord(began, began ? allOf(stood.value.standing) : stood.value.edits),
       waivers: waiverUses(policy.waivers, [...findings, ...carried.waived, ...wanted], options.on),
       cost,
       policyChanges,
       proposed:
-        policyChanges.length === 0 ? undefined : propose(sides.base, sides.head, comparison, options),
+        policyChanges.length === 0
+          ? undefined
+          : propose(stood.value.standing, sides.base, sides.head, comparison, options),
     };
     return { kind: 'judged', judged };
   }

@@ -15,7 +15,10 @@ export interface Span {
  * Every choice of folders that the settings ever made, up to a commit. `ullage.yaml` may move a folder at any commit,
  * so what is listed has to hold all of them from the beginning.
  */
-export async function pathsInHistory(repository: GitRepository, to: string): Promise<Outcome<readonly Paths[]>> {
+export async function pathsInHistory(
+  repository: GitRepository,
+  to: string,
+): Promise<Outcome<readonly Paths[]>> {
   const blobs = new Set<string>();
   for await (const entry of firstParentHistory(repository, { to, folders: [settingsFile] })) {
     if (!entry.ok) return entry;
@@ -66,7 +69,8 @@ export async function countWalk(
     '--',
     ...foldersOf(choices),
   ]);
-  const count = run.ok && run.value.code === 0 ? Number(run.value.stdout.toString('latin1').trim()) : Number.NaN;
+  const count =
+    run.ok && run.value.code === 0 ? Number(run.value.stdout.toString('latin1').trim()) : Number.NaN;
   return Number.isSafeInteger(count) ? count : undefined;
 }
 

@@ -28,8 +28,8 @@ export interface Idle {
   readonly bought: Bytes;
   /** What of it no file system has; more than nothing, and not more than `bought`. */
   readonly idle: Bytes;
-  /** What the idle part costs a month: its share, by size, of what all of it costs. */
-  readonly monthly: Money;
+  /** What the idle part costs a month: its share, by size, of what all of it costs. Worked out when asked for. */
+  monthly(): Money;
 }
 
 /**
@@ -76,7 +76,7 @@ function groupIdle(estate: Estate, group: VolumeGroup, prices: PriceList): Idle 
     place: group.place,
     bought,
     idle,
-    monthly: shareOf(sumMoney(members.map((member) => priceOf(member, prices))), idle, bought),
+    monthly: () => shareOf(sumMoney(members.map((member) => priceOf(member, prices))), idle, bought),
   };
 }
 
@@ -92,7 +92,7 @@ function volumeIdle(estate: Estate, volume: Volume, prices: PriceList): Idle | u
     place: volume.place,
     bought: volume.size,
     idle: volume.size,
-    monthly: priceOf(volume, prices),
+    monthly: () => priceOf(volume, prices),
   };
 }
 
@@ -108,7 +108,7 @@ function fileSystemIdle(volume: Volume, prices: PriceList): Idle | undefined {
     place: system.fields.size ?? system.place,
     bought: volume.size,
     idle,
-    monthly: shareOf(priceOf(volume, prices), idle, volume.size),
+    monthly: () => shareOf(priceOf(volume, prices), idle, volume.size),
   };
 }
 

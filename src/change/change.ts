@@ -48,16 +48,26 @@ type AttachmentChange =
   | { readonly kind: 'handed-over'; readonly volume: Volume; readonly from: string; readonly to: string };
 
 type GroupChange =
-  | { readonly kind: 'group-created'; readonly after: VolumeGroup }
+  /** `wipes`: members that were there before, whatever lay on them. */
+  | { readonly kind: 'group-created'; readonly wipes: readonly string[]; readonly after: VolumeGroup }
   | { readonly kind: 'group-deleted'; readonly before: VolumeGroup }
   | ({ readonly kind: 'group-renamed' } & Both<VolumeGroup>)
-  | ({ readonly kind: 'member-joined'; readonly volume: string } & Both<VolumeGroup>)
+  /** `wipes`: the volume was there before, and the group takes it over with whatever lay on it. */
+  | {
+      readonly kind: 'member-joined';
+      readonly volume: string;
+      readonly wipes: boolean;
+      readonly after: VolumeGroup;
+    }
   | ({ readonly kind: 'member-left'; readonly volume: string } & Both<VolumeGroup>)
   | ({ readonly kind: 'group-edited' } & Both<VolumeGroup>);
 
 type FileSystemChange =
-  | { readonly kind: 'file-system-created'; readonly after: FileSystem }
+  /** `wipes`: it is made on a volume that was there before, over whatever lay on it. */
+  | { readonly kind: 'file-system-created'; readonly wipes: boolean; readonly after: FileSystem }
   | { readonly kind: 'file-system-deleted'; readonly before: FileSystem }
+  /** The same file system at another mount point. */
+  | ({ readonly kind: 'file-system-remounted' } & Both<FileSystem>)
   | ({ readonly kind: 'file-system-grown' } & Both<FileSystem>)
   | ({ readonly kind: 'file-system-shrunk' } & Both<FileSystem>)
   /** Another type at the same mount point: the old one is made over, and what it held is gone. */
@@ -105,6 +115,7 @@ export const changeKinds = [
   'group-edited',
   'group-deleted',
   'file-system-created',
+  'file-system-remounted',
   'file-system-remade',
   'file-system-grown',
   'file-system-shrunk',
@@ -144,14 +155,19 @@ export function destroys(change: Change): boolean {
     case 'attached':
     case 'detached':
     case 'handed-over':
-    case 'group-created':
     case 'group-renamed':
-    case 'member-joined':
     case 'member-left':
-    case 'group-edited':
-    case 'file-system-created':
+    case 'file-system-remounted':
     case 'file-system-grown':
       return false;
+    case 'group-created':
+      return change.wipes.length > 0;
+    case 'member-joined':
+    case 'file-system-created':
+      return change.wipes;
+    // Extents side by side cannot be laid end to end in place, nor the other way round: the group is made anew.
+    case 'group-edited':
+      return (change.before.layout.kind === 'striped') !== (change.after.layout.kind === 'striped');
   }
 }
 

@@ -39,12 +39,13 @@ export function compareEstates(base: Estate, head: Estate): Comparison {
   const groups = pair<VolumeGroup>(differing, (part) => part.groups, base.groups, head.groups);
   const renames: Renames = { servers: servers.renames, volumes: volumes.renames, groups: groups.renames };
   const replacements = pairReplacements(base, head, volumes, renames);
+  const wasThere = (volume: string): boolean => base.volumes.has(formerName(renames.volumes, volume));
   const changes = [
     ...servers.pairs.flatMap((each) => serverChanges(each, renames)),
     ...volumeChanges(volumes, replacements),
     ...attachmentChanges(base, head, differing, renames, servers, volumes),
-    ...groups.pairs.flatMap((each) => groupChanges(each, renames)),
-    ...fileSystemChanges(volumes, groups),
+    ...groups.pairs.flatMap((each) => groupChanges(each, renames, wasThere)),
+    ...fileSystemChanges(volumes, groups, wasThere),
   ];
   return {
     changes: changes.sort(inOrder),
@@ -357,10 +358,24 @@ const layoutText = (layout: Layout): string => {
   }
 };
 
-function groupChanges({ before, after }: Pair<VolumeGroup>, renames: Renames): readonly Change[] {
+/** Whether the base has a volume, by the name it has on the head. */
+type WasThere = (volume: string) => boolean;
+
+/** The volume manager writes over whatever is on a volume it takes in, unless the group says that it lies there already. */
+const wipedBy =
+  (group: VolumeGroup, wasThere: WasThere): WasThere =>
+  (volume) =>
+    wasThere(volume) && !group.existing;
+
+function groupChanges(
+  { before, after }: Pair<VolumeGroup>,
+  renames: Renames,
+  wasThere: WasThere,
+): readonly Change[] {
   if (before === undefined) {
     if (after === undefined) return [];
-    return [{ kind: 'group-created', after, subject: subjectOf(after), place: at.head(after) }];
+    const wipes = after.members.filter(wipedBy(after, wasThere));
+    return [{ kind: 'group-created', wipes, after, subject: subjectOf(after), place: at.head(after) }];
   }
   if (after === undefined) {
     return [{ kind: 'group-deleted', before, subject: subjectOf(before), place: at.base(before) }];
@@ -377,8 +392,9 @@ function groupChanges({ before, after }: Pair<VolumeGroup>, renames: Renames): r
       changes.push({ kind: 'member-left', volume, ...both, place: at.head(after, 'members') });
   }
   for (const volume of [...membersAfter].sort()) {
-    if (!membersBefore.has(volume))
-      changes.push({ kind: 'member-joined', volume, ...both, place: at.head(after, 'members') });
+    if (membersBefore.has(volume)) continue;
+    const wipes = wipedBy(after, wasThere)(volume);
+    changes.push({ kind: 'member-joined', volume, wipes, after, subject, place: at.head(after, 'members') });
   }
   if (before.extent !== after.extent || layoutText(before.layout) !== layoutText(after.layout)) {
     changes.push({
@@ -393,7 +409,11 @@ function groupChanges({ before, after }: Pair<VolumeGroup>, renames: Renames): r
 }
 
 /** A file system is told by what it lies on and its mount point, so it follows a rename of either. */
-function fileSystemChanges(volumes: Pairs<Volume>, groups: Pairs<VolumeGroup>): readonly Change[] {
+function fileSystemChanges(
+  volumes: Pairs<Volume>,
+  groups: Pairs<VolumeGroup>,
+  wasThere: WasThere,
+): readonly Change[] {
   const systemsOf = (carrier: Volume | VolumeGroup | undefined): readonly FileSystem[] =>
     carrier === undefined
       ? []
@@ -405,8 +425,11 @@ function fileSystemChanges(volumes: Pairs<Volume>, groups: Pairs<VolumeGroup>): 
   return [...volumes.pairs, ...groups.pairs].flatMap(({ before, after }): readonly Change[] => {
     const old = systemsOf(before);
     const current = systemsOf(after);
-    const gone = old
-      .filter(({ mount }) => !current.some((system) => system.mount === mount))
+    const left = old.filter(({ mount }) => !current.some((system) => system.mount === mount));
+    const came = current.filter(({ mount }) => !old.some((system) => system.mount === mount));
+    const remounts = pairRemounts(left, came);
+    const gone = left
+      .filter((system) => !remounts.some(([former]) => former === system))
       .map(
         (system): Change => ({
           kind: 'file-system-deleted',
@@ -416,26 +439,51 @@ function fileSystemChanges(volumes: Pairs<Volume>, groups: Pairs<VolumeGroup>): 
         }),
       );
     const others = current.flatMap((system): readonly Change[] => {
-      const former = old.find(({ mount }) => mount === system.mount);
       const subject = subjectOf(system);
-      if (former === undefined)
-        return [{ kind: 'file-system-created', after: system, subject, place: at.head(system) }];
-      const both = { before: former, after: system, subject };
+      const former =
+        old.find(({ mount }) => mount === system.mount) ?? remounts.find(([, now]) => now === system)?.[0];
+      if (former === undefined) {
+        const wipes = after?.kind === 'volume' && wasThere(after.name) && !system.existing;
+        return [{ kind: 'file-system-created', wipes, after: system, subject, place: at.head(system) }];
+      }
+      if (former.mount !== system.mount) {
+        const place = at.head(system);
+        return [
+          { kind: 'file-system-remounted', before: former, after: system, subject, place },
+          ...resized(former, system),
+        ];
+      }
       if (former.type !== system.type) {
-        return [{ kind: 'file-system-remade', ...both, place: at.head(system, 'type') }];
+        const place = at.head(system, 'type');
+        return [{ kind: 'file-system-remade', before: former, after: system, subject, place }];
       }
-      // A file system without a size of its own fills its volume, and grows and shrinks in the volume's name.
-      if (system.fields.size === undefined && former.fields.size === undefined) return [];
-      if (system.size > former.size) {
-        return [{ kind: 'file-system-grown', ...both, place: at.head(system, 'size') }];
-      }
-      if (system.size < former.size) {
-        return [{ kind: 'file-system-shrunk', ...both, place: at.head(system, 'size') }];
-      }
-      return [];
+      return resized(former, system);
     });
     return [...gone, ...others];
   });
+}
+
+/**
+ * File systems that only moved to another mount point: of one type on one carrier, the only one that left and the only
+ * one that came. Among several nothing tells which is which, and a loss must not be taken for a move.
+ */
+function pairRemounts(
+  left: readonly FileSystem[],
+  came: readonly FileSystem[],
+): readonly (readonly [FileSystem, FileSystem])[] {
+  const [former, ...others] = left;
+  const [now, ...more] = came;
+  const only = others.length === 0 && more.length === 0;
+  return only && former !== undefined && now !== undefined && former.type === now.type ? [[former, now]] : [];
+}
+
+function resized(former: FileSystem, system: FileSystem): readonly Change[] {
+  // A file system without a size of its own fills its volume, and grows and shrinks in the volume's name.
+  if (system.fields.size === undefined && former.fields.size === undefined) return [];
+  const both = { before: former, after: system, subject: subjectOf(system), place: at.head(system, 'size') };
+  if (system.size > former.size) return [{ kind: 'file-system-grown', ...both }];
+  if (system.size < former.size) return [{ kind: 'file-system-shrunk', ...both }];
+  return [];
 }
 
 const kindOrder: readonly Subject['kind'][] = ['server', 'volume', 'volume-group', 'file-system'];

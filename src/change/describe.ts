@@ -58,13 +58,13 @@ export function describeChange(change: Change): string {
     case 'handed-over':
       return `volume ${change.volume.name} is handed over from ${change.from} to ${change.to}`;
     case 'group-created':
-      return `volume group ${change.after.name} is created on ${change.after.members.join(', ')}`;
+      return `volume group ${change.after.name} is ${change.after.existing ? 'declared as it is' : 'created'} on ${change.after.members.join(', ')}${change.wipes.length === 0 ? '' : `, and what lies on ${change.wipes.join(', ')} is overwritten`}`;
     case 'group-deleted':
       return `volume group ${change.before.name} is dissolved`;
     case 'group-renamed':
       return `volume group ${change.before.name} is renamed ${change.after.name}`;
     case 'member-joined':
-      return `volume ${change.volume} joins the volume group ${change.after.name}`;
+      return `volume ${change.volume} joins the volume group ${change.after.name}${change.wipes ? ', and what lies on it is overwritten' : ''}`;
     case 'member-left':
       return `volume ${change.volume} leaves the volume group ${change.after.name}`;
     case 'group-edited':
@@ -73,8 +73,15 @@ export function describeChange(change: Change): string {
         : layoutWords(change.before.layout) !== layoutWords(change.after.layout)
           ? `volume group ${change.after.name} goes from a ${layoutWords(change.before.layout)} layout to a ${layoutWords(change.after.layout)} one`
           : `volume group ${change.after.name} is described differently`;
-    case 'file-system-created':
-      return `file system ${change.after.mount} on ${change.after.on.name} is made: ${showSize(change.after.size)}, ${change.after.type}`;
+    case 'file-system-created': {
+      const { after, wipes } = change;
+      const what = `${showSize(after.size)}, ${after.type}`;
+      return after.existing
+        ? `file system ${after.mount} on ${after.on.name} is declared as it lies there: ${what}`
+        : `file system ${after.mount} on ${after.on.name} is made: ${what}${wipes ? ', over what lies on the volume' : ''}`;
+    }
+    case 'file-system-remounted':
+      return `file system ${change.before.mount} on ${change.after.on.name} is mounted at ${change.after.mount} instead`;
     case 'file-system-deleted':
       return `file system ${change.before.mount} on ${change.before.on.name} is deleted, with its ${showSize(change.before.size)}`;
     case 'file-system-grown':

@@ -5,6 +5,7 @@ import { type Judgement, notJudged } from '../policy/judgement.ts';
 import { judgeTrees, ParsedFiles } from '../policy/revision.ts';
 import { whatIsCompared } from '../read/compare.ts';
 import { found } from '../read/problem.ts';
+import { reportJson } from '../report/json.ts';
 import { type ReportFormat, report, reportFormats } from '../report/report.ts';
 import { summaryLine } from '../report/text.ts';
 import { type AttestFlags, attestMisuse, judgedRevisions, timeOf, writeAttestation } from './attestation.ts';
@@ -68,7 +69,7 @@ async function attestTo(flags: GateFlags, { judgement, revisions }: Gated, clock
     signWith: flags.signWith,
     time: timeOf(flags.now, clock),
     report: {
-      text: report('json', judgement, { width: 100, colour: false }),
+      text: reportJson(judgement),
       path: flags.report.find(({ format }) => format === 'json')?.path,
     },
   });
@@ -84,13 +85,13 @@ export async function runGate(flags: GateFlags): Promise<Finished> {
   const code = exitCodes[judgement.verdict];
   const failures = (
     await Promise.all([
-      ...flags.report.map(({ format, path }) =>
-        writeReport(path, report(format, judgement, { width: 100, colour: false })),
+      ...flags.report.map(async ({ format, path }) =>
+        writeReport(path, await report(format, judgement, { width: 100, colour: false })),
       ),
       attestTo(flags, gated, clock),
     ])
   ).filter((problem) => problem !== undefined);
-  const output = report(flags.format, judgement, terminal());
+  const output = await report(flags.format, judgement, terminal());
   const [failure] = failures;
   if (failure !== undefined) return { output, code: 2, reason: `${failure.message}. ${failure.advice}` };
   if (code === 0) return { output, code };

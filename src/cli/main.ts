@@ -3,6 +3,7 @@ import { Command, CommanderError } from 'commander';
 import { nodeVersionProblem } from '../read/git-process.ts';
 import { visible } from '../report/escape.ts';
 import { version } from '../version.ts';
+import { addAudit } from './audit.ts';
 import { addCost } from './cost.ts';
 import { type Finished, reasonOf } from './edge.ts';
 import { addGate } from './gate.ts';
@@ -32,6 +33,7 @@ function build(finish: (finished: Finished) => void, { out, err }: Streams): Com
     .configureOutput({ writeOut: out, writeErr: err })
     .exitOverride();
   for (const add of [addGate, addCost, addHeadroom, addRules, addNew, addReading]) add(program, finish);
+  addAudit(program, finish, out);
   return program;
 }
 

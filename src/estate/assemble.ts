@@ -225,19 +225,19 @@ class Assembly {
   /** A name may be used and retired more than once, in any file: the latest record is the one that counts. */
   #retire(): void {
     const touched = new Set(
-      [...this.#leaving, ...this.#coming].flatMap(({ retired }) => retired.map(({ volume }) => volume)),
+      [...this.#leaving, ...this.#coming].flatMap(({ retired }) => retired.map(({ name }) => name)),
     );
     if (touched.size === 0) return;
-    for (const volume of touched) this.#retired.delete(volume);
+    for (const name of touched) this.#retired.delete(name);
     for (const { retired } of this.#parts.values()) {
       for (const record of retired) {
-        if (!touched.has(record.volume)) continue;
-        const other = this.#retired.get(record.volume);
+        if (!touched.has(record.name)) continue;
+        const other = this.#retired.get(record.name);
         const later =
           other === undefined ||
           record.on > other.on ||
           (record.on === other.on && isLater(record.place, other.place));
-        if (later) this.#retired.put(record.volume, record);
+        if (later) this.#retired.put(record.name, record);
       }
     }
   }
@@ -318,7 +318,8 @@ class Assembly {
   /** Whether each volume that came, left, or whose holders changed is held by any server. */
   #detach(held: Iterable<string>): void {
     const names = new Set(held);
-    for (const part of [...this.#leaving, ...this.#coming]) for (const { name } of part.volumes) names.add(name);
+    for (const part of [...this.#leaving, ...this.#coming])
+      for (const { name } of part.volumes) names.add(name);
     for (const name of names) {
       const volume = this.#holders.has(name) ? undefined : this.#volumes.get(name);
       if (volume === undefined) this.#detached.delete(name);

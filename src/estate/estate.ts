@@ -65,6 +65,8 @@ export interface VolumeGroup extends Declared, Belonging {
   readonly extent: Bytes;
   readonly members: readonly string[];
   readonly layout: Layout;
+  /** Whether it was there before it was declared: declaring it makes nothing. */
+  readonly existing: boolean;
   readonly fileSystems: readonly FileSystem[];
   readonly formerly: string | undefined;
 }
@@ -89,6 +91,8 @@ export interface FileSystem extends Declared, Belonging {
   readonly type: FileSystemType;
   /** The size of the device beneath it. */
   readonly size: Bytes;
+  /** Whether it lay there before it was declared: declaring it makes nothing. */
+  readonly existing: boolean;
   readonly on:
     | { readonly kind: 'volume-group'; readonly name: string }
     | { readonly kind: 'volume'; readonly name: string };
@@ -96,7 +100,8 @@ export interface FileSystem extends Declared, Belonging {
 
 /** The record a deletion leaves behind. */
 export interface Retired {
-  readonly volume: string;
+  /** The volume's name, or the file system's, as in `plates:/plates`. */
+  readonly name: string;
   readonly on: string;
   readonly reason: string;
   readonly backup: string | undefined;

@@ -36,8 +36,7 @@ export function layered<K, V>(below: ReadonlyMap<K, V>, { set, deleted }: MapEdi
 export function* mayDiffer<K, V>(a: ReadonlyMap<K, V>, b: ReadonlyMap<K, V>): Iterable<K> {
   if (a === b) return;
   const [[bottomA, overA, goneA], [bottomB, overB, goneB]] = [layersOf(a), layersOf(b)];
-  const keys =
-    bottomA === bottomB ? [overA.keys(), goneA, overB.keys(), goneB] : [a.keys(), b.keys()];
+  const keys = bottomA === bottomB ? [overA.keys(), goneA, overB.keys(), goneB] : [a.keys(), b.keys()];
   const seen = new Set<K>();
   for (const some of keys) {
     for (const key of some) {

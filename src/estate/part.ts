@@ -19,7 +19,7 @@ import type {
   Volume,
   VolumeGroup,
 } from './estate.ts';
-import { type Bytes, bytes, noBytes, parseSize } from './size.ts';
+import { type Bytes, bytes, noBytes, parseSize, showSize } from './size.ts';
 
 /** The extent of the open-source Linux volume manager where a group names none. */
 const usualExtent: Bytes = bytes(4n * 1024n * 1024n);
@@ -65,7 +65,7 @@ class PartReader {
       groups: Object.entries(groups).map(([name, declared]) => this.#group(groups, name, declared)),
       retired: retired.map(
         (record, index): Retired => ({
-          volume: record.volume,
+          name: record.volume ?? record['file-system'] ?? '',
           on: this.#day(record.on, ['retired', index, 'on']),
           reason: record.reason,
           backup: record.backup,
@@ -102,6 +102,15 @@ class PartReader {
     const belonging = this.#belonging(declared);
     const whole = declared['file-system'];
     const retainUntil = declared['retain-until'];
+    const within =
+      whole?.size === undefined ? size : this.#size(whole.size, [...path, 'file-system', 'size']);
+    if (within > size) {
+      this.#refuse(
+        [...path, 'file-system', 'size'],
+        `the file system ${whole?.mount} of ${showSize(within)} does not fit its volume ${name} of ${showSize(size)}`,
+        'Grow the volume first, or put the size right.',
+      );
+    }
     return {
       kind: 'volume',
       name,
@@ -120,6 +129,7 @@ class PartReader {
               name: `${name}:${whole.mount}`,
               mount: whole.mount,
               type: whole.type,
+              existing: whole.existing ?? false,
               size:
                 whole.size === undefined ? size : this.#size(whole.size, [...path, 'file-system', 'size']),
               on: { kind: 'volume', name },
@@ -152,12 +162,14 @@ class PartReader {
         declared.extent === undefined ? usualExtent : this.#extent(declared.extent, [...path, 'extent']),
       members: declared.members,
       layout: this.#layout(declared, path),
+      existing: declared.existing ?? false,
       fileSystems: Object.entries(systems).map(
         ([mount, system]): FileSystem => ({
           kind: 'file-system',
           name: `${name}:${mount}`,
           mount,
           type: system.type,
+          existing: system.existing ?? false,
           size: this.#size(system.size, [...path, 'file-systems', mount, 'size']),
           on: { kind: 'volume-group', name },
           ...belonging,

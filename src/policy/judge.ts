@@ -45,6 +45,7 @@ import {
   levelOf,
   noPriceList,
   type Standing,
+  standAgain,
   standingOf,
   touchedKeys,
   type ViolationEdit,
@@ -100,7 +101,8 @@ export function judge(base: Side, head: Side, policy: Policy, options: JudgeOpti
     changes: comparison.changes,
     headroom: roomChanges(headroomOf(base.estate, policy.settings), headroomOf(head.estate, policy.settings)),
     policyChanges,
-    proposed: policyChanges.length === 0 ? undefined : propose(base, head, comparison, options),
+    proposed:
+      policyChanges.length === 0 ? undefined : propose(standing.value, base, head, comparison, options),
     waivers: policy.waivers.map((waiver) => waiverUse(waiver, policy.rules, used, on)),
   } satisfies Judged;
 }
@@ -133,7 +135,10 @@ export function verdictOf({
   carried,
   comparison,
   policyChanges,
-}: Pick<Weighed, 'findings' | 'carried' | 'comparison' | 'policyChanges'>): Pick<Judged, 'verdict' | 'reasons'> {
+}: Pick<Weighed, 'findings' | 'carried' | 'comparison' | 'policyChanges'>): Pick<
+  Judged,
+  'verdict' | 'reasons'
+> {
   const verdict = findings.some(({ fails }) => fails) ? 'fail' : 'pass';
   return { verdict, reasons: reasonsFor(verdict, findings, carried, comparison, policyChanges) };
 }
@@ -476,9 +481,17 @@ function roomChanges(before: readonly Room[], after: readonly Room[]): readonly 
 }
 
 /** What the branch's own policy would say of the same change. Its looseness is not held against it here. */
-export function propose(base: Side, head: Side, comparison: Comparison, options: JudgeOptions): Proposed {
-  const before = standingOf(base.estate, head.policy, options.on);
-  const weighed = before.ok ? weigh(before.value, base, head, { ...options, policyFrom: 'head' }) : before;
+export function propose(
+  standing: Standing,
+  base: Side,
+  head: Side,
+  comparison: Comparison,
+  options: JudgeOptions,
+): Proposed {
+  const before = standAgain(standing, base.estate, head.policy, options.on);
+  const weighed = before.ok
+    ? weigh(before.value.standing, base, head, { ...options, policyFrom: 'head' })
+    : before;
   if (!weighed.ok) return { verdict: 'not judged', reasons: notJudged(weighed.problems, options.on).reasons };
   return verdictOf({ ...weighed.value, comparison });
 }

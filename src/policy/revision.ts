@@ -1,7 +1,8 @@
 /** One revision's files -> its estate and its policy. What two revisions share is parsed once. */
-import { assembleWhatHolds } from '../estate/assemble.ts';
+
 import { summariseReadings, type UseSummary } from '../capacity/readings.ts';
 import { type Usage, usageOf } from '../capacity/usage.ts';
+import { assembleWhatHolds } from '../estate/assemble.ts';
 import type { Estate } from '../estate/estate.ts';
 import { readEstatePart } from '../estate/part.ts';
 import { type Paths, readSettings, type Settings, settingsFile, usualPaths } from '../estate/settings.ts';
@@ -161,7 +162,9 @@ async function readFiles(
   const ownPacks = packs.flatMap((pack) => (pack.ok ? [pack.value] : []));
   const gathered = gatherRules(ownPacks);
   const uses =
-    gathered.ok && anyAsksForUse(gathered.value) ? await readUses(tree, parsed, paths.readings) : found(new Map());
+    gathered.ok && anyAsksForUse(gathered.value)
+      ? await readUses(tree, parsed, paths.readings)
+      : found(new Map());
   return (previous) => {
     const problems: Problem[] = [...top.problems, ...listing.problems];
     if (settings !== undefined && !settings.ok) problems.push(...settings.problems);
@@ -276,8 +279,7 @@ export function judgeRevisions(
   options: Omit<JudgeOptions, 'policyFrom'>,
 ): Judgement {
   const lacking = nothingToJudgeBy(base, head);
-  if (lacking !== undefined)
-    return notJudged([lacking], options.on, { base: base.label, head: head.label });
+  if (lacking !== undefined) return notJudged([lacking], options.on, { base: base.label, head: head.label });
   const sides = sidesOf(base, head);
   return judge(sides.base, sides.head, sides.policy, { ...options, policyFrom: sides.policyFrom });
 }
@@ -295,6 +297,20 @@ export function nothingToJudgeBy(base: Revision, head: Revision): Problem | unde
     return {
       message: `there is no ${settingsFile} at the top of the repository`,
       advice: "Write one with the estate's currency, such as `currency: EUR`.",
+    };
+  }
+  // What a branch takes away, main lacks after the merge, and every later change with it.
+  if (base.settings !== undefined && head.settings === undefined) {
+    return {
+      message: `the branch takes ${settingsFile} away, and main could not be judged after the merge`,
+      advice: 'Put it back.',
+    };
+  }
+  if (base.hasPacks && !head.hasPacks) {
+    const folder = (base.settings ?? bareSettings).paths.policies;
+    return {
+      message: `the branch takes the last rule pack in ${folder}/ away, and main could not be judged after the merge`,
+      advice: 'Leave a pack in place, if only one without rules, so that what is let through is on record.',
     };
   }
   return undefined;

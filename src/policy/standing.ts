@@ -156,7 +156,11 @@ export function advance(
     entries.set(entry.name, again.standing);
   }
   // The whole of the next estate is what a later revision will look at a part of.
-  return found({ standing: { policy, view: { ...view, look: wholeEstate(estate) }, entries }, edits, carried });
+  return found({
+    standing: { policy, view: { ...view, look: wholeEstate(estate) }, entries },
+    edits,
+    carried,
+  });
 }
 
 interface Recheck {
@@ -216,8 +220,8 @@ export interface StandAgain {
 
 /**
  * How an estate stands under a policy on a day, where it is known how one stood before: the same as `standingOf`.
- * Of the same estate under the same rules, settings and prices, only that is asked again which a day, or readings,
- * can change.
+ * Of the same estate under the same settings and prices, only the rules that changed are asked again, and of the
+ * others only what a day, or readings, can change.
  */
 export function standAgain(
   before: Standing | undefined,
@@ -239,35 +243,50 @@ export function standAgain(
     ...(policy.usage === undefined ? {} : { usage: policy.usage }),
   };
   const edits: ViolationEdit[] = [];
-  const entries = new Map(before.entries);
+  const entries = new Map<string, EntryStanding>();
+  const known = new Map(before.policy.rules.map((entry) => [entry.name, entry]));
   for (const entry of stateRules(policy)) {
+    const former = known.get(entry.name);
+    const standing = before.entries.get(entry.name) ?? nothingSaid;
+    if (former === undefined || !sameRule(former, entry)) {
+      entries.set(entry.name, checked(entry, view));
+      continue;
+    }
+    entries.set(entry.name, standing);
     const look = changing(entry, estate, on !== before.view.on, measured !== policy.usage);
     if (look === undefined) continue;
-    const again = recheck(
-      entry,
-      before.entries.get(entry.name) ?? nothingSaid,
-      { ...view, look },
-      new Set(sightKeys(look)),
-      violationKey,
-    );
-    edits.push(...again.edits.filter(({ was, now }) => was === undefined || now === undefined));
+    const again = recheck(entry, standing, { ...view, look }, new Set(sightKeys(look)), violationKey);
+    for (const edit of again.edits) if (edit.was === undefined || edit.now === undefined) edits.push(edit);
     entries.set(entry.name, again.standing);
   }
-  return found({ standing: { policy, view, entries }, edits });
+  const standing = { policy, view, entries };
+  // Other rules may say more or less than those before them; there is no telling it entry by entry.
+  return found({
+    standing,
+    edits: policy.rules === before.policy.rules ? edits : cameOrWent(before, standing),
+  });
 }
+
+/** Whether two entries ask the same. Where one stands in its file does not matter. */
+const sameRule = (a: PolicyRule, b: PolicyRule): boolean =>
+  a.level === b.level && (a.entry === b.entry || JSON.stringify(a.entry) === JSON.stringify(b.entry));
 
 function sameGrounds({ policy, view }: Standing, estate: Estate, next: Policy, on: string): boolean {
   return (
     view.estate === estate &&
     policy.settings === next.settings &&
-    policy.rules === next.rules &&
     view.prices === listInForce(next.priceLists, on) &&
     hoursAMonth(next.settings, view.on) === hoursAMonth(next.settings, on)
   );
 }
 
 /** What an entry may speak of differently on another day, or with other readings. */
-function changing({ entry }: PolicyRule, estate: Estate, otherDay: boolean, otherUse: boolean): Sight | undefined {
+function changing(
+  { entry }: PolicyRule,
+  estate: Estate,
+  otherDay: boolean,
+  otherUse: boolean,
+): Sight | undefined {
   if (otherUse && asksForUse(entry)) return { ...noSight, fileSystems: [...estate.fileSystems.values()] };
   const rule: Rule = rules[entry.rule];
   return otherDay && rule.about === 'state' ? rule.dated?.(entry, estate) : undefined;

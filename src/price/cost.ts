@@ -145,22 +145,22 @@ export function priceEstate(
   const pricing = new Pricing(estate, list, settings, day);
   const volumes = new Map<string, CostLine>();
   const servers = new Map<string, CostLine>();
-  let total = noMoney;
+  const total = new Tally();
   for (const volume of estate.volumes.values()) {
     const line = pricing.volume(volume);
     if (line === undefined) continue;
     volumes.set(volume.name, line);
-    total = addMoney(total, line.monthly);
+    total.count(line.monthly, 1);
   }
   for (const server of estate.servers.values()) {
     const line = pricing.server(server);
     if (line === undefined) continue;
     servers.set(server.name, line);
-    total = addMoney(total, line.monthly);
+    total.count(line.monthly, 1);
   }
   return pricing.problems.length > 0
     ? refused(...pricing.problems)
-    : found({ currency: list.currency, total, volumes, servers, sums: new Map() });
+    : found({ currency: list.currency, total: total.addedTo(noMoney), volumes, servers, sums: new Map() });
 }
 
 /**
@@ -279,14 +279,32 @@ function* addedLines(cost: EstateCost): Iterable<LineEdit> {
   for (const now of costLines(cost)) yield { was: undefined, now };
 }
 
+/**
+ * Adds up amounts by counting how often each comes. Lines of one tier and size share one amount, so that an estate of
+ * many volumes takes few exact additions.
+ */
+class Tally {
+  readonly #times = new Map<Money, number>();
+
+  count(amount: Money, sign: 1 | -1): void {
+    this.#times.set(amount, (this.#times.get(amount) ?? 0) + sign);
+  }
+
+  addedTo(start: Money): Money {
+    let total = start;
+    for (const [amount, times] of this.#times)
+      if (times !== 0) total = addMoney(total, timesMoney(amount, times));
+    return total;
+  }
+}
+
 /** Sums after some lines have come, gone or changed. */
 function editedSums(before: Sums, edits: Iterable<LineEdit>, keyOf: KeyOf, cost: EstateCost): Sums {
-  const sums = new Map<string, { monthly: Money; dearest: CostLine | undefined }>();
+  const sums = new Map<string, { readonly tally: Tally; dearest: CostLine | undefined }>();
   const of = (key: string) => {
     const known = sums.get(key);
     if (known !== undefined) return known;
-    const { monthly = noMoney, dearest } = before.get(key) ?? {};
-    const sum = { monthly, dearest };
+    const sum = { tally: new Tally(), dearest: before.get(key)?.dearest };
     sums.set(key, sum);
     return sum;
   };
@@ -296,12 +314,12 @@ function editedSums(before: Sums, edits: Iterable<LineEdit>, keyOf: KeyOf, cost:
     const came = now === undefined ? undefined : keyOf(now);
     if (was !== undefined && left !== undefined) {
       const sum = of(left);
-      sum.monthly = subtractMoney(sum.monthly, was.monthly);
+      sum.tally.count(was.monthly, -1);
       if (before.get(left)?.dearest === was) lost.set(left, was);
     }
     if (now !== undefined && came !== undefined) {
       const sum = of(came);
-      sum.monthly = addMoney(sum.monthly, now.monthly);
+      sum.tally.count(now.monthly, 1);
       if (sum.dearest === undefined || isDearer(now, sum.dearest)) sum.dearest = now;
     }
   }
@@ -331,16 +349,17 @@ function editedSums(before: Sums, edits: Iterable<LineEdit>, keyOf: KeyOf, cost:
     }
   }
   const next = new Map(before);
-  for (const [key, { monthly, dearest }] of sums) {
+  for (const [key, { tally, dearest }] of sums) {
     if (dearest === undefined) next.delete(key);
-    else next.set(key, { monthly, dearest });
+    else next.set(key, { monthly: tally.addedTo(before.get(key)?.monthly ?? noMoney), dearest });
   }
   return next;
 }
 
 /** Of two that cost the same the first by name counts as the dearer, so that the order of files does not matter. */
 const isDearer = (a: CostLine, b: CostLine): boolean => {
-  const order = a.monthly.comparedTo(b.monthly);
+  // Lines of one tier and size share one amount, and comparing names costs less than comparing decimals.
+  const order = a.monthly === b.monthly ? 0 : a.monthly.comparedTo(b.monthly);
   return order > 0 || (order === 0 && nameOf(a) < nameOf(b));
 };
 

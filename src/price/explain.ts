@@ -32,7 +32,8 @@ function bandTerms(tier: Tier, billed: Bytes): readonly string[] {
 
 /** A size in the unit that the rate is for, so that the product can be redone. */
 function showIn({ unitName }: Tier, size: Bytes): string {
-  if (unitName === 'GiB-month') return `${quotient(size, unitBytes.GiB) ?? showSize(size)} GiB`.replace(/ ([A-Za-z]+) GiB$/, ' $1');
+  if (unitName === 'GiB-month')
+    return `${quotient(size, unitBytes.GiB) ?? showSize(size)} GiB`.replace(/ ([A-Za-z]+) GiB$/, ' $1');
   return `${quotient(size, unitBytes.GB) ?? showSize(size)} GB`.replace(/ ([A-Za-z]+) GB$/, ' $1');
 }
 

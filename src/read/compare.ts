@@ -54,7 +54,10 @@ export async function whatIsCompared(repo: GitRepository, what: WhatToCompare): 
   if (what.worktree && what.head !== undefined) {
     return refused({ message: '--head and --worktree were both given', advice: 'Give one of them.' });
   }
-  const head = await named(repo, what.head ?? 'HEAD');
+  if (await nothingCommitted(repo)) {
+    return refused({ message: 'nothing is committed yet', advice: 'Commit to main first.' });
+  }
+  const head = await named(repo, what.head ?? 'HEAD', '--head');
   const base = await baseOf(repo, what, head);
   if (!head.ok || !base.ok) {
     return refused(...(base.ok ? [] : base.problems), ...(head.ok ? [] : head.problems));
@@ -63,12 +66,70 @@ export async function whatIsCompared(repo: GitRepository, what: WhatToCompare): 
   return afterMerge(repo, base.value, head.value);
 }
 
-async function named(repo: GitRepository, ref: string): Promise<Outcome<Named>> {
+/** Whether HEAD waits for the first commit of all, as after `git init`. */
+async function nothingCommitted(repo: GitRepository): Promise<boolean> {
+  if ((await repo.commitAt('HEAD')) !== undefined) return false;
+  const refs = await repo.inRepository(['for-each-ref', '--count=1']);
+  return refs.ok && refs.value.code === 0 && refs.value.stdout.length === 0;
+}
+
+async function named(
+  repo: GitRepository,
+  ref: string,
+  option: '--base' | '--head' = '--base',
+): Promise<Outcome<Named>> {
   const id = await repo.resolveCommit(ref);
-  if (!id.ok) return id;
+  if (!id.ok) return (await onlyOnRemote(repo, ref, option)) ?? id;
   const commit = await repo.commit(id.value);
   return commit.ok ? found({ ref, commit: commit.value }) : commit;
 }
+
+/** A branch that a clone knows only by its remote's name: it was never checked out here. */
+async function onlyOnRemote(
+  repo: GitRepository,
+  ref: string,
+  option: '--base' | '--head',
+): Promise<Outcome<never> | undefined> {
+  if (!/^\w[\w./-]*$/.test(ref) || ref.includes('..') || (await repo.commitAt(ref)) !== undefined)
+    return undefined;
+  if ((await repo.commitAt(`refs/remotes/origin/${ref}`)) === undefined) return undefined;
+  return refused({
+    message: `there is no branch ${shown(ref)} in this clone, but there is origin/${shown(ref)}`,
+    advice: `Name it so: \`${option} origin/${shown(ref)}\`.`,
+  });
+}
+
+/**
+ * How many files in some folders differ on the disk from a commit: what somebody who judges the commit may believe
+ * to be judged. Told from the bytes, since `git status` runs the filters that a repository configures. Line ends
+ * that git converts are no difference.
+ */
+export async function uncommittedFiles(
+  repo: GitRepository,
+  commit: string,
+  folders: readonly string[],
+): Promise<number> {
+  const [disk, said] = await Promise.all([repo.workTree(), repo.commit(commit)]);
+  if (!disk.ok || !said.ok) return 0;
+  const committed = repo.tree(said.value.tree, { revision: commit, name: commit });
+  const [there, here] = await Promise.all([committed.list(...folders), disk.value.list(...folders)]);
+  const before = new Map(there.files.map((file) => [file.path, file]));
+  const after = new Set(here.files.map(({ path }) => path));
+  const changed = await Promise.all(
+    here.files.map(async (file) => {
+      const old = before.get(file.path);
+      if (old?.blob === file.blob) return false;
+      if (old === undefined) return true;
+      const [was, is] = await Promise.all([committed.read(old), disk.value.read(file)]);
+      return !was.ok || !is.ok || !withoutReturns(was.value).equals(withoutReturns(is.value));
+    }),
+  );
+  const gone = there.files.filter(({ path }) => !after.has(path)).length;
+  return gone + changed.filter((differs) => differs).length;
+}
+
+const withoutReturns = (content: Uint8Array): Buffer =>
+  Buffer.from(Buffer.from(content).toString('latin1').replaceAll('\r\n', '\n'), 'latin1');
 
 async function baseOf(
   repo: GitRepository,
@@ -125,7 +186,7 @@ async function hostMadeMerge(repo: GitRepository, head: Outcome<Named>): Promise
 }
 
 /** The main branch as far as the clone knows it. Full names, so that no tag can pose as a branch. */
-async function mainBranch(repo: GitRepository): Promise<string | undefined> {
+export async function mainBranch(repo: GitRepository): Promise<string | undefined> {
   const remote = await repo.inRepository(['symbolic-ref', '--quiet', 'refs/remotes/origin/HEAD']);
   const target = remote.ok && remote.value.code === 0 ? remote.value.stdout.toString('utf8').trim() : '';
   const usual = [

@@ -17,7 +17,7 @@ import {
   type Scalar,
   type Document as YamlDocument,
 } from 'yaml';
-import { found, type Outcome, type Place, type Problem, refused } from './problem.ts';
+import { byPlace, found, type Outcome, type Place, type Problem, refused } from './problem.ts';
 
 /** How deep values may nest. The deepest format is five levels; a custom rule's schema needs a few more. */
 export const deepest = 32;
@@ -211,15 +211,19 @@ export function readDocument(text: string, file: string): Outcome<ReadDocument> 
     );
   }
   const [yaml, second] = documents;
-  const problems = [...(yaml?.errors ?? []), ...(yaml?.warnings ?? [])].map((error) =>
-    error.code === 'TAG_RESOLVE_FAILED'
-      ? problemAt(error.pos[0], `the tag ${text.slice(...error.pos)} is not read`, leaveTagOut)
-      : problemAt(
-          error.pos[0],
-          `the YAML is broken here: ${error.message.replace(/\s+/g, ' ')}`,
-          'Put the YAML right; indentation, quotes and colons are the usual causes.',
-        ),
-  );
+  const errors = [...(yaml?.errors ?? []), ...(yaml?.warnings ?? [])];
+  const broken = errors.filter(({ code }) => code !== 'TAG_RESOLVE_FAILED');
+  const marker = broken.length === 0 ? null : conflictMarker.exec(text);
+  if (marker !== null) {
+    const { line } = lines.place(marker.index);
+    return refused(problemAt(marker.index, `line ${line} is a merge conflict marker`, settleConflict));
+  }
+  const problems = [
+    ...brokenPlaces(broken, problemAt),
+    ...errors
+      .filter(({ code }) => code === 'TAG_RESOLVE_FAILED')
+      .map(({ pos }) => problemAt(pos[0], `the tag ${text.slice(...pos)} is not read`, leaveTagOut)),
+  ].sort(byPlace);
   if (second !== undefined) {
     problems.push(
       problemAt(
@@ -234,6 +238,41 @@ export function readDocument(text: string, file: string): Outcome<ReadDocument> 
   const value = walk.value(yaml.contents, 0, 0);
   if (walk.problems.length > 0) return refused(...walk.problems);
   return found(located(file, value, walk.offsets, lines, yaml));
+}
+
+/** A line that git writes around the two sides of a conflict. */
+const conflictMarker = /^(?:<{7}|={7}|>{7})(?=[ \r\n]|$)/m;
+
+const settleConflict =
+  'Settle the conflict: keep what is meant of both sides, and take the lines <<<<<<<, ======= and >>>>>>> out.';
+
+/** The most places that are named in one file whose YAML is broken; what follows is most often their consequence. */
+const brokenAtMost = 3;
+
+/** The first thing that is wrong in each line, at the first few lines; the rest is counted. */
+function brokenPlaces(
+  errors: YamlDocument.Parsed['errors'],
+  problemAt: (offset: number, message: string, advice: string) => Problem,
+): readonly Problem[] {
+  const inOrder = errors
+    .toSorted((a, b) => a.pos[0] - b.pos[0])
+    .map(({ pos, message }) =>
+      problemAt(
+        pos[0],
+        `the YAML is broken here: ${message.replace(/\s+/g, ' ')}`,
+        'Put the YAML right; indentation, quotes and colons are the usual causes.',
+      ),
+    );
+  const firsts = inOrder.filter(({ place }, index) => place?.line !== inOrder[index - 1]?.place?.line);
+  const more = firsts.length - brokenAtMost;
+  return firsts.slice(0, brokenAtMost).map((problem, index) =>
+    more > 0 && index === brokenAtMost - 1
+      ? {
+          ...problem,
+          advice: `${problem.advice} ${more} more ${more === 1 ? 'line' : 'lines'} below may be broken only because of these.`,
+        }
+      : problem,
+  );
 }
 
 const tooDeep = `values nest more than ${deepest} levels deep`;

@@ -10,12 +10,18 @@ export function quoted(value: unknown): string {
   return text.length > 60 ? `${text.slice(0, 57)}…` : text;
 }
 
-/** `Did you mean size? `, or nothing where no known word is near. */
-export function offer(word: string, known: readonly string[]): string {
-  if (known.length === 0) return '';
+/** The known word that was most likely meant; of several as near, the first. Undefined where none is near. */
+export function nearestWord(word: string, known: readonly string[]): string | undefined {
+  if (known.length === 0) return undefined;
   const short = word.slice(0, 80);
   const nearest = closest(short, [...known]);
   // Two letters that changed places, the commonest slip, count as two.
   const near = Math.max(nearest.length > 3 ? 2 : 1, Math.floor(nearest.length / 3));
-  return distance(short, nearest) <= near ? `Did you mean ${nearest}? ` : '';
+  return distance(short, nearest) <= near ? nearest : undefined;
+}
+
+/** `Did you mean size? `, or nothing where no known word is near. */
+export function offer(word: string, known: readonly string[]): string {
+  const nearest = nearestWord(word, known);
+  return nearest === undefined ? '' : `Did you mean ${nearest}? `;
 }

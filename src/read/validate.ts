@@ -7,7 +7,7 @@ import type { RulePackFile } from './generated/rule-pack.ts';
 import type { SettingsFile } from './generated/settings.ts';
 import { validators } from './generated/validators.js';
 import type { WaiversFile } from './generated/waivers.ts';
-import { offer, quoted } from './nearest.ts';
+import { nearestWord, offer, quoted } from './nearest.ts';
 import { byPlace, found, type Outcome, type Place, type Problem, refused } from './problem.ts';
 
 /** Every format, and the type that a file of it has once it is valid. */
@@ -52,6 +52,9 @@ export function validate<F extends Format>(format: F, document: ReadDocument): O
   return refused(...inWords(check.errors ?? [], document, called[format]));
 }
 
+/** Whether a value that was read back is a record of the audit. */
+export const isAuditRecord = (value: unknown): value is AuditRecord => validators['audit-record'](value);
+
 export const pathOf = (instancePath: string): Step[] =>
   instancePath
     .split('/')
@@ -70,7 +73,7 @@ export function inWords(
   // reported by each branch. The outer error alone says what to do.
   for (const error of errors) {
     if (error.propertyName !== undefined && error.keyword !== 'propertyNames') continue;
-    if (errors.some((outer) => saysMore(outer, error))) continue;
+    if (errors.some((outer) => saysMore(outer, error) || spellingExplains(outer, error, errors))) continue;
     const { place, message, advice } = problemOf(error, document, format, errors);
     const key = `${place.line}:${place.column}:${message}`;
     if (seen.has(key)) continue;
@@ -85,6 +88,36 @@ function saysMore(outer: SchemaError, inner: SchemaError): boolean {
   if (outer === inner || outer.instancePath !== inner.instancePath) return false;
   if (outer.keyword === 'oneOf') return inner.schemaPath.startsWith(`${outer.schemaPath}/`);
   return outer.keyword === 'discriminator' && inner.keyword === 'required';
+}
+
+const isUnknownKey = ({ keyword }: SchemaError): boolean =>
+  keyword === 'additionalProperties' || keyword === 'unevaluatedProperties';
+
+/** The key that an unknown one was most likely meant to be; one that is missing sooner than another as near. */
+function meantKey(unknown: SchemaError, all: readonly SchemaError[]): string | undefined {
+  const known = Object.keys(propertiesOf(unknown.parentSchema ?? {}));
+  const missing = all
+    .filter((error) => error.keyword === 'required' && error.instancePath === unknown.instancePath)
+    .map((error) => parameterOf(error))
+    .filter((key) => known.includes(key));
+  return nearestWord(parameterOf(unknown), [...missing, ...known]);
+}
+
+/** Whether something is missing only because its key is misspelt: to put the spelling right is all there is to do. */
+function spellingExplains(unknown: SchemaError, error: SchemaError, all: readonly SchemaError[]): boolean {
+  if (!isUnknownKey(unknown) || unknown.instancePath !== error.instancePath) return false;
+  switch (error.keyword) {
+    case 'required':
+      return parameterOf(error) === meantKey(unknown, all);
+    case 'oneOf': {
+      const choices = choicesOf(error.parentSchema ?? {});
+      const meant = meantKey(unknown, all);
+      const given = isRecord(error.data) ? Object.keys(error.data) : [];
+      return meant !== undefined && choices.includes(meant) && !choices.some((key) => given.includes(key));
+    }
+    default:
+      return false;
+  }
 }
 
 interface Words {
@@ -102,22 +135,23 @@ function problemOf(
   const path = pathOf(error.instancePath);
   const here = whereIn(path, document.value, format);
   const schema = error.parentSchema ?? {};
-  const key = String(error.params[keyParameter[error.keyword] ?? ''] ?? '');
+  const key = parameterOf(error);
   switch (error.keyword) {
     case 'additionalProperties':
     case 'unevaluatedProperties': {
       const known = Object.keys(propertiesOf(schema));
+      const meant = meantKey(error, all);
       return {
         place: document.placeOfKey([...path, key]),
         message: `${quoted(key)} is not a key of ${here}`,
-        advice: `${offer(key, known)}The keys here are ${known.join(', ')}.`,
+        advice: `${meant === undefined ? '' : `Did you mean ${meant}? `}The keys here are ${known.join(', ')}.`,
       };
     }
     case 'required':
       return {
         place: document.placeOfKey(path),
         message: `${here} has no ${quoted(key)}`,
-        advice: describe(propertiesOf(schema)[key]) ?? `Add ${quoted(key)}.`,
+        advice: addKey(key, propertiesOf(schema)[key]),
       };
     case 'propertyNames': {
       const pattern = all.find(
@@ -158,12 +192,17 @@ function problemOf(
         message: `${here} does not have exactly one of ${choicesOf(schema).join(', ')}`,
         advice: 'Keep one of them.',
       };
-    default:
+    default: {
+      const place = document.placeOfValue(path);
       return {
-        place: document.placeOfValue(path),
+        place,
         message: `${here} is ${quoted(error.data)}, which ${misfit(error, schema)}`,
-        advice: `${meantAsText(schema, error.data)}${describe(schema) ?? 'See the schema of the format.'}`,
+        advice:
+          howToWrite(schema, error.data, writtenAt(document, place)) ??
+          describe(schema) ??
+          'See the schema of the format.',
       };
+    }
   }
 }
 
@@ -197,11 +236,43 @@ const kindWords: Readonly<Record<string, string>> = {
 
 const kindWord = (type: unknown): string => kindWords[String(type)] ?? String(type);
 
-/** A number where text is wanted is most often a value somebody forgot to put in quotes. */
-const meantAsText = (schema: Readonly<Record<string, unknown>>, value: unknown): string =>
-  schema.type === 'string' && (typeof value === 'number' || typeof value === 'boolean')
-    ? `Text that looks like a number goes in quotes. `
-    : '';
+const parameterOf = ({ keyword, params }: SchemaError): string =>
+  String(params[keyParameter[keyword] ?? ''] ?? '');
+
+/** What to do about a key that is missing: the key to write, what it can be, and what it is for. */
+function addKey(key: string, schema: unknown): string {
+  const choices = isRecord(schema) && Array.isArray(schema.enum) ? `, one of ${schema.enum.join(', ')}` : '';
+  const meaning = describe(schema);
+  return `Add \`${quoted(key)}: …\`${choices}.${meaning === undefined ? '' : ` ${meaning}`}`;
+}
+
+/** A number as its file writes it: read as a number, 120.00 has lost its cents. */
+const writtenAt = (document: ReadDocument, place: Place): string | undefined =>
+  /^[0-9]+(?:\.[0-9]+)?(?![\w.])/.exec(document.excerpt(place).slice(place.column - 1))?.[0];
+
+/** How a value that does not fit is most likely meant to be written; undefined where that cannot be told. */
+function howToWrite(
+  schema: Readonly<Record<string, unknown>>,
+  value: unknown,
+  written: string | undefined,
+): string | undefined {
+  if (schema.type !== 'string') return undefined;
+  const text = typeof value === 'number' ? (written ?? String(value)) : String(value);
+  if (schema.title === 'Size') return sizeToWrite(text);
+  if (typeof value !== 'number' && typeof value !== 'boolean') return undefined;
+  const fits = typeof schema.pattern !== 'string' || new RegExp(schema.pattern, 'u').test(text);
+  return fits ? `Write it in quotes: "${text}".` : undefined;
+}
+
+/** A size needs a unit of a standard; `G` and `gib` could be either of two. */
+function sizeToWrite(text: string): string | undefined {
+  const [, count, prefix] = /^([0-9]{1,15}(?:\.[0-9]{1,15})?)\s*(?:([kmgtp])i?b?)?$/i.exec(text) ?? [];
+  if (count === undefined) return undefined;
+  if (prefix === undefined) return `Write ${count} GiB or ${count} GB.`;
+  const binary = prefix.toUpperCase();
+  const decimal = binary === 'K' ? 'k' : binary;
+  return `Did you mean ${count} ${binary}iB or ${count} ${decimal}B?`;
+}
 
 /** The end of a path in words: `size of plates-1`, `item 2 of members`. A name may be all digits; an item is one of a list. */
 function whereIn(path: readonly Step[], top: unknown, format: string): string {

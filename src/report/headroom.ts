@@ -146,7 +146,7 @@ function accountRows({
 
 function idleSection(idle: readonly Idle[], currency: string): readonly Section[] {
   if (idle.length === 0) return [];
-  const total = sumMoney(idle.map(({ monthly }) => monthly));
+  const total = sumMoney(idle.map(({ monthly }) => monthly()));
   return [
     {
       title: 'Idle: paid for, and given to no file system',
@@ -166,7 +166,7 @@ function idleSection(idle: readonly Idle[], currency: string): readonly Section[
               subject.name,
               size(bought),
               size(unused),
-              showMoney(monthly, currency),
+              showMoney(monthly(), currency),
             ]),
           },
         },
@@ -250,7 +250,7 @@ function headroomJson({ rooms, accounts, idle, currency, on }: HeadroomOverview)
         subject,
         bought: bought.toString(),
         idle: unused.toString(),
-        monthly: monthly.toFixed(),
+        monthly: monthly().toFixed(),
         currency,
       })),
     },

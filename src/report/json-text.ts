@@ -17,7 +17,9 @@ const spelt = (character: string): string =>
  * 7) where it could not be seen. A CI host takes `##[` anywhere in a printed line for a command of its own (from
  * memory), so that is spelt out too.
  */
-export const jsonText = (value: unknown): string =>
-  `${JSON.stringify(value, undefined, 2)
-    .replace(unseen, spelt)
-    .replace(/(?<=#)#(?=\[)/g, '\\u0023')}\n`;
+export const jsonText = (value: unknown): string => `${seen(JSON.stringify(value, undefined, 2))}\n`;
+
+/** As `jsonText`, on one line. */
+export const jsonLine = (value: unknown): string => `${seen(JSON.stringify(value))}\n`;
+
+const seen = (json: string): string => json.replace(unseen, spelt).replace(/(?<=#)#(?=\[)/g, '\\u0023');

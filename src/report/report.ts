@@ -1,21 +1,22 @@
 /** Every form a judgement can be written in, by name. */
 import type { Judgement } from '../policy/judgement.ts';
 import { reportJson } from './json.ts';
-import { reportJunit } from './junit.ts';
 import { reportMarkdown } from './markdown.ts';
-import { reportSarif } from './sarif.ts';
 import { reportText } from './text.ts';
 
 export const reportFormats = ['text', 'markdown', 'json', 'sarif', 'junit'] as const;
 
 export type ReportFormat = (typeof reportFormats)[number];
 
-/** Writes a judgement in one form. Width and colour matter to text alone. */
-export function report(
+/**
+ * Writes a judgement in one form. Width and colour matter to text alone. The forms that few ask for are loaded when
+ * asked for: an XML library takes longer to load than a small estate to judge.
+ */
+export async function report(
   format: ReportFormat,
   judgement: Judgement,
-  terminal: { width: number; colour: boolean },
-): string {
+  terminal: { readonly width: number; readonly colour: boolean },
+): Promise<string> {
   switch (format) {
     case 'text':
       return reportText(judgement, terminal);
@@ -24,8 +25,8 @@ export function report(
     case 'json':
       return reportJson(judgement);
     case 'sarif':
-      return reportSarif(judgement);
+      return (await import('./sarif.ts')).reportSarif(judgement);
     case 'junit':
-      return reportJunit(judgement);
+      return (await import('./junit.ts')).reportJunit(judgement);
   }
 }

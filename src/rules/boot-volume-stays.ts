@@ -8,7 +8,7 @@ export const bootVolumeStays: ChangeRule<'boot-volume-stays'> = {
   level: 'error',
   refuses: 'A boot volume detached, swapped, moved or deleted while its server runs.',
   why: 'A running server reads and writes its boot volume at any moment. Taken away, the guest hangs and what it had not yet written is lost; providers refuse it or stop the server.',
-  advice: `Stop the server (power: stopped) in this change or an earlier one, then take the volume. ${cautions}`,
+  advice: `Stop the server (power: stopped) first, best in a change of its own, then take the volume. ${cautions}`,
   parameters: {},
   needs: [],
   examples: {
@@ -51,15 +51,15 @@ volumes:
       if (verb === undefined) continue;
       for (const server of bootedFrom(change)) {
         const after = head.estate.servers.get(renames.servers.get(server.name) ?? server.name);
-        // A server that goes too, or is stopped by this change, does not run when its volume is taken.
-        if (server.power !== 'running' || after?.power !== 'running') continue;
+        // A server that this change stops does not run when its volume is taken. One that it deletes running does.
+        if (server.power !== 'running' || after?.power === 'stopped') continue;
         if (said.has(server.name) || !scope.includes(server)) continue;
         said.add(server.name);
         yield {
           subject: change.subject,
           facet: tied(server),
           place: change.place,
-          message: `${server.name} starts from ${server.boot}, which would be ${verb} while ${server.name} runs`,
+          message: `${server.name} starts from ${server.boot}, which would be ${verb} while ${server.name} runs${after === undefined ? `, and ${server.name} deleted` : ''}`,
         };
       }
     }
@@ -88,7 +88,9 @@ const gravest: readonly ChangeKind[] = [
 function takesAway(change: Change): string | undefined {
   switch (change.kind) {
     case 'boot-swapped':
-      return `swapped for ${change.after.boot ?? 'no declared volume'}`;
+      return change.after.boot === undefined
+        ? 'no longer its boot volume'
+        : `swapped for ${change.after.boot}`;
     case 'detached':
       return 'detached';
     case 'handed-over':

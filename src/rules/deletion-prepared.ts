@@ -1,6 +1,8 @@
+import type { Change } from '../change/change.ts';
 import { daysBetween } from '../estate/dates.ts';
-import type { Estate, Retired, Volume } from '../estate/estate.ts';
+import type { Estate, FileSystem, Retired, Volume } from '../estate/estate.ts';
 import { showSize } from '../estate/size.ts';
+import { changeInScope, lossesOf } from './losses.ts';
 import { type ChangeRule, cautions, counted } from './rule.ts';
 
 export const deletionPrepared: ChangeRule<'deletion-prepared'> = {
@@ -8,9 +10,9 @@ export const deletionPrepared: ChangeRule<'deletion-prepared'> = {
   about: 'change',
   level: 'error',
   refuses:
-    'The deletion of a volume that is attached on main, is protected, or leaves no record of its reason and of a recent enough backup.',
-  why: 'A deleted volume is gone at once. Detaching it first, in a change of its own, shows who still misses it while that can be put right.',
-  advice: `Detach the volume in an earlier change, lift any protection there, and add a line under retired: with reason, backup and backed-up. ${cautions}`,
+    'The deletion of a volume that is attached on main, is protected, is to be kept longer, or leaves no record of its reason and of a recent enough backup; likewise a move to another site, and a file system deleted or made over on volumes that stay. Warns of a volume that is taken into a group, or given its first file system, over what may lie on it.',
+  why: 'A deleted volume is gone at once, and so is what a new file system is made over. Detaching a volume first, in a change of its own, shows who still misses it while that can be put right.',
+  advice: `Detach the volume in an earlier change, lift any protection there, and add a line under retired: for the volume or the file system, with reason, backup and backed-up. What lies there already and is only being declared is marked existing: true. ${cautions}`,
   parameters: {
     'backup-within': {
       schema: {
@@ -64,24 +66,134 @@ retired:
     },
   },
   *check(entry, { changes, base, head, on }, scope) {
-    for (const change of changes) {
-      if (change.kind !== 'volume-deleted' && change.kind !== 'volume-re-created') continue;
-      const { before } = change;
-      if (!scope.includes(before, before.tier)) continue;
-      const faults = [
-        ...holdersOf(base.estate, before, entry['attached-allowed'] ?? false),
-        ...(before.protected ? ['it is protected'] : []),
-        ...recordFaults(head.estate.retired.get(before.name), entry['backup-within'], on),
-      ];
-      if (faults.length === 0) continue;
+    const record = (...names: readonly string[]): readonly string[] => {
+      const [known] = names.flatMap((name) => head.estate.retired.get(name) ?? []);
+      return recordFaults(known, entry['backup-within'], on);
+    };
+    for (const change of lossesOf(changes)) {
+      if (!changeInScope(change, scope)) continue;
+      const loss = lossOf(change, base.estate, entry['attached-allowed'] ?? false, on, record);
+      if (loss === undefined || loss.faults.length === 0) continue;
+      const { what, faults, atMost } = loss;
       yield {
         subject: change.subject,
+        ...(change.kind === 'member-joined' ? { facet: change.volume } : {}),
         place: change.place,
-        message: `volume ${before.name} (${showSize(before.size)}) would be deleted for good, and ${faults.join('; ')}`,
+        message: `${what}, and ${faults.join('; ')}`,
+        ...(atMost === undefined ? {} : { atMost }),
       };
     }
   },
 };
+
+interface Loss {
+  readonly what: string;
+  readonly faults: readonly string[];
+  /** What may have been empty all along is warned of; what surely held something is refused. */
+  readonly atMost?: 'warning';
+}
+
+type RecordFaults = (...names: readonly string[]) => readonly string[];
+
+function lossOf(
+  change: Change,
+  base: Estate,
+  attachedAllowed: boolean,
+  on: string,
+  record: RecordFaults,
+): Loss | undefined {
+  switch (change.kind) {
+    case 'volume-deleted':
+    case 'volume-re-created': {
+      const { before } = change;
+      return {
+        what: `volume ${before.name} (${showSize(before.size)}) would be deleted for good`,
+        faults: [
+          ...holdersOf(base, before, attachedAllowed),
+          ...keptFaults(before, on),
+          ...record(before.name),
+        ],
+      };
+    }
+    case 'volume-moved-site': {
+      const { before, after } = change;
+      return {
+        what: `volume ${after.name} would be made anew at site ${after.site ?? 'none'}, without what it holds at ${before.site ?? 'none'}`,
+        faults: [...keptFaults(before, on), ...record(before.name, after.name)],
+      };
+    }
+    case 'file-system-deleted':
+    case 'file-system-remade': {
+      const { before } = change;
+      const volumes = carriersOf(base, before);
+      return {
+        what:
+          change.kind === 'file-system-deleted'
+            ? `file system ${before.mount} on ${before.on.name} would be deleted with what it holds`
+            : `file system ${before.mount} on ${before.on.name} would be made over from ${before.type} to ${change.after.type}, without what it holds`,
+        faults: [
+          ...volumes.flatMap((volume) => keptFaults(volume, on, `its volume ${volume.name}`)),
+          ...record(before.name, ...volumes.map(({ name }) => name)),
+        ],
+      };
+    }
+    case 'group-deleted':
+    case 'group-edited': {
+      const { before } = change;
+      const members = before.members.flatMap((member) => base.volumes.get(member) ?? []);
+      const lost = before.fileSystems.map(({ mount }) => mount);
+      if (lost.length === 0) return undefined;
+      return {
+        what: `volume group ${before.name} would be ${change.kind === 'group-deleted' ? 'dissolved' : 'laid out anew'}, without what ${lost.join(', ')} ${lost.length === 1 ? 'holds' : 'hold'}`,
+        faults: [
+          ...members.flatMap((volume) => keptFaults(volume, on, `its volume ${volume.name}`)),
+          ...new Set(before.fileSystems.flatMap(({ name }) => record(name, ...before.members))),
+        ],
+      };
+    }
+    case 'group-created':
+      return overwritten(change.wipes, `making the volume group ${change.after.name}`, base, on, record);
+    case 'member-joined':
+      return overwritten([change.volume], `joining the volume group ${change.after.name}`, base, on, record);
+    case 'file-system-created':
+      return overwritten([change.after.on.name], 'making a file system on it', base, on, record);
+    default:
+      return undefined;
+  }
+}
+
+/** Volumes that were there before and are written over: with what, only their owners know. */
+function overwritten(
+  names: readonly string[],
+  by: string,
+  base: Estate,
+  on: string,
+  record: RecordFaults,
+): Loss {
+  const kept = names
+    .flatMap((name) => base.volumes.get(name) ?? [])
+    .flatMap((volume) => keptFaults(volume, on, volume.name));
+  return {
+    what: `${names.join(', ')} ${names.length === 1 ? 'was' : 'were'} there before, and ${by} would overwrite what lies there`,
+    faults: [...kept, ...new Set(names.flatMap((name) => record(name)))],
+    ...(kept.length === 0 ? { atMost: 'warning' } : {}),
+  };
+}
+
+/** What a volume's own declaration says against losing what it holds. */
+function keptFaults(volume: Volume, on: string, who = 'it'): readonly string[] {
+  return [
+    ...(volume.protected ? [`${who} is protected`] : []),
+    ...(volume.retainUntil !== undefined && volume.retainUntil > on
+      ? [`${who} is to be kept until ${volume.retainUntil}`]
+      : []),
+  ];
+}
+
+function carriersOf(estate: Estate, { on }: FileSystem): readonly Volume[] {
+  const names = on.kind === 'volume' ? [on.name] : (estate.groups.get(on.name)?.members ?? []);
+  return names.flatMap((name) => estate.volumes.get(name) ?? []);
+}
 
 function holdersOf(base: Estate, volume: Volume, allowed: boolean): readonly string[] {
   const holders = base.holders.get(volume.name) ?? [];

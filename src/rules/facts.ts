@@ -155,6 +155,7 @@ const everyChangeKind: Readonly<Record<ChangeKind, true>> = {
   'member-left': true,
   'group-edited': true,
   'file-system-created': true,
+  'file-system-remounted': true,
   'file-system-deleted': true,
   'file-system-grown': true,
   'file-system-shrunk': true,

@@ -106,7 +106,7 @@ const share = (part: Bytes, whole: Bytes): Decimal => new ExactDecimal(part.toSt
 
 function messageFor({ layer, subject, bought, idle, monthly }: Idle, { cost }: View): string {
   const size = `${showSize(idle)} (${exact(idle)} bytes)`;
-  const price = `${showMoney(monthly, cost.currency)} ${cost.currency} a month`;
+  const price = `${showMoney(monthly(), cost.currency)} ${cost.currency} a month`;
   switch (layer) {
     case 'volume-group':
       return `volume group ${subject.name} has bought ${showSize(bought)} and given ${size} of it, ${share(idle, bought).times(100).toDecimalPlaces(1).toString()} %, to no file system, at ${price}`;

@@ -121,7 +121,7 @@ const each: readonly (readonly [ChangeKind, string, string, string])[] = [
     'group-created',
     'volumes:\n  a: { size: 40 GiB, tier: bulk }\n  b: { size: 40 GiB, tier: bulk }\n',
     group('members: [a, b]'),
-    'volume group plates is created on a, b',
+    'volume group plates is created on a, b, and what lies on a, b is overwritten',
   ],
   [
     'group-deleted',
@@ -139,7 +139,7 @@ const each: readonly (readonly [ChangeKind, string, string, string])[] = [
     'member-joined',
     group('members: [a]'),
     group('members: [a, b]'),
-    'volume b joins the volume group plates',
+    'volume b joins the volume group plates, and what lies on it is overwritten',
   ],
   ['member-left', group('members: [a, b]'), group('members: [a]'), 'volume b leaves the volume group plates'],
   [
@@ -171,6 +171,12 @@ const each: readonly (readonly [ChangeKind, string, string, string])[] = [
     system('/plates: { size: 30 GiB, type: ext4 }'),
     system('/plates: { size: 25 GiB, type: ext4 }'),
     'file system /plates on plates shrinks from 30 GiB to 25 GiB',
+  ],
+  [
+    'file-system-remounted',
+    system('/plates: { size: 30 GiB, type: xfs }'),
+    system('/charts: { size: 30 GiB, type: xfs }'),
+    'file system /plates on plates is mounted at /charts instead',
   ],
   [
     'file-system-remade',
@@ -206,12 +212,49 @@ describe('every kind of change', () => {
         'file-system-deleted',
         'file-system-remade',
         'file-system-shrunk',
+        'group-created',
         'group-deleted',
+        'member-joined',
         'volume-deleted',
         'volume-moved-site',
         'volume-shrunk',
       ].sort(),
     );
+  });
+});
+
+describe('what is written over', () => {
+  const kinds = (before: string, after: string) =>
+    changes(before, after).map((one) => [one.kind, destroys(one)]);
+  const old = 'volumes:\n  a: { size: 40 GiB, tier: bulk }\n';
+
+  it('is nothing on volumes that come with their group', () => {
+    expect(kinds('{}\n', group('members: [a, b]'))).toEqual([
+      ['volume-created', false],
+      ['volume-created', false],
+      ['group-created', false],
+    ]);
+  });
+
+  it('is nothing where the group, or the file system, lies there already and is only declared', () => {
+    const both = 'volumes:\n  a: { size: 40 GiB, tier: bulk }\n  b: { size: 40 GiB, tier: bulk }\n';
+    expect(kinds(both, group('members: [a, b], existing: true'))).toEqual([['group-created', false]]);
+    const declared = old.replace('bulk }', 'bulk, file-system: { mount: /a, type: xfs, existing: true } }');
+    expect(kinds(old, declared)).toEqual([['file-system-created', false]]);
+  });
+
+  it('is whatever lay on a volume that was there before and gets its first file system', () => {
+    const made = old.replace('bulk }', 'bulk, file-system: { mount: /a, type: xfs } }');
+    expect(kinds(old, made)).toEqual([['file-system-created', true]]);
+  });
+
+  it('is told from a move of the mount point only where nothing else came or went', () => {
+    expect(
+      kinds(system('/a: { size: 10 GiB, type: xfs }'), system('/b: { size: 10 GiB, type: ext4 }')),
+    ).toEqual([
+      ['file-system-deleted', true],
+      ['file-system-created', false],
+    ]);
   });
 });
 

@@ -72,10 +72,15 @@ describe('put right', () => {
     expect((await underRule(rule, estate('boot: root, power: stopped'), estate(''))).verdict).toBe('pass');
   });
 
-  it('a server that goes takes its boot volume with it', async () => {
+  it('a stopped server that goes takes its boot volume with it, and a running one is stopped first', async () => {
     const gone =
       'servers:\n  plotter: {}\nvolumes:\n  root: { size: 50 GiB, tier: steady }\n  spare: { size: 50 GiB, tier: steady }\n';
-    expect((await underRule(rule, estate('boot: root'), gone)).verdict).toBe('pass');
+    expect((await underRule(rule, estate('boot: root, power: stopped'), gone)).verdict).toBe('pass');
+    const running = await underRule(rule, estate('boot: root'), gone);
+    expect([running.verdict, onlyFinding(running).message]).toEqual([
+      'fail',
+      expect.stringContaining('and scanner deleted'),
+    ]);
   });
 });
 

@@ -74,3 +74,72 @@ describe('a deletion', () => {
     expect((await underRule(guarded, '', volume())).findings).toEqual([]);
   });
 });
+
+describe('what a volume holds, lost without the volume', () => {
+  const books = (rest: string, more = ''): string =>
+    `volumes:\n  books: { size: 80 GiB, tier: bulk${more}${rest} }\n`;
+  const ext4 = ', file-system: { mount: /books, type: ext4 }';
+  const xfs = ', file-system: { mount: /books, type: xfs }';
+  const record = (key: string): string =>
+    `retired:\n  - { ${key}, on: 2026-11-25, reason: moved to the archive, backup: vault/books, backed-up: 2026-11-20 }\n`;
+
+  it('by a file system made over is refused without a record, and on a protected volume with one, too', async () => {
+    expect(onlyFinding(await underRule(guarded, books(ext4), books(xfs))).message).toBe(
+      'file system /books on books would be made over from ext4 to xfs, without what it holds, and no line under retired: says why',
+    );
+    const recorded = books(xfs) + record('file-system: "books:/books"');
+    expect((await underRule(guarded, books(ext4), recorded)).verdict).toBe('pass');
+    const guardedBooks = books(ext4, ', protected: true');
+    const both = books(xfs, ', protected: true') + record('file-system: "books:/books"');
+    expect(onlyFinding(await underRule(guarded, guardedBooks, both)).message).toContain(
+      'its volume books is protected',
+    );
+  });
+
+  it('by a file system deleted, or its group dissolved, is refused', async () => {
+    expect((await underRule(guarded, books(ext4), books(''))).verdict).toBe('fail');
+    const group = (rest: string): string => `volumes:\n  a: { size: 40 GiB, tier: bulk }\n${rest}`;
+    const plates =
+      'volume-groups:\n  plates: { members: [a], file-systems: { /plates: { size: 30 GiB, type: xfs } } }\n';
+    expect(onlyFinding(await underRule(guarded, group(plates), group(''))).message).toContain(
+      'volume group plates would be dissolved, without what /plates holds',
+    );
+    const renamed = plates.replace('plates: {', 'charts: { formerly: plates,');
+    expect((await underRule(guarded, group(plates), group(renamed))).verdict).toBe('pass');
+  });
+
+  it('by a move to another site is refused, under a new name, too', async () => {
+    const at = (site: string, name = 'books', rest = ''): string =>
+      `site: ${site}\nvolumes:\n  ${name}: { size: 80 GiB, tier: bulk${rest} }\n`;
+    expect((await underRule(guarded, at('north-quay'), at('south-quay'))).verdict).toBe('fail');
+    const grab = at('south-quay', 'ledgers', ', formerly: books');
+    expect(onlyFinding(await underRule(guarded, at('north-quay'), grab)).message).toContain(
+      'made anew at site south-quay',
+    );
+  });
+
+  it('before the day until which it is to be kept is refused; on that day it is not', async () => {
+    const kept = (day: string): string => books('', `, retain-until: ${day}`);
+    const gone = record('volume: books');
+    expect(onlyFinding(await underRule(guarded, kept('2026-11-26'), gone)).message).toContain(
+      'it is to be kept until 2026-11-26',
+    );
+    expect((await underRule(guarded, kept('2026-11-25'), gone)).verdict).toBe('pass');
+  });
+
+  it('by being taken into a group, or given a first file system, is warned of, and refused where it is protected', async () => {
+    const plain = books('');
+    const grouped = `${books('')}volume-groups:\n  ledger: { members: [books] }\n`;
+    for (const after of [grouped, books(ext4)]) {
+      const { level, message } = onlyFinding(await underRule(guarded, plain, after));
+      expect([level, message]).toEqual([
+        'warning',
+        expect.stringContaining('would overwrite what lies there'),
+      ]);
+    }
+    const guardedVolume = books('', ', protected: true');
+    expect((await underRule(guarded, guardedVolume, books(ext4, ', protected: true'))).verdict).toBe('fail');
+    const declared = ext4.replace('ext4 }', 'ext4, existing: true }');
+    expect((await underRule(guarded, plain, books(declared))).findings).toEqual([]);
+  });
+});

@@ -102,9 +102,26 @@ export type Name14 = string;
  */
 export type Name15 = string;
 /**
+ * One deletion, put on record.
+ */
+export type RetiredDeclaration = {
+  [k: string]: unknown;
+} & {
+  volume?: Name16;
+  'file-system'?: Sentence2;
+  on: Date1;
+  reason: Sentence3;
+  backup?: Sentence4;
+  'backed-up'?: Date2;
+};
+/**
  * A name: letters, digits, dot, underscore and hyphen, beginning with a letter or digit, at most 128 characters.
  */
 export type Name16 = string;
+/**
+ * The file system that is gone where its volumes stay: what it lies on and its mount point, as in plates:/plates.
+ */
+export type Sentence2 = string;
 /**
  * The day of the deletion.
  */
@@ -112,11 +129,11 @@ export type Date1 = string;
 /**
  * Why nobody needs it.
  */
-export type Sentence2 = string;
+export type Sentence3 = string;
 /**
  * Where the last backup lies.
  */
-export type Sentence3 = string;
+export type Sentence4 = string;
 /**
  * The day of that backup.
  */
@@ -152,7 +169,7 @@ export interface EstateFile {
     [k: string]: VolumeGroupDeclaration;
   };
   /**
-   * Volumes that were deleted, each with its reason and its evidence.
+   * Volumes and file systems that were deleted, each with its reason and its evidence.
    */
   retired?: RetiredDeclaration[];
 }
@@ -225,6 +242,10 @@ export interface WholeVolumeFileSystemDeclaration {
   mount: MountPoint;
   type: FileSystemType;
   size?: Size1;
+  /**
+   * true says that it lies there already and is only being declared: nothing is made, and nothing is overwritten.
+   */
+  existing?: boolean;
 }
 /**
  * One volume on one server.
@@ -265,6 +286,10 @@ export interface VolumeGroupDeclaration {
   team?: Name14;
   labels?: Labels1;
   formerly?: Name15;
+  /**
+   * true says that it lies there already and is only being declared: nothing is made, and nothing is overwritten.
+   */
+  existing?: boolean;
 }
 /**
  * One file system on its own logical volume.
@@ -272,14 +297,8 @@ export interface VolumeGroupDeclaration {
 export interface FileSystemDeclaration {
   size: Size3;
   type: FileSystemType;
-}
-/**
- * One deletion, put on record.
- */
-export interface RetiredDeclaration {
-  volume: Name16;
-  on: Date1;
-  reason: Sentence2;
-  backup?: Sentence3;
-  'backed-up'?: Date2;
+  /**
+   * true says that it lies there already and is only being declared: nothing is made, and nothing is overwritten.
+   */
+  existing?: boolean;
 }

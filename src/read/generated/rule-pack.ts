@@ -532,11 +532,11 @@ export interface ScopeDeclaration8 {
   };
 }
 /**
- * The deletion of a volume that is attached on main, is protected, or leaves no record of its reason and of a recent enough backup.
+ * The deletion of a volume that is attached on main, is protected, is to be kept longer, or leaves no record of its reason and of a recent enough backup; likewise a move to another site, and a file system deleted or made over on volumes that stay. Warns of a volume that is taken into a group, or given its first file system, over what may lie on it.
  */
 export interface DeletionPreparedEntry {
   /**
-   * The deletion of a volume that is attached on main, is protected, or leaves no record of its reason and of a recent enough backup.
+   * The deletion of a volume that is attached on main, is protected, is to be kept longer, or leaves no record of its reason and of a recent enough backup; likewise a move to another site, and a file system deleted or made over on volumes that stay. Warns of a volume that is taken into a group, or given its first file system, over what may lie on it.
    */
   rule: 'deletion-prepared';
   name?: Name10;

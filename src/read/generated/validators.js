@@ -1663,7 +1663,7 @@ function validate20(data, { instancePath = "", parentData, parentDataProperty, r
   return validate20.errors = vErrors, errors === 0;
 }
 validate20.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var estate = validate48, schema67 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "estate.json", title: "EstateFile", description: "An estate file: servers, volumes, attachments, volume groups, file systems, retired volumes.", type: "object", additionalProperties: !1, properties: { team: { $ref: "common.json#/$defs/name", description: "The team that everything in this file belongs to, unless it names its own." }, site: { $ref: "common.json#/$defs/name", description: "The site that everything in this file is at, unless it names its own." }, labels: { $ref: "common.json#/$defs/labels", description: "Labels that everything in this file carries, unless it sets the same label itself." }, servers: { type: "object", propertyNames: { $ref: "common.json#/$defs/name" }, description: "The servers, by name.", additionalProperties: { title: "ServerDeclaration", type: "object", additionalProperties: !1, description: "One server.", properties: { power: { type: "string", enum: ["running", "stopped"], default: "running", description: "Whether the server runs. A stopped server may still be billed." }, boot: { $ref: "common.json#/$defs/name", description: "The volume the server starts from. It counts as attached." }, guest: { type: "string", enum: ["linux-lvm", "linux", "windows", "other"], description: "What runs inside, which decides how the guest is made to see a change." }, machine: { $ref: "common.json#/$defs/name", description: "The machine in the price list that this server is billed as." }, io: { type: "integer", minimum: 0, description: "Input and output operations a second that the work on this server needs from its volumes together." }, "attachment-slots": { type: "integer", minimum: 0, description: "How many volumes this server can hold, where it differs from its site's." }, team: { $ref: "common.json#/$defs/name", description: "The team that answers for the server and its cost." }, site: { $ref: "common.json#/$defs/name", description: "The site the server is at." }, labels: { $ref: "common.json#/$defs/labels" }, formerly: { $ref: "common.json#/$defs/name", description: "The server's name before this change, so that a rename is no deletion." } } } }, volumes: { type: "object", propertyNames: { $ref: "common.json#/$defs/name" }, description: "The volumes, by name.", additionalProperties: { title: "VolumeDeclaration", type: "object", additionalProperties: !1, required: ["size", "tier"], description: "One volume.", properties: { size: { $ref: "common.json#/$defs/size", description: "What is bought: a number with its unit, such as 50 GiB." }, tier: { $ref: "common.json#/$defs/name", description: "The tier in the price list." }, shareable: { type: "boolean", default: !1, description: "Whether the provider lets several servers hold it at once." }, protected: { type: "boolean", default: !1, description: "A protected volume is not to be deleted; the protection is lifted in a change of its own first." }, owner: { $ref: "common.json#/$defs/sentence", description: "The person or role that answers for a detached volume; the team stands in where none is named." }, reason: { $ref: "common.json#/$defs/sentence", description: "Why a detached volume is kept." }, "retain-until": { $ref: "common.json#/$defs/date", description: "The day until which a detached volume is kept." }, "file-system": { $ref: "#/$defs/wholeVolumeFileSystem" }, team: { $ref: "common.json#/$defs/name", description: "The team that answers for the volume and its cost." }, site: { $ref: "common.json#/$defs/name", description: "The site the volume is at." }, labels: { $ref: "common.json#/$defs/labels" }, formerly: { $ref: "common.json#/$defs/name", description: "The volume's name before this change, so that a rename is no deletion." } } } }, attachments: { type: "array", description: "Which volume is attached to which server. A boot volume needs no entry.", items: { title: "AttachmentDeclaration", type: "object", additionalProperties: !1, required: ["volume", "server"], description: "One volume on one server.", properties: { volume: { $ref: "common.json#/$defs/name", description: "The volume." }, server: { $ref: "common.json#/$defs/name", description: "The server it is attached to." } } } }, "volume-groups": { type: "object", propertyNames: { $ref: "common.json#/$defs/name" }, description: "The volume groups, by name.", additionalProperties: { title: "VolumeGroupDeclaration", type: "object", additionalProperties: !1, required: ["members"], description: "Volumes that are used as one. The group travels whole.", properties: { extent: { $ref: "common.json#/$defs/size", default: "4 MiB", description: "The group's extent, in which it gives space out." }, members: { type: "array", minItems: 1, items: { $ref: "common.json#/$defs/name" }, description: "The volumes in the group." }, layout: { type: "string", enum: ["linear", "striped", "mirrored"], default: "linear", description: "How the group's file systems lie on its members." }, stripes: { type: "integer", minimum: 2, description: "Over how many members a striped layout spreads; all of them where left out." }, copies: { type: "integer", minimum: 2, default: 2, description: "How many whole copies a mirrored layout keeps." }, "file-systems": { type: "object", description: "The file systems in the group, by mount point.", propertyNames: { $ref: "#/$defs/mountPoint" }, additionalProperties: { title: "FileSystemDeclaration", type: "object", additionalProperties: !1, required: ["size", "type"], description: "One file system on its own logical volume.", properties: { size: { $ref: "common.json#/$defs/size", description: "The size of the logical volume it lies on." }, type: { $ref: "#/$defs/fileSystemType" } } } }, team: { $ref: "common.json#/$defs/name", description: "The team that answers for the group." }, labels: { $ref: "common.json#/$defs/labels" }, formerly: { $ref: "common.json#/$defs/name", description: "The group's name before this change, so that a rename is no deletion." } } } }, retired: { type: "array", description: "Volumes that were deleted, each with its reason and its evidence.", items: { title: "RetiredDeclaration", type: "object", additionalProperties: !1, required: ["volume", "on", "reason"], description: "One deletion, put on record.", properties: { volume: { $ref: "common.json#/$defs/name", description: "The volume that is gone." }, on: { $ref: "common.json#/$defs/date", description: "The day of the deletion." }, reason: { $ref: "common.json#/$defs/sentence", description: "Why nobody needs it." }, backup: { $ref: "common.json#/$defs/sentence", description: "Where the last backup lies." }, "backed-up": { $ref: "common.json#/$defs/date", description: "The day of that backup." } } } } }, $defs: { mountPoint: { title: "MountPoint", type: "string", pattern: "^(/[^\\u0000-\\u001f]*|[A-Z]:(\\\\[^\\u0000-\\u001f]*)?|swap)$", description: "Where the guest mounts it: an absolute path, a drive letter such as D:, or swap." }, fileSystemType: { title: "FileSystemType", type: "string", enum: ["ext2", "ext3", "ext4", "xfs", "btrfs", "ntfs", "vfat", "gfs2", "ocfs2", "swap"], description: "The file system's type, which decides whether it can shrink and whether two servers may mount it." }, wholeVolumeFileSystem: { title: "WholeVolumeFileSystemDeclaration", type: "object", additionalProperties: !1, required: ["mount", "type"], description: "The file system that lies on this volume by itself, outside any group.", properties: { mount: { $ref: "#/$defs/mountPoint" }, type: { $ref: "#/$defs/fileSystemType" }, size: { $ref: "common.json#/$defs/size", description: "The size it was made or grown to; the whole volume where left out." } } } } }, schema68 = { title: "Name", type: "string", pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", description: "A name: letters, digits, dot, underscore and hyphen, beginning with a letter or digit, at most 128 characters." }, schema79 = { title: "Size", type: "string", pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", description: "A size with its unit: 50 GiB (IEC 80000-13, 1024-based) or 50 GB (SI, 1000-based). A bare number is refused.", examples: ["50 GiB", "1.5 TiB", "500 GB"] }, schema81 = { title: "Sentence", type: "string", pattern: "\\S", description: "A few words that say why; it may not be blank." }, schema85 = { title: "MountPoint", type: "string", pattern: "^(/[^\\u0000-\\u001f]*|[A-Z]:(\\\\[^\\u0000-\\u001f]*)?|swap)$", description: "Where the guest mounts it: an absolute path, a drive letter such as D:, or swap." }, schema86 = { title: "FileSystemType", type: "string", enum: ["ext2", "ext3", "ext4", "xfs", "btrfs", "ntfs", "vfat", "gfs2", "ocfs2", "swap"], description: "The file system's type, which decides whether it can shrink and whether two servers may mount it." }, pattern13 = new RegExp("^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", "u"), pattern23 = new RegExp("^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", "u"), pattern25 = new RegExp("\\S", "u"), pattern28 = new RegExp("^(/[^\\u0000-\\u001f]*|[A-Z]:(\\\\[^\\u0000-\\u001f]*)?|swap)$", "u"), schema70 = { title: "Labels", type: "object", propertyNames: { $ref: "#/$defs/name" }, additionalProperties: { type: "string" }, description: "Labels of your own, name to text; limits and rules can choose by them." };
+var estate = validate48, schema67 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "estate.json", title: "EstateFile", description: "An estate file: servers, volumes, attachments, volume groups, file systems, retired volumes.", type: "object", additionalProperties: !1, properties: { team: { $ref: "common.json#/$defs/name", description: "The team that everything in this file belongs to, unless it names its own." }, site: { $ref: "common.json#/$defs/name", description: "The site that everything in this file is at, unless it names its own." }, labels: { $ref: "common.json#/$defs/labels", description: "Labels that everything in this file carries, unless it sets the same label itself." }, servers: { type: "object", propertyNames: { $ref: "common.json#/$defs/name" }, description: "The servers, by name.", additionalProperties: { title: "ServerDeclaration", type: "object", additionalProperties: !1, description: "One server.", properties: { power: { type: "string", enum: ["running", "stopped"], default: "running", description: "Whether the server runs. A stopped server may still be billed." }, boot: { $ref: "common.json#/$defs/name", description: "The volume the server starts from. It counts as attached." }, guest: { type: "string", enum: ["linux-lvm", "linux", "windows", "other"], description: "What runs inside, which decides how the guest is made to see a change." }, machine: { $ref: "common.json#/$defs/name", description: "The machine in the price list that this server is billed as." }, io: { type: "integer", minimum: 0, description: "Input and output operations a second that the work on this server needs from its volumes together." }, "attachment-slots": { type: "integer", minimum: 0, description: "How many volumes this server can hold, where it differs from its site's." }, team: { $ref: "common.json#/$defs/name", description: "The team that answers for the server and its cost." }, site: { $ref: "common.json#/$defs/name", description: "The site the server is at." }, labels: { $ref: "common.json#/$defs/labels" }, formerly: { $ref: "common.json#/$defs/name", description: "The server's name before this change, so that a rename is no deletion." } } } }, volumes: { type: "object", propertyNames: { $ref: "common.json#/$defs/name" }, description: "The volumes, by name.", additionalProperties: { title: "VolumeDeclaration", type: "object", additionalProperties: !1, required: ["size", "tier"], description: "One volume.", properties: { size: { $ref: "common.json#/$defs/size", description: "What is bought: a number with its unit, such as 50 GiB." }, tier: { $ref: "common.json#/$defs/name", description: "The tier in the price list." }, shareable: { type: "boolean", default: !1, description: "Whether the provider lets several servers hold it at once." }, protected: { type: "boolean", default: !1, description: "A protected volume is not to be deleted; the protection is lifted in a change of its own first." }, owner: { $ref: "common.json#/$defs/sentence", description: "The person or role that answers for a detached volume; the team stands in where none is named." }, reason: { $ref: "common.json#/$defs/sentence", description: "Why a detached volume is kept." }, "retain-until": { $ref: "common.json#/$defs/date", description: "The day until which a detached volume is kept." }, "file-system": { $ref: "#/$defs/wholeVolumeFileSystem" }, team: { $ref: "common.json#/$defs/name", description: "The team that answers for the volume and its cost." }, site: { $ref: "common.json#/$defs/name", description: "The site the volume is at." }, labels: { $ref: "common.json#/$defs/labels" }, formerly: { $ref: "common.json#/$defs/name", description: "The volume's name before this change, so that a rename is no deletion." } } } }, attachments: { type: "array", description: "Which volume is attached to which server. A boot volume needs no entry.", items: { title: "AttachmentDeclaration", type: "object", additionalProperties: !1, required: ["volume", "server"], description: "One volume on one server.", properties: { volume: { $ref: "common.json#/$defs/name", description: "The volume." }, server: { $ref: "common.json#/$defs/name", description: "The server it is attached to." } } } }, "volume-groups": { type: "object", propertyNames: { $ref: "common.json#/$defs/name" }, description: "The volume groups, by name.", additionalProperties: { title: "VolumeGroupDeclaration", type: "object", additionalProperties: !1, required: ["members"], description: "Volumes that are used as one. The group travels whole.", properties: { extent: { $ref: "common.json#/$defs/size", default: "4 MiB", description: "The group's extent, in which it gives space out." }, members: { type: "array", minItems: 1, items: { $ref: "common.json#/$defs/name" }, description: "The volumes in the group." }, layout: { type: "string", enum: ["linear", "striped", "mirrored"], default: "linear", description: "How the group's file systems lie on its members." }, stripes: { type: "integer", minimum: 2, description: "Over how many members a striped layout spreads; all of them where left out." }, copies: { type: "integer", minimum: 2, default: 2, description: "How many whole copies a mirrored layout keeps." }, "file-systems": { type: "object", description: "The file systems in the group, by mount point.", propertyNames: { $ref: "#/$defs/mountPoint" }, additionalProperties: { title: "FileSystemDeclaration", type: "object", additionalProperties: !1, required: ["size", "type"], description: "One file system on its own logical volume.", properties: { size: { $ref: "common.json#/$defs/size", description: "The size of the logical volume it lies on." }, type: { $ref: "#/$defs/fileSystemType" }, existing: { type: "boolean", default: !1, description: "true says that it lies there already and is only being declared: nothing is made, and nothing is overwritten." } } } }, team: { $ref: "common.json#/$defs/name", description: "The team that answers for the group." }, labels: { $ref: "common.json#/$defs/labels" }, formerly: { $ref: "common.json#/$defs/name", description: "The group's name before this change, so that a rename is no deletion." }, existing: { type: "boolean", default: !1, description: "true says that it lies there already and is only being declared: nothing is made, and nothing is overwritten." } } } }, retired: { type: "array", description: "Volumes and file systems that were deleted, each with its reason and its evidence.", items: { title: "RetiredDeclaration", type: "object", additionalProperties: !1, required: ["on", "reason"], description: "One deletion, put on record.", properties: { volume: { $ref: "common.json#/$defs/name", description: "The volume that is gone." }, "file-system": { $ref: "common.json#/$defs/sentence", description: "The file system that is gone where its volumes stay: what it lies on and its mount point, as in plates:/plates." }, on: { $ref: "common.json#/$defs/date", description: "The day of the deletion." }, reason: { $ref: "common.json#/$defs/sentence", description: "Why nobody needs it." }, backup: { $ref: "common.json#/$defs/sentence", description: "Where the last backup lies." }, "backed-up": { $ref: "common.json#/$defs/date", description: "The day of that backup." } }, oneOf: [{ required: ["volume"] }, { required: ["file-system"] }] } } }, $defs: { mountPoint: { title: "MountPoint", type: "string", pattern: "^(/[^\\u0000-\\u001f]*|[A-Z]:(\\\\[^\\u0000-\\u001f]*)?|swap)$", description: "Where the guest mounts it: an absolute path, a drive letter such as D:, or swap." }, fileSystemType: { title: "FileSystemType", type: "string", enum: ["ext2", "ext3", "ext4", "xfs", "btrfs", "ntfs", "vfat", "gfs2", "ocfs2", "swap"], description: "The file system's type, which decides whether it can shrink and whether two servers may mount it." }, wholeVolumeFileSystem: { title: "WholeVolumeFileSystemDeclaration", type: "object", additionalProperties: !1, required: ["mount", "type"], description: "The file system that lies on this volume by itself, outside any group.", properties: { mount: { $ref: "#/$defs/mountPoint" }, type: { $ref: "#/$defs/fileSystemType" }, size: { $ref: "common.json#/$defs/size", description: "The size it was made or grown to; the whole volume where left out." }, existing: { type: "boolean", default: !1, description: "true says that it lies there already and is only being declared: nothing is made, and nothing is overwritten." } } } } }, schema68 = { title: "Name", type: "string", pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", description: "A name: letters, digits, dot, underscore and hyphen, beginning with a letter or digit, at most 128 characters." }, schema79 = { title: "Size", type: "string", pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", description: "A size with its unit: 50 GiB (IEC 80000-13, 1024-based) or 50 GB (SI, 1000-based). A bare number is refused.", examples: ["50 GiB", "1.5 TiB", "500 GB"] }, schema81 = { title: "Sentence", type: "string", pattern: "\\S", description: "A few words that say why; it may not be blank." }, schema85 = { title: "MountPoint", type: "string", pattern: "^(/[^\\u0000-\\u001f]*|[A-Z]:(\\\\[^\\u0000-\\u001f]*)?|swap)$", description: "Where the guest mounts it: an absolute path, a drive letter such as D:, or swap." }, schema86 = { title: "FileSystemType", type: "string", enum: ["ext2", "ext3", "ext4", "xfs", "btrfs", "ntfs", "vfat", "gfs2", "ocfs2", "swap"], description: "The file system's type, which decides whether it can shrink and whether two servers may mount it." }, pattern13 = new RegExp("^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", "u"), pattern23 = new RegExp("^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", "u"), pattern25 = new RegExp("\\S", "u"), pattern28 = new RegExp("^(/[^\\u0000-\\u001f]*|[A-Z]:(\\\\[^\\u0000-\\u001f]*)?|swap)$", "u"), schema70 = { title: "Labels", type: "object", propertyNames: { $ref: "#/$defs/name" }, additionalProperties: { type: "string" }, description: "Labels of your own, name to text; limits and rules can choose by them." };
 function validate49(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate49.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
@@ -1698,7 +1698,7 @@ function validate49(data, { instancePath = "", parentData, parentDataProperty, r
   return validate49.errors = vErrors, errors === 0;
 }
 validate49.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var schema84 = { title: "WholeVolumeFileSystemDeclaration", type: "object", additionalProperties: !1, required: ["mount", "type"], description: "The file system that lies on this volume by itself, outside any group.", properties: { mount: { $ref: "#/$defs/mountPoint" }, type: { $ref: "#/$defs/fileSystemType" }, size: { $ref: "common.json#/$defs/size", description: "The size it was made or grown to; the whole volume where left out." } } };
+var schema84 = { title: "WholeVolumeFileSystemDeclaration", type: "object", additionalProperties: !1, required: ["mount", "type"], description: "The file system that lies on this volume by itself, outside any group.", properties: { mount: { $ref: "#/$defs/mountPoint" }, type: { $ref: "#/$defs/fileSystemType" }, size: { $ref: "common.json#/$defs/size", description: "The size it was made or grown to; the whole volume where left out." }, existing: { type: "boolean", default: !1, description: "true says that it lies there already and is only being declared: nothing is made, and nothing is overwritten." } } };
 function validate52(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate52.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
@@ -1711,7 +1711,7 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
       vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
     }
     for (let key0 in data)
-      if (!(key0 === "mount" || key0 === "type" || key0 === "size")) {
+      if (!(key0 === "mount" || key0 === "type" || key0 === "size" || key0 === "existing")) {
         let err2 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema84, data };
         vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
       }
@@ -1750,9 +1750,16 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
         vErrors === null ? vErrors = [err8] : vErrors.push(err8), errors++;
       }
     }
+    if (data.existing !== void 0) {
+      let data3 = data.existing;
+      if (typeof data3 != "boolean") {
+        let err9 = { instancePath: instancePath + "/existing", schemaPath: "#/properties/existing/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema84.properties.existing.type, parentSchema: schema84.properties.existing, data: data3 };
+        vErrors === null ? vErrors = [err9] : vErrors.push(err9), errors++;
+      }
+    }
   } else {
-    let err9 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema84.type, parentSchema: schema84, data };
-    vErrors === null ? vErrors = [err9] : vErrors.push(err9), errors++;
+    let err10 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema84.type, parentSchema: schema84, data };
+    vErrors === null ? vErrors = [err10] : vErrors.push(err10), errors++;
   }
   return validate52.errors = vErrors, errors === 0;
 }
@@ -2275,7 +2282,7 @@ function validate48(data, { instancePath = "", parentData, parentDataProperty, r
                       vErrors === null ? vErrors = [err85] : vErrors.push(err85), errors++;
                     }
                     for (let key13 in data42)
-                      if (!(key13 === "size" || key13 === "type")) {
+                      if (!(key13 === "size" || key13 === "type" || key13 === "existing")) {
                         let err86 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems/" + key12.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/volume-groups/additionalProperties/properties/file-systems/additionalProperties/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key13 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema67.properties["volume-groups"].additionalProperties.properties["file-systems"].additionalProperties, data: data42 };
                         vErrors === null ? vErrors = [err86] : vErrors.push(err86), errors++;
                       }
@@ -2302,166 +2309,206 @@ function validate48(data, { instancePath = "", parentData, parentDataProperty, r
                         vErrors === null ? vErrors = [err90] : vErrors.push(err90), errors++;
                       }
                     }
+                    if (data42.existing !== void 0) {
+                      let data45 = data42.existing;
+                      if (typeof data45 != "boolean") {
+                        let err91 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems/" + key12.replace(/~/g, "~0").replace(/\//g, "~1") + "/existing", schemaPath: "#/properties/volume-groups/additionalProperties/properties/file-systems/additionalProperties/properties/existing/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema67.properties["volume-groups"].additionalProperties.properties["file-systems"].additionalProperties.properties.existing.type, parentSchema: schema67.properties["volume-groups"].additionalProperties.properties["file-systems"].additionalProperties.properties.existing, data: data45 };
+                        vErrors === null ? vErrors = [err91] : vErrors.push(err91), errors++;
+                      }
+                    }
                   } else {
-                    let err91 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems/" + key12.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/volume-groups/additionalProperties/properties/file-systems/additionalProperties/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema67.properties["volume-groups"].additionalProperties.properties["file-systems"].additionalProperties.type, parentSchema: schema67.properties["volume-groups"].additionalProperties.properties["file-systems"].additionalProperties, data: data42 };
-                    vErrors === null ? vErrors = [err91] : vErrors.push(err91), errors++;
+                    let err92 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems/" + key12.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/volume-groups/additionalProperties/properties/file-systems/additionalProperties/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema67.properties["volume-groups"].additionalProperties.properties["file-systems"].additionalProperties.type, parentSchema: schema67.properties["volume-groups"].additionalProperties.properties["file-systems"].additionalProperties, data: data42 };
+                    vErrors === null ? vErrors = [err92] : vErrors.push(err92), errors++;
                   }
                 }
               } else {
-                let err92 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems", schemaPath: "#/properties/volume-groups/additionalProperties/properties/file-systems/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema67.properties["volume-groups"].additionalProperties.properties["file-systems"].type, parentSchema: schema67.properties["volume-groups"].additionalProperties.properties["file-systems"], data: data41 };
-                vErrors === null ? vErrors = [err92] : vErrors.push(err92), errors++;
+                let err93 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems", schemaPath: "#/properties/volume-groups/additionalProperties/properties/file-systems/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema67.properties["volume-groups"].additionalProperties.properties["file-systems"].type, parentSchema: schema67.properties["volume-groups"].additionalProperties.properties["file-systems"], data: data41 };
+                vErrors === null ? vErrors = [err93] : vErrors.push(err93), errors++;
               }
             }
             if (data34.team !== void 0) {
-              let data45 = data34.team;
-              if (typeof data45 == "string") {
-                if (!pattern13.test(data45)) {
-                  let err93 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/team", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema68, data: data45 };
-                  vErrors === null ? vErrors = [err93] : vErrors.push(err93), errors++;
+              let data46 = data34.team;
+              if (typeof data46 == "string") {
+                if (!pattern13.test(data46)) {
+                  let err94 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/team", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema68, data: data46 };
+                  vErrors === null ? vErrors = [err94] : vErrors.push(err94), errors++;
                 }
               } else {
-                let err94 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/team", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema68.type, parentSchema: schema68, data: data45 };
-                vErrors === null ? vErrors = [err94] : vErrors.push(err94), errors++;
+                let err95 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/team", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema68.type, parentSchema: schema68, data: data46 };
+                vErrors === null ? vErrors = [err95] : vErrors.push(err95), errors++;
               }
             }
             if (data34.labels !== void 0 && (validate49(data34.labels, { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/labels", parentData: data34, parentDataProperty: "labels", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate49.errors : vErrors.concat(validate49.errors), errors = vErrors.length)), data34.formerly !== void 0) {
-              let data47 = data34.formerly;
-              if (typeof data47 == "string") {
-                if (!pattern13.test(data47)) {
-                  let err95 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/formerly", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema68, data: data47 };
-                  vErrors === null ? vErrors = [err95] : vErrors.push(err95), errors++;
+              let data48 = data34.formerly;
+              if (typeof data48 == "string") {
+                if (!pattern13.test(data48)) {
+                  let err96 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/formerly", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema68, data: data48 };
+                  vErrors === null ? vErrors = [err96] : vErrors.push(err96), errors++;
                 }
               } else {
-                let err96 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/formerly", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema68.type, parentSchema: schema68, data: data47 };
-                vErrors === null ? vErrors = [err96] : vErrors.push(err96), errors++;
+                let err97 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/formerly", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema68.type, parentSchema: schema68, data: data48 };
+                vErrors === null ? vErrors = [err97] : vErrors.push(err97), errors++;
+              }
+            }
+            if (data34.existing !== void 0) {
+              let data49 = data34.existing;
+              if (typeof data49 != "boolean") {
+                let err98 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/existing", schemaPath: "#/properties/volume-groups/additionalProperties/properties/existing/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema67.properties["volume-groups"].additionalProperties.properties.existing.type, parentSchema: schema67.properties["volume-groups"].additionalProperties.properties.existing, data: data49 };
+                vErrors === null ? vErrors = [err98] : vErrors.push(err98), errors++;
               }
             }
           } else {
-            let err97 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/volume-groups/additionalProperties/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema67.properties["volume-groups"].additionalProperties.type, parentSchema: schema67.properties["volume-groups"].additionalProperties, data: data34 };
-            vErrors === null ? vErrors = [err97] : vErrors.push(err97), errors++;
+            let err99 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/volume-groups/additionalProperties/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema67.properties["volume-groups"].additionalProperties.type, parentSchema: schema67.properties["volume-groups"].additionalProperties, data: data34 };
+            vErrors === null ? vErrors = [err99] : vErrors.push(err99), errors++;
           }
         }
       } else {
-        let err98 = { instancePath: instancePath + "/volume-groups", schemaPath: "#/properties/volume-groups/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema67.properties["volume-groups"].type, parentSchema: schema67.properties["volume-groups"], data: data33 };
-        vErrors === null ? vErrors = [err98] : vErrors.push(err98), errors++;
+        let err100 = { instancePath: instancePath + "/volume-groups", schemaPath: "#/properties/volume-groups/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema67.properties["volume-groups"].type, parentSchema: schema67.properties["volume-groups"], data: data33 };
+        vErrors === null ? vErrors = [err100] : vErrors.push(err100), errors++;
       }
     }
     if (data.retired !== void 0) {
-      let data48 = data.retired;
-      if (Array.isArray(data48)) {
-        let len2 = data48.length;
+      let data50 = data.retired;
+      if (Array.isArray(data50)) {
+        let len2 = data50.length;
         for (let i2 = 0; i2 < len2; i2++) {
-          let data49 = data48[i2];
-          if (data49 && typeof data49 == "object" && !Array.isArray(data49)) {
-            if (data49.volume === void 0) {
-              let err99 = { instancePath: instancePath + "/retired/" + i2, schemaPath: "#/properties/retired/items/required", keyword: "required", params: { missingProperty: "volume" }, message: "must have required property 'volume'", schema: schema67.properties.retired.items.required, parentSchema: schema67.properties.retired.items, data: data49 };
-              vErrors === null ? vErrors = [err99] : vErrors.push(err99), errors++;
+          let data51 = data50[i2], _errs145 = errors, valid47 = !1, passing0 = null, _errs146 = errors;
+          if (data51 && typeof data51 == "object" && !Array.isArray(data51) && data51.volume === void 0) {
+            let err101 = { instancePath: instancePath + "/retired/" + i2, schemaPath: "#/properties/retired/items/oneOf/0/required", keyword: "required", params: { missingProperty: "volume" }, message: "must have required property 'volume'", schema: schema67.properties.retired.items.oneOf[0].required, parentSchema: schema67.properties.retired.items.oneOf[0], data: data51 };
+            vErrors === null ? vErrors = [err101] : vErrors.push(err101), errors++;
+          }
+          var _valid0 = _errs146 === errors;
+          _valid0 && (valid47 = !0, passing0 = 0);
+          let _errs147 = errors;
+          if (data51 && typeof data51 == "object" && !Array.isArray(data51) && data51["file-system"] === void 0) {
+            let err102 = { instancePath: instancePath + "/retired/" + i2, schemaPath: "#/properties/retired/items/oneOf/1/required", keyword: "required", params: { missingProperty: "file-system" }, message: "must have required property 'file-system'", schema: schema67.properties.retired.items.oneOf[1].required, parentSchema: schema67.properties.retired.items.oneOf[1], data: data51 };
+            vErrors === null ? vErrors = [err102] : vErrors.push(err102), errors++;
+          }
+          var _valid0 = _errs147 === errors;
+          if (_valid0 && valid47 ? (valid47 = !1, passing0 = [passing0, 1]) : _valid0 && (valid47 = !0, passing0 = 1), valid47)
+            errors = _errs145, vErrors !== null && (_errs145 ? vErrors.length = _errs145 : vErrors = null);
+          else {
+            let err103 = { instancePath: instancePath + "/retired/" + i2, schemaPath: "#/properties/retired/items/oneOf", keyword: "oneOf", params: { passingSchemas: passing0 }, message: "must match exactly one schema in oneOf", schema: schema67.properties.retired.items.oneOf, parentSchema: schema67.properties.retired.items, data: data51 };
+            vErrors === null ? vErrors = [err103] : vErrors.push(err103), errors++;
+          }
+          if (data51 && typeof data51 == "object" && !Array.isArray(data51)) {
+            if (data51.on === void 0) {
+              let err104 = { instancePath: instancePath + "/retired/" + i2, schemaPath: "#/properties/retired/items/required", keyword: "required", params: { missingProperty: "on" }, message: "must have required property 'on'", schema: schema67.properties.retired.items.required, parentSchema: schema67.properties.retired.items, data: data51 };
+              vErrors === null ? vErrors = [err104] : vErrors.push(err104), errors++;
             }
-            if (data49.on === void 0) {
-              let err100 = { instancePath: instancePath + "/retired/" + i2, schemaPath: "#/properties/retired/items/required", keyword: "required", params: { missingProperty: "on" }, message: "must have required property 'on'", schema: schema67.properties.retired.items.required, parentSchema: schema67.properties.retired.items, data: data49 };
-              vErrors === null ? vErrors = [err100] : vErrors.push(err100), errors++;
+            if (data51.reason === void 0) {
+              let err105 = { instancePath: instancePath + "/retired/" + i2, schemaPath: "#/properties/retired/items/required", keyword: "required", params: { missingProperty: "reason" }, message: "must have required property 'reason'", schema: schema67.properties.retired.items.required, parentSchema: schema67.properties.retired.items, data: data51 };
+              vErrors === null ? vErrors = [err105] : vErrors.push(err105), errors++;
             }
-            if (data49.reason === void 0) {
-              let err101 = { instancePath: instancePath + "/retired/" + i2, schemaPath: "#/properties/retired/items/required", keyword: "required", params: { missingProperty: "reason" }, message: "must have required property 'reason'", schema: schema67.properties.retired.items.required, parentSchema: schema67.properties.retired.items, data: data49 };
-              vErrors === null ? vErrors = [err101] : vErrors.push(err101), errors++;
-            }
-            for (let key14 in data49)
-              if (!(key14 === "volume" || key14 === "on" || key14 === "reason" || key14 === "backup" || key14 === "backed-up")) {
-                let err102 = { instancePath: instancePath + "/retired/" + i2, schemaPath: "#/properties/retired/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key14 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema67.properties.retired.items, data: data49 };
-                vErrors === null ? vErrors = [err102] : vErrors.push(err102), errors++;
-              }
-            if (data49.volume !== void 0) {
-              let data50 = data49.volume;
-              if (typeof data50 == "string") {
-                if (!pattern13.test(data50)) {
-                  let err103 = { instancePath: instancePath + "/retired/" + i2 + "/volume", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema68, data: data50 };
-                  vErrors === null ? vErrors = [err103] : vErrors.push(err103), errors++;
-                }
-              } else {
-                let err104 = { instancePath: instancePath + "/retired/" + i2 + "/volume", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema68.type, parentSchema: schema68, data: data50 };
-                vErrors === null ? vErrors = [err104] : vErrors.push(err104), errors++;
-              }
-            }
-            if (data49.on !== void 0) {
-              let data51 = data49.on;
-              if (typeof data51 == "string") {
-                if (!pattern4.test(data51)) {
-                  let err105 = { instancePath: instancePath + "/retired/" + i2 + "/on", schemaPath: "common.json#/$defs/date/pattern", keyword: "pattern", params: { pattern: "^[0-9]{4}-[0-9]{2}-[0-9]{2}$" }, message: 'must match pattern "^[0-9]{4}-[0-9]{2}-[0-9]{2}$"', schema: "^[0-9]{4}-[0-9]{2}-[0-9]{2}$", parentSchema: schema33, data: data51 };
-                  vErrors === null ? vErrors = [err105] : vErrors.push(err105), errors++;
-                }
-              } else {
-                let err106 = { instancePath: instancePath + "/retired/" + i2 + "/on", schemaPath: "common.json#/$defs/date/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema33.type, parentSchema: schema33, data: data51 };
+            for (let key14 in data51)
+              if (!(key14 === "volume" || key14 === "file-system" || key14 === "on" || key14 === "reason" || key14 === "backup" || key14 === "backed-up")) {
+                let err106 = { instancePath: instancePath + "/retired/" + i2, schemaPath: "#/properties/retired/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key14 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema67.properties.retired.items, data: data51 };
                 vErrors === null ? vErrors = [err106] : vErrors.push(err106), errors++;
               }
-            }
-            if (data49.reason !== void 0) {
-              let data52 = data49.reason;
+            if (data51.volume !== void 0) {
+              let data52 = data51.volume;
               if (typeof data52 == "string") {
-                if (!pattern25.test(data52)) {
-                  let err107 = { instancePath: instancePath + "/retired/" + i2 + "/reason", schemaPath: "common.json#/$defs/sentence/pattern", keyword: "pattern", params: { pattern: "\\S" }, message: 'must match pattern "\\S"', schema: "\\S", parentSchema: schema81, data: data52 };
+                if (!pattern13.test(data52)) {
+                  let err107 = { instancePath: instancePath + "/retired/" + i2 + "/volume", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema68, data: data52 };
                   vErrors === null ? vErrors = [err107] : vErrors.push(err107), errors++;
                 }
               } else {
-                let err108 = { instancePath: instancePath + "/retired/" + i2 + "/reason", schemaPath: "common.json#/$defs/sentence/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema81.type, parentSchema: schema81, data: data52 };
+                let err108 = { instancePath: instancePath + "/retired/" + i2 + "/volume", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema68.type, parentSchema: schema68, data: data52 };
                 vErrors === null ? vErrors = [err108] : vErrors.push(err108), errors++;
               }
             }
-            if (data49.backup !== void 0) {
-              let data53 = data49.backup;
+            if (data51["file-system"] !== void 0) {
+              let data53 = data51["file-system"];
               if (typeof data53 == "string") {
                 if (!pattern25.test(data53)) {
-                  let err109 = { instancePath: instancePath + "/retired/" + i2 + "/backup", schemaPath: "common.json#/$defs/sentence/pattern", keyword: "pattern", params: { pattern: "\\S" }, message: 'must match pattern "\\S"', schema: "\\S", parentSchema: schema81, data: data53 };
+                  let err109 = { instancePath: instancePath + "/retired/" + i2 + "/file-system", schemaPath: "common.json#/$defs/sentence/pattern", keyword: "pattern", params: { pattern: "\\S" }, message: 'must match pattern "\\S"', schema: "\\S", parentSchema: schema81, data: data53 };
                   vErrors === null ? vErrors = [err109] : vErrors.push(err109), errors++;
                 }
               } else {
-                let err110 = { instancePath: instancePath + "/retired/" + i2 + "/backup", schemaPath: "common.json#/$defs/sentence/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema81.type, parentSchema: schema81, data: data53 };
+                let err110 = { instancePath: instancePath + "/retired/" + i2 + "/file-system", schemaPath: "common.json#/$defs/sentence/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema81.type, parentSchema: schema81, data: data53 };
                 vErrors === null ? vErrors = [err110] : vErrors.push(err110), errors++;
               }
             }
-            if (data49["backed-up"] !== void 0) {
-              let data54 = data49["backed-up"];
+            if (data51.on !== void 0) {
+              let data54 = data51.on;
               if (typeof data54 == "string") {
                 if (!pattern4.test(data54)) {
-                  let err111 = { instancePath: instancePath + "/retired/" + i2 + "/backed-up", schemaPath: "common.json#/$defs/date/pattern", keyword: "pattern", params: { pattern: "^[0-9]{4}-[0-9]{2}-[0-9]{2}$" }, message: 'must match pattern "^[0-9]{4}-[0-9]{2}-[0-9]{2}$"', schema: "^[0-9]{4}-[0-9]{2}-[0-9]{2}$", parentSchema: schema33, data: data54 };
+                  let err111 = { instancePath: instancePath + "/retired/" + i2 + "/on", schemaPath: "common.json#/$defs/date/pattern", keyword: "pattern", params: { pattern: "^[0-9]{4}-[0-9]{2}-[0-9]{2}$" }, message: 'must match pattern "^[0-9]{4}-[0-9]{2}-[0-9]{2}$"', schema: "^[0-9]{4}-[0-9]{2}-[0-9]{2}$", parentSchema: schema33, data: data54 };
                   vErrors === null ? vErrors = [err111] : vErrors.push(err111), errors++;
                 }
               } else {
-                let err112 = { instancePath: instancePath + "/retired/" + i2 + "/backed-up", schemaPath: "common.json#/$defs/date/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema33.type, parentSchema: schema33, data: data54 };
+                let err112 = { instancePath: instancePath + "/retired/" + i2 + "/on", schemaPath: "common.json#/$defs/date/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema33.type, parentSchema: schema33, data: data54 };
                 vErrors === null ? vErrors = [err112] : vErrors.push(err112), errors++;
               }
             }
+            if (data51.reason !== void 0) {
+              let data55 = data51.reason;
+              if (typeof data55 == "string") {
+                if (!pattern25.test(data55)) {
+                  let err113 = { instancePath: instancePath + "/retired/" + i2 + "/reason", schemaPath: "common.json#/$defs/sentence/pattern", keyword: "pattern", params: { pattern: "\\S" }, message: 'must match pattern "\\S"', schema: "\\S", parentSchema: schema81, data: data55 };
+                  vErrors === null ? vErrors = [err113] : vErrors.push(err113), errors++;
+                }
+              } else {
+                let err114 = { instancePath: instancePath + "/retired/" + i2 + "/reason", schemaPath: "common.json#/$defs/sentence/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema81.type, parentSchema: schema81, data: data55 };
+                vErrors === null ? vErrors = [err114] : vErrors.push(err114), errors++;
+              }
+            }
+            if (data51.backup !== void 0) {
+              let data56 = data51.backup;
+              if (typeof data56 == "string") {
+                if (!pattern25.test(data56)) {
+                  let err115 = { instancePath: instancePath + "/retired/" + i2 + "/backup", schemaPath: "common.json#/$defs/sentence/pattern", keyword: "pattern", params: { pattern: "\\S" }, message: 'must match pattern "\\S"', schema: "\\S", parentSchema: schema81, data: data56 };
+                  vErrors === null ? vErrors = [err115] : vErrors.push(err115), errors++;
+                }
+              } else {
+                let err116 = { instancePath: instancePath + "/retired/" + i2 + "/backup", schemaPath: "common.json#/$defs/sentence/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema81.type, parentSchema: schema81, data: data56 };
+                vErrors === null ? vErrors = [err116] : vErrors.push(err116), errors++;
+              }
+            }
+            if (data51["backed-up"] !== void 0) {
+              let data57 = data51["backed-up"];
+              if (typeof data57 == "string") {
+                if (!pattern4.test(data57)) {
+                  let err117 = { instancePath: instancePath + "/retired/" + i2 + "/backed-up", schemaPath: "common.json#/$defs/date/pattern", keyword: "pattern", params: { pattern: "^[0-9]{4}-[0-9]{2}-[0-9]{2}$" }, message: 'must match pattern "^[0-9]{4}-[0-9]{2}-[0-9]{2}$"', schema: "^[0-9]{4}-[0-9]{2}-[0-9]{2}$", parentSchema: schema33, data: data57 };
+                  vErrors === null ? vErrors = [err117] : vErrors.push(err117), errors++;
+                }
+              } else {
+                let err118 = { instancePath: instancePath + "/retired/" + i2 + "/backed-up", schemaPath: "common.json#/$defs/date/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema33.type, parentSchema: schema33, data: data57 };
+                vErrors === null ? vErrors = [err118] : vErrors.push(err118), errors++;
+              }
+            }
           } else {
-            let err113 = { instancePath: instancePath + "/retired/" + i2, schemaPath: "#/properties/retired/items/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema67.properties.retired.items.type, parentSchema: schema67.properties.retired.items, data: data49 };
-            vErrors === null ? vErrors = [err113] : vErrors.push(err113), errors++;
+            let err119 = { instancePath: instancePath + "/retired/" + i2, schemaPath: "#/properties/retired/items/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema67.properties.retired.items.type, parentSchema: schema67.properties.retired.items, data: data51 };
+            vErrors === null ? vErrors = [err119] : vErrors.push(err119), errors++;
           }
         }
       } else {
-        let err114 = { instancePath: instancePath + "/retired", schemaPath: "#/properties/retired/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema67.properties.retired.type, parentSchema: schema67.properties.retired, data: data48 };
-        vErrors === null ? vErrors = [err114] : vErrors.push(err114), errors++;
+        let err120 = { instancePath: instancePath + "/retired", schemaPath: "#/properties/retired/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema67.properties.retired.type, parentSchema: schema67.properties.retired, data: data50 };
+        vErrors === null ? vErrors = [err120] : vErrors.push(err120), errors++;
       }
     }
   } else {
-    let err115 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema67.type, parentSchema: schema67, data };
-    vErrors === null ? vErrors = [err115] : vErrors.push(err115), errors++;
+    let err121 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema67.type, parentSchema: schema67, data };
+    vErrors === null ? vErrors = [err121] : vErrors.push(err121), errors++;
   }
   return validate48.errors = vErrors, errors === 0;
 }
 validate48.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var price_list = validate56, schema106 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "price-list.json", title: "PriceListFile", description: "A price list: what each tier and each machine costs, from a date on. The newest list that has begun holds, whole.", type: "object", additionalProperties: !1, required: ["from", "currency"], properties: { from: { $ref: "common.json#/$defs/date", description: "The first day on which this list holds." }, currency: { $ref: "common.json#/$defs/currency", description: "The currency of every amount in the list (ISO 4217)." }, tiers: { type: "object", propertyNames: { $ref: "common.json#/$defs/name" }, description: "The tiers, by name.", additionalProperties: { title: "TierDeclaration", type: "object", additionalProperties: !1, required: ["per"], oneOf: [{ required: ["rate"] }, { required: ["bands"] }], description: "One tier: its price and its bounds.", properties: { rate: { $ref: "common.json#/$defs/amount", description: "The price of one unit of capacity for a month." }, bands: { type: "array", minItems: 1, description: "Graduated prices: each band's rate holds for the capacity that falls into it. Only the last may leave out up-to.", items: { title: "BandDeclaration", type: "object", additionalProperties: !1, required: ["rate"], description: "One band of capacity.", properties: { "up-to": { $ref: "common.json#/$defs/size", description: "Where the band ends, counted from zero." }, rate: { $ref: "common.json#/$defs/amount", description: "The price of one unit inside the band for a month." } } } }, per: { type: "string", enum: ["GiB-month", "GB-month"], description: "The unit of capacity that the rate is for." }, flat: { $ref: "common.json#/$defs/amount", description: "A fee a volume and a month, on top." }, "minimum-billed": { $ref: "common.json#/$defs/size", description: "A smaller volume is billed as if it had this size." }, minimum: { $ref: "common.json#/$defs/size", description: "The smallest volume the tier sells." }, maximum: { $ref: "common.json#/$defs/size", description: "The largest volume the tier sells." }, step: { $ref: "common.json#/$defs/size", description: "Sizes are whole multiples of this." }, "io-per-gib": { type: "number", minimum: 0, description: "Operations a second that each GiB brings." }, "io-maximum": { type: "integer", minimum: 0, description: "Operations a second that one volume brings at the most." }, "servers-a-volume": { type: "integer", minimum: 1, description: "How many servers may hold one shareable volume of this tier at once." } } } }, machines: { type: "object", propertyNames: { $ref: "common.json#/$defs/name" }, description: "The machines that servers are billed as, by name.", additionalProperties: { title: "MachineDeclaration", type: "object", additionalProperties: !1, required: ["running"], description: "The price of one machine by the hour.", properties: { running: { $ref: "common.json#/$defs/amount", description: "The price of an hour while the server runs." }, stopped: { $ref: "common.json#/$defs/amount", default: "0", description: "The price of an hour while it is stopped." } } } } } }, schema108 = { title: "Currency", type: "string", pattern: "^[A-Z]{3}$", description: "An ISO 4217 currency code, such as EUR.", examples: ["EUR"] }, schema110 = { title: "Amount", type: "string", pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})?$", description: 'An amount of money as a decimal in quotes, such as "120.00", so that nothing rounds it on the way.', examples: ["120.00", "0.045"] }, pattern48 = new RegExp("^[A-Z]{3}$", "u"), pattern50 = new RegExp("^[0-9]{1,15}(\\.[0-9]{1,15})?$", "u");
+var price_list = validate56, schema107 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "price-list.json", title: "PriceListFile", description: "A price list: what each tier and each machine costs, from a date on. The newest list that has begun holds, whole.", type: "object", additionalProperties: !1, required: ["from", "currency"], properties: { from: { $ref: "common.json#/$defs/date", description: "The first day on which this list holds." }, currency: { $ref: "common.json#/$defs/currency", description: "The currency of every amount in the list (ISO 4217)." }, tiers: { type: "object", propertyNames: { $ref: "common.json#/$defs/name" }, description: "The tiers, by name.", additionalProperties: { title: "TierDeclaration", type: "object", additionalProperties: !1, required: ["per"], oneOf: [{ required: ["rate"] }, { required: ["bands"] }], description: "One tier: its price and its bounds.", properties: { rate: { $ref: "common.json#/$defs/amount", description: "The price of one unit of capacity for a month." }, bands: { type: "array", minItems: 1, description: "Graduated prices: each band's rate holds for the capacity that falls into it. Only the last may leave out up-to.", items: { title: "BandDeclaration", type: "object", additionalProperties: !1, required: ["rate"], description: "One band of capacity.", properties: { "up-to": { $ref: "common.json#/$defs/size", description: "Where the band ends, counted from zero." }, rate: { $ref: "common.json#/$defs/amount", description: "The price of one unit inside the band for a month." } } } }, per: { type: "string", enum: ["GiB-month", "GB-month"], description: "The unit of capacity that the rate is for." }, flat: { $ref: "common.json#/$defs/amount", description: "A fee a volume and a month, on top." }, "minimum-billed": { $ref: "common.json#/$defs/size", description: "A smaller volume is billed as if it had this size." }, minimum: { $ref: "common.json#/$defs/size", description: "The smallest volume the tier sells." }, maximum: { $ref: "common.json#/$defs/size", description: "The largest volume the tier sells." }, step: { $ref: "common.json#/$defs/size", description: "Sizes are whole multiples of this." }, "io-per-gib": { type: "number", minimum: 0, description: "Operations a second that each GiB brings." }, "io-maximum": { type: "integer", minimum: 0, description: "Operations a second that one volume brings at the most." }, "servers-a-volume": { type: "integer", minimum: 1, description: "How many servers may hold one shareable volume of this tier at once." } } } }, machines: { type: "object", propertyNames: { $ref: "common.json#/$defs/name" }, description: "The machines that servers are billed as, by name.", additionalProperties: { title: "MachineDeclaration", type: "object", additionalProperties: !1, required: ["running"], description: "The price of one machine by the hour.", properties: { running: { $ref: "common.json#/$defs/amount", description: "The price of an hour while the server runs." }, stopped: { $ref: "common.json#/$defs/amount", default: "0", description: "The price of an hour while it is stopped." } } } } } }, schema109 = { title: "Currency", type: "string", pattern: "^[A-Z]{3}$", description: "An ISO 4217 currency code, such as EUR.", examples: ["EUR"] }, schema111 = { title: "Amount", type: "string", pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})?$", description: 'An amount of money as a decimal in quotes, such as "120.00", so that nothing rounds it on the way.', examples: ["120.00", "0.045"] }, pattern49 = new RegExp("^[A-Z]{3}$", "u"), pattern51 = new RegExp("^[0-9]{1,15}(\\.[0-9]{1,15})?$", "u");
 function validate56(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate56.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     if (data.from === void 0) {
-      let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "from" }, message: "must have required property 'from'", schema: schema106.required, parentSchema: schema106, data };
+      let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "from" }, message: "must have required property 'from'", schema: schema107.required, parentSchema: schema107, data };
       vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
     }
     if (data.currency === void 0) {
-      let err1 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "currency" }, message: "must have required property 'currency'", schema: schema106.required, parentSchema: schema106, data };
+      let err1 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "currency" }, message: "must have required property 'currency'", schema: schema107.required, parentSchema: schema107, data };
       vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
     }
     for (let key0 in data)
       if (!(key0 === "from" || key0 === "currency" || key0 === "tiers" || key0 === "machines")) {
-        let err2 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema106, data };
+        let err2 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema107, data };
         vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
       }
     if (data.from !== void 0) {
@@ -2479,12 +2526,12 @@ function validate56(data, { instancePath = "", parentData, parentDataProperty, r
     if (data.currency !== void 0) {
       let data1 = data.currency;
       if (typeof data1 == "string") {
-        if (!pattern48.test(data1)) {
-          let err5 = { instancePath: instancePath + "/currency", schemaPath: "common.json#/$defs/currency/pattern", keyword: "pattern", params: { pattern: "^[A-Z]{3}$" }, message: 'must match pattern "^[A-Z]{3}$"', schema: "^[A-Z]{3}$", parentSchema: schema108, data: data1 };
+        if (!pattern49.test(data1)) {
+          let err5 = { instancePath: instancePath + "/currency", schemaPath: "common.json#/$defs/currency/pattern", keyword: "pattern", params: { pattern: "^[A-Z]{3}$" }, message: 'must match pattern "^[A-Z]{3}$"', schema: "^[A-Z]{3}$", parentSchema: schema109, data: data1 };
           vErrors === null ? vErrors = [err5] : vErrors.push(err5), errors++;
         }
       } else {
-        let err6 = { instancePath: instancePath + "/currency", schemaPath: "common.json#/$defs/currency/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema108.type, parentSchema: schema108, data: data1 };
+        let err6 = { instancePath: instancePath + "/currency", schemaPath: "common.json#/$defs/currency/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema109.type, parentSchema: schema109, data: data1 };
         vErrors === null ? vErrors = [err6] : vErrors.push(err6), errors++;
       }
     }
@@ -2504,49 +2551,49 @@ function validate56(data, { instancePath = "", parentData, parentDataProperty, r
           }
           var valid3 = _errs10 === errors;
           if (!valid3) {
-            let err9 = { instancePath: instancePath + "/tiers", schemaPath: "#/properties/tiers/propertyNames", keyword: "propertyNames", params: { propertyName: key1 }, message: "property name must be valid", schema: schema106.properties.tiers.propertyNames, parentSchema: schema106.properties.tiers, data: data2 };
+            let err9 = { instancePath: instancePath + "/tiers", schemaPath: "#/properties/tiers/propertyNames", keyword: "propertyNames", params: { propertyName: key1 }, message: "property name must be valid", schema: schema107.properties.tiers.propertyNames, parentSchema: schema107.properties.tiers, data: data2 };
             vErrors === null ? vErrors = [err9] : vErrors.push(err9), errors++;
           }
         }
         for (let key2 in data2) {
           let data3 = data2[key2], _errs16 = errors, valid6 = !1, passing0 = null, _errs17 = errors;
           if (data3 && typeof data3 == "object" && !Array.isArray(data3) && data3.rate === void 0) {
-            let err10 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/tiers/additionalProperties/oneOf/0/required", keyword: "required", params: { missingProperty: "rate" }, message: "must have required property 'rate'", schema: schema106.properties.tiers.additionalProperties.oneOf[0].required, parentSchema: schema106.properties.tiers.additionalProperties.oneOf[0], data: data3 };
+            let err10 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/tiers/additionalProperties/oneOf/0/required", keyword: "required", params: { missingProperty: "rate" }, message: "must have required property 'rate'", schema: schema107.properties.tiers.additionalProperties.oneOf[0].required, parentSchema: schema107.properties.tiers.additionalProperties.oneOf[0], data: data3 };
             vErrors === null ? vErrors = [err10] : vErrors.push(err10), errors++;
           }
           var _valid0 = _errs17 === errors;
           _valid0 && (valid6 = !0, passing0 = 0);
           let _errs18 = errors;
           if (data3 && typeof data3 == "object" && !Array.isArray(data3) && data3.bands === void 0) {
-            let err11 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/tiers/additionalProperties/oneOf/1/required", keyword: "required", params: { missingProperty: "bands" }, message: "must have required property 'bands'", schema: schema106.properties.tiers.additionalProperties.oneOf[1].required, parentSchema: schema106.properties.tiers.additionalProperties.oneOf[1], data: data3 };
+            let err11 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/tiers/additionalProperties/oneOf/1/required", keyword: "required", params: { missingProperty: "bands" }, message: "must have required property 'bands'", schema: schema107.properties.tiers.additionalProperties.oneOf[1].required, parentSchema: schema107.properties.tiers.additionalProperties.oneOf[1], data: data3 };
             vErrors === null ? vErrors = [err11] : vErrors.push(err11), errors++;
           }
           var _valid0 = _errs18 === errors;
           if (_valid0 && valid6 ? (valid6 = !1, passing0 = [passing0, 1]) : _valid0 && (valid6 = !0, passing0 = 1), valid6)
             errors = _errs16, vErrors !== null && (_errs16 ? vErrors.length = _errs16 : vErrors = null);
           else {
-            let err12 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/tiers/additionalProperties/oneOf", keyword: "oneOf", params: { passingSchemas: passing0 }, message: "must match exactly one schema in oneOf", schema: schema106.properties.tiers.additionalProperties.oneOf, parentSchema: schema106.properties.tiers.additionalProperties, data: data3 };
+            let err12 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/tiers/additionalProperties/oneOf", keyword: "oneOf", params: { passingSchemas: passing0 }, message: "must match exactly one schema in oneOf", schema: schema107.properties.tiers.additionalProperties.oneOf, parentSchema: schema107.properties.tiers.additionalProperties, data: data3 };
             vErrors === null ? vErrors = [err12] : vErrors.push(err12), errors++;
           }
           if (data3 && typeof data3 == "object" && !Array.isArray(data3)) {
             if (data3.per === void 0) {
-              let err13 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/tiers/additionalProperties/required", keyword: "required", params: { missingProperty: "per" }, message: "must have required property 'per'", schema: schema106.properties.tiers.additionalProperties.required, parentSchema: schema106.properties.tiers.additionalProperties, data: data3 };
+              let err13 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/tiers/additionalProperties/required", keyword: "required", params: { missingProperty: "per" }, message: "must have required property 'per'", schema: schema107.properties.tiers.additionalProperties.required, parentSchema: schema107.properties.tiers.additionalProperties, data: data3 };
               vErrors === null ? vErrors = [err13] : vErrors.push(err13), errors++;
             }
             for (let key3 in data3)
-              if (!func1.call(schema106.properties.tiers.additionalProperties.properties, key3)) {
-                let err14 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/tiers/additionalProperties/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key3 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema106.properties.tiers.additionalProperties, data: data3 };
+              if (!func1.call(schema107.properties.tiers.additionalProperties.properties, key3)) {
+                let err14 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/tiers/additionalProperties/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key3 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema107.properties.tiers.additionalProperties, data: data3 };
                 vErrors === null ? vErrors = [err14] : vErrors.push(err14), errors++;
               }
             if (data3.rate !== void 0) {
               let data4 = data3.rate;
               if (typeof data4 == "string") {
-                if (!pattern50.test(data4)) {
-                  let err15 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/rate", schemaPath: "common.json#/$defs/amount/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})?$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})?$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})?$", parentSchema: schema110, data: data4 };
+                if (!pattern51.test(data4)) {
+                  let err15 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/rate", schemaPath: "common.json#/$defs/amount/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})?$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})?$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})?$", parentSchema: schema111, data: data4 };
                   vErrors === null ? vErrors = [err15] : vErrors.push(err15), errors++;
                 }
               } else {
-                let err16 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/rate", schemaPath: "common.json#/$defs/amount/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema110.type, parentSchema: schema110, data: data4 };
+                let err16 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/rate", schemaPath: "common.json#/$defs/amount/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema111.type, parentSchema: schema111, data: data4 };
                 vErrors === null ? vErrors = [err16] : vErrors.push(err16), errors++;
               }
             }
@@ -2554,7 +2601,7 @@ function validate56(data, { instancePath = "", parentData, parentDataProperty, r
               let data5 = data3.bands;
               if (Array.isArray(data5)) {
                 if (data5.length < 1) {
-                  let err17 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/bands", schemaPath: "#/properties/tiers/additionalProperties/properties/bands/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items", schema: 1, parentSchema: schema106.properties.tiers.additionalProperties.properties.bands, data: data5 };
+                  let err17 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/bands", schemaPath: "#/properties/tiers/additionalProperties/properties/bands/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items", schema: 1, parentSchema: schema107.properties.tiers.additionalProperties.properties.bands, data: data5 };
                   vErrors === null ? vErrors = [err17] : vErrors.push(err17), errors++;
                 }
                 let len0 = data5.length;
@@ -2562,12 +2609,12 @@ function validate56(data, { instancePath = "", parentData, parentDataProperty, r
                   let data6 = data5[i0];
                   if (data6 && typeof data6 == "object" && !Array.isArray(data6)) {
                     if (data6.rate === void 0) {
-                      let err18 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/bands/" + i0, schemaPath: "#/properties/tiers/additionalProperties/properties/bands/items/required", keyword: "required", params: { missingProperty: "rate" }, message: "must have required property 'rate'", schema: schema106.properties.tiers.additionalProperties.properties.bands.items.required, parentSchema: schema106.properties.tiers.additionalProperties.properties.bands.items, data: data6 };
+                      let err18 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/bands/" + i0, schemaPath: "#/properties/tiers/additionalProperties/properties/bands/items/required", keyword: "required", params: { missingProperty: "rate" }, message: "must have required property 'rate'", schema: schema107.properties.tiers.additionalProperties.properties.bands.items.required, parentSchema: schema107.properties.tiers.additionalProperties.properties.bands.items, data: data6 };
                       vErrors === null ? vErrors = [err18] : vErrors.push(err18), errors++;
                     }
                     for (let key4 in data6)
                       if (!(key4 === "up-to" || key4 === "rate")) {
-                        let err19 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/bands/" + i0, schemaPath: "#/properties/tiers/additionalProperties/properties/bands/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key4 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema106.properties.tiers.additionalProperties.properties.bands.items, data: data6 };
+                        let err19 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/bands/" + i0, schemaPath: "#/properties/tiers/additionalProperties/properties/bands/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key4 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema107.properties.tiers.additionalProperties.properties.bands.items, data: data6 };
                         vErrors === null ? vErrors = [err19] : vErrors.push(err19), errors++;
                       }
                     if (data6["up-to"] !== void 0) {
@@ -2585,45 +2632,45 @@ function validate56(data, { instancePath = "", parentData, parentDataProperty, r
                     if (data6.rate !== void 0) {
                       let data8 = data6.rate;
                       if (typeof data8 == "string") {
-                        if (!pattern50.test(data8)) {
-                          let err22 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/bands/" + i0 + "/rate", schemaPath: "common.json#/$defs/amount/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})?$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})?$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})?$", parentSchema: schema110, data: data8 };
+                        if (!pattern51.test(data8)) {
+                          let err22 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/bands/" + i0 + "/rate", schemaPath: "common.json#/$defs/amount/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})?$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})?$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})?$", parentSchema: schema111, data: data8 };
                           vErrors === null ? vErrors = [err22] : vErrors.push(err22), errors++;
                         }
                       } else {
-                        let err23 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/bands/" + i0 + "/rate", schemaPath: "common.json#/$defs/amount/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema110.type, parentSchema: schema110, data: data8 };
+                        let err23 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/bands/" + i0 + "/rate", schemaPath: "common.json#/$defs/amount/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema111.type, parentSchema: schema111, data: data8 };
                         vErrors === null ? vErrors = [err23] : vErrors.push(err23), errors++;
                       }
                     }
                   } else {
-                    let err24 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/bands/" + i0, schemaPath: "#/properties/tiers/additionalProperties/properties/bands/items/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema106.properties.tiers.additionalProperties.properties.bands.items.type, parentSchema: schema106.properties.tiers.additionalProperties.properties.bands.items, data: data6 };
+                    let err24 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/bands/" + i0, schemaPath: "#/properties/tiers/additionalProperties/properties/bands/items/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema107.properties.tiers.additionalProperties.properties.bands.items.type, parentSchema: schema107.properties.tiers.additionalProperties.properties.bands.items, data: data6 };
                     vErrors === null ? vErrors = [err24] : vErrors.push(err24), errors++;
                   }
                 }
               } else {
-                let err25 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/bands", schemaPath: "#/properties/tiers/additionalProperties/properties/bands/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema106.properties.tiers.additionalProperties.properties.bands.type, parentSchema: schema106.properties.tiers.additionalProperties.properties.bands, data: data5 };
+                let err25 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/bands", schemaPath: "#/properties/tiers/additionalProperties/properties/bands/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema107.properties.tiers.additionalProperties.properties.bands.type, parentSchema: schema107.properties.tiers.additionalProperties.properties.bands, data: data5 };
                 vErrors === null ? vErrors = [err25] : vErrors.push(err25), errors++;
               }
             }
             if (data3.per !== void 0) {
               let data9 = data3.per;
               if (typeof data9 != "string") {
-                let err26 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/per", schemaPath: "#/properties/tiers/additionalProperties/properties/per/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema106.properties.tiers.additionalProperties.properties.per.type, parentSchema: schema106.properties.tiers.additionalProperties.properties.per, data: data9 };
+                let err26 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/per", schemaPath: "#/properties/tiers/additionalProperties/properties/per/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema107.properties.tiers.additionalProperties.properties.per.type, parentSchema: schema107.properties.tiers.additionalProperties.properties.per, data: data9 };
                 vErrors === null ? vErrors = [err26] : vErrors.push(err26), errors++;
               }
               if (!(data9 === "GiB-month" || data9 === "GB-month")) {
-                let err27 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/per", schemaPath: "#/properties/tiers/additionalProperties/properties/per/enum", keyword: "enum", params: { allowedValues: schema106.properties.tiers.additionalProperties.properties.per.enum }, message: "must be equal to one of the allowed values", schema: schema106.properties.tiers.additionalProperties.properties.per.enum, parentSchema: schema106.properties.tiers.additionalProperties.properties.per, data: data9 };
+                let err27 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/per", schemaPath: "#/properties/tiers/additionalProperties/properties/per/enum", keyword: "enum", params: { allowedValues: schema107.properties.tiers.additionalProperties.properties.per.enum }, message: "must be equal to one of the allowed values", schema: schema107.properties.tiers.additionalProperties.properties.per.enum, parentSchema: schema107.properties.tiers.additionalProperties.properties.per, data: data9 };
                 vErrors === null ? vErrors = [err27] : vErrors.push(err27), errors++;
               }
             }
             if (data3.flat !== void 0) {
               let data10 = data3.flat;
               if (typeof data10 == "string") {
-                if (!pattern50.test(data10)) {
-                  let err28 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/flat", schemaPath: "common.json#/$defs/amount/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})?$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})?$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})?$", parentSchema: schema110, data: data10 };
+                if (!pattern51.test(data10)) {
+                  let err28 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/flat", schemaPath: "common.json#/$defs/amount/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})?$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})?$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})?$", parentSchema: schema111, data: data10 };
                   vErrors === null ? vErrors = [err28] : vErrors.push(err28), errors++;
                 }
               } else {
-                let err29 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/flat", schemaPath: "common.json#/$defs/amount/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema110.type, parentSchema: schema110, data: data10 };
+                let err29 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/flat", schemaPath: "common.json#/$defs/amount/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema111.type, parentSchema: schema111, data: data10 };
                 vErrors === null ? vErrors = [err29] : vErrors.push(err29), errors++;
               }
             }
@@ -2679,43 +2726,43 @@ function validate56(data, { instancePath = "", parentData, parentDataProperty, r
               let data15 = data3["io-per-gib"];
               if (typeof data15 == "number" && isFinite(data15)) {
                 if (data15 < 0 || isNaN(data15)) {
-                  let err38 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/io-per-gib", schemaPath: "#/properties/tiers/additionalProperties/properties/io-per-gib/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema106.properties.tiers.additionalProperties.properties["io-per-gib"], data: data15 };
+                  let err38 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/io-per-gib", schemaPath: "#/properties/tiers/additionalProperties/properties/io-per-gib/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema107.properties.tiers.additionalProperties.properties["io-per-gib"], data: data15 };
                   vErrors === null ? vErrors = [err38] : vErrors.push(err38), errors++;
                 }
               } else {
-                let err39 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/io-per-gib", schemaPath: "#/properties/tiers/additionalProperties/properties/io-per-gib/type", keyword: "type", params: { type: "number" }, message: "must be number", schema: schema106.properties.tiers.additionalProperties.properties["io-per-gib"].type, parentSchema: schema106.properties.tiers.additionalProperties.properties["io-per-gib"], data: data15 };
+                let err39 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/io-per-gib", schemaPath: "#/properties/tiers/additionalProperties/properties/io-per-gib/type", keyword: "type", params: { type: "number" }, message: "must be number", schema: schema107.properties.tiers.additionalProperties.properties["io-per-gib"].type, parentSchema: schema107.properties.tiers.additionalProperties.properties["io-per-gib"], data: data15 };
                 vErrors === null ? vErrors = [err39] : vErrors.push(err39), errors++;
               }
             }
             if (data3["io-maximum"] !== void 0) {
               let data16 = data3["io-maximum"];
               if (!(typeof data16 == "number" && !(data16 % 1) && !isNaN(data16) && isFinite(data16))) {
-                let err40 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/io-maximum", schemaPath: "#/properties/tiers/additionalProperties/properties/io-maximum/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema106.properties.tiers.additionalProperties.properties["io-maximum"].type, parentSchema: schema106.properties.tiers.additionalProperties.properties["io-maximum"], data: data16 };
+                let err40 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/io-maximum", schemaPath: "#/properties/tiers/additionalProperties/properties/io-maximum/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema107.properties.tiers.additionalProperties.properties["io-maximum"].type, parentSchema: schema107.properties.tiers.additionalProperties.properties["io-maximum"], data: data16 };
                 vErrors === null ? vErrors = [err40] : vErrors.push(err40), errors++;
               }
               if (typeof data16 == "number" && isFinite(data16) && (data16 < 0 || isNaN(data16))) {
-                let err41 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/io-maximum", schemaPath: "#/properties/tiers/additionalProperties/properties/io-maximum/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema106.properties.tiers.additionalProperties.properties["io-maximum"], data: data16 };
+                let err41 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/io-maximum", schemaPath: "#/properties/tiers/additionalProperties/properties/io-maximum/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema107.properties.tiers.additionalProperties.properties["io-maximum"], data: data16 };
                 vErrors === null ? vErrors = [err41] : vErrors.push(err41), errors++;
               }
             }
             if (data3["servers-a-volume"] !== void 0) {
               let data17 = data3["servers-a-volume"];
               if (!(typeof data17 == "number" && !(data17 % 1) && !isNaN(data17) && isFinite(data17))) {
-                let err42 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/servers-a-volume", schemaPath: "#/properties/tiers/additionalProperties/properties/servers-a-volume/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema106.properties.tiers.additionalProperties.properties["servers-a-volume"].type, parentSchema: schema106.properties.tiers.additionalProperties.properties["servers-a-volume"], data: data17 };
+                let err42 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/servers-a-volume", schemaPath: "#/properties/tiers/additionalProperties/properties/servers-a-volume/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema107.properties.tiers.additionalProperties.properties["servers-a-volume"].type, parentSchema: schema107.properties.tiers.additionalProperties.properties["servers-a-volume"], data: data17 };
                 vErrors === null ? vErrors = [err42] : vErrors.push(err42), errors++;
               }
               if (typeof data17 == "number" && isFinite(data17) && (data17 < 1 || isNaN(data17))) {
-                let err43 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/servers-a-volume", schemaPath: "#/properties/tiers/additionalProperties/properties/servers-a-volume/minimum", keyword: "minimum", params: { comparison: ">=", limit: 1 }, message: "must be >= 1", schema: 1, parentSchema: schema106.properties.tiers.additionalProperties.properties["servers-a-volume"], data: data17 };
+                let err43 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/servers-a-volume", schemaPath: "#/properties/tiers/additionalProperties/properties/servers-a-volume/minimum", keyword: "minimum", params: { comparison: ">=", limit: 1 }, message: "must be >= 1", schema: 1, parentSchema: schema107.properties.tiers.additionalProperties.properties["servers-a-volume"], data: data17 };
                 vErrors === null ? vErrors = [err43] : vErrors.push(err43), errors++;
               }
             }
           } else {
-            let err44 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/tiers/additionalProperties/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema106.properties.tiers.additionalProperties.type, parentSchema: schema106.properties.tiers.additionalProperties, data: data3 };
+            let err44 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/tiers/additionalProperties/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema107.properties.tiers.additionalProperties.type, parentSchema: schema107.properties.tiers.additionalProperties, data: data3 };
             vErrors === null ? vErrors = [err44] : vErrors.push(err44), errors++;
           }
         }
       } else {
-        let err45 = { instancePath: instancePath + "/tiers", schemaPath: "#/properties/tiers/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema106.properties.tiers.type, parentSchema: schema106.properties.tiers, data: data2 };
+        let err45 = { instancePath: instancePath + "/tiers", schemaPath: "#/properties/tiers/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema107.properties.tiers.type, parentSchema: schema107.properties.tiers, data: data2 };
         vErrors === null ? vErrors = [err45] : vErrors.push(err45), errors++;
       }
     }
@@ -2735,7 +2782,7 @@ function validate56(data, { instancePath = "", parentData, parentDataProperty, r
           }
           var valid19 = _errs59 === errors;
           if (!valid19) {
-            let err48 = { instancePath: instancePath + "/machines", schemaPath: "#/properties/machines/propertyNames", keyword: "propertyNames", params: { propertyName: key5 }, message: "property name must be valid", schema: schema106.properties.machines.propertyNames, parentSchema: schema106.properties.machines, data: data18 };
+            let err48 = { instancePath: instancePath + "/machines", schemaPath: "#/properties/machines/propertyNames", keyword: "propertyNames", params: { propertyName: key5 }, message: "property name must be valid", schema: schema107.properties.machines.propertyNames, parentSchema: schema107.properties.machines, data: data18 };
             vErrors === null ? vErrors = [err48] : vErrors.push(err48), errors++;
           }
         }
@@ -2743,61 +2790,61 @@ function validate56(data, { instancePath = "", parentData, parentDataProperty, r
           let data19 = data18[key6];
           if (data19 && typeof data19 == "object" && !Array.isArray(data19)) {
             if (data19.running === void 0) {
-              let err49 = { instancePath: instancePath + "/machines/" + key6.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/machines/additionalProperties/required", keyword: "required", params: { missingProperty: "running" }, message: "must have required property 'running'", schema: schema106.properties.machines.additionalProperties.required, parentSchema: schema106.properties.machines.additionalProperties, data: data19 };
+              let err49 = { instancePath: instancePath + "/machines/" + key6.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/machines/additionalProperties/required", keyword: "required", params: { missingProperty: "running" }, message: "must have required property 'running'", schema: schema107.properties.machines.additionalProperties.required, parentSchema: schema107.properties.machines.additionalProperties, data: data19 };
               vErrors === null ? vErrors = [err49] : vErrors.push(err49), errors++;
             }
             for (let key7 in data19)
               if (!(key7 === "running" || key7 === "stopped")) {
-                let err50 = { instancePath: instancePath + "/machines/" + key6.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/machines/additionalProperties/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key7 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema106.properties.machines.additionalProperties, data: data19 };
+                let err50 = { instancePath: instancePath + "/machines/" + key6.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/machines/additionalProperties/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key7 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema107.properties.machines.additionalProperties, data: data19 };
                 vErrors === null ? vErrors = [err50] : vErrors.push(err50), errors++;
               }
             if (data19.running !== void 0) {
               let data20 = data19.running;
               if (typeof data20 == "string") {
-                if (!pattern50.test(data20)) {
-                  let err51 = { instancePath: instancePath + "/machines/" + key6.replace(/~/g, "~0").replace(/\//g, "~1") + "/running", schemaPath: "common.json#/$defs/amount/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})?$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})?$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})?$", parentSchema: schema110, data: data20 };
+                if (!pattern51.test(data20)) {
+                  let err51 = { instancePath: instancePath + "/machines/" + key6.replace(/~/g, "~0").replace(/\//g, "~1") + "/running", schemaPath: "common.json#/$defs/amount/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})?$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})?$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})?$", parentSchema: schema111, data: data20 };
                   vErrors === null ? vErrors = [err51] : vErrors.push(err51), errors++;
                 }
               } else {
-                let err52 = { instancePath: instancePath + "/machines/" + key6.replace(/~/g, "~0").replace(/\//g, "~1") + "/running", schemaPath: "common.json#/$defs/amount/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema110.type, parentSchema: schema110, data: data20 };
+                let err52 = { instancePath: instancePath + "/machines/" + key6.replace(/~/g, "~0").replace(/\//g, "~1") + "/running", schemaPath: "common.json#/$defs/amount/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema111.type, parentSchema: schema111, data: data20 };
                 vErrors === null ? vErrors = [err52] : vErrors.push(err52), errors++;
               }
             }
             if (data19.stopped !== void 0) {
               let data21 = data19.stopped;
               if (typeof data21 == "string") {
-                if (!pattern50.test(data21)) {
-                  let err53 = { instancePath: instancePath + "/machines/" + key6.replace(/~/g, "~0").replace(/\//g, "~1") + "/stopped", schemaPath: "common.json#/$defs/amount/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})?$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})?$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})?$", parentSchema: schema110, data: data21 };
+                if (!pattern51.test(data21)) {
+                  let err53 = { instancePath: instancePath + "/machines/" + key6.replace(/~/g, "~0").replace(/\//g, "~1") + "/stopped", schemaPath: "common.json#/$defs/amount/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})?$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})?$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})?$", parentSchema: schema111, data: data21 };
                   vErrors === null ? vErrors = [err53] : vErrors.push(err53), errors++;
                 }
               } else {
-                let err54 = { instancePath: instancePath + "/machines/" + key6.replace(/~/g, "~0").replace(/\//g, "~1") + "/stopped", schemaPath: "common.json#/$defs/amount/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema110.type, parentSchema: schema110, data: data21 };
+                let err54 = { instancePath: instancePath + "/machines/" + key6.replace(/~/g, "~0").replace(/\//g, "~1") + "/stopped", schemaPath: "common.json#/$defs/amount/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema111.type, parentSchema: schema111, data: data21 };
                 vErrors === null ? vErrors = [err54] : vErrors.push(err54), errors++;
               }
             }
           } else {
-            let err55 = { instancePath: instancePath + "/machines/" + key6.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/machines/additionalProperties/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema106.properties.machines.additionalProperties.type, parentSchema: schema106.properties.machines.additionalProperties, data: data19 };
+            let err55 = { instancePath: instancePath + "/machines/" + key6.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/machines/additionalProperties/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema107.properties.machines.additionalProperties.type, parentSchema: schema107.properties.machines.additionalProperties, data: data19 };
             vErrors === null ? vErrors = [err55] : vErrors.push(err55), errors++;
           }
         }
       } else {
-        let err56 = { instancePath: instancePath + "/machines", schemaPath: "#/properties/machines/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema106.properties.machines.type, parentSchema: schema106.properties.machines, data: data18 };
+        let err56 = { instancePath: instancePath + "/machines", schemaPath: "#/properties/machines/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema107.properties.machines.type, parentSchema: schema107.properties.machines, data: data18 };
         vErrors === null ? vErrors = [err56] : vErrors.push(err56), errors++;
       }
     }
   } else {
-    let err57 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema106.type, parentSchema: schema106, data };
+    let err57 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema107.type, parentSchema: schema107, data };
     vErrors === null ? vErrors = [err57] : vErrors.push(err57), errors++;
   }
   return validate56.errors = vErrors, errors === 0;
 }
 validate56.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var rule_pack = validate57, schema121 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "rule-pack.json", title: "RulePackFile", description: "A rule pack: rules, their parameters, their limits and whom they are for.", type: "object", additionalProperties: !1, properties: { use: { type: "array", items: { $ref: "common.json#/$defs/name" }, description: "Packs that ship with Ullage, by name; what follows adds to them or overrides them by name." }, rules: { type: "array", items: { $ref: "#/$defs/entry" }, description: "The rules of this pack." } }, $defs: { names: { type: "array", minItems: 1, items: { $ref: "common.json#/$defs/name" } }, scope: { title: "ScopeDeclaration", type: "object", additionalProperties: !1, description: "What the rule is for; all of it where left out. Every key given must match.", properties: { teams: { $ref: "#/$defs/names", description: "Only what belongs to one of these teams." }, sites: { $ref: "#/$defs/names", description: "Only what is at one of these sites." }, tiers: { $ref: "#/$defs/names", description: "Only volumes of one of these tiers." }, labels: { type: "object", propertyNames: { $ref: "common.json#/$defs/name" }, additionalProperties: { type: ["string", "array"], items: { type: "string" }, minItems: 1 }, description: "Only what carries each of these labels, with the value or one of the values." } } }, entry: { title: "RuleEntry", type: "object", required: ["rule"], discriminator: { propertyName: "rule" }, oneOf: [{ title: "MaxMonthlySpendEntry", type: "object", description: "A team, a site, a label or the whole estate that costs more a month than its limit.", additionalProperties: !1, required: ["rule", "limit"], properties: { rule: { const: "max-monthly-spend", description: "A team, a site, a label or the whole estate that costs more a month than its limit." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." }, limit: { $ref: "common.json#/$defs/amount", description: "The most that all in scope may cost a month together. It holds at equality and is broken above." }, each: { type: "string", enum: ["team", "site"], description: "Makes the limit one for each team, or each site, in scope instead of one for all together." }, "warn-from": { type: "number", exclusiveMinimum: 0, maximum: 1, description: "The share of the limit from which a warning is given." }, from: { $ref: "common.json#/$defs/date", description: "The first day on which the limit holds." }, until: { $ref: "common.json#/$defs/date", description: "The last day on which the limit holds." } } }, { title: "MinimumHeadroomEntry", type: "object", description: "Less free room than asked, at a site's quota, a server's attachment slots, a volume group or a file system; or a file system that its readings say will be full too soon.", additionalProperties: !1, required: ["rule", "of"], properties: { rule: { const: "minimum-headroom", description: "Less free room than asked, at a site's quota, a server's attachment slots, a volume group or a file system; or a file system that its readings say will be full too soon." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." }, of: { type: "string", enum: ["quota", "attachment-slots", "volume-group", "file-system"], description: "The layer that must keep room. A file system is held against its readings; without any, nothing is said of its share and size." }, share: { type: "number", minimum: 0, maximum: 1, description: "The least share of the capacity that must be free. It holds at equality." }, size: { $ref: "common.json#/$defs/size", description: "The least size that must be free, where sizes are counted." }, count: { type: "integer", minimum: 0, description: "The least number of volumes or slots that must be free, where pieces are counted." }, days: { type: "integer", minimum: 1, description: "The least number of days, from the day of the judgement, until a file system is full by the trend of its readings. It holds at equality." } } }, { title: "NoShrinkEntry", type: "object", description: "A volume, a volume group or a file system made smaller in exact bytes: also across a rename, a change of unit, or a deletion and re-creation in its place.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "no-shrink", description: "A volume, a volume group or a file system made smaller in exact bytes: also across a rename, a change of unit, or a deletion and re-creation in its place." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." }, "allow-file-systems": { type: "array", items: { type: "string", enum: ["ext2", "ext3", "ext4", "btrfs", "ntfs", "swap"] }, description: "Types of file system that may be made smaller, out of those whose own tools can do it." } } }, { title: "BootVolumeStaysEntry", type: "object", description: "A boot volume detached, swapped, moved or deleted while its server runs.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "boot-volume-stays", description: "A boot volume detached, swapped, moved or deleted while its server runs." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." } } }, { title: "ExclusiveAttachmentEntry", type: "object", description: "One volume on two servers, unless it is shareable, within its tier's limit, and holds a file system made for several servers at once.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "exclusive-attachment", description: "One volume on two servers, unless it is shareable, within its tier's limit, and holds a file system made for several servers at once." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." } } }, { title: "GroupTravelsWholeEntry", type: "object", description: "A volume group with members on different servers, or with some members attached and some not.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "group-travels-whole", description: "A volume group with members on different servers, or with some members attached and some not." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." } } }, { title: "SameSiteEntry", type: "object", description: "A volume attached to a server at another site.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "same-site", description: "A volume attached to a server at another site." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." } } }, { title: "GrowthStepEntry", type: "object", description: "A volume made more than so many times larger, or larger by more than a size, in one change.", additionalProperties: !1, required: ["rule"], minProperties: 2, properties: { rule: { const: "growth-step", description: "A volume made more than so many times larger, or larger by more than a size, in one change." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." }, times: { type: "number", minimum: 1, description: "The largest factor by which a volume may grow in one change." }, by: { $ref: "common.json#/$defs/size", description: "The largest size by which a volume may grow in one change." } } }, { title: "DetachedVolumeOwnedEntry", type: "object", description: "A detached volume, still billed, with no owner, no reason or no retention date, or kept past that date.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "detached-volume-owned", description: "A detached volume, still billed, with no owner, no reason or no retention date, or kept past that date." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." }, "at-most": { type: "integer", minimum: 1, description: "The most days ahead that a retention date may lie." }, grace: { type: "integer", minimum: 0, default: 0, description: "Days past the retention date that are let pass." } } }, { title: "DeletionPreparedEntry", type: "object", description: "The deletion of a volume that is attached on main, is protected, or leaves no record of its reason and of a recent enough backup.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "deletion-prepared", description: "The deletion of a volume that is attached on main, is protected, or leaves no record of its reason and of a recent enough backup." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." }, "backup-within": { type: "integer", minimum: 0, description: "The most days that the backup on record may be old on the day of the judgement; left out, no backup is asked for." }, "attached-allowed": { type: "boolean", default: !1, description: "Whether a volume may be deleted that is still attached on main." } } }, { title: "DestructiveChangesFewEntry", type: "object", description: "More than so many changes in one branch that cannot be undone.", additionalProperties: !1, required: ["rule", "at-most"], properties: { rule: { const: "destructive-changes-few", description: "More than so many changes in one branch that cannot be undone." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." }, "at-most": { type: "integer", minimum: 0, description: "How many volumes, groups and file systems one branch may delete, shrink or make over. It holds at equality; what goes with its volume or group counts once." } } }, { title: "FreezeEntry", type: "object", description: "Changes that cannot be undone, or any changes, within a freeze period.", additionalProperties: !1, required: ["rule"], minProperties: 2, properties: { rule: { const: "freeze", description: "Changes that cannot be undone, or any changes, within a freeze period." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." }, from: { $ref: "common.json#/$defs/date", description: "The first day of the freeze." }, until: { $ref: "common.json#/$defs/date", description: "The last day of the freeze." }, "all-changes": { type: "boolean", default: !1, description: "Whether every change of storage is refused, not only those that cannot be undone." }, reason: { $ref: "common.json#/$defs/sentence", description: "Why there is a freeze; shown with each finding." } } }, { title: "GrowthFollowedThroughEntry", type: "object", description: "Capacity bought and not passed on: a volume group with much given to no file system, an attached volume that nothing lies on, a file system smaller than the volume it has to itself.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "growth-followed-through", description: "Capacity bought and not passed on: a volume group with much given to no file system, an attached volume that nothing lies on, a file system smaller than the volume it has to itself." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; warning where left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." }, "idle-share": { type: "number", minimum: 0, maximum: 1, default: 0.25, description: "The largest share of what a volume group has bought that may be given to no file system. It holds at equality." }, "idle-size": { $ref: "common.json#/$defs/size", default: "1 GiB", description: "What may lie idle at any one place without a word, for a partition table, a group's metadata or a last extent. It holds at equality." } } }, { title: "NamingEntry", type: "object", description: "A name of a server, a volume, a volume group or a mount point that breaks the estate's pattern.", additionalProperties: !1, required: ["rule"], minProperties: 2, properties: { rule: { const: "naming", description: "A name of a server, a volume, a volume group or a mount point that breaks the estate's pattern." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." }, server: { type: "string", minLength: 1, description: "The pattern (RE2) that a server's name must match from end to end." }, volume: { type: "string", minLength: 1, description: "The pattern (RE2) that a volume's name must match from end to end." }, "volume-group": { type: "string", minLength: 1, description: "The pattern (RE2) that a volume group's name must match from end to end." }, mount: { type: "string", minLength: 1, description: "The pattern (RE2) that the mount point of a file system must match from end to end." } } }, { title: "ShapeEntry", type: "object", description: "Whatever does not fit a JSON Schema of your own: a rule without code, about one kind of thing or about changes.", additionalProperties: !1, required: ["rule", "schema", "of"], properties: { rule: { const: "shape", description: "Whatever does not fit a JSON Schema of your own: a rule without code, about one kind of thing or about changes." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." }, of: { type: "string", enum: ["server", "volume", "volume-group", "file-system", "change"], description: "What each is held against the schema." }, kinds: { type: "array", minItems: 1, items: { type: "string", enum: ["server-created", "server-deleted", "server-renamed", "server-started", "server-stopped", "server-changed-machine", "server-moved-site", "server-changed-team", "boot-swapped", "server-edited", "volume-created", "volume-deleted", "volume-re-created", "volume-renamed", "volume-grown", "volume-shrunk", "volume-moved-tier", "volume-moved-site", "volume-changed-team", "volume-unprotected", "volume-edited", "attached", "detached", "handed-over", "group-created", "group-deleted", "group-renamed", "member-joined", "member-left", "group-edited", "file-system-created", "file-system-deleted", "file-system-grown", "file-system-shrunk", "file-system-remade"] }, description: "Only changes of these kinds; all of them where left out. Only with of: change." }, schema: { type: "object", description: "A JSON Schema (2020-12) that each must satisfy. It sees the keys of the estate files, sizes as numbers under size-gib, and servers, volumes or volume-group for what a thing is tied to; of a change: change, subject, before and after. Patterns are RE2; $ref stays within the schema." }, message: { $ref: "common.json#/$defs/sentence", description: "What to say first of what does not fit." } } }, { title: "TierBoundsEntry", type: "object", description: "A volume whose size its tier does not sell, or a server that needs more operations a second than its volumes' tiers give.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "tier-bounds", description: "A volume whose size its tier does not sell, or a server that needs more operations a second than its volumes' tiers give." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." } } }, { title: "PolicyApartEntry", type: "object", description: "A looser policy and a change of storage in one branch.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "policy-apart", description: "A looser policy and a change of storage in one branch." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." } } }] } } }, schema123 = { title: "RuleEntry", type: "object", required: ["rule"], discriminator: { propertyName: "rule" }, oneOf: [{ title: "MaxMonthlySpendEntry", type: "object", description: "A team, a site, a label or the whole estate that costs more a month than its limit.", additionalProperties: !1, required: ["rule", "limit"], properties: { rule: { const: "max-monthly-spend", description: "A team, a site, a label or the whole estate that costs more a month than its limit." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." }, limit: { $ref: "common.json#/$defs/amount", description: "The most that all in scope may cost a month together. It holds at equality and is broken above." }, each: { type: "string", enum: ["team", "site"], description: "Makes the limit one for each team, or each site, in scope instead of one for all together." }, "warn-from": { type: "number", exclusiveMinimum: 0, maximum: 1, description: "The share of the limit from which a warning is given." }, from: { $ref: "common.json#/$defs/date", description: "The first day on which the limit holds." }, until: { $ref: "common.json#/$defs/date", description: "The last day on which the limit holds." } } }, { title: "MinimumHeadroomEntry", type: "object", description: "Less free room than asked, at a site's quota, a server's attachment slots, a volume group or a file system; or a file system that its readings say will be full too soon.", additionalProperties: !1, required: ["rule", "of"], properties: { rule: { const: "minimum-headroom", description: "Less free room than asked, at a site's quota, a server's attachment slots, a volume group or a file system; or a file system that its readings say will be full too soon." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." }, of: { type: "string", enum: ["quota", "attachment-slots", "volume-group", "file-system"], description: "The layer that must keep room. A file system is held against its readings; without any, nothing is said of its share and size." }, share: { type: "number", minimum: 0, maximum: 1, description: "The least share of the capacity that must be free. It holds at equality." }, size: { $ref: "common.json#/$defs/size", description: "The least size that must be free, where sizes are counted." }, count: { type: "integer", minimum: 0, description: "The least number of volumes or slots that must be free, where pieces are counted." }, days: { type: "integer", minimum: 1, description: "The least number of days, from the day of the judgement, until a file system is full by the trend of its readings. It holds at equality." } } }, { title: "NoShrinkEntry", type: "object", description: "A volume, a volume group or a file system made smaller in exact bytes: also across a rename, a change of unit, or a deletion and re-creation in its place.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "no-shrink", description: "A volume, a volume group or a file system made smaller in exact bytes: also across a rename, a change of unit, or a deletion and re-creation in its place." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." }, "allow-file-systems": { type: "array", items: { type: "string", enum: ["ext2", "ext3", "ext4", "btrfs", "ntfs", "swap"] }, description: "Types of file system that may be made smaller, out of those whose own tools can do it." } } }, { title: "BootVolumeStaysEntry", type: "object", description: "A boot volume detached, swapped, moved or deleted while its server runs.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "boot-volume-stays", description: "A boot volume detached, swapped, moved or deleted while its server runs." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." } } }, { title: "ExclusiveAttachmentEntry", type: "object", description: "One volume on two servers, unless it is shareable, within its tier's limit, and holds a file system made for several servers at once.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "exclusive-attachment", description: "One volume on two servers, unless it is shareable, within its tier's limit, and holds a file system made for several servers at once." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." } } }, { title: "GroupTravelsWholeEntry", type: "object", description: "A volume group with members on different servers, or with some members attached and some not.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "group-travels-whole", description: "A volume group with members on different servers, or with some members attached and some not." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." } } }, { title: "SameSiteEntry", type: "object", description: "A volume attached to a server at another site.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "same-site", description: "A volume attached to a server at another site." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." } } }, { title: "GrowthStepEntry", type: "object", description: "A volume made more than so many times larger, or larger by more than a size, in one change.", additionalProperties: !1, required: ["rule"], minProperties: 2, properties: { rule: { const: "growth-step", description: "A volume made more than so many times larger, or larger by more than a size, in one change." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." }, times: { type: "number", minimum: 1, description: "The largest factor by which a volume may grow in one change." }, by: { $ref: "common.json#/$defs/size", description: "The largest size by which a volume may grow in one change." } } }, { title: "DetachedVolumeOwnedEntry", type: "object", description: "A detached volume, still billed, with no owner, no reason or no retention date, or kept past that date.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "detached-volume-owned", description: "A detached volume, still billed, with no owner, no reason or no retention date, or kept past that date." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." }, "at-most": { type: "integer", minimum: 1, description: "The most days ahead that a retention date may lie." }, grace: { type: "integer", minimum: 0, default: 0, description: "Days past the retention date that are let pass." } } }, { title: "DeletionPreparedEntry", type: "object", description: "The deletion of a volume that is attached on main, is protected, or leaves no record of its reason and of a recent enough backup.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "deletion-prepared", description: "The deletion of a volume that is attached on main, is protected, or leaves no record of its reason and of a recent enough backup." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." }, "backup-within": { type: "integer", minimum: 0, description: "The most days that the backup on record may be old on the day of the judgement; left out, no backup is asked for." }, "attached-allowed": { type: "boolean", default: !1, description: "Whether a volume may be deleted that is still attached on main." } } }, { title: "DestructiveChangesFewEntry", type: "object", description: "More than so many changes in one branch that cannot be undone.", additionalProperties: !1, required: ["rule", "at-most"], properties: { rule: { const: "destructive-changes-few", description: "More than so many changes in one branch that cannot be undone." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." }, "at-most": { type: "integer", minimum: 0, description: "How many volumes, groups and file systems one branch may delete, shrink or make over. It holds at equality; what goes with its volume or group counts once." } } }, { title: "FreezeEntry", type: "object", description: "Changes that cannot be undone, or any changes, within a freeze period.", additionalProperties: !1, required: ["rule"], minProperties: 2, properties: { rule: { const: "freeze", description: "Changes that cannot be undone, or any changes, within a freeze period." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." }, from: { $ref: "common.json#/$defs/date", description: "The first day of the freeze." }, until: { $ref: "common.json#/$defs/date", description: "The last day of the freeze." }, "all-changes": { type: "boolean", default: !1, description: "Whether every change of storage is refused, not only those that cannot be undone." }, reason: { $ref: "common.json#/$defs/sentence", description: "Why there is a freeze; shown with each finding." } } }, { title: "GrowthFollowedThroughEntry", type: "object", description: "Capacity bought and not passed on: a volume group with much given to no file system, an attached volume that nothing lies on, a file system smaller than the volume it has to itself.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "growth-followed-through", description: "Capacity bought and not passed on: a volume group with much given to no file system, an attached volume that nothing lies on, a file system smaller than the volume it has to itself." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; warning where left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." }, "idle-share": { type: "number", minimum: 0, maximum: 1, default: 0.25, description: "The largest share of what a volume group has bought that may be given to no file system. It holds at equality." }, "idle-size": { $ref: "common.json#/$defs/size", default: "1 GiB", description: "What may lie idle at any one place without a word, for a partition table, a group's metadata or a last extent. It holds at equality." } } }, { title: "NamingEntry", type: "object", description: "A name of a server, a volume, a volume group or a mount point that breaks the estate's pattern.", additionalProperties: !1, required: ["rule"], minProperties: 2, properties: { rule: { const: "naming", description: "A name of a server, a volume, a volume group or a mount point that breaks the estate's pattern." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." }, server: { type: "string", minLength: 1, description: "The pattern (RE2) that a server's name must match from end to end." }, volume: { type: "string", minLength: 1, description: "The pattern (RE2) that a volume's name must match from end to end." }, "volume-group": { type: "string", minLength: 1, description: "The pattern (RE2) that a volume group's name must match from end to end." }, mount: { type: "string", minLength: 1, description: "The pattern (RE2) that the mount point of a file system must match from end to end." } } }, { title: "ShapeEntry", type: "object", description: "Whatever does not fit a JSON Schema of your own: a rule without code, about one kind of thing or about changes.", additionalProperties: !1, required: ["rule", "schema", "of"], properties: { rule: { const: "shape", description: "Whatever does not fit a JSON Schema of your own: a rule without code, about one kind of thing or about changes." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." }, of: { type: "string", enum: ["server", "volume", "volume-group", "file-system", "change"], description: "What each is held against the schema." }, kinds: { type: "array", minItems: 1, items: { type: "string", enum: ["server-created", "server-deleted", "server-renamed", "server-started", "server-stopped", "server-changed-machine", "server-moved-site", "server-changed-team", "boot-swapped", "server-edited", "volume-created", "volume-deleted", "volume-re-created", "volume-renamed", "volume-grown", "volume-shrunk", "volume-moved-tier", "volume-moved-site", "volume-changed-team", "volume-unprotected", "volume-edited", "attached", "detached", "handed-over", "group-created", "group-deleted", "group-renamed", "member-joined", "member-left", "group-edited", "file-system-created", "file-system-deleted", "file-system-grown", "file-system-shrunk", "file-system-remade"] }, description: "Only changes of these kinds; all of them where left out. Only with of: change." }, schema: { type: "object", description: "A JSON Schema (2020-12) that each must satisfy. It sees the keys of the estate files, sizes as numbers under size-gib, and servers, volumes or volume-group for what a thing is tied to; of a change: change, subject, before and after. Patterns are RE2; $ref stays within the schema." }, message: { $ref: "common.json#/$defs/sentence", description: "What to say first of what does not fit." } } }, { title: "TierBoundsEntry", type: "object", description: "A volume whose size its tier does not sell, or a server that needs more operations a second than its volumes' tiers give.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "tier-bounds", description: "A volume whose size its tier does not sell, or a server that needs more operations a second than its volumes' tiers give." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." } } }, { title: "PolicyApartEntry", type: "object", description: "A looser policy and a change of storage in one branch.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "policy-apart", description: "A looser policy and a change of storage in one branch." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." } } }] }, func11 = require_ucs2length().default, schema125 = { title: "ScopeDeclaration", type: "object", additionalProperties: !1, description: "What the rule is for; all of it where left out. Every key given must match.", properties: { teams: { $ref: "#/$defs/names", description: "Only what belongs to one of these teams." }, sites: { $ref: "#/$defs/names", description: "Only what is at one of these sites." }, tiers: { $ref: "#/$defs/names", description: "Only volumes of one of these tiers." }, labels: { type: "object", propertyNames: { $ref: "common.json#/$defs/name" }, additionalProperties: { type: ["string", "array"], items: { type: "string" }, minItems: 1 }, description: "Only what carries each of these labels, with the value or one of the values." } } }, schema126 = { type: "array", minItems: 1, items: { $ref: "common.json#/$defs/name" } };
+var rule_pack = validate57, schema122 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "rule-pack.json", title: "RulePackFile", description: "A rule pack: rules, their parameters, their limits and whom they are for.", type: "object", additionalProperties: !1, properties: { use: { type: "array", items: { $ref: "common.json#/$defs/name" }, description: "Packs that ship with Ullage, by name; what follows adds to them or overrides them by name." }, rules: { type: "array", items: { $ref: "#/$defs/entry" }, description: "The rules of this pack." } }, $defs: { names: { type: "array", minItems: 1, items: { $ref: "common.json#/$defs/name" } }, scope: { title: "ScopeDeclaration", type: "object", additionalProperties: !1, description: "What the rule is for; all of it where left out. Every key given must match.", properties: { teams: { $ref: "#/$defs/names", description: "Only what belongs to one of these teams." }, sites: { $ref: "#/$defs/names", description: "Only what is at one of these sites." }, tiers: { $ref: "#/$defs/names", description: "Only volumes of one of these tiers." }, labels: { type: "object", propertyNames: { $ref: "common.json#/$defs/name" }, additionalProperties: { type: ["string", "array"], items: { type: "string" }, minItems: 1 }, description: "Only what carries each of these labels, with the value or one of the values." } } }, entry: { title: "RuleEntry", type: "object", required: ["rule"], discriminator: { propertyName: "rule" }, oneOf: [{ title: "MaxMonthlySpendEntry", type: "object", description: "A team, a site, a label or the whole estate that costs more a month than its limit.", additionalProperties: !1, required: ["rule", "limit"], properties: { rule: { const: "max-monthly-spend", description: "A team, a site, a label or the whole estate that costs more a month than its limit." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." }, limit: { $ref: "common.json#/$defs/amount", description: "The most that all in scope may cost a month together. It holds at equality and is broken above." }, each: { type: "string", enum: ["team", "site"], description: "Makes the limit one for each team, or each site, in scope instead of one for all together." }, "warn-from": { type: "number", exclusiveMinimum: 0, maximum: 1, description: "The share of the limit from which a warning is given." }, from: { $ref: "common.json#/$defs/date", description: "The first day on which the limit holds." }, until: { $ref: "common.json#/$defs/date", description: "The last day on which the limit holds." } } }, { title: "MinimumHeadroomEntry", type: "object", description: "Less free room than asked, at a site's quota, a server's attachment slots, a volume group or a file system; or a file system that its readings say will be full too soon.", additionalProperties: !1, required: ["rule", "of"], properties: { rule: { const: "minimum-headroom", description: "Less free room than asked, at a site's quota, a server's attachment slots, a volume group or a file system; or a file system that its readings say will be full too soon." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." }, of: { type: "string", enum: ["quota", "attachment-slots", "volume-group", "file-system"], description: "The layer that must keep room. A file system is held against its readings; without any, nothing is said of its share and size." }, share: { type: "number", minimum: 0, maximum: 1, description: "The least share of the capacity that must be free. It holds at equality." }, size: { $ref: "common.json#/$defs/size", description: "The least size that must be free, where sizes are counted." }, count: { type: "integer", minimum: 0, description: "The least number of volumes or slots that must be free, where pieces are counted." }, days: { type: "integer", minimum: 1, description: "The least number of days, from the day of the judgement, until a file system is full by the trend of its readings. It holds at equality." } } }, { title: "NoShrinkEntry", type: "object", description: "A volume, a volume group or a file system made smaller in exact bytes: also across a rename, a change of unit, or a deletion and re-creation in its place.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "no-shrink", description: "A volume, a volume group or a file system made smaller in exact bytes: also across a rename, a change of unit, or a deletion and re-creation in its place." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." }, "allow-file-systems": { type: "array", items: { type: "string", enum: ["ext2", "ext3", "ext4", "btrfs", "ntfs", "swap"] }, description: "Types of file system that may be made smaller, out of those whose own tools can do it." } } }, { title: "BootVolumeStaysEntry", type: "object", description: "A boot volume detached, swapped, moved or deleted while its server runs.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "boot-volume-stays", description: "A boot volume detached, swapped, moved or deleted while its server runs." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." } } }, { title: "ExclusiveAttachmentEntry", type: "object", description: "One volume on two servers, unless it is shareable, within its tier's limit, and holds a file system made for several servers at once.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "exclusive-attachment", description: "One volume on two servers, unless it is shareable, within its tier's limit, and holds a file system made for several servers at once." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." } } }, { title: "GroupTravelsWholeEntry", type: "object", description: "A volume group with members on different servers, or with some members attached and some not.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "group-travels-whole", description: "A volume group with members on different servers, or with some members attached and some not." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." } } }, { title: "SameSiteEntry", type: "object", description: "A volume attached to a server at another site.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "same-site", description: "A volume attached to a server at another site." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." } } }, { title: "GrowthStepEntry", type: "object", description: "A volume made more than so many times larger, or larger by more than a size, in one change.", additionalProperties: !1, required: ["rule"], minProperties: 2, properties: { rule: { const: "growth-step", description: "A volume made more than so many times larger, or larger by more than a size, in one change." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." }, times: { type: "number", minimum: 1, description: "The largest factor by which a volume may grow in one change." }, by: { $ref: "common.json#/$defs/size", description: "The largest size by which a volume may grow in one change." } } }, { title: "DetachedVolumeOwnedEntry", type: "object", description: "A detached volume, still billed, with no owner, no reason or no retention date, or kept past that date.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "detached-volume-owned", description: "A detached volume, still billed, with no owner, no reason or no retention date, or kept past that date." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." }, "at-most": { type: "integer", minimum: 1, description: "The most days ahead that a retention date may lie." }, grace: { type: "integer", minimum: 0, default: 0, description: "Days past the retention date that are let pass." } } }, { title: "DeletionPreparedEntry", type: "object", description: "The deletion of a volume that is attached on main, is protected, is to be kept longer, or leaves no record of its reason and of a recent enough backup; likewise a move to another site, and a file system deleted or made over on volumes that stay. Warns of a volume that is taken into a group, or given its first file system, over what may lie on it.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "deletion-prepared", description: "The deletion of a volume that is attached on main, is protected, is to be kept longer, or leaves no record of its reason and of a recent enough backup; likewise a move to another site, and a file system deleted or made over on volumes that stay. Warns of a volume that is taken into a group, or given its first file system, over what may lie on it." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." }, "backup-within": { type: "integer", minimum: 0, description: "The most days that the backup on record may be old on the day of the judgement; left out, no backup is asked for." }, "attached-allowed": { type: "boolean", default: !1, description: "Whether a volume may be deleted that is still attached on main." } } }, { title: "DestructiveChangesFewEntry", type: "object", description: "More than so many changes in one branch that cannot be undone.", additionalProperties: !1, required: ["rule", "at-most"], properties: { rule: { const: "destructive-changes-few", description: "More than so many changes in one branch that cannot be undone." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." }, "at-most": { type: "integer", minimum: 0, description: "How many volumes, groups and file systems one branch may delete, shrink or make over. It holds at equality; what goes with its volume or group counts once." } } }, { title: "FreezeEntry", type: "object", description: "Changes that cannot be undone, or any changes, within a freeze period.", additionalProperties: !1, required: ["rule"], minProperties: 2, properties: { rule: { const: "freeze", description: "Changes that cannot be undone, or any changes, within a freeze period." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." }, from: { $ref: "common.json#/$defs/date", description: "The first day of the freeze." }, until: { $ref: "common.json#/$defs/date", description: "The last day of the freeze." }, "all-changes": { type: "boolean", default: !1, description: "Whether every change of storage is refused, not only those that cannot be undone." }, reason: { $ref: "common.json#/$defs/sentence", description: "Why there is a freeze; shown with each finding." } } }, { title: "GrowthFollowedThroughEntry", type: "object", description: "Capacity bought and not passed on: a volume group with much given to no file system, an attached volume that nothing lies on, a file system smaller than the volume it has to itself.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "growth-followed-through", description: "Capacity bought and not passed on: a volume group with much given to no file system, an attached volume that nothing lies on, a file system smaller than the volume it has to itself." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; warning where left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." }, "idle-share": { type: "number", minimum: 0, maximum: 1, default: 0.25, description: "The largest share of what a volume group has bought that may be given to no file system. It holds at equality." }, "idle-size": { $ref: "common.json#/$defs/size", default: "1 GiB", description: "What may lie idle at any one place without a word, for a partition table, a group's metadata or a last extent. It holds at equality." } } }, { title: "NamingEntry", type: "object", description: "A name of a server, a volume, a volume group or a mount point that breaks the estate's pattern.", additionalProperties: !1, required: ["rule"], minProperties: 2, properties: { rule: { const: "naming", description: "A name of a server, a volume, a volume group or a mount point that breaks the estate's pattern." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." }, server: { type: "string", minLength: 1, description: "The pattern (RE2) that a server's name must match from end to end." }, volume: { type: "string", minLength: 1, description: "The pattern (RE2) that a volume's name must match from end to end." }, "volume-group": { type: "string", minLength: 1, description: "The pattern (RE2) that a volume group's name must match from end to end." }, mount: { type: "string", minLength: 1, description: "The pattern (RE2) that the mount point of a file system must match from end to end." } } }, { title: "ShapeEntry", type: "object", description: "Whatever does not fit a JSON Schema of your own: a rule without code, about one kind of thing or about changes.", additionalProperties: !1, required: ["rule", "schema", "of"], properties: { rule: { const: "shape", description: "Whatever does not fit a JSON Schema of your own: a rule without code, about one kind of thing or about changes." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." }, of: { type: "string", enum: ["server", "volume", "volume-group", "file-system", "change"], description: "What each is held against the schema." }, kinds: { type: "array", minItems: 1, items: { type: "string", enum: ["server-created", "server-deleted", "server-renamed", "server-started", "server-stopped", "server-changed-machine", "server-moved-site", "server-changed-team", "boot-swapped", "server-edited", "volume-created", "volume-deleted", "volume-re-created", "volume-renamed", "volume-grown", "volume-shrunk", "volume-moved-tier", "volume-moved-site", "volume-changed-team", "volume-unprotected", "volume-edited", "attached", "detached", "handed-over", "group-created", "group-deleted", "group-renamed", "member-joined", "member-left", "group-edited", "file-system-created", "file-system-deleted", "file-system-grown", "file-system-shrunk", "file-system-remade"] }, description: "Only changes of these kinds; all of them where left out. Only with of: change." }, schema: { type: "object", description: "A JSON Schema (2020-12) that each must satisfy. It sees the keys of the estate files, sizes as numbers under size-gib, and servers, volumes or volume-group for what a thing is tied to; of a change: change, subject, before and after. Patterns are RE2; $ref stays within the schema." }, message: { $ref: "common.json#/$defs/sentence", description: "What to say first of what does not fit." } } }, { title: "TierBoundsEntry", type: "object", description: "A volume whose size its tier does not sell, or a server that needs more operations a second than its volumes' tiers give.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "tier-bounds", description: "A volume whose size its tier does not sell, or a server that needs more operations a second than its volumes' tiers give." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." } } }, { title: "PolicyApartEntry", type: "object", description: "A looser policy and a change of storage in one branch.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "policy-apart", description: "A looser policy and a change of storage in one branch." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." } } }] } } }, schema124 = { title: "RuleEntry", type: "object", required: ["rule"], discriminator: { propertyName: "rule" }, oneOf: [{ title: "MaxMonthlySpendEntry", type: "object", description: "A team, a site, a label or the whole estate that costs more a month than its limit.", additionalProperties: !1, required: ["rule", "limit"], properties: { rule: { const: "max-monthly-spend", description: "A team, a site, a label or the whole estate that costs more a month than its limit." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." }, limit: { $ref: "common.json#/$defs/amount", description: "The most that all in scope may cost a month together. It holds at equality and is broken above." }, each: { type: "string", enum: ["team", "site"], description: "Makes the limit one for each team, or each site, in scope instead of one for all together." }, "warn-from": { type: "number", exclusiveMinimum: 0, maximum: 1, description: "The share of the limit from which a warning is given." }, from: { $ref: "common.json#/$defs/date", description: "The first day on which the limit holds." }, until: { $ref: "common.json#/$defs/date", description: "The last day on which the limit holds." } } }, { title: "MinimumHeadroomEntry", type: "object", description: "Less free room than asked, at a site's quota, a server's attachment slots, a volume group or a file system; or a file system that its readings say will be full too soon.", additionalProperties: !1, required: ["rule", "of"], properties: { rule: { const: "minimum-headroom", description: "Less free room than asked, at a site's quota, a server's attachment slots, a volume group or a file system; or a file system that its readings say will be full too soon." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." }, of: { type: "string", enum: ["quota", "attachment-slots", "volume-group", "file-system"], description: "The layer that must keep room. A file system is held against its readings; without any, nothing is said of its share and size." }, share: { type: "number", minimum: 0, maximum: 1, description: "The least share of the capacity that must be free. It holds at equality." }, size: { $ref: "common.json#/$defs/size", description: "The least size that must be free, where sizes are counted." }, count: { type: "integer", minimum: 0, description: "The least number of volumes or slots that must be free, where pieces are counted." }, days: { type: "integer", minimum: 1, description: "The least number of days, from the day of the judgement, until a file system is full by the trend of its readings. It holds at equality." } } }, { title: "NoShrinkEntry", type: "object", description: "A volume, a volume group or a file system made smaller in exact bytes: also across a rename, a change of unit, or a deletion and re-creation in its place.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "no-shrink", description: "A volume, a volume group or a file system made smaller in exact bytes: also across a rename, a change of unit, or a deletion and re-creation in its place." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." }, "allow-file-systems": { type: "array", items: { type: "string", enum: ["ext2", "ext3", "ext4", "btrfs", "ntfs", "swap"] }, description: "Types of file system that may be made smaller, out of those whose own tools can do it." } } }, { title: "BootVolumeStaysEntry", type: "object", description: "A boot volume detached, swapped, moved or deleted while its server runs.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "boot-volume-stays", description: "A boot volume detached, swapped, moved or deleted while its server runs." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." } } }, { title: "ExclusiveAttachmentEntry", type: "object", description: "One volume on two servers, unless it is shareable, within its tier's limit, and holds a file system made for several servers at once.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "exclusive-attachment", description: "One volume on two servers, unless it is shareable, within its tier's limit, and holds a file system made for several servers at once." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." } } }, { title: "GroupTravelsWholeEntry", type: "object", description: "A volume group with members on different servers, or with some members attached and some not.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "group-travels-whole", description: "A volume group with members on different servers, or with some members attached and some not." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." } } }, { title: "SameSiteEntry", type: "object", description: "A volume attached to a server at another site.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "same-site", description: "A volume attached to a server at another site." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." } } }, { title: "GrowthStepEntry", type: "object", description: "A volume made more than so many times larger, or larger by more than a size, in one change.", additionalProperties: !1, required: ["rule"], minProperties: 2, properties: { rule: { const: "growth-step", description: "A volume made more than so many times larger, or larger by more than a size, in one change." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." }, times: { type: "number", minimum: 1, description: "The largest factor by which a volume may grow in one change." }, by: { $ref: "common.json#/$defs/size", description: "The largest size by which a volume may grow in one change." } } }, { title: "DetachedVolumeOwnedEntry", type: "object", description: "A detached volume, still billed, with no owner, no reason or no retention date, or kept past that date.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "detached-volume-owned", description: "A detached volume, still billed, with no owner, no reason or no retention date, or kept past that date." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." }, "at-most": { type: "integer", minimum: 1, description: "The most days ahead that a retention date may lie." }, grace: { type: "integer", minimum: 0, default: 0, description: "Days past the retention date that are let pass." } } }, { title: "DeletionPreparedEntry", type: "object", description: "The deletion of a volume that is attached on main, is protected, is to be kept longer, or leaves no record of its reason and of a recent enough backup; likewise a move to another site, and a file system deleted or made over on volumes that stay. Warns of a volume that is taken into a group, or given its first file system, over what may lie on it.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "deletion-prepared", description: "The deletion of a volume that is attached on main, is protected, is to be kept longer, or leaves no record of its reason and of a recent enough backup; likewise a move to another site, and a file system deleted or made over on volumes that stay. Warns of a volume that is taken into a group, or given its first file system, over what may lie on it." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." }, "backup-within": { type: "integer", minimum: 0, description: "The most days that the backup on record may be old on the day of the judgement; left out, no backup is asked for." }, "attached-allowed": { type: "boolean", default: !1, description: "Whether a volume may be deleted that is still attached on main." } } }, { title: "DestructiveChangesFewEntry", type: "object", description: "More than so many changes in one branch that cannot be undone.", additionalProperties: !1, required: ["rule", "at-most"], properties: { rule: { const: "destructive-changes-few", description: "More than so many changes in one branch that cannot be undone." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." }, "at-most": { type: "integer", minimum: 0, description: "How many volumes, groups and file systems one branch may delete, shrink or make over. It holds at equality; what goes with its volume or group counts once." } } }, { title: "FreezeEntry", type: "object", description: "Changes that cannot be undone, or any changes, within a freeze period.", additionalProperties: !1, required: ["rule"], minProperties: 2, properties: { rule: { const: "freeze", description: "Changes that cannot be undone, or any changes, within a freeze period." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." }, from: { $ref: "common.json#/$defs/date", description: "The first day of the freeze." }, until: { $ref: "common.json#/$defs/date", description: "The last day of the freeze." }, "all-changes": { type: "boolean", default: !1, description: "Whether every change of storage is refused, not only those that cannot be undone." }, reason: { $ref: "common.json#/$defs/sentence", description: "Why there is a freeze; shown with each finding." } } }, { title: "GrowthFollowedThroughEntry", type: "object", description: "Capacity bought and not passed on: a volume group with much given to no file system, an attached volume that nothing lies on, a file system smaller than the volume it has to itself.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "growth-followed-through", description: "Capacity bought and not passed on: a volume group with much given to no file system, an attached volume that nothing lies on, a file system smaller than the volume it has to itself." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; warning where left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." }, "idle-share": { type: "number", minimum: 0, maximum: 1, default: 0.25, description: "The largest share of what a volume group has bought that may be given to no file system. It holds at equality." }, "idle-size": { $ref: "common.json#/$defs/size", default: "1 GiB", description: "What may lie idle at any one place without a word, for a partition table, a group's metadata or a last extent. It holds at equality." } } }, { title: "NamingEntry", type: "object", description: "A name of a server, a volume, a volume group or a mount point that breaks the estate's pattern.", additionalProperties: !1, required: ["rule"], minProperties: 2, properties: { rule: { const: "naming", description: "A name of a server, a volume, a volume group or a mount point that breaks the estate's pattern." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." }, server: { type: "string", minLength: 1, description: "The pattern (RE2) that a server's name must match from end to end." }, volume: { type: "string", minLength: 1, description: "The pattern (RE2) that a volume's name must match from end to end." }, "volume-group": { type: "string", minLength: 1, description: "The pattern (RE2) that a volume group's name must match from end to end." }, mount: { type: "string", minLength: 1, description: "The pattern (RE2) that the mount point of a file system must match from end to end." } } }, { title: "ShapeEntry", type: "object", description: "Whatever does not fit a JSON Schema of your own: a rule without code, about one kind of thing or about changes.", additionalProperties: !1, required: ["rule", "schema", "of"], properties: { rule: { const: "shape", description: "Whatever does not fit a JSON Schema of your own: a rule without code, about one kind of thing or about changes." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." }, of: { type: "string", enum: ["server", "volume", "volume-group", "file-system", "change"], description: "What each is held against the schema." }, kinds: { type: "array", minItems: 1, items: { type: "string", enum: ["server-created", "server-deleted", "server-renamed", "server-started", "server-stopped", "server-changed-machine", "server-moved-site", "server-changed-team", "boot-swapped", "server-edited", "volume-created", "volume-deleted", "volume-re-created", "volume-renamed", "volume-grown", "volume-shrunk", "volume-moved-tier", "volume-moved-site", "volume-changed-team", "volume-unprotected", "volume-edited", "attached", "detached", "handed-over", "group-created", "group-deleted", "group-renamed", "member-joined", "member-left", "group-edited", "file-system-created", "file-system-deleted", "file-system-grown", "file-system-shrunk", "file-system-remade"] }, description: "Only changes of these kinds; all of them where left out. Only with of: change." }, schema: { type: "object", description: "A JSON Schema (2020-12) that each must satisfy. It sees the keys of the estate files, sizes as numbers under size-gib, and servers, volumes or volume-group for what a thing is tied to; of a change: change, subject, before and after. Patterns are RE2; $ref stays within the schema." }, message: { $ref: "common.json#/$defs/sentence", description: "What to say first of what does not fit." } } }, { title: "TierBoundsEntry", type: "object", description: "A volume whose size its tier does not sell, or a server that needs more operations a second than its volumes' tiers give.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "tier-bounds", description: "A volume whose size its tier does not sell, or a server that needs more operations a second than its volumes' tiers give." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." } } }, { title: "PolicyApartEntry", type: "object", description: "A looser policy and a change of storage in one branch.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "policy-apart", description: "A looser policy and a change of storage in one branch." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." } } }] }, func11 = require_ucs2length().default, schema126 = { title: "ScopeDeclaration", type: "object", additionalProperties: !1, description: "What the rule is for; all of it where left out. Every key given must match.", properties: { teams: { $ref: "#/$defs/names", description: "Only what belongs to one of these teams." }, sites: { $ref: "#/$defs/names", description: "Only what is at one of these sites." }, tiers: { $ref: "#/$defs/names", description: "Only volumes of one of these tiers." }, labels: { type: "object", propertyNames: { $ref: "common.json#/$defs/name" }, additionalProperties: { type: ["string", "array"], items: { type: "string" }, minItems: 1 }, description: "Only what carries each of these labels, with the value or one of the values." } } }, schema127 = { type: "array", minItems: 1, items: { $ref: "common.json#/$defs/name" } };
 function validate60(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate60.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), Array.isArray(data)) {
     if (data.length < 1) {
-      let err0 = { instancePath, schemaPath: "#/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items", schema: 1, parentSchema: schema126, data };
+      let err0 = { instancePath, schemaPath: "#/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items", schema: 1, parentSchema: schema127, data };
       vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
     }
     let len0 = data.length;
@@ -2814,7 +2861,7 @@ function validate60(data, { instancePath = "", parentData, parentDataProperty, r
       }
     }
   } else {
-    let err3 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema126.type, parentSchema: schema126, data };
+    let err3 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema127.type, parentSchema: schema127, data };
     vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
   }
   return validate60.errors = vErrors, errors === 0;
@@ -2825,7 +2872,7 @@ function validate59(data, { instancePath = "", parentData, parentDataProperty, r
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     for (let key0 in data)
       if (!(key0 === "teams" || key0 === "sites" || key0 === "tiers" || key0 === "labels")) {
-        let err0 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema125, data };
+        let err0 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema126, data };
         vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
       }
     if (data.teams !== void 0 && (validate60(data.teams, { instancePath: instancePath + "/teams", parentData: data, parentDataProperty: "teams", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate60.errors : vErrors.concat(validate60.errors), errors = vErrors.length)), data.sites !== void 0 && (validate60(data.sites, { instancePath: instancePath + "/sites", parentData: data, parentDataProperty: "sites", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate60.errors : vErrors.concat(validate60.errors), errors = vErrors.length)), data.tiers !== void 0 && (validate60(data.tiers, { instancePath: instancePath + "/tiers", parentData: data, parentDataProperty: "tiers", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate60.errors : vErrors.concat(validate60.errors), errors = vErrors.length)), data.labels !== void 0) {
@@ -2844,38 +2891,38 @@ function validate59(data, { instancePath = "", parentData, parentDataProperty, r
           }
           var valid1 = _errs7 === errors;
           if (!valid1) {
-            let err3 = { instancePath: instancePath + "/labels", schemaPath: "#/properties/labels/propertyNames", keyword: "propertyNames", params: { propertyName: key1 }, message: "property name must be valid", schema: schema125.properties.labels.propertyNames, parentSchema: schema125.properties.labels, data: data3 };
+            let err3 = { instancePath: instancePath + "/labels", schemaPath: "#/properties/labels/propertyNames", keyword: "propertyNames", params: { propertyName: key1 }, message: "property name must be valid", schema: schema126.properties.labels.propertyNames, parentSchema: schema126.properties.labels, data: data3 };
             vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
           }
         }
         for (let key2 in data3) {
           let data4 = data3[key2];
           if (typeof data4 != "string" && !Array.isArray(data4)) {
-            let err4 = { instancePath: instancePath + "/labels/" + key2.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/labels/additionalProperties/type", keyword: "type", params: { type: schema125.properties.labels.additionalProperties.type }, message: "must be string,array", schema: schema125.properties.labels.additionalProperties.type, parentSchema: schema125.properties.labels.additionalProperties, data: data4 };
+            let err4 = { instancePath: instancePath + "/labels/" + key2.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/labels/additionalProperties/type", keyword: "type", params: { type: schema126.properties.labels.additionalProperties.type }, message: "must be string,array", schema: schema126.properties.labels.additionalProperties.type, parentSchema: schema126.properties.labels.additionalProperties, data: data4 };
             vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
           }
           if (Array.isArray(data4)) {
             if (data4.length < 1) {
-              let err5 = { instancePath: instancePath + "/labels/" + key2.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/labels/additionalProperties/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items", schema: 1, parentSchema: schema125.properties.labels.additionalProperties, data: data4 };
+              let err5 = { instancePath: instancePath + "/labels/" + key2.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/labels/additionalProperties/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items", schema: 1, parentSchema: schema126.properties.labels.additionalProperties, data: data4 };
               vErrors === null ? vErrors = [err5] : vErrors.push(err5), errors++;
             }
             let len0 = data4.length;
             for (let i0 = 0; i0 < len0; i0++) {
               let data5 = data4[i0];
               if (typeof data5 != "string") {
-                let err6 = { instancePath: instancePath + "/labels/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/" + i0, schemaPath: "#/properties/labels/additionalProperties/items/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema125.properties.labels.additionalProperties.items.type, parentSchema: schema125.properties.labels.additionalProperties.items, data: data5 };
+                let err6 = { instancePath: instancePath + "/labels/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/" + i0, schemaPath: "#/properties/labels/additionalProperties/items/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema126.properties.labels.additionalProperties.items.type, parentSchema: schema126.properties.labels.additionalProperties.items, data: data5 };
                 vErrors === null ? vErrors = [err6] : vErrors.push(err6), errors++;
               }
             }
           }
         }
       } else {
-        let err7 = { instancePath: instancePath + "/labels", schemaPath: "#/properties/labels/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema125.properties.labels.type, parentSchema: schema125.properties.labels, data: data3 };
+        let err7 = { instancePath: instancePath + "/labels", schemaPath: "#/properties/labels/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema126.properties.labels.type, parentSchema: schema126.properties.labels, data: data3 };
         vErrors === null ? vErrors = [err7] : vErrors.push(err7), errors++;
       }
     }
   } else {
-    let err8 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema125.type, parentSchema: schema125, data };
+    let err8 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema126.type, parentSchema: schema126, data };
     vErrors === null ? vErrors = [err8] : vErrors.push(err8), errors++;
   }
   return validate59.errors = vErrors, errors === 0;
@@ -2885,7 +2932,7 @@ function validate58(data, { instancePath = "", parentData, parentDataProperty, r
   let vErrors = null, errors = 0, evaluated0 = validate58.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     if (data.rule === void 0) {
-      let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema123.required, parentSchema: schema123, data };
+      let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema124.required, parentSchema: schema124, data };
       vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
     }
     let tag0 = data.rule;
@@ -2893,22 +2940,22 @@ function validate58(data, { instancePath = "", parentData, parentDataProperty, r
       if (tag0 === "max-monthly-spend") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (data.rule === void 0) {
-            let err1 = { instancePath, schemaPath: "#/oneOf/0/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema123.oneOf[0].required, parentSchema: schema123.oneOf[0], data };
+            let err1 = { instancePath, schemaPath: "#/oneOf/0/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema124.oneOf[0].required, parentSchema: schema124.oneOf[0], data };
             vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
           }
           if (data.limit === void 0) {
-            let err2 = { instancePath, schemaPath: "#/oneOf/0/required", keyword: "required", params: { missingProperty: "limit" }, message: "must have required property 'limit'", schema: schema123.oneOf[0].required, parentSchema: schema123.oneOf[0], data };
+            let err2 = { instancePath, schemaPath: "#/oneOf/0/required", keyword: "required", params: { missingProperty: "limit" }, message: "must have required property 'limit'", schema: schema124.oneOf[0].required, parentSchema: schema124.oneOf[0], data };
             vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
           }
           for (let key0 in data)
-            if (!func1.call(schema123.oneOf[0].properties, key0)) {
-              let err3 = { instancePath, schemaPath: "#/oneOf/0/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema123.oneOf[0], data };
+            if (!func1.call(schema124.oneOf[0].properties, key0)) {
+              let err3 = { instancePath, schemaPath: "#/oneOf/0/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema124.oneOf[0], data };
               vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
             }
           if (data.rule !== void 0) {
             let data0 = data.rule;
             if (data0 !== "max-monthly-spend") {
-              let err4 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/0/properties/rule/const", keyword: "const", params: { allowedValue: "max-monthly-spend" }, message: "must be equal to constant", schema: "max-monthly-spend", parentSchema: schema123.oneOf[0].properties.rule, data: data0 };
+              let err4 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/0/properties/rule/const", keyword: "const", params: { allowedValue: "max-monthly-spend" }, message: "must be equal to constant", schema: "max-monthly-spend", parentSchema: schema124.oneOf[0].properties.rule, data: data0 };
               vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
             }
           }
@@ -2927,41 +2974,41 @@ function validate58(data, { instancePath = "", parentData, parentDataProperty, r
           if (data.level !== void 0) {
             let data2 = data.level;
             if (typeof data2 != "string") {
-              let err7 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/0/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema123.oneOf[0].properties.level.type, parentSchema: schema123.oneOf[0].properties.level, data: data2 };
+              let err7 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/0/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema124.oneOf[0].properties.level.type, parentSchema: schema124.oneOf[0].properties.level, data: data2 };
               vErrors === null ? vErrors = [err7] : vErrors.push(err7), errors++;
             }
             if (!(data2 === "error" || data2 === "warning" || data2 === "note")) {
-              let err8 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/0/properties/level/enum", keyword: "enum", params: { allowedValues: schema123.oneOf[0].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema123.oneOf[0].properties.level.enum, parentSchema: schema123.oneOf[0].properties.level, data: data2 };
+              let err8 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/0/properties/level/enum", keyword: "enum", params: { allowedValues: schema124.oneOf[0].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema124.oneOf[0].properties.level.enum, parentSchema: schema124.oneOf[0].properties.level, data: data2 };
               vErrors === null ? vErrors = [err8] : vErrors.push(err8), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data3 = data.enabled;
             if (typeof data3 != "boolean") {
-              let err9 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/0/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema123.oneOf[0].properties.enabled.type, parentSchema: schema123.oneOf[0].properties.enabled, data: data3 };
+              let err9 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/0/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema124.oneOf[0].properties.enabled.type, parentSchema: schema124.oneOf[0].properties.enabled, data: data3 };
               vErrors === null ? vErrors = [err9] : vErrors.push(err9), errors++;
             }
           }
           if (data.where !== void 0 && (validate59(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate59.errors : vErrors.concat(validate59.errors), errors = vErrors.length)), data.limit !== void 0) {
             let data5 = data.limit;
             if (typeof data5 == "string") {
-              if (!pattern50.test(data5)) {
-                let err10 = { instancePath: instancePath + "/limit", schemaPath: "common.json#/$defs/amount/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})?$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})?$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})?$", parentSchema: schema110, data: data5 };
+              if (!pattern51.test(data5)) {
+                let err10 = { instancePath: instancePath + "/limit", schemaPath: "common.json#/$defs/amount/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})?$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})?$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})?$", parentSchema: schema111, data: data5 };
                 vErrors === null ? vErrors = [err10] : vErrors.push(err10), errors++;
               }
             } else {
-              let err11 = { instancePath: instancePath + "/limit", schemaPath: "common.json#/$defs/amount/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema110.type, parentSchema: schema110, data: data5 };
+              let err11 = { instancePath: instancePath + "/limit", schemaPath: "common.json#/$defs/amount/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema111.type, parentSchema: schema111, data: data5 };
               vErrors === null ? vErrors = [err11] : vErrors.push(err11), errors++;
             }
           }
           if (data.each !== void 0) {
             let data6 = data.each;
             if (typeof data6 != "string") {
-              let err12 = { instancePath: instancePath + "/each", schemaPath: "#/oneOf/0/properties/each/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema123.oneOf[0].properties.each.type, parentSchema: schema123.oneOf[0].properties.each, data: data6 };
+              let err12 = { instancePath: instancePath + "/each", schemaPath: "#/oneOf/0/properties/each/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema124.oneOf[0].properties.each.type, parentSchema: schema124.oneOf[0].properties.each, data: data6 };
               vErrors === null ? vErrors = [err12] : vErrors.push(err12), errors++;
             }
             if (!(data6 === "team" || data6 === "site")) {
-              let err13 = { instancePath: instancePath + "/each", schemaPath: "#/oneOf/0/properties/each/enum", keyword: "enum", params: { allowedValues: schema123.oneOf[0].properties.each.enum }, message: "must be equal to one of the allowed values", schema: schema123.oneOf[0].properties.each.enum, parentSchema: schema123.oneOf[0].properties.each, data: data6 };
+              let err13 = { instancePath: instancePath + "/each", schemaPath: "#/oneOf/0/properties/each/enum", keyword: "enum", params: { allowedValues: schema124.oneOf[0].properties.each.enum }, message: "must be equal to one of the allowed values", schema: schema124.oneOf[0].properties.each.enum, parentSchema: schema124.oneOf[0].properties.each, data: data6 };
               vErrors === null ? vErrors = [err13] : vErrors.push(err13), errors++;
             }
           }
@@ -2969,15 +3016,15 @@ function validate58(data, { instancePath = "", parentData, parentDataProperty, r
             let data7 = data["warn-from"];
             if (typeof data7 == "number" && isFinite(data7)) {
               if (data7 > 1 || isNaN(data7)) {
-                let err14 = { instancePath: instancePath + "/warn-from", schemaPath: "#/oneOf/0/properties/warn-from/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1 }, message: "must be <= 1", schema: 1, parentSchema: schema123.oneOf[0].properties["warn-from"], data: data7 };
+                let err14 = { instancePath: instancePath + "/warn-from", schemaPath: "#/oneOf/0/properties/warn-from/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1 }, message: "must be <= 1", schema: 1, parentSchema: schema124.oneOf[0].properties["warn-from"], data: data7 };
                 vErrors === null ? vErrors = [err14] : vErrors.push(err14), errors++;
               }
               if (data7 <= 0 || isNaN(data7)) {
-                let err15 = { instancePath: instancePath + "/warn-from", schemaPath: "#/oneOf/0/properties/warn-from/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0", schema: 0, parentSchema: schema123.oneOf[0].properties["warn-from"], data: data7 };
+                let err15 = { instancePath: instancePath + "/warn-from", schemaPath: "#/oneOf/0/properties/warn-from/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0", schema: 0, parentSchema: schema124.oneOf[0].properties["warn-from"], data: data7 };
                 vErrors === null ? vErrors = [err15] : vErrors.push(err15), errors++;
               }
             } else {
-              let err16 = { instancePath: instancePath + "/warn-from", schemaPath: "#/oneOf/0/properties/warn-from/type", keyword: "type", params: { type: "number" }, message: "must be number", schema: schema123.oneOf[0].properties["warn-from"].type, parentSchema: schema123.oneOf[0].properties["warn-from"], data: data7 };
+              let err16 = { instancePath: instancePath + "/warn-from", schemaPath: "#/oneOf/0/properties/warn-from/type", keyword: "type", params: { type: "number" }, message: "must be number", schema: schema124.oneOf[0].properties["warn-from"].type, parentSchema: schema124.oneOf[0].properties["warn-from"], data: data7 };
               vErrors === null ? vErrors = [err16] : vErrors.push(err16), errors++;
             }
           }
@@ -3006,29 +3053,29 @@ function validate58(data, { instancePath = "", parentData, parentDataProperty, r
             }
           }
         } else {
-          let err21 = { instancePath, schemaPath: "#/oneOf/0/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema123.oneOf[0].type, parentSchema: schema123.oneOf[0], data };
+          let err21 = { instancePath, schemaPath: "#/oneOf/0/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema124.oneOf[0].type, parentSchema: schema124.oneOf[0], data };
           vErrors === null ? vErrors = [err21] : vErrors.push(err21), errors++;
         }
         var props0 = !0;
       } else if (tag0 === "minimum-headroom") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (data.rule === void 0) {
-            let err22 = { instancePath, schemaPath: "#/oneOf/1/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema123.oneOf[1].required, parentSchema: schema123.oneOf[1], data };
+            let err22 = { instancePath, schemaPath: "#/oneOf/1/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema124.oneOf[1].required, parentSchema: schema124.oneOf[1], data };
             vErrors === null ? vErrors = [err22] : vErrors.push(err22), errors++;
           }
           if (data.of === void 0) {
-            let err23 = { instancePath, schemaPath: "#/oneOf/1/required", keyword: "required", params: { missingProperty: "of" }, message: "must have required property 'of'", schema: schema123.oneOf[1].required, parentSchema: schema123.oneOf[1], data };
+            let err23 = { instancePath, schemaPath: "#/oneOf/1/required", keyword: "required", params: { missingProperty: "of" }, message: "must have required property 'of'", schema: schema124.oneOf[1].required, parentSchema: schema124.oneOf[1], data };
             vErrors === null ? vErrors = [err23] : vErrors.push(err23), errors++;
           }
           for (let key1 in data)
-            if (!func1.call(schema123.oneOf[1].properties, key1)) {
-              let err24 = { instancePath, schemaPath: "#/oneOf/1/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key1 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema123.oneOf[1], data };
+            if (!func1.call(schema124.oneOf[1].properties, key1)) {
+              let err24 = { instancePath, schemaPath: "#/oneOf/1/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key1 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema124.oneOf[1], data };
               vErrors === null ? vErrors = [err24] : vErrors.push(err24), errors++;
             }
           if (data.rule !== void 0) {
             let data10 = data.rule;
             if (data10 !== "minimum-headroom") {
-              let err25 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/1/properties/rule/const", keyword: "const", params: { allowedValue: "minimum-headroom" }, message: "must be equal to constant", schema: "minimum-headroom", parentSchema: schema123.oneOf[1].properties.rule, data: data10 };
+              let err25 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/1/properties/rule/const", keyword: "const", params: { allowedValue: "minimum-headroom" }, message: "must be equal to constant", schema: "minimum-headroom", parentSchema: schema124.oneOf[1].properties.rule, data: data10 };
               vErrors === null ? vErrors = [err25] : vErrors.push(err25), errors++;
             }
           }
@@ -3047,29 +3094,29 @@ function validate58(data, { instancePath = "", parentData, parentDataProperty, r
           if (data.level !== void 0) {
             let data12 = data.level;
             if (typeof data12 != "string") {
-              let err28 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/1/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema123.oneOf[1].properties.level.type, parentSchema: schema123.oneOf[1].properties.level, data: data12 };
+              let err28 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/1/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema124.oneOf[1].properties.level.type, parentSchema: schema124.oneOf[1].properties.level, data: data12 };
               vErrors === null ? vErrors = [err28] : vErrors.push(err28), errors++;
             }
             if (!(data12 === "error" || data12 === "warning" || data12 === "note")) {
-              let err29 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/1/properties/level/enum", keyword: "enum", params: { allowedValues: schema123.oneOf[1].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema123.oneOf[1].properties.level.enum, parentSchema: schema123.oneOf[1].properties.level, data: data12 };
+              let err29 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/1/properties/level/enum", keyword: "enum", params: { allowedValues: schema124.oneOf[1].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema124.oneOf[1].properties.level.enum, parentSchema: schema124.oneOf[1].properties.level, data: data12 };
               vErrors === null ? vErrors = [err29] : vErrors.push(err29), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data13 = data.enabled;
             if (typeof data13 != "boolean") {
-              let err30 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/1/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema123.oneOf[1].properties.enabled.type, parentSchema: schema123.oneOf[1].properties.enabled, data: data13 };
+              let err30 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/1/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema124.oneOf[1].properties.enabled.type, parentSchema: schema124.oneOf[1].properties.enabled, data: data13 };
               vErrors === null ? vErrors = [err30] : vErrors.push(err30), errors++;
             }
           }
           if (data.where !== void 0 && (validate59(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate59.errors : vErrors.concat(validate59.errors), errors = vErrors.length)), data.of !== void 0) {
             let data15 = data.of;
             if (typeof data15 != "string") {
-              let err31 = { instancePath: instancePath + "/of", schemaPath: "#/oneOf/1/properties/of/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema123.oneOf[1].properties.of.type, parentSchema: schema123.oneOf[1].properties.of, data: data15 };
+              let err31 = { instancePath: instancePath + "/of", schemaPath: "#/oneOf/1/properties/of/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema124.oneOf[1].properties.of.type, parentSchema: schema124.oneOf[1].properties.of, data: data15 };
               vErrors === null ? vErrors = [err31] : vErrors.push(err31), errors++;
             }
             if (!(data15 === "quota" || data15 === "attachment-slots" || data15 === "volume-group" || data15 === "file-system")) {
-              let err32 = { instancePath: instancePath + "/of", schemaPath: "#/oneOf/1/properties/of/enum", keyword: "enum", params: { allowedValues: schema123.oneOf[1].properties.of.enum }, message: "must be equal to one of the allowed values", schema: schema123.oneOf[1].properties.of.enum, parentSchema: schema123.oneOf[1].properties.of, data: data15 };
+              let err32 = { instancePath: instancePath + "/of", schemaPath: "#/oneOf/1/properties/of/enum", keyword: "enum", params: { allowedValues: schema124.oneOf[1].properties.of.enum }, message: "must be equal to one of the allowed values", schema: schema124.oneOf[1].properties.of.enum, parentSchema: schema124.oneOf[1].properties.of, data: data15 };
               vErrors === null ? vErrors = [err32] : vErrors.push(err32), errors++;
             }
           }
@@ -3077,15 +3124,15 @@ function validate58(data, { instancePath = "", parentData, parentDataProperty, r
             let data16 = data.share;
             if (typeof data16 == "number" && isFinite(data16)) {
               if (data16 > 1 || isNaN(data16)) {
-                let err33 = { instancePath: instancePath + "/share", schemaPath: "#/oneOf/1/properties/share/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1 }, message: "must be <= 1", schema: 1, parentSchema: schema123.oneOf[1].properties.share, data: data16 };
+                let err33 = { instancePath: instancePath + "/share", schemaPath: "#/oneOf/1/properties/share/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1 }, message: "must be <= 1", schema: 1, parentSchema: schema124.oneOf[1].properties.share, data: data16 };
                 vErrors === null ? vErrors = [err33] : vErrors.push(err33), errors++;
               }
               if (data16 < 0 || isNaN(data16)) {
-                let err34 = { instancePath: instancePath + "/share", schemaPath: "#/oneOf/1/properties/share/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema123.oneOf[1].properties.share, data: data16 };
+                let err34 = { instancePath: instancePath + "/share", schemaPath: "#/oneOf/1/properties/share/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema124.oneOf[1].properties.share, data: data16 };
                 vErrors === null ? vErrors = [err34] : vErrors.push(err34), errors++;
               }
             } else {
-              let err35 = { instancePath: instancePath + "/share", schemaPath: "#/oneOf/1/properties/share/type", keyword: "type", params: { type: "number" }, message: "must be number", schema: schema123.oneOf[1].properties.share.type, parentSchema: schema123.oneOf[1].properties.share, data: data16 };
+              let err35 = { instancePath: instancePath + "/share", schemaPath: "#/oneOf/1/properties/share/type", keyword: "type", params: { type: "number" }, message: "must be number", schema: schema124.oneOf[1].properties.share.type, parentSchema: schema124.oneOf[1].properties.share, data: data16 };
               vErrors === null ? vErrors = [err35] : vErrors.push(err35), errors++;
             }
           }
@@ -3104,45 +3151,45 @@ function validate58(data, { instancePath = "", parentData, parentDataProperty, r
           if (data.count !== void 0) {
             let data18 = data.count;
             if (!(typeof data18 == "number" && !(data18 % 1) && !isNaN(data18) && isFinite(data18))) {
-              let err38 = { instancePath: instancePath + "/count", schemaPath: "#/oneOf/1/properties/count/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema123.oneOf[1].properties.count.type, parentSchema: schema123.oneOf[1].properties.count, data: data18 };
+              let err38 = { instancePath: instancePath + "/count", schemaPath: "#/oneOf/1/properties/count/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema124.oneOf[1].properties.count.type, parentSchema: schema124.oneOf[1].properties.count, data: data18 };
               vErrors === null ? vErrors = [err38] : vErrors.push(err38), errors++;
             }
             if (typeof data18 == "number" && isFinite(data18) && (data18 < 0 || isNaN(data18))) {
-              let err39 = { instancePath: instancePath + "/count", schemaPath: "#/oneOf/1/properties/count/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema123.oneOf[1].properties.count, data: data18 };
+              let err39 = { instancePath: instancePath + "/count", schemaPath: "#/oneOf/1/properties/count/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema124.oneOf[1].properties.count, data: data18 };
               vErrors === null ? vErrors = [err39] : vErrors.push(err39), errors++;
             }
           }
           if (data.days !== void 0) {
             let data19 = data.days;
             if (!(typeof data19 == "number" && !(data19 % 1) && !isNaN(data19) && isFinite(data19))) {
-              let err40 = { instancePath: instancePath + "/days", schemaPath: "#/oneOf/1/properties/days/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema123.oneOf[1].properties.days.type, parentSchema: schema123.oneOf[1].properties.days, data: data19 };
+              let err40 = { instancePath: instancePath + "/days", schemaPath: "#/oneOf/1/properties/days/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema124.oneOf[1].properties.days.type, parentSchema: schema124.oneOf[1].properties.days, data: data19 };
               vErrors === null ? vErrors = [err40] : vErrors.push(err40), errors++;
             }
             if (typeof data19 == "number" && isFinite(data19) && (data19 < 1 || isNaN(data19))) {
-              let err41 = { instancePath: instancePath + "/days", schemaPath: "#/oneOf/1/properties/days/minimum", keyword: "minimum", params: { comparison: ">=", limit: 1 }, message: "must be >= 1", schema: 1, parentSchema: schema123.oneOf[1].properties.days, data: data19 };
+              let err41 = { instancePath: instancePath + "/days", schemaPath: "#/oneOf/1/properties/days/minimum", keyword: "minimum", params: { comparison: ">=", limit: 1 }, message: "must be >= 1", schema: 1, parentSchema: schema124.oneOf[1].properties.days, data: data19 };
               vErrors === null ? vErrors = [err41] : vErrors.push(err41), errors++;
             }
           }
         } else {
-          let err42 = { instancePath, schemaPath: "#/oneOf/1/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema123.oneOf[1].type, parentSchema: schema123.oneOf[1], data };
+          let err42 = { instancePath, schemaPath: "#/oneOf/1/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema124.oneOf[1].type, parentSchema: schema124.oneOf[1], data };
           vErrors === null ? vErrors = [err42] : vErrors.push(err42), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else if (tag0 === "no-shrink") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (data.rule === void 0) {
-            let err43 = { instancePath, schemaPath: "#/oneOf/2/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema123.oneOf[2].required, parentSchema: schema123.oneOf[2], data };
+            let err43 = { instancePath, schemaPath: "#/oneOf/2/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema124.oneOf[2].required, parentSchema: schema124.oneOf[2], data };
             vErrors === null ? vErrors = [err43] : vErrors.push(err43), errors++;
           }
           for (let key2 in data)
             if (!(key2 === "rule" || key2 === "name" || key2 === "level" || key2 === "enabled" || key2 === "where" || key2 === "allow-file-systems")) {
-              let err44 = { instancePath, schemaPath: "#/oneOf/2/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key2 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema123.oneOf[2], data };
+              let err44 = { instancePath, schemaPath: "#/oneOf/2/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key2 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema124.oneOf[2], data };
               vErrors === null ? vErrors = [err44] : vErrors.push(err44), errors++;
             }
           if (data.rule !== void 0) {
             let data20 = data.rule;
             if (data20 !== "no-shrink") {
-              let err45 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/2/properties/rule/const", keyword: "const", params: { allowedValue: "no-shrink" }, message: "must be equal to constant", schema: "no-shrink", parentSchema: schema123.oneOf[2].properties.rule, data: data20 };
+              let err45 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/2/properties/rule/const", keyword: "const", params: { allowedValue: "no-shrink" }, message: "must be equal to constant", schema: "no-shrink", parentSchema: schema124.oneOf[2].properties.rule, data: data20 };
               vErrors === null ? vErrors = [err45] : vErrors.push(err45), errors++;
             }
           }
@@ -3161,18 +3208,18 @@ function validate58(data, { instancePath = "", parentData, parentDataProperty, r
           if (data.level !== void 0) {
             let data22 = data.level;
             if (typeof data22 != "string") {
-              let err48 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/2/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema123.oneOf[2].properties.level.type, parentSchema: schema123.oneOf[2].properties.level, data: data22 };
+              let err48 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/2/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema124.oneOf[2].properties.level.type, parentSchema: schema124.oneOf[2].properties.level, data: data22 };
               vErrors === null ? vErrors = [err48] : vErrors.push(err48), errors++;
             }
             if (!(data22 === "error" || data22 === "warning" || data22 === "note")) {
-              let err49 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/2/properties/level/enum", keyword: "enum", params: { allowedValues: schema123.oneOf[2].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema123.oneOf[2].properties.level.enum, parentSchema: schema123.oneOf[2].properties.level, data: data22 };
+              let err49 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/2/properties/level/enum", keyword: "enum", params: { allowedValues: schema124.oneOf[2].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema124.oneOf[2].properties.level.enum, parentSchema: schema124.oneOf[2].properties.level, data: data22 };
               vErrors === null ? vErrors = [err49] : vErrors.push(err49), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data23 = data.enabled;
             if (typeof data23 != "boolean") {
-              let err50 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/2/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema123.oneOf[2].properties.enabled.type, parentSchema: schema123.oneOf[2].properties.enabled, data: data23 };
+              let err50 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/2/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema124.oneOf[2].properties.enabled.type, parentSchema: schema124.oneOf[2].properties.enabled, data: data23 };
               vErrors === null ? vErrors = [err50] : vErrors.push(err50), errors++;
             }
           }
@@ -3183,39 +3230,39 @@ function validate58(data, { instancePath = "", parentData, parentDataProperty, r
               for (let i0 = 0; i0 < len0; i0++) {
                 let data26 = data25[i0];
                 if (typeof data26 != "string") {
-                  let err51 = { instancePath: instancePath + "/allow-file-systems/" + i0, schemaPath: "#/oneOf/2/properties/allow-file-systems/items/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema123.oneOf[2].properties["allow-file-systems"].items.type, parentSchema: schema123.oneOf[2].properties["allow-file-systems"].items, data: data26 };
+                  let err51 = { instancePath: instancePath + "/allow-file-systems/" + i0, schemaPath: "#/oneOf/2/properties/allow-file-systems/items/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema124.oneOf[2].properties["allow-file-systems"].items.type, parentSchema: schema124.oneOf[2].properties["allow-file-systems"].items, data: data26 };
                   vErrors === null ? vErrors = [err51] : vErrors.push(err51), errors++;
                 }
                 if (!(data26 === "ext2" || data26 === "ext3" || data26 === "ext4" || data26 === "btrfs" || data26 === "ntfs" || data26 === "swap")) {
-                  let err52 = { instancePath: instancePath + "/allow-file-systems/" + i0, schemaPath: "#/oneOf/2/properties/allow-file-systems/items/enum", keyword: "enum", params: { allowedValues: schema123.oneOf[2].properties["allow-file-systems"].items.enum }, message: "must be equal to one of the allowed values", schema: schema123.oneOf[2].properties["allow-file-systems"].items.enum, parentSchema: schema123.oneOf[2].properties["allow-file-systems"].items, data: data26 };
+                  let err52 = { instancePath: instancePath + "/allow-file-systems/" + i0, schemaPath: "#/oneOf/2/properties/allow-file-systems/items/enum", keyword: "enum", params: { allowedValues: schema124.oneOf[2].properties["allow-file-systems"].items.enum }, message: "must be equal to one of the allowed values", schema: schema124.oneOf[2].properties["allow-file-systems"].items.enum, parentSchema: schema124.oneOf[2].properties["allow-file-systems"].items, data: data26 };
                   vErrors === null ? vErrors = [err52] : vErrors.push(err52), errors++;
                 }
               }
             } else {
-              let err53 = { instancePath: instancePath + "/allow-file-systems", schemaPath: "#/oneOf/2/properties/allow-file-systems/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema123.oneOf[2].properties["allow-file-systems"].type, parentSchema: schema123.oneOf[2].properties["allow-file-systems"], data: data25 };
+              let err53 = { instancePath: instancePath + "/allow-file-systems", schemaPath: "#/oneOf/2/properties/allow-file-systems/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema124.oneOf[2].properties["allow-file-systems"].type, parentSchema: schema124.oneOf[2].properties["allow-file-systems"], data: data25 };
               vErrors === null ? vErrors = [err53] : vErrors.push(err53), errors++;
             }
           }
         } else {
-          let err54 = { instancePath, schemaPath: "#/oneOf/2/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema123.oneOf[2].type, parentSchema: schema123.oneOf[2], data };
+          let err54 = { instancePath, schemaPath: "#/oneOf/2/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema124.oneOf[2].type, parentSchema: schema124.oneOf[2], data };
           vErrors === null ? vErrors = [err54] : vErrors.push(err54), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else if (tag0 === "boot-volume-stays") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (data.rule === void 0) {
-            let err55 = { instancePath, schemaPath: "#/oneOf/3/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema123.oneOf[3].required, parentSchema: schema123.oneOf[3], data };
+            let err55 = { instancePath, schemaPath: "#/oneOf/3/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema124.oneOf[3].required, parentSchema: schema124.oneOf[3], data };
             vErrors === null ? vErrors = [err55] : vErrors.push(err55), errors++;
           }
           for (let key3 in data)
             if (!(key3 === "rule" || key3 === "name" || key3 === "level" || key3 === "enabled" || key3 === "where")) {
-              let err56 = { instancePath, schemaPath: "#/oneOf/3/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key3 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema123.oneOf[3], data };
+              let err56 = { instancePath, schemaPath: "#/oneOf/3/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key3 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema124.oneOf[3], data };
               vErrors === null ? vErrors = [err56] : vErrors.push(err56), errors++;
             }
           if (data.rule !== void 0) {
             let data27 = data.rule;
             if (data27 !== "boot-volume-stays") {
-              let err57 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/3/properties/rule/const", keyword: "const", params: { allowedValue: "boot-volume-stays" }, message: "must be equal to constant", schema: "boot-volume-stays", parentSchema: schema123.oneOf[3].properties.rule, data: data27 };
+              let err57 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/3/properties/rule/const", keyword: "const", params: { allowedValue: "boot-volume-stays" }, message: "must be equal to constant", schema: "boot-volume-stays", parentSchema: schema124.oneOf[3].properties.rule, data: data27 };
               vErrors === null ? vErrors = [err57] : vErrors.push(err57), errors++;
             }
           }
@@ -3234,42 +3281,42 @@ function validate58(data, { instancePath = "", parentData, parentDataProperty, r
           if (data.level !== void 0) {
             let data29 = data.level;
             if (typeof data29 != "string") {
-              let err60 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/3/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema123.oneOf[3].properties.level.type, parentSchema: schema123.oneOf[3].properties.level, data: data29 };
+              let err60 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/3/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema124.oneOf[3].properties.level.type, parentSchema: schema124.oneOf[3].properties.level, data: data29 };
               vErrors === null ? vErrors = [err60] : vErrors.push(err60), errors++;
             }
             if (!(data29 === "error" || data29 === "warning" || data29 === "note")) {
-              let err61 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/3/properties/level/enum", keyword: "enum", params: { allowedValues: schema123.oneOf[3].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema123.oneOf[3].properties.level.enum, parentSchema: schema123.oneOf[3].properties.level, data: data29 };
+              let err61 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/3/properties/level/enum", keyword: "enum", params: { allowedValues: schema124.oneOf[3].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema124.oneOf[3].properties.level.enum, parentSchema: schema124.oneOf[3].properties.level, data: data29 };
               vErrors === null ? vErrors = [err61] : vErrors.push(err61), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data30 = data.enabled;
             if (typeof data30 != "boolean") {
-              let err62 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/3/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema123.oneOf[3].properties.enabled.type, parentSchema: schema123.oneOf[3].properties.enabled, data: data30 };
+              let err62 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/3/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema124.oneOf[3].properties.enabled.type, parentSchema: schema124.oneOf[3].properties.enabled, data: data30 };
               vErrors === null ? vErrors = [err62] : vErrors.push(err62), errors++;
             }
           }
           data.where !== void 0 && (validate59(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate59.errors : vErrors.concat(validate59.errors), errors = vErrors.length));
         } else {
-          let err63 = { instancePath, schemaPath: "#/oneOf/3/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema123.oneOf[3].type, parentSchema: schema123.oneOf[3], data };
+          let err63 = { instancePath, schemaPath: "#/oneOf/3/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema124.oneOf[3].type, parentSchema: schema124.oneOf[3], data };
           vErrors === null ? vErrors = [err63] : vErrors.push(err63), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else if (tag0 === "exclusive-attachment") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (data.rule === void 0) {
-            let err64 = { instancePath, schemaPath: "#/oneOf/4/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema123.oneOf[4].required, parentSchema: schema123.oneOf[4], data };
+            let err64 = { instancePath, schemaPath: "#/oneOf/4/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema124.oneOf[4].required, parentSchema: schema124.oneOf[4], data };
             vErrors === null ? vErrors = [err64] : vErrors.push(err64), errors++;
           }
           for (let key4 in data)
             if (!(key4 === "rule" || key4 === "name" || key4 === "level" || key4 === "enabled" || key4 === "where")) {
-              let err65 = { instancePath, schemaPath: "#/oneOf/4/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key4 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema123.oneOf[4], data };
+              let err65 = { instancePath, schemaPath: "#/oneOf/4/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key4 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema124.oneOf[4], data };
               vErrors === null ? vErrors = [err65] : vErrors.push(err65), errors++;
             }
           if (data.rule !== void 0) {
             let data32 = data.rule;
             if (data32 !== "exclusive-attachment") {
-              let err66 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/4/properties/rule/const", keyword: "const", params: { allowedValue: "exclusive-attachment" }, message: "must be equal to constant", schema: "exclusive-attachment", parentSchema: schema123.oneOf[4].properties.rule, data: data32 };
+              let err66 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/4/properties/rule/const", keyword: "const", params: { allowedValue: "exclusive-attachment" }, message: "must be equal to constant", schema: "exclusive-attachment", parentSchema: schema124.oneOf[4].properties.rule, data: data32 };
               vErrors === null ? vErrors = [err66] : vErrors.push(err66), errors++;
             }
           }
@@ -3288,42 +3335,42 @@ function validate58(data, { instancePath = "", parentData, parentDataProperty, r
           if (data.level !== void 0) {
             let data34 = data.level;
             if (typeof data34 != "string") {
-              let err69 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/4/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema123.oneOf[4].properties.level.type, parentSchema: schema123.oneOf[4].properties.level, data: data34 };
+              let err69 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/4/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema124.oneOf[4].properties.level.type, parentSchema: schema124.oneOf[4].properties.level, data: data34 };
               vErrors === null ? vErrors = [err69] : vErrors.push(err69), errors++;
             }
             if (!(data34 === "error" || data34 === "warning" || data34 === "note")) {
-              let err70 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/4/properties/level/enum", keyword: "enum", params: { allowedValues: schema123.oneOf[4].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema123.oneOf[4].properties.level.enum, parentSchema: schema123.oneOf[4].properties.level, data: data34 };
+              let err70 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/4/properties/level/enum", keyword: "enum", params: { allowedValues: schema124.oneOf[4].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema124.oneOf[4].properties.level.enum, parentSchema: schema124.oneOf[4].properties.level, data: data34 };
               vErrors === null ? vErrors = [err70] : vErrors.push(err70), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data35 = data.enabled;
             if (typeof data35 != "boolean") {
-              let err71 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/4/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema123.oneOf[4].properties.enabled.type, parentSchema: schema123.oneOf[4].properties.enabled, data: data35 };
+              let err71 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/4/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema124.oneOf[4].properties.enabled.type, parentSchema: schema124.oneOf[4].properties.enabled, data: data35 };
               vErrors === null ? vErrors = [err71] : vErrors.push(err71), errors++;
             }
           }
           data.where !== void 0 && (validate59(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate59.errors : vErrors.concat(validate59.errors), errors = vErrors.length));
         } else {
-          let err72 = { instancePath, schemaPath: "#/oneOf/4/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema123.oneOf[4].type, parentSchema: schema123.oneOf[4], data };
+          let err72 = { instancePath, schemaPath: "#/oneOf/4/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema124.oneOf[4].type, parentSchema: schema124.oneOf[4], data };
           vErrors === null ? vErrors = [err72] : vErrors.push(err72), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else if (tag0 === "group-travels-whole") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (data.rule === void 0) {
-            let err73 = { instancePath, schemaPath: "#/oneOf/5/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema123.oneOf[5].required, parentSchema: schema123.oneOf[5], data };
+            let err73 = { instancePath, schemaPath: "#/oneOf/5/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema124.oneOf[5].required, parentSchema: schema124.oneOf[5], data };
             vErrors === null ? vErrors = [err73] : vErrors.push(err73), errors++;
           }
           for (let key5 in data)
             if (!(key5 === "rule" || key5 === "name" || key5 === "level" || key5 === "enabled" || key5 === "where")) {
-              let err74 = { instancePath, schemaPath: "#/oneOf/5/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key5 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema123.oneOf[5], data };
+              let err74 = { instancePath, schemaPath: "#/oneOf/5/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key5 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema124.oneOf[5], data };
               vErrors === null ? vErrors = [err74] : vErrors.push(err74), errors++;
             }
           if (data.rule !== void 0) {
             let data37 = data.rule;
             if (data37 !== "group-travels-whole") {
-              let err75 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/5/properties/rule/const", keyword: "const", params: { allowedValue: "group-travels-whole" }, message: "must be equal to constant", schema: "group-travels-whole", parentSchema: schema123.oneOf[5].properties.rule, data: data37 };
+              let err75 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/5/properties/rule/const", keyword: "const", params: { allowedValue: "group-travels-whole" }, message: "must be equal to constant", schema: "group-travels-whole", parentSchema: schema124.oneOf[5].properties.rule, data: data37 };
               vErrors === null ? vErrors = [err75] : vErrors.push(err75), errors++;
             }
           }
@@ -3342,42 +3389,42 @@ function validate58(data, { instancePath = "", parentData, parentDataProperty, r
           if (data.level !== void 0) {
             let data39 = data.level;
             if (typeof data39 != "string") {
-              let err78 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/5/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema123.oneOf[5].properties.level.type, parentSchema: schema123.oneOf[5].properties.level, data: data39 };
+              let err78 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/5/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema124.oneOf[5].properties.level.type, parentSchema: schema124.oneOf[5].properties.level, data: data39 };
               vErrors === null ? vErrors = [err78] : vErrors.push(err78), errors++;
             }
             if (!(data39 === "error" || data39 === "warning" || data39 === "note")) {
-              let err79 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/5/properties/level/enum", keyword: "enum", params: { allowedValues: schema123.oneOf[5].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema123.oneOf[5].properties.level.enum, parentSchema: schema123.oneOf[5].properties.level, data: data39 };
+              let err79 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/5/properties/level/enum", keyword: "enum", params: { allowedValues: schema124.oneOf[5].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema124.oneOf[5].properties.level.enum, parentSchema: schema124.oneOf[5].properties.level, data: data39 };
               vErrors === null ? vErrors = [err79] : vErrors.push(err79), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data40 = data.enabled;
             if (typeof data40 != "boolean") {
-              let err80 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/5/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema123.oneOf[5].properties.enabled.type, parentSchema: schema123.oneOf[5].properties.enabled, data: data40 };
+              let err80 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/5/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema124.oneOf[5].properties.enabled.type, parentSchema: schema124.oneOf[5].properties.enabled, data: data40 };
               vErrors === null ? vErrors = [err80] : vErrors.push(err80), errors++;
             }
           }
           data.where !== void 0 && (validate59(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate59.errors : vErrors.concat(validate59.errors), errors = vErrors.length));
         } else {
-          let err81 = { instancePath, schemaPath: "#/oneOf/5/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema123.oneOf[5].type, parentSchema: schema123.oneOf[5], data };
+          let err81 = { instancePath, schemaPath: "#/oneOf/5/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema124.oneOf[5].type, parentSchema: schema124.oneOf[5], data };
           vErrors === null ? vErrors = [err81] : vErrors.push(err81), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else if (tag0 === "same-site") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (data.rule === void 0) {
-            let err82 = { instancePath, schemaPath: "#/oneOf/6/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema123.oneOf[6].required, parentSchema: schema123.oneOf[6], data };
+            let err82 = { instancePath, schemaPath: "#/oneOf/6/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema124.oneOf[6].required, parentSchema: schema124.oneOf[6], data };
             vErrors === null ? vErrors = [err82] : vErrors.push(err82), errors++;
           }
           for (let key6 in data)
             if (!(key6 === "rule" || key6 === "name" || key6 === "level" || key6 === "enabled" || key6 === "where")) {
-              let err83 = { instancePath, schemaPath: "#/oneOf/6/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key6 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema123.oneOf[6], data };
+              let err83 = { instancePath, schemaPath: "#/oneOf/6/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key6 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema124.oneOf[6], data };
               vErrors === null ? vErrors = [err83] : vErrors.push(err83), errors++;
             }
           if (data.rule !== void 0) {
             let data42 = data.rule;
             if (data42 !== "same-site") {
-              let err84 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/6/properties/rule/const", keyword: "const", params: { allowedValue: "same-site" }, message: "must be equal to constant", schema: "same-site", parentSchema: schema123.oneOf[6].properties.rule, data: data42 };
+              let err84 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/6/properties/rule/const", keyword: "const", params: { allowedValue: "same-site" }, message: "must be equal to constant", schema: "same-site", parentSchema: schema124.oneOf[6].properties.rule, data: data42 };
               vErrors === null ? vErrors = [err84] : vErrors.push(err84), errors++;
             }
           }
@@ -3396,46 +3443,46 @@ function validate58(data, { instancePath = "", parentData, parentDataProperty, r
           if (data.level !== void 0) {
             let data44 = data.level;
             if (typeof data44 != "string") {
-              let err87 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/6/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema123.oneOf[6].properties.level.type, parentSchema: schema123.oneOf[6].properties.level, data: data44 };
+              let err87 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/6/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema124.oneOf[6].properties.level.type, parentSchema: schema124.oneOf[6].properties.level, data: data44 };
               vErrors === null ? vErrors = [err87] : vErrors.push(err87), errors++;
             }
             if (!(data44 === "error" || data44 === "warning" || data44 === "note")) {
-              let err88 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/6/properties/level/enum", keyword: "enum", params: { allowedValues: schema123.oneOf[6].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema123.oneOf[6].properties.level.enum, parentSchema: schema123.oneOf[6].properties.level, data: data44 };
+              let err88 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/6/properties/level/enum", keyword: "enum", params: { allowedValues: schema124.oneOf[6].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema124.oneOf[6].properties.level.enum, parentSchema: schema124.oneOf[6].properties.level, data: data44 };
               vErrors === null ? vErrors = [err88] : vErrors.push(err88), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data45 = data.enabled;
             if (typeof data45 != "boolean") {
-              let err89 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/6/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema123.oneOf[6].properties.enabled.type, parentSchema: schema123.oneOf[6].properties.enabled, data: data45 };
+              let err89 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/6/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema124.oneOf[6].properties.enabled.type, parentSchema: schema124.oneOf[6].properties.enabled, data: data45 };
               vErrors === null ? vErrors = [err89] : vErrors.push(err89), errors++;
             }
           }
           data.where !== void 0 && (validate59(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate59.errors : vErrors.concat(validate59.errors), errors = vErrors.length));
         } else {
-          let err90 = { instancePath, schemaPath: "#/oneOf/6/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema123.oneOf[6].type, parentSchema: schema123.oneOf[6], data };
+          let err90 = { instancePath, schemaPath: "#/oneOf/6/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema124.oneOf[6].type, parentSchema: schema124.oneOf[6], data };
           vErrors === null ? vErrors = [err90] : vErrors.push(err90), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else if (tag0 === "growth-step") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (Object.keys(data).length < 2) {
-            let err91 = { instancePath, schemaPath: "#/oneOf/7/minProperties", keyword: "minProperties", params: { limit: 2 }, message: "must NOT have fewer than 2 properties", schema: 2, parentSchema: schema123.oneOf[7], data };
+            let err91 = { instancePath, schemaPath: "#/oneOf/7/minProperties", keyword: "minProperties", params: { limit: 2 }, message: "must NOT have fewer than 2 properties", schema: 2, parentSchema: schema124.oneOf[7], data };
             vErrors === null ? vErrors = [err91] : vErrors.push(err91), errors++;
           }
           if (data.rule === void 0) {
-            let err92 = { instancePath, schemaPath: "#/oneOf/7/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema123.oneOf[7].required, parentSchema: schema123.oneOf[7], data };
+            let err92 = { instancePath, schemaPath: "#/oneOf/7/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema124.oneOf[7].required, parentSchema: schema124.oneOf[7], data };
             vErrors === null ? vErrors = [err92] : vErrors.push(err92), errors++;
           }
           for (let key7 in data)
             if (!(key7 === "rule" || key7 === "name" || key7 === "level" || key7 === "enabled" || key7 === "where" || key7 === "times" || key7 === "by")) {
-              let err93 = { instancePath, schemaPath: "#/oneOf/7/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key7 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema123.oneOf[7], data };
+              let err93 = { instancePath, schemaPath: "#/oneOf/7/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key7 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema124.oneOf[7], data };
               vErrors === null ? vErrors = [err93] : vErrors.push(err93), errors++;
             }
           if (data.rule !== void 0) {
             let data47 = data.rule;
             if (data47 !== "growth-step") {
-              let err94 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/7/properties/rule/const", keyword: "const", params: { allowedValue: "growth-step" }, message: "must be equal to constant", schema: "growth-step", parentSchema: schema123.oneOf[7].properties.rule, data: data47 };
+              let err94 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/7/properties/rule/const", keyword: "const", params: { allowedValue: "growth-step" }, message: "must be equal to constant", schema: "growth-step", parentSchema: schema124.oneOf[7].properties.rule, data: data47 };
               vErrors === null ? vErrors = [err94] : vErrors.push(err94), errors++;
             }
           }
@@ -3454,18 +3501,18 @@ function validate58(data, { instancePath = "", parentData, parentDataProperty, r
           if (data.level !== void 0) {
             let data49 = data.level;
             if (typeof data49 != "string") {
-              let err97 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/7/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema123.oneOf[7].properties.level.type, parentSchema: schema123.oneOf[7].properties.level, data: data49 };
+              let err97 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/7/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema124.oneOf[7].properties.level.type, parentSchema: schema124.oneOf[7].properties.level, data: data49 };
               vErrors === null ? vErrors = [err97] : vErrors.push(err97), errors++;
             }
             if (!(data49 === "error" || data49 === "warning" || data49 === "note")) {
-              let err98 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/7/properties/level/enum", keyword: "enum", params: { allowedValues: schema123.oneOf[7].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema123.oneOf[7].properties.level.enum, parentSchema: schema123.oneOf[7].properties.level, data: data49 };
+              let err98 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/7/properties/level/enum", keyword: "enum", params: { allowedValues: schema124.oneOf[7].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema124.oneOf[7].properties.level.enum, parentSchema: schema124.oneOf[7].properties.level, data: data49 };
               vErrors === null ? vErrors = [err98] : vErrors.push(err98), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data50 = data.enabled;
             if (typeof data50 != "boolean") {
-              let err99 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/7/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema123.oneOf[7].properties.enabled.type, parentSchema: schema123.oneOf[7].properties.enabled, data: data50 };
+              let err99 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/7/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema124.oneOf[7].properties.enabled.type, parentSchema: schema124.oneOf[7].properties.enabled, data: data50 };
               vErrors === null ? vErrors = [err99] : vErrors.push(err99), errors++;
             }
           }
@@ -3473,11 +3520,11 @@ function validate58(data, { instancePath = "", parentData, parentDataProperty, r
             let data52 = data.times;
             if (typeof data52 == "number" && isFinite(data52)) {
               if (data52 < 1 || isNaN(data52)) {
-                let err100 = { instancePath: instancePath + "/times", schemaPath: "#/oneOf/7/properties/times/minimum", keyword: "minimum", params: { comparison: ">=", limit: 1 }, message: "must be >= 1", schema: 1, parentSchema: schema123.oneOf[7].properties.times, data: data52 };
+                let err100 = { instancePath: instancePath + "/times", schemaPath: "#/oneOf/7/properties/times/minimum", keyword: "minimum", params: { comparison: ">=", limit: 1 }, message: "must be >= 1", schema: 1, parentSchema: schema124.oneOf[7].properties.times, data: data52 };
                 vErrors === null ? vErrors = [err100] : vErrors.push(err100), errors++;
               }
             } else {
-              let err101 = { instancePath: instancePath + "/times", schemaPath: "#/oneOf/7/properties/times/type", keyword: "type", params: { type: "number" }, message: "must be number", schema: schema123.oneOf[7].properties.times.type, parentSchema: schema123.oneOf[7].properties.times, data: data52 };
+              let err101 = { instancePath: instancePath + "/times", schemaPath: "#/oneOf/7/properties/times/type", keyword: "type", params: { type: "number" }, message: "must be number", schema: schema124.oneOf[7].properties.times.type, parentSchema: schema124.oneOf[7].properties.times, data: data52 };
               vErrors === null ? vErrors = [err101] : vErrors.push(err101), errors++;
             }
           }
@@ -3494,25 +3541,25 @@ function validate58(data, { instancePath = "", parentData, parentDataProperty, r
             }
           }
         } else {
-          let err104 = { instancePath, schemaPath: "#/oneOf/7/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema123.oneOf[7].type, parentSchema: schema123.oneOf[7], data };
+          let err104 = { instancePath, schemaPath: "#/oneOf/7/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema124.oneOf[7].type, parentSchema: schema124.oneOf[7], data };
           vErrors === null ? vErrors = [err104] : vErrors.push(err104), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else if (tag0 === "detached-volume-owned") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (data.rule === void 0) {
-            let err105 = { instancePath, schemaPath: "#/oneOf/8/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema123.oneOf[8].required, parentSchema: schema123.oneOf[8], data };
+            let err105 = { instancePath, schemaPath: "#/oneOf/8/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema124.oneOf[8].required, parentSchema: schema124.oneOf[8], data };
             vErrors === null ? vErrors = [err105] : vErrors.push(err105), errors++;
           }
           for (let key8 in data)
             if (!(key8 === "rule" || key8 === "name" || key8 === "level" || key8 === "enabled" || key8 === "where" || key8 === "at-most" || key8 === "grace")) {
-              let err106 = { instancePath, schemaPath: "#/oneOf/8/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key8 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema123.oneOf[8], data };
+              let err106 = { instancePath, schemaPath: "#/oneOf/8/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key8 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema124.oneOf[8], data };
               vErrors === null ? vErrors = [err106] : vErrors.push(err106), errors++;
             }
           if (data.rule !== void 0) {
             let data54 = data.rule;
             if (data54 !== "detached-volume-owned") {
-              let err107 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/8/properties/rule/const", keyword: "const", params: { allowedValue: "detached-volume-owned" }, message: "must be equal to constant", schema: "detached-volume-owned", parentSchema: schema123.oneOf[8].properties.rule, data: data54 };
+              let err107 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/8/properties/rule/const", keyword: "const", params: { allowedValue: "detached-volume-owned" }, message: "must be equal to constant", schema: "detached-volume-owned", parentSchema: schema124.oneOf[8].properties.rule, data: data54 };
               vErrors === null ? vErrors = [err107] : vErrors.push(err107), errors++;
             }
           }
@@ -3531,63 +3578,63 @@ function validate58(data, { instancePath = "", parentData, parentDataProperty, r
           if (data.level !== void 0) {
             let data56 = data.level;
             if (typeof data56 != "string") {
-              let err110 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/8/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema123.oneOf[8].properties.level.type, parentSchema: schema123.oneOf[8].properties.level, data: data56 };
+              let err110 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/8/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema124.oneOf[8].properties.level.type, parentSchema: schema124.oneOf[8].properties.level, data: data56 };
               vErrors === null ? vErrors = [err110] : vErrors.push(err110), errors++;
             }
             if (!(data56 === "error" || data56 === "warning" || data56 === "note")) {
-              let err111 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/8/properties/level/enum", keyword: "enum", params: { allowedValues: schema123.oneOf[8].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema123.oneOf[8].properties.level.enum, parentSchema: schema123.oneOf[8].properties.level, data: data56 };
+              let err111 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/8/properties/level/enum", keyword: "enum", params: { allowedValues: schema124.oneOf[8].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema124.oneOf[8].properties.level.enum, parentSchema: schema124.oneOf[8].properties.level, data: data56 };
               vErrors === null ? vErrors = [err111] : vErrors.push(err111), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data57 = data.enabled;
             if (typeof data57 != "boolean") {
-              let err112 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/8/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema123.oneOf[8].properties.enabled.type, parentSchema: schema123.oneOf[8].properties.enabled, data: data57 };
+              let err112 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/8/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema124.oneOf[8].properties.enabled.type, parentSchema: schema124.oneOf[8].properties.enabled, data: data57 };
               vErrors === null ? vErrors = [err112] : vErrors.push(err112), errors++;
             }
           }
           if (data.where !== void 0 && (validate59(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate59.errors : vErrors.concat(validate59.errors), errors = vErrors.length)), data["at-most"] !== void 0) {
             let data59 = data["at-most"];
             if (!(typeof data59 == "number" && !(data59 % 1) && !isNaN(data59) && isFinite(data59))) {
-              let err113 = { instancePath: instancePath + "/at-most", schemaPath: "#/oneOf/8/properties/at-most/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema123.oneOf[8].properties["at-most"].type, parentSchema: schema123.oneOf[8].properties["at-most"], data: data59 };
+              let err113 = { instancePath: instancePath + "/at-most", schemaPath: "#/oneOf/8/properties/at-most/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema124.oneOf[8].properties["at-most"].type, parentSchema: schema124.oneOf[8].properties["at-most"], data: data59 };
               vErrors === null ? vErrors = [err113] : vErrors.push(err113), errors++;
             }
             if (typeof data59 == "number" && isFinite(data59) && (data59 < 1 || isNaN(data59))) {
-              let err114 = { instancePath: instancePath + "/at-most", schemaPath: "#/oneOf/8/properties/at-most/minimum", keyword: "minimum", params: { comparison: ">=", limit: 1 }, message: "must be >= 1", schema: 1, parentSchema: schema123.oneOf[8].properties["at-most"], data: data59 };
+              let err114 = { instancePath: instancePath + "/at-most", schemaPath: "#/oneOf/8/properties/at-most/minimum", keyword: "minimum", params: { comparison: ">=", limit: 1 }, message: "must be >= 1", schema: 1, parentSchema: schema124.oneOf[8].properties["at-most"], data: data59 };
               vErrors === null ? vErrors = [err114] : vErrors.push(err114), errors++;
             }
           }
           if (data.grace !== void 0) {
             let data60 = data.grace;
             if (!(typeof data60 == "number" && !(data60 % 1) && !isNaN(data60) && isFinite(data60))) {
-              let err115 = { instancePath: instancePath + "/grace", schemaPath: "#/oneOf/8/properties/grace/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema123.oneOf[8].properties.grace.type, parentSchema: schema123.oneOf[8].properties.grace, data: data60 };
+              let err115 = { instancePath: instancePath + "/grace", schemaPath: "#/oneOf/8/properties/grace/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema124.oneOf[8].properties.grace.type, parentSchema: schema124.oneOf[8].properties.grace, data: data60 };
               vErrors === null ? vErrors = [err115] : vErrors.push(err115), errors++;
             }
             if (typeof data60 == "number" && isFinite(data60) && (data60 < 0 || isNaN(data60))) {
-              let err116 = { instancePath: instancePath + "/grace", schemaPath: "#/oneOf/8/properties/grace/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema123.oneOf[8].properties.grace, data: data60 };
+              let err116 = { instancePath: instancePath + "/grace", schemaPath: "#/oneOf/8/properties/grace/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema124.oneOf[8].properties.grace, data: data60 };
               vErrors === null ? vErrors = [err116] : vErrors.push(err116), errors++;
             }
           }
         } else {
-          let err117 = { instancePath, schemaPath: "#/oneOf/8/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema123.oneOf[8].type, parentSchema: schema123.oneOf[8], data };
+          let err117 = { instancePath, schemaPath: "#/oneOf/8/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema124.oneOf[8].type, parentSchema: schema124.oneOf[8], data };
           vErrors === null ? vErrors = [err117] : vErrors.push(err117), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else if (tag0 === "deletion-prepared") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (data.rule === void 0) {
-            let err118 = { instancePath, schemaPath: "#/oneOf/9/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema123.oneOf[9].required, parentSchema: schema123.oneOf[9], data };
+            let err118 = { instancePath, schemaPath: "#/oneOf/9/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema124.oneOf[9].required, parentSchema: schema124.oneOf[9], data };
             vErrors === null ? vErrors = [err118] : vErrors.push(err118), errors++;
           }
           for (let key9 in data)
             if (!(key9 === "rule" || key9 === "name" || key9 === "level" || key9 === "enabled" || key9 === "where" || key9 === "backup-within" || key9 === "attached-allowed")) {
-              let err119 = { instancePath, schemaPath: "#/oneOf/9/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key9 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema123.oneOf[9], data };
+              let err119 = { instancePath, schemaPath: "#/oneOf/9/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key9 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema124.oneOf[9], data };
               vErrors === null ? vErrors = [err119] : vErrors.push(err119), errors++;
             }
           if (data.rule !== void 0) {
             let data61 = data.rule;
             if (data61 !== "deletion-prepared") {
-              let err120 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/9/properties/rule/const", keyword: "const", params: { allowedValue: "deletion-prepared" }, message: "must be equal to constant", schema: "deletion-prepared", parentSchema: schema123.oneOf[9].properties.rule, data: data61 };
+              let err120 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/9/properties/rule/const", keyword: "const", params: { allowedValue: "deletion-prepared" }, message: "must be equal to constant", schema: "deletion-prepared", parentSchema: schema124.oneOf[9].properties.rule, data: data61 };
               vErrors === null ? vErrors = [err120] : vErrors.push(err120), errors++;
             }
           }
@@ -3606,63 +3653,63 @@ function validate58(data, { instancePath = "", parentData, parentDataProperty, r
           if (data.level !== void 0) {
             let data63 = data.level;
             if (typeof data63 != "string") {
-              let err123 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/9/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema123.oneOf[9].properties.level.type, parentSchema: schema123.oneOf[9].properties.level, data: data63 };
+              let err123 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/9/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema124.oneOf[9].properties.level.type, parentSchema: schema124.oneOf[9].properties.level, data: data63 };
               vErrors === null ? vErrors = [err123] : vErrors.push(err123), errors++;
             }
             if (!(data63 === "error" || data63 === "warning" || data63 === "note")) {
-              let err124 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/9/properties/level/enum", keyword: "enum", params: { allowedValues: schema123.oneOf[9].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema123.oneOf[9].properties.level.enum, parentSchema: schema123.oneOf[9].properties.level, data: data63 };
+              let err124 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/9/properties/level/enum", keyword: "enum", params: { allowedValues: schema124.oneOf[9].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema124.oneOf[9].properties.level.enum, parentSchema: schema124.oneOf[9].properties.level, data: data63 };
               vErrors === null ? vErrors = [err124] : vErrors.push(err124), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data64 = data.enabled;
             if (typeof data64 != "boolean") {
-              let err125 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/9/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema123.oneOf[9].properties.enabled.type, parentSchema: schema123.oneOf[9].properties.enabled, data: data64 };
+              let err125 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/9/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema124.oneOf[9].properties.enabled.type, parentSchema: schema124.oneOf[9].properties.enabled, data: data64 };
               vErrors === null ? vErrors = [err125] : vErrors.push(err125), errors++;
             }
           }
           if (data.where !== void 0 && (validate59(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate59.errors : vErrors.concat(validate59.errors), errors = vErrors.length)), data["backup-within"] !== void 0) {
             let data66 = data["backup-within"];
             if (!(typeof data66 == "number" && !(data66 % 1) && !isNaN(data66) && isFinite(data66))) {
-              let err126 = { instancePath: instancePath + "/backup-within", schemaPath: "#/oneOf/9/properties/backup-within/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema123.oneOf[9].properties["backup-within"].type, parentSchema: schema123.oneOf[9].properties["backup-within"], data: data66 };
+              let err126 = { instancePath: instancePath + "/backup-within", schemaPath: "#/oneOf/9/properties/backup-within/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema124.oneOf[9].properties["backup-within"].type, parentSchema: schema124.oneOf[9].properties["backup-within"], data: data66 };
               vErrors === null ? vErrors = [err126] : vErrors.push(err126), errors++;
             }
             if (typeof data66 == "number" && isFinite(data66) && (data66 < 0 || isNaN(data66))) {
-              let err127 = { instancePath: instancePath + "/backup-within", schemaPath: "#/oneOf/9/properties/backup-within/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema123.oneOf[9].properties["backup-within"], data: data66 };
+              let err127 = { instancePath: instancePath + "/backup-within", schemaPath: "#/oneOf/9/properties/backup-within/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema124.oneOf[9].properties["backup-within"], data: data66 };
               vErrors === null ? vErrors = [err127] : vErrors.push(err127), errors++;
             }
           }
           if (data["attached-allowed"] !== void 0) {
             let data67 = data["attached-allowed"];
             if (typeof data67 != "boolean") {
-              let err128 = { instancePath: instancePath + "/attached-allowed", schemaPath: "#/oneOf/9/properties/attached-allowed/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema123.oneOf[9].properties["attached-allowed"].type, parentSchema: schema123.oneOf[9].properties["attached-allowed"], data: data67 };
+              let err128 = { instancePath: instancePath + "/attached-allowed", schemaPath: "#/oneOf/9/properties/attached-allowed/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema124.oneOf[9].properties["attached-allowed"].type, parentSchema: schema124.oneOf[9].properties["attached-allowed"], data: data67 };
               vErrors === null ? vErrors = [err128] : vErrors.push(err128), errors++;
             }
           }
         } else {
-          let err129 = { instancePath, schemaPath: "#/oneOf/9/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema123.oneOf[9].type, parentSchema: schema123.oneOf[9], data };
+          let err129 = { instancePath, schemaPath: "#/oneOf/9/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema124.oneOf[9].type, parentSchema: schema124.oneOf[9], data };
           vErrors === null ? vErrors = [err129] : vErrors.push(err129), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else if (tag0 === "destructive-changes-few") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (data.rule === void 0) {
-            let err130 = { instancePath, schemaPath: "#/oneOf/10/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema123.oneOf[10].required, parentSchema: schema123.oneOf[10], data };
+            let err130 = { instancePath, schemaPath: "#/oneOf/10/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema124.oneOf[10].required, parentSchema: schema124.oneOf[10], data };
             vErrors === null ? vErrors = [err130] : vErrors.push(err130), errors++;
           }
           if (data["at-most"] === void 0) {
-            let err131 = { instancePath, schemaPath: "#/oneOf/10/required", keyword: "required", params: { missingProperty: "at-most" }, message: "must have required property 'at-most'", schema: schema123.oneOf[10].required, parentSchema: schema123.oneOf[10], data };
+            let err131 = { instancePath, schemaPath: "#/oneOf/10/required", keyword: "required", params: { missingProperty: "at-most" }, message: "must have required property 'at-most'", schema: schema124.oneOf[10].required, parentSchema: schema124.oneOf[10], data };
             vErrors === null ? vErrors = [err131] : vErrors.push(err131), errors++;
           }
           for (let key10 in data)
             if (!(key10 === "rule" || key10 === "name" || key10 === "level" || key10 === "enabled" || key10 === "where" || key10 === "at-most")) {
-              let err132 = { instancePath, schemaPath: "#/oneOf/10/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key10 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema123.oneOf[10], data };
+              let err132 = { instancePath, schemaPath: "#/oneOf/10/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key10 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema124.oneOf[10], data };
               vErrors === null ? vErrors = [err132] : vErrors.push(err132), errors++;
             }
           if (data.rule !== void 0) {
             let data68 = data.rule;
             if (data68 !== "destructive-changes-few") {
-              let err133 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/10/properties/rule/const", keyword: "const", params: { allowedValue: "destructive-changes-few" }, message: "must be equal to constant", schema: "destructive-changes-few", parentSchema: schema123.oneOf[10].properties.rule, data: data68 };
+              let err133 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/10/properties/rule/const", keyword: "const", params: { allowedValue: "destructive-changes-few" }, message: "must be equal to constant", schema: "destructive-changes-few", parentSchema: schema124.oneOf[10].properties.rule, data: data68 };
               vErrors === null ? vErrors = [err133] : vErrors.push(err133), errors++;
             }
           }
@@ -3681,56 +3728,56 @@ function validate58(data, { instancePath = "", parentData, parentDataProperty, r
           if (data.level !== void 0) {
             let data70 = data.level;
             if (typeof data70 != "string") {
-              let err136 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/10/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema123.oneOf[10].properties.level.type, parentSchema: schema123.oneOf[10].properties.level, data: data70 };
+              let err136 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/10/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema124.oneOf[10].properties.level.type, parentSchema: schema124.oneOf[10].properties.level, data: data70 };
               vErrors === null ? vErrors = [err136] : vErrors.push(err136), errors++;
             }
             if (!(data70 === "error" || data70 === "warning" || data70 === "note")) {
-              let err137 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/10/properties/level/enum", keyword: "enum", params: { allowedValues: schema123.oneOf[10].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema123.oneOf[10].properties.level.enum, parentSchema: schema123.oneOf[10].properties.level, data: data70 };
+              let err137 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/10/properties/level/enum", keyword: "enum", params: { allowedValues: schema124.oneOf[10].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema124.oneOf[10].properties.level.enum, parentSchema: schema124.oneOf[10].properties.level, data: data70 };
               vErrors === null ? vErrors = [err137] : vErrors.push(err137), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data71 = data.enabled;
             if (typeof data71 != "boolean") {
-              let err138 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/10/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema123.oneOf[10].properties.enabled.type, parentSchema: schema123.oneOf[10].properties.enabled, data: data71 };
+              let err138 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/10/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema124.oneOf[10].properties.enabled.type, parentSchema: schema124.oneOf[10].properties.enabled, data: data71 };
               vErrors === null ? vErrors = [err138] : vErrors.push(err138), errors++;
             }
           }
           if (data.where !== void 0 && (validate59(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate59.errors : vErrors.concat(validate59.errors), errors = vErrors.length)), data["at-most"] !== void 0) {
             let data73 = data["at-most"];
             if (!(typeof data73 == "number" && !(data73 % 1) && !isNaN(data73) && isFinite(data73))) {
-              let err139 = { instancePath: instancePath + "/at-most", schemaPath: "#/oneOf/10/properties/at-most/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema123.oneOf[10].properties["at-most"].type, parentSchema: schema123.oneOf[10].properties["at-most"], data: data73 };
+              let err139 = { instancePath: instancePath + "/at-most", schemaPath: "#/oneOf/10/properties/at-most/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema124.oneOf[10].properties["at-most"].type, parentSchema: schema124.oneOf[10].properties["at-most"], data: data73 };
               vErrors === null ? vErrors = [err139] : vErrors.push(err139), errors++;
             }
             if (typeof data73 == "number" && isFinite(data73) && (data73 < 0 || isNaN(data73))) {
-              let err140 = { instancePath: instancePath + "/at-most", schemaPath: "#/oneOf/10/properties/at-most/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema123.oneOf[10].properties["at-most"], data: data73 };
+              let err140 = { instancePath: instancePath + "/at-most", schemaPath: "#/oneOf/10/properties/at-most/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema124.oneOf[10].properties["at-most"], data: data73 };
               vErrors === null ? vErrors = [err140] : vErrors.push(err140), errors++;
             }
           }
         } else {
-          let err141 = { instancePath, schemaPath: "#/oneOf/10/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema123.oneOf[10].type, parentSchema: schema123.oneOf[10], data };
+          let err141 = { instancePath, schemaPath: "#/oneOf/10/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema124.oneOf[10].type, parentSchema: schema124.oneOf[10], data };
           vErrors === null ? vErrors = [err141] : vErrors.push(err141), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else if (tag0 === "freeze") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (Object.keys(data).length < 2) {
-            let err142 = { instancePath, schemaPath: "#/oneOf/11/minProperties", keyword: "minProperties", params: { limit: 2 }, message: "must NOT have fewer than 2 properties", schema: 2, parentSchema: schema123.oneOf[11], data };
+            let err142 = { instancePath, schemaPath: "#/oneOf/11/minProperties", keyword: "minProperties", params: { limit: 2 }, message: "must NOT have fewer than 2 properties", schema: 2, parentSchema: schema124.oneOf[11], data };
             vErrors === null ? vErrors = [err142] : vErrors.push(err142), errors++;
           }
           if (data.rule === void 0) {
-            let err143 = { instancePath, schemaPath: "#/oneOf/11/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema123.oneOf[11].required, parentSchema: schema123.oneOf[11], data };
+            let err143 = { instancePath, schemaPath: "#/oneOf/11/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema124.oneOf[11].required, parentSchema: schema124.oneOf[11], data };
             vErrors === null ? vErrors = [err143] : vErrors.push(err143), errors++;
           }
           for (let key11 in data)
-            if (!func1.call(schema123.oneOf[11].properties, key11)) {
-              let err144 = { instancePath, schemaPath: "#/oneOf/11/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key11 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema123.oneOf[11], data };
+            if (!func1.call(schema124.oneOf[11].properties, key11)) {
+              let err144 = { instancePath, schemaPath: "#/oneOf/11/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key11 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema124.oneOf[11], data };
               vErrors === null ? vErrors = [err144] : vErrors.push(err144), errors++;
             }
           if (data.rule !== void 0) {
             let data74 = data.rule;
             if (data74 !== "freeze") {
-              let err145 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/11/properties/rule/const", keyword: "const", params: { allowedValue: "freeze" }, message: "must be equal to constant", schema: "freeze", parentSchema: schema123.oneOf[11].properties.rule, data: data74 };
+              let err145 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/11/properties/rule/const", keyword: "const", params: { allowedValue: "freeze" }, message: "must be equal to constant", schema: "freeze", parentSchema: schema124.oneOf[11].properties.rule, data: data74 };
               vErrors === null ? vErrors = [err145] : vErrors.push(err145), errors++;
             }
           }
@@ -3749,18 +3796,18 @@ function validate58(data, { instancePath = "", parentData, parentDataProperty, r
           if (data.level !== void 0) {
             let data76 = data.level;
             if (typeof data76 != "string") {
-              let err148 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/11/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema123.oneOf[11].properties.level.type, parentSchema: schema123.oneOf[11].properties.level, data: data76 };
+              let err148 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/11/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema124.oneOf[11].properties.level.type, parentSchema: schema124.oneOf[11].properties.level, data: data76 };
               vErrors === null ? vErrors = [err148] : vErrors.push(err148), errors++;
             }
             if (!(data76 === "error" || data76 === "warning" || data76 === "note")) {
-              let err149 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/11/properties/level/enum", keyword: "enum", params: { allowedValues: schema123.oneOf[11].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema123.oneOf[11].properties.level.enum, parentSchema: schema123.oneOf[11].properties.level, data: data76 };
+              let err149 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/11/properties/level/enum", keyword: "enum", params: { allowedValues: schema124.oneOf[11].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema124.oneOf[11].properties.level.enum, parentSchema: schema124.oneOf[11].properties.level, data: data76 };
               vErrors === null ? vErrors = [err149] : vErrors.push(err149), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data77 = data.enabled;
             if (typeof data77 != "boolean") {
-              let err150 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/11/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema123.oneOf[11].properties.enabled.type, parentSchema: schema123.oneOf[11].properties.enabled, data: data77 };
+              let err150 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/11/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema124.oneOf[11].properties.enabled.type, parentSchema: schema124.oneOf[11].properties.enabled, data: data77 };
               vErrors === null ? vErrors = [err150] : vErrors.push(err150), errors++;
             }
           }
@@ -3791,7 +3838,7 @@ function validate58(data, { instancePath = "", parentData, parentDataProperty, r
           if (data["all-changes"] !== void 0) {
             let data81 = data["all-changes"];
             if (typeof data81 != "boolean") {
-              let err155 = { instancePath: instancePath + "/all-changes", schemaPath: "#/oneOf/11/properties/all-changes/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema123.oneOf[11].properties["all-changes"].type, parentSchema: schema123.oneOf[11].properties["all-changes"], data: data81 };
+              let err155 = { instancePath: instancePath + "/all-changes", schemaPath: "#/oneOf/11/properties/all-changes/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema124.oneOf[11].properties["all-changes"].type, parentSchema: schema124.oneOf[11].properties["all-changes"], data: data81 };
               vErrors === null ? vErrors = [err155] : vErrors.push(err155), errors++;
             }
           }
@@ -3808,25 +3855,25 @@ function validate58(data, { instancePath = "", parentData, parentDataProperty, r
             }
           }
         } else {
-          let err158 = { instancePath, schemaPath: "#/oneOf/11/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema123.oneOf[11].type, parentSchema: schema123.oneOf[11], data };
+          let err158 = { instancePath, schemaPath: "#/oneOf/11/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema124.oneOf[11].type, parentSchema: schema124.oneOf[11], data };
           vErrors === null ? vErrors = [err158] : vErrors.push(err158), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else if (tag0 === "growth-followed-through") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (data.rule === void 0) {
-            let err159 = { instancePath, schemaPath: "#/oneOf/12/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema123.oneOf[12].required, parentSchema: schema123.oneOf[12], data };
+            let err159 = { instancePath, schemaPath: "#/oneOf/12/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema124.oneOf[12].required, parentSchema: schema124.oneOf[12], data };
             vErrors === null ? vErrors = [err159] : vErrors.push(err159), errors++;
           }
           for (let key12 in data)
             if (!(key12 === "rule" || key12 === "name" || key12 === "level" || key12 === "enabled" || key12 === "where" || key12 === "idle-share" || key12 === "idle-size")) {
-              let err160 = { instancePath, schemaPath: "#/oneOf/12/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key12 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema123.oneOf[12], data };
+              let err160 = { instancePath, schemaPath: "#/oneOf/12/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key12 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema124.oneOf[12], data };
               vErrors === null ? vErrors = [err160] : vErrors.push(err160), errors++;
             }
           if (data.rule !== void 0) {
             let data83 = data.rule;
             if (data83 !== "growth-followed-through") {
-              let err161 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/12/properties/rule/const", keyword: "const", params: { allowedValue: "growth-followed-through" }, message: "must be equal to constant", schema: "growth-followed-through", parentSchema: schema123.oneOf[12].properties.rule, data: data83 };
+              let err161 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/12/properties/rule/const", keyword: "const", params: { allowedValue: "growth-followed-through" }, message: "must be equal to constant", schema: "growth-followed-through", parentSchema: schema124.oneOf[12].properties.rule, data: data83 };
               vErrors === null ? vErrors = [err161] : vErrors.push(err161), errors++;
             }
           }
@@ -3845,18 +3892,18 @@ function validate58(data, { instancePath = "", parentData, parentDataProperty, r
           if (data.level !== void 0) {
             let data85 = data.level;
             if (typeof data85 != "string") {
-              let err164 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/12/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema123.oneOf[12].properties.level.type, parentSchema: schema123.oneOf[12].properties.level, data: data85 };
+              let err164 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/12/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema124.oneOf[12].properties.level.type, parentSchema: schema124.oneOf[12].properties.level, data: data85 };
               vErrors === null ? vErrors = [err164] : vErrors.push(err164), errors++;
             }
             if (!(data85 === "error" || data85 === "warning" || data85 === "note")) {
-              let err165 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/12/properties/level/enum", keyword: "enum", params: { allowedValues: schema123.oneOf[12].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema123.oneOf[12].properties.level.enum, parentSchema: schema123.oneOf[12].properties.level, data: data85 };
+              let err165 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/12/properties/level/enum", keyword: "enum", params: { allowedValues: schema124.oneOf[12].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema124.oneOf[12].properties.level.enum, parentSchema: schema124.oneOf[12].properties.level, data: data85 };
               vErrors === null ? vErrors = [err165] : vErrors.push(err165), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data86 = data.enabled;
             if (typeof data86 != "boolean") {
-              let err166 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/12/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema123.oneOf[12].properties.enabled.type, parentSchema: schema123.oneOf[12].properties.enabled, data: data86 };
+              let err166 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/12/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema124.oneOf[12].properties.enabled.type, parentSchema: schema124.oneOf[12].properties.enabled, data: data86 };
               vErrors === null ? vErrors = [err166] : vErrors.push(err166), errors++;
             }
           }
@@ -3864,15 +3911,15 @@ function validate58(data, { instancePath = "", parentData, parentDataProperty, r
             let data88 = data["idle-share"];
             if (typeof data88 == "number" && isFinite(data88)) {
               if (data88 > 1 || isNaN(data88)) {
-                let err167 = { instancePath: instancePath + "/idle-share", schemaPath: "#/oneOf/12/properties/idle-share/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1 }, message: "must be <= 1", schema: 1, parentSchema: schema123.oneOf[12].properties["idle-share"], data: data88 };
+                let err167 = { instancePath: instancePath + "/idle-share", schemaPath: "#/oneOf/12/properties/idle-share/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1 }, message: "must be <= 1", schema: 1, parentSchema: schema124.oneOf[12].properties["idle-share"], data: data88 };
                 vErrors === null ? vErrors = [err167] : vErrors.push(err167), errors++;
               }
               if (data88 < 0 || isNaN(data88)) {
-                let err168 = { instancePath: instancePath + "/idle-share", schemaPath: "#/oneOf/12/properties/idle-share/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema123.oneOf[12].properties["idle-share"], data: data88 };
+                let err168 = { instancePath: instancePath + "/idle-share", schemaPath: "#/oneOf/12/properties/idle-share/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema124.oneOf[12].properties["idle-share"], data: data88 };
                 vErrors === null ? vErrors = [err168] : vErrors.push(err168), errors++;
               }
             } else {
-              let err169 = { instancePath: instancePath + "/idle-share", schemaPath: "#/oneOf/12/properties/idle-share/type", keyword: "type", params: { type: "number" }, message: "must be number", schema: schema123.oneOf[12].properties["idle-share"].type, parentSchema: schema123.oneOf[12].properties["idle-share"], data: data88 };
+              let err169 = { instancePath: instancePath + "/idle-share", schemaPath: "#/oneOf/12/properties/idle-share/type", keyword: "type", params: { type: "number" }, message: "must be number", schema: schema124.oneOf[12].properties["idle-share"].type, parentSchema: schema124.oneOf[12].properties["idle-share"], data: data88 };
               vErrors === null ? vErrors = [err169] : vErrors.push(err169), errors++;
             }
           }
@@ -3889,29 +3936,29 @@ function validate58(data, { instancePath = "", parentData, parentDataProperty, r
             }
           }
         } else {
-          let err172 = { instancePath, schemaPath: "#/oneOf/12/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema123.oneOf[12].type, parentSchema: schema123.oneOf[12], data };
+          let err172 = { instancePath, schemaPath: "#/oneOf/12/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema124.oneOf[12].type, parentSchema: schema124.oneOf[12], data };
           vErrors === null ? vErrors = [err172] : vErrors.push(err172), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else if (tag0 === "naming") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (Object.keys(data).length < 2) {
-            let err173 = { instancePath, schemaPath: "#/oneOf/13/minProperties", keyword: "minProperties", params: { limit: 2 }, message: "must NOT have fewer than 2 properties", schema: 2, parentSchema: schema123.oneOf[13], data };
+            let err173 = { instancePath, schemaPath: "#/oneOf/13/minProperties", keyword: "minProperties", params: { limit: 2 }, message: "must NOT have fewer than 2 properties", schema: 2, parentSchema: schema124.oneOf[13], data };
             vErrors === null ? vErrors = [err173] : vErrors.push(err173), errors++;
           }
           if (data.rule === void 0) {
-            let err174 = { instancePath, schemaPath: "#/oneOf/13/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema123.oneOf[13].required, parentSchema: schema123.oneOf[13], data };
+            let err174 = { instancePath, schemaPath: "#/oneOf/13/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema124.oneOf[13].required, parentSchema: schema124.oneOf[13], data };
             vErrors === null ? vErrors = [err174] : vErrors.push(err174), errors++;
           }
           for (let key13 in data)
-            if (!func1.call(schema123.oneOf[13].properties, key13)) {
-              let err175 = { instancePath, schemaPath: "#/oneOf/13/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key13 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema123.oneOf[13], data };
+            if (!func1.call(schema124.oneOf[13].properties, key13)) {
+              let err175 = { instancePath, schemaPath: "#/oneOf/13/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key13 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema124.oneOf[13], data };
               vErrors === null ? vErrors = [err175] : vErrors.push(err175), errors++;
             }
           if (data.rule !== void 0) {
             let data90 = data.rule;
             if (data90 !== "naming") {
-              let err176 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/13/properties/rule/const", keyword: "const", params: { allowedValue: "naming" }, message: "must be equal to constant", schema: "naming", parentSchema: schema123.oneOf[13].properties.rule, data: data90 };
+              let err176 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/13/properties/rule/const", keyword: "const", params: { allowedValue: "naming" }, message: "must be equal to constant", schema: "naming", parentSchema: schema124.oneOf[13].properties.rule, data: data90 };
               vErrors === null ? vErrors = [err176] : vErrors.push(err176), errors++;
             }
           }
@@ -3930,18 +3977,18 @@ function validate58(data, { instancePath = "", parentData, parentDataProperty, r
           if (data.level !== void 0) {
             let data92 = data.level;
             if (typeof data92 != "string") {
-              let err179 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/13/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema123.oneOf[13].properties.level.type, parentSchema: schema123.oneOf[13].properties.level, data: data92 };
+              let err179 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/13/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema124.oneOf[13].properties.level.type, parentSchema: schema124.oneOf[13].properties.level, data: data92 };
               vErrors === null ? vErrors = [err179] : vErrors.push(err179), errors++;
             }
             if (!(data92 === "error" || data92 === "warning" || data92 === "note")) {
-              let err180 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/13/properties/level/enum", keyword: "enum", params: { allowedValues: schema123.oneOf[13].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema123.oneOf[13].properties.level.enum, parentSchema: schema123.oneOf[13].properties.level, data: data92 };
+              let err180 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/13/properties/level/enum", keyword: "enum", params: { allowedValues: schema124.oneOf[13].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema124.oneOf[13].properties.level.enum, parentSchema: schema124.oneOf[13].properties.level, data: data92 };
               vErrors === null ? vErrors = [err180] : vErrors.push(err180), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data93 = data.enabled;
             if (typeof data93 != "boolean") {
-              let err181 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/13/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema123.oneOf[13].properties.enabled.type, parentSchema: schema123.oneOf[13].properties.enabled, data: data93 };
+              let err181 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/13/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema124.oneOf[13].properties.enabled.type, parentSchema: schema124.oneOf[13].properties.enabled, data: data93 };
               vErrors === null ? vErrors = [err181] : vErrors.push(err181), errors++;
             }
           }
@@ -3949,11 +3996,11 @@ function validate58(data, { instancePath = "", parentData, parentDataProperty, r
             let data95 = data.server;
             if (typeof data95 == "string") {
               if (func11(data95) < 1) {
-                let err182 = { instancePath: instancePath + "/server", schemaPath: "#/oneOf/13/properties/server/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema123.oneOf[13].properties.server, data: data95 };
+                let err182 = { instancePath: instancePath + "/server", schemaPath: "#/oneOf/13/properties/server/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema124.oneOf[13].properties.server, data: data95 };
                 vErrors === null ? vErrors = [err182] : vErrors.push(err182), errors++;
               }
             } else {
-              let err183 = { instancePath: instancePath + "/server", schemaPath: "#/oneOf/13/properties/server/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema123.oneOf[13].properties.server.type, parentSchema: schema123.oneOf[13].properties.server, data: data95 };
+              let err183 = { instancePath: instancePath + "/server", schemaPath: "#/oneOf/13/properties/server/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema124.oneOf[13].properties.server.type, parentSchema: schema124.oneOf[13].properties.server, data: data95 };
               vErrors === null ? vErrors = [err183] : vErrors.push(err183), errors++;
             }
           }
@@ -3961,11 +4008,11 @@ function validate58(data, { instancePath = "", parentData, parentDataProperty, r
             let data96 = data.volume;
             if (typeof data96 == "string") {
               if (func11(data96) < 1) {
-                let err184 = { instancePath: instancePath + "/volume", schemaPath: "#/oneOf/13/properties/volume/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema123.oneOf[13].properties.volume, data: data96 };
+                let err184 = { instancePath: instancePath + "/volume", schemaPath: "#/oneOf/13/properties/volume/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema124.oneOf[13].properties.volume, data: data96 };
                 vErrors === null ? vErrors = [err184] : vErrors.push(err184), errors++;
               }
             } else {
-              let err185 = { instancePath: instancePath + "/volume", schemaPath: "#/oneOf/13/properties/volume/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema123.oneOf[13].properties.volume.type, parentSchema: schema123.oneOf[13].properties.volume, data: data96 };
+              let err185 = { instancePath: instancePath + "/volume", schemaPath: "#/oneOf/13/properties/volume/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema124.oneOf[13].properties.volume.type, parentSchema: schema124.oneOf[13].properties.volume, data: data96 };
               vErrors === null ? vErrors = [err185] : vErrors.push(err185), errors++;
             }
           }
@@ -3973,11 +4020,11 @@ function validate58(data, { instancePath = "", parentData, parentDataProperty, r
             let data97 = data["volume-group"];
             if (typeof data97 == "string") {
               if (func11(data97) < 1) {
-                let err186 = { instancePath: instancePath + "/volume-group", schemaPath: "#/oneOf/13/properties/volume-group/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema123.oneOf[13].properties["volume-group"], data: data97 };
+                let err186 = { instancePath: instancePath + "/volume-group", schemaPath: "#/oneOf/13/properties/volume-group/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema124.oneOf[13].properties["volume-group"], data: data97 };
                 vErrors === null ? vErrors = [err186] : vErrors.push(err186), errors++;
               }
             } else {
-              let err187 = { instancePath: instancePath + "/volume-group", schemaPath: "#/oneOf/13/properties/volume-group/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema123.oneOf[13].properties["volume-group"].type, parentSchema: schema123.oneOf[13].properties["volume-group"], data: data97 };
+              let err187 = { instancePath: instancePath + "/volume-group", schemaPath: "#/oneOf/13/properties/volume-group/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema124.oneOf[13].properties["volume-group"].type, parentSchema: schema124.oneOf[13].properties["volume-group"], data: data97 };
               vErrors === null ? vErrors = [err187] : vErrors.push(err187), errors++;
             }
           }
@@ -3985,42 +4032,42 @@ function validate58(data, { instancePath = "", parentData, parentDataProperty, r
             let data98 = data.mount;
             if (typeof data98 == "string") {
               if (func11(data98) < 1) {
-                let err188 = { instancePath: instancePath + "/mount", schemaPath: "#/oneOf/13/properties/mount/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema123.oneOf[13].properties.mount, data: data98 };
+                let err188 = { instancePath: instancePath + "/mount", schemaPath: "#/oneOf/13/properties/mount/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema124.oneOf[13].properties.mount, data: data98 };
                 vErrors === null ? vErrors = [err188] : vErrors.push(err188), errors++;
               }
             } else {
-              let err189 = { instancePath: instancePath + "/mount", schemaPath: "#/oneOf/13/properties/mount/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema123.oneOf[13].properties.mount.type, parentSchema: schema123.oneOf[13].properties.mount, data: data98 };
+              let err189 = { instancePath: instancePath + "/mount", schemaPath: "#/oneOf/13/properties/mount/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema124.oneOf[13].properties.mount.type, parentSchema: schema124.oneOf[13].properties.mount, data: data98 };
               vErrors === null ? vErrors = [err189] : vErrors.push(err189), errors++;
             }
           }
         } else {
-          let err190 = { instancePath, schemaPath: "#/oneOf/13/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema123.oneOf[13].type, parentSchema: schema123.oneOf[13], data };
+          let err190 = { instancePath, schemaPath: "#/oneOf/13/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema124.oneOf[13].type, parentSchema: schema124.oneOf[13], data };
           vErrors === null ? vErrors = [err190] : vErrors.push(err190), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else if (tag0 === "shape") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (data.rule === void 0) {
-            let err191 = { instancePath, schemaPath: "#/oneOf/14/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema123.oneOf[14].required, parentSchema: schema123.oneOf[14], data };
+            let err191 = { instancePath, schemaPath: "#/oneOf/14/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema124.oneOf[14].required, parentSchema: schema124.oneOf[14], data };
             vErrors === null ? vErrors = [err191] : vErrors.push(err191), errors++;
           }
           if (data.schema === void 0) {
-            let err192 = { instancePath, schemaPath: "#/oneOf/14/required", keyword: "required", params: { missingProperty: "schema" }, message: "must have required property 'schema'", schema: schema123.oneOf[14].required, parentSchema: schema123.oneOf[14], data };
+            let err192 = { instancePath, schemaPath: "#/oneOf/14/required", keyword: "required", params: { missingProperty: "schema" }, message: "must have required property 'schema'", schema: schema124.oneOf[14].required, parentSchema: schema124.oneOf[14], data };
             vErrors === null ? vErrors = [err192] : vErrors.push(err192), errors++;
           }
           if (data.of === void 0) {
-            let err193 = { instancePath, schemaPath: "#/oneOf/14/required", keyword: "required", params: { missingProperty: "of" }, message: "must have required property 'of'", schema: schema123.oneOf[14].required, parentSchema: schema123.oneOf[14], data };
+            let err193 = { instancePath, schemaPath: "#/oneOf/14/required", keyword: "required", params: { missingProperty: "of" }, message: "must have required property 'of'", schema: schema124.oneOf[14].required, parentSchema: schema124.oneOf[14], data };
             vErrors === null ? vErrors = [err193] : vErrors.push(err193), errors++;
           }
           for (let key14 in data)
-            if (!func1.call(schema123.oneOf[14].properties, key14)) {
-              let err194 = { instancePath, schemaPath: "#/oneOf/14/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key14 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema123.oneOf[14], data };
+            if (!func1.call(schema124.oneOf[14].properties, key14)) {
+              let err194 = { instancePath, schemaPath: "#/oneOf/14/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key14 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema124.oneOf[14], data };
               vErrors === null ? vErrors = [err194] : vErrors.push(err194), errors++;
             }
           if (data.rule !== void 0) {
             let data99 = data.rule;
             if (data99 !== "shape") {
-              let err195 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/14/properties/rule/const", keyword: "const", params: { allowedValue: "shape" }, message: "must be equal to constant", schema: "shape", parentSchema: schema123.oneOf[14].properties.rule, data: data99 };
+              let err195 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/14/properties/rule/const", keyword: "const", params: { allowedValue: "shape" }, message: "must be equal to constant", schema: "shape", parentSchema: schema124.oneOf[14].properties.rule, data: data99 };
               vErrors === null ? vErrors = [err195] : vErrors.push(err195), errors++;
             }
           }
@@ -4039,29 +4086,29 @@ function validate58(data, { instancePath = "", parentData, parentDataProperty, r
           if (data.level !== void 0) {
             let data101 = data.level;
             if (typeof data101 != "string") {
-              let err198 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/14/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema123.oneOf[14].properties.level.type, parentSchema: schema123.oneOf[14].properties.level, data: data101 };
+              let err198 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/14/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema124.oneOf[14].properties.level.type, parentSchema: schema124.oneOf[14].properties.level, data: data101 };
               vErrors === null ? vErrors = [err198] : vErrors.push(err198), errors++;
             }
             if (!(data101 === "error" || data101 === "warning" || data101 === "note")) {
-              let err199 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/14/properties/level/enum", keyword: "enum", params: { allowedValues: schema123.oneOf[14].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema123.oneOf[14].properties.level.enum, parentSchema: schema123.oneOf[14].properties.level, data: data101 };
+              let err199 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/14/properties/level/enum", keyword: "enum", params: { allowedValues: schema124.oneOf[14].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema124.oneOf[14].properties.level.enum, parentSchema: schema124.oneOf[14].properties.level, data: data101 };
               vErrors === null ? vErrors = [err199] : vErrors.push(err199), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data102 = data.enabled;
             if (typeof data102 != "boolean") {
-              let err200 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/14/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema123.oneOf[14].properties.enabled.type, parentSchema: schema123.oneOf[14].properties.enabled, data: data102 };
+              let err200 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/14/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema124.oneOf[14].properties.enabled.type, parentSchema: schema124.oneOf[14].properties.enabled, data: data102 };
               vErrors === null ? vErrors = [err200] : vErrors.push(err200), errors++;
             }
           }
           if (data.where !== void 0 && (validate59(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate59.errors : vErrors.concat(validate59.errors), errors = vErrors.length)), data.of !== void 0) {
             let data104 = data.of;
             if (typeof data104 != "string") {
-              let err201 = { instancePath: instancePath + "/of", schemaPath: "#/oneOf/14/properties/of/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema123.oneOf[14].properties.of.type, parentSchema: schema123.oneOf[14].properties.of, data: data104 };
+              let err201 = { instancePath: instancePath + "/of", schemaPath: "#/oneOf/14/properties/of/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema124.oneOf[14].properties.of.type, parentSchema: schema124.oneOf[14].properties.of, data: data104 };
               vErrors === null ? vErrors = [err201] : vErrors.push(err201), errors++;
             }
             if (!(data104 === "server" || data104 === "volume" || data104 === "volume-group" || data104 === "file-system" || data104 === "change")) {
-              let err202 = { instancePath: instancePath + "/of", schemaPath: "#/oneOf/14/properties/of/enum", keyword: "enum", params: { allowedValues: schema123.oneOf[14].properties.of.enum }, message: "must be equal to one of the allowed values", schema: schema123.oneOf[14].properties.of.enum, parentSchema: schema123.oneOf[14].properties.of, data: data104 };
+              let err202 = { instancePath: instancePath + "/of", schemaPath: "#/oneOf/14/properties/of/enum", keyword: "enum", params: { allowedValues: schema124.oneOf[14].properties.of.enum }, message: "must be equal to one of the allowed values", schema: schema124.oneOf[14].properties.of.enum, parentSchema: schema124.oneOf[14].properties.of, data: data104 };
               vErrors === null ? vErrors = [err202] : vErrors.push(err202), errors++;
             }
           }
@@ -4069,30 +4116,30 @@ function validate58(data, { instancePath = "", parentData, parentDataProperty, r
             let data105 = data.kinds;
             if (Array.isArray(data105)) {
               if (data105.length < 1) {
-                let err203 = { instancePath: instancePath + "/kinds", schemaPath: "#/oneOf/14/properties/kinds/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items", schema: 1, parentSchema: schema123.oneOf[14].properties.kinds, data: data105 };
+                let err203 = { instancePath: instancePath + "/kinds", schemaPath: "#/oneOf/14/properties/kinds/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items", schema: 1, parentSchema: schema124.oneOf[14].properties.kinds, data: data105 };
                 vErrors === null ? vErrors = [err203] : vErrors.push(err203), errors++;
               }
               let len1 = data105.length;
               for (let i1 = 0; i1 < len1; i1++) {
                 let data106 = data105[i1];
                 if (typeof data106 != "string") {
-                  let err204 = { instancePath: instancePath + "/kinds/" + i1, schemaPath: "#/oneOf/14/properties/kinds/items/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema123.oneOf[14].properties.kinds.items.type, parentSchema: schema123.oneOf[14].properties.kinds.items, data: data106 };
+                  let err204 = { instancePath: instancePath + "/kinds/" + i1, schemaPath: "#/oneOf/14/properties/kinds/items/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema124.oneOf[14].properties.kinds.items.type, parentSchema: schema124.oneOf[14].properties.kinds.items, data: data106 };
                   vErrors === null ? vErrors = [err204] : vErrors.push(err204), errors++;
                 }
                 if (!(data106 === "server-created" || data106 === "server-deleted" || data106 === "server-renamed" || data106 === "server-started" || data106 === "server-stopped" || data106 === "server-changed-machine" || data106 === "server-moved-site" || data106 === "server-changed-team" || data106 === "boot-swapped" || data106 === "server-edited" || data106 === "volume-created" || data106 === "volume-deleted" || data106 === "volume-re-created" || data106 === "volume-renamed" || data106 === "volume-grown" || data106 === "volume-shrunk" || data106 === "volume-moved-tier" || data106 === "volume-moved-site" || data106 === "volume-changed-team" || data106 === "volume-unprotected" || data106 === "volume-edited" || data106 === "attached" || data106 === "detached" || data106 === "handed-over" || data106 === "group-created" || data106 === "group-deleted" || data106 === "group-renamed" || data106 === "member-joined" || data106 === "member-left" || data106 === "group-edited" || data106 === "file-system-created" || data106 === "file-system-deleted" || data106 === "file-system-grown" || data106 === "file-system-shrunk" || data106 === "file-system-remade")) {
-                  let err205 = { instancePath: instancePath + "/kinds/" + i1, schemaPath: "#/oneOf/14/properties/kinds/items/enum", keyword: "enum", params: { allowedValues: schema123.oneOf[14].properties.kinds.items.enum }, message: "must be equal to one of the allowed values", schema: schema123.oneOf[14].properties.kinds.items.enum, parentSchema: schema123.oneOf[14].properties.kinds.items, data: data106 };
+                  let err205 = { instancePath: instancePath + "/kinds/" + i1, schemaPath: "#/oneOf/14/properties/kinds/items/enum", keyword: "enum", params: { allowedValues: schema124.oneOf[14].properties.kinds.items.enum }, message: "must be equal to one of the allowed values", schema: schema124.oneOf[14].properties.kinds.items.enum, parentSchema: schema124.oneOf[14].properties.kinds.items, data: data106 };
                   vErrors === null ? vErrors = [err205] : vErrors.push(err205), errors++;
                 }
               }
             } else {
-              let err206 = { instancePath: instancePath + "/kinds", schemaPath: "#/oneOf/14/properties/kinds/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema123.oneOf[14].properties.kinds.type, parentSchema: schema123.oneOf[14].properties.kinds, data: data105 };
+              let err206 = { instancePath: instancePath + "/kinds", schemaPath: "#/oneOf/14/properties/kinds/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema124.oneOf[14].properties.kinds.type, parentSchema: schema124.oneOf[14].properties.kinds, data: data105 };
               vErrors === null ? vErrors = [err206] : vErrors.push(err206), errors++;
             }
           }
           if (data.schema !== void 0) {
             let data107 = data.schema;
             if (!(data107 && typeof data107 == "object" && !Array.isArray(data107))) {
-              let err207 = { instancePath: instancePath + "/schema", schemaPath: "#/oneOf/14/properties/schema/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema123.oneOf[14].properties.schema.type, parentSchema: schema123.oneOf[14].properties.schema, data: data107 };
+              let err207 = { instancePath: instancePath + "/schema", schemaPath: "#/oneOf/14/properties/schema/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema124.oneOf[14].properties.schema.type, parentSchema: schema124.oneOf[14].properties.schema, data: data107 };
               vErrors === null ? vErrors = [err207] : vErrors.push(err207), errors++;
             }
           }
@@ -4109,25 +4156,25 @@ function validate58(data, { instancePath = "", parentData, parentDataProperty, r
             }
           }
         } else {
-          let err210 = { instancePath, schemaPath: "#/oneOf/14/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema123.oneOf[14].type, parentSchema: schema123.oneOf[14], data };
+          let err210 = { instancePath, schemaPath: "#/oneOf/14/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema124.oneOf[14].type, parentSchema: schema124.oneOf[14], data };
           vErrors === null ? vErrors = [err210] : vErrors.push(err210), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else if (tag0 === "tier-bounds") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (data.rule === void 0) {
-            let err211 = { instancePath, schemaPath: "#/oneOf/15/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema123.oneOf[15].required, parentSchema: schema123.oneOf[15], data };
+            let err211 = { instancePath, schemaPath: "#/oneOf/15/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema124.oneOf[15].required, parentSchema: schema124.oneOf[15], data };
             vErrors === null ? vErrors = [err211] : vErrors.push(err211), errors++;
           }
           for (let key15 in data)
             if (!(key15 === "rule" || key15 === "name" || key15 === "level" || key15 === "enabled" || key15 === "where")) {
-              let err212 = { instancePath, schemaPath: "#/oneOf/15/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key15 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema123.oneOf[15], data };
+              let err212 = { instancePath, schemaPath: "#/oneOf/15/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key15 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema124.oneOf[15], data };
               vErrors === null ? vErrors = [err212] : vErrors.push(err212), errors++;
             }
           if (data.rule !== void 0) {
             let data109 = data.rule;
             if (data109 !== "tier-bounds") {
-              let err213 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/15/properties/rule/const", keyword: "const", params: { allowedValue: "tier-bounds" }, message: "must be equal to constant", schema: "tier-bounds", parentSchema: schema123.oneOf[15].properties.rule, data: data109 };
+              let err213 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/15/properties/rule/const", keyword: "const", params: { allowedValue: "tier-bounds" }, message: "must be equal to constant", schema: "tier-bounds", parentSchema: schema124.oneOf[15].properties.rule, data: data109 };
               vErrors === null ? vErrors = [err213] : vErrors.push(err213), errors++;
             }
           }
@@ -4146,42 +4193,42 @@ function validate58(data, { instancePath = "", parentData, parentDataProperty, r
           if (data.level !== void 0) {
             let data111 = data.level;
             if (typeof data111 != "string") {
-              let err216 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/15/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema123.oneOf[15].properties.level.type, parentSchema: schema123.oneOf[15].properties.level, data: data111 };
+              let err216 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/15/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema124.oneOf[15].properties.level.type, parentSchema: schema124.oneOf[15].properties.level, data: data111 };
               vErrors === null ? vErrors = [err216] : vErrors.push(err216), errors++;
             }
             if (!(data111 === "error" || data111 === "warning" || data111 === "note")) {
-              let err217 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/15/properties/level/enum", keyword: "enum", params: { allowedValues: schema123.oneOf[15].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema123.oneOf[15].properties.level.enum, parentSchema: schema123.oneOf[15].properties.level, data: data111 };
+              let err217 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/15/properties/level/enum", keyword: "enum", params: { allowedValues: schema124.oneOf[15].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema124.oneOf[15].properties.level.enum, parentSchema: schema124.oneOf[15].properties.level, data: data111 };
               vErrors === null ? vErrors = [err217] : vErrors.push(err217), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data112 = data.enabled;
             if (typeof data112 != "boolean") {
-              let err218 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/15/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema123.oneOf[15].properties.enabled.type, parentSchema: schema123.oneOf[15].properties.enabled, data: data112 };
+              let err218 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/15/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema124.oneOf[15].properties.enabled.type, parentSchema: schema124.oneOf[15].properties.enabled, data: data112 };
               vErrors === null ? vErrors = [err218] : vErrors.push(err218), errors++;
             }
           }
           data.where !== void 0 && (validate59(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate59.errors : vErrors.concat(validate59.errors), errors = vErrors.length));
         } else {
-          let err219 = { instancePath, schemaPath: "#/oneOf/15/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema123.oneOf[15].type, parentSchema: schema123.oneOf[15], data };
+          let err219 = { instancePath, schemaPath: "#/oneOf/15/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema124.oneOf[15].type, parentSchema: schema124.oneOf[15], data };
           vErrors === null ? vErrors = [err219] : vErrors.push(err219), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else if (tag0 === "policy-apart") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (data.rule === void 0) {
-            let err220 = { instancePath, schemaPath: "#/oneOf/16/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema123.oneOf[16].required, parentSchema: schema123.oneOf[16], data };
+            let err220 = { instancePath, schemaPath: "#/oneOf/16/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema124.oneOf[16].required, parentSchema: schema124.oneOf[16], data };
             vErrors === null ? vErrors = [err220] : vErrors.push(err220), errors++;
           }
           for (let key16 in data)
             if (!(key16 === "rule" || key16 === "name" || key16 === "level" || key16 === "enabled" || key16 === "where")) {
-              let err221 = { instancePath, schemaPath: "#/oneOf/16/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key16 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema123.oneOf[16], data };
+              let err221 = { instancePath, schemaPath: "#/oneOf/16/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key16 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema124.oneOf[16], data };
               vErrors === null ? vErrors = [err221] : vErrors.push(err221), errors++;
             }
           if (data.rule !== void 0) {
             let data114 = data.rule;
             if (data114 !== "policy-apart") {
-              let err222 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/16/properties/rule/const", keyword: "const", params: { allowedValue: "policy-apart" }, message: "must be equal to constant", schema: "policy-apart", parentSchema: schema123.oneOf[16].properties.rule, data: data114 };
+              let err222 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/16/properties/rule/const", keyword: "const", params: { allowedValue: "policy-apart" }, message: "must be equal to constant", schema: "policy-apart", parentSchema: schema124.oneOf[16].properties.rule, data: data114 };
               vErrors === null ? vErrors = [err222] : vErrors.push(err222), errors++;
             }
           }
@@ -4200,37 +4247,37 @@ function validate58(data, { instancePath = "", parentData, parentDataProperty, r
           if (data.level !== void 0) {
             let data116 = data.level;
             if (typeof data116 != "string") {
-              let err225 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/16/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema123.oneOf[16].properties.level.type, parentSchema: schema123.oneOf[16].properties.level, data: data116 };
+              let err225 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/16/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema124.oneOf[16].properties.level.type, parentSchema: schema124.oneOf[16].properties.level, data: data116 };
               vErrors === null ? vErrors = [err225] : vErrors.push(err225), errors++;
             }
             if (!(data116 === "error" || data116 === "warning" || data116 === "note")) {
-              let err226 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/16/properties/level/enum", keyword: "enum", params: { allowedValues: schema123.oneOf[16].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema123.oneOf[16].properties.level.enum, parentSchema: schema123.oneOf[16].properties.level, data: data116 };
+              let err226 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/16/properties/level/enum", keyword: "enum", params: { allowedValues: schema124.oneOf[16].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema124.oneOf[16].properties.level.enum, parentSchema: schema124.oneOf[16].properties.level, data: data116 };
               vErrors === null ? vErrors = [err226] : vErrors.push(err226), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data117 = data.enabled;
             if (typeof data117 != "boolean") {
-              let err227 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/16/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema123.oneOf[16].properties.enabled.type, parentSchema: schema123.oneOf[16].properties.enabled, data: data117 };
+              let err227 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/16/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema124.oneOf[16].properties.enabled.type, parentSchema: schema124.oneOf[16].properties.enabled, data: data117 };
               vErrors === null ? vErrors = [err227] : vErrors.push(err227), errors++;
             }
           }
           data.where !== void 0 && (validate59(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate59.errors : vErrors.concat(validate59.errors), errors = vErrors.length));
         } else {
-          let err228 = { instancePath, schemaPath: "#/oneOf/16/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema123.oneOf[16].type, parentSchema: schema123.oneOf[16], data };
+          let err228 = { instancePath, schemaPath: "#/oneOf/16/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema124.oneOf[16].type, parentSchema: schema124.oneOf[16], data };
           vErrors === null ? vErrors = [err228] : vErrors.push(err228), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else {
-        let err229 = { instancePath, schemaPath: "#/discriminator", keyword: "discriminator", params: { error: "mapping", tag: "rule", tagValue: tag0 }, message: 'value of tag "rule" must be in oneOf', schema: schema123.discriminator, parentSchema: schema123, data };
+        let err229 = { instancePath, schemaPath: "#/discriminator", keyword: "discriminator", params: { error: "mapping", tag: "rule", tagValue: tag0 }, message: 'value of tag "rule" must be in oneOf', schema: schema124.discriminator, parentSchema: schema124, data };
         vErrors === null ? vErrors = [err229] : vErrors.push(err229), errors++;
       }
     else {
-      let err230 = { instancePath, schemaPath: "#/discriminator", keyword: "discriminator", params: { error: "tag", tag: "rule", tagValue: tag0 }, message: 'tag "rule" must be string', schema: schema123.discriminator, parentSchema: schema123, data };
+      let err230 = { instancePath, schemaPath: "#/discriminator", keyword: "discriminator", params: { error: "tag", tag: "rule", tagValue: tag0 }, message: 'tag "rule" must be string', schema: schema124.discriminator, parentSchema: schema124, data };
       vErrors === null ? vErrors = [err230] : vErrors.push(err230), errors++;
     }
   } else {
-    let err231 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema123.type, parentSchema: schema123, data };
+    let err231 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema124.type, parentSchema: schema124, data };
     vErrors === null ? vErrors = [err231] : vErrors.push(err231), errors++;
   }
   return validate58.errors = vErrors, evaluated0.props = props0, errors === 0;
@@ -4241,7 +4288,7 @@ function validate57(data, { instancePath = "", parentData, parentDataProperty, r
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     for (let key0 in data)
       if (!(key0 === "use" || key0 === "rules")) {
-        let err0 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema121, data };
+        let err0 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema122, data };
         vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
       }
     if (data.use !== void 0) {
@@ -4261,7 +4308,7 @@ function validate57(data, { instancePath = "", parentData, parentDataProperty, r
           }
         }
       } else {
-        let err3 = { instancePath: instancePath + "/use", schemaPath: "#/properties/use/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema121.properties.use.type, parentSchema: schema121.properties.use, data: data0 };
+        let err3 = { instancePath: instancePath + "/use", schemaPath: "#/properties/use/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema122.properties.use.type, parentSchema: schema122.properties.use, data: data0 };
         vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
       }
     }
@@ -4272,50 +4319,50 @@ function validate57(data, { instancePath = "", parentData, parentDataProperty, r
         for (let i1 = 0; i1 < len1; i1++)
           validate58(data2[i1], { instancePath: instancePath + "/rules/" + i1, parentData: data2, parentDataProperty: i1, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length);
       } else {
-        let err4 = { instancePath: instancePath + "/rules", schemaPath: "#/properties/rules/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema121.properties.rules.type, parentSchema: schema121.properties.rules, data: data2 };
+        let err4 = { instancePath: instancePath + "/rules", schemaPath: "#/properties/rules/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema122.properties.rules.type, parentSchema: schema122.properties.rules, data: data2 };
         vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
       }
     }
   } else {
-    let err5 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema121.type, parentSchema: schema121, data };
+    let err5 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema122.type, parentSchema: schema122, data };
     vErrors === null ? vErrors = [err5] : vErrors.push(err5), errors++;
   }
   return validate57.errors = vErrors, errors === 0;
 }
 validate57.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var settings = validate82, schema155 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "settings.json", title: "SettingsFile", description: "ullage.yaml: where things are, the currency, the month, the sites.", type: "object", additionalProperties: !1, required: ["currency"], properties: { currency: { $ref: "common.json#/$defs/currency", description: "The one currency of the estate (ISO 4217). Price lists in another are refused." }, month: { type: "string", enum: ["730 h", "calendar"], default: "730 h", description: "How long a month is for prices by the hour: 730 h (8,760 h a year over 12, common practice), or the calendar month of the day of judgement." }, paths: { title: "SettingsPaths", type: "object", additionalProperties: !1, description: "Where things are, from the root of the repository; each defaults to the folder of its own name.", properties: { storage: { $ref: "#/$defs/folder", default: "storage", description: "Folder of the estate files, searched to any depth." }, prices: { $ref: "#/$defs/folder", default: "prices", description: "Folder of the price lists." }, policies: { $ref: "#/$defs/folder", default: "policies", description: "Folder of the rule packs." }, waivers: { $ref: "#/$defs/folder", default: "waivers", description: "Folder of the waivers." }, readings: { $ref: "#/$defs/folder", default: "readings", description: "Folder of the readings of measured use." } } }, sites: { type: "object", propertyNames: { $ref: "common.json#/$defs/name" }, description: "The sites, by name. Once any is listed, every site that an estate file names must be.", additionalProperties: { title: "SiteSettings", type: "object", additionalProperties: !1, description: "What one site allows.", properties: { quota: { title: "QuotaSettings", type: "object", additionalProperties: !1, description: "What the provider lets this account hold at the site.", properties: { volumes: { type: "integer", minimum: 0, description: "How many volumes." }, size: { $ref: "common.json#/$defs/size", description: "How much capacity in all." } } }, "attachment-slots": { type: "integer", minimum: 0, description: "How many volumes one server can hold, its boot volume counted." } } } } }, $defs: { folder: { title: "Folder", type: "string", pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", description: "A folder inside the repository, written with / and without a leading / or any .. in it." } } }, schema157 = { title: "Folder", type: "string", pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", description: "A folder inside the repository, written with / and without a leading / or any .. in it." }, pattern92 = new RegExp("^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", "u");
+var settings = validate82, schema156 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "settings.json", title: "SettingsFile", description: "ullage.yaml: where things are, the currency, the month, the sites.", type: "object", additionalProperties: !1, required: ["currency"], properties: { currency: { $ref: "common.json#/$defs/currency", description: "The one currency of the estate (ISO 4217). Price lists in another are refused." }, month: { type: "string", enum: ["730 h", "calendar"], default: "730 h", description: "How long a month is for prices by the hour: 730 h (8,760 h a year over 12, common practice), or the calendar month of the day of judgement." }, paths: { title: "SettingsPaths", type: "object", additionalProperties: !1, description: "Where things are, from the root of the repository; each defaults to the folder of its own name.", properties: { storage: { $ref: "#/$defs/folder", default: "storage", description: "Folder of the estate files, searched to any depth." }, prices: { $ref: "#/$defs/folder", default: "prices", description: "Folder of the price lists." }, policies: { $ref: "#/$defs/folder", default: "policies", description: "Folder of the rule packs." }, waivers: { $ref: "#/$defs/folder", default: "waivers", description: "Folder of the waivers." }, readings: { $ref: "#/$defs/folder", default: "readings", description: "Folder of the readings of measured use." } } }, sites: { type: "object", propertyNames: { $ref: "common.json#/$defs/name" }, description: "The sites, by name. Once any is listed, every site that an estate file names must be.", additionalProperties: { title: "SiteSettings", type: "object", additionalProperties: !1, description: "What one site allows.", properties: { quota: { title: "QuotaSettings", type: "object", additionalProperties: !1, description: "What the provider lets this account hold at the site.", properties: { volumes: { type: "integer", minimum: 0, description: "How many volumes." }, size: { $ref: "common.json#/$defs/size", description: "How much capacity in all." } } }, "attachment-slots": { type: "integer", minimum: 0, description: "How many volumes one server can hold, its boot volume counted." } } } } }, $defs: { folder: { title: "Folder", type: "string", pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", description: "A folder inside the repository, written with / and without a leading / or any .. in it." } } }, schema158 = { title: "Folder", type: "string", pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", description: "A folder inside the repository, written with / and without a leading / or any .. in it." }, pattern93 = new RegExp("^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", "u");
 function validate82(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate82.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     if (data.currency === void 0) {
-      let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "currency" }, message: "must have required property 'currency'", schema: schema155.required, parentSchema: schema155, data };
+      let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "currency" }, message: "must have required property 'currency'", schema: schema156.required, parentSchema: schema156, data };
       vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
     }
     for (let key0 in data)
       if (!(key0 === "currency" || key0 === "month" || key0 === "paths" || key0 === "sites")) {
-        let err1 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema155, data };
+        let err1 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema156, data };
         vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
       }
     if (data.currency !== void 0) {
       let data0 = data.currency;
       if (typeof data0 == "string") {
-        if (!pattern48.test(data0)) {
-          let err2 = { instancePath: instancePath + "/currency", schemaPath: "common.json#/$defs/currency/pattern", keyword: "pattern", params: { pattern: "^[A-Z]{3}$" }, message: 'must match pattern "^[A-Z]{3}$"', schema: "^[A-Z]{3}$", parentSchema: schema108, data: data0 };
+        if (!pattern49.test(data0)) {
+          let err2 = { instancePath: instancePath + "/currency", schemaPath: "common.json#/$defs/currency/pattern", keyword: "pattern", params: { pattern: "^[A-Z]{3}$" }, message: 'must match pattern "^[A-Z]{3}$"', schema: "^[A-Z]{3}$", parentSchema: schema109, data: data0 };
           vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
         }
       } else {
-        let err3 = { instancePath: instancePath + "/currency", schemaPath: "common.json#/$defs/currency/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema108.type, parentSchema: schema108, data: data0 };
+        let err3 = { instancePath: instancePath + "/currency", schemaPath: "common.json#/$defs/currency/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema109.type, parentSchema: schema109, data: data0 };
         vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
       }
     }
     if (data.month !== void 0) {
       let data1 = data.month;
       if (typeof data1 != "string") {
-        let err4 = { instancePath: instancePath + "/month", schemaPath: "#/properties/month/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema155.properties.month.type, parentSchema: schema155.properties.month, data: data1 };
+        let err4 = { instancePath: instancePath + "/month", schemaPath: "#/properties/month/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema156.properties.month.type, parentSchema: schema156.properties.month, data: data1 };
         vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
       }
       if (!(data1 === "730 h" || data1 === "calendar")) {
-        let err5 = { instancePath: instancePath + "/month", schemaPath: "#/properties/month/enum", keyword: "enum", params: { allowedValues: schema155.properties.month.enum }, message: "must be equal to one of the allowed values", schema: schema155.properties.month.enum, parentSchema: schema155.properties.month, data: data1 };
+        let err5 = { instancePath: instancePath + "/month", schemaPath: "#/properties/month/enum", keyword: "enum", params: { allowedValues: schema156.properties.month.enum }, message: "must be equal to one of the allowed values", schema: schema156.properties.month.enum, parentSchema: schema156.properties.month, data: data1 };
         vErrors === null ? vErrors = [err5] : vErrors.push(err5), errors++;
       }
     }
@@ -4324,71 +4371,71 @@ function validate82(data, { instancePath = "", parentData, parentDataProperty, r
       if (data2 && typeof data2 == "object" && !Array.isArray(data2)) {
         for (let key1 in data2)
           if (!(key1 === "storage" || key1 === "prices" || key1 === "policies" || key1 === "waivers" || key1 === "readings")) {
-            let err6 = { instancePath: instancePath + "/paths", schemaPath: "#/properties/paths/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key1 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema155.properties.paths, data: data2 };
+            let err6 = { instancePath: instancePath + "/paths", schemaPath: "#/properties/paths/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key1 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema156.properties.paths, data: data2 };
             vErrors === null ? vErrors = [err6] : vErrors.push(err6), errors++;
           }
         if (data2.storage !== void 0) {
           let data3 = data2.storage;
           if (typeof data3 == "string") {
-            if (!pattern92.test(data3)) {
-              let err7 = { instancePath: instancePath + "/paths/storage", schemaPath: "#/$defs/folder/pattern", keyword: "pattern", params: { pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$" }, message: 'must match pattern "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$"', schema: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", parentSchema: schema157, data: data3 };
+            if (!pattern93.test(data3)) {
+              let err7 = { instancePath: instancePath + "/paths/storage", schemaPath: "#/$defs/folder/pattern", keyword: "pattern", params: { pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$" }, message: 'must match pattern "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$"', schema: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", parentSchema: schema158, data: data3 };
               vErrors === null ? vErrors = [err7] : vErrors.push(err7), errors++;
             }
           } else {
-            let err8 = { instancePath: instancePath + "/paths/storage", schemaPath: "#/$defs/folder/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema157.type, parentSchema: schema157, data: data3 };
+            let err8 = { instancePath: instancePath + "/paths/storage", schemaPath: "#/$defs/folder/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema158.type, parentSchema: schema158, data: data3 };
             vErrors === null ? vErrors = [err8] : vErrors.push(err8), errors++;
           }
         }
         if (data2.prices !== void 0) {
           let data4 = data2.prices;
           if (typeof data4 == "string") {
-            if (!pattern92.test(data4)) {
-              let err9 = { instancePath: instancePath + "/paths/prices", schemaPath: "#/$defs/folder/pattern", keyword: "pattern", params: { pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$" }, message: 'must match pattern "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$"', schema: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", parentSchema: schema157, data: data4 };
+            if (!pattern93.test(data4)) {
+              let err9 = { instancePath: instancePath + "/paths/prices", schemaPath: "#/$defs/folder/pattern", keyword: "pattern", params: { pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$" }, message: 'must match pattern "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$"', schema: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", parentSchema: schema158, data: data4 };
               vErrors === null ? vErrors = [err9] : vErrors.push(err9), errors++;
             }
           } else {
-            let err10 = { instancePath: instancePath + "/paths/prices", schemaPath: "#/$defs/folder/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema157.type, parentSchema: schema157, data: data4 };
+            let err10 = { instancePath: instancePath + "/paths/prices", schemaPath: "#/$defs/folder/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema158.type, parentSchema: schema158, data: data4 };
             vErrors === null ? vErrors = [err10] : vErrors.push(err10), errors++;
           }
         }
         if (data2.policies !== void 0) {
           let data5 = data2.policies;
           if (typeof data5 == "string") {
-            if (!pattern92.test(data5)) {
-              let err11 = { instancePath: instancePath + "/paths/policies", schemaPath: "#/$defs/folder/pattern", keyword: "pattern", params: { pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$" }, message: 'must match pattern "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$"', schema: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", parentSchema: schema157, data: data5 };
+            if (!pattern93.test(data5)) {
+              let err11 = { instancePath: instancePath + "/paths/policies", schemaPath: "#/$defs/folder/pattern", keyword: "pattern", params: { pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$" }, message: 'must match pattern "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$"', schema: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", parentSchema: schema158, data: data5 };
               vErrors === null ? vErrors = [err11] : vErrors.push(err11), errors++;
             }
           } else {
-            let err12 = { instancePath: instancePath + "/paths/policies", schemaPath: "#/$defs/folder/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema157.type, parentSchema: schema157, data: data5 };
+            let err12 = { instancePath: instancePath + "/paths/policies", schemaPath: "#/$defs/folder/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema158.type, parentSchema: schema158, data: data5 };
             vErrors === null ? vErrors = [err12] : vErrors.push(err12), errors++;
           }
         }
         if (data2.waivers !== void 0) {
           let data6 = data2.waivers;
           if (typeof data6 == "string") {
-            if (!pattern92.test(data6)) {
-              let err13 = { instancePath: instancePath + "/paths/waivers", schemaPath: "#/$defs/folder/pattern", keyword: "pattern", params: { pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$" }, message: 'must match pattern "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$"', schema: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", parentSchema: schema157, data: data6 };
+            if (!pattern93.test(data6)) {
+              let err13 = { instancePath: instancePath + "/paths/waivers", schemaPath: "#/$defs/folder/pattern", keyword: "pattern", params: { pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$" }, message: 'must match pattern "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$"', schema: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", parentSchema: schema158, data: data6 };
               vErrors === null ? vErrors = [err13] : vErrors.push(err13), errors++;
             }
           } else {
-            let err14 = { instancePath: instancePath + "/paths/waivers", schemaPath: "#/$defs/folder/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema157.type, parentSchema: schema157, data: data6 };
+            let err14 = { instancePath: instancePath + "/paths/waivers", schemaPath: "#/$defs/folder/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema158.type, parentSchema: schema158, data: data6 };
             vErrors === null ? vErrors = [err14] : vErrors.push(err14), errors++;
           }
         }
         if (data2.readings !== void 0) {
           let data7 = data2.readings;
           if (typeof data7 == "string") {
-            if (!pattern92.test(data7)) {
-              let err15 = { instancePath: instancePath + "/paths/readings", schemaPath: "#/$defs/folder/pattern", keyword: "pattern", params: { pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$" }, message: 'must match pattern "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$"', schema: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", parentSchema: schema157, data: data7 };
+            if (!pattern93.test(data7)) {
+              let err15 = { instancePath: instancePath + "/paths/readings", schemaPath: "#/$defs/folder/pattern", keyword: "pattern", params: { pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$" }, message: 'must match pattern "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$"', schema: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", parentSchema: schema158, data: data7 };
               vErrors === null ? vErrors = [err15] : vErrors.push(err15), errors++;
             }
           } else {
-            let err16 = { instancePath: instancePath + "/paths/readings", schemaPath: "#/$defs/folder/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema157.type, parentSchema: schema157, data: data7 };
+            let err16 = { instancePath: instancePath + "/paths/readings", schemaPath: "#/$defs/folder/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema158.type, parentSchema: schema158, data: data7 };
             vErrors === null ? vErrors = [err16] : vErrors.push(err16), errors++;
           }
         }
       } else {
-        let err17 = { instancePath: instancePath + "/paths", schemaPath: "#/properties/paths/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema155.properties.paths.type, parentSchema: schema155.properties.paths, data: data2 };
+        let err17 = { instancePath: instancePath + "/paths", schemaPath: "#/properties/paths/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema156.properties.paths.type, parentSchema: schema156.properties.paths, data: data2 };
         vErrors === null ? vErrors = [err17] : vErrors.push(err17), errors++;
       }
     }
@@ -4408,7 +4455,7 @@ function validate82(data, { instancePath = "", parentData, parentDataProperty, r
           }
           var valid8 = _errs27 === errors;
           if (!valid8) {
-            let err20 = { instancePath: instancePath + "/sites", schemaPath: "#/properties/sites/propertyNames", keyword: "propertyNames", params: { propertyName: key2 }, message: "property name must be valid", schema: schema155.properties.sites.propertyNames, parentSchema: schema155.properties.sites, data: data8 };
+            let err20 = { instancePath: instancePath + "/sites", schemaPath: "#/properties/sites/propertyNames", keyword: "propertyNames", params: { propertyName: key2 }, message: "property name must be valid", schema: schema156.properties.sites.propertyNames, parentSchema: schema156.properties.sites, data: data8 };
             vErrors === null ? vErrors = [err20] : vErrors.push(err20), errors++;
           }
         }
@@ -4417,7 +4464,7 @@ function validate82(data, { instancePath = "", parentData, parentDataProperty, r
           if (data9 && typeof data9 == "object" && !Array.isArray(data9)) {
             for (let key4 in data9)
               if (!(key4 === "quota" || key4 === "attachment-slots")) {
-                let err21 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/sites/additionalProperties/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key4 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema155.properties.sites.additionalProperties, data: data9 };
+                let err21 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/sites/additionalProperties/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key4 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema156.properties.sites.additionalProperties, data: data9 };
                 vErrors === null ? vErrors = [err21] : vErrors.push(err21), errors++;
               }
             if (data9.quota !== void 0) {
@@ -4425,17 +4472,17 @@ function validate82(data, { instancePath = "", parentData, parentDataProperty, r
               if (data10 && typeof data10 == "object" && !Array.isArray(data10)) {
                 for (let key5 in data10)
                   if (!(key5 === "volumes" || key5 === "size")) {
-                    let err22 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/quota", schemaPath: "#/properties/sites/additionalProperties/properties/quota/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key5 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema155.properties.sites.additionalProperties.properties.quota, data: data10 };
+                    let err22 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/quota", schemaPath: "#/properties/sites/additionalProperties/properties/quota/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key5 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema156.properties.sites.additionalProperties.properties.quota, data: data10 };
                     vErrors === null ? vErrors = [err22] : vErrors.push(err22), errors++;
                   }
                 if (data10.volumes !== void 0) {
                   let data11 = data10.volumes;
                   if (!(typeof data11 == "number" && !(data11 % 1) && !isNaN(data11) && isFinite(data11))) {
-                    let err23 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/quota/volumes", schemaPath: "#/properties/sites/additionalProperties/properties/quota/properties/volumes/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema155.properties.sites.additionalProperties.properties.quota.properties.volumes.type, parentSchema: schema155.properties.sites.additionalProperties.properties.quota.properties.volumes, data: data11 };
+                    let err23 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/quota/volumes", schemaPath: "#/properties/sites/additionalProperties/properties/quota/properties/volumes/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema156.properties.sites.additionalProperties.properties.quota.properties.volumes.type, parentSchema: schema156.properties.sites.additionalProperties.properties.quota.properties.volumes, data: data11 };
                     vErrors === null ? vErrors = [err23] : vErrors.push(err23), errors++;
                   }
                   if (typeof data11 == "number" && isFinite(data11) && (data11 < 0 || isNaN(data11))) {
-                    let err24 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/quota/volumes", schemaPath: "#/properties/sites/additionalProperties/properties/quota/properties/volumes/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema155.properties.sites.additionalProperties.properties.quota.properties.volumes, data: data11 };
+                    let err24 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/quota/volumes", schemaPath: "#/properties/sites/additionalProperties/properties/quota/properties/volumes/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema156.properties.sites.additionalProperties.properties.quota.properties.volumes, data: data11 };
                     vErrors === null ? vErrors = [err24] : vErrors.push(err24), errors++;
                   }
                 }
@@ -4452,49 +4499,49 @@ function validate82(data, { instancePath = "", parentData, parentDataProperty, r
                   }
                 }
               } else {
-                let err27 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/quota", schemaPath: "#/properties/sites/additionalProperties/properties/quota/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema155.properties.sites.additionalProperties.properties.quota.type, parentSchema: schema155.properties.sites.additionalProperties.properties.quota, data: data10 };
+                let err27 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/quota", schemaPath: "#/properties/sites/additionalProperties/properties/quota/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema156.properties.sites.additionalProperties.properties.quota.type, parentSchema: schema156.properties.sites.additionalProperties.properties.quota, data: data10 };
                 vErrors === null ? vErrors = [err27] : vErrors.push(err27), errors++;
               }
             }
             if (data9["attachment-slots"] !== void 0) {
               let data13 = data9["attachment-slots"];
               if (!(typeof data13 == "number" && !(data13 % 1) && !isNaN(data13) && isFinite(data13))) {
-                let err28 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/attachment-slots", schemaPath: "#/properties/sites/additionalProperties/properties/attachment-slots/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema155.properties.sites.additionalProperties.properties["attachment-slots"].type, parentSchema: schema155.properties.sites.additionalProperties.properties["attachment-slots"], data: data13 };
+                let err28 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/attachment-slots", schemaPath: "#/properties/sites/additionalProperties/properties/attachment-slots/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema156.properties.sites.additionalProperties.properties["attachment-slots"].type, parentSchema: schema156.properties.sites.additionalProperties.properties["attachment-slots"], data: data13 };
                 vErrors === null ? vErrors = [err28] : vErrors.push(err28), errors++;
               }
               if (typeof data13 == "number" && isFinite(data13) && (data13 < 0 || isNaN(data13))) {
-                let err29 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/attachment-slots", schemaPath: "#/properties/sites/additionalProperties/properties/attachment-slots/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema155.properties.sites.additionalProperties.properties["attachment-slots"], data: data13 };
+                let err29 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/attachment-slots", schemaPath: "#/properties/sites/additionalProperties/properties/attachment-slots/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema156.properties.sites.additionalProperties.properties["attachment-slots"], data: data13 };
                 vErrors === null ? vErrors = [err29] : vErrors.push(err29), errors++;
               }
             }
           } else {
-            let err30 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/sites/additionalProperties/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema155.properties.sites.additionalProperties.type, parentSchema: schema155.properties.sites.additionalProperties, data: data9 };
+            let err30 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/sites/additionalProperties/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema156.properties.sites.additionalProperties.type, parentSchema: schema156.properties.sites.additionalProperties, data: data9 };
             vErrors === null ? vErrors = [err30] : vErrors.push(err30), errors++;
           }
         }
       } else {
-        let err31 = { instancePath: instancePath + "/sites", schemaPath: "#/properties/sites/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema155.properties.sites.type, parentSchema: schema155.properties.sites, data: data8 };
+        let err31 = { instancePath: instancePath + "/sites", schemaPath: "#/properties/sites/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema156.properties.sites.type, parentSchema: schema156.properties.sites, data: data8 };
         vErrors === null ? vErrors = [err31] : vErrors.push(err31), errors++;
       }
     }
   } else {
-    let err32 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema155.type, parentSchema: schema155, data };
+    let err32 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema156.type, parentSchema: schema156, data };
     vErrors === null ? vErrors = [err32] : vErrors.push(err32), errors++;
   }
   return validate82.errors = vErrors, errors === 0;
 }
 validate82.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var waivers = validate83, schema164 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "waivers.json", title: "WaiversFile", description: "Waivers: dated, reasoned, signed-for exceptions to one rule for one subject.", type: "object", additionalProperties: !1, required: ["waivers"], properties: { waivers: { type: "array", description: "The waivers.", items: { title: "WaiverDeclaration", type: "object", additionalProperties: !1, required: ["rule", "subject", "reason", "approved-by", "from", "until"], description: "One exception.", properties: { rule: { $ref: "common.json#/$defs/name", description: "The name of the entry in a rule pack, or of the rule." }, subject: { $ref: "common.json#/$defs/sentence", description: "The name of the one subject it is for." }, kind: { type: "string", enum: ["estate", "site", "team", "label", "scope", "server", "volume", "volume-group", "file-system", "branch"], description: "What kind of subject is meant, where two of different kinds share the name." }, reason: { $ref: "common.json#/$defs/sentence", description: "Why the exception is right." }, "approved-by": { $ref: "common.json#/$defs/sentence", description: "Who answers for it." }, from: { $ref: "common.json#/$defs/date", description: "The first day on which it holds." }, until: { $ref: "common.json#/$defs/date", description: "The last day on which it holds." } } } } } };
+var waivers = validate83, schema165 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "waivers.json", title: "WaiversFile", description: "Waivers: dated, reasoned, signed-for exceptions to one rule for one subject.", type: "object", additionalProperties: !1, required: ["waivers"], properties: { waivers: { type: "array", description: "The waivers.", items: { title: "WaiverDeclaration", type: "object", additionalProperties: !1, required: ["rule", "subject", "reason", "approved-by", "from", "until"], description: "One exception.", properties: { rule: { $ref: "common.json#/$defs/name", description: "The name of the entry in a rule pack, or of the rule." }, subject: { $ref: "common.json#/$defs/sentence", description: "The name of the one subject it is for." }, kind: { type: "string", enum: ["estate", "site", "team", "label", "scope", "server", "volume", "volume-group", "file-system", "branch"], description: "What kind of subject is meant, where two of different kinds share the name." }, reason: { $ref: "common.json#/$defs/sentence", description: "Why the exception is right." }, "approved-by": { $ref: "common.json#/$defs/sentence", description: "Who answers for it." }, from: { $ref: "common.json#/$defs/date", description: "The first day on which it holds." }, until: { $ref: "common.json#/$defs/date", description: "The last day on which it holds." } } } } } };
 function validate83(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate83.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     if (data.waivers === void 0) {
-      let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "waivers" }, message: "must have required property 'waivers'", schema: schema164.required, parentSchema: schema164, data };
+      let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "waivers" }, message: "must have required property 'waivers'", schema: schema165.required, parentSchema: schema165, data };
       vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
     }
     for (let key0 in data)
       if (key0 !== "waivers") {
-        let err1 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema164, data };
+        let err1 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema165, data };
         vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
       }
     if (data.waivers !== void 0) {
@@ -4505,32 +4552,32 @@ function validate83(data, { instancePath = "", parentData, parentDataProperty, r
           let data1 = data0[i0];
           if (data1 && typeof data1 == "object" && !Array.isArray(data1)) {
             if (data1.rule === void 0) {
-              let err2 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema164.properties.waivers.items.required, parentSchema: schema164.properties.waivers.items, data: data1 };
+              let err2 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema165.properties.waivers.items.required, parentSchema: schema165.properties.waivers.items, data: data1 };
               vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
             }
             if (data1.subject === void 0) {
-              let err3 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/required", keyword: "required", params: { missingProperty: "subject" }, message: "must have required property 'subject'", schema: schema164.properties.waivers.items.required, parentSchema: schema164.properties.waivers.items, data: data1 };
+              let err3 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/required", keyword: "required", params: { missingProperty: "subject" }, message: "must have required property 'subject'", schema: schema165.properties.waivers.items.required, parentSchema: schema165.properties.waivers.items, data: data1 };
               vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
             }
             if (data1.reason === void 0) {
-              let err4 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/required", keyword: "required", params: { missingProperty: "reason" }, message: "must have required property 'reason'", schema: schema164.properties.waivers.items.required, parentSchema: schema164.properties.waivers.items, data: data1 };
+              let err4 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/required", keyword: "required", params: { missingProperty: "reason" }, message: "must have required property 'reason'", schema: schema165.properties.waivers.items.required, parentSchema: schema165.properties.waivers.items, data: data1 };
               vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
             }
             if (data1["approved-by"] === void 0) {
-              let err5 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/required", keyword: "required", params: { missingProperty: "approved-by" }, message: "must have required property 'approved-by'", schema: schema164.properties.waivers.items.required, parentSchema: schema164.properties.waivers.items, data: data1 };
+              let err5 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/required", keyword: "required", params: { missingProperty: "approved-by" }, message: "must have required property 'approved-by'", schema: schema165.properties.waivers.items.required, parentSchema: schema165.properties.waivers.items, data: data1 };
               vErrors === null ? vErrors = [err5] : vErrors.push(err5), errors++;
             }
             if (data1.from === void 0) {
-              let err6 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/required", keyword: "required", params: { missingProperty: "from" }, message: "must have required property 'from'", schema: schema164.properties.waivers.items.required, parentSchema: schema164.properties.waivers.items, data: data1 };
+              let err6 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/required", keyword: "required", params: { missingProperty: "from" }, message: "must have required property 'from'", schema: schema165.properties.waivers.items.required, parentSchema: schema165.properties.waivers.items, data: data1 };
               vErrors === null ? vErrors = [err6] : vErrors.push(err6), errors++;
             }
             if (data1.until === void 0) {
-              let err7 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/required", keyword: "required", params: { missingProperty: "until" }, message: "must have required property 'until'", schema: schema164.properties.waivers.items.required, parentSchema: schema164.properties.waivers.items, data: data1 };
+              let err7 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/required", keyword: "required", params: { missingProperty: "until" }, message: "must have required property 'until'", schema: schema165.properties.waivers.items.required, parentSchema: schema165.properties.waivers.items, data: data1 };
               vErrors === null ? vErrors = [err7] : vErrors.push(err7), errors++;
             }
             for (let key1 in data1)
               if (!(key1 === "rule" || key1 === "subject" || key1 === "kind" || key1 === "reason" || key1 === "approved-by" || key1 === "from" || key1 === "until")) {
-                let err8 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key1 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema164.properties.waivers.items, data: data1 };
+                let err8 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key1 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema165.properties.waivers.items, data: data1 };
                 vErrors === null ? vErrors = [err8] : vErrors.push(err8), errors++;
               }
             if (data1.rule !== void 0) {
@@ -4560,11 +4607,11 @@ function validate83(data, { instancePath = "", parentData, parentDataProperty, r
             if (data1.kind !== void 0) {
               let data4 = data1.kind;
               if (typeof data4 != "string") {
-                let err13 = { instancePath: instancePath + "/waivers/" + i0 + "/kind", schemaPath: "#/properties/waivers/items/properties/kind/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema164.properties.waivers.items.properties.kind.type, parentSchema: schema164.properties.waivers.items.properties.kind, data: data4 };
+                let err13 = { instancePath: instancePath + "/waivers/" + i0 + "/kind", schemaPath: "#/properties/waivers/items/properties/kind/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema165.properties.waivers.items.properties.kind.type, parentSchema: schema165.properties.waivers.items.properties.kind, data: data4 };
                 vErrors === null ? vErrors = [err13] : vErrors.push(err13), errors++;
               }
               if (!(data4 === "estate" || data4 === "site" || data4 === "team" || data4 === "label" || data4 === "scope" || data4 === "server" || data4 === "volume" || data4 === "volume-group" || data4 === "file-system" || data4 === "branch")) {
-                let err14 = { instancePath: instancePath + "/waivers/" + i0 + "/kind", schemaPath: "#/properties/waivers/items/properties/kind/enum", keyword: "enum", params: { allowedValues: schema164.properties.waivers.items.properties.kind.enum }, message: "must be equal to one of the allowed values", schema: schema164.properties.waivers.items.properties.kind.enum, parentSchema: schema164.properties.waivers.items.properties.kind, data: data4 };
+                let err14 = { instancePath: instancePath + "/waivers/" + i0 + "/kind", schemaPath: "#/properties/waivers/items/properties/kind/enum", keyword: "enum", params: { allowedValues: schema165.properties.waivers.items.properties.kind.enum }, message: "must be equal to one of the allowed values", schema: schema165.properties.waivers.items.properties.kind.enum, parentSchema: schema165.properties.waivers.items.properties.kind, data: data4 };
                 vErrors === null ? vErrors = [err14] : vErrors.push(err14), errors++;
               }
             }
@@ -4617,17 +4664,17 @@ function validate83(data, { instancePath = "", parentData, parentDataProperty, r
               }
             }
           } else {
-            let err23 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema164.properties.waivers.items.type, parentSchema: schema164.properties.waivers.items, data: data1 };
+            let err23 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema165.properties.waivers.items.type, parentSchema: schema165.properties.waivers.items, data: data1 };
             vErrors === null ? vErrors = [err23] : vErrors.push(err23), errors++;
           }
         }
       } else {
-        let err24 = { instancePath: instancePath + "/waivers", schemaPath: "#/properties/waivers/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema164.properties.waivers.type, parentSchema: schema164.properties.waivers, data: data0 };
+        let err24 = { instancePath: instancePath + "/waivers", schemaPath: "#/properties/waivers/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema165.properties.waivers.type, parentSchema: schema165.properties.waivers, data: data0 };
         vErrors === null ? vErrors = [err24] : vErrors.push(err24), errors++;
       }
     }
   } else {
-    let err25 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema164.type, parentSchema: schema164, data };
+    let err25 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema165.type, parentSchema: schema165, data };
     vErrors === null ? vErrors = [err25] : vErrors.push(err25), errors++;
   }
   return validate83.errors = vErrors, errors === 0;

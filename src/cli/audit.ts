@@ -1,0 +1,278 @@
+/** `ullage audit`: judges the main branch's history, answers questions about it, and tries a policy on it. */
+import { readFile } from 'node:fs/promises';
+import { SingleBar } from 'cli-progress';
+import type { Command } from 'commander';
+import { type AuditOptions, auditRecords } from '../audit/audit.ts';
+import { backTest } from '../audit/back-test.ts';
+import type { AuditRecord } from '../audit/record.ts';
+import { commitOn, countWalk, pathsInHistory, type Span } from '../audit/walk.ts';
+import { isDay } from '../estate/dates.ts';
+import { gatherRules, readRulePack } from '../policy/pack.ts';
+import type { PolicyRule } from '../policy/policy.ts';
+import { ParsedFiles, readRevision } from '../policy/revision.ts';
+import { mainBranch } from '../read/compare.ts';
+import { readDocument } from '../read/document.ts';
+import type { GitRepository } from '../read/git.ts';
+import { found, type Outcome, type Problem, refused } from '../read/problem.ts';
+import { decodeText } from '../read/text.ts';
+import {
+  type AuditFormat,
+  type AuditQuestion,
+  answer,
+  auditFormats,
+  auditQuestions,
+  backTestTable,
+  policyTable,
+  recordCsv,
+  recordLine,
+  recordsCsvHead,
+  reportTable,
+} from '../report/audit.ts';
+import { reportProblems } from '../report/problems.ts';
+import { type Finished, reasonOf, terminal } from './edge.ts';
+import { openRecordStore, programId } from './record-store.ts';
+import { withRepository } from './repository.ts';
+
+export interface AuditFlags {
+  readonly repo: string;
+  readonly since?: string;
+  readonly until?: string;
+  readonly show: AuditQuestion;
+  readonly policyOn?: string;
+  readonly try?: string;
+  readonly cache?: string;
+  readonly failOn: 'error' | 'warning';
+  readonly format: AuditFormat;
+}
+
+/** @param write takes what is printed before the end is known: records as lines, as they come */
+export async function runAudit(
+  span: string | undefined,
+  flags: AuditFlags,
+  write: (text: string) => void,
+): Promise<Finished> {
+  const done = await withRepository(flags.repo, (repository) => audit(repository, span, flags, write));
+  if (done.ok) return { output: done.value, code: 0 };
+  return {
+    output: reportProblems(done.problems, terminal()),
+    code: 2,
+    reason: 'not judged: the history could not be audited',
+  };
+}
+
+async function audit(
+  repository: GitRepository,
+  named: string | undefined,
+  flags: AuditFlags,
+  write: (text: string) => void,
+): Promise<Outcome<string>> {
+  const misuse = misusesOf(flags);
+  if (misuse.length > 0) return refused(...misuse);
+  const span = await spanOf(repository, named);
+  if (!span.ok) return span;
+  if (flags.policyOn !== undefined) return policyOn(repository, span.value.to, flags.policyOn, flags.format);
+  const tried = flags.try === undefined ? found(undefined) : await rulesIn(flags.try);
+  const store =
+    flags.cache === undefined ? found(undefined) : await openRecordStore(flags.cache, await programId());
+  if (!tried.ok || !store.ok)
+    return refused(...(tried.ok ? [] : tried.problems), ...(store.ok ? [] : store.problems));
+  const options: AuditOptions = {
+    span: span.value,
+    since: flags.since,
+    until: flags.until,
+    failOn: flags.failOn,
+    tried: tried.value,
+    store: store.value,
+  };
+  const streamed =
+    flags.show === 'records' &&
+    flags.try === undefined &&
+    (flags.format === 'ndjson' || flags.format === 'csv');
+  const records: AuditRecord[] = [];
+  const progress = await progressOn(repository, span.value);
+  try {
+    if (streamed && flags.format === 'csv') write(recordsCsvHead());
+    for await (const record of auditRecords(repository, { ...options, onCommit: progress.step })) {
+      if (!record.ok) return record;
+      if (!streamed) records.push(record.value);
+      else write(flags.format === 'csv' ? recordCsv(record.value) : recordLine(record.value));
+    }
+  } finally {
+    progress.stop();
+  }
+  if (streamed) return found('');
+  const table = flags.try === undefined ? answer(flags.show, records) : backTestTable(backTest(records));
+  return found(reportTable(table, flags.format, terminal()));
+}
+
+function misusesOf({ since, until, policyOn: day, show, try: tried }: AuditFlags): readonly Problem[] {
+  const days = { '--since': since, '--until': until, '--policy-on': day };
+  const problems = Object.entries(days).flatMap(([option, value]): readonly Problem[] =>
+    value === undefined || isDay(value)
+      ? []
+      : [
+          {
+            message: `${option} ${value} is no day in the calendar`,
+            advice: 'Write a date such as 2026-11-20.',
+          },
+        ],
+  );
+  if (tried !== undefined && show !== 'records') {
+    problems.push({
+      message: `--try and --show ${show} were both given`,
+      advice: 'Give one of them: a policy that is tried has an answer of its own.',
+    });
+  }
+  return problems;
+}
+
+/** `FROM..TO`, or one ref for all history up to it; the main branch where nothing is named. */
+export async function spanOf(repository: GitRepository, named: string | undefined): Promise<Outcome<Span>> {
+  const [from, to, ...more] = named === undefined ? [] : named.split('..');
+  if (more.length > 0 || named?.includes('...')) {
+    return refused({
+      message: `${named} is no span of commits`,
+      advice: 'Write FROM..TO with two refs, such as v1..main, or one ref for all history up to it.',
+    });
+  }
+  const end = (to === undefined ? from : to) || ((await mainBranch(repository)) ?? 'HEAD');
+  const last = await repository.resolveCommit(end);
+  const first =
+    to === undefined || from === undefined || from === '' ? undefined : await repository.resolveCommit(from);
+  if (!last.ok || first?.ok === false) {
+    return refused(
+      ...(last.ok ? [] : last.problems),
+      ...(first === undefined || first.ok ? [] : first.problems),
+    );
+  }
+  return found({ to: last.value, ...(first === undefined ? {} : { from: first.value }) });
+}
+
+/** The rules of one pack, with those that it uses of the packs that ship. */
+async function rulesIn(path: string): Promise<Outcome<readonly PolicyRule[]>> {
+  let bytes: Uint8Array;
+  try {
+    bytes = await readFile(path);
+  } catch (error) {
+    return refused({
+      message: `the rule pack ${path} cannot be read: ${reasonOf(error)}`,
+      advice: 'Name a file with --try FILE.',
+    });
+  }
+  const text = decodeText(bytes, path);
+  if (!text.ok) return text;
+  const document = readDocument(text.value, path);
+  if (!document.ok) return document;
+  const pack = readRulePack(document.value);
+  return pack.ok ? gatherRules([pack.value]) : pack;
+}
+
+async function policyOn(
+  repository: GitRepository,
+  to: string,
+  day: string,
+  format: AuditFormat,
+): Promise<Outcome<string>> {
+  const commit = await commitOn(repository, to, day);
+  if (!commit.ok) return commit;
+  const { id, tree } = commit.value;
+  const revision = await readRevision(
+    repository.tree(tree, { revision: id, name: id.slice(0, 12) }),
+    new ParsedFiles(),
+  );
+  return revision.ok
+    ? found(reportTable(policyTable(revision.value, id, day), format, terminal()))
+    : revision;
+}
+
+interface Progress {
+  readonly step: () => void;
+  readonly stop: () => void;
+}
+
+/** A bar with the rate and the time left on a terminal; nothing elsewhere. */
+async function progressOn(repository: GitRepository, span: Span): Promise<Progress> {
+  const quiet: Progress = { step: () => {}, stop: () => {} };
+  if (!process.stderr.isTTY) return quiet;
+  const choices = await pathsInHistory(repository, span.to);
+  const total = choices.ok ? await countWalk(repository, span, choices.value) : undefined;
+  if (total === undefined || total === 0) return quiet;
+  const bar = new SingleBar({
+    format: '{bar} {value} of {total} commits, {rate} a second, {eta_formatted} left',
+    stream: process.stderr,
+    clearOnComplete: true,
+    hideCursor: true,
+    etaBuffer: 100,
+  });
+  const begun = Date.now();
+  let done = 0;
+  bar.start(total, 0, { rate: '0' });
+  return {
+    step: () => {
+      done++;
+      const seconds = (Date.now() - begun) / 1000;
+      bar.increment(1, { rate: seconds > 0 ? (done / seconds).toFixed(0) : '0' });
+    },
+    stop: () => bar.stop(),
+  };
+}
+
+export const addAudit = (
+  program: Command,
+  finish: (finished: Finished) => void,
+  write: (text: string) => void,
+): Command =>
+  program
+    .command('audit')
+    .summary('judge history; try a policy on it')
+    .description(
+      "Judge each commit of the main branch as the gate would have judged it then: against its first parent, by that parent's policy, on the committer's day.",
+    )
+    .argument('[span]', 'FROM..TO, or one ref for all history up to it (default: the main branch)')
+    .option('--repo <dir>', 'the repository', '.')
+    .option('--since <day>', 'only commits of this day and later')
+    .option('--until <day>', 'only commits of this day and earlier')
+    .addOption(
+      program
+        .createOption('--show <question>', 'what to answer')
+        .choices([...auditQuestions])
+        .default('records'),
+    )
+    .option('--policy-on <day>', 'show the policy as it was on a day, and judge nothing')
+    .option('--try <file>', 'a rule pack to judge by in place of the policy of the time')
+    .option('--cache <dir>', 'a folder to keep records in, so that a run that was interrupted goes on')
+    .addOption(
+      program
+        .createOption('--fail-on <level>', 'the level from which a finding fails')
+        .choices(['error', 'warning'])
+        .default('error'),
+    )
+    .addOption(
+      program
+        .createOption('--format <format>', 'what to print')
+        .choices([...auditFormats])
+        .default('text'),
+    )
+    .addHelpText(
+      'after',
+      `
+Questions:
+  records        every commit, its verdict and what it cost
+  merged-anyway  failing changes that were merged all the same
+  loosenings     every loosening of a rule, with from, to and by whom
+  spend          what each team's storage cost, from each change on
+  standing       how long each violation stood
+  waivers        which waivers were used, and which were wanted after their date
+
+Exit codes: 0 done, 2 not judged. A commit that cannot be judged is in the records, with the reason.
+
+Examples:
+  ullage audit
+  ullage audit v1..main --format ndjson
+  ullage audit --since 2026-01-01 --show standing
+  ullage audit --policy-on 2026-03-31
+  ullage audit --try policies/proposed.yaml --cache ~/.cache/ullage`,
+    )
+    .action(async (span: string | undefined, flags: AuditFlags) =>
+      finish(await runAudit(span, flags, write)),
+    );

@@ -1,0 +1,81 @@
+/**
+ * A folder in which the audit keeps its records between runs. Each is one file, named after what it is a record of,
+ * with a checksum and with the program that wrote it. A file that is damaged, or that another program wrote, counts
+ * as not there. Files are written beside their place and renamed into it, so that an interrupted run leaves nothing
+ * half written and two runs at once do each other no harm.
+ *
+ * Whoever may write to the folder may write records that look right: keep it where only you can.
+ */
+import { createHash, randomUUID } from 'node:crypto';
+import { mkdir, readFile, rename, rm, writeFile } from 'node:fs/promises';
+import { dirname, join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import type { RecordStore } from '../audit/audit.ts';
+import { found, type Outcome, refused } from '../read/problem.ts';
+import { isAuditRecord } from '../read/validate.ts';
+import { version } from '../version.ts';
+import { reasonOf } from './edge.ts';
+
+const digest = (text: string | Uint8Array): string => createHash('sha256').update(text).digest('hex');
+
+/** Names this very program: its version, and the file that it runs from, which holds all of it when it is installed. */
+export async function programId(): Promise<string> {
+  const own = await readFile(fileURLToPath(import.meta.url)).catch(() => Buffer.alloc(0));
+  return `${version} ${digest(own)}`;
+}
+
+/**
+ * Opens the folder, making it where it is not there.
+ *
+ * @param program what the records are computed by; those of any other are ignored
+ */
+export async function openRecordStore(folder: string, program: string): Promise<Outcome<RecordStore>> {
+  try {
+    await mkdir(folder, { recursive: true });
+  } catch (error) {
+    return refused({
+      message: `the cache ${folder} cannot be made: ${reasonOf(error)}`,
+      advice: 'Name a folder that can be written to, or leave out --cache.',
+    });
+  }
+  const pathOf = (key: string): string => {
+    const name = digest(JSON.stringify([program, key]));
+    return join(folder, name.slice(0, 2), `${name}.json`);
+  };
+  return found({
+    async get(key) {
+      const text = await readFile(pathOf(key), 'utf8').catch(() => undefined);
+      return text === undefined ? undefined : readBack(text, program, key);
+    },
+    async put(key, record) {
+      const path = pathOf(key);
+      const body = JSON.stringify({ program, key, record });
+      const beside = `${path}.${randomUUID()}`;
+      try {
+        await mkdir(dirname(path), { recursive: true });
+        await writeFile(beside, `${digest(body)}\n${body}`, { flag: 'wx' });
+        await rename(beside, path);
+      } catch {
+        // A full disk costs the next run its time, and this one nothing.
+        await rm(beside, { force: true }).catch(() => {});
+      }
+    },
+  });
+}
+
+function readBack(text: string, program: string, key: string) {
+  const end = text.indexOf('\n');
+  const body = text.slice(end + 1);
+  if (end === -1 || text.slice(0, end) !== digest(body)) return undefined;
+  let value: unknown;
+  try {
+    value = JSON.parse(body);
+  } catch {
+    return undefined;
+  }
+  if (typeof value !== 'object' || value === null) return undefined;
+  if (!('program' in value && 'key' in value && 'record' in value)) return undefined;
+  if (value.program !== program || value.key !== key) return undefined;
+  const { record } = value;
+  return record === null || isAuditRecord(record) ? record : undefined;
+}
