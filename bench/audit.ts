@@ -16,7 +16,9 @@ const ullage = join(import.meta.dirname, '../dist/ullage.js');
 const milliseconds = (begun: bigint): number => Number(process.hrtime.bigint() - begun) / 1e6;
 
 /** Milliseconds until the first record, which parses the whole estate, and for all further ones. */
-async function audit(folder: string): Promise<{ first: number; rest: number; records: number; fails: number }> {
+async function audit(
+  folder: string,
+): Promise<{ first: number; rest: number; records: number; fails: number }> {
   const opened = await GitRepository.open(folder);
   if (!opened.ok) throw new Error(opened.problems[0]?.message);
   const to = execFileSync('git', ['rev-parse', 'main'], { cwd: folder, encoding: 'utf8' }).trim();
@@ -40,7 +42,18 @@ async function audit(folder: string): Promise<{ first: number; rest: number; rec
 
 function gate(folder: string, commit: string): number {
   const begun = process.hrtime.bigint();
-  const args = [ullage, 'gate', '--repo', folder, '--base', `${commit}^`, '--head', commit, '--now', '2026-11-20'];
+  const args = [
+    ullage,
+    'gate',
+    '--repo',
+    folder,
+    '--base',
+    `${commit}^`,
+    '--head',
+    commit,
+    '--now',
+    '2026-11-20',
+  ];
   const { status, stderr } = spawnSync(process.execPath, args, { encoding: 'utf8', maxBuffer: 1 << 28 });
   if (status === 2 || status === null) throw new Error(stderr);
   return milliseconds(begun);

@@ -21,10 +21,11 @@ export function estateFile(file: number, volumes: number): string {
     declared.push(`  ${name}-root: { size: 20 GiB, tier: steady }`);
     const members = [1, 2, 3].map((number) => `${name}-d${number}`);
     for (const member of [...members, `${name}-log`]) {
-      declared.push(`  ${member}:\n    size: 40 GiB\n    tier: bulk\n    labels: { purpose: measure }`);
+      const log = member.endsWith('log') ? `\n    file-system: { mount: /var/log, type: ext4 }` : '';
+      declared.push(`  ${member}:\n    size: 40 GiB\n    tier: bulk\n    labels: { purpose: measure }${log}`);
       attachments.push(`  - { volume: ${member}, server: ${name} }`);
     }
-    groups.push(`  ${name}-g:\n    extent: 64 MiB\n    members: [${members.join(', ')}]\n    file-systems:\n      /srv/${name}: { size: 100 GiB, type: xfs }`);
+    groups.push(`  ${name}-g:\n    extent: 64 MiB\n    members: [${members.join(', ')}]\n    file-systems:\n      /srv/${name}: { size: 107 GiB, type: xfs }`);
   }
   return [
     `team: team-${file % 7}`,

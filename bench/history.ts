@@ -38,7 +38,10 @@ export function buildHistory({ volumes, files, commits, changing }: HistorySize)
     for (let each = 0; each < (number % 10 === 0 ? 3 : 1); each++) {
       const file = (number * 7 + each * 31) % changing;
       const grown = 40 + (number % 60);
-      const text = (texts[file] ?? '').replace(/size: [0-9]+ GiB\n {4}tier: bulk/, `size: ${grown} GiB\n    tier: bulk`);
+      const text = (texts[file] ?? '').replace(
+        /size: [0-9]+ GiB\n {4}tier: bulk/,
+        `size: ${grown} GiB\n    tier: bulk`,
+      );
       texts[file] = text;
       edits.set(path(file), text);
     }
@@ -48,6 +51,9 @@ export function buildHistory({ volumes, files, commits, changing }: HistorySize)
     }
     commit(number, edits);
   }
-  execFileSync('git', ['fast-import', '--quiet', '--done'], { cwd: repository, input: `${stream.join('')}done\n` });
+  execFileSync('git', ['fast-import', '--quiet', '--done'], {
+    cwd: repository,
+    input: `${stream.join('')}done\n`,
+  });
   return repository;
 }

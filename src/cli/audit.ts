@@ -53,6 +53,11 @@ export async function runAudit(
 ): Promise<Finished> {
   const done = await withRepository(flags.repo, (repository) => audit(repository, span, flags, write));
   if (done.ok) return { output: done.value, code: 0 };
+  const [first] = done.problems;
+  if (flags.format === 'ndjson' || flags.format === 'csv') {
+    // What a program reads holds records and nothing else.
+    return { output: '', code: 2, reason: `not judged: ${first?.message}. ${first?.advice}` };
+  }
   return {
     output: reportProblems(done.problems, terminal()),
     code: 2,

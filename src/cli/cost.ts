@@ -1,6 +1,6 @@
 /** `ullage cost`: what the estate costs a month, and why. */
 import type { Command } from 'commander';
-import { ParsedFiles, readRevision } from '../policy/revision.ts';
+import { ParsedFiles, readRevision, withExcerpts } from '../policy/revision.ts';
 import { costBy, type Grouping, groupings, priceEstate } from '../price/cost.ts';
 import { listInForce } from '../price/price-list.ts';
 import { found, refused } from '../read/problem.ts';
@@ -50,7 +50,7 @@ export async function runCost({ repo, at, by, now, format }: CostFlags): Promise
           by,
           sums: costBy(cost.value, estate, by),
         })
-      : cost;
+      : refused(...(await withExcerpts(cost.problems, () => tree.value)));
   });
   if (!priced.ok)
     return {
@@ -78,7 +78,7 @@ export const addCost = (program: Command, finish: (finished: Finished) => void):
     )
     .addOption(
       program
-        .createOption('--format <format>', 'what to print')
+        .createOption('--format <format>', 'what to print; csv and json list every volume and server')
         .choices([...costFormats])
         .default('text'),
     )

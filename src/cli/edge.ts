@@ -11,6 +11,8 @@ export interface Finished {
   readonly code: 0 | 1 | 2;
   /** One line for standard error, where the code is not 0. */
   readonly reason?: string;
+  /** Lines for standard error that are about how it was run, and belong in no report. */
+  readonly remarks?: readonly string[];
 }
 
 /** How wide and in what colours the terminal shows text. */

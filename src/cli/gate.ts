@@ -1,13 +1,16 @@
 /** `ullage gate`: judges a branch against the main branch. */
 import { type Command, InvalidArgumentError } from 'commander';
 import type { JudgedRevisions } from '../audit/attest.ts';
+import { readSettings, settingsFile } from '../estate/settings.ts';
 import { type Judgement, notJudged } from '../policy/judgement.ts';
-import { judgeTrees, ParsedFiles } from '../policy/revision.ts';
-import { whatIsCompared } from '../read/compare.ts';
+import { bareSettings, judgeTrees, ParsedFiles } from '../policy/revision.ts';
+import { type Comparison, uncommittedFiles, whatIsCompared } from '../read/compare.ts';
+import type { GitRepository } from '../read/git.ts';
 import { found } from '../read/problem.ts';
 import { reportJson } from '../report/json.ts';
 import { type ReportFormat, report, reportFormats } from '../report/report.ts';
 import { summaryLine } from '../report/text.ts';
+import { counted } from '../rules/rule.ts';
 import { type AttestFlags, attestMisuse, judgedRevisions, timeOf, writeAttestation } from './attestation.ts';
 import { dayOf, type Finished, terminal, writeReport } from './edge.ts';
 import { withRepository } from './repository.ts';
@@ -30,14 +33,19 @@ interface Gated {
   readonly judgement: Judgement;
   /** What was judged; only where an attestation is asked for, and there were two revisions to judge. */
   readonly revisions: JudgedRevisions | undefined;
+  /** What somebody who named nothing to judge may take for judged, and is not. */
+  readonly remarks: readonly string[];
 }
 
-async function gateToAttest(options: GateOptions & AttestFlags, clock: Date): Promise<Gated> {
+async function gateToAttest(
+  options: GateOptions & AttestFlags & { readonly format?: ReportFormat },
+  clock: Date,
+): Promise<Gated> {
   const day = dayOf(options.now, () => clock);
   const on = day.ok ? day.value : '';
   const misuse = attestMisuse(options);
   const problems = [...(day.ok ? [] : day.problems), ...(misuse === undefined ? [] : [misuse])];
-  if (problems.length > 0) return { judgement: notJudged(problems, on), revisions: undefined };
+  if (problems.length > 0) return unjudged(notJudged(problems, on));
   const gated = await withRepository(options.repo, async (repository) => {
     const compared = await whatIsCompared(repository, options);
     if (!compared.ok) return compared;
@@ -46,9 +54,41 @@ async function gateToAttest(options: GateOptions & AttestFlags, clock: Date): Pr
     const judgement = await judgeTrees(base, head, parsed, { on, failOn: options.failOn });
     const revisions =
       options.attest === undefined ? undefined : await judgedRevisions(compared.value, judgement, parsed);
-    return found({ judgement, revisions });
+    const unnamed = options.head === undefined && options.worktree !== true;
+    const remarks =
+      unnamed && options.format === 'text' ? await remarksOn(repository, compared.value, parsed) : [];
+    return found({ judgement, revisions, remarks });
   });
-  return gated.ok ? gated.value : { judgement: notJudged(gated.problems, on), revisions: undefined };
+  return gated.ok ? gated.value : unjudged(notJudged(gated.problems, on));
+}
+
+const unjudged = (judgement: Judgement): Gated => ({ judgement, revisions: undefined, remarks: [] });
+
+/** About HEAD, judged because nothing else was named. Readings are left out: a branch's own are never judged by. */
+async function remarksOn(
+  repository: GitRepository,
+  { how, head, headCommit, baseCommit, baseRef }: Comparison,
+  parsed: ParsedFiles,
+): Promise<readonly string[]> {
+  const [file] = (await head.list(settingsFile)).files;
+  const settings = file && (await parsed.read(head, file, 'settings', readSettings));
+  const { storage, prices, policies, waivers } = (settings?.ok ? settings.value : bareSettings).paths;
+  const folders = [settingsFile, storage, prices, policies, waivers];
+  const changed = await uncommittedFiles(repository, headCommit, folders);
+  return [
+    ...(how !== 'same'
+      ? []
+      : [
+          headCommit === baseCommit
+            ? `HEAD is ${baseRef} itself; there is nothing to judge.`
+            : `HEAD adds nothing to ${baseRef}; there is nothing to judge.`,
+        ]),
+    ...(changed === 0
+      ? []
+      : [
+          `${counted(changed, 'file is', 'files are')} changed and not committed; ${changed === 1 ? 'it was' : 'they were'} not judged. \`ullage gate --worktree\` judges ${changed === 1 ? 'it' : 'them'}.`,
+        ]),
+  ];
 }
 
 interface ReportTo {
@@ -81,7 +121,7 @@ const exitCodes = { pass: 0, fail: 1, 'not judged': 2 } as const;
 export async function runGate(flags: GateFlags): Promise<Finished> {
   const clock = new Date();
   const gated = await gateToAttest(flags, clock);
-  const { judgement } = gated;
+  const { judgement, remarks } = gated;
   const code = exitCodes[judgement.verdict];
   const failures = (
     await Promise.all([
@@ -93,12 +133,14 @@ export async function runGate(flags: GateFlags): Promise<Finished> {
   ).filter((problem) => problem !== undefined);
   const output = await report(flags.format, judgement, terminal());
   const [failure] = failures;
-  if (failure !== undefined) return { output, code: 2, reason: `${failure.message}. ${failure.advice}` };
-  if (code === 0) return { output, code };
+  if (failure !== undefined)
+    return { output, code: 2, remarks, reason: `${failure.message}. ${failure.advice}` };
+  if (code === 0) return { output, code, remarks };
   const unattested = flags.attest !== undefined && gated.revisions === undefined;
   return {
     output,
     code,
+    remarks,
     reason: `${summaryLine(judgement)}${unattested ? '; no attestation was written' : ''}`,
   };
 }

@@ -73,6 +73,6 @@ export const addHeadroom = (program: Command, finish: (finished: Finished) => vo
         .choices([...headroomFormats])
         .default('text'),
     )
-    .option('--now <date>', 'the day whose prices hold (default: today, in UTC)')
+    .option('--now <date>', 'the day whose prices value idle capacity (default: today, in UTC)')
     .addHelpText('after', '\nExamples:\n  ullage headroom\n  ullage headroom --at main --format json')
     .action(async (flags: HeadroomFlags) => finish(await runHeadroom(flags)));

@@ -9,6 +9,7 @@ import { type Finished, reasonOf } from './edge.ts';
 import { addGate } from './gate.ts';
 import { addHeadroom } from './headroom.ts';
 import { addNew } from './new.ts';
+import { addPolicy } from './policy.ts';
 import { addReading } from './reading.ts';
 import { addRules } from './rules.ts';
 
@@ -32,7 +33,7 @@ function build(finish: (finished: Finished) => void, { out, err }: Streams): Com
     .showSuggestionAfterError()
     .configureOutput({ writeOut: out, writeErr: err })
     .exitOverride();
-  for (const add of [addGate, addCost, addHeadroom, addRules, addNew, addReading]) add(program, finish);
+  for (const add of [addGate, addCost, addHeadroom, addRules, addNew, addReading, addPolicy]) add(program, finish);
   addAudit(program, finish, out);
   return program;
 }
@@ -42,6 +43,7 @@ export async function main(args: readonly string[], streams: Streams = standardS
   let code = 0;
   const finish = (finished: Finished): void => {
     streams.out(finished.output);
+    for (const remark of finished.remarks ?? []) streams.err(`${visible(remark)}\n`);
     if (finished.reason !== undefined) streams.err(`${visible(finished.reason)}\n`);
     code = finished.code;
   };

@@ -16,7 +16,9 @@ import {
 } from '../capacity/readings.ts';
 import { type Estate, serversOfFileSystem } from '../estate/estate.ts';
 import { usualPaths } from '../estate/settings.ts';
+import { type Bytes, showSize } from '../estate/size.ts';
 import { ParsedFiles, readRevision } from '../policy/revision.ts';
+import { offer, quoted } from '../read/nearest.ts';
 import { found, type Outcome, refused } from '../read/problem.ts';
 import { reportProblems } from '../report/problems.ts';
 import { reportReadings } from '../report/readings.ts';
@@ -40,13 +42,15 @@ export async function runReadingAdd(
   if (!added.ok) {
     return { output: reportProblems(added.problems, terminal()), code: 2, reason: 'nothing was added' };
   }
-  const { path, appendable } = added.value;
-  return { output: `${told(path, appendable).join('\n')}\n`, code: 0 };
+  const { path, appendable, declared } = added.value;
+  return { output: `${told(path, appendable, declared).join('\n')}\n`, code: 0 };
 }
 
 interface Added {
   readonly path: string;
   readonly appendable: Appendable;
+  /** Declared sizes of the server's file systems, by mount point. */
+  readonly declared: ReadonlyMap<string, Bytes>;
 }
 
 async function add(
@@ -68,6 +72,14 @@ async function add(
   if (!rows.ok) return rows;
   const estate = await declaredNow(repo);
   if (!estate.ok) return estate;
+  const { mounts } = estate.value;
+  if (!mounts.has(server)) {
+    const servers = [...mounts.keys()];
+    return refused({
+      message: `there is no server ${quoted(server)}`,
+      advice: `${offer(server, servers)}${servers.length === 0 ? 'Declare it under storage/ first.' : serversAre(servers)}`,
+    });
+  }
   const folder = join(repo, estate.value.folder);
   // One file a server: two servers that report at once do not wait for each other.
   const path = join(folder, `${server}.csv`);
@@ -80,7 +92,7 @@ async function add(
       at: time,
       now,
       rows: rows.value,
-      declared: estate.value.mounts,
+      declared: mounts,
       newest: newest.value,
       ...(mount === undefined ? {} : { only: mount }),
     });
@@ -91,7 +103,15 @@ async function add(
   if (!appended.ok) return appended;
   return appendable === undefined
     ? refused({ message: 'no reading was decided on', advice: 'Run it again.' })
-    : found({ path, appendable });
+    : found({ path, appendable, declared: estate.value.sizes.get(server) ?? new Map() });
+}
+
+/** As many names as a line takes. */
+const namedAtMost = 10;
+
+function serversAre(servers: readonly string[]): string {
+  const more = servers.length - namedAtMost;
+  return `The servers are ${servers.slice(0, namedAtMost).join(', ')}${more > 0 ? ` and ${more} more` : ''}.`;
 }
 
 interface SummaryFlags {
@@ -139,6 +159,8 @@ async function dfText(file: string): Promise<Outcome<string>> {
 interface DeclaredNow {
   readonly folder: string;
   readonly mounts: ReadonlyMap<string, readonly string[]>;
+  /** Server -> mount point -> the size that is declared. */
+  readonly sizes: ReadonlyMap<string, ReadonlyMap<string, Bytes>>;
 }
 
 /** The mount points that the files as they are declare, by server, and where readings are kept. */
@@ -149,7 +171,11 @@ async function declaredNow(repo: string): Promise<Outcome<DeclaredNow>> {
     const revision = await readRevision(tree.value, new ParsedFiles());
     if (!revision.ok) return revision;
     const { estate, settings } = revision.value;
-    return found({ folder: (settings?.paths ?? usualPaths).readings, mounts: mountsByServer(estate) });
+    return found({
+      folder: (settings?.paths ?? usualPaths).readings,
+      mounts: mountsByServer(estate),
+      sizes: sizesByServer(estate),
+    });
   });
 }
 
@@ -161,6 +187,16 @@ export function mountsByServer(estate: Estate): ReadonlyMap<string, readonly str
   return mounts;
 }
 
+function sizesByServer(estate: Estate): ReadonlyMap<string, ReadonlyMap<string, Bytes>> {
+  const sizes = new Map<string, Map<string, Bytes>>();
+  for (const system of estate.fileSystems.values()) {
+    for (const server of serversOfFileSystem(estate, system)) {
+      sizes.set(server, (sizes.get(server) ?? new Map()).set(system.mount, system.size));
+    }
+  }
+  return sizes;
+}
+
 /** The time of the newest reading of each of a server's mount points, over every file in the folder. */
 async function newestReadings(folder: string, server: string): Promise<Outcome<ReadonlyMap<string, string>>> {
   const summary = await summarised(folder, { days: 1 });
@@ -169,10 +205,31 @@ async function newestReadings(folder: string, server: string): Promise<Outcome<R
   return found(new Map(uses.map(({ mount, last }) => [mount, last.at])));
 }
 
-function told(path: string, { readings, leftOut, notShown }: Appendable): readonly string[] {
+/**
+ * Whether a measured size is so far from the declared one that another server may be meant. No file system takes a
+ * quarter of its device for itself.
+ */
+const isFarFrom = (declared: Bytes, measured: Bytes): boolean => {
+  const apart = measured > declared ? measured - declared : declared - measured;
+  return apart * 4n > declared;
+};
+
+function told(
+  path: string,
+  { readings, leftOut, notShown }: Appendable,
+  declared: ReadonlyMap<string, Bytes>,
+): readonly string[] {
   return [
     `Added to ${path}:`,
-    ...readings.map(({ server, mount, at }) => `  ${server} ${mount} at ${at}`),
+    ...readings.flatMap(({ server, mount, at, size }) => {
+      const said = declared.get(mount);
+      return [
+        `  ${server} ${mount} at ${at}`,
+        ...(said !== undefined && isFarFrom(said, size)
+          ? [`    measured ${showSize(size, 0)}, declared ${showSize(said)}: is this the right server?`]
+          : []),
+      ];
+    }),
     ...(leftOut.length === 0 ? [] : ['Left out:', ...leftOut.map(({ mount, why }) => `  ${mount}: ${why}`)]),
     ...(notShown.length === 0
       ? []
@@ -183,7 +240,7 @@ function told(path: string, { readings, leftOut, notShown }: Appendable): readon
 export const addReading = (program: Command, finish: (finished: Finished) => void): Command => {
   const reading = program
     .command('reading')
-    .summary('add measured use')
+    .summary('keep readings of measured use')
     .description('Keep readings of measured use, from which headroom and forecasts are worked out.');
   reading
     .command('add')

@@ -18,10 +18,14 @@ import { reasonOf } from './edge.ts';
 
 const digest = (text: string | Uint8Array): string => createHash('sha256').update(text).digest('hex');
 
-/** Names this very program: its version, and the file that it runs from, which holds all of it when it is installed. */
+/**
+ * Names this very program: its version, and what the file holds that it was started from. An installed program names
+ * all its parts in that file, by what they hold.
+ */
 export async function programId(): Promise<string> {
-  const own = await readFile(fileURLToPath(import.meta.url)).catch(() => Buffer.alloc(0));
-  return `${version} ${digest(own)}`;
+  const files = [process.argv[1] ?? '', fileURLToPath(import.meta.url)];
+  const held = await Promise.all(files.map((file) => readFile(file).catch(() => Buffer.alloc(0))));
+  return [version, ...held.map(digest)].join(' ');
 }
 
 /**

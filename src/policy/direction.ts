@@ -6,8 +6,8 @@
 import { Decimal } from 'decimal.js';
 import { onBase, onHead } from '../change/change.ts';
 import type { Settings, Site } from '../estate/settings.ts';
-import { bytes, parseSize, showSize } from '../estate/size.ts';
-import type { PriceList, Tier } from '../price/price-list.ts';
+import { type Bytes, bytes, parseSize, showSize } from '../estate/size.ts';
+import type { Machine, PriceList, Tier } from '../price/price-list.ts';
 import { rules } from '../rules/registry.ts';
 import { levels, type Parameter, type PolicyChange, type Rule } from '../rules/rule.ts';
 import type { Policy, PolicyRule, Waiver } from './policy.ts';
@@ -252,34 +252,65 @@ function priceListChanges(base: readonly PriceList[], head: readonly PriceList[]
         : [change('neither', 'price-list', name, undefined, undefined, now.place.file, onHead(now.place))];
     if (now === undefined)
       return [change('neither', 'price-list', name, undefined, old.place.file, undefined, onBase(old.place))];
-    return priceKeys(old, now).map(([key, was, is]) =>
-      change('neither', 'price-list', name, key, was, is, onHead(now.place)),
+    return priceKeys(old, now).map(({ key, from: was, to, place }) =>
+      change('neither', 'price-list', name, key, was, to, place),
     );
   });
 }
 
-function priceKeys(
-  old: PriceList,
-  now: PriceList,
-): readonly (readonly [string, string | undefined, string | undefined])[] {
-  const flat = (list: PriceList): ReadonlyMap<string, string> => {
-    const keys = new Map<string, string>();
-    for (const tier of list.tiers.values()) keys.set(`tier ${tier.name}`, tierText(tier));
-    for (const { name, running, stopped } of list.machines.values())
-      keys.set(`machine ${name}`, `${running.toFixed()} running, ${stopped.toFixed()} stopped`);
-    return keys;
-  };
-  const before = flat(old);
-  const after = flat(now);
-  return allNames(before, after)
-    .filter((key) => before.get(key) !== after.get(key))
-    .map((key) => [key, before.get(key), after.get(key)] as const);
+interface PriceKey {
+  readonly key: string;
+  readonly from: string | undefined;
+  readonly to: string | undefined;
+  readonly place: PolicyChange['place'];
 }
 
-/** A tier on one line, by the keys of its file; amounts in plain figures, however small. */
-function tierText(tier: Tier): string {
+/** What differs between two lists, key by key; a tier or a machine that one of them has not is one line. */
+function priceKeys(old: PriceList, now: PriceList): readonly PriceKey[] {
+  const keys: PriceKey[] = [];
+  const differ = (
+    what: string,
+    before: ReadonlyMap<string, string> | undefined,
+    after: ReadonlyMap<string, string> | undefined,
+    place: PolicyChange['place'],
+  ): void => {
+    if (before === undefined || after === undefined) {
+      keys.push({ key: what, from: onOneLine(before), to: onOneLine(after), place });
+      return;
+    }
+    for (const key of new Set([...before.keys(), ...after.keys()])) {
+      const [from, to] = [before.get(key), after.get(key)];
+      if (from !== to) keys.push({ key: `${what}, ${key}`, from, to, place });
+    }
+  };
+  for (const name of allNames(old.machines, now.machines)) {
+    const [before, after] = [old.machines.get(name), now.machines.get(name)];
+    const place = after === undefined ? onBase(old.place) : onHead(now.place);
+    differ(`machine ${name}`, before && machineKeys(before), after && machineKeys(after), place);
+  }
+  for (const name of allNames(old.tiers, now.tiers)) {
+    const [before, after] = [old.tiers.get(name), now.tiers.get(name)];
+    const place = after === undefined ? before && onBase(before.place) : onHead(after.place);
+    differ(`tier ${name}`, before && tierKeys(before), after && tierKeys(after), place);
+  }
+  return keys;
+}
+
+const onOneLine = (keys: ReadonlyMap<string, string> | undefined): string | undefined =>
+  keys && [...keys].map(([key, value]) => `${key} ${value}`).join(', ');
+
+const machineKeys = ({ running, stopped }: Machine): ReadonlyMap<string, string> =>
+  new Map([
+    ['running', running.toFixed()],
+    ['stopped', stopped.toFixed()],
+  ]);
+
+/** A tier by the keys of its file; amounts in plain figures, however small. */
+function tierKeys(tier: Tier): ReadonlyMap<string, string> {
+  const [first, ...others] = tier.bands;
+  const single = others.length === 0 && first !== undefined && first.upTo === undefined;
   const bands = tier.bands.map(
-    ({ upTo, rate }) => `${rate.toFixed()}${upTo === undefined ? '' : ` up to ${showSize(upTo)}`}`,
+    ({ upTo, rate }) => `${rate.toFixed()}${upTo === undefined ? '' : ` up to ${showSizeExactly(upTo)}`}`,
   );
   const bounds: readonly (readonly [string, bigint | number | undefined])[] = [
     ['minimum-billed', tier.minimumBilled],
@@ -290,13 +321,15 @@ function tierText(tier: Tier): string {
     ['io-maximum', tier.ioMaximum],
     ['servers-a-volume', tier.serversAVolume],
   ];
-  return [
-    `${bands.join(', ')} per ${tier.unitName}`,
-    ...(tier.flat.isZero() ? [] : [`flat ${tier.flat.toFixed()}`]),
-    ...bounds.flatMap(([key, value]) =>
-      value === undefined ? [] : [`${key} ${typeof value === 'bigint' ? showSize(bytes(value)) : value}`],
-    ),
-  ].join(', ');
+  return new Map([
+    single ? ['rate', first.rate.toFixed()] : ['bands', bands.join(', then ')],
+    ['per', tier.unitName],
+    ...(tier.flat.isZero() ? [] : [['flat', tier.flat.toFixed()] as const]),
+    ...bounds.flatMap(([key, value]) => {
+      const shownAs = showLimit(value);
+      return shownAs === undefined ? [] : [[key, shownAs] as const];
+    }),
+  ]);
 }
 
 function settingsChanges(base: Settings, head: Settings): readonly PolicyChange[] {
@@ -308,8 +341,9 @@ function settingsChanges(base: Settings, head: Settings): readonly PolicyChange[
     key: string,
     from: string | undefined,
     to: string | undefined,
+    where: PolicyChange['place'] = place,
   ): void => {
-    if (from !== to) changes.push(change(direction, 'settings', 'ullage.yaml', key, from, to, place));
+    if (from !== to) changes.push(change(direction, 'settings', 'ullage.yaml', key, from, to, where));
   };
   differ('unknown', 'currency', base.currency, head.currency);
   differ('unknown', 'month', base.month, head.month);
@@ -323,7 +357,7 @@ function settingsChanges(base: Settings, head: Settings): readonly PolicyChange[
       const [from, to] = [read(old), read(now)];
       if (from === to) continue;
       // No limit is the loosest limit; a site that comes with one is new to both.
-      const direction =
+      const direction: Direction =
         old === undefined
           ? 'neither'
           : to === undefined
@@ -333,14 +367,21 @@ function settingsChanges(base: Settings, head: Settings): readonly PolicyChange[
               : to > from
                 ? 'looser'
                 : 'tighter';
-      differ(direction, `sites.${name}.${key}`, showLimit(from), showLimit(to));
+      const where = now === undefined ? old && onBase(old.place) : onHead(now.place);
+      differ(direction, `sites.${name}.${key}`, showLimit(from), showLimit(to), where);
     }
   }
   return changes;
 }
 
 const showLimit = (limit: bigint | number | undefined): string | undefined =>
-  typeof limit === 'bigint' ? `${limit} B` : limit?.toString();
+  typeof limit === 'bigint' ? showSizeExactly(bytes(limit)) : limit?.toString();
+
+/** As large a unit as takes the size whole: two sizes that differ never read alike. */
+const showSizeExactly = (size: Bytes): string => {
+  const shown = showSize(size);
+  return shown.startsWith('≈') ? `${size} B` : shown;
+};
 
 const siteLimits: readonly (readonly [string, (site: Site | undefined) => bigint | number | undefined])[] = [
   ['quota.volumes', (site) => site?.quota.volumes],

@@ -129,7 +129,51 @@ export interface Reading {
 /** Reads a revision whole, or says everything that is wrong with it. */
 export async function readRevision(tree: Tree, parsed: ParsedFiles): Promise<Outcome<Revision>> {
   const { revision, problems } = (await readFiles(tree, parsed))(undefined);
-  return problems.length > 0 ? refused(...problems) : found(revision);
+  return problems.length > 0 ? refused(...(await withExcerpts(problems, () => tree))) : found(revision);
+}
+
+/**
+ * Gives problems the source line that they point at. What is wrong between files is found when their text is gone,
+ * so it is read again, and only then.
+ *
+ * @param treeOf the tree that a problem's place is in
+ */
+export async function withExcerpts(
+  problems: readonly Problem[],
+  treeOf: (problem: Problem) => Tree,
+): Promise<readonly Problem[]> {
+  const wanting = new Map<Tree, Set<string>>();
+  for (const problem of problems) {
+    if (problem.place === undefined || problem.excerpt !== undefined) continue;
+    const files = wanting.get(treeOf(problem)) ?? new Set();
+    wanting.set(treeOf(problem), files.add(problem.place.file));
+  }
+  const lines = new Map<Tree, ReadonlyMap<string, readonly string[]>>();
+  for (const [tree, files] of wanting) lines.set(tree, await linesOf(tree, files));
+  return problems.map((problem) => {
+    const { place } = problem;
+    if (place === undefined || problem.excerpt !== undefined) return problem;
+    const excerpt = lines.get(treeOf(problem))?.get(place.file)?.[place.line - 1];
+    return excerpt === undefined ? problem : { ...problem, excerpt };
+  });
+}
+
+/** The lines of some files. A place may name what is no file of the tree, or no text; it has no line to show. */
+async function linesOf(
+  tree: Tree,
+  paths: ReadonlySet<string>,
+): Promise<ReadonlyMap<string, readonly string[]>> {
+  const { files } = await tree.list(...paths);
+  const read = await Promise.all(
+    files
+      .filter(({ path }) => paths.has(path))
+      .map(async (file) => {
+        const content = await tree.read(file);
+        const text = content.ok ? decodeText(content.value, file.path) : content;
+        return text.ok ? ([[file.path, text.value.split(/\r?\n/)]] as const) : [];
+      }),
+  );
+  return new Map(read.flat());
 }
 
 /**
@@ -326,23 +370,32 @@ export async function judgeTrees(
   const [before, after] = await Promise.all([readFiles(base, parsed), readFiles(head, parsed)]);
   const onBase = before(undefined);
   const onHead = after(onBase);
-  if (onBase.problems.length === 0 && onHead.problems.length === 0) {
-    return judgeRevisions(onBase.revision, onHead.revision, options);
-  }
   const labels = { base: onBase.revision.label, head: onHead.revision.label };
-  return notJudged(problemsOfBoth(onBase, onHead, options.on), options.on, labels);
+  const shownIn = ({ revision }: Problem): Tree => (revision === 'base' ? base : head);
+  const told = async (problems: readonly Problem[]): Promise<Judgement> =>
+    notJudged(await withExcerpts(problems, shownIn), options.on, labels);
+  if (onBase.problems.length > 0 || onHead.problems.length > 0)
+    return told(problemsOfBoth(onBase, onHead, options.on));
+  const judgement = judgeRevisions(onBase.revision, onHead.revision, options);
+  if (judgement.verdict !== 'not judged' || judgement.problems.every(({ place }) => place === undefined))
+    return judgement;
+  // The judge tells no revision apart; what each of the two lacks by itself can be told.
+  const known = problemsOfBoth(onBase, onHead, options.on);
+  const keys = new Set(known.map(keyOf));
+  return told([...known, ...judgement.problems.filter((problem) => !keys.has(keyOf(problem)))]);
 }
+
+const keyOf = ({ place, message }: Problem): string =>
+  `${place?.file}:${place?.line}:${place?.column} ${message}`;
 
 /** The head's problems, then the base's own; what both have is the base's, and is said to be there already. */
 function problemsOfBoth(base: Reading, head: Reading, on: string): readonly Problem[] {
-  const key = ({ place, message }: Problem): string =>
-    `${place?.file}:${place?.line}:${place?.column} ${message}`;
   const onBase = [...base.problems, ...unpricedIn(base, head, on)].map(
     (problem): Problem => ({ ...problem, revision: 'base' }),
   );
-  const known = new Set(onBase.map(key));
+  const known = new Set(onBase.map(keyOf));
   const onHead = [...head.problems, ...unpricedIn(head, base, on)]
-    .filter((problem) => !known.has(key(problem)))
+    .filter((problem) => !known.has(keyOf(problem)))
     .map((problem): Problem => ({ ...problem, revision: 'head' }));
   return [...onHead, ...onBase];
 }

@@ -254,7 +254,9 @@ function brokenPlaces(
   errors: YamlDocument.Parsed['errors'],
   problemAt: (offset: number, message: string, advice: string) => Problem,
 ): readonly Problem[] {
-  const inOrder = errors
+  // Where a tab indents, whatever else is wrong comes of it.
+  const tabs = errors.filter(({ code }) => code === 'TAB_AS_INDENT');
+  const inOrder = (tabs.length > 0 ? tabs : errors)
     .toSorted((a, b) => a.pos[0] - b.pos[0])
     .map(({ pos, message }) =>
       problemAt(

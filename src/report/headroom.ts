@@ -3,7 +3,7 @@ import { freeShare, type Layer, layers, type Room } from '../capacity/headroom.t
 import type { Idle } from '../capacity/idle.ts';
 import type { DeviceAccount, LayerAccount } from '../capacity/layers.ts';
 import { fillableBytes } from '../capacity/readings.ts';
-import { type Bytes, unitBytes } from '../estate/size.ts';
+import { type Bytes, bytes, unitBytes } from '../estate/size.ts';
 import { showMoney, sumMoney } from '../price/money.ts';
 import { showAmount, showMeasure, showShare } from './amounts.ts';
 import { atLeast, drawHeadline, drawSections, type Screen } from './draw.ts';
@@ -96,6 +96,10 @@ const size = (amount: Bytes): string => showMeasure('bytes', amount);
 /** In GiB to two decimals, since a column of one unit is read down. */
 const gib = (amount: Bytes): string => (Number((amount * 100n) / unitBytes.GiB) / 100).toFixed(2);
 
+/** What is given to no file system; where more is given than there is, by how much. */
+const idleGib = (notGiven: Bytes): string =>
+  notGiven < 0n ? `over by ${gib(bytes(-notGiven))}` : gib(notGiven);
+
 /** One row for each file system; a group's own figures stand with its first. */
 function accountSection(accounts: readonly LayerAccount[]): readonly Section[] {
   if (accounts.length === 0) return [];
@@ -132,7 +136,7 @@ function accountRows({
   notGiven,
   devices,
 }: LayerAccount): readonly (readonly string[])[] {
-  const own = [carrier.name, gib(bought), carrier.kind === 'volume' ? '' : gib(kept), gib(notGiven)];
+  const own = [carrier.name, gib(bought), carrier.kind === 'volume' ? '' : gib(kept), idleGib(notGiven)];
   if (devices.length === 0) return [[...own, 'none', '', '', '', '']];
   return devices.map((device, index) => [
     ...(index === 0 ? own : ['', '', '', '']),

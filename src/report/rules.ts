@@ -1,4 +1,5 @@
 /** What the rules say of themselves, as text, Markdown or JSON: nothing here is written twice. */
+import type { Example } from '../rules/example.ts';
 import type { Parameter, Rule } from '../rules/rule.ts';
 import { atLeast, drawHeadline, drawSections, type Screen } from './draw.ts';
 import { markdownAdvice, markdownText } from './escape.ts';
@@ -45,13 +46,13 @@ export function reportRule(rule: Rule, format: RuleFormat, screen: Screen): stri
     case 'markdown':
       return ruleMarkdown(rule);
     case 'text':
-      return `${[...drawHeadline(rule.name, 'plain', atLeast(screen)), ...drawSections(ruleSections(rule), atLeast(screen))].join('\n')}\n`;
+      return `${[...drawHeadline(rule.name, 'plain', atLeast(screen)), ...drawSections(ruleSections(rule), atLeast(screen)), ...exampleText(rule)].join('\n')}\n`;
   }
 }
 
 const json = (value: unknown): string => `${JSON.stringify(value, null, 2)}\n`;
 
-const ruleFacts = ({ name, about, level, refuses, why, advice, parameters, needs }: Rule) => ({
+const ruleFacts = ({ name, about, level, refuses, why, advice, parameters, needs, examples }: Rule) => ({
   name,
   about,
   level,
@@ -59,6 +60,7 @@ const ruleFacts = ({ name, about, level, refuses, why, advice, parameters, needs
   why,
   advice,
   needs,
+  examples,
   parameters: Object.entries(parameters).map(([key, { schema, looser }]) => ({
     name: key,
     looser,
@@ -80,7 +82,6 @@ function ruleSections(rule: Rule): readonly Section[] {
       ? sentence('Parameters', 'None but name, level, where and enabled, which every rule takes.')
       : { title: 'Parameters', blocks: [{ kind: 'table', table: parameterTable(parameters) }] },
     sentence('Level', `${rule.level}, unless the entry sets another.`),
-    sentence('In a pack', exampleEntry(rule)),
   ];
 }
 
@@ -104,25 +105,47 @@ const looserWords: { readonly [L in Parameter['looser']]: string } = {
   unknown: 'cannot be told',
 };
 
-/** An entry with a value for everything the rule needs, taken from the schemas' own examples. */
-function exampleEntry({ name, parameters, needs }: Rule): string {
-  const [need] = needs;
-  const schema = need === undefined ? undefined : parameters[need]?.schema;
-  const value = schema === undefined ? undefined : exampleOf(schema);
-  return value === undefined ? `- { rule: ${name} }` : `- { rule: ${name}, ${need}: ${value} }`;
+/** A part of an example, and what it is. */
+interface Listing {
+  readonly title: string;
+  readonly yaml: string;
 }
 
-function exampleOf(schema: Readonly<Record<string, unknown>>): string {
-  const reference = String(schema.$ref ?? '');
-  if (reference.endsWith('/size')) return '100 GiB';
-  if (reference.endsWith('/amount')) return '"120.00"';
-  if (reference.endsWith('/date')) return '2026-12-24';
-  const [first] = Array.isArray(schema.enum) ? schema.enum : [];
-  if (first !== undefined) return String(first);
-  if (schema.type === 'array') return '[]';
-  if (schema.type === 'object') return '{}';
-  return String(schema.default ?? schema.minimum ?? 10);
-}
+/** The entry, main and the branch of an example; what is the same for all of them is left out. */
+const listings = ({ entry, main, branch, altered, readings }: Example): readonly Listing[] => [
+  { title: 'the entry in a pack', yaml: `- ${entry}` },
+  ...(altered === undefined
+    ? []
+    : [
+        { title: 'another entry, on main', yaml: `- ${altered.main}` },
+        { title: 'the same entry, on the branch', yaml: `- ${altered.branch}` },
+      ]),
+  ...(main === undefined ? [] : [{ title: 'main', yaml: main.trim() }]),
+  ...(readings === undefined ? [] : [{ title: 'readings on main', yaml: readings.trim() }]),
+  { title: main === branch ? 'the branch, the same' : 'the branch', yaml: branch.trim() },
+];
+
+const exampleTitles = [
+  ['fails', 'A branch that it refuses'],
+  ['passes', 'A branch that it lets pass'],
+] as const;
+
+const exampleText = ({ examples }: Rule): readonly string[] =>
+  exampleTitles.flatMap(([outcome, title]) => [
+    '',
+    `${title}`,
+    `  ${examples[outcome].story}`,
+    ...listings(examples[outcome]).flatMap(({ title: part, yaml }) => [
+      `  ${part}`,
+      ...yaml.split('\n').map((line) => `    ${line}`.trimEnd()),
+    ]),
+  ]);
+
+const exampleMarkdown = ({ examples }: Rule): readonly string[] =>
+  exampleTitles.map(([outcome, title]) => {
+    const parts = listings(examples[outcome]).map(({ title: part, yaml }) => `# ${part}\n${yaml}`);
+    return `**${title}.** ${markdownText(examples[outcome].story)}\n\n\`\`\`yaml\n${parts.join('\n\n')}\n\`\`\``;
+  });
 
 function ruleMarkdown(rule: Rule): string {
   const parameters = Object.entries(rule.parameters);
@@ -133,7 +156,7 @@ function ruleMarkdown(rule: Rule): string {
     `**Why** ${markdownText(rule.why)}`,
     `**What to do** ${markdownAdvice(rule.advice)}`,
     ...(parameters.length === 0 ? [] : [[head, ...rows].join('\n')]),
-    `\`\`\`yaml\n${exampleEntry(rule)}\n\`\`\``,
+    ...exampleMarkdown(rule),
     '',
   ].join('\n\n');
 }

@@ -53,16 +53,30 @@ export interface Spoken {
 const longestHeadline = 400;
 
 /** The verdict and the reason on one line, harmless in any place. */
-export function summaryLine({ verdict, reasons }: Judgement): string {
-  const [first = 'no reason given', ...others] = reasons;
-  switch (verdict) {
-    case 'pass':
-      return `pass: ${clipped(reasons.join('; '), longestHeadline)}`;
-    case 'fail':
-      return `fail: ${clipped(first, longestHeadline)}${others.length === 0 ? '' : `, and ${counted(others.length, 'more finding')}`}`;
+export function summaryLine(judgement: Judgement): string {
+  const [first = 'no reason given', ...others] = judgement.reasons;
+  switch (judgement.verdict) {
+    case 'pass': {
+      const count = judgement.changes.filter(destroys).length;
+      const loss = count === 0 ? [] : [`${count} ${count === 1 ? 'destroys' : 'destroy'} ${lost}`];
+      return `pass: ${clipped([first, ...loss, ...others].join('; '), longestHeadline)}`;
+    }
+    case 'fail': {
+      const more = others.length === 0 ? '' : `, and ${counted(others.length, 'more finding')}`;
+      const loss = destroySentence(judgement.changes);
+      return `fail: ${clipped(first, longestHeadline)}${more}${loss === undefined ? '' : `; ${loss}`}`;
+    }
     case 'not judged':
       return `not judged: ${clipped(first, longestHeadline)}`;
   }
+}
+
+const lost = 'what only a backup brings back';
+
+/** How many changes destroy; undefined where none does. */
+function destroySentence(changes: readonly Change[]): string | undefined {
+  const count = changes.filter(destroys).length;
+  return count === 0 ? undefined : `${counted(count, 'change destroys', 'changes destroy')} ${lost}`;
 }
 
 export function spoken(judgement: Judgement): Spoken {
@@ -105,7 +119,7 @@ function spokenJudged(judged: Judged): Spoken {
       ...costSections(judged),
       ...headroomSection(judged.headroom),
       ...policySection(judged),
-      ...waiverSection(judged.waivers),
+      ...waiverSection(judged),
     ],
   };
 }
@@ -132,25 +146,32 @@ function costSentence({ cost, afterAtJudgingPrices }: Judged): string {
   return sentences.join(' ');
 }
 
-function whatToDo({ verdict, findings, changes }: Judged): Field {
+function whatToDo({ verdict, findings, changes, policyChanges }: Judged): Field {
+  const loosened = policySentence(policyChanges);
   const failing = findings.filter(({ fails }) => fails);
   const [first] = failing;
   if (verdict === 'fail' && first !== undefined) {
     const rest =
       failing.length === 1 ? '' : ` For the ${counted(failing.length - 1, 'other finding')}, see below.`;
-    return { label: 'To do', form: 'advice', text: `${adviceOf(first)}${rest}` };
+    return { label: 'To do', form: 'advice', text: `${adviceOf(first)}${rest}${loosened}` };
   }
-  const destroying = changes.filter(destroys).length;
-  if (destroying > 0) {
-    return line(
-      'To do',
-      `Read the cautions below before you merge: ${counted(destroying, 'change destroys', 'changes destroy')} what only a backup brings back.`,
-    );
+  const loss = destroySentence(changes);
+  if (loss !== undefined) {
+    return line('To do', `Read the cautions below before you merge: ${loss}.${loosened}`);
   }
   const read = findings.some((finding) => groupOf(finding) === 'warns')
     ? ' Read the warnings and notes below.'
     : '';
-  return line('To do', `Nothing stands against a merge.${read}`);
+  return line('To do', `No rule forbids the merge.${loosened}${read}`);
+}
+
+/** A pass is not the last word on a looser policy; what cannot be told counts as looser. */
+function policySentence(changes: readonly PolicyChange[]): string {
+  const looser = changes.filter(({ direction }) => direction === 'looser').length;
+  const count = looser + changes.filter(({ direction }) => direction === 'unknown').length;
+  if (count === 0) return '';
+  const loosens = looser === count ? 'loosens' : looser === 0 ? 'may loosen' : 'loosens, or may loosen,';
+  return ` It ${loosens} the policy in ${counted(count, 'place')}; whoever answers for the policy decides. See Policy changes.`;
 }
 
 function judgedSentence({ base, head, on, policyFrom, failOn }: Judged): string {
@@ -249,12 +270,9 @@ function cautionSection({ changes, findings }: Judged): readonly Section[] {
   const advised = findings.some(
     (finding) => groupOf(finding) !== 'gone' && finding.advice.includes(cautions),
   );
-  const destroying = changes.filter(destroys).length;
-  if (destroying === 0 && !advised) return [];
-  const count =
-    destroying === 0
-      ? 'What is advised here cannot all be undone.'
-      : `${counted(destroying, 'change destroys', 'changes destroy')} what only a backup brings back.`;
+  const loss = destroySentence(changes);
+  if (loss === undefined && !advised) return [];
+  const count = loss === undefined ? 'What is advised here cannot all be undone.' : `${loss}.`;
   return [{ title: 'Cautions', blocks: [sentence(count), sentence(cautions)] }];
 }
 
@@ -468,20 +486,21 @@ function policySection({ policyChanges, proposed, policyFrom }: Judged): readonl
 }
 
 const policyKinds: Readonly<Record<PolicyChange['of'], string>> = {
-  rule: 'rule',
-  waiver: 'waiver',
-  'price-list': 'price list',
-  settings: 'settings',
+  rule: 'rule ',
+  waiver: 'waiver ',
+  // The name of a list says that it is one.
+  'price-list': '',
+  settings: 'settings ',
 };
 
 function policyEntry({ direction, of, name, key, from, to, place }: PolicyChange): Entry {
-  const what = `${policyKinds[of]} ${name}${key === undefined ? '' : `, ${key}`}`;
+  const what = `${policyKinds[of]}${name}${key === undefined ? '' : `, ${key}`}`;
   return {
     lead: {
       word: directionWord(direction),
       tone: direction === 'looser' || direction === 'unknown' ? 'caution' : 'plain',
     },
-    text: `${what} ${alteration(from, to)}`,
+    text: `${what} ${alteration(name, from, to)}`,
     excerpt: undefined,
     fields: place === undefined ? [] : [atRevision(place)],
   };
@@ -494,21 +513,29 @@ function directionWord(direction: PolicyChange['direction']): string {
     case 'neither':
       return direction;
     case 'unknown':
-      return 'looser or tighter';
+      return 'cannot be told';
   }
 }
 
-function alteration(from: string | undefined, to: string | undefined): string {
+/** A rule that its entry does not rename says its name once. */
+function alteration(name: string, from: string | undefined, to: string | undefined): string {
   if (from === undefined && to === undefined) return 'is altered';
-  if (from === undefined) return `is new: ${to}`;
-  if (to === undefined) return `is taken away; it was ${from}`;
+  if (from === undefined) return to === name ? 'is new' : `is new: ${to}`;
+  if (to === undefined) return from === name ? 'is taken away' : `is taken away; it was ${from}`;
   return `goes from ${from} to ${to}`;
 }
 
 // Waivers
 
-function waiverSection(uses: readonly WaiverUse[]): readonly Section[] {
+/** A waiver that is over is of interest where its subject is, or the policy; else there are the more of them the older the estate. */
+function waiverSection(judged: Judged): readonly Section[] {
+  const { waivers: uses, findings, changes, policyChanges } = judged;
+  const named = new Set([...findings, ...changes].map(({ subject }) => subject.name));
+  const isQuiet = ({ state, waiver }: WaiverUse): boolean =>
+    state === 'expired' && policyChanges.length === 0 && !named.has(waiver.subject);
+  const quiet = uses.filter(isQuiet);
   const entries = uses.flatMap((use): readonly Entry[] => {
+    if (isQuiet(use)) return [];
     const said = waiverState(use);
     const { rule, subject, place } = use.waiver;
     return said === undefined
@@ -522,9 +549,23 @@ function waiverSection(uses: readonly WaiverUse[]): readonly Section[] {
           },
         ];
   });
-  return entries.length === 0
-    ? []
-    : [{ title: 'Waivers to look at', blocks: [{ kind: 'entries', entries }] }];
+  const blocks: Block[] = entries.length === 0 ? [] : [{ kind: 'entries', entries }];
+  if (quiet.length > 0) {
+    const count = `${counted(quiet.length, entries.length === 0 ? 'waiver has' : 'more waiver has', entries.length === 0 ? 'waivers have' : 'more waivers have')} expired`;
+    blocks.push(sentence(`${count}; see ${folderOf(quiet.map(({ waiver }) => waiver.place.file))}.`));
+  }
+  return blocks.length === 0 ? [] : [{ title: 'Waivers to look at', blocks }];
+}
+
+/** The folder that all of some files lie in; the files themselves where there is none. */
+function folderOf(files: readonly string[]): string {
+  const [first = '', ...others] = files;
+  const steps = first.split('/').slice(0, -1);
+  const shared = steps.filter((_, depth) => {
+    const upTo = `${steps.slice(0, depth + 1).join('/')}/`;
+    return others.every((file) => file.startsWith(upTo));
+  });
+  return shared.length === 0 ? [...new Set(files)].join(', ') : `${shared.join('/')}/`;
 }
 
 function waiverState({
@@ -555,7 +596,10 @@ function spokenNotJudged(judgement: NotJudged): Spoken {
   const [only] = problems;
   return {
     tone: 'caution',
-    headline: summaryLine(judgement),
+    headline:
+      problems.length > 1
+        ? `not judged: ${counted(problems.length, 'problem')} to put right`
+        : summaryLine(judgement),
     fields: [
       problems.length === 1 && only !== undefined
         ? { label: 'To do', form: 'advice', text: only.advice }

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { afterAll, expect, it } from 'vitest';
 import { auditRecords } from '../../src/audit/audit.ts';
 import { emptyTree } from '../../src/audit/follow.ts';
-import { aboutOf, type AuditRecord, dayOfCommit, fromJudged, recordOf } from '../../src/audit/record.ts';
+import { type AuditRecord, aboutOf, dayOfCommit, fromJudged, recordOf } from '../../src/audit/record.ts';
 import { judgeTrees, ParsedFiles } from '../../src/policy/revision.ts';
 import type { Commit } from '../../src/read/commit.ts';
 import { GitRepository } from '../../src/read/git.ts';
@@ -36,6 +36,7 @@ volume-groups:
       /plates: { size: 30 GiB, type: xfs }
 `;
 
+/** The last is of a tier that the first price list does not price. */
 const masters = [
   '{ size: 100 GiB, tier: bulk, retain-until: 2026-03-01, reason: travels between servers }',
   '{ size: 100 GiB, tier: bulk, retain-until: 2026-01-20, reason: travels between servers }',
@@ -43,9 +44,14 @@ const masters = [
   '{ size: 100 GiB, tier: dear }',
 ];
 
-const estates: readonly string[] = [40, 80, 60, 1000].flatMap((plates) =>
-  masters.flatMap((master) => ['imagery', 'ledger'].map((team) => imagery({ plates, master, team }))),
-);
+const estates: readonly string[] = [
+  ...[40, 80, 60, 1000].flatMap((plates) =>
+    masters
+      .slice(0, 3)
+      .flatMap((master) => ['imagery', 'ledger'].map((team) => imagery({ plates, master, team }))),
+  ),
+  imagery({ plates: 40, master: masters[3] ?? '', team: 'imagery' }),
+];
 
 const soundings = [
   'team: soundings\nsite: north-quay\nvolumes:\n  depths-1: { size: 10 GiB, tier: steady }\n',
@@ -95,7 +101,11 @@ const choices: Readonly<Record<string, readonly Edits[string][]>> = {
   'estates/now/imagery.yaml': [...estates.slice(0, 4), null],
   'policies/storage.yaml': [...packs, null],
   'waivers/2026.yaml': [...waivers, null],
-  'prices/2026.yaml': [prices('0.045'), prices('0.045', '2026-01-01', '  dear: { rate: "1", per: GiB-month }\n'), null],
+  'prices/2026.yaml': [
+    prices('0.045'),
+    prices('0.045', '2026-01-01', '  dear: { rate: "1", per: GiB-month }\n'),
+    null,
+  ],
   'prices/later.yaml': [prices('0.05', '2026-02-05'), prices('0.06', '2026-01-01'), null, null],
   'ullage.yaml': [...settings, 'currency: EUR\n', 'currency: EUR\n', null],
   'readings/2026.csv': [reading(1), reading(3), null],
@@ -109,24 +119,55 @@ const first: Edits = {
   'ullage.yaml': settings[0] ?? '',
 };
 
-const anEdit = fc
-  .oneof(
-    { weight: 6, arbitrary: fc.constantFrom('storage/imagery.yaml', 'storage/sub/soundings.yaml') },
-    { weight: 5, arbitrary: fc.constantFrom(...Object.keys(choices)) },
-  )
-  .chain((path) => fc.constantFrom(...(choices[path] ?? [])).map((content) => [path, content] as const));
+const among = (path: string, sound: number) =>
+  fc.oneof(
+    // What breaks nothing stands first in each list; what breaks much is chosen now and then.
+    { weight: 6, arbitrary: fc.constantFrom(...(choices[path] ?? []).slice(0, sound)) },
+    { weight: 1, arbitrary: fc.constantFrom(...(choices[path] ?? [])) },
+  );
+
+/** Path, how often it is chosen, how many of its contents are sound. */
+const paths: readonly (readonly [string, number, number])[] = [
+  ['storage/imagery.yaml', 10, 24],
+  ['storage/sub/soundings.yaml', 4, 1],
+  ['policies/storage.yaml', 3, 4],
+  ['waivers/2026.yaml', 3, 2],
+  ['prices/later.yaml', 1, 1],
+  ['ullage.yaml', 1, 2],
+  ['readings/2026.csv', 2, 3],
+  ['README.md', 1, 2],
+];
+
+const anEdit = fc.oneof(
+  ...paths.map(([path, weight, sound]) => ({
+    weight,
+    arbitrary: among(path, sound).map((content) => [path, content] as const),
+  })),
+  {
+    weight: 2,
+    arbitrary: fc
+      .constantFrom(...Object.keys(choices))
+      .chain((path) => fc.constantFrom(...(choices[path] ?? [])).map((content) => [path, content] as const)),
+  },
+);
 
 /** Mostly onwards, now and then back: clocks are skewed. */
-const days = fc.oneof({ weight: 5, arbitrary: fc.integer({ min: 0, max: 15 }) }, fc.integer({ min: -20, max: 0 }));
+const days = fc.oneof(
+  { weight: 5, arbitrary: fc.integer({ min: 0, max: 15 }) },
+  fc.integer({ min: -20, max: 0 }),
+);
 
 const history: fc.Arbitrary<readonly Step[]> = fc
   .tuple(
-    fc.boolean(),
+    fc.nat({ max: 3 }).map((chance) => chance > 0),
     fc.array(
       fc.record({
         edits: fc.array(anEdit, { minLength: 1, maxLength: 3 }),
         days,
-        merges: fc.oneof({ weight: 3, arbitrary: fc.constant([]) }, fc.array(fc.nat({ max: 6 }), { maxLength: 3 })),
+        merges: fc.oneof(
+          { weight: 3, arbitrary: fc.constant([]) },
+          fc.array(fc.nat({ max: 6 }), { maxLength: 3 }),
+        ),
       }),
       { minLength: 4, maxLength: 9 },
     ),
@@ -148,7 +189,10 @@ async function alone(repository: GitRepository, commit: Commit, touched: AuditRe
   const base =
     parent === undefined
       ? emptyTree
-      : repository.tree(valueIn(await repository.commit(parent)).tree, { revision: parent, name: parent.slice(0, 12) });
+      : repository.tree(valueIn(await repository.commit(parent)).tree, {
+          revision: parent,
+          name: parent.slice(0, 12),
+        });
   const head = repository.tree(commit.tree, { revision: commit.id, name: commit.id.slice(0, 12) });
   const on = dayOfCommit(commit);
   const judgement = await judgeTrees(base, head, new ParsedFiles(), { on });
@@ -183,7 +227,9 @@ function stand(standing: Set<string>, { between, findings, renamed }: AuditRecor
   }
 }
 
-it('judges each commit of any history as the gate judges that pair by itself', { timeout: 120_000 }, async () => {
+it('judges each commit of any history as the gate judges that pair by itself', {
+  timeout: 120_000,
+}, async () => {
   let judged = 0;
   let broken = 0;
   await fc.assert(
@@ -212,7 +258,9 @@ it('judges each commit of any history as the gate judges that pair by itself', {
             // Settings that choose another folder make the usual one nobody's business.
             const held = made.git('ls-tree', '--name-only', id, 'ullage.yaml') !== '';
             const moved = held && made.git('show', `${id}:ullage.yaml`).includes('estates');
-            const watched = moved ? /^(ullage\.yaml|(estates\/now|prices|policies|waivers)\/)/ : /^(ullage\.yaml|(storage|prices|policies|waivers)\/)/;
+            const watched = moved
+              ? /^(ullage\.yaml|(estates\/now|prices|policies|waivers)\/)/
+              : /^(ullage\.yaml|(storage|prices|policies|waivers)\/)/;
             expect(changed.filter((path) => watched.test(path))).toEqual([]);
             continue;
           }
@@ -229,9 +277,13 @@ it('judges each commit of any history as the gate judges that pair by itself', {
         made.cleanup();
       }
     }),
-    { numRuns: Number(process.env.RUNS ?? 12), ...(process.env.SEED ? { seed: Number(process.env.SEED) } : {}) },
+    {
+      numRuns: Number(process.env.RUNS ?? 15),
+      ...(process.env.SEED ? { seed: Number(process.env.SEED) } : {}),
+    },
   );
   // The histories are worth something only where most of them can be judged, and not all.
-  expect(judged).toBeGreaterThan(broken / 3);
+  if (process.env.RUNS) console.log(judged, broken);
+  expect(judged).toBeGreaterThan(broken / 2);
   expect(broken).toBeGreaterThan(0);
 });

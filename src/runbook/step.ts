@@ -1,0 +1,31 @@
+/** One step of a runbook. Everything in it is plain and immutable. */
+import type { Subject } from '../estate/estate.ts';
+
+/** A command of an open-source tool, as an example: what is to be filled in stands in capitals. */
+export interface Example {
+  readonly command: string;
+  /** The manual page and the version read; `memory` where it was not looked up. */
+  readonly source: string;
+}
+
+export interface Step {
+  /** From 1. */
+  readonly number: number;
+  /** Who acts: somebody at the provider's console, somebody inside the guest, or somebody who makes sure. */
+  readonly at: 'provider' | 'guest' | 'check';
+  /** The server whose guest it is, or which the provider's step is about. */
+  readonly server: string | undefined;
+  readonly subject: Subject;
+  /** What to do, one sentence or two. */
+  readonly does: string;
+  readonly why: string | undefined;
+  /** Whether it destroys what only a backup brings back. */
+  readonly destroys: boolean;
+  /** What to make sure of first; never empty where a step cannot be undone. */
+  readonly cautions: readonly string[];
+  readonly examples: readonly Example[];
+  /** The steps that must be done first, in order of number. */
+  readonly after: readonly number[];
+  /** The changes that are carried out once this step is done: their places in the list of changes, from 0. */
+  readonly carriesOut: readonly number[];
+}
