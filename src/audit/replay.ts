@@ -11,7 +11,7 @@ import { type Paths, settingsFile } from '../estate/settings.ts';
 import { type JudgeOptions, propose, verdictOf, waivedAmongCarried, weigh } from '../policy/judge.ts';
 import { type Judgement, notJudged } from '../policy/judgement.ts';
 import type { Policy, PolicyRule } from '../policy/policy.ts';
-import { judgeRevisions, judgeTrees, nothingToJudgeBy, ParsedFiles, sidesOf } from '../policy/revision.ts';
+import { judgeTrees, nothingToJudgeBy, ParsedFiles, sidesOf } from '../policy/revision.ts';
 import { type Standing, standAgain, violationKey } from '../policy/standing.ts';
 import type { Commit } from '../read/commit.ts';
 import type { GitRepository } from '../read/git.ts';
@@ -128,35 +128,25 @@ export class Replay {
     const touched = kindsTouched(changed, paths);
     if (touched.length === 0) return found(undefined);
     const options = { on, failOn };
-    if (before === undefined || after === undefined) {
-      const judgement = await judgeTrees(base.value, head, this.#parsed(before ?? after), options);
-      const tried: Opinion | undefined =
-        this.#options.tried === undefined
-          ? undefined
-          : { verdict: 'not judged', reasons: judgement.verdict === 'not judged' ? judgement.reasons : [] };
-      return found({ commit, on, touched, failOn, outcome: outcomeOf(judgement), tried });
-    }
-    return found({
-      commit,
-      on,
-      touched,
-      failOn,
-      outcome: this.#weigh(before, after, options),
-      tried: this.#try(before, after, options),
-    });
+    const weighed =
+      before === undefined || after === undefined ? undefined : this.#weigh(before, after, options);
+    // What is wrong is said by the gate's own way of reading.
+    const outcome =
+      weighed ?? outcomeOf(await judgeTrees(base.value, head, parsedIn(before, after), options));
+    return found({ commit, on, touched, failOn, outcome, tried: this.#try(before, after, options) });
   }
 
-  /** Judges two revisions that hold together. */
-  #weigh(before: Snapshot, after: Snapshot, options: Options): ChangeOutcome {
-    const whole = (): ChangeOutcome => outcomeOf(judgeRevisions(before.revision, after.revision, options));
-    if (nothingToJudgeBy(before.revision, after.revision) !== undefined) return whole();
+  /** Judges two revisions that hold together; undefined where something else stands in the way. */
+  #weigh(before: Snapshot, after: Snapshot, options: Options): ChangeOutcome | undefined {
+    const lacking = nothingToJudgeBy(before.revision, after.revision);
+    if (lacking !== undefined) return outcomeOf(notJudged([lacking], options.on));
     const sides = sidesOf(before.revision, after.revision);
     const { policy, policyFrom } = sides;
     const stood = standAgain(this.#stood, sides.base.estate, policy, options.on);
-    if (!stood.ok) return whole();
+    if (!stood.ok) return undefined;
     const judging = { ...options, policyFrom };
     const weighed = weigh(stood.value.standing, sides.base, sides.head, judging);
-    if (!weighed.ok) return whole();
+    if (!weighed.ok) return undefined;
     const began = this.#stood === undefined;
     this.#stood = weighed.value.after;
     const { findings, carried, policyChanges, cost, edits, touched, comparison } = weighed.value;
@@ -194,9 +184,12 @@ export class Replay {
   }
 
   /** What the rules that are tried would have said; all else is the parent's. */
-  #try(before: Snapshot, after: Snapshot, options: Options): Opinion | undefined {
+  #try(before: Snapshot | undefined, after: Snapshot | undefined, options: Options): Opinion | undefined {
     const { tried } = this.#options;
     if (tried === undefined) return undefined;
+    if (before === undefined || after === undefined) {
+      return { verdict: 'not judged', reasons: ['one of the two revisions does not hold together'] };
+    }
     if (before.revision.settings === undefined && after.revision.settings === undefined) {
       return { verdict: 'not judged', reasons: [`there is no ${settingsFile} at the top of the repository`] };
     }
@@ -255,17 +248,18 @@ export class Replay {
     this.#stood = undefined;
     this.#triedStood = undefined;
   }
+}
 
-  /** What is parsed already, so that a broken revision costs no more than a whole look at its list. */
-  #parsed(snapshot: Snapshot | undefined): ParsedFiles {
-    const parsed = new ParsedFiles();
-    if (snapshot === undefined) return parsed;
-    for (const file of snapshot.files.values()) {
-      const part = snapshot.revision.estate.parts.get(file.path);
+/** What is parsed already, so that a broken revision costs no more than a whole look at its list. */
+function parsedIn(...snapshots: readonly (Snapshot | undefined)[]): ParsedFiles {
+  const parsed = new ParsedFiles();
+  for (const snapshot of snapshots) {
+    for (const file of snapshot?.files.values() ?? []) {
+      const part = snapshot?.revision.estate.parts.get(file.path);
       if (part !== undefined) parsed.know(file, 'storage', part);
     }
-    return parsed;
   }
+  return parsed;
 }
 
 type Options = Required<Pick<JudgeOptions, 'on' | 'failOn'>>;

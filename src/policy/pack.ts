@@ -72,6 +72,20 @@ function parameterProblems(
     for (const fault of rule.verify?.(entry) ?? [])
       problems.push(refuseAt(fault.path, fault.message, fault.advice));
   }
+  for (const key of Object.keys(entry.where ?? {})) {
+    const known: readonly string[] = rule.scope ?? [key];
+    if (known.includes(key)) continue;
+    // Nothing would match, and the rule would hold for nobody without anybody being told.
+    problems.push(
+      refuseAt(
+        ['where', key],
+        `the rule ${rule.name} cannot be narrowed by ${key}`,
+        known.length === 0
+          ? 'It holds for the whole branch; leave where out.'
+          : `It can be by ${known.join(', ')}.`,
+      ),
+    );
+  }
   const [only] = rule.needs;
   if (only !== undefined && !rule.needs.some((need) => given.has(need)) && entry.enabled !== false) {
     problems.push(

@@ -10,6 +10,7 @@ export const bootVolumeStays: ChangeRule<'boot-volume-stays'> = {
   why: 'A running server reads and writes its boot volume at any moment. Taken away, the guest hangs and what it had not yet written is lost; providers refuse it or stop the server.',
   advice: `Stop the server (power: stopped) first, best in a change of its own, then take the volume. ${cautions}`,
   parameters: {},
+  scope: ['teams', 'sites', 'labels'],
   needs: [],
   examples: {
     fails: {

@@ -9,6 +9,7 @@ export const groupTravelsWhole: StateRule<'group-travels-whole'> = {
   advice:
     'Move all members together: unmount, deactivate and export the group, detach every member, attach them all to the other server, import and activate there.',
   parameters: {},
+  scope: ['teams', 'sites', 'labels'],
   needs: [],
   examples: {
     fails: {

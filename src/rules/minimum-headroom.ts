@@ -78,6 +78,7 @@ export const minimumHeadroom: StateRule<'minimum-headroom'> = {
       absent: 'loosest',
     },
   },
+  scope: ['teams', 'sites', 'labels'],
   needs: ['of'],
   examples: {
     fails: {
@@ -206,7 +207,7 @@ function wantedRoom({ share, size, count }: Entry, room: Room): bigint | undefin
   }
   if (size !== undefined && room.measure === 'bytes') asked.push(sizeOf(size));
   if (count !== undefined && room.measure !== 'bytes') asked.push(BigInt(count));
-  return asked.reduce((most, each) => (each > most ? each : most));
+  return asked.sort((a, b) => (a < b ? -1 : 1)).at(-1) ?? 0n;
 }
 
 const shown = (room: Room, amount: bigint): string => {

@@ -9,6 +9,7 @@ export const policyApart: ChangeRule<'policy-apart'> = {
   why: 'Whoever reviews the storage then reviews it against limits that the same hand has just moved. Apart, each is seen for what it is.',
   advice: 'Split the branch: first the policy, by those who answer for it; then the storage.',
   parameters: {},
+  scope: [],
   needs: [],
   examples: {
     fails: {

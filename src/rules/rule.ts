@@ -150,6 +150,8 @@ interface RuleBase<N extends RuleName> extends RuleText {
   readonly name: N;
   readonly level: Level;
   readonly parameters: Readonly<Record<string, Parameter>>;
+  /** What of `where` the rule can tell its subjects apart by; all of it where left out. */
+  readonly scope?: readonly ('teams' | 'sites' | 'tiers' | 'labels')[];
   /** Parameters of which at least one must be given; empty where none is needed. */
   readonly needs: readonly string[];
   /** Parameters that must be given besides. */

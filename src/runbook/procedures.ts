@@ -160,7 +160,6 @@ export const procedures = {
     at: 'provider',
     does: 'Shut {server} down from within, and see at the provider that it is stopped.',
     why: 'A boot volume is in use for as long as its server runs, and what is not yet written is lost with it.',
-    in: { windows: 'Shut {server} down from within Windows, and see at the provider that it is stopped.' },
     linux: [{ command: 'shutdown --poweroff now', source: 'shutdown(8), systemd 252' }],
   },
   'start-server': { at: 'provider', does: 'Start {server}, and see that its guest comes up.' },
@@ -182,7 +181,7 @@ export const procedures = {
     in: {
       windows: 'Rescan the disks, see that {volume} has appeared with {size}, and bring it online.',
     },
-    why: 'Everything after this names the device; the wrong one is somebody else’s data.',
+    why: "Everything after this names the device; the wrong one is somebody else's data.",
     linux: [look],
   },
   'see-size': {
@@ -201,7 +200,7 @@ export const procedures = {
   },
   'grow-inside': {
     at: 'guest',
-    does: 'Grow what lies on {volume}, layer by layer: the volume manager’s parts where it has any, then the file system.',
+    does: "Grow what lies on {volume}, layer by layer: the volume manager's parts where it has any, then the file system.",
     why: 'Until then the room is paid for and nobody can use it.',
     linux: [
       xfsprogs('xfs_growfs', 'xfs_growfs MOUNT_POINT'),
@@ -319,10 +318,7 @@ export const procedures = {
   import: {
     at: 'guest',
     does: 'See that all {count} members of volume group {group} are there, and take it in.',
-    lvm: [
-      lvm2('pvs', 'pvs --options pv_name,vg_name,pv_size'),
-      lvm2('vgimport', 'vgimport GROUP'),
-    ],
+    lvm: [lvm2('pvs', 'pvs --options pv_name,vg_name,pv_size'), lvm2('vgimport', 'vgimport GROUP')],
   },
   activate: {
     at: 'guest',
@@ -338,14 +334,14 @@ export const procedures = {
   },
   unmount: {
     at: 'guest',
-    does: 'Unmount {mount}, and take it out of the table of mounts.',
+    does: 'Unmount {mount}; where it does not come back to {server}, take it out of the table of mounts too.',
     in: { windows: 'Take {mount} offline.' },
     why: 'What is not yet written reaches the volume, and nothing writes to it from then on.',
     linux: [utilLinux('umount', 'umount MOUNT_POINT')],
   },
   'unmount-swap': {
     at: 'guest',
-    does: 'Take the swap space {mount} out of use, and out of the table of mounts.',
+    does: 'Take the swap space {mount} out of use; where it does not come back to {server}, take it out of the table of mounts too.',
     linux: [utilLinux('swapoff', 'swapoff DEVICE')],
   },
   mount: {

@@ -142,6 +142,32 @@ describe('a file is refused, by name and place', () => {
     expect(refusals(level.repeat(100_000)).join()).toContain('nest more than 32 levels deep');
   });
 
+  it('markers of a merge conflict, as the one thing to settle', () => {
+    const text = 'team: imagery\nvolumes:\n<<<<<<< HEAD\n  a: { size: 1 GiB }\n=======\n  a: { size: 2 GiB }\n>>>>>>> grow\n';
+    expect(refusals(text)).toEqual(['a.yaml:3:1: line 3 is a merge conflict marker']);
+    expect(refusals(text.replaceAll('\n', '\r\n'))).toEqual(['a.yaml:3:1: line 3 is a merge conflict marker']);
+    // One that was left behind when the others were taken out.
+    expect(refusals('a: 1\n=======\nb: 2\n')).toEqual(['a.yaml:2:1: line 2 is a merge conflict marker']);
+    // Text that only looks like it is text.
+    expect(refusals('reason: |\n  =======\n  <<<<<<< not one\n')).toEqual([]);
+  });
+
+  it('a tab, once, and not what comes of it', () => {
+    expect(refusals('volumes:\n  a:\n    size: 1 GiB\n\t  tier: bulk\n  b:\n    size: 2 GiB\n')).toEqual([
+      'a.yaml:4:1: the YAML is broken here: Tabs are not allowed as indentation',
+    ]);
+    expect(refusals('volumes:\n  a: 1\n\tb: 2\n  c: 3\n')).toEqual([
+      'a.yaml:3:1: the YAML is broken here: Tabs are not allowed as indentation',
+    ]);
+  });
+
+  it('broken YAML at three lines at the most, with the rest counted', () => {
+    const found = problemsOf(readDocument(`a:\n${'\tb: 1\n'.repeat(9)}`, 'a.yaml'));
+    expect(found.map(({ place }) => place?.line)).toEqual([2, 3, 4]);
+    expect(found[1]?.advice).not.toContain('more lines');
+    expect(found[2]?.advice).toContain('6 more lines below may be broken only because of these.');
+  });
+
   it('several things in one file, all in one run and in the order of the file', () => {
     expect(refusals('a: &x 1\nb: *x\na: 2\nc: !!str d\n').map((each) => each.split(':')[1])).toEqual([
       '2',

@@ -1,6 +1,11 @@
 import { existsSync, rmSync } from 'node:fs';
 import { afterAll, afterEach, describe, expect, it } from 'vitest';
-import { type Comparison, type WhatToCompare, whatIsCompared } from '../../src/read/compare.ts';
+import {
+  type Comparison,
+  uncommittedFiles,
+  type WhatToCompare,
+  whatIsCompared,
+} from '../../src/read/compare.ts';
 import { GitRepository } from '../../src/read/git.ts';
 import type { Outcome, Problem } from '../../src/read/problem.ts';
 import type { Tree } from '../../src/read/tree.ts';
@@ -228,11 +233,27 @@ describe('which commit is the base', () => {
     expect(problem?.advice).toContain('git fetch origin trunk:refs/remotes/origin/trunk');
   });
 
-  it('an empty repository has nothing to judge', async () => {
-    expect((await problems(makeRepository().dir)).map(({ message }) => message)).toEqual([
-      'the main branch is not known in this clone',
-      'there is no commit HEAD in this clone',
-    ]);
+  it('an empty repository has nothing to judge, and no remote is to blame', async () => {
+    for (const what of [{}, { base: 'main' }, { worktree: true }]) {
+      expect(await problems(makeRepository().dir, what)).toEqual([
+        { message: 'nothing is committed yet', advice: 'Commit to main first.' },
+      ]);
+    }
+  });
+
+  it('a branch that a clone has under its remote’s name only is offered under that name', async () => {
+    const { repo } = forked();
+    repo.checkout('main');
+    const clone = repo.clone();
+    const [head, ...others] = await problems(clone.dir, { head: 'grow' });
+    expect(others).toEqual([]);
+    expect(head?.message).toBe('there is no branch grow in this clone, but there is origin/grow');
+    expect(head?.advice).toContain('`--head origin/grow`');
+    expect((await problems(clone.dir, { base: 'grow' }))[0]?.advice).toContain('`--base origin/grow`');
+    expect(await compared(clone.dir, { head: 'origin/grow' })).toMatchObject({ how: 'merge-result' });
+    expect((await problems(clone.dir, { head: 'shrink' }))[0]?.message).toBe(
+      'there is no commit shrink in this clone',
+    );
   });
 });
 
@@ -318,4 +339,31 @@ it('the temporary folder is gone after closing', async () => {
   await outcome.value.close();
   expect(existsSync(scratch)).toBe(false);
   rmSync(repo.dir, { recursive: true });
+});
+
+describe('files that are changed and not committed', () => {
+  it('are counted where they lie in the folders asked for: altered, new and gone', async () => {
+    const { repo, head } = forked();
+    const count = async () => uncommittedFiles(await open(repo.dir), head, ['ullage.yaml', 'storage']);
+    expect(await count()).toBe(0);
+    repo.write({ 'storage/a.yaml': 'a: 3\n', 'storage/new.yaml': 'c: 1\n', 'elsewhere.txt': 'x\n' });
+    expect(await count()).toBe(2);
+    repo.remove('storage/b.yaml');
+    repo.write({ 'ullage.yaml': 'currency: EUR\n' });
+    expect(await count()).toBe(4);
+  });
+
+  it('are none where only the line ends differ, as a checkout on Windows has them', async () => {
+    const { repo, head } = forked();
+    repo.write({ 'storage/a.yaml': 'a: 2\r\n' });
+    expect(await uncommittedFiles(await open(repo.dir), head, ['storage'])).toBe(0);
+  });
+
+  it('are told without running a filter that the repository configures', async () => {
+    const { repo, head } = forked();
+    repo.git('config', 'filter.spy.clean', `touch ${repo.dir}/ran; cat`);
+    repo.write({ '.gitattributes': '*.yaml filter=spy\n', 'storage/a.yaml': 'a: 9\n' });
+    expect(await uncommittedFiles(await open(repo.dir), head, ['storage'])).toBe(1);
+    expect(existsSync(`${repo.dir}/ran`)).toBe(false);
+  });
 });

@@ -34,7 +34,61 @@ describe('a slip in an estate file is found where it stands', () => {
     expect(problem && line(problem)).toBe(
       'storage/imagery.yaml:2:21: size of plates-1 is 50, which is not a size',
     );
-    expect(problem?.advice).toContain('50 GiB (IEC 80000-13');
+    expect(problem?.advice).toBe('Write 50 GiB or 50 GB.');
+  });
+
+  it.each([
+    ['40G', 'Did you mean 40 GiB or 40 GB?'],
+    ['40 gib', 'Did you mean 40 GiB or 40 GB?'],
+    ['40GIB', 'Did you mean 40 GiB or 40 GB?'],
+    ['1.5t', 'Did you mean 1.5 TiB or 1.5 TB?'],
+    ['512 K', 'Did you mean 512 KiB or 512 kB?'],
+    ['1.50', 'Write 1.50 GiB or 1.50 GB.'],
+  ])('%s for a size is offered in both units that it may mean', (size, advice) => {
+    expect(estate(`volumes:\n  plates-1: { size: ${size}, tier: bulk }\n`)[0]?.advice).toBe(advice);
+  });
+
+  it('what is offered for a size is one', () => {
+    for (const size of ['50', '40G', '40 gib', '512 k', '1.5 pb', '7 MIB']) {
+      const [problem] = estate(`volumes:\n  a: { size: "${size}", tier: bulk }\n`);
+      const offered = problem?.advice.match(/[0-9.]+ [A-Za-z]+(?=[ .?])/g) ?? [];
+      expect(offered).toHaveLength(2);
+      for (const each of offered) {
+        expect(estate(`volumes:\n  a: { size: ${each}, tier: bulk }\n`)).toEqual([]);
+      }
+    }
+  });
+
+  it('a misspelt key is one thing to put right, not a missing key too', () => {
+    expect(estate('volumes:\n  plates-1: { size: 40 GiB, teir: bulk }\n').map(line)).toEqual([
+      'storage/imagery.yaml:2:29: teir is not a key of plates-1 of volumes',
+    ]);
+    expect(estate('volumes:\n  plates-1: { szie: 40 GiB }\n').map(({ message }) => message)).toEqual([
+      'plates-1 of volumes has no tier',
+      'szie is not a key of plates-1 of volumes',
+    ]);
+    expect(
+      prices('from: 2026-01-01\ncurrency: EUR\ntiers:\n  a: { per: GiB-month, raet: "1" }\n').map(
+        ({ message }) => message,
+      ),
+    ).toEqual(['raet is not a key of a of tiers']);
+  });
+
+  it('an unknown key that resembles nothing missing hides nothing', () => {
+    expect(estate('volumes:\n  a: { size: 1 GiB, colour: red }\n').map(({ message }) => message)).toEqual([
+      'a of volumes has no tier',
+      'colour is not a key of a of volumes',
+    ]);
+  });
+
+  it('a missing key is told with what to write, and what it is for', () => {
+    expect(estate('volume-groups:\n  plates: { extent: 4 MiB }\n')[0]).toMatchObject({
+      message: 'plates of volume-groups has no members',
+      advice: 'Add `members: …`. The volumes in the group.',
+    });
+    expect(
+      prices('from: 2026-01-01\ncurrency: EUR\ntiers:\n  a: { rate: "1" }\n')[0]?.advice,
+    ).toBe('Add `per: …`, one of GiB-month, GB-month. The unit of capacity that the rate is for.');
   });
 
   it('a size in a unit that no standard has', () => {
@@ -119,7 +173,17 @@ describe('a slip in a price list', () => {
     expect(problem && line(problem)).toBe(
       'prices/2026.yaml:4:17: rate of bulk is 0.045, which is not an amount',
     );
-    expect(problem?.advice).toContain('in quotes');
+    expect(problem?.advice).toBe('Write it in quotes: "0.045".');
+  });
+
+  it('an amount keeps the cents it was written with', () => {
+    const flat = (amount: string) =>
+      prices(
+        `from: 2026-01-01\ncurrency: EUR\ntiers:\n  a: { rate: "1", per: GiB-month, flat: ${amount} }\n`,
+      )[0]?.advice;
+    expect(flat('1.50')).toBe('Write it in quotes: "1.50".');
+    // In quotes it would be no amount either.
+    expect(flat('-1.50')).toContain('An amount of money as a decimal in quotes');
   });
 
   it('a rate and bands together, or neither', () => {

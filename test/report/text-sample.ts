@@ -74,6 +74,9 @@ export const unitsTidied = edited(
   'plate-scanner-root: { size: 50 GB',
 );
 
+/** The volume that an expired waiver is for. */
+export const depthsGrown = DEPTHS;
+
 /** Three volumes grown, and the file system that lies on them. */
 export const platesGrown = edited(
   edited(mainFiles, imagery, ': { size: 40 GiB', ': { size: 50 GiB'),

@@ -6,6 +6,7 @@ import { reportText, summaryLine } from '../../src/report/text.ts';
 import { cautions } from '../../src/rules/rule.ts';
 import { hostile } from './hostile.ts';
 import {
+  depthsGrown,
   edited,
   judged,
   mainFiles,
@@ -45,7 +46,7 @@ beforeAll(async () => {
 });
 
 describe('the first lines', () => {
-  it('of a growth that passes say so, what it costs before, after and more, and that nothing stands against it', () => {
+  it('of a growth that passes say so, what it costs before, after and more, and that no rule forbids it', () => {
     const [verdict = '', cost = '', todo = ''] = reportText(grown, { width: 400, colour: false }).split('\n');
     expect(verdict).toMatch(/^pass: no rule objects to 4 changes/);
     const { before, after, difference } = grown.cost;
@@ -53,7 +54,8 @@ describe('the first lines', () => {
     expect(unwrapped(cost)).toContain(
       `${before.toFixed(2)} EUR a month on main, ${after.toFixed(2)} EUR after the merge: +1.35 EUR.`,
     );
-    expect(todo).toContain('Nothing stands against a merge.');
+    expect(todo).toContain('No rule forbids the merge.');
+    expect(todo).not.toContain('policy');
   });
 
   it('of a slip from GiB to GB say that it fails, why, and what to do', () => {
@@ -62,12 +64,48 @@ describe('the first lines', () => {
     expect(lines[2]).toMatch(/^ {2}To do +Keep the size/);
   });
 
-  it('of what could not be judged give the reason at once', () => {
-    expect(reportText(broken, plain)).toMatch(/^not judged: storage\/imagery\.yaml:\d+:\d+: /);
+  it('of what could not be judged count the problems, or give the only one at once', async () => {
+    expect(reportText(broken, plain)).toMatch(/^not judged: 2 problems to put right\n/);
+    const once = unwrapped(reportText(broken, plain)).match(/size of plates-1 is 40/g);
+    expect(once).toHaveLength(1);
+    // The line that goes with the exit code has no report below it.
+    expect(summaryLine(broken)).toMatch(/^not judged: storage\/imagery\.yaml:\d+:\d+: .*, and 1 more$/);
+    const single = await unjudged(mainFiles, edited(mainFiles, 'storage/ledger.yaml', 'tier: brisk', 'tire: brisk'));
+    expect(unwrapped(reportText(single, plain))).toMatch(/^not judged: storage\/ledger\.yaml:\d+:\d+: tire is not/);
+  });
+
+  it('count what a change destroys, whatever the verdict', () => {
+    expect(summaryLine(tidied)).toMatch(/; 1 change destroys what only a backup brings back$/);
+    expect(summaryLine({ ...tidied, verdict: 'pass', reasons: ['no rule objects to 1 change', 'more'] })).toBe(
+      'pass: no rule objects to 1 change; 1 destroys what only a backup brings back; more',
+    );
+    expect(summaryLine(grown)).not.toContain('destroy');
+  });
+
+  it('leave a looser policy to those who answer for it, also where it passes', async () => {
+    const todo = (judgement: Judged) =>
+      reportText(judgement, { width: 2_000, colour: false })
+        .split('\n')
+        .find((each) => /^ {2}To do/.test(each));
+    const policy = (from: string, to: string) =>
+      judged(mainFiles, edited(mainFiles, 'policies/storage.yaml', from, to));
+    const looser = await policy('limit: "70.00"', 'limit: "170.00"');
+    expect(looser.verdict).toBe('pass');
+    expect(todo(looser)).toMatch(
+      /No rule forbids the merge\. It loosens the policy in 1 place; whoever answers for the policy decides\. See Policy changes\.$/,
+    );
+    const tighter = await policy('limit: "70.00"', 'limit: "69.00"');
+    expect(todo(tighter)).not.toContain('policy');
+    const unknown = await judged(
+      mainFiles,
+      edited(mainFiles, 'ullage.yaml', 'currency: EUR', 'currency: EUR\npaths: { readings: measured }'),
+    );
+    expect(todo(unknown)).toContain('It may loosen the policy in 1 place;');
+    expect(unwrapped(reportText(unknown, plain))).toContain('cannot be told settings ullage.yaml, paths.readings');
   });
 
   it('are the line that goes with the exit code', () => {
-    for (const judgement of [grown, tidied, raised, broken]) {
+    for (const judgement of [grown, tidied, raised]) {
       const wide = reportText(judgement, { width: 2_000, colour: false });
       expect(wide.split('\n')[0]).toBe(summaryLine(judgement));
     }
@@ -128,10 +166,35 @@ describe('what follows', () => {
     expect(unwrapped(reportText(grown, plain))).toContain('The difference comes of: quantity +1.35 EUR.');
   });
 
-  it('names waivers that have run out', () => {
-    expect(unwrapped(reportText(grown, plain))).toContain(
-      'expired the waiver of growth-step for depths-1 ended on 2026-06-01',
+  it('names waivers that have run out where the policy or their subject is touched, and counts them elsewhere', async () => {
+    const named = 'expired the waiver of growth-step for depths-1 ended on 2026-06-01';
+    const counted = '1 waiver has expired; see waivers/.';
+    for (const [judgement, is, isNot] of [
+      [grown, counted, named],
+      [raised, named, counted],
+      [await judged(mainFiles, depthsGrown), named, counted],
+    ] as const) {
+      const text = unwrapped(reportText(judgement, plain));
+      expect(text).toContain(is);
+      expect(text).not.toContain(isNot);
+    }
+  });
+
+  it('calls a rule by its name once, and no key by a name that no file has', async () => {
+    const taken = await judged(
+      mainFiles,
+      edited(mainFiles, 'prices/2026.yaml', '"0.045"', '"0.0001"'),
     );
+    expect(unwrapped(reportText(taken, plain))).toMatch(
+      /neither prices from 2026-01-01, tier bulk, rate goes from 0\.045 to 0\.0001 at prices\/2026\.yaml/,
+    );
+    const [sample] = taken.policyChanges;
+    if (sample === undefined) throw new Error('no policy change');
+    const rule = { ...sample, direction: 'looser', of: 'rule', key: undefined, to: undefined } as const;
+    const said = (name: string, from: string) =>
+      unwrapped(reportText({ ...taken, policyChanges: [{ ...rule, name, from }] }, plain));
+    expect(said('no-shrink', 'no-shrink')).toContain('rule no-shrink is taken away at');
+    expect(said('cap', 'max-monthly-spend')).toContain('rule cap is taken away; it was max-monthly-spend at');
   });
 
   it('says what stood on main before, what the change puts right, and what a waiver lets stand', async () => {
