@@ -33,7 +33,8 @@ function build(finish: (finished: Finished) => void, { out, err }: Streams): Com
     .showSuggestionAfterError()
     .configureOutput({ writeOut: out, writeErr: err })
     .exitOverride();
-  for (const add of [addGate, addCost, addHeadroom, addRules, addNew, addReading, addPolicy]) add(program, finish);
+  for (const add of [addGate, addCost, addHeadroom, addRules, addNew, addReading, addPolicy])
+    add(program, finish);
   addAudit(program, finish, out);
   return program;
 }

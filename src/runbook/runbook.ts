@@ -6,13 +6,12 @@
  * What leaves a server waits only for what else leaves; what comes to one waits for both. That keeps the whole
  * without circles, but for a member of a group that makes room on one that comes.
  */
-import { extentsFor, groupCapacity } from '../capacity/extents.ts';
+import { groupCapacity } from '../capacity/extents.ts';
 import { factsOf } from '../capacity/file-system-facts.ts';
 import type { Change, ChangeOf } from '../change/change.ts';
 import type { Comparison, Renames } from '../change/compare.ts';
 import type { Estate, FileSystem, Layout, Server, Subject, Volume, VolumeGroup } from '../estate/estate.ts';
 import { showSize } from '../estate/size.ts';
-import { cautions } from '../rules/rule.ts';
 import { Plan } from './plan.ts';
 import { type Guest, handledBy, type ProcedureName, procedureOf } from './procedures.ts';
 import type { Example, Step } from './step.ts';
@@ -41,6 +40,23 @@ const volumeSubject = (name: string): Subject => ({ kind: 'volume', name });
 const serverSubject = (name: string): Subject => ({ kind: 'server', name });
 const systemSubject = ({ name }: FileSystem): Subject => ({ kind: 'file-system', name });
 
+/** Done where something is, before it goes from there. */
+const leaving: ReadonlySet<ProcedureName> = new Set<ProcedureName>([
+  'stop-use',
+  'unmount',
+  'unmount-swap',
+  'deactivate',
+  'export',
+  'replace-member',
+  'put-smaller-in-place',
+  'shrink-mounted',
+  'shrink-unmounted',
+  'reduce-logical-volume',
+  'remove-file-system',
+  'give-up-file-system',
+  'remove-group',
+]);
+
 const byText = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);
 const sorted = (names: Iterable<string>): readonly string[] => [...new Set(names)].sort(byText);
 
@@ -54,6 +70,12 @@ class Runbook {
   readonly #plan = new Plan<Wanted>();
   readonly #carriesOut = new Map<string, number[]>();
   readonly #made: ReadonlySet<string>;
+  /** By group: the volumes that come into it, and whether each is written over. */
+  readonly #joined = new Map<string, ChangeOf<'member-joined'>[]>();
+  readonly #holders = {
+    before: new Map<string, readonly string[]>(),
+    after: new Map<string, readonly string[]>(),
+  };
 
   constructor(base: Estate, head: Estate, renames: Renames, changes: readonly Change[]) {
     const turned = (names: ReadonlyMap<string, string>): ReadonlyMap<string, string> =>
@@ -70,6 +92,12 @@ class Runbook {
     this.#made = new Set(
       changes.flatMap((change) => (change.kind === 'group-created' ? change.after.name : [])),
     );
+    for (const change of changes) {
+      if (change.kind !== 'member-joined') continue;
+      const joined = this.#joined.get(change.after.name);
+      if (joined === undefined) this.#joined.set(change.after.name, [change]);
+      else joined.push(change);
+    }
   }
 
   steps(): readonly Step[] {
@@ -142,7 +170,16 @@ class Runbook {
     const { server, words = {}, after = [], examples = [], cautions: own = [], turn = 'act' } = more;
     const all = { volume: subject.name, server: server ?? 'its server', ...words };
     const act = { procedure, subject, server, words: all, examples, cautions: own };
+    if (procedureOf(procedure).at === 'guest' && server !== undefined)
+      this.#whileItRuns(key, procedure, server);
     return this.#plan.want(key, act, after, turn);
+  }
+
+  /** What leaves is done before a server stops, and what comes once it is up. */
+  #whileItRuns(key: string, procedure: ProcedureName, server: string): void {
+    const before = this.#runsBefore(server) && (leaving.has(procedure) || !this.#runsAfter(server));
+    if (before) this.#plan.wait(`stop ${server}`, [key]);
+    else this.#plan.wait(key, this.#comesUp(server));
   }
 
   // What stands on either side, by the names of the head
@@ -204,13 +241,21 @@ class Runbook {
   }
 
   #carrierHoldersBefore({ kind, name }: Carrier): readonly string[] {
-    const volumes = kind === 'volume' ? [name] : this.#membersBefore(name);
-    return sorted(volumes.flatMap((volume) => this.#holdersBefore(volume)));
+    return kind === 'volume'
+      ? this.#holdersBefore(name)
+      : once(this.#holders.before, name, () =>
+          sorted(this.#membersBefore(name).flatMap((volume) => this.#holdersBefore(volume))),
+        );
   }
 
   #carrierHoldersAfter({ kind, name }: Carrier): readonly string[] {
-    const volumes = kind === 'volume' ? [name] : (this.#head.groups.get(name)?.members ?? []);
-    return sorted(volumes.flatMap((volume) => this.#holdersAfter(volume)));
+    return kind === 'volume'
+      ? this.#holdersAfter(name)
+      : once(this.#holders.after, name, () =>
+          sorted(
+            (this.#head.groups.get(name)?.members ?? []).flatMap((volume) => this.#holdersAfter(volume)),
+          ),
+        );
   }
 
   #headCarrierName({ kind, name }: Carrier): string {
@@ -475,7 +520,7 @@ class Runbook {
     return [`leave ${group} ${volume}`, `remove-group ${group}`];
   }
 
-  #reCreated({ before, after, seat, subject }: ChangeOf<'volume-re-created'>): string {
+  #reCreated({ before, after, subject }: ChangeOf<'volume-re-created'>): string {
     this.#createVolume(after);
     const done = this.#deleteVolume(before);
     const [holder] = this.#holdersAfter(after.name);
@@ -515,7 +560,7 @@ class Runbook {
               }),
             ];
     this.#want(`replacement ${before.name}`, 'check-replacement', subject, {
-      words: { volume: after.name, old: before.name, seat },
+      words: { volume: after.name, old: before.name },
       after: filled,
     });
     return done;
@@ -535,14 +580,14 @@ class Runbook {
         ? this.#want(`see-size ${name} ${server}`, 'see-size', subject, {
             server,
             words: { size: showSize(size) },
-            after: [key, ...this.#comesUp(server)],
+            after: [key],
           })
         : `see ${name} ${server}`;
       const room = boots
         ? [
             this.#want(`partition ${name}`, 'grow-partition', subject, {
               server,
-              after: [seen, ...this.#comesUp(server)],
+              after: [seen],
             }),
           ]
         : [seen];
@@ -611,7 +656,6 @@ class Runbook {
         subject,
         { server, words: { group: this.#headName('groups', group?.name ?? '') }, after: [beside, backup] },
       );
-      this.#plan.wait(`stop ${server}`, [swapped]);
       out.push(this.#want(`detach-old ${name}`, 'detach-old', subject, { server, after: [swapped] }));
     } else {
       if (server !== undefined && boots) this.#restart(server);
@@ -712,7 +756,7 @@ class Runbook {
     this.#want(`see ${volume} ${server}`, 'see-device', subject, {
       server,
       words: { size: size === undefined ? 'its size' : showSize(size) },
-      after: [key, ...this.#comesUp(server)],
+      after: [key],
     });
     this.#takeIn(volume, server);
     return key;
@@ -740,11 +784,11 @@ class Runbook {
           this.#want(`import ${group.name} ${server}`, 'import', subject, {
             server,
             words,
-            after: [...seen, ...this.#comesUp(server)],
+            after: [...seen],
           }),
         ]
       : seen;
-    this.#want(key, 'activate', subject, { server, words, after: [...taken, ...this.#comesUp(server)] });
+    this.#want(key, 'activate', subject, { server, words, after: [...taken] });
     for (const each of this.#inOrder(group.fileSystems)) this.#mountKept(each, server, [key]);
   }
 
@@ -769,7 +813,7 @@ class Runbook {
     return this.#want(`mount ${this.#systemKey(system)} ${server ?? ''}`, procedure, systemSubject(system), {
       server,
       words: { mount: system.mount, on: this.#headCarrierName(system.on) },
-      after: [...after, ...(server === undefined ? [] : this.#comesUp(server))],
+      after: [...after],
     });
   }
 
@@ -831,7 +875,6 @@ class Runbook {
           after: [off],
         })
       : off;
-    this.#plan.wait(`stop ${server}`, [out]);
   }
 
   /** Nothing is mounted on a server that stands still. */
@@ -854,7 +897,6 @@ class Runbook {
       words: { mount: system.mount, on: carrier.name },
       after: [quiet],
     });
-    this.#plan.wait(`stop ${server}`, [key]);
     return key;
   }
 
@@ -864,9 +906,7 @@ class Runbook {
     const { name, extent } = group;
     const server = this.#homeOf({ kind: 'volume-group', name });
     const members = sorted(group.members);
-    const over = this.#changes.flatMap((change) =>
-      change.kind === 'member-joined' && change.wipes && change.after.name === name ? change.volume : [],
-    );
+    const over = (this.#joined.get(name) ?? []).flatMap(({ wipes, volume }) => (wipes ? volume : []));
     const key = this.#want(
       `make-group ${name}`,
       over.length > 0 ? 'make-group-over' : 'make-group',
@@ -878,7 +918,6 @@ class Runbook {
           ...members.flatMap((member) => this.#ready({ kind: 'volume', name: member }, server)),
           ...members.flatMap((member) => this.#cleared(member)),
           ...sorted(over).map((volume) => this.#checkBackup(volumeSubject(volume), volume)),
-          ...(server === undefined ? [] : this.#comesUp(server)),
         ],
       },
     );
@@ -950,16 +989,13 @@ class Runbook {
     const holders = this.#carrierHoldersBefore(carrier);
     const server = this.#holdersBefore(volume)[0] ?? holders[0];
     const travels = !this.#carrierHoldersAfter(carrier).some((holder) => holders.includes(holder));
-    const bought = (change: Change): readonly string[] =>
-      change.kind === 'member-joined' && change.after.name === name && !change.wipes
-        ? [`join ${name} ${change.volume}`]
-        : [];
+    const bought = (this.#joined.get(name) ?? []).filter(({ wipes }) => !wipes);
     const key = this.#want(`leave ${name} ${volume}`, 'leave-group', subject, {
       server,
       words: { volume, group: name, on: name },
       after: [
         // What comes makes room for what goes, unless the group goes to where it comes.
-        ...(travels ? [] : this.#changes.flatMap(bought)),
+        ...(travels ? [] : bought.map((each) => `join ${name} ${each.volume}`)),
         ...before.fileSystems.flatMap((system) => [
           `remove ${this.#systemKey(system)}`,
           `shrunk ${this.#systemKey(system)}`,
@@ -1013,7 +1049,6 @@ class Runbook {
               words: {
                 ...words,
                 layout: layoutWords(carrier.layout),
-                extents: extentsFor(system.size, carrier.extent, carrier.layout).toString(),
               },
               after: [...this.#ready(on, server), ...this.#madeRoomIn(on)],
             }),
@@ -1023,11 +1058,7 @@ class Runbook {
       server,
       words,
       examples: handledBy(type, 'make'),
-      after: [
-        ...bed,
-        ...(wipes ? [this.#checkBackup(volumeSubject(on.name), on.name)] : []),
-        ...(server === undefined ? [] : this.#comesUp(server)),
-      ],
+      after: [...bed, ...(wipes ? [this.#checkBackup(volumeSubject(on.name), on.name)] : [])],
     });
     return this.#mount(system, server, [made]);
   }
@@ -1175,12 +1206,7 @@ class Runbook {
       server,
       words,
       examples: handledBy(type, 'make'),
-      after: [
-        backup,
-        ...off,
-        ...this.#ready(on, server),
-        ...(server === undefined ? [] : this.#comesUp(server)),
-      ],
+      after: [backup, ...off, ...this.#ready(on, server)],
     });
     const mounted = this.#mount(system, server, [made]);
     if (type !== 'swap' && former.type !== 'swap') {
@@ -1188,6 +1214,12 @@ class Runbook {
     }
     return made;
   }
+}
+
+function once<T>(known: Map<string, T>, key: string, make: () => T): T {
+  const value = known.get(key) ?? make();
+  known.set(key, value);
+  return value;
 }
 
 const systemsOn = (carrier: Volume | VolumeGroup): readonly FileSystem[] =>

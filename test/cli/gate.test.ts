@@ -256,6 +256,55 @@ describe('the gate, from the command line', () => {
   });
 });
 
+describe('what is said beside the report, on standard error', () => {
+  const bare = (repository: TestRepository, ...more: readonly string[]) =>
+    ullage('gate', '--repo', repository.dir, '--now', demoDay, ...more);
+
+  it('how many files are changed and not committed, where HEAD is judged because nothing was named', async () => {
+    const repository = proposing({ 'README.md': 'no storage change\n' });
+    const committed = await bare(repository);
+    expect([committed.code, committed.err]).toEqual([0, '']);
+    repository.write({
+      ...inEstate('plates-1: { size: 50 GiB', 'plates-1: { size: 60 GiB'),
+      'storage/new.yaml': 'volumes: {}\n',
+      'waivers/new.yaml': 'waivers: []\n',
+    });
+    const dirty = await bare(repository);
+    expect(dirty.err).toBe(
+      '3 files are changed and not committed; they were not judged. `ullage gate --worktree` judges them.\n',
+    );
+    // The report is the same bytes for the same revisions.
+    expect(dirty.out).toBe(committed.out);
+    for (const args of [
+      ['--head', 'proposal'],
+      ['--worktree'],
+      ['--format', 'json'],
+      ['--format', 'markdown'],
+    ]) {
+      expect((await bare(repository, ...args)).err).not.toContain('not committed');
+    }
+  });
+
+  it('that HEAD is main itself, or adds nothing to it', async () => {
+    const repository = proposing(inEstate('50 GiB', '60 GiB'));
+    expect((await bare(repository)).err).not.toContain('nothing to judge');
+    repository.checkout('main');
+    expect((await bare(repository)).err).toBe('HEAD is main itself; there is nothing to judge.\n');
+    repository.commit('an empty commit');
+    repository.branch('behind', 'main~1');
+    expect((await bare(repository)).err).toBe('HEAD adds nothing to main; there is nothing to judge.\n');
+  });
+
+  it('that nothing is committed yet, right after the starter layout was written', async () => {
+    const repository = makeRepository();
+    await ullage('new', '--repo', repository.dir, '--now', demoDay);
+    const { code, out, err } = await bare(repository);
+    expect([code, err]).toEqual([2, 'not judged: nothing is committed yet\n']);
+    expect(out).toContain('Commit to main first.');
+    expect(out).not.toContain('remote');
+  });
+});
+
 describe('the Gannet Point demo', () => {
   let demo = '';
   beforeAll(() => {

@@ -183,7 +183,7 @@ describe('a policy change is listed with its direction', () => {
       'a quota lowered',
       quota('quota: { size: 2 TiB }'),
       quota('quota: { size: 1 TiB }'),
-      ['tighter: ullage.yaml sites.north-quay.quota.size (2199023255552 B to 1099511627776 B)'],
+      ['tighter: ullage.yaml sites.north-quay.quota.size (2 TiB to 1 TiB)'],
     ],
     [
       'a quota taken out',
@@ -252,9 +252,42 @@ describe('a policy change is listed with its direction', () => {
     });
     const [only, ...others] = await listed(prices('0.0000000005'), prices('0.0000000004'));
     expect(others).toEqual([]);
-    expect(only).toBe(
-      'neither: prices from 2026-01-01 tier bulk (0.0000000005 per GiB-month to 0.0000000004 per GiB-month)',
+    expect(only).toBe('neither: prices from 2026-01-01 tier bulk, rate (0.0000000005 to 0.0000000004)');
+  });
+
+  it('a price list, one line a changed key by the name that its file has, and one line a tier that comes or goes', async () => {
+    const prices = (tiers: string): Files => ({
+      'prices/2026.yaml': `from: 2026-01-01\ncurrency: EUR\ntiers:\n${tiers}machines:\n  small: { running: "0.031" }\n`,
+    });
+    const before = prices(
+      '  bulk: { rate: "0.045", per: GiB-month, io-per-gib: 3 }\n  old: { rate: "1", per: GB-month, flat: "2" }\n',
     );
+    const after = prices(
+      '  bulk: { bands: [ { up-to: 1 TiB, rate: "0.04" }, { rate: "0.03" } ], per: GiB-month, io-per-gib: 4, maximum: 2 TiB }\n  new: { rate: "3", per: GiB-month }\n',
+    );
+    expect(await listed(before, after)).toEqual([
+      'neither: prices from 2026-01-01 tier bulk, rate (0.045 to none)',
+      'neither: prices from 2026-01-01 tier bulk, io-per-gib (3 to 4)',
+      'neither: prices from 2026-01-01 tier bulk, bands (none to 0.04 up to 1 TiB, then 0.03)',
+      'neither: prices from 2026-01-01 tier bulk, maximum (none to 2 TiB)',
+      'neither: prices from 2026-01-01 tier new (none to rate 3, per GiB-month)',
+      'neither: prices from 2026-01-01 tier old (rate 1, per GB-month, flat 2 to none)',
+    ]);
+  });
+
+  it('a quota at the line of its site, in a unit that tells it apart from what it was', async () => {
+    const site = (size: string): Files => ({
+      'ullage.yaml': `currency: EUR\nsites:\n  south-quay: {}\n  north-quay: { quota: { size: ${size} } }\n`,
+    });
+    const changes = async (from: string, to: string) =>
+      (await judged({ ...base, ...site(from) }, site(to))).policyChanges;
+    expect((await changes('40 TiB', '50 TiB'))[0]).toMatchObject({
+      from: '40 TiB',
+      to: '50 TiB',
+      place: { revision: 'head', file: 'ullage.yaml', line: 4, column: 3 },
+    });
+    const [close] = await changes('40 TB', '40000000000001 kB');
+    expect(close?.from).not.toBe(close?.to);
   });
 
   it('nothing, where nothing changed', async () => {

@@ -143,9 +143,12 @@ describe('a file is refused, by name and place', () => {
   });
 
   it('markers of a merge conflict, as the one thing to settle', () => {
-    const text = 'team: imagery\nvolumes:\n<<<<<<< HEAD\n  a: { size: 1 GiB }\n=======\n  a: { size: 2 GiB }\n>>>>>>> grow\n';
+    const text =
+      'team: imagery\nvolumes:\n<<<<<<< HEAD\n  a: { size: 1 GiB }\n=======\n  a: { size: 2 GiB }\n>>>>>>> grow\n';
     expect(refusals(text)).toEqual(['a.yaml:3:1: line 3 is a merge conflict marker']);
-    expect(refusals(text.replaceAll('\n', '\r\n'))).toEqual(['a.yaml:3:1: line 3 is a merge conflict marker']);
+    expect(refusals(text.replaceAll('\n', '\r\n'))).toEqual([
+      'a.yaml:3:1: line 3 is a merge conflict marker',
+    ]);
     // One that was left behind when the others were taken out.
     expect(refusals('a: 1\n=======\nb: 2\n')).toEqual(['a.yaml:2:1: line 2 is a merge conflict marker']);
     // Text that only looks like it is text.

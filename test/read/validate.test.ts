@@ -86,9 +86,9 @@ describe('a slip in an estate file is found where it stands', () => {
       message: 'plates of volume-groups has no members',
       advice: 'Add `members: …`. The volumes in the group.',
     });
-    expect(
-      prices('from: 2026-01-01\ncurrency: EUR\ntiers:\n  a: { rate: "1" }\n')[0]?.advice,
-    ).toBe('Add `per: …`, one of GiB-month, GB-month. The unit of capacity that the rate is for.');
+    expect(prices('from: 2026-01-01\ncurrency: EUR\ntiers:\n  a: { rate: "1" }\n')[0]?.advice).toBe(
+      'Add `per: …`, one of GiB-month, GB-month. The unit of capacity that the rate is for.',
+    );
   });
 
   it('a size in a unit that no standard has', () => {

@@ -75,7 +75,12 @@ export const unitsTidied = edited(
 );
 
 /** The volume that an expired waiver is for. */
-export const depthsGrown = DEPTHS;
+export const depthsGrown = edited(
+  mainFiles,
+  'storage/soundings.yaml',
+  'depths-1: { size: 200 GiB',
+  'depths-1: { size: 210 GiB',
+);
 
 /** Three volumes grown, and the file system that lies on them. */
 export const platesGrown = edited(

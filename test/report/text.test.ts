@@ -70,15 +70,20 @@ describe('the first lines', () => {
     expect(once).toHaveLength(1);
     // The line that goes with the exit code has no report below it.
     expect(summaryLine(broken)).toMatch(/^not judged: storage\/imagery\.yaml:\d+:\d+: .*, and 1 more$/);
-    const single = await unjudged(mainFiles, edited(mainFiles, 'storage/ledger.yaml', 'tier: brisk', 'tire: brisk'));
-    expect(unwrapped(reportText(single, plain))).toMatch(/^not judged: storage\/ledger\.yaml:\d+:\d+: tire is not/);
+    const single = await unjudged(
+      mainFiles,
+      edited(mainFiles, 'storage/ledger.yaml', 'tier: brisk', 'tire: brisk'),
+    );
+    expect(unwrapped(reportText(single, plain))).toMatch(
+      /^not judged: storage\/ledger\.yaml:\d+:\d+: tire is not/,
+    );
   });
 
   it('count what a change destroys, whatever the verdict', () => {
     expect(summaryLine(tidied)).toMatch(/; 1 change destroys what only a backup brings back$/);
-    expect(summaryLine({ ...tidied, verdict: 'pass', reasons: ['no rule objects to 1 change', 'more'] })).toBe(
-      'pass: no rule objects to 1 change; 1 destroys what only a backup brings back; more',
-    );
+    expect(
+      summaryLine({ ...tidied, verdict: 'pass', reasons: ['no rule objects to 1 change', 'more'] }),
+    ).toBe('pass: no rule objects to 1 change; 1 destroys what only a backup brings back; more');
     expect(summaryLine(grown)).not.toContain('destroy');
   });
 
@@ -101,7 +106,9 @@ describe('the first lines', () => {
       edited(mainFiles, 'ullage.yaml', 'currency: EUR', 'currency: EUR\npaths: { readings: measured }'),
     );
     expect(todo(unknown)).toContain('It may loosen the policy in 1 place;');
-    expect(unwrapped(reportText(unknown, plain))).toContain('cannot be told settings ullage.yaml, paths.readings');
+    expect(unwrapped(reportText(unknown, plain))).toContain(
+      'cannot be told settings ullage.yaml, paths.readings',
+    );
   });
 
   it('are the line that goes with the exit code', () => {
@@ -181,10 +188,7 @@ describe('what follows', () => {
   });
 
   it('calls a rule by its name once, and no key by a name that no file has', async () => {
-    const taken = await judged(
-      mainFiles,
-      edited(mainFiles, 'prices/2026.yaml', '"0.045"', '"0.0001"'),
-    );
+    const taken = await judged(mainFiles, edited(mainFiles, 'prices/2026.yaml', '"0.045"', '"0.0001"'));
     expect(unwrapped(reportText(taken, plain))).toMatch(
       /neither prices from 2026-01-01, tier bulk, rate goes from 0\.045 to 0\.0001 at prices\/2026\.yaml/,
     );
