@@ -15,14 +15,22 @@ const ullage = join(import.meta.dirname, '../dist/ullage.js');
 
 const milliseconds = (begun: bigint): number => Number(process.hrtime.bigint() - begun) / 1e6;
 
+interface Audited {
+  readonly first: number;
+  readonly rest: number;
+  /** Processor time for all but the first record: what else the machine does falls less on it. */
+  readonly cpu: number;
+  readonly records: number;
+  readonly fails: number;
+}
+
 /** Milliseconds until the first record, which parses the whole estate, and for all further ones. */
-async function audit(
-  folder: string,
-): Promise<{ first: number; rest: number; records: number; fails: number }> {
+async function audit(folder: string): Promise<Audited> {
   const opened = await GitRepository.open(folder);
   if (!opened.ok) throw new Error(opened.problems[0]?.message);
   const to = execFileSync('git', ['rev-parse', 'main'], { cwd: folder, encoding: 'utf8' }).trim();
   let begun = process.hrtime.bigint();
+  let used = process.cpuUsage();
   let first = 0;
   let records = 0;
   let fails = 0;
@@ -34,10 +42,13 @@ async function audit(
     if (records > 1) continue;
     first = milliseconds(begun);
     begun = process.hrtime.bigint();
+    used = process.cpuUsage();
   }
   const rest = milliseconds(begun);
+  const { user, system } = process.cpuUsage(used);
+  const cpu = (user + system) / 1000;
   await opened.value.close();
-  return { first, rest, records, fails };
+  return { first, rest, cpu, records, fails };
 }
 
 function gate(folder: string, commit: string): number {
@@ -62,7 +73,7 @@ function gate(folder: string, commit: string): number {
 const median = (numbers: readonly number[]): number =>
   [...numbers].sort((a, b) => a - b)[Math.floor(numbers.length / 2)] ?? 0;
 
-const perCommit: number[] = [];
+const perCommit: { readonly time: number; readonly cpu: number }[] = [];
 for (const { volumes, files } of [
   { volumes: 10_000, files: 200 },
   { volumes: 20_000, files: 400 },
@@ -71,8 +82,8 @@ for (const { volumes, files } of [
   const begun = process.hrtime.bigint();
   execFileSync('git', ['log', '--first-parent', '--raw', 'main'], { cwd: folder, maxBuffer: 1 << 28 });
   const log = milliseconds(begun);
-  const { first, rest, records, fails } = await audit(folder);
-  perCommit.push(rest / (records - 1));
+  const { first, rest, cpu, records, fails } = await audit(folder);
+  perCommit.push({ time: rest / (records - 1), cpu: cpu / (records - 1) });
   const sample = Array.from({ length: gateRuns }, (_each, index) =>
     gate(folder, `main~${Math.floor(((index + 0.5) * commits) / gateRuns)}`),
   );
@@ -82,5 +93,9 @@ for (const { volumes, files } of [
   );
   rmSync(folder, { recursive: true });
 }
-const [small = 0, large = 0] = perCommit;
-console.log(`Twice the estate takes ${(large / small).toFixed(2)} times as long a commit`);
+const [small, large] = perCommit;
+if (small !== undefined && large !== undefined) {
+  console.log(
+    `Twice the estate takes ${(large.time / small.time).toFixed(2)} times as long a commit beyond the first parse, and ${(large.cpu / small.cpu).toFixed(2)} times the processor time (${small.cpu.toFixed(2)} and ${large.cpu.toFixed(2)} ms)`,
+  );
+}

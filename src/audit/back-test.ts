@@ -1,6 +1,12 @@
 /** A proposed policy tried on past changes: what it would have stopped, and what it would have let through. */
+import type { PolicyRule } from '../policy/policy.ts';
 import { addMoney, type Money, money, noMoney } from '../price/money.ts';
+import type { GitRepository } from '../read/git.ts';
+import { firstParentHistory } from '../read/history.ts';
+import { found, type Outcome } from '../read/problem.ts';
+import { auditRecords } from './audit.ts';
 import type { AuditRecord } from './record.ts';
+import { foldersOf, pathsInHistory, type Span } from './walk.ts';
 
 export interface BackTest {
   /** How many changes both policies could judge, and how many at least one could not. */
@@ -38,4 +44,43 @@ export function backTest(records: readonly AuditRecord[]): BackTest {
     currency: stopped.find(({ cost }) => cost !== null)?.cost?.currency,
     teams: new Map([...teams].filter(([, difference]) => !difference.isZero())),
   };
+}
+
+export interface LastChanges {
+  /** The commit of the main branch that they end with, by id. */
+  readonly to: string;
+  /** How many. */
+  readonly count: number;
+  readonly rules: readonly PolicyRule[];
+  readonly failOn: 'error' | 'warning';
+}
+
+/** Tries rules on the last changes of the main branch. */
+export async function backTestLast(
+  repository: GitRepository,
+  { to, count, rules, failOn }: LastChanges,
+): Promise<Outcome<BackTest>> {
+  const span = await lastSpan(repository, to, count);
+  if (!span.ok) return span;
+  const records: AuditRecord[] = [];
+  for await (const record of auditRecords(repository, { span: span.value, failOn, tried: rules })) {
+    if (!record.ok) return record;
+    records.push(record.value);
+  }
+  return found(backTest(records));
+}
+
+/** The span of the last so many commits that changed anything in the folders. */
+async function lastSpan(repository: GitRepository, to: string, count: number): Promise<Outcome<Span>> {
+  const choices = await pathsInHistory(repository, to);
+  if (!choices.ok) return choices;
+  let left = count;
+  for await (const entry of firstParentHistory(repository, { to, folders: foldersOf(choices.value) })) {
+    if (!entry.ok) return entry;
+    left--;
+    if (left > 0) continue;
+    const [from] = entry.value.cutShort ? [] : entry.value.commit.parents;
+    return found({ to, from });
+  }
+  return found({ to });
 }

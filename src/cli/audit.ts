@@ -4,6 +4,7 @@ import { SingleBar } from 'cli-progress';
 import type { Command } from 'commander';
 import { type AuditOptions, auditRecords } from '../audit/audit.ts';
 import { backTest } from '../audit/back-test.ts';
+import { holdAgainstEvidence, type ReplayedVerdict } from '../audit/evidence.ts';
 import type { AuditRecord } from '../audit/record.ts';
 import { commitOn, countWalk, pathsInHistory, type Span } from '../audit/walk.ts';
 import { isDay } from '../estate/dates.ts';
@@ -18,10 +19,12 @@ import { decodeText } from '../read/text.ts';
 import {
   type AuditFormat,
   type AuditQuestion,
+  type AuditTable,
   answer,
   auditFormats,
   auditQuestions,
   backTestTable,
+  evidenceTable,
   policyTable,
   recordCsv,
   recordLine,
@@ -30,6 +33,7 @@ import {
 } from '../report/audit.ts';
 import { reportProblems } from '../report/problems.ts';
 import { type Finished, reasonOf, terminal } from './edge.ts';
+import { readEvidence } from './evidence.ts';
 import { openRecordStore, programId } from './record-store.ts';
 import { withRepository } from './repository.ts';
 
@@ -41,6 +45,8 @@ export interface AuditFlags {
   readonly policyOn?: string;
   readonly try?: string;
   readonly cache?: string;
+  readonly evidence?: string;
+  readonly allowedSigners?: string;
   readonly failOn: 'error' | 'warning';
   readonly format: AuditFormat;
 }
@@ -52,7 +58,7 @@ export async function runAudit(
   write: (text: string) => void,
 ): Promise<Finished> {
   const done = await withRepository(flags.repo, (repository) => audit(repository, span, flags, write));
-  if (done.ok) return { output: done.value, code: 0 };
+  if (done.ok) return done.value;
   const [first] = done.problems;
   if (flags.format === 'ndjson' || flags.format === 'csv') {
     // What a program reads holds records and nothing else.
@@ -70,17 +76,22 @@ async function audit(
   named: string | undefined,
   flags: AuditFlags,
   write: (text: string) => void,
-): Promise<Outcome<string>> {
+): Promise<Outcome<Finished>> {
   const misuse = misusesOf(flags);
   if (misuse.length > 0) return refused(...misuse);
   const span = await spanOf(repository, named);
   if (!span.ok) return span;
   if (flags.policyOn !== undefined) return policyOn(repository, span.value.to, flags.policyOn, flags.format);
   const tried = flags.try === undefined ? found(undefined) : await rulesIn(flags.try);
+  const evidence =
+    flags.evidence === undefined
+      ? found(undefined)
+      : await readEvidence(flags.evidence, { allowedSigners: flags.allowedSigners });
   const store =
     flags.cache === undefined ? found(undefined) : await openRecordStore(flags.cache, await programId());
-  if (!tried.ok || !store.ok)
-    return refused(...(tried.ok ? [] : tried.problems), ...(store.ok ? [] : store.problems));
+  if (!tried.ok || !store.ok || !evidence.ok) {
+    return refused(...[tried, store, evidence].flatMap((each) => (each.ok ? [] : each.problems)));
+  }
   const options: AuditOptions = {
     span: span.value,
     since: flags.since,
@@ -92,6 +103,7 @@ async function audit(
   const streamed =
     flags.show === 'records' &&
     flags.try === undefined &&
+    flags.evidence === undefined &&
     (flags.format === 'ndjson' || flags.format === 'csv');
   const records: AuditRecord[] = [];
   const progress = await progressOn(repository, span.value);
@@ -105,12 +117,33 @@ async function audit(
   } finally {
     progress.stop();
   }
-  if (streamed) return found('');
+  if (streamed) return found({ output: '', code: 0 });
+  const printed = (table: AuditTable): string => reportTable(table, flags.format, terminal());
+  if (evidence.value !== undefined) {
+    const held = holdAgainstEvidence(records.map(verdictOf), evidence.value);
+    const output = printed(evidenceTable(held, records.length));
+    return found(
+      held.findings.length === 0
+        ? { output, code: 0 }
+        : { output, code: 1, reason: 'fail: the evidence does not bear out the history' },
+    );
+  }
   const table = flags.try === undefined ? answer(flags.show, records) : backTestTable(backTest(records));
-  return found(reportTable(table, flags.format, terminal()));
+  return found({ output: printed(table), code: 0 });
 }
 
-function misusesOf({ since, until, policyOn: day, show, try: tried }: AuditFlags): readonly Problem[] {
+/** A record as the evidence is held against it. */
+const verdictOf = ({ commit, tree, base, verdict, on, failOn }: AuditRecord): ReplayedVerdict => ({
+  commit,
+  tree,
+  base: base ?? undefined,
+  verdict,
+  on,
+  failOn,
+});
+
+function misusesOf(flags: AuditFlags): readonly Problem[] {
+  const { since, until, policyOn: day, show, try: tried, evidence } = flags;
   const days = { '--since': since, '--until': until, '--policy-on': day };
   const problems = Object.entries(days).flatMap(([option, value]): readonly Problem[] =>
     value === undefined || isDay(value)
@@ -126,6 +159,18 @@ function misusesOf({ since, until, policyOn: day, show, try: tried }: AuditFlags
     problems.push({
       message: `--try and --show ${show} were both given`,
       advice: 'Give one of them: a policy that is tried has an answer of its own.',
+    });
+  }
+  if (evidence !== undefined && (tried !== undefined || show !== 'records')) {
+    problems.push({
+      message: '--evidence was given with another question',
+      advice: 'Give --evidence, --try or --show, one of them.',
+    });
+  }
+  if (evidence === undefined && flags.allowedSigners !== undefined) {
+    problems.push({
+      message: '--allowed-signers was given, and there is no evidence to check',
+      advice: 'Name its folder with --evidence FOLDER.',
     });
   }
   return problems;
@@ -177,7 +222,7 @@ async function policyOn(
   to: string,
   day: string,
   format: AuditFormat,
-): Promise<Outcome<string>> {
+): Promise<Outcome<Finished>> {
   const commit = await commitOn(repository, to, day);
   if (!commit.ok) return commit;
   const { id, tree } = commit.value;
@@ -186,7 +231,7 @@ async function policyOn(
     new ParsedFiles(),
   );
   return revision.ok
-    ? found(reportTable(policyTable(revision.value, id, day), format, terminal()))
+    ? found({ output: reportTable(policyTable(revision.value, id, day), format, terminal()), code: 0 })
     : revision;
 }
 
@@ -245,6 +290,8 @@ export const addAudit = (
     )
     .option('--policy-on <day>', 'show the policy as it was on a day, and judge nothing')
     .option('--try <file>', 'a rule pack to judge by in place of the policy of the time')
+    .option('--evidence <folder>', 'hold the attestations in a folder against the replay')
+    .option('--allowed-signers <file>', 'whose signatures on the evidence are believed')
     .option('--cache <dir>', 'a folder to keep records in, so that a run that was interrupted goes on')
     .addOption(
       program
@@ -269,13 +316,15 @@ Questions:
   standing       how long each violation stood
   waivers        which waivers were used, and which were wanted after their date
 
-Exit codes: 0 done, 2 not judged. A commit that cannot be judged is in the records, with the reason.
+Exit codes: 0 done, 1 the evidence does not bear out the history, 2 not judged. A commit that cannot be judged is
+in the records, with the reason.
 
 Examples:
   ullage audit
   ullage audit v1..main --format ndjson
   ullage audit --since 2026-01-01 --show standing
   ullage audit --policy-on 2026-03-31
+  ullage audit --evidence evidence --allowed-signers allowed_signers
   ullage audit --try policies/proposed.yaml --cache ~/.cache/ullage`,
     )
     .action(async (span: string | undefined, flags: AuditFlags) =>

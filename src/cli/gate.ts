@@ -1,9 +1,10 @@
 /** `ullage gate`: judges a branch against the main branch. */
 import { type Command, InvalidArgumentError } from 'commander';
 import type { JudgedRevisions } from '../audit/attest.ts';
+import { backTestLast } from '../audit/back-test.ts';
 import { readSettings, settingsFile } from '../estate/settings.ts';
 import { type Judgement, notJudged } from '../policy/judgement.ts';
-import { bareSettings, judgeTrees, ParsedFiles } from '../policy/revision.ts';
+import { bareSettings, judgeTrees, ParsedFiles, readRevision } from '../policy/revision.ts';
 import { type Comparison, uncommittedFiles, whatIsCompared } from '../read/compare.ts';
 import type { GitRepository } from '../read/git.ts';
 import { found } from '../read/problem.ts';
@@ -22,6 +23,8 @@ export interface GateOptions {
   readonly worktree?: boolean;
   readonly now?: string;
   readonly failOn: 'error' | 'warning';
+  /** On how many past changes to try rules that the branch alters; none where left out. */
+  readonly backTest?: number;
 }
 
 /** Judges; what stands in the way is in the judgement. The command line and the CI action both come here. */
@@ -57,7 +60,8 @@ async function gateToAttest(
     const unnamed = options.head === undefined && options.worktree !== true;
     const remarks =
       unnamed && options.format === 'text' ? await remarksOn(repository, compared.value, parsed) : [];
-    return found({ judgement, revisions, remarks });
+    const tested = await backTestRemarks(repository, compared.value, judgement, parsed, options);
+    return found({ judgement, revisions, remarks: [...remarks, ...tested] });
   });
   return gated.ok ? gated.value : unjudged(notJudged(gated.problems, on));
 }
@@ -90,6 +94,35 @@ async function remarksOn(
         ]),
   ];
 }
+
+/** What the branch's own rules would have made of the last changes of main, where it alters any. */
+async function backTestRemarks(
+  repository: GitRepository,
+  { head, baseCommit }: Comparison,
+  judgement: Judgement,
+  parsed: ParsedFiles,
+  { backTest: count = 0, failOn }: GateOptions,
+): Promise<readonly string[]> {
+  if (count === 0 || judgement.verdict === 'not judged') return [];
+  if (!judgement.policyChanges.some((change) => change.of === 'rule')) return [];
+  const proposed = await readRevision(head, parsed);
+  const tested = proposed.ok
+    ? await backTestLast(repository, { to: baseCommit, count, rules: proposed.value.rules, failOn })
+    : proposed;
+  if (!tested.ok)
+    return [`The proposed rules could not be tried on past changes: ${tested.problems[0]?.message}.`];
+  const { judged, notJudged: unknown, stopped, letThrough } = tested.value;
+  const named = ({ commit, on, subject }: (typeof stopped)[number]): string =>
+    `${commit.slice(0, 12)} of ${on} (${subject})`;
+  return [
+    `Tried on the last ${counted(judged + unknown, 'change')} of main, the proposed rules would have stopped ${stopped.length} that passed, and let through ${letThrough.length} that failed.`,
+    ...stopped.slice(0, namedAtMost).map((record) => `Would have been stopped: ${named(record)}`),
+    ...letThrough.slice(0, namedAtMost).map((record) => `Would have passed: ${named(record)}`),
+  ];
+}
+
+/** So many past changes are named; `ullage audit --try` lists all. */
+const namedAtMost = 5;
 
 interface ReportTo {
   readonly format: ReportFormat;
@@ -183,6 +216,15 @@ export const addGate = (program: Command, finish: (finished: Finished) => void):
         .createOption('--fail-on <level>', 'the level from which a finding fails')
         .choices(['error', 'warning'])
         .default('error'),
+    )
+    .option(
+      '--back-test <count>',
+      'try rules that the branch alters on so many past changes of main',
+      (value: string) => {
+        if (!/^[1-9][0-9]{0,4}$/.test(value))
+          throw new InvalidArgumentError('Write a whole number, such as 50.');
+        return Number(value);
+      },
     )
     .option('--attest <file>', 'write the judgement down as an in-toto attestation')
     .option('--sign-with <key>', 'sign the attestation with an SSH key, into FILE.sig')

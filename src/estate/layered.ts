@@ -9,24 +9,23 @@ export interface MapEdit<K, V> {
   readonly deleted: ReadonlySet<K>;
 }
 
-/** The map that an edit makes of another. Where the edit is large, it is copied whole. */
+/**
+ * How many times larger each layer is than the one that lies over it. An entry is then copied a few times for each
+ * layer that it sinks through, and there are as many layers as the size has digits.
+ */
+const ratio = 4;
+
+/** The map that an edit makes of another. */
 export function layered<K, V>(below: ReadonlyMap<K, V>, { set, deleted }: MapEdit<K, V>): ReadonlyMap<K, V> {
   if (set.size === 0 && deleted.size === 0) return below;
-  const [bottom, over, gone] = layersOf(below);
-  const nextOver = new Map(over);
-  const nextGone = new Set(gone);
-  for (const key of deleted) {
-    nextOver.delete(key);
-    if (bottom.has(key)) nextGone.add(key);
-  }
-  for (const [key, value] of set) {
-    nextOver.set(key, value);
-    nextGone.delete(key);
-  }
-  const next = new LayeredMap(bottom, nextOver, nextGone);
-  // Copying the edits costs their number each time, copying the whole costs its size once in a while; the root of
-  // the size keeps both small.
-  return nextOver.size + nextGone.size > 4 * Math.sqrt(bottom.size) + 16 ? new Map(next) : next;
+  let next = new LayeredMap(
+    below,
+    set,
+    new Set([...deleted].filter((key) => !set.has(key) && below.has(key))),
+  );
+  while (next.below instanceof LayeredMap && next.weight * ratio >= next.below.weight)
+    next = next.merged(next.below);
+  return next.weight * ratio >= next.below.size ? new Map(next) : next;
 }
 
 /**
@@ -35,11 +34,11 @@ export function layered<K, V>(below: ReadonlyMap<K, V>, { set, deleted }: MapEdi
  */
 export function* mayDiffer<K, V>(a: ReadonlyMap<K, V>, b: ReadonlyMap<K, V>): Iterable<K> {
   if (a === b) return;
-  const [[bottomA, overA, goneA], [bottomB, overB, goneB]] = [layersOf(a), layersOf(b)];
-  const keys = bottomA === bottomB ? [overA.keys(), goneA, overB.keys(), goneB] : [a.keys(), b.keys()];
+  const beneathA = new Set(chainOf(a));
+  const shared = chainOf(b).find((layer) => beneathA.has(layer));
   const seen = new Set<K>();
-  for (const some of keys) {
-    for (const key of some) {
+  for (const map of [a, b]) {
+    for (const key of keysOver(map, shared)) {
       if (seen.has(key)) continue;
       seen.add(key);
       yield key;
@@ -47,48 +46,75 @@ export function* mayDiffer<K, V>(a: ReadonlyMap<K, V>, b: ReadonlyMap<K, V>): It
   }
 }
 
-type Layers<K, V> = readonly [ReadonlyMap<K, V>, ReadonlyMap<K, V>, ReadonlySet<K>];
+/** A map and all that it lies over. */
+function chainOf<K, V>(map: ReadonlyMap<K, V>): readonly ReadonlyMap<K, V>[] {
+  const chain = [map];
+  for (let top = map; top instanceof LayeredMap; top = top.below) chain.push(top.below);
+  return chain;
+}
 
-const layersOf = <K, V>(map: ReadonlyMap<K, V>): Layers<K, V> =>
-  map instanceof LayeredMap ? map.layers() : [map, new Map<K, V>(), new Set<K>()];
+function* keysOver<K, V>(map: ReadonlyMap<K, V>, shared: ReadonlyMap<K, V> | undefined): Iterable<K> {
+  let top = map;
+  for (; top !== shared && top instanceof LayeredMap; top = top.below) {
+    yield* top.over.keys();
+    yield* top.gone;
+  }
+  if (top !== shared) yield* top.keys();
+}
 
 class LayeredMap<K, V> implements ReadonlyMap<K, V> {
-  readonly #bottom: ReadonlyMap<K, V>;
-  readonly #over: ReadonlyMap<K, V>;
-  readonly #gone: ReadonlySet<K>;
+  readonly below: ReadonlyMap<K, V>;
+  readonly over: ReadonlyMap<K, V>;
+  /** Keys of `below` that are not here. */
+  readonly gone: ReadonlySet<K>;
   readonly size: number;
 
-  constructor(bottom: ReadonlyMap<K, V>, over: ReadonlyMap<K, V>, gone: ReadonlySet<K>) {
-    this.#bottom = bottom;
-    this.#over = over;
-    this.#gone = gone;
+  constructor(below: ReadonlyMap<K, V>, over: ReadonlyMap<K, V>, gone: ReadonlySet<K>) {
+    this.below = below;
+    this.over = over;
+    this.gone = gone;
     let added = 0;
-    for (const key of over.keys()) if (!bottom.has(key)) added++;
-    this.size = bottom.size - gone.size + added;
+    for (const key of over.keys()) if (!below.has(key)) added++;
+    this.size = below.size - gone.size + added;
   }
 
-  layers(): Layers<K, V> {
-    return [this.#bottom, this.#over, this.#gone];
+  get weight(): number {
+    return this.over.size + this.gone.size;
+  }
+
+  /** The same map with its two top layers made one. */
+  merged({ below, over, gone }: LayeredMap<K, V>): LayeredMap<K, V> {
+    const both = new Map(over);
+    const lost = new Set(gone);
+    for (const key of this.gone) {
+      both.delete(key);
+      if (below.has(key)) lost.add(key);
+    }
+    for (const [key, value] of this.over) {
+      both.set(key, value);
+      lost.delete(key);
+    }
+    return new LayeredMap(below, both, lost);
   }
 
   get(key: K): V | undefined {
-    if (this.#over.has(key)) return this.#over.get(key);
-    return this.#gone.has(key) ? undefined : this.#bottom.get(key);
+    if (this.over.has(key)) return this.over.get(key);
+    return this.gone.has(key) ? undefined : this.below.get(key);
   }
 
   has(key: K): boolean {
-    return this.#over.has(key) || (!this.#gone.has(key) && this.#bottom.has(key));
+    return this.over.has(key) || (!this.gone.has(key) && this.below.has(key));
   }
 
   *entries(): MapIterator<[K, V]> {
-    for (const entry of this.#bottom) {
+    for (const entry of this.below) {
       const [key] = entry;
-      if (this.#gone.has(key)) continue;
-      const over = this.#over.get(key);
+      if (this.gone.has(key)) continue;
+      const over = this.over.get(key);
       if (over === undefined) yield entry;
       else yield [key, over];
     }
-    for (const entry of this.#over) if (!this.#bottom.has(entry[0])) yield entry;
+    for (const entry of this.over) if (!this.below.has(entry[0])) yield entry;
   }
 
   *keys(): MapIterator<K> {

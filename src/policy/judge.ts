@@ -25,6 +25,7 @@ import {
   type View,
   type Violation,
 } from '../rules/rule.ts';
+import { runbookOf } from '../runbook/runbook.ts';
 import { comparePolicies } from './direction.ts';
 import {
   type BaselineState,
@@ -99,6 +100,7 @@ export function judge(base: Side, head: Side, policy: Policy, options: JudgeOpti
     limits: limitUses(policy, standing.value.view, after.view),
     findings,
     changes: comparison.changes,
+    runbook: runbookOf(comparison, base.estate, head.estate),
     headroom: roomChanges(headroomOf(base.estate, policy.settings), headroomOf(head.estate, policy.settings)),
     policyChanges,
     proposed:

@@ -7,6 +7,7 @@ import type { CostDelta } from '../price/delta.ts';
 import type { Money } from '../price/money.ts';
 import type { Problem } from '../read/problem.ts';
 import type { Level, PolicyChange, RuleName } from '../rules/rule.ts';
+import type { Step } from '../runbook/step.ts';
 import type { PolicyRule, Waiver } from './policy.ts';
 import type { WaiverUse } from './waiver.ts';
 
@@ -74,6 +75,8 @@ export interface Judged {
   readonly limits: readonly LimitUse[];
   readonly findings: readonly Finding[];
   readonly changes: readonly Change[];
+  /** The steps that carry the changes out, in order. */
+  readonly runbook: readonly Step[];
   readonly headroom: readonly RoomChange[];
   readonly policyChanges: readonly PolicyChange[];
   readonly proposed: Proposed | undefined;

@@ -1,6 +1,7 @@
 /** The audit's answers, each as one table: for a terminal, as Markdown, as CSV or as lines of JSON. */
 import { stringify } from 'csv-stringify/sync';
 import type { BackTest } from '../audit/back-test.ts';
+import type { EvidenceFinding, HeldEvidence } from '../audit/evidence.ts';
 import {
   loosenings,
   mergedAnyway,
@@ -355,6 +356,26 @@ export function backTestTable(test: BackTest): AuditTable {
       subjectColumn,
     ],
     rows: [...rows(stopped, 'would have been stopped'), ...rows(letThrough, 'would have passed')],
+  };
+}
+
+/** What recorded verdicts say otherwise than the replay, or do not say at all. */
+export function evidenceTable({ findings, agreeing, elsewhere }: HeldEvidence, records: number): AuditTable {
+  const of = (kind: EvidenceFinding['kind']): number => findings.filter((each) => each.kind === kind).length;
+  return {
+    headline: `Of ${counted(records, 'record')}, ${agreeing} have evidence that agrees: ${of('missing')} missing, ${of('altered')} altered, ${of('contradicting')} contradicting`,
+    notes:
+      elsewhere.length === 0
+        ? []
+        : [`${counted(elsewhere.length, 'attestation is', 'attestations are')} about nothing in this span.`],
+    columns: [column('kind', 'what'), day, commitColumn, column('file', 'file'), column('message', 'why')],
+    rows: findings.map((finding) => [
+      finding.kind,
+      finding.kind === 'altered' ? null : (finding.record.on ?? null),
+      finding.kind === 'altered' ? null : short(finding.record.commit),
+      finding.kind === 'missing' ? null : finding.file,
+      finding.message,
+    ]),
   };
 }
 

@@ -21,11 +21,13 @@ import type {
   ProblemReport,
   RoomReport,
   RuleInForceReport,
+  StepReport,
   ThingReport,
   WaiverReport,
 } from '../read/generated/judgement.ts';
 import type { Place, Problem } from '../read/problem.ts';
 import type { PolicyChange } from '../rules/rule.ts';
+import type { Step } from '../runbook/step.ts';
 import { jsonText } from './json-text.ts';
 
 /** The whole judgement, never cut; the same judgement gives the same bytes. */
@@ -48,6 +50,7 @@ function notJudgedReport({ verdict, reasons, base, head, on, problems }: NotJudg
     limits: [],
     findings: [],
     changes: [],
+    runbook: [],
     headroom: [],
     policyChanges: [],
     proposed: null,
@@ -72,6 +75,7 @@ function judgedReport(judged: Judged): JudgementReport {
     limits: judged.limits.map((limit) => limitReport(limit, currency)),
     findings: judged.findings.map((finding) => findingReport(finding, policyFrom)),
     changes: judged.changes.map(changeReport),
+    runbook: judged.runbook.map(stepReport),
     headroom: judged.headroom.flatMap(headroomReport),
     policyChanges: judged.policyChanges.map(policyChangeReport),
     proposed: proposed === undefined ? null : { verdict: proposed.verdict, reasons: [...proposed.reasons] },
@@ -171,6 +175,20 @@ const changeReport = (change: Change): ChangeReport => ({
   description: describeChange(change),
   destroys: destroys(change),
   ...thingsOf(change),
+});
+
+const stepReport = (step: Step): StepReport => ({
+  number: step.number,
+  at: step.at,
+  server: step.server ?? null,
+  subject: subjectReport(step.subject),
+  does: step.does,
+  why: step.why ?? null,
+  destroys: step.destroys,
+  cautions: [...step.cautions],
+  examples: step.examples.map(({ command, source }) => ({ command, source })),
+  after: [...step.after],
+  carriesOut: [...step.carriesOut],
 });
 
 function thingsOf(change: Change): Pick<ChangeReport, 'before' | 'after'> {

@@ -15,6 +15,7 @@ import { byPlace, type Place, type Problem } from '../read/problem.ts';
 import { cautions, counted, type Level, type PolicyChange } from '../rules/rule.ts';
 import { showAmount, showDifference, showLeft, showMeasure, showShare } from './amounts.ts';
 import { clipped } from './escape.ts';
+import { runbookSection } from './runbook.ts';
 import type { TableOf } from './table.ts';
 
 /** How grave it is, for an accent. What it means is always in the words. */
@@ -116,6 +117,7 @@ function spokenJudged(judged: Judged): Spoken {
       ...groups.map(findingSection),
       ...cautionSection(judged),
       ...changeSection(judged.changes),
+      ...runbookSection(judged),
       ...costSections(judged),
       ...headroomSection(judged.headroom),
       ...policySection(judged),

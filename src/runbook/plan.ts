@@ -1,10 +1,12 @@
 /** Acts and what each must wait for, put in order. */
 
+const turns = ['check', 'ahead', 'act', 'delete'] as const;
+
 export interface Act<T> {
   readonly key: string;
   readonly act: T;
-  /** `check` acts are begun first, and `delete` acts last, wherever nothing else is said. */
-  readonly turn: 'check' | 'act' | 'delete';
+  /** Which acts are begun first wherever nothing else is said: `ahead` are those that take nothing out of use. */
+  readonly turn: (typeof turns)[number];
 }
 
 export interface Placed<T> {
@@ -58,7 +60,7 @@ export class Plan<T> {
         atOdds: waits.filter((each) => !placed.has(each.key)).map((each) => each.key),
       });
     };
-    for (const turn of ['check', 'act', 'delete'] as const) {
+    for (const turn of turns) {
       for (const act of this.#acts.values()) if (act.turn === turn) place(act);
     }
     return [...placed.values()];

@@ -2,11 +2,11 @@
  * The procedures as data: what each act is called for a person, why it is needed, and how the open-source tools of a
  * Linux guest do it. Steps at the provider are never commands: its own documentation has them.
  *
- * Manual pages read: lvm2 2.03.16, util-linux 2.38.1, xfsprogs 6.1.0, e2fsprogs 1.47.0, btrfs-progs 6.2, ntfs-3g
- * 2022.10.3, systemd 252. What the examples do not say where it comes from is common practice, from memory, and so
+ * Manual pages read: lvm2 2.03.16, util-linux 2.38.1, xfsprogs 6.1.0, e2fsprogs 1.47.0, psmisc 23.6, btrfs-progs 6.2 and ntfs-3g
+ * 2022.10.3. What the examples do not say where it comes from is common practice, from memory, and so
  * are the words for guests other than Linux, save DiskPart's `extend` and `rescan` (Microsoft Learn).
  */
-import type { FileSystemType, Server } from '../estate/estate.ts';
+import type { FileSystemType, Server, VolumeGroup } from '../estate/estate.ts';
 import { cautions } from '../rules/rule.ts';
 import type { Example, Step } from './step.ts';
 
@@ -113,7 +113,7 @@ export const procedures = {
   },
   'copy-across': {
     at: 'provider',
-    does: 'Make {volume} anew at site {site}, with what it holds at {was}: from a backup taken once nothing writes to it any more.',
+    does: 'Make {volume} anew at site {site}, with what it holds at {was}: from a backup taken once nothing writes to it any more{how}.',
     why: 'A change of its declaration carries nothing across sites.',
   },
   'fill-boot': {
@@ -144,7 +144,7 @@ export const procedures = {
   },
   'delete-old': {
     at: 'provider',
-    does: 'Delete the old {volume}, {size}, for good; the new one of that name stays.',
+    does: 'Delete the old {volume}, {size}, for good; the new one keeps or takes its name.',
     destroys: true,
     cautions: [cautions],
   },
@@ -160,7 +160,6 @@ export const procedures = {
     at: 'provider',
     does: 'Shut {server} down from within, and see at the provider that it is stopped.',
     why: 'A boot volume is in use for as long as its server runs, and what is not yet written is lost with it.',
-    linux: [{ command: 'shutdown --poweroff now', source: 'shutdown(8), systemd 252' }],
   },
   'start-server': { at: 'provider', does: 'Start {server}, and see that its guest comes up.' },
   'change-machine': {
@@ -315,6 +314,11 @@ export const procedures = {
     why: 'Nothing uses it by mistake until the other server takes it in.',
     lvm: [lvm2('vgexport', 'vgexport GROUP')],
   },
+  'check-detached': {
+    at: 'check',
+    does: 'See that all {count} members of volume group {group} are detached before the first is attached again.',
+    why: 'A volume group travels whole; one that is here in part and there in part is broken.',
+  },
   import: {
     at: 'guest',
     does: 'See that all {count} members of volume group {group} are there, and take it in.',
@@ -363,7 +367,6 @@ export const procedures = {
   'make-logical-volume': {
     at: 'guest',
     does: 'Make a logical volume of {size} for {mount} in volume group {group}, {layout}.',
-    lvm: [lvm2('lvcreate', 'lvcreate --size SIZE --name LOGICAL_VOLUME GROUP')],
   },
   'extend-logical-volume': {
     at: 'guest',
@@ -493,3 +496,20 @@ const byType: Readonly<Record<FileSystemType, Partial<Readonly<Record<Handling, 
 
 export const handledBy = (type: FileSystemType, handling: Handling): readonly Example[] =>
   byType[type][handling] ?? [];
+
+/** How a logical volume is made in each layout. */
+export function laidOut({ kind }: VolumeGroup['layout']): readonly Example[] {
+  switch (kind) {
+    case 'linear':
+      return [lvm2('lvcreate', 'lvcreate --size SIZE --name LOGICAL_VOLUME GROUP')];
+    case 'striped':
+      return [lvm2('lvcreate', 'lvcreate --stripes STRIPES --size SIZE --name LOGICAL_VOLUME GROUP')];
+    case 'mirrored':
+      return [
+        lvm2(
+          'lvcreate',
+          'lvcreate --type raid1 --mirrors COPIES_BESIDE_THE_FIRST --size SIZE --name LOGICAL_VOLUME GROUP',
+        ),
+      ];
+  }
+}

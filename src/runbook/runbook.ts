@@ -13,7 +13,7 @@ import type { Comparison, Renames } from '../change/compare.ts';
 import type { Estate, FileSystem, Layout, Server, Subject, Volume, VolumeGroup } from '../estate/estate.ts';
 import { showSize } from '../estate/size.ts';
 import { Plan } from './plan.ts';
-import { type Guest, handledBy, type ProcedureName, procedureOf } from './procedures.ts';
+import { type Guest, handledBy, laidOut, type ProcedureName, procedureOf } from './procedures.ts';
 import type { Example, Step } from './step.ts';
 
 /** The steps in the order in which they are to be done: the same whatever the order of the files. */
@@ -47,6 +47,7 @@ const leaving: ReadonlySet<ProcedureName> = new Set<ProcedureName>([
   'unmount-swap',
   'deactivate',
   'export',
+  'leave-group',
   'replace-member',
   'put-smaller-in-place',
   'shrink-mounted',
@@ -70,6 +71,8 @@ class Runbook {
   readonly #plan = new Plan<Wanted>();
   readonly #carriesOut = new Map<string, number[]>();
   readonly #made: ReadonlySet<string>;
+  /** Servers that run, and stop in this branch if only for a while. */
+  readonly #stopping: ReadonlySet<string>;
   /** By group: the volumes that come into it, and whether each is written over. */
   readonly #joined = new Map<string, ChangeOf<'member-joined'>[]>();
   readonly #holders = {
@@ -92,11 +95,32 @@ class Runbook {
     this.#made = new Set(
       changes.flatMap((change) => (change.kind === 'group-created' ? change.after.name : [])),
     );
+    this.#stopping = new Set(changes.flatMap((change) => this.#stoppedFor(change)));
     for (const change of changes) {
       if (change.kind !== 'member-joined') continue;
       const joined = this.#joined.get(change.after.name);
       if (joined === undefined) this.#joined.set(change.after.name, [change]);
       else joined.push(change);
+    }
+  }
+
+  #stoppedFor(change: Change): readonly string[] {
+    switch (change.kind) {
+      case 'server-stopped':
+      case 'server-deleted':
+      case 'server-changed-machine':
+      case 'server-moved-site':
+      case 'boot-swapped':
+        return [change.subject.name];
+      case 'detached':
+      case 'handed-over':
+      case 'volume-shrunk':
+      case 'volume-moved-site': {
+        const { name } = change.subject;
+        return this.#holdersBefore(name).filter((server) => this.#bootBefore(server) === name);
+      }
+      default:
+        return [];
     }
   }
 
@@ -137,20 +161,24 @@ class Runbook {
       at: procedure.at,
       server,
       subject,
-      does: procedure.at === 'guest' ? this.#whenUp(server, words.on ?? subject.name, does) : does,
+      does: procedure.at === 'guest' ? this.#whenUp(name, server, words.on ?? subject.name, does) : does,
       why: odds === undefined ? why : why === undefined ? odds : `${why} ${odds}`,
       destroys: procedure.destroys ?? false,
       cautions: [...(procedure.cautions ?? []), ...more],
-      examples: examplesFor(procedure, guest, examples),
+      examples: procedure.at === 'provider' ? [] : examplesFor(procedure, guest, examples),
       after,
       carriesOut,
     };
   }
 
   /** A guest can only be worked in while it runs. */
-  #whenUp(server: string | undefined, what: string, does: string): string {
+  #whenUp(procedure: ProcedureName, server: string | undefined, what: string, does: string): string {
     const later = `${does.charAt(0).toLowerCase()}${does.slice(1)}`;
     if (server === undefined) return `Once a server holds ${what}: ${later}`;
+    // What a stopped server is to give up can be got at where one runs.
+    if (leaving.has(procedure) && !this.#runsBefore(server)) {
+      return `With a server that runs and holds ${what}: ${later}`;
+    }
     return this.#runsAtAll(server) ? does : `When ${server} next starts: ${later}`;
   }
 
@@ -164,7 +192,7 @@ class Runbook {
       readonly after?: readonly string[];
       readonly examples?: readonly Example[];
       readonly cautions?: readonly string[];
-      readonly turn?: 'check' | 'act' | 'delete';
+      readonly turn?: 'check' | 'ahead' | 'act' | 'delete';
     } = {},
   ): string {
     const { server, words = {}, after = [], examples = [], cautions: own = [], turn = 'act' } = more;
@@ -177,9 +205,10 @@ class Runbook {
 
   /** What leaves is done before a server stops, and what comes once it is up. */
   #whileItRuns(key: string, procedure: ProcedureName, server: string): void {
-    const before = this.#runsBefore(server) && (leaving.has(procedure) || !this.#runsAfter(server));
-    if (before) this.#plan.wait(`stop ${server}`, [key]);
-    else this.#plan.wait(key, this.#comesUp(server));
+    const runs = this.#runsBefore(server);
+    if (runs && (leaving.has(procedure) || !this.#runsAfter(server)))
+      this.#plan.wait(`stop ${server}`, [key]);
+    else if (!leaving.has(procedure)) this.#plan.wait(key, this.#comesUp(server));
   }
 
   // What stands on either side, by the names of the head
@@ -425,7 +454,6 @@ class Runbook {
       server,
       after: [
         `stop ${server}`,
-        `machine ${server}`,
         `set-boot ${server}`,
         ...(boot === undefined ? [] : [`attach ${boot} ${server}`, `grow ${boot}`]),
       ],
@@ -474,6 +502,7 @@ class Runbook {
   #createVolume({ name, size, tier, site }: Volume): string {
     return this.#want(`create ${name}`, 'create-volume', volumeSubject(name), {
       words: { size: showSize(size), tier, where: site === undefined ? '' : `, site ${site}` },
+      turn: 'ahead',
     });
   }
 
@@ -574,15 +603,22 @@ class Runbook {
     const group = this.#head.groupOf.get(name);
     const whole = after.fileSystem;
     const former = before.fileSystem;
+    // All that hold it see it grow; one of them, whichever comes first, grows what lies on it.
     for (const server of this.#holdersAfter(name)) {
       const boots = this.#head.servers.get(server)?.boot === name;
-      const seen = this.#holdersBefore(name).includes(server)
-        ? this.#want(`see-size ${name} ${server}`, 'see-size', subject, {
-            server,
-            words: { size: showSize(size) },
-            after: [key],
-          })
-        : `see ${name} ${server}`;
+      const held = this.#holdersBefore(name).includes(server);
+      // A server that starts from it later sees all of it then.
+      if (boots && !held && !this.#runsAfter(server)) continue;
+      const seen =
+        held && this.#runsBefore(server)
+          ? this.#want(`see-size ${name} ${server}`, 'see-size', subject, {
+              server,
+              words: { size: showSize(size) },
+              after: [key],
+            })
+          : held
+            ? key
+            : `see ${name} ${server}`;
       const room = boots
         ? [
             this.#want(`partition ${name}`, 'grow-partition', subject, {
@@ -598,7 +634,6 @@ class Runbook {
       } else if (former?.type === whole.type && whole.fields.size === undefined) {
         this.#plan.wait(this.#growSystem(whole, former), room);
       }
-      // A volume that several servers hold is grown inside by one of them, and seen by all.
     }
     return key;
   }
@@ -632,18 +667,18 @@ class Runbook {
 
   #volumeShrunk({ before, after, subject }: ChangeOf<'volume-shrunk'>): string {
     const { name } = after;
+    // Made anew at another site, it is made smaller there.
+    if (before.site !== after.site) return this.#volumeMovedSite({ before, after, subject });
     const words = { size: showSize(after.size) };
     const backup = this.#checkBackup(subject, name);
     if (before.protected) this.#unprotect(name);
-    const made = this.#want(`smaller ${name}`, 'create-smaller', subject, { words });
+    const made = this.#want(`smaller ${name}`, 'create-smaller', subject, { words, turn: 'ahead' });
     const [server] = this.#holdersBefore(name);
     const stays = server !== undefined && this.#holdersAfter(name).includes(server);
     const boots = server !== undefined && this.#bootBefore(server) === name;
     const group = this.#groupBefore(name);
-    const grouped =
-      group !== undefined &&
-      this.#head.groupOf.has(name) &&
-      !this.#made.has(this.#head.groupOf.get(name)?.name ?? '');
+    const stillIn = this.#head.groupOf.get(name);
+    const grouped = group !== undefined && stillIn !== undefined && !this.#made.has(stillIn.name);
     const out: string[] = [];
     if (server !== undefined && !boots && this.#runsBefore(server)) {
       const beside = this.#want(`attach-smaller ${name}`, 'attach-smaller', subject, {
@@ -656,7 +691,17 @@ class Runbook {
         subject,
         { server, words: { group: this.#headName('groups', group?.name ?? '') }, after: [beside, backup] },
       );
-      out.push(this.#want(`detach-old ${name}`, 'detach-old', subject, { server, after: [swapped] }));
+      if (grouped) this.#checkGroup(stillIn, server, [swapped]);
+      const own = before.fileSystem;
+      const gone = own === undefined ? [] : [`unmount ${this.#systemKey(own)} ${server}`];
+      const idle =
+        group === undefined ? [] : [`deactivate ${this.#headName('groups', group.name)} ${server}`];
+      out.push(
+        this.#want(`detach-old ${name}`, 'detach-old', subject, {
+          server,
+          after: [swapped, ...gone, ...idle],
+        }),
+      );
     } else {
       if (server !== undefined && boots) this.#restart(server);
       const holders = this.#holdersBefore(name);
@@ -679,14 +724,22 @@ class Runbook {
     });
   }
 
-  #volumeMovedSite({ before, after, subject }: ChangeOf<'volume-moved-site'>): string {
+  #volumeMovedSite({
+    before,
+    after,
+    subject,
+  }: Pick<ChangeOf<'volume-moved-site'>, 'before' | 'after' | 'subject'>): string {
     const { name } = after;
     const backup = this.#checkBackup(subject, name);
     if (before.protected) this.#unprotect(name);
     const detached = this.#holdersBefore(name).map((server) => this.#detach(name, server));
     const made = this.#want(`copy-across ${name}`, 'copy-across', subject, {
-      words: { site: after.site ?? 'none', was: before.site ?? 'none' },
-      after: [backup, ...detached, `fill ${name}`],
+      words: {
+        site: after.site ?? 'none',
+        was: before.site ?? 'none',
+        how: after.size < before.size ? ', file by file, because it is smaller there' : '',
+      },
+      after: [backup, ...detached],
     });
     const attached = this.#holdersAfter(name).map((server) => this.#attach(name, server));
     const proven = this.#want(`replacement ${name}`, 'check-replacement', subject, {
@@ -732,6 +785,14 @@ class Runbook {
     ];
   }
 
+  /** The members of a group that goes to another server are all detached before the first of them is attached. */
+  #travelsWith(volume: string): readonly string[] {
+    const before = this.#groupBefore(volume);
+    const after = this.#head.groupOf.get(volume);
+    const same = before !== undefined && this.#headName('groups', before.name) === after?.name;
+    return same ? [`detached ${after.name}`] : [];
+  }
+
   #attach(volume: string, server: string): string {
     const after = this.#head.servers.get(server);
     const boots = after?.boot === volume;
@@ -743,6 +804,7 @@ class Runbook {
       server,
       after: [
         ...this.#fetched(volume, server),
+        ...this.#travelsWith(volume),
         `create-server ${server}`,
         `move-server ${server}`,
         ...(boots ? [`stop ${server}`, ...(old === undefined ? [] : [`detach ${old} ${server}`])] : []),
@@ -768,17 +830,23 @@ class Runbook {
     const system = this.#head.volumes.get(volume)?.fileSystem;
     if (system !== undefined) this.#mountKept(system, server, [`see ${volume} ${server}`]);
     if (group === undefined || this.#made.has(group.name)) return;
-    const carrier: Carrier = { kind: 'volume-group', name: group.name };
-    const before = this.#membersBefore(group.name);
     // A member that only joins comes to a group that is there already.
-    if (!before.includes(volume)) return;
+    if (this.#headName('groups', this.#groupBefore(volume)?.name ?? '') !== group.name) return;
+    const carrier: Carrier = { kind: 'volume-group', name: group.name };
     const key = `activate ${group.name} ${server}`;
     const seen = [`see ${volume} ${server}`];
+    if (this.#plan.has(key)) {
+      this.#plan.wait(
+        this.#plan.has(`import ${group.name} ${server}`) ? `import ${group.name} ${server}` : key,
+        seen,
+      );
+      return;
+    }
     const exported = this.#carrierHoldersBefore(carrier).some(
       (holder) => this.#runsBefore(holder) && !this.#carrierHoldersAfter(carrier).includes(holder),
     );
     const subject: Subject = { kind: 'volume-group', name: group.name };
-    const words = { group: group.name, count: before.length.toString() };
+    const words = { group: group.name, count: this.#membersBefore(group.name).length.toString() };
     const taken = exported
       ? [
           this.#want(`import ${group.name} ${server}`, 'import', subject, {
@@ -849,13 +917,23 @@ class Runbook {
       this.#head.groupOf.get(volume)?.name !== name &&
       this.#head.groups.has(name ?? '');
     // A member that leaves its group first goes by itself; any other takes the group out of use.
-    if (group !== undefined && name !== undefined && !stays) this.#takeOut(group, name, server);
+    if (group !== undefined && name !== undefined && !stays) {
+      this.#takeOut(group, name, server);
+      this.#plan.wait(`detached ${name}`, [key]);
+    }
     return key;
   }
 
   #takeOut(group: VolumeGroup, name: string, server: string): void {
-    if (!this.#runsBefore(server)) return;
     const subject: Subject = { kind: 'volume-group', name };
+    const carrier: Carrier = { kind: 'volume-group', name };
+    const elsewhere = this.#carrierHoldersAfter(carrier);
+    const travels = elsewhere.length > 0 && !elsewhere.includes(server);
+    if (travels && !this.#plan.has(`detached ${name}`)) {
+      const count = this.#membersBefore(name).length.toString();
+      this.#want(`detached ${name}`, 'check-detached', subject, { words: { group: name, count } });
+    }
+    if (!this.#runsBefore(server) || this.#plan.has(`deactivate ${name} ${server}`)) return;
     const unmounted = this.#inOrder(group.fileSystems).map((system) => this.#unmount(system, server));
     const off = this.#want(`deactivate ${name} ${server}`, 'deactivate', subject, {
       server,
@@ -865,16 +943,13 @@ class Runbook {
         ...this.#membersBefore(name).flatMap((member) => [`leave ${name} ${member}`, `replaced ${member}`]),
       ],
     });
-    const carrier: Carrier = { kind: 'volume-group', name };
-    const elsewhere = this.#carrierHoldersAfter(carrier);
-    const travels = elsewhere.length > 0 && !elsewhere.includes(server);
-    const out = travels
-      ? this.#want(`export ${name} ${server}`, 'export', subject, {
-          server,
-          words: { group: name },
-          after: [off],
-        })
-      : off;
+    if (travels) {
+      this.#want(`export ${name} ${server}`, 'export', subject, {
+        server,
+        words: { group: name },
+        after: [off],
+      });
+    }
   }
 
   /** Nothing is mounted on a server that stands still. */
@@ -994,8 +1069,10 @@ class Runbook {
       server,
       words: { volume, group: name, on: name },
       after: [
-        // What comes makes room for what goes, unless the group goes to where it comes.
-        ...(travels ? [] : bought.map((each) => `join ${name} ${each.volume}`)),
+        // What comes makes room for what goes, unless it comes to where the group goes, or once its server is up again.
+        ...(travels || this.#stopping.has(server ?? '')
+          ? []
+          : bought.map((each) => `join ${name} ${each.volume}`)),
         ...before.fileSystems.flatMap((system) => [
           `remove ${this.#systemKey(system)}`,
           `shrunk ${this.#systemKey(system)}`,
@@ -1046,10 +1123,9 @@ class Runbook {
         ? [
             this.#want(`logical ${key}`, 'make-logical-volume', subject, {
               server,
-              words: {
-                ...words,
-                layout: layoutWords(carrier.layout),
-              },
+              words: { ...words, layout: layoutWords(carrier.layout) },
+              examples:
+                server !== undefined && this.#guest(server) === 'linux-lvm' ? laidOut(carrier.layout) : [],
               after: [...this.#ready(on, server), ...this.#madeRoomIn(on)],
             }),
           ]
@@ -1101,8 +1177,8 @@ class Runbook {
   #systemRemounted({ before, after, subject }: ChangeOf<'file-system-remounted'>): string {
     const server = this.#homeOf(after.on);
     const [former] = this.#carrierHoldersBefore(after.on);
-    // On another server it is only mounted where it is to be.
-    if (server !== former) {
+    // Where it is unmounted anyhow it is only mounted where it is to be.
+    if (server !== former || this.#plan.has(`unmount ${this.#systemKey(before)} ${server ?? ''}`)) {
       return this.#mount(after, server, this.#ready(after.on, server));
     }
     return this.#want(`remount ${this.#systemKey(after)}`, 'remount', subject, {

@@ -27,7 +27,7 @@ describe('a problem shows the line it is on, also where only the whole estate sh
     [
       'a tier that no price list has',
       { 'storage/more.yaml': 'volumes:\n  spare: { size: 1 GiB, tier: bulky }\n' },
-      'bulky }',
+      'tier: bulky }',
     ],
     [
       'a reference to what is not declared',
@@ -46,7 +46,8 @@ describe('a problem shows the line it is on, also where only the whole estate sh
     const problems = await problemsIn(sound, { ...sound, ...files });
     expect(problems.length).toBeGreaterThan(0);
     for (const problem of problems) {
-      const text = { ...sound, ...files }[problem.place?.file ?? ''] ?? '';
+      const all: Files = { ...sound, ...files };
+      const text = all[problem.place?.file ?? ''] ?? '';
       expect(problem.excerpt).toBe(text.split('\n')[(problem.place?.line ?? 0) - 1]);
       expect(problem.excerpt?.trim()).not.toBe('');
     }
@@ -80,7 +81,7 @@ describe('a problem shows the line it is on, also where only the whole estate sh
     };
     const [problem] = await problemsIn(sound, priced);
     expect(problem && line(problem)).toMatch(/^storage\/imagery\.yaml:2:\d+: .*tier new/);
-    expect(problem && pointedAt(problem)).toBe('new }');
+    expect(problem && pointedAt(problem)).toBe('tier: new }');
   });
 
   it('for a revision read by itself, in files that end their lines as Windows does', async () => {

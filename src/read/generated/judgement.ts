@@ -80,6 +80,10 @@ export interface JudgementReport {
    */
   changes: ChangeReport[];
   /**
+   * The steps that carry the changes out, in order; what would have to be done where the verdict is not `pass`.
+   */
+  runbook: StepReport[];
+  /**
    * What room is left at each layer, before and after.
    */
   headroom: HeadroomReport[];
@@ -657,6 +661,88 @@ export interface FileSystemReport {
   size: string;
 }
 /**
+ * One step of the runbook.
+ */
+export interface StepReport {
+  /**
+   * Its place in the order, from 1.
+   */
+  number: number;
+  /**
+   * Where it is done: at the provider, inside the server's guest, or by making sure of something.
+   */
+  at: 'provider' | 'guest' | 'check';
+  /**
+   * The server that it is about, or in whose guest it is done; null where there is none.
+   */
+  server: string | null;
+  subject: SubjectReport3;
+  /**
+   * What to do.
+   */
+  does: string;
+  /**
+   * Why it is needed; null where that goes without saying.
+   */
+  why: string | null;
+  /**
+   * Whether the step destroys what only a backup brings back.
+   */
+  destroys: boolean;
+  /**
+   * What to make sure of first; never empty where the step destroys.
+   */
+  cautions: string[];
+  /**
+   * How open-source tools of a Linux guest do it. What is to be filled in stands in capitals; nothing of it is meant to be run as it is.
+   */
+  examples: ExampleReport[];
+  /**
+   * The numbers of the steps that must be done first.
+   */
+  after: number[];
+  /**
+   * Which of `changes`, counted from 0, are carried out once this step is done.
+   */
+  carriesOut: number[];
+}
+/**
+ * What it is done to.
+ */
+export interface SubjectReport3 {
+  /**
+   * The kind of thing.
+   */
+  kind:
+    | 'estate'
+    | 'site'
+    | 'team'
+    | 'label'
+    | 'scope'
+    | 'server'
+    | 'volume'
+    | 'volume-group'
+    | 'file-system'
+    | 'branch';
+  /**
+   * Its name.
+   */
+  name: string;
+}
+/**
+ * A command, as an example.
+ */
+export interface ExampleReport {
+  /**
+   * The command.
+   */
+  command: string;
+  /**
+   * Where it comes from, such as a manual page and its version; `memory` where it was not looked up.
+   */
+  source: string;
+}
+/**
  * The room at one layer, before and after.
  */
 export interface HeadroomReport {
@@ -664,7 +750,7 @@ export interface HeadroomReport {
    * Where the room is.
    */
   layer: 'quota' | 'attachment-slots' | 'volume-group' | 'file-system';
-  subject: SubjectReport3;
+  subject: SubjectReport4;
   /**
    * What is counted.
    */
@@ -681,7 +767,7 @@ export interface HeadroomReport {
 /**
  * Whose room it is.
  */
-export interface SubjectReport3 {
+export interface SubjectReport4 {
   /**
    * The kind of thing.
    */

@@ -1,0 +1,173 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import type { Change, ChangeKind } from '../../src/change/change.ts';
+import { compareEstates } from '../../src/change/compare.ts';
+import { Plan } from '../../src/runbook/plan.ts';
+import { runbookOf } from '../../src/runbook/runbook.ts';
+import type { Step } from '../../src/runbook/step.ts';
+import { assembled, type Files } from '../estate/builder.ts';
+import { change, filesOf } from '../estate/random.ts';
+
+interface Branch {
+  readonly changes: readonly Change[];
+  readonly steps: readonly Step[];
+}
+
+/** Estates that contradict themselves have no runbook. */
+function branch(before: Files, after: Files): Branch {
+  const [base, head] = [assembled(before), assembled(after)];
+  fc.pre(base.ok && head.ok);
+  const comparison = compareEstates(base.value, head.value);
+  return { changes: comparison.changes, steps: runbookOf(comparison, base.value, head.value) };
+}
+
+const branches = change.map(([before, after]) => [filesOf(before), filesOf(after)] as const);
+
+const property = (holds: (branch: Branch) => void): void =>
+  fc.assert(
+    fc.property(branches, ([before, after]) => holds(branch(before, after))),
+    { numRuns: 300 },
+  );
+
+/** All that a step waits for, near and far. */
+function waitsFor(steps: readonly Step[], { after }: Step): ReadonlySet<number> {
+  const all = new Set<number>();
+  const left = [...after];
+  for (let next = left.pop(); next !== undefined; next = left.pop()) {
+    if (all.has(next)) continue;
+    all.add(next);
+    left.push(...(steps[next - 1]?.after ?? []));
+  }
+  return all;
+}
+
+const needsNoHands: ReadonlySet<ChangeKind> = new Set<ChangeKind>([
+  'server-changed-team',
+  'server-edited',
+  'volume-changed-team',
+]);
+
+/** Whether somebody must do something. */
+function needsHands(change: Change): boolean {
+  switch (change.kind) {
+    case 'volume-edited':
+      return (
+        change.before.shareable !== change.after.shareable ||
+        (!change.before.protected && change.after.protected)
+      );
+    case 'group-edited':
+      return (
+        change.before.extent !== change.after.extent || change.before.layout.kind !== change.after.layout.kind
+      );
+    default:
+      return !needsNoHands.has(change.kind);
+  }
+}
+
+describe('the order of any branch', () => {
+  it('counts from one, and has every step wait for earlier ones alone', () => {
+    property(({ steps }) => {
+      steps.forEach(({ number, after, why }, index) => {
+        expect(number).toBe(index + 1);
+        expect(after.every((each) => each >= 1 && each < number)).toBe(true);
+        expect(why ?? '').not.toContain('settle by hand');
+      });
+    });
+  });
+
+  it('carries out every change that needs hands exactly once, and no other', () => {
+    property(({ changes, steps }) => {
+      const carried = steps.flatMap(({ carriesOut }) => carriesOut).sort((a, b) => a - b);
+      expect(carried).toEqual(changes.flatMap((each, index) => (needsHands(each) ? index : [])));
+    });
+  });
+
+  it('detaches nothing that is still mounted or active, and no boot volume of a server that runs', () => {
+    property(({ steps }) => {
+      for (const step of steps) {
+        if (!/^Detach /.test(step.does)) continue;
+        const later = steps.filter(({ number, server }) => number > step.number && server === step.server);
+        for (const { does, subject } of later) {
+          const same = subject.name.split(':')[0] === step.subject.name;
+          if (same) expect(does).not.toMatch(/^(Unmount|Stop what uses)/);
+        }
+      }
+    });
+  });
+
+  it('deletes last of all that is done with a volume, and after its backup is checked', () => {
+    property(({ steps }) => {
+      for (const step of steps) {
+        if (step.subject.kind !== 'volume' || !step.does.startsWith('Delete ')) continue;
+        for (const other of steps) {
+          if (other === step || other.subject.kind !== 'volume' || other.subject.name !== step.subject.name)
+            continue;
+          expect(`${other.number} ${other.does}`.length > 0 && other.number < step.number).toBe(true);
+        }
+      }
+    });
+  });
+
+  it('destroys nothing but after a check of a backup, and never without cautions', () => {
+    property(({ steps }) => {
+      for (const step of steps) {
+        if (!step.destroys) continue;
+        expect(step.cautions).not.toEqual([]);
+        const first = [...waitsFor(steps, step)].flatMap((number) => steps[number - 1] ?? []);
+        expect(first.some(({ does }) => /has a recent enough backup/.test(does))).toBe(true);
+      }
+    });
+  });
+
+  it('leaves no word of a procedure unfilled', () => {
+    property(({ steps }) => {
+      for (const { does, why } of steps) expect(`${does} ${why ?? ''}`).not.toMatch(/\{\w+\}|undefined/);
+    });
+  });
+
+  it('is the same whatever the order of the files and what is in them', () => {
+    fc.assert(
+      fc.property(change, fc.nat({ max: 3 }), ([before, after], shift) => {
+        const spread = { to: (_name: string, own: number) => own + shift, backwards: true };
+        const straight = branch(filesOf(before), filesOf(after));
+        const turned = branch(filesOf(before, spread), filesOf(after, spread));
+        expect(turned.steps).toEqual(straight.steps);
+      }),
+      { numRuns: 100 },
+    );
+  });
+});
+
+describe('a plan', () => {
+  it('breaks a circle where it comes upon it, and says so', () => {
+    const plan = new Plan<string>();
+    plan.want('a', 'a', ['b']);
+    plan.want('b', 'b', ['a']);
+    expect(plan.inOrder()).toEqual([
+      { key: 'b', act: 'b', after: [], atOdds: ['a'] },
+      { key: 'a', act: 'a', after: ['b'], atOdds: [] },
+    ]);
+  });
+
+  it('keeps every wait of acts wanted in any order', () => {
+    const acts = fc.uniqueArray(fc.tuple(fc.nat({ max: 30 }), fc.array(fc.nat({ max: 30 }))), {
+      selector: ([key]) => key,
+    });
+    fc.assert(
+      fc.property(acts, (wanted) => {
+        const plan = new Plan<number>();
+        for (const [key, waits] of wanted)
+          plan.want(`${key}`, key, waits.filter((each) => each < key).map(String));
+        const placed = plan.inOrder();
+        const where = new Map(placed.map(({ act }, index) => [act, index]));
+        expect(where.size).toBe(wanted.length);
+        for (const [key, waits] of wanted) {
+          for (const each of waits) {
+            if (each < key && where.has(each)) expect(where.get(each)).toBeLessThan(where.get(key) ?? -1);
+          }
+        }
+        expect(placed.flatMap(({ atOdds }) => atOdds)).toEqual([]);
+      }),
+    );
+  });
+});

@@ -1,0 +1,300 @@
+import { describe, expect, it } from 'vitest';
+import { compareEstates } from '../../src/change/compare.ts';
+import { runbookOf } from '../../src/runbook/runbook.ts';
+import type { Step } from '../../src/runbook/step.ts';
+import { estateOf, judged } from '../estate/builder.ts';
+
+const runbook = (before: string, after: string): readonly Step[] => {
+  const [base, head] = [estateOf(before), estateOf(after)];
+  return runbookOf(compareEstates(base, head), base, head);
+};
+
+const told = (steps: readonly Step[]): readonly string[] =>
+  steps.map(({ at, server, does }) => `${at}${at === 'guest' ? ` of ${server ?? 'nobody'}` : ''}: ${does}`);
+
+/** Where the step stands that begins so; a test that fails where there is none, or more than one. */
+function at(steps: readonly Step[], start: RegExp): Step {
+  const found = steps.filter(({ does }) => start.test(does));
+  const [only] = found;
+  if (only === undefined || found.length > 1)
+    throw new Error(`${found.length} steps ${start}:\n${told(steps).join('\n')}`);
+  return only;
+}
+
+const order = (steps: readonly Step[], ...starts: readonly RegExp[]): void => {
+  const numbers = starts.map((start) => at(steps, start).number);
+  expect(numbers).toEqual([...numbers].sort((a, b) => a - b));
+};
+
+const office = `
+servers:
+  plate-scanner: { boot: plate-scanner-root, guest: linux-lvm }
+  plate-archive: { guest: linux-lvm }
+volumes:
+  plate-scanner-root: { size: 50 GiB, tier: steady }
+  plates-1: { size: 40 GiB, tier: bulk }
+  plates-2: { size: 40 GiB, tier: bulk }
+  plates-3: { size: 40 GiB, tier: bulk }
+  drafts: { size: 10 GiB, tier: bulk, protected: true, file-system: { mount: /drafts, type: ext4 } }
+attachments:
+  - { volume: plates-1, server: plate-scanner }
+  - { volume: plates-2, server: plate-scanner }
+  - { volume: plates-3, server: plate-scanner }
+  - { volume: drafts, server: plate-scanner }
+volume-groups:
+  plates: { extent: 64 MiB, members: [plates-1, plates-2, plates-3], file-systems: { /plates: { size: 100 GiB, type: xfs } } }
+`;
+
+const beforeTheGroup = office.replace(/volume-groups:[\s\S]*/, '').replace(/.*plates-\d.*\n/g, '');
+
+const changed = (from: string | RegExp, to: string, text = office): string => {
+  const after = text.replace(from, to);
+  if (after === text) throw new Error(`nothing reads ${from}`);
+  return after;
+};
+
+describe('growth', () => {
+  it('of a boot disk is coaxed through the guest layer by layer, or it is paid for and not usable', () => {
+    const steps = runbook(office, changed('root: { size: 50 GiB', 'root: { size: 60 GiB'));
+    expect(told(steps)).toEqual([
+      'provider: Grow volume plate-scanner-root from 50 GiB to 60 GiB.',
+      'guest of plate-scanner: Have the device of plate-scanner-root looked at again, until the guest shows 60 GiB.',
+      'guest of plate-scanner: Where plate-scanner-root is partitioned, grow the partition that is to have the room, from the same start; it must be the last one.',
+      "guest of plate-scanner: Grow what lies on plate-scanner-root, layer by layer: the volume manager's parts where it has any, then the file system.",
+    ]);
+    expect(steps.map(({ after }) => after)).toEqual([[], [1], [2], [3]]);
+    expect(steps[0]?.cautions.join()).toContain('cannot be made smaller again');
+    expect(steps[1]?.examples.map(({ command }) => command)).toContain(
+      'echo 1 > /sys/class/block/DEVICE/device/rescan',
+    );
+  });
+
+  it('of three members is shown by the group, in whole extents, before the file system is built on it', () => {
+    const steps = runbook(
+      office,
+      changed('size: 100 GiB', 'size: 120 GiB', office.replaceAll('{ size: 40 GiB', '{ size: 50 GiB')),
+    );
+    // 50 GiB with 64 MiB extents gives 799: what the open-source volume manager (lvm2 2.03.16) reports of a real group.
+    expect(at(steps, /^Check that volume group/).does).toContain(`${3 * 799} extents of 64 MiB`);
+    expect(at(steps, /^Check that volume group/).after).toHaveLength(3);
+    order(
+      steps,
+      /^Grow plates-3 as a member/,
+      /^Check that volume group/,
+      /^Extend the logical/,
+      /^Grow the file system/,
+    );
+  });
+
+  it('of an xfs is done mounted, of an ext2 unmounted and mounted again', () => {
+    const grown = (type: string): readonly Step[] => {
+      const before = office.replace('type: xfs', `type: ${type}`);
+      return runbook(before, changed('size: 100 GiB', 'size: 110 GiB', before));
+    };
+    expect(told(grown('xfs')).join('\n')).not.toMatch(/nmount \/plates/);
+    expect(at(grown('xfs'), /^Grow the file system/).does).toContain('while it is mounted');
+    order(grown('ext2'), /^Extend the logical/, /^Unmount/, /unmounted\.$/, /^Mount/);
+  });
+
+  it('of a stopped server is seen when it next starts, and of a detached volume when a server holds it', () => {
+    const cold = office.replace('plate-scanner: {', 'plate-scanner: { power: stopped,');
+    expect(told(runbook(cold, changed('root: { size: 50', 'root: { size: 60', cold)))).toContainEqual(
+      expect.stringMatching(/^guest of plate-scanner: When plate-scanner next starts: where/),
+    );
+    const loose = 'volumes: { a: { size: 1 GiB, tier: bulk, file-system: { mount: /a, type: xfs } } }\n';
+    expect(told(runbook(loose, loose.replace('1 GiB', '2 GiB')))).toEqual([
+      'provider: Grow volume a from 1 GiB to 2 GiB.',
+    ]);
+  });
+});
+
+describe('three volumes grouped, with a file system', () => {
+  it('are created, attached and seen before they are a group, and a group before anything lies in it', () => {
+    const steps = runbook(beforeTheGroup, office);
+    order(
+      steps,
+      /^Create volume plates-1/,
+      /^Attach volume plates-1/,
+      /^See that the new device of plates-1/,
+      /^Make volume group plates of plates-1, plates-2 and plates-3/,
+      /^Check that volume group/,
+      /^Make a logical volume of 100 GiB/,
+      /^Make a file system, xfs/,
+      /^Mount \/plates/,
+    );
+    expect(steps.some(({ destroys }) => destroys)).toBe(false);
+  });
+
+  it('overwrite nothing unnoticed: a volume that was there is backed up, its file system out of use, first', () => {
+    const steps = runbook(
+      office,
+      changed(
+        /drafts: \{.*\}\n/,
+        'drafts: { size: 10 GiB, tier: bulk }\n',
+        office.replace('plates-3]', 'plates-3, drafts]'),
+      ),
+    );
+    order(
+      steps,
+      /^Check that drafts has/,
+      /^Unmount \/drafts/,
+      /^Take drafts into volume group plates; what lay/,
+    );
+    expect(at(steps, /^Take drafts into/)).toMatchObject({ destroys: true });
+  });
+});
+
+describe('a whole group handed over', () => {
+  const steps = runbook(
+    office,
+    office.replace(/(volume: plates-\d, server: )plate-scanner/g, '$1plate-archive'),
+  );
+
+  it('is out of use, exported and detached whole before the first member is attached', () => {
+    order(
+      steps,
+      /^Stop what uses \/plates on plate-scanner/,
+      /^Unmount/,
+      /^Deactivate/,
+      /as exported/,
+      /^Detach volume plates-1/,
+      /^See that all 3 members of volume group plates are detached/,
+      /^Attach volume plates-1/,
+      /^See that all 3 members of volume group plates are there/,
+      /^Activate/,
+      /^Mount/,
+    );
+    const whole = at(steps, /are detached/).number;
+    for (const { number, does } of steps) {
+      if (does.startsWith('Detach')) expect(number).toBeLessThan(whole);
+      if (does.startsWith('Attach')) expect(number).toBeGreaterThan(whole);
+    }
+  });
+
+  it('tells a Linux guest its usual commands, each with its source, and names nothing of the estate in them', () => {
+    const commands = steps.flatMap(({ examples }) => examples);
+    expect(commands).toContainEqual({ command: 'vgexport GROUP', source: 'vgexport(8), lvm2 2.03.16' });
+    expect(commands.map(({ command }) => command).join('\n')).not.toMatch(/plate/);
+    expect(steps.filter((step) => step.at === 'provider').flatMap(({ examples }) => examples)).toEqual([]);
+  });
+
+  it('gives a guest of another kind the same order in words alone', () => {
+    const elsewhere = office.replaceAll('linux-lvm', 'windows');
+    const others = runbook(
+      elsewhere,
+      elsewhere.replace(/(volume: plates-\d, server: )plate-scanner/g, '$1plate-archive'),
+    );
+    expect(others.map(({ at: where, after }) => [where, after])).toEqual(
+      steps.map(({ at: where, after }) => [where, after]),
+    );
+    expect(others.flatMap(({ examples }) => examples)).toEqual([]);
+    expect(at(others, /^Rescan the disks, see that plates-1/).server).toBe('plate-archive');
+  });
+
+  it('from a stopped server needs nothing unmounted there', () => {
+    const cold = office.replace('plate-scanner: {', 'plate-scanner: { power: stopped,');
+    const moved = runbook(
+      cold,
+      cold.replace(/(volume: plates-\d, server: )plate-scanner/g, '$1plate-archive'),
+    );
+    expect(moved.some((step) => step.at === 'guest' && step.server === 'plate-scanner')).toBe(false);
+    expect(told(moved).join('\n')).not.toContain('exported');
+  });
+});
+
+describe('a volume retired', () => {
+  const steps = runbook(office, office.replace(/.*drafts.*\n/g, ''));
+
+  it('is backed up, out of use, detached and not missed before it is deleted, last of all', () => {
+    expect(told(steps)).toEqual([
+      'check: Check that drafts has a recent enough backup, and that a restore of it has been tried.',
+      'guest of plate-scanner: Stop what uses /drafts on plate-scanner.',
+      'guest of plate-scanner: Unmount /drafts; where it does not come back to plate-scanner, take it out of the table of mounts too.',
+      'provider: Detach volume drafts from plate-scanner.',
+      'provider: Lift the protection of drafts against deletion.',
+      'check: Leave drafts detached until it is sure that nobody misses it.',
+      'provider: Delete volume drafts, 10 GiB, for good.',
+    ]);
+    const last = steps.at(-1);
+    expect(last?.destroys).toBe(true);
+    expect(last?.cautions.join()).toMatch(
+      /backup you have restored from.*change control.*provider's documentation/,
+    );
+  });
+});
+
+describe('what must wait for its server', () => {
+  it('swaps a boot volume while the server is stopped, and makes the new one before', () => {
+    const steps = runbook(
+      office,
+      changed(
+        '  plate-scanner-root: {',
+        '  plate-scanner-2: { size: 60 GiB, tier: steady }\n  plate-scanner-root: {',
+        changed('boot: plate-scanner-root', 'boot: plate-scanner-2'),
+      ),
+    );
+    order(
+      steps,
+      /^Create volume/,
+      /^Shut plate-scanner down/,
+      /^Detach volume plate-scanner-root/,
+      /^Attach volume plate-scanner-2/,
+      /^Set plate-scanner to start from/,
+      /^Start plate-scanner/,
+    );
+  });
+
+  it('takes a server’s volumes away before the server, and unmounts before it shuts it down', () => {
+    const steps = runbook(
+      office,
+      office
+        .replace(/.*plate-scanner: .*\n/, '')
+        .replace(/.*server: plate-scanner.*\n/g, '')
+        .replace('attachments:', 'attachments: []'),
+    );
+    order(
+      steps,
+      /^Unmount \/plates/,
+      /^Shut plate-scanner/,
+      /^Detach volume plate-scanner-root/,
+      /^Delete server/,
+    );
+    expect(at(steps, /^Delete server/).cautions).not.toEqual([]);
+  });
+});
+
+describe('what needs no hands', () => {
+  it.each([
+    ['another team', changed('plates-1: {', 'plates-1: { team: ledger,')],
+    ['a reason', changed('plates-1: {', 'plates-1: { reason: the spring survey,')],
+  ])('has no step: %s', (_what, after) => {
+    expect(runbook(office, after)).toEqual([]);
+  });
+
+  it('is a rename: a name to look for, and nothing to carry out', () => {
+    const steps = runbook(
+      office,
+      office.replaceAll('drafts', 'sketches').replace('sketches: {', 'sketches: { formerly: drafts,'),
+    );
+    expect(steps.filter(({ at: where }) => where === 'provider')).toEqual([]);
+    expect(at(steps, /drafts by that name/).at).toBe('check');
+  });
+
+  it('is what is only being declared as it lies there', () => {
+    const bare = office.replace(/volume-groups:[\s\S]*/, '');
+    const declared = office
+      .replace('plates: { extent', 'plates: { existing: true, extent')
+      .replace('type: xfs', 'type: xfs, existing: true');
+    expect(runbook(bare, declared)).toEqual([]);
+  });
+});
+
+it('comes with the judgement', async () => {
+  const storage = 'storage/imagery.yaml';
+  const judgement = await judged(
+    { [storage]: office },
+    { [storage]: changed('root: { size: 50', 'root: { size: 60') },
+  );
+  expect(judgement.runbook.map(({ number }) => number)).toEqual([1, 2, 3, 4]);
+  expect((await judged({ [storage]: office }, {})).runbook).toEqual([]);
+});
