@@ -6,6 +6,7 @@ import { noSight, type Sight, sightOf, type Touched, wholeEstate } from '../chan
 import { type Estate, type Subject, subjectKey } from '../estate/estate.ts';
 import { layered } from '../estate/layered.ts';
 import { hoursAMonth, priceEstate, repriceEstate } from '../price/cost.ts';
+import { costByTeam } from '../price/delta.ts';
 import { listInForce } from '../price/price-list.ts';
 import { found, type Outcome, type Problem, refused } from '../read/problem.ts';
 import { rules } from '../rules/registry.ts';
@@ -103,6 +104,8 @@ export function standingOf(estate: Estate, policy: Policy, on: string): Outcome<
   const { settings } = policy;
   const cost = priceEstate(estate, prices, settings, on);
   if (!cost.ok) return cost;
+  // Asked for here, so that the costs that follow carry the sums on instead of summing anew.
+  costByTeam(cost.value);
   const view: View = {
     estate,
     look: wholeEstate(estate),

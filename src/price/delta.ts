@@ -3,8 +3,8 @@
 import type { Renames } from '../change/compare.ts';
 import type { Touched } from '../change/touched.ts';
 import type { Estate } from '../estate/estate.ts';
-import { type CostLine, capacityPrice, type EstateCost, ownerOf, sumsBy } from './cost.ts';
-import { addMoney, type Money, noMoney, subtractMoney } from './money.ts';
+import { type CostLine, capacityPrice, type EstateCost, ownerOf, type Sums, sumsBy } from './cost.ts';
+import { addMoney, type Money, noMoney, subtractMoney, sumMoney } from './money.ts';
 import type { PriceList } from './price-list.ts';
 
 /** Why a cost changed: more or less of something, another tier or machine, or another price for the same. */
@@ -111,7 +111,7 @@ export function costDelta(
     difference: subtractMoney(head.cost.total, base.cost.total),
     causes: causeKinds.map((cause) => ({ cause, difference: sums[cause] })),
     teams: teamDeltas(base.cost, head.cost),
-    detached: detachedCost(head.cost),
+    detached: detachedCost(head.cost, head.estate),
   };
 }
 
@@ -125,9 +125,12 @@ function sameTier(before: CostLine, after: CostLine): boolean {
 
 const teamOf = (line: CostLine): string => ownerOf(line).team ?? '';
 
+/** A cost by team; `''` for what belongs to none. Asked for once, it is carried on to the costs that follow. */
+export const costByTeam = (cost: EstateCost): Sums => sumsBy(cost, 'team', teamOf);
+
 function teamDeltas(before: EstateCost, after: EstateCost): readonly TeamDelta[] {
-  const old = sumsBy(before, 'team', teamOf);
-  const now = sumsBy(after, 'team', teamOf);
+  const old = costByTeam(before);
+  const now = costByTeam(after);
   return [...new Set([...old.keys(), ...now.keys()])].sort().map((team) => ({
     team,
     before: old.get(team)?.monthly ?? noMoney,
@@ -135,8 +138,6 @@ function teamDeltas(before: EstateCost, after: EstateCost): readonly TeamDelta[]
   }));
 }
 
-const ifDetached = (line: CostLine): string | undefined =>
-  line.kind === 'volume' && line.detached ? '' : undefined;
-
-export const detachedCost = (cost: EstateCost): Money =>
-  sumsBy(cost, 'detached', ifDetached).get('')?.monthly ?? noMoney;
+/** What the volumes that no server holds cost a month. */
+export const detachedCost = (cost: EstateCost, { detached }: Estate): Money =>
+  sumMoney([...detached.keys()].flatMap((name) => cost.volumes.get(name)?.monthly ?? []));

@@ -39,9 +39,9 @@ export function reportCost(overview: CostOverview, format: CostFormat, screen: S
 /** What a group without a name is called: it belongs to none. */
 const groupName = (name: string, by: Grouping): string => (name === '' ? `no ${by}` : name);
 
-function costText({ on, list, settings, cost, by, sums, ...rest }: CostOverview, screen: Screen): string {
+function costText({ on, list, estate, settings, cost, by, sums }: CostOverview, screen: Screen): string {
   const { currency } = cost;
-  const detached = detachedCost(cost);
+  const detached = detachedCost(cost, estate);
   const headline = `The estate costs ${showAmount(cost.total, currency)} a month on ${on}`;
   const blocks: Block[] = [
     { kind: 'sentence', text: `By the price list that holds from ${list.from} (${list.place.file}).` },
@@ -61,7 +61,7 @@ function costText({ on, list, settings, cost, by, sums, ...rest }: CostOverview,
           kind: 'table',
           table:
             by === 'volume' || by === 'server'
-              ? lineTable({ on, list, settings, cost, by, sums, ...rest })
+              ? lineTable({ on, list, estate, settings, cost, by, sums })
               : {
                   columns: [
                     { title: by, align: 'left' },
@@ -128,14 +128,14 @@ function lineFacts({ on, list, settings }: CostOverview, line: CostLine) {
 
 /** Amounts are exact here: rounding is for showing. */
 function costJson(overview: CostOverview): string {
-  const { on, list, cost, by, sums } = overview;
+  const { on, list, cost, by, sums, estate } = overview;
   return `${JSON.stringify(
     {
       on,
       currency: cost.currency,
       priceList: { from: list.from, file: list.place.file },
       total: cost.total.toFixed(),
-      detached: detachedCost(cost).toFixed(),
+      detached: detachedCost(cost, estate).toFixed(),
       by,
       sums: [...sums].map(([name, sum]) => ({ name: name === '' ? null : name, monthly: sum.toFixed() })),
       lines: [...costLines(cost)].sort(byName).map((line) => lineFacts(overview, line)),

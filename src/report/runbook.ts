@@ -1,24 +1,30 @@
 /** The steps that carry a judged branch out, as a section of its report. */
+import { destroys } from '../change/change.ts';
 import type { Judged } from '../policy/judgement.ts';
 import { cautions } from '../rules/rule.ts';
 import type { Step } from '../runbook/step.ts';
 import type { Block, Entry, Field, Section } from './sections.ts';
 
 /** Nothing where there is nothing to do. */
-export function runbookSection({
-  verdict,
-  runbook,
-}: Pick<Judged, 'verdict' | 'runbook'>): readonly Section[] {
+export function runbookSection({ verdict, changes, runbook }: Judged): readonly Section[] {
   if (runbook.length === 0) return [];
   return [
     {
       title: `Order of steps (${runbook.length})`,
-      blocks: [...openingWords(verdict, runbook), { kind: 'entries', entries: runbook.map(stepEntry) }],
+      blocks: [
+        ...openingWords(verdict, runbook, changes.some(destroys)),
+        { kind: 'entries', entries: runbook.map(stepEntry) },
+      ],
     },
   ];
 }
 
-function openingWords(verdict: Judged['verdict'], runbook: readonly Step[]): readonly Block[] {
+/** @param cautioned whether the cautions stand in a section of their own */
+function openingWords(
+  verdict: Judged['verdict'],
+  runbook: readonly Step[],
+  cautioned: boolean,
+): readonly Block[] {
   const sentences = [
     verdict === 'fail'
       ? 'The verdict is fail: do none of this now. It is what would have to be done once the verdict is pass.'
@@ -28,8 +34,8 @@ function openingWords(verdict: Judged['verdict'], runbook: readonly Step[]): rea
           'Commands are examples: what stands in capitals is to be filled in, and the manual of the version at hand counts.',
         ]
       : []),
-    ...(runbook.some((step) => step.cautions.includes(cautions))
-      ? [`Where a step says so, the cautions: ${cautions}`]
+    ...(!cautioned && runbook.some((step) => step.cautions.includes(cautions))
+      ? [`The cautions, for the steps that name them: ${cautions}`]
       : []),
   ];
   return sentences.map((text) => ({ kind: 'sentence', text }));
@@ -38,11 +44,11 @@ function openingWords(verdict: Judged['verdict'], runbook: readonly Step[]): rea
 const line = (label: string, text: string): Field => ({ label, form: 'text', text });
 
 function stepEntry(step: Step): Entry {
-  const { number, does, why, destroys, examples, after } = step;
+  const { number, does, why, examples, after } = step;
   return {
     lead: {
-      word: destroys ? `${number}, destroys` : `${number}`,
-      tone: destroys ? 'grave' : 'plain',
+      word: step.destroys ? `${number}, destroys` : `${number}`,
+      tone: step.destroys ? 'grave' : 'plain',
     },
     text: `${whereOf(step)}: ${does}`,
     excerpt: undefined,

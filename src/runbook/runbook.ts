@@ -176,10 +176,10 @@ class Runbook {
     const later = `${does.charAt(0).toLowerCase()}${does.slice(1)}`;
     if (server === undefined) return `Once a server holds ${what}: ${later}`;
     // What a stopped server is to give up can be got at where one runs.
-    if (leaving.has(procedure) && !this.#runsBefore(server)) {
-      return `With a server that runs and holds ${what}: ${later}`;
+    if (leaving.has(procedure)) {
+      return this.#runsBefore(server) ? does : `With a server that runs and holds ${what}: ${later}`;
     }
-    return this.#runsAtAll(server) ? does : `When ${server} next starts: ${later}`;
+    return this.#runsAfter(server) ? does : `When ${server} next starts: ${later}`;
   }
 
   #want(
@@ -205,10 +205,8 @@ class Runbook {
 
   /** What leaves is done before a server stops, and what comes once it is up. */
   #whileItRuns(key: string, procedure: ProcedureName, server: string): void {
-    const runs = this.#runsBefore(server);
-    if (runs && (leaving.has(procedure) || !this.#runsAfter(server)))
-      this.#plan.wait(`stop ${server}`, [key]);
-    else if (!leaving.has(procedure)) this.#plan.wait(key, this.#comesUp(server));
+    if (!leaving.has(procedure)) this.#plan.wait(key, this.#comesUp(server));
+    else if (this.#runsBefore(server)) this.#plan.wait(`stop ${server}`, [key]);
   }
 
   // What stands on either side, by the names of the head
@@ -226,10 +224,6 @@ class Runbook {
 
   #runsAfter(server: string): boolean {
     return this.#head.servers.get(server)?.power === 'running';
-  }
-
-  #runsAtAll(server: string): boolean {
-    return this.#runsBefore(server) || this.#runsAfter(server);
   }
 
   #guest(server: string): Guest {
@@ -573,7 +567,7 @@ class Runbook {
               `create-server ${holder}`,
             ]
           : [
-              this.#want(`fill ${after.name}`, 'bring-over', volumeSubject(after.name), {
+              this.#want(`bring-over ${after.name}`, 'bring-over', volumeSubject(after.name), {
                 server: holder,
                 words: { old: before.name },
                 after: [
@@ -610,7 +604,7 @@ class Runbook {
       // A server that starts from it later sees all of it then.
       if (boots && !held && !this.#runsAfter(server)) continue;
       const seen =
-        held && this.#runsBefore(server)
+        held && this.#runsBefore(server) && this.#runsAfter(server)
           ? this.#want(`see-size ${name} ${server}`, 'see-size', subject, {
               server,
               words: { size: showSize(size) },
@@ -1177,8 +1171,9 @@ class Runbook {
   #systemRemounted({ before, after, subject }: ChangeOf<'file-system-remounted'>): string {
     const server = this.#homeOf(after.on);
     const [former] = this.#carrierHoldersBefore(after.on);
-    // Where it is unmounted anyhow it is only mounted where it is to be.
-    if (server !== former || this.#plan.has(`unmount ${this.#systemKey(before)} ${server ?? ''}`)) {
+    const mounted = server !== undefined && server === former && this.#runsBefore(server);
+    // Where it is not mounted, or is unmounted anyhow, it is only mounted where it is to be.
+    if (!mounted || this.#plan.has(`unmount ${this.#systemKey(before)} ${server}`)) {
       return this.#mount(after, server, this.#ready(after.on, server));
     }
     return this.#want(`remount ${this.#systemKey(after)}`, 'remount', subject, {

@@ -456,3 +456,46 @@ describe('a branch that alters rules', () => {
     expect((await gate('--back-test', 'all')).code).toBe(2);
   });
 });
+
+describe('evidence', () => {
+  it('is held against the replay: what agrees, what is missing, what says otherwise', async () => {
+    const folder = mkdtempSync(join(tmpdir(), 'ullage-evidence-'));
+    const made = historyOf(spring.slice(0, 2));
+    made.git('checkout', '--quiet', '-b', 'grow', 'main');
+    made.write({ 'storage/imagery.yaml': plates(90, 'attached') });
+    made.commit('Grow the plates again', { date: at('2026-01-13') });
+    const path = join(folder, '1.intoto.json');
+    const gate = await ullage(
+      ...[
+        'gate',
+        '--repo',
+        made.dir,
+        '--base',
+        'main',
+        '--head',
+        'grow',
+        '--now',
+        '2026-01-13',
+        '--attest',
+        path,
+      ],
+    );
+    expect(gate.code).toBe(0);
+    made.checkout('main');
+    made.merge('grow', { date: at('2026-01-14') });
+    const held = (...args: readonly string[]) =>
+      ullage('audit', '--repo', made.dir, '--evidence', folder, '--format', 'ndjson', ...args);
+    expect(await held('main~1..main')).toEqual({ code: 0, out: '', err: '' });
+    const whole = await held();
+    expect(whole.code).toBe(1);
+    expect(linesOf(whole.out)).toMatchObject([
+      { kind: 'missing', on: '2026-01-05' },
+      { kind: 'missing', on: '2026-01-12' },
+    ]);
+    writeFileSync(path, readFileSync(path, 'utf8').replaceAll('PASSED', 'FAILED'));
+    const altered = await held('main~1..main');
+    expect(altered.code).toBe(1);
+    expect((await held('--show', 'spend')).err).toContain('--evidence was given with another question');
+    rmSync(folder, { recursive: true });
+  });
+});
