@@ -25,7 +25,9 @@ export function estateFile(file: number, volumes: number): string {
       declared.push(`  ${member}:\n    size: 40 GiB\n    tier: bulk\n    labels: { purpose: measure }${log}`);
       attachments.push(`  - { volume: ${member}, server: ${name} }`);
     }
-    groups.push(`  ${name}-g:\n    extent: 64 MiB\n    members: [${members.join(', ')}]\n    file-systems:\n      /srv/${name}: { size: 107 GiB, type: xfs }`);
+    groups.push(
+      `  ${name}-g:\n    extent: 64 MiB\n    members: [${members.join(', ')}]\n    file-systems:\n      /srv/${name}: { size: 107 GiB, type: xfs }`,
+    );
   }
   return [
     `team: team-${file % 7}`,
@@ -43,16 +45,22 @@ export function estateFile(file: number, volumes: number): string {
 }
 
 export const fixed: Readonly<Record<string, string>> = {
-  'ullage.yaml': 'currency: EUR\nsites:\n  north-quay: { quota: { volumes: 1000000, size: 4000 TiB }, attachment-slots: 32 }\n',
-  'prices/2026.yaml': 'from: 2026-01-01\ncurrency: EUR\ntiers:\n  bulk: { rate: "0.045", per: GiB-month }\n  steady: { rate: "0.10", per: GiB-month }\n',
-  'policies/storage.yaml': 'use: [starter]\nrules:\n  - { name: whole, rule: max-monthly-spend, limit: "1000000.00" }\n  - { name: teams, rule: max-monthly-spend, each: team, limit: "500000.00" }\n',
+  'ullage.yaml':
+    'currency: EUR\nsites:\n  north-quay: { quota: { volumes: 1000000, size: 4000 TiB }, attachment-slots: 32 }\n',
+  'prices/2026.yaml':
+    'from: 2026-01-01\ncurrency: EUR\ntiers:\n  bulk: { rate: "0.045", per: GiB-month }\n  steady: { rate: "0.10", per: GiB-month }\n',
+  'policies/storage.yaml':
+    'use: [starter]\nrules:\n  - { name: whole, rule: max-monthly-spend, limit: "1000000.00" }\n  - { name: teams, rule: max-monthly-spend, each: team, limit: "500000.00" }\n',
 };
 
 /** Builds the repository: `main`, and `branch` with three volumes grown. Returns its folder. */
 export function buildEstate({ volumes, files }: Size): string {
   const repository = mkdtempSync(join(tmpdir(), 'ullage-bench-'));
   const git = (...args: readonly string[]): void => {
-    execFileSync('git', ['-c', 'user.name=bench', '-c', 'user.email=bench@gannet-point.example', ...args], { cwd: repository, stdio: ['ignore', 'ignore', 'inherit'] });
+    execFileSync('git', ['-c', 'user.name=bench', '-c', 'user.email=bench@gannet-point.example', ...args], {
+      cwd: repository,
+      stdio: ['ignore', 'ignore', 'inherit'],
+    });
   };
   git('init', '--quiet', '--initial-branch=main');
   for (const folder of ['storage', 'prices', 'policies']) mkdirSync(join(repository, folder));

@@ -241,15 +241,19 @@ interface Progress {
 }
 
 /** A bar with the rate and the time left on a terminal; nothing elsewhere. */
-async function progressOn(repository: GitRepository, span: Span): Promise<Progress> {
+export async function progressOn(
+  repository: GitRepository,
+  span: Span,
+  stream: NodeJS.WritableStream & { readonly isTTY?: boolean } = process.stderr,
+): Promise<Progress> {
   const quiet: Progress = { step: () => {}, stop: () => {} };
-  if (!process.stderr.isTTY) return quiet;
+  if (!stream.isTTY) return quiet;
   const choices = await pathsInHistory(repository, span.to);
   const total = choices.ok ? await countWalk(repository, span, choices.value) : undefined;
   if (total === undefined || total === 0) return quiet;
   const bar = new SingleBar({
     format: '{bar} {value} of {total} commits, {rate} a second, {eta_formatted} left',
-    stream: process.stderr,
+    stream,
     clearOnComplete: true,
     hideCursor: true,
     etaBuffer: 100,

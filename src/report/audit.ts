@@ -87,7 +87,7 @@ export function recordsTable(records: readonly AuditRecord[]): AuditTable {
     records.filter((record) => record.verdict === verdict).length;
   return {
     headline: `${counted(records.length, 'commit')} touched storage, prices, policies, waivers or settings: ${of('pass')} pass, ${of('fail')} fail, ${of('not judged')} not judged`,
-    notes: [],
+    notes: whyNotJudged(records),
     columns: [
       day,
       commitColumn,
@@ -109,6 +109,22 @@ export function recordsTable(records: readonly AuditRecord[]): AuditTable {
       record.subject,
     ]),
   };
+}
+
+/** So many are explained above the table; the records tell of all. */
+const explainedAtMost = 5;
+
+function whyNotJudged(records: readonly AuditRecord[]): readonly string[] {
+  const unjudged = records.filter(({ verdict }) => verdict === 'not judged');
+  const more = unjudged.length - explainedAtMost;
+  return [
+    ...unjudged
+      .slice(0, explainedAtMost)
+      .map(({ commit, reasons }) => `Not judged: ${short(commit)}, ${reasons.join('; ')}`),
+    ...(more > 0
+      ? [`And ${more} more were not judged; --format ndjson says why, and what to do, of each.`]
+      : []),
+  ];
 }
 
 const csvColumns: readonly (readonly [string, (record: AuditRecord) => Cell])[] = [

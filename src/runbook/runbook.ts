@@ -668,7 +668,6 @@ class Runbook {
     if (before.protected) this.#unprotect(name);
     const made = this.#want(`smaller ${name}`, 'create-smaller', subject, { words, turn: 'ahead' });
     const [server] = this.#holdersBefore(name);
-    const stays = server !== undefined && this.#holdersAfter(name).includes(server);
     const boots = server !== undefined && this.#bootBefore(server) === name;
     const group = this.#groupBefore(name);
     const stillIn = this.#head.groupOf.get(name);
@@ -688,12 +687,13 @@ class Runbook {
       if (grouped) this.#checkGroup(stillIn, server, [swapped]);
       const own = before.fileSystem;
       const gone = own === undefined ? [] : [`unmount ${this.#systemKey(own)} ${server}`];
+      const moved = after.fileSystem === undefined ? [] : [`remount ${this.#systemKey(after.fileSystem)}`];
       const idle =
         group === undefined ? [] : [`deactivate ${this.#headName('groups', group.name)} ${server}`];
       out.push(
         this.#want(`detach-old ${name}`, 'detach-old', subject, {
           server,
-          after: [swapped, ...gone, ...idle],
+          after: [swapped, ...gone, ...moved, ...idle],
         }),
       );
     } else {
@@ -702,7 +702,9 @@ class Runbook {
       const detached = holders.map((holder) => this.#detach(name, holder));
       this.#want(`fill ${name}`, 'fill-smaller', subject, { after: [made, backup, ...detached] });
       out.push(`fill ${name}`);
-      if (stays) out.push(this.#attach(name, server));
+      for (const holder of holders) {
+        if (this.#holdersAfter(name).includes(holder)) out.push(this.#attach(name, holder));
+      }
     }
     const proven = this.#want(`replacement ${name}`, 'check-replacement', subject, {
       words: { old: `the old ${name}` },
@@ -910,12 +912,19 @@ class Runbook {
       group !== undefined &&
       this.#head.groupOf.get(volume)?.name !== name &&
       this.#head.groups.has(name ?? '');
-    // A member that leaves its group first goes by itself; any other takes the group out of use.
-    if (group !== undefined && name !== undefined && !stays) {
+    // A member that leaves its group first goes by itself; any other takes the group out of use, and so does one
+    // that several servers hold at once, on all of them but the one where it leaves.
+    if (group !== undefined && name !== undefined && (!stays || this.#leavesAt(name) !== server)) {
       this.#takeOut(group, name, server);
-      this.#plan.wait(`detached ${name}`, [key]);
+      if (!stays) this.#plan.wait(`detached ${name}`, [key]);
     }
     return key;
+  }
+
+  /** Of the servers that hold a group, the one in whose guest members are taken out of it. */
+  #leavesAt(group: string): string | undefined {
+    const holders = this.#carrierHoldersBefore({ kind: 'volume-group', name: group });
+    return holders.find((server) => this.#runsBefore(server)) ?? holders[0];
   }
 
   #takeOut(group: VolumeGroup, name: string, server: string): void {
@@ -934,7 +943,9 @@ class Runbook {
       words: { group: name },
       after: [
         ...unmounted.flatMap((each) => each ?? []),
-        ...this.#membersBefore(name).flatMap((member) => [`leave ${name} ${member}`, `replaced ${member}`]),
+        ...(this.#leavesAt(name) === server
+          ? this.#membersBefore(name).flatMap((member) => [`leave ${name} ${member}`, `replaced ${member}`])
+          : []),
       ],
     });
     if (travels) {
@@ -1056,15 +1067,17 @@ class Runbook {
     const { name } = after;
     const carrier: Carrier = { kind: 'volume-group', name };
     const holders = this.#carrierHoldersBefore(carrier);
-    const server = this.#holdersBefore(volume)[0] ?? holders[0];
-    const travels = !this.#carrierHoldersAfter(carrier).some((holder) => holders.includes(holder));
+    const server = this.#leavesAt(name);
+    const homes = this.#carrierHoldersAfter(carrier);
+    const stays = holders.length === 1 && homes.length === 1 && holders[0] === homes[0];
     const bought = (this.#joined.get(name) ?? []).filter(({ wipes }) => !wipes);
     const key = this.#want(`leave ${name} ${volume}`, 'leave-group', subject, {
       server,
       words: { volume, group: name, on: name },
       after: [
+        ...holders.flatMap((holder) => (holder === server ? [] : [`deactivate ${name} ${holder}`])),
         // What comes makes room for what goes, unless it comes to where the group goes, or once its server is up again.
-        ...(travels || this.#stopping.has(server ?? '')
+        ...(!stays || this.#stopping.has(server ?? '')
           ? []
           : bought.map((each) => `join ${name} ${each.volume}`)),
         ...before.fileSystems.flatMap((system) => [
@@ -1073,7 +1086,7 @@ class Runbook {
         ]),
       ],
     });
-    this.#checkGroup(after, this.#homeOf(carrier), travels ? [] : [key]);
+    this.#checkGroup(after, this.#homeOf(carrier), stays ? [key] : []);
     return key;
   }
 

@@ -1,11 +1,15 @@
 import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { PassThrough } from 'node:stream';
 import { Ajv2020 } from 'ajv/dist/2020.js';
 import { parse } from 'csv-parse/sync';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { AuditRecord } from '../../src/audit/record.ts';
+import { progressOn } from '../../src/cli/audit.ts';
+import { GitRepository } from '../../src/read/git.ts';
 import { ullage } from '../cli/run.ts';
+import { valueIn } from '../estate/builder.ts';
 import { removeRepositories, type TestRepository } from '../repository.ts';
 import { historyOf, mainOf, type Step } from './history.ts';
 
@@ -334,6 +338,23 @@ describe('the cache', () => {
     const [one, other] = await Promise.all([records('--cache', folder), records('--cache', folder)]);
     expect(one).toEqual(other);
     expect(await records('--cache', folder)).toEqual(one);
+  });
+});
+
+describe('the progress', () => {
+  const shownOn = async (terminal: boolean): Promise<string> => {
+    const stream = Object.assign(new PassThrough(), { isTTY: terminal, columns: 80 });
+    const opened = valueIn(await GitRepository.open(office.dir));
+    const progress = await progressOn(opened, { to: mainOf(office).at(-1) ?? '' }, stream);
+    for (let each = 0; each < 11; each++) progress.step();
+    progress.stop();
+    await opened.close();
+    return String(stream.read() ?? '');
+  };
+
+  it('is shown on a terminal, with a rate and the time left, and nowhere else', async () => {
+    expect(await shownOn(true)).toMatch(/11 of 11 commits, \d+ a second, \S+ left/);
+    expect(await shownOn(false)).toBe('');
   });
 });
 
