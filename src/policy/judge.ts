@@ -473,6 +473,12 @@ function limitUses(policy: Policy, before: View, after: View): readonly LimitUse
 }
 
 function roomChanges(before: readonly Room[], after: readonly Room[]): readonly RoomChange[] {
+  const same = (a: Room, b: Room | undefined): boolean =>
+    a.layer === b?.layer && a.measure === b.measure && a.subject.name === b.subject.name;
+  // Most changes neither add rooms nor take any away: then the two lists, in one order, pair off as they stand.
+  if (before.length === after.length && after.every((room, index) => same(room, before[index]))) {
+    return after.map((room, index) => ({ before: before[index], after: room }));
+  }
   const key = ({ layer, subject, measure }: Room): string => `${layer} ${subjectKey(subject)} ${measure}`;
   const old = new Map(before.map((room) => [key(room), room]));
   const now = new Set(after.map(key));

@@ -3,6 +3,7 @@ import { type Idle, idleOf } from '../capacity/idle.ts';
 import { type Bytes, showSize } from '../estate/size.ts';
 import { showMoney } from '../price/money.ts';
 import { type EntryOf, ExactDecimal, exact, type StateRule, sizeOf, type View } from './rule.ts';
+import { ratioOf } from './share.ts';
 
 const usualShare = 0.25;
 const usualSize = '1 GiB';
@@ -99,8 +100,10 @@ function isTooMuch(entry: EntryOf<'growth-followed-through'>, { layer, bought, i
 }
 
 /** Multiplied, not divided: a share holds at equality to the byte. */
-const isOver = (part: Bytes, whole: Bytes, allowed: number): boolean =>
-  new ExactDecimal(part.toString()).gt(new ExactDecimal(whole.toString()).times(allowed));
+function isOver(part: Bytes, whole: Bytes, allowed: number): boolean {
+  const { of, in: parts } = ratioOf(allowed);
+  return part * parts > whole * of;
+}
 
 const share = (part: Bytes, whole: Bytes): Decimal => new ExactDecimal(part.toString()).div(whole.toString());
 

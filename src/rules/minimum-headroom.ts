@@ -10,13 +10,13 @@ import {
   counted,
   type EntryFault,
   type EntryOf,
-  ExactDecimal,
   placed,
   type StateRule,
   sizeOf,
   type View,
   type Violation,
 } from './rule.ts';
+import { ratioOf } from './share.ts';
 
 type Entry = EntryOf<'minimum-headroom'>;
 
@@ -203,7 +203,8 @@ function wantedRoom({ share, size, count }: Entry, room: Room): bigint | undefin
   const asked: bigint[] = [0n];
   if (share !== undefined) {
     // Rounded up: 10 % of 7 slots is one slot, not none.
-    asked.push(BigInt(new ExactDecimal(room.capacity.toString()).times(share).ceil().toFixed(0)));
+    const ratio = ratioOf(share);
+    asked.push((room.capacity * ratio.of + ratio.in - 1n) / ratio.in);
   }
   if (size !== undefined && room.measure === 'bytes') asked.push(sizeOf(size));
   if (count !== undefined && room.measure !== 'bytes') asked.push(BigInt(count));

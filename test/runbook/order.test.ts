@@ -32,7 +32,7 @@ const branches = change.map(([before, after]) => [filesOf(before), filesOf(after
 const property = (holds: (branch: Branch) => void): void =>
   fc.assert(
     fc.property(branches, ([before, after]) => holds(branch(before, after))),
-    { numRuns: 3000 },
+    { numRuns: 150 },
   );
 
 /** All that a step waits for, near and far. */
@@ -126,6 +126,28 @@ describe('the order of any branch', () => {
             continue;
           expect(other.number).toBeLessThan(step.number);
         }
+      }
+    });
+  });
+
+  it('attaches a volume anywhere only when it is off where it was', () => {
+    property(({ steps }) => {
+      for (const step of steps) {
+        if (!/^Attach volume /.test(step.does)) continue;
+        const elsewhere = steps.filter(
+          (each) => /^Detach volume /.test(each.does) && each.subject.name === step.subject.name,
+        );
+        const first = waitsFor(steps, step);
+        expect(elsewhere.filter(({ number }) => !first.has(number))).toEqual([]);
+      }
+    });
+  });
+
+  it('deletes at the provider when all else is done', () => {
+    property(({ steps }) => {
+      const deletes = steps.filter(({ does }) => /^Delete (volume|server|the old)/.test(does)).length;
+      for (const { number, does } of steps) {
+        if (number > steps.length - deletes) expect(does).toMatch(/^Delete /);
       }
     });
   });

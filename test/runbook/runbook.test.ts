@@ -21,7 +21,27 @@ function at(steps: readonly Step[], start: RegExp): Step {
   return only;
 }
 
+/** Whether a step waits for another, near or far. */
+const waits = (steps: readonly Step[], step: Step, other: Step): boolean =>
+  step.after.some((number) => {
+    const each = steps[number - 1];
+    return each !== undefined && (each === other || waits(steps, each, other));
+  });
+
+/** Each waits for the one before it: no luck of the order. */
 const order = (steps: readonly Step[], ...starts: readonly RegExp[]): void => {
+  const named = starts.map((start) => at(steps, start));
+  named.forEach((step, index) => {
+    const before = named[index - 1];
+    if (before !== undefined) {
+      expect(waits(steps, step, before), `${step.does} waits for ${before.does}`).toBe(true);
+      expect(step.number).toBeGreaterThan(before.number);
+    }
+  });
+};
+
+/** One stands before the other, though it could be otherwise. */
+const sooner = (steps: readonly Step[], ...starts: readonly RegExp[]): void => {
   const numbers = starts.map((start) => at(steps, start).number);
   expect(numbers).toEqual([...numbers].sort((a, b) => a - b));
 };
@@ -93,7 +113,8 @@ describe('growth', () => {
     };
     expect(told(grown('xfs')).join('\n')).not.toMatch(/nmount \/plates/);
     expect(at(grown('xfs'), /^Grow the file system/).does).toContain('while it is mounted');
-    order(grown('ext2'), /^Extend the logical/, /^Unmount/, /unmounted\.$/, /^Mount/);
+    order(grown('ext2'), /^Extend the logical/, /unmounted\.$/, /^Mount/);
+    order(grown('ext2'), /^Unmount/, /unmounted\.$/);
   });
 
   it('of a stopped server is seen when it next starts, and of a detached volume when a server holds it', () => {
@@ -134,12 +155,8 @@ describe('three volumes grouped, with a file system', () => {
         office.replace('plates-3]', 'plates-3, drafts]'),
       ),
     );
-    order(
-      steps,
-      /^Check that drafts has/,
-      /^Unmount \/drafts/,
-      /^Take drafts into volume group plates; what lay/,
-    );
+    order(steps, /^Check that drafts has/, /^Take drafts into volume group plates; what lay/);
+    order(steps, /^Unmount \/drafts/, /^Take drafts into volume group plates; what lay/);
     expect(at(steps, /^Take drafts into/)).toMatchObject({ destroys: true });
   });
 });
@@ -215,6 +232,9 @@ describe('a volume retired', () => {
       'check: Leave drafts detached until it is sure that nobody misses it.',
       'provider: Delete volume drafts, 10 GiB, for good.',
     ]);
+    order(steps, /^Stop what/, /^Unmount/, /^Detach/, /^Leave drafts detached/, /^Delete/);
+    order(steps, /^Check that drafts has/, /^Delete/);
+    order(steps, /^Lift/, /^Delete/);
     const last = steps.at(-1);
     expect(last?.destroys).toBe(true);
     expect(last?.cautions.join()).toMatch(
@@ -233,9 +253,10 @@ describe('what must wait for its server', () => {
         changed('boot: plate-scanner-root', 'boot: plate-scanner-2'),
       ),
     );
+    sooner(steps, /^Create volume/, /^Shut plate-scanner down/);
+    order(steps, /^Create volume/, /^Attach volume plate-scanner-2/);
     order(
       steps,
-      /^Create volume/,
       /^Shut plate-scanner down/,
       /^Detach volume plate-scanner-root/,
       /^Attach volume plate-scanner-2/,
@@ -244,7 +265,7 @@ describe('what must wait for its server', () => {
     );
   });
 
-  it('takes a server’s volumes away before the server, and unmounts before it shuts it down', () => {
+  it("takes a server's volumes away before the server, and unmounts before it shuts it down", () => {
     const steps = runbook(
       office,
       office
