@@ -3,7 +3,7 @@ import { type Command, InvalidArgumentError } from 'commander';
 import type { JudgedRevisions } from '../audit/attest.ts';
 import { backTestLast } from '../audit/back-test.ts';
 import { readSettings, settingsFile } from '../estate/settings.ts';
-import { type Judgement, notJudged } from '../policy/judgement.ts';
+import { type Judgement, notJudged, type PastChange } from '../policy/judgement.ts';
 import { bareSettings, judgeTrees, ParsedFiles, readRevision } from '../policy/revision.ts';
 import { type Comparison, uncommittedFiles, whatIsCompared } from '../read/compare.ts';
 import type { GitRepository } from '../read/git.ts';
@@ -60,8 +60,8 @@ async function gateToAttest(
     const unnamed = options.head === undefined && options.worktree !== true;
     const remarks =
       unnamed && options.format === 'text' ? await remarksOn(repository, compared.value, parsed) : [];
-    const tested = await backTestRemarks(repository, compared.value, judgement, parsed, options);
-    return found({ judgement, revisions, remarks: [...remarks, ...tested] });
+    const tested = await withPast(repository, compared.value, judgement, parsed, options);
+    return found({ judgement: tested.judgement, revisions, remarks: [...remarks, ...tested.remarks] });
   });
   return gated.ok ? gated.value : unjudged(notJudged(gated.problems, on));
 }
@@ -96,33 +96,39 @@ async function remarksOn(
 }
 
 /** What the branch's own rules would have made of the last changes of main, where it alters any. */
-async function backTestRemarks(
+/** Tries the rules that a branch proposes on what main let through before, and says so where that cannot be done. */
+async function withPast(
   repository: GitRepository,
   { head, baseCommit }: Comparison,
   judgement: Judgement,
   parsed: ParsedFiles,
-  { backTest: count = 0, failOn }: GateOptions,
-): Promise<readonly string[]> {
-  if (count === 0 || judgement.verdict === 'not judged') return [];
-  if (!judgement.policyChanges.some((change) => change.of === 'rule')) return [];
+  { backTest: count = usualPast, failOn }: GateOptions,
+): Promise<{ readonly judgement: Judgement; readonly remarks: readonly string[] }> {
+  if (count === 0 || judgement.verdict === 'not judged' || judgement.proposed === undefined) {
+    return { judgement, remarks: [] };
+  }
+  if (!judgement.policyChanges.some((change) => change.of === 'rule')) return { judgement, remarks: [] };
   const proposed = await readRevision(head, parsed);
   const tested = proposed.ok
     ? await backTestLast(repository, { to: baseCommit, count, rules: proposed.value.rules, failOn })
     : proposed;
-  if (!tested.ok)
-    return [`The proposed rules could not be tried on past changes: ${tested.problems[0]?.message}.`];
+  if (!tested.ok) {
+    const why = tested.problems[0]?.message;
+    return { judgement, remarks: [`The proposed rules could not be tried on past changes: ${why}.`] };
+  }
   const { judged, notJudged: unknown, stopped, letThrough } = tested.value;
-  const named = ({ commit, on, subject }: (typeof stopped)[number]): string =>
-    `${commit.slice(0, 12)} of ${on} (${subject})`;
-  return [
-    `Tried on the last ${counted(judged + unknown, 'change')} of main, the proposed rules would have stopped ${stopped.length} that passed, and let through ${letThrough.length} that failed.`,
-    ...stopped.slice(0, namedAtMost).map((record) => `Would have been stopped: ${named(record)}`),
-    ...letThrough.slice(0, namedAtMost).map((record) => `Would have passed: ${named(record)}`),
-  ];
+  const past = ({ commit, on, subject }: (typeof stopped)[number]): PastChange => ({ commit, on, subject });
+  const onPast = {
+    changes: judged + unknown,
+    judged,
+    stopped: stopped.map(past),
+    letThrough: letThrough.map(past),
+  };
+  return { judgement: { ...judgement, proposed: { ...judgement.proposed, onPast } }, remarks: [] };
 }
 
-/** So many past changes are named; `ullage audit --try` lists all. */
-const namedAtMost = 5;
+/** So many changes of main tell what a rule would have meant, and are replayed in a moment. */
+const usualPast = 20;
 
 interface ReportTo {
   readonly format: ReportFormat;
@@ -219,10 +225,9 @@ export const addGate = (program: Command, finish: (finished: Finished) => void):
     )
     .option(
       '--back-test <count>',
-      'try rules that the branch alters on so many past changes of main',
+      'try rules that the branch alters on so many past changes of main (default: 20; 0 tries none)',
       (value: string) => {
-        if (!/^[1-9][0-9]{0,4}$/.test(value))
-          throw new InvalidArgumentError('Write a whole number, such as 50.');
+        if (!/^[0-9]{1,5}$/.test(value)) throw new InvalidArgumentError('Write a whole number, such as 50.');
         return Number(value);
       },
     )

@@ -3,15 +3,7 @@ import { Command, CommanderError } from 'commander';
 import { nodeVersionProblem } from '../read/git-process.ts';
 import { visible } from '../report/escape.ts';
 import { version } from '../version.ts';
-import { addAudit } from './audit.ts';
-import { addCost } from './cost.ts';
 import { type Finished, reasonOf } from './edge.ts';
-import { addGate } from './gate.ts';
-import { addHeadroom } from './headroom.ts';
-import { addNew } from './new.ts';
-import { addPolicy } from './policy.ts';
-import { addReading } from './reading.ts';
-import { addRules } from './rules.ts';
 
 /** Where the command line writes to. */
 export interface Streams {
@@ -24,7 +16,26 @@ const standardStreams: Streams = {
   err: (text) => void process.stderr.write(text),
 };
 
-function build(finish: (finished: Finished) => void, { out, err }: Streams): Command {
+/** Adds a command to the program. `write` takes what a command prints before its end is known. */
+type Add = (program: Command, finish: (finished: Finished) => void, write: (text: string) => void) => Command;
+
+/** Every command, in the order in which the help lists them; loaded when asked for, since most need no other. */
+const commands: Readonly<Record<string, () => Promise<Add>>> = {
+  gate: async () => (await import('./gate.ts')).addGate,
+  cost: async () => (await import('./cost.ts')).addCost,
+  headroom: async () => (await import('./headroom.ts')).addHeadroom,
+  rules: async () => (await import('./rules.ts')).addRules,
+  new: async () => (await import('./new.ts')).addNew,
+  reading: async () => (await import('./reading.ts')).addReading,
+  policy: async () => (await import('./policy.ts')).addPolicy,
+  audit: async () => (await import('./audit.ts')).addAudit,
+};
+
+async function build(
+  [name = '']: readonly string[],
+  finish: (finished: Finished) => void,
+  { out, err }: Streams,
+): Promise<Command> {
   const program = new Command('ullage')
     .description('Judges each proposed change to rented storage against the main branch before it is merged.')
     .version(version, '--version', 'print the version')
@@ -33,9 +44,8 @@ function build(finish: (finished: Finished) => void, { out, err }: Streams): Com
     .showSuggestionAfterError()
     .configureOutput({ writeOut: out, writeErr: err })
     .exitOverride();
-  for (const add of [addGate, addCost, addHeadroom, addRules, addNew, addReading, addPolicy])
-    add(program, finish);
-  addAudit(program, finish, out);
+  const wanted = Object.hasOwn(commands, name) ? [commands[name]] : Object.values(commands);
+  for (const load of wanted) (await load?.())?.(program, finish, out);
   return program;
 }
 
@@ -54,7 +64,8 @@ export async function main(args: readonly string[], streams: Streams = standardS
     return 2;
   }
   try {
-    await build(finish, streams).parseAsync([...args], { from: 'user' });
+    const program = await build(args, finish, streams);
+    await program.parseAsync([...args], { from: 'user' });
   } catch (error) {
     if (error instanceof CommanderError) return error.exitCode === 0 ? 0 : 2;
     // A fault of Ullage's own must never look like a pass, nor bury the reader in a stack.

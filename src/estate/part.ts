@@ -227,13 +227,11 @@ class PartReader {
   }
 
   #declared(container: object, key: string): { place: Place; fields: Readonly<Record<string, Place>> } {
-    const place = this.#document.placeIn(container, key);
     const declared: unknown = Reflect.get(container, key);
-    const fields: Record<string, Place> = {};
-    if (typeof declared === 'object' && declared !== null) {
-      for (const field of Object.keys(declared)) fields[field] = this.#document.placeIn(declared, field);
-    }
-    return { place, fields };
+    return {
+      place: this.#document.placeIn(container, key),
+      fields: typeof declared === 'object' && declared !== null ? this.#document.placesIn(declared) : {},
+    };
   }
 
   #size(text: string, path: readonly Step[]): Bytes {

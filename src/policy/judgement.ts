@@ -47,9 +47,30 @@ export interface LimitUse {
 }
 
 /** What the policy that the branch proposes would have said. */
-export type Proposed =
-  | { readonly verdict: 'pass' | 'fail'; readonly reasons: readonly string[] }
-  | { readonly verdict: 'not judged'; readonly reasons: readonly string[] };
+export interface Proposed {
+  readonly verdict: 'pass' | 'fail' | 'not judged';
+  readonly reasons: readonly string[];
+  /** The proposed rules tried on past changes of main, where that was asked for and could be done. */
+  readonly onPast?: TriedOnPast;
+}
+
+export interface TriedOnPast {
+  /** How many changes were replayed. */
+  readonly changes: number;
+  /** How many of them both policies could judge. */
+  readonly judged: number;
+  /** Those that passed and would have failed. */
+  readonly stopped: readonly PastChange[];
+  /** Those that failed and would have passed. */
+  readonly letThrough: readonly PastChange[];
+}
+
+export interface PastChange {
+  readonly commit: string;
+  readonly on: string;
+  /** The first line of the commit's message. */
+  readonly subject: string;
+}
 
 /** One revision by name: a commit, or the files of the work tree. */
 export interface RevisionLabel {

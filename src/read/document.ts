@@ -46,15 +46,21 @@ export interface ReadDocument {
   placeOfValue(path: readonly Step[]): Place;
   /** Where a key of an object, or an item of a list, stands; the object is one that `value` holds. */
   placeIn(container: object, step: Step): Place;
+  /** Where each key of an object, or each item of a list, stands. */
+  placesIn(container: object): Places;
   /** The source line a place is on. */
   excerpt(place: Place): string;
 }
+
+/** How many lines on it is quicker to step than to search. */
+const nearby = 8;
 
 /** Line and column of offsets into one text; quickest when asked in rising order. */
 class LineIndex {
   readonly #text: string;
   readonly #file: string;
   readonly #starts: number[] = [0];
+  #last = 0;
 
   constructor(text: string, file: string) {
     this.#text = text;
@@ -63,6 +69,17 @@ class LineIndex {
   }
 
   place(offset: number): Place {
+    // Places are asked for in rising order, a few on each line: most are on the line last found, or the next.
+    const starts = this.#starts;
+    let line = (starts[this.#last] ?? 0) <= offset ? this.#last : this.#search(offset);
+    while ((starts[line + 1] ?? Number.POSITIVE_INFINITY) <= offset) {
+      line = line + 1 - this.#last > nearby ? this.#search(offset) : line + 1;
+    }
+    this.#last = line;
+    return { file: this.#file, line: line + 1, column: offset - (starts[line] ?? 0) + 1 };
+  }
+
+  #search(offset: number): number {
     let low = 0;
     let high = this.#starts.length - 1;
     while (low < high) {
@@ -70,7 +87,7 @@ class LineIndex {
       if ((this.#starts[middle] ?? 0) <= offset) low = middle;
       else high = middle - 1;
     }
-    return { file: this.#file, line: low + 1, column: offset - (this.#starts[low] ?? 0) + 1 };
+    return low;
   }
 
   line(number: number): string {
@@ -81,7 +98,8 @@ class LineIndex {
   }
 }
 
-type Offsets = { readonly [step: Step]: number };
+/** Where each key of a mapping, or each item of a list, stands. */
+export type Places = { readonly [step: Step]: Place };
 
 /**
  * An object that inherits nothing, so that `__proto__` and `constructor` are keys like any other. The engine keeps it as
@@ -93,10 +111,10 @@ class Bare<T> {
 Object.setPrototypeOf(Bare.prototype, null);
 Reflect.deleteProperty(Bare.prototype, 'constructor');
 
-/** Walks the YAML tree once: plain values, the offset of every key, and what is refused. */
+/** Walks the YAML tree once: plain values, the place of every key, and what is refused. */
 class PlainWalk {
   readonly problems: Problem[] = [];
-  readonly offsets = new Map<object, Offsets>();
+  readonly places = new Map<object, Places>();
   readonly #lines: LineIndex;
 
   constructor(lines: LineIndex) {
@@ -111,6 +129,8 @@ class PlainWalk {
 
   value(node: unknown, depth: number, offset: number): PlainValue {
     if (node === null || node === undefined) return null;
+    if (depth > deepest) return this.refuse(offset, tooDeep, flatten);
+    if (isScalar(node)) return this.#scalar(node, offset);
     if (isAlias(node)) {
       return this.refuse(
         node.range?.[0] ?? offset,
@@ -118,42 +138,37 @@ class PlainWalk {
         'Write the value out in full.',
       );
     }
-    if (depth > deepest) {
-      return this.refuse(offset, tooDeep, flatten);
-    }
-    if (isScalar(node)) return this.#scalar(node, offset);
     if (isMap(node)) {
       if (this.#refusesTag(node.tag, node.range?.[0] ?? offset, 'tag:yaml.org,2002:map')) return null;
       const object = new Bare<PlainValue>();
-      const offsets = new Bare<number>();
+      const places = new Bare<Place>();
       for (const pair of node.items) {
         const at = isScalar(pair.key) ? (pair.key.range?.[0] ?? offset) : (node.range?.[0] ?? offset);
         const key = this.#key(pair.key, at);
         if (key === undefined) continue;
         if (key in object) {
-          const first = this.#lines.place(offsets[key] ?? at);
           this.refuse(
             at,
-            `the key ${key} stands twice in one place (first on line ${first.line})`,
+            `the key ${key} stands twice in one place (first on line ${places[key]?.line})`,
             'Keep one of the two.',
           );
           continue;
         }
+        places[key] = this.#lines.place(at);
         object[key] = this.value(pair.value, depth + 1, at);
-        offsets[key] = at;
       }
-      this.offsets.set(object, offsets);
+      this.places.set(object, places);
       return object;
     }
     if (isSeq(node)) {
       if (this.#refusesTag(node.tag, node.range?.[0] ?? offset, 'tag:yaml.org,2002:seq')) return null;
-      const offsets: Record<number, number> = {};
+      const places: Record<number, Place> = {};
       const list = node.items.map((item, index) => {
         const at = rangeStart(item) ?? offset;
-        offsets[index] = at;
+        places[index] = this.#lines.place(at);
         return this.value(item, depth + 1, at);
       });
-      this.offsets.set(list, offsets);
+      this.places.set(list, places);
       return list;
     }
     return this.refuse(
@@ -247,7 +262,7 @@ export function readDocument(text: string, file: string): Outcome<ReadDocument> 
   const walk = new PlainWalk(lines);
   const value = walk.value(yaml.contents, 0, 0);
   if (walk.problems.length > 0) return refused(...walk.problems);
-  return found(located(file, value, walk.offsets, lines, yaml));
+  return found(located(file, value, walk.places, lines, yaml));
 }
 
 /** A line that git writes around the two sides of a conflict. */
@@ -337,16 +352,17 @@ function* shallowTokens(text: string): Generator<CST.Token> {
 function located(
   file: string,
   value: PlainValue,
-  offsets: ReadonlyMap<object, Offsets>,
+  places: ReadonlyMap<object, Places>,
   lines: LineIndex,
   yaml: YamlDocument.Parsed,
 ): ReadDocument {
-  const offsetOfKey = (path: readonly Step[]): number => {
-    let at = 0;
+  const top: Place = { file, line: 1, column: 1 };
+  const placeOfKey = (path: readonly Step[]): Place => {
+    let at = top;
     let here: PlainValue = value;
     for (const step of path) {
       if (typeof here !== 'object' || here === null) break;
-      const next: number | undefined = offsets.get(here)?.[step];
+      const next: Place | undefined = places.get(here)?.[step];
       if (next === undefined) break;
       at = next;
       here = Array.isArray(here)
@@ -358,9 +374,13 @@ function located(
   return {
     file,
     value,
-    placeOfKey: (path) => lines.place(offsetOfKey(path)),
-    placeOfValue: (path) => lines.place(offsetOfValue(yaml, path) ?? offsetOfKey(path)),
-    placeIn: (container, step) => lines.place(offsets.get(container)?.[step] ?? 0),
+    placeOfKey,
+    placeOfValue: (path) => {
+      const offset = offsetOfValue(yaml, path);
+      return offset === undefined ? placeOfKey(path) : lines.place(offset);
+    },
+    placeIn: (container, step) => places.get(container)?.[step] ?? top,
+    placesIn: (container) => places.get(container) ?? {},
     excerpt: (place) => lines.line(place.line),
   };
 }

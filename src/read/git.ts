@@ -9,7 +9,7 @@
  * work tree.
  */
 import { rmSync } from 'node:fs';
-import { mkdtemp, readFile, realpath, rm, stat, writeFile } from 'node:fs/promises';
+import { mkdtemp, readFile, realpath, stat, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join, relative, sep } from 'node:path';
 import { type Commit, parseCommit } from './commit.ts';
@@ -140,7 +140,8 @@ export class GitRepository {
   async close(): Promise<void> {
     this.#objects.close();
     process.removeListener('exit', this.#removeScratch);
-    await rm(this.#parts.scratch, { recursive: true, force: true, maxRetries: 3 });
+    // A handful of small files: quicker gone at once than by way of the thread pool.
+    rmSync(this.#parts.scratch, { recursive: true, force: true, maxRetries: 3 });
   }
 
   /** The id of the commit that a branch, a tag or an id names, as a person writes it. */
@@ -308,7 +309,7 @@ async function makeScratch({
     { cwd: scratch, environment: settingsFree(environment) },
   );
   if (!made.ok || made.value.code !== 0) {
-    await rm(scratch, { recursive: true, force: true });
+    rmSync(scratch, { recursive: true, force: true });
     return made.ok ? refused(gitFailed('make a temporary repository', made.value)) : made;
   }
   // Quoted, because a bare path may not begin with a number sign or a quote.

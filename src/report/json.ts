@@ -4,7 +4,15 @@ import type { Room } from '../capacity/headroom.ts';
 import { type Change, destroys, type RevisionPlace } from '../change/change.ts';
 import { describeChange } from '../change/describe.ts';
 import type { FileSystem, Server, Subject, Volume, VolumeGroup } from '../estate/estate.ts';
-import type { Finding, Judged, Judgement, LimitUse, NotJudged, RoomChange } from '../policy/judgement.ts';
+import type {
+  Finding,
+  Judged,
+  Judgement,
+  LimitUse,
+  NotJudged,
+  Proposed,
+  RoomChange,
+} from '../policy/judgement.ts';
 import type { PolicyRule, Waiver } from '../policy/policy.ts';
 import type { CostDelta } from '../price/delta.ts';
 import { type Money, showMoney, subtractMoney } from '../price/money.ts';
@@ -19,6 +27,7 @@ import type {
   PlaceReport,
   PolicyChangeReport,
   ProblemReport,
+  ProposedReport,
   RoomReport,
   RuleInForceReport,
   StepReport,
@@ -78,7 +87,7 @@ function judgedReport(judged: Judged): JudgementReport {
     runbook: judged.runbook.map(stepReport),
     headroom: judged.headroom.flatMap(headroomReport),
     policyChanges: judged.policyChanges.map(policyChangeReport),
-    proposed: proposed === undefined ? null : { verdict: proposed.verdict, reasons: [...proposed.reasons] },
+    proposed: proposed === undefined ? null : proposedReport(proposed),
     waivers: judged.waivers.map(({ waiver, state }) => ({ state, waiver: waiverReport(waiver, policyFrom) })),
     rules: judged.rules.map((rule) => ruleReport(rule, policyFrom)),
     problems: [],
@@ -308,4 +317,18 @@ const problemReport = ({ message, advice, place, revision, excerpt }: Problem): 
       ? null
       : { revision: revision ?? null, file: place.file, line: place.line, column: place.column },
   excerpt: excerpt ?? null,
+});
+
+const proposedReport = ({ verdict, reasons, onPast }: Proposed): ProposedReport => ({
+  verdict,
+  reasons: [...reasons],
+  onPast:
+    onPast === undefined
+      ? null
+      : {
+          changes: onPast.changes,
+          judged: onPast.judged,
+          stopped: onPast.stopped.map((past) => ({ ...past })),
+          letThrough: onPast.letThrough.map((past) => ({ ...past })),
+        },
 });

@@ -6,7 +6,16 @@ import { freeShare, type Room } from '../capacity/headroom.ts';
 import { type Change, destroys, type RevisionPlace } from '../change/change.ts';
 import { describeChange } from '../change/describe.ts';
 import type { Subject } from '../estate/estate.ts';
-import type { Finding, Judged, Judgement, LimitUse, NotJudged, RoomChange } from '../policy/judgement.ts';
+import type {
+  Finding,
+  Judged,
+  Judgement,
+  LimitUse,
+  NotJudged,
+  PastChange,
+  Proposed,
+  RoomChange,
+} from '../policy/judgement.ts';
 import type { Waiver } from '../policy/policy.ts';
 import type { WaiverUse } from '../policy/waiver.ts';
 import type { CauseKind, TeamDelta } from '../price/delta.ts';
@@ -462,6 +471,29 @@ function roomWords({ layer, subject, measure }: Room): string {
 
 // Policy
 
+/** So many past changes are named; the JSON report names all. */
+const pastNamed = 5;
+
+/** What the proposed rules would have meant for what main let through before. */
+function pastSentences({ onPast }: Proposed): readonly Block[] {
+  if (onPast === undefined) return [];
+  const { changes, stopped, letThrough } = onPast;
+  const named = (past: readonly PastChange[]): string => {
+    const shown = past
+      .slice(0, pastNamed)
+      .map(({ commit, on, subject }) => `${commit.slice(0, 12)} of ${on} (${clipped(subject, 60)})`);
+    const more = past.length - shown.length;
+    return `${shown.join('; ')}${more > 0 ? `; and ${more} more` : ''}`;
+  };
+  return [
+    sentence(
+      `Tried on the last ${counted(changes, 'change')} of main, the proposed rules would have stopped ${stopped.length} that passed, and let through ${letThrough.length} that failed.`,
+    ),
+    ...(stopped.length === 0 ? [] : [sentence(`Would have been stopped: ${named(stopped)}.`)]),
+    ...(letThrough.length === 0 ? [] : [sentence(`Would have passed: ${named(letThrough)}.`)]),
+  ];
+}
+
 function policySection({ policyChanges, proposed, policyFrom }: Judged): readonly Section[] {
   if (policyFrom === 'head') {
     return [
@@ -482,6 +514,7 @@ function policySection({ policyChanges, proposed, policyFrom }: Judged): readonl
     blocks.push(
       sentence(`By the policy that the branch proposes the verdict would be ${proposed.verdict}${reasons}.`),
       sentence('It does not count here: the policy on main judges until the proposed one is merged.'),
+      ...pastSentences(proposed),
     );
   }
   return [{ title: `Policy changes (${policyChanges.length})`, blocks }];

@@ -154,11 +154,19 @@ describe('a pull request that would judge itself', () => {
           'waivers:\n  - { rule: imagery-limit, subject: imagery, reason: I say so, approved-by: me, from: 2026-01-01, until: 2099-01-01 }\n',
       },
     ],
-    ['moves the policy away', { 'ullage.yaml': 'currency: EUR\npaths: { policies: elsewhere }\n' }],
   ])('%s and fails all the same', async (_, files) => {
     const ran = await onPullRequest(hosted({ ...tooDear, ...files }));
     expect(ran.code).toBe(1);
     expect(ran.outputs.verdict).toBe('fail');
+  });
+
+  // Main could judge nothing after such a merge, so that neither a pass nor a fail would be worth anything.
+  it('moves the policy away, and is not judged', async () => {
+    const away = { 'ullage.yaml': 'currency: EUR\npaths: { policies: elsewhere }\n' };
+    const ran = await onPullRequest(hosted({ ...tooDear, ...away }));
+    expect(ran.code).toBe(2);
+    expect(ran.outputs.verdict).toBe('not judged');
+    expect(ran.summary).toContain('the branch takes the last rule pack');
   });
 
   it('edits the workflow’s inputs to another base, head and day, and fails all the same', async () => {

@@ -15,6 +15,18 @@ import { hostile } from './hostile.ts';
 /** As lenient as a host could be: HTML let through, links found in plain text, tables (GFM). */
 const markdown = new MarkdownIt({ html: true, linkify: true, typographer: false });
 
+/**
+ * A code span of spaces alone keeps all of them (CommonMark 0.31, 6.1: one space is taken off each end unless the
+ * whole is spaces); markdown-it takes two off from three spaces on, so that this reads them as the standard does.
+ */
+markdown.inline.ruler.before('backticks', 'code_of_spaces', (state, silent) => {
+  const [whole, fence = '', spaces = ''] = /^(`+)( +)\1(?!`)/.exec(state.src.slice(state.pos)) ?? [];
+  if (whole === undefined) return false;
+  if (!silent) Object.assign(state.push('code_inline', 'code', 0), { markup: fence, content: spaces });
+  state.pos += whole.length;
+  return true;
+});
+
 /** What a reader sees of one paragraph, and the kinds of token it is made of. */
 function seen(source: string): { text: string; kinds: ReadonlySet<string> } {
   const tokens = markdown.parse(source, {});
@@ -128,6 +140,7 @@ describe('Markdown that shows the text and nothing else', () => {
     'a`b``c',
     ' ',
     '  ',
+    '     ',
   ])('shows %j as it is', (text) => {
     const { text: shown, kinds } = seen(markdownText(text));
     expect(shown).toBe(visible(text));
@@ -191,6 +204,22 @@ describe('Markdown that shows the text and nothing else', () => {
       }),
       { numRuns: 1000 },
     );
+  });
+
+  it('keeps a cell of spaces as wide as it is, beside a backtick or not', () => {
+    const { head, rows } = markdownTable({
+      columns: [
+        { title: 'One', align: 'left' },
+        { title: 'Two', align: 'right' },
+      ],
+      rows: [['`', '     ']],
+    });
+    expect(rows).toEqual(['| `` ` `` | `     ` |']);
+    const inline = markdown.parse([head, ...rows].join('\n'), {}).flatMap(({ children }) => children ?? []);
+    expect(inline.filter(({ type }) => type === 'code_inline').map(({ content }) => content)).toEqual([
+      '`',
+      '     ',
+    ]);
   });
 
   it('shows what advice writes between backticks as code, and nothing else changes', () => {

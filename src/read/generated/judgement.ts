@@ -867,6 +867,48 @@ export interface ProposedReport {
    * Why, one sentence each.
    */
   reasons: string[];
+  /**
+   * The proposed rules tried on past changes of main; null where they were not.
+   */
+  onPast: TriedOnPastReport | null;
+}
+/**
+ * What the proposed rules would have said of past changes.
+ */
+export interface TriedOnPastReport {
+  /**
+   * How many changes were replayed.
+   */
+  changes: number;
+  /**
+   * How many of them both policies could judge.
+   */
+  judged: number;
+  /**
+   * Changes that passed and would have failed.
+   */
+  stopped: PastChangeReport[];
+  /**
+   * Changes that failed and would have passed.
+   */
+  letThrough: PastChangeReport[];
+}
+/**
+ * One change of main's history.
+ */
+export interface PastChangeReport {
+  /**
+   * The commit.
+   */
+  commit: string;
+  /**
+   * The day, by its committer's clock, in UTC.
+   */
+  on: string;
+  /**
+   * The first line of its message.
+   */
+  subject: string;
 }
 /**
  * A waiver, and what became of it.
