@@ -126,7 +126,70 @@ function accountSection(accounts: readonly LayerAccount[]): readonly Section[] {
         },
       ],
     },
+    {
+      title: 'The same, drawn',
+      blocks: [
+        {
+          kind: 'table',
+          table: {
+            columns: [left('on'), left('all of what is bought')],
+            rows: accounts.map((account) => [account.carrier.name, partsBar(account)]),
+          },
+        },
+        {
+          kind: 'sentence',
+          text: `${parts.map(({ mark, what }) => `${mark} ${what}`).join(', ')}.`,
+        },
+      ],
+    },
   ];
+}
+
+/** What becomes of capacity, each with a mark that tells it apart without colour. */
+const parts = [
+  { mark: '█', what: 'for files', of: forFiles },
+  { mark: '▒', what: 'root reserve', of: reserved },
+  { mark: '░', what: 'kept by the group, the file systems and copies', of: keptBelow },
+  { mark: '?', what: 'given, and not known what is kept of it', of: unknownGiven },
+  { mark: '·', what: 'given to no file system', of: ({ notGiven }: LayerAccount): bigint => notGiven },
+] as const;
+
+function forFiles({ devices }: LayerAccount): bigint {
+  return devices.reduce<bigint>((sum, device) => sum + (device.kind === 'known' ? device.forFiles : 0n), 0n);
+}
+
+function reserved({ devices }: LayerAccount): bigint {
+  return devices.reduce<bigint>((sum, device) => sum + (device.kind === 'known' ? device.reserved : 0n), 0n);
+}
+
+function keptBelow({ kept, devices }: LayerAccount): bigint {
+  return devices.reduce<bigint>(
+    (sum, device) => sum + (device.kind === 'known' ? device.overhead : 0n),
+    kept,
+  );
+}
+
+function unknownGiven({ devices }: LayerAccount): bigint {
+  return devices.reduce<bigint>((sum, device) => sum + (device.kind === 'known' ? 0n : device.device), 0n);
+}
+
+const partsWidth = 40;
+
+/** One mark for each fortieth of what is bought, rounded so that the parts together keep their total. */
+function partsBar(account: LayerAccount): string {
+  const { bought, notGiven } = account;
+  if (notGiven < 0n) return `${'█'.repeat(partsWidth)} over`;
+  let sum = 0n;
+  let drawn = 0;
+  return parts
+    .map(({ mark, of }) => {
+      sum += of(account);
+      const end = Number((sum * BigInt(partsWidth) * 2n + bought) / (bought * 2n));
+      const length = Math.max(0, Math.min(partsWidth, end) - drawn);
+      drawn += length;
+      return mark.repeat(length);
+    })
+    .join('');
 }
 
 function accountRows({

@@ -30,4 +30,11 @@ describe('the table of layers', () => {
     expect(layers('60 GiB')).not.toContain('-20');
     expect(layers('30 GiB')).toMatch(/plates +40\.00 +0\.00 +9\.99 /);
   });
+
+  it('draws all of what is bought in one bar, each part with a mark of its own', () => {
+    const bar = (text: string): string => /plates +([█▒░?·]{40}(?: over)?)/.exec(text)?.[1] ?? '';
+    // 30 of 40 GiB are given, less what xfs keeps; a quarter of the bar is given to nobody.
+    expect(bar(layers('30 GiB'))).toMatch(/^█{28,30}░{0,2}·{10}$/);
+    expect(bar(layers('60 GiB'))).toMatch(/over$/);
+  });
 });
