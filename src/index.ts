@@ -1,4 +1,7 @@
-/** Ullage as a library: pure functions from declared estates and a policy to a judgement. */
+/**
+ * Ullage as a library: pure functions from declared estates and a policy to a judgement, and from the changes between
+ * two estates to the steps that carry them out, in order (`runbookOf`, also a judgement's `runbook`).
+ */
 export { type Change, type ChangeKind, destroys } from './change/change.ts';
 export { type Comparison, compareEstates } from './change/compare.ts';
 export { describeChange } from './change/describe.ts';
@@ -26,3 +29,5 @@ export { gatherPriceLists, type PriceList, readPriceList } from './price/price-l
 export { readDocument } from './read/document.ts';
 export type { Outcome, Place, Problem } from './read/problem.ts';
 export { rules } from './rules/registry.ts';
+export { runbookOf } from './runbook/runbook.ts';
+export type { Example, Step } from './runbook/step.ts';

@@ -46,6 +46,8 @@ function fieldText(field: Field): string {
     case 'text':
     case 'advice':
       return field.text;
+    case 'example':
+      return field.command;
     case 'place': {
       const { file, line, column } = field.place;
       return `${file}:${line}:${column}${field.note === '' ? '' : ` ${field.note}`}`;

@@ -69,6 +69,8 @@ function fieldText(field: Field): string {
       return markdownText(field.text);
     case 'advice':
       return markdownAdvice(field.text);
+    case 'example':
+      return `${markdownCode(field.command)} (${markdownText(field.source)})`;
     case 'place': {
       const { file, line, column } = field.place;
       return `${markdownCode(`${file}:${line}:${column}`)}${field.note === '' ? '' : ` ${markdownText(field.note)}`}`;

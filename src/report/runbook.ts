@@ -13,7 +13,7 @@ export function runbookSection({ verdict, changes, runbook }: Judged): readonly 
       title: `Order of steps (${runbook.length})`,
       blocks: [
         ...openingWords(verdict, runbook, changes.some(destroys)),
-        { kind: 'entries', entries: runbook.map(stepEntry) },
+        { kind: 'entries', entries: stepEntries(runbook) },
       ],
     },
   ];
@@ -43,30 +43,41 @@ function openingWords(
 
 const line = (label: string, text: string): Field => ({ label, form: 'text', text });
 
-function stepEntry(step: Step): Entry {
-  const { number, does, why, examples, after } = step;
-  return {
-    lead: {
-      word: step.destroys ? `${number}, destroys` : `${number}`,
-      tone: step.destroys ? 'grave' : 'plain',
-    },
-    text: `${whereOf(step)}: ${does}`,
-    excerpt: undefined,
-    fields: [
-      ...(why === undefined ? [] : [line('why', why)]),
-      // Most steps follow the one before them; that needs no saying.
-      ...(after.every((each) => each === number - 1) ? [] : [line('after', `step ${after.join(', ')}`)]),
-      ...step.cautions.map((text) => line('caution', text === cautions ? 'See the cautions above.' : text)),
-      ...examples.map(
-        ({ command, source }): Field => ({
-          label: 'example',
-          form: 'advice',
-          text: `\`${command}\` (${source})`,
-        }),
-      ),
-    ],
-  };
+/**
+ * Three volumes grown take the same three steps each: what their steps have in common is said at the first of them.
+ * A step that destroys says all of it again.
+ */
+function stepEntries(runbook: readonly Step[]): readonly Entry[] {
+  const saidAt = new Map<string, number>();
+  return runbook.map((step) => {
+    const { number, after } = step;
+    const why = step.why === undefined ? [] : [line('why', step.why)];
+    const more = moreFields(step);
+    const all = JSON.stringify([why, more]);
+    const said = step.destroys || why.length + more.length === 0 ? undefined : saidAt.get(all);
+    if (said === undefined) saidAt.set(all, number);
+    // Most steps follow the one before them; that needs no saying.
+    const waits = after.every((each) => each === number - 1)
+      ? []
+      : [line('after', `step ${after.join(', ')}`)];
+    return {
+      lead: {
+        word: step.destroys ? `${number}, destroys` : `${number}`,
+        tone: step.destroys ? 'grave' : 'plain',
+      },
+      text: `${whereOf(step)}: ${step.does}`,
+      excerpt: undefined,
+      fields: said === undefined ? [...why, ...waits, ...more] : [...waits, line('as in', `step ${said}`)],
+    };
+  });
 }
+
+const moreFields = (step: Step): readonly Field[] => [
+  ...step.cautions.map((text) => line('caution', text === cautions ? 'See the cautions above.' : text)),
+  ...step.examples.map(
+    ({ command, source }): Field => ({ label: 'example', form: 'example', command, source }),
+  ),
+];
 
 function whereOf({ at, server }: Step): string {
   switch (at) {

@@ -30,9 +30,13 @@ import type { TableOf } from './table.ts';
 /** How grave it is, for an accent. What it means is always in the words. */
 export type Tone = 'grave' | 'caution' | 'plain';
 
-/** One labelled line. Advice may write commands between backticks; a place is a file's, with a word on where. */
+/**
+ * One labelled line. Advice may write commands between backticks; an example is a command, and the page it was read
+ * in is for whoever has room for it; a place is a file's, with a word on where.
+ */
 export type Field =
   | { readonly label: string; readonly form: 'text' | 'advice'; readonly text: string }
+  | { readonly label: string; readonly form: 'example'; readonly command: string; readonly source: string }
   | { readonly label: string; readonly form: 'place'; readonly place: Place; readonly note: string };
 
 export interface Entry {
@@ -126,11 +130,11 @@ function spokenJudged(judged: Judged): Spoken {
       ...groups.map(findingSection),
       ...cautionSection(judged),
       ...changeSection(judged.changes),
-      ...runbookSection(judged),
       ...costSections(judged),
       ...headroomSection(judged.headroom),
       ...policySection(judged),
       ...waiverSection(judged),
+      ...runbookSection(judged),
     ],
   };
 }

@@ -60,12 +60,12 @@ function* sizeFaults(volume: Volume, tier: Tier, { revision }: View): Iterable<V
   } as const;
   // Nearly every volume fits: what would be said is put into words only where one does not.
   const who = () => `volume ${volume.name} has ${showSize(size)}`;
-  const fit = () => fittingSizes(tier, size);
+  const nearest = () => fittingSizes(tier, size);
   if (tier.minimum !== undefined && size < tier.minimum) {
     yield {
       ...common,
       facet: 'minimum',
-      message: `${who()}, and the tier ${tier.name} sells no less than ${showSize(tier.minimum)}; ${fit()}`,
+      message: `${who()}, and the tier ${tier.name} sells no less than ${showSize(tier.minimum)}; ${nearest()}`,
       excess: tier.minimum - size,
     };
   }
@@ -73,7 +73,7 @@ function* sizeFaults(volume: Volume, tier: Tier, { revision }: View): Iterable<V
     yield {
       ...common,
       facet: 'maximum',
-      message: `${who()}, and the tier ${tier.name} sells no more than ${showSize(tier.maximum)}; ${fit()}`,
+      message: `${who()}, and the tier ${tier.name} sells no more than ${showSize(tier.maximum)}; ${nearest()}`,
       excess: size - tier.maximum,
     };
   }
@@ -81,7 +81,7 @@ function* sizeFaults(volume: Volume, tier: Tier, { revision }: View): Iterable<V
     yield {
       ...common,
       facet: 'step',
-      message: `${who()} (${exact(size)} bytes), and the tier ${tier.name} sells whole multiples of ${showSize(tier.step)}; ${fit()}`,
+      message: `${who()} (${exact(size)} bytes), and the tier ${tier.name} sells whole multiples of ${showSize(tier.step)}; ${nearest()}`,
     };
   }
 }

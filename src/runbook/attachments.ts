@@ -1,0 +1,153 @@
+/** Volumes that come to a server and leave it, with the group and the file systems that lie on them. */
+import type { Subject, VolumeGroup } from '../estate/estate.ts';
+import { showSize } from '../estate/size.ts';
+import type { Draft } from './draft.ts';
+import { inOrder, mountKept, unmountSystem } from './mounts.ts';
+import { restart } from './power.ts';
+import type { Carrier, Sides } from './sides.ts';
+import { fetched } from './waits.ts';
+import { volumeSubject } from './words.ts';
+
+/** The members of a group that goes to another server are all detached before the first of them is attached. */
+function travelsWith(sides: Sides, volume: string): readonly string[] {
+  const before = sides.groupBefore(volume);
+  const after = sides.head.groupOf.get(volume);
+  const same = before !== undefined && sides.headName('groups', before.name) === after?.name;
+  return same ? [`detached ${after.name}`] : [];
+}
+
+export function attach(draft: Draft, volume: string, server: string): string {
+  const { sides } = draft;
+  const after = sides.head.servers.get(server);
+  const boots = after?.boot === volume;
+  // A server is created with the volume it starts from.
+  if (boots && sides.serverBefore(server) === undefined) return `create-server ${server}`;
+  const subject = volumeSubject(volume);
+  const old = sides.bootBefore(server);
+  const key = draft.want(`attach ${volume} ${server}`, boots ? 'attach-boot' : 'attach', subject, {
+    server,
+    after: [
+      ...fetched(sides, volume, server),
+      ...travelsWith(sides, volume),
+      `create-server ${server}`,
+      `move-server ${server}`,
+      ...(boots ? [`stop ${server}`, ...(old === undefined ? [] : [`detach ${old} ${server}`])] : []),
+    ],
+  });
+  if (boots) {
+    restart(draft, server);
+    return key;
+  }
+  const size = sides.head.volumes.get(volume)?.size;
+  draft.want(`see ${volume} ${server}`, 'see-device', subject, {
+    server,
+    words: { size: size === undefined ? 'its size' : showSize(size) },
+    after: [key],
+  });
+  takeIn(draft, volume, server);
+  return key;
+}
+
+/** What lay on a volume, or on its group, before it came to a server, is put into use there. */
+function takeIn(draft: Draft, volume: string, server: string): void {
+  const { sides } = draft;
+  const group = sides.head.groupOf.get(volume);
+  const system = sides.head.volumes.get(volume)?.fileSystem;
+  if (system !== undefined) mountKept(draft, system, server, [`see ${volume} ${server}`]);
+  if (group === undefined || sides.made.has(group.name)) return;
+  // A member that only joins comes to a group that is there already.
+  if (sides.headName('groups', sides.groupBefore(volume)?.name ?? '') !== group.name) return;
+  const carrier: Carrier = { kind: 'volume-group', name: group.name };
+  const key = `activate ${group.name} ${server}`;
+  const seen = [`see ${volume} ${server}`];
+  if (draft.has(key)) {
+    draft.wait(draft.has(`import ${group.name} ${server}`) ? `import ${group.name} ${server}` : key, seen);
+    return;
+  }
+  const exported = sides
+    .carrierHoldersBefore(carrier)
+    .some((holder) => sides.runsBefore(holder) && !sides.carrierHoldersAfter(carrier).includes(holder));
+  const subject: Subject = { kind: 'volume-group', name: group.name };
+  const words = { group: group.name, count: sides.membersBefore(group.name).length.toString() };
+  const taken = exported
+    ? [
+        draft.want(`import ${group.name} ${server}`, 'import', subject, {
+          server,
+          words,
+          after: [...seen],
+        }),
+      ]
+    : seen;
+  draft.want(key, 'activate', subject, { server, words, after: [...taken] });
+  for (const each of inOrder(group.fileSystems)) mountKept(draft, each, server, [key]);
+}
+
+export function detach(draft: Draft, volume: string, server: string): string {
+  const { sides } = draft;
+  const subject = volumeSubject(volume);
+  const group = sides.groupBefore(volume);
+  const name = group === undefined ? undefined : sides.headName('groups', group.name);
+  const key = `detach ${volume} ${server}`;
+  if (draft.has(key)) return key;
+  const before = sides.base.volumes.get(sides.baseName('volumes', volume));
+  const own = before?.fileSystem;
+  const boots = sides.bootBefore(server) === volume;
+  draft.want(key, 'detach', subject, {
+    server,
+    after: [
+      ...(boots ? [`stop ${server}`] : []),
+      ...(own === undefined ? [] : [`unmount ${sides.systemKey(own)} ${server}`]),
+      ...(name === undefined
+        ? []
+        : [
+            `leave ${name} ${volume}`,
+            `remove-group ${name}`,
+            `deactivate ${name} ${server}`,
+            `export ${name} ${server}`,
+          ]),
+      `replaced ${volume}`,
+    ],
+  });
+  if (boots) restart(draft, server);
+  if (own !== undefined) unmountSystem(draft, own, server);
+  const stays =
+    group !== undefined && sides.head.groupOf.get(volume)?.name !== name && sides.head.groups.has(name ?? '');
+  // A member that leaves its group first goes by itself; any other takes the group out of use, and so does one
+  // that several servers hold at once, on all of them but the one where it leaves.
+  if (group !== undefined && name !== undefined && (!stays || sides.leavesAt(name) !== server)) {
+    takeOut(draft, group, name, server);
+    if (!stays) draft.wait(`detached ${name}`, [key]);
+  }
+  return key;
+}
+
+export function takeOut(draft: Draft, group: VolumeGroup, name: string, server: string): void {
+  const { sides } = draft;
+  const subject: Subject = { kind: 'volume-group', name };
+  const carrier: Carrier = { kind: 'volume-group', name };
+  const elsewhere = sides.carrierHoldersAfter(carrier);
+  const travels = elsewhere.length > 0 && !elsewhere.includes(server);
+  if (travels && !draft.has(`detached ${name}`)) {
+    const count = sides.membersBefore(name).length.toString();
+    draft.want(`detached ${name}`, 'check-detached', subject, { words: { group: name, count } });
+  }
+  if (!sides.runsBefore(server) || draft.has(`deactivate ${name} ${server}`)) return;
+  const unmounted = inOrder(group.fileSystems).map((system) => unmountSystem(draft, system, server));
+  const off = draft.want(`deactivate ${name} ${server}`, 'deactivate', subject, {
+    server,
+    words: { group: name },
+    after: [
+      ...unmounted.flatMap((each) => each ?? []),
+      ...(sides.leavesAt(name) === server
+        ? sides.membersBefore(name).flatMap((member) => [`leave ${name} ${member}`, `replaced ${member}`])
+        : []),
+    ],
+  });
+  if (travels) {
+    draft.want(`export ${name} ${server}`, 'export', subject, {
+      server,
+      words: { group: name },
+      after: [off],
+    });
+  }
+}

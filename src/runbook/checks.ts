@@ -1,0 +1,37 @@
+/** What somebody makes sure of before the next step, wanted by several kinds of change. */
+import { groupCapacity } from '../capacity/extents.ts';
+import type { Subject, VolumeGroup } from '../estate/estate.ts';
+import { showSize } from '../estate/size.ts';
+import type { Draft } from './draft.ts';
+
+/** @param what the content, as its owner would name it */
+export function checkBackup(draft: Draft, subject: Subject, what: string): string {
+  return draft.want(`backup ${subject.kind} ${subject.name}`, 'check-backup', subject, {
+    words: { what },
+    turn: 'check',
+  });
+}
+
+/** What the group must show once all its members are as large as they are to be. */
+export function checkGroup(
+  draft: Draft,
+  group: VolumeGroup,
+  server: string | undefined,
+  after: readonly string[],
+): string {
+  const { sides } = draft;
+  const key = `check-group ${group.name}`;
+  if (!draft.has(key)) {
+    const members = group.members.flatMap((member) => sides.head.volumes.get(member)?.size ?? []);
+    const { groupExtents, groupBytes } = groupCapacity({ ...group, members });
+    const words = {
+      group: group.name,
+      extents: groupExtents.toString(),
+      extent: showSize(group.extent),
+      size: showSize(groupBytes),
+    };
+    draft.want(key, 'check-group', { kind: 'volume-group', name: group.name }, { server, words });
+  }
+  draft.wait(key, after);
+  return key;
+}

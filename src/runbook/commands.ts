@@ -1,0 +1,88 @@
+/**
+ * How the open-source tools of a Linux guest do it, as examples, each with the page it was read in.
+ *
+ * Manual pages read: lvm2 2.03.16, util-linux 2.38.1, xfsprogs 6.1.0, e2fsprogs 1.47.0, psmisc 23.6, btrfs-progs 6.2 and ntfs-3g
+ * 2022.10.3. What the examples do not say where it comes from is common practice, from memory.
+ */
+import type { FileSystemType, VolumeGroup } from '../estate/estate.ts';
+import type { Example } from './step.ts';
+
+const from =
+  (pack: string) =>
+  (page: string, command: string): Example => ({ command, source: `${page}(8), ${pack}` });
+
+export const lvm2 = from('lvm2 2.03.16');
+export const utilLinux = from('util-linux 2.38.1');
+export const xfsprogs = from('xfsprogs 6.1.0');
+export const e2fsprogs = from('e2fsprogs 1.47.0');
+const btrfsProgs = from('btrfs-progs 6.2');
+export const memory = (command: string): Example => ({ command, source: 'memory' });
+
+export const rescan: Example = {
+  command: 'echo 1 > /sys/class/block/DEVICE/device/rescan',
+  source:
+    'Red Hat Enterprise Linux 6, Virtualization Administration Guide, blockresize: SCSI devices are rescanned by hand, virtio-blk devices need it not; the path under /sys/class/block from memory',
+};
+
+export const look = utilLinux('lsblk', 'lsblk --output NAME,SIZE,TYPE,MOUNTPOINTS');
+
+type Handling = 'make' | 'grow' | 'shrink';
+
+const extFamily: Readonly<Record<Handling, readonly Example[]>> = {
+  make: [e2fsprogs('mke2fs', 'mke2fs -t TYPE DEVICE_OR_LOGICAL_VOLUME')],
+  grow: [e2fsprogs('resize2fs', 'resize2fs DEVICE_OR_LOGICAL_VOLUME')],
+  shrink: [
+    e2fsprogs('e2fsck', 'e2fsck -f DEVICE_OR_LOGICAL_VOLUME'),
+    e2fsprogs('resize2fs', 'resize2fs DEVICE_OR_LOGICAL_VOLUME SIZE'),
+  ],
+};
+
+const swapAnew = [
+  utilLinux('swapoff', 'swapoff DEVICE'),
+  utilLinux('mkswap', 'mkswap DEVICE'),
+  utilLinux('swapon', 'swapon DEVICE'),
+];
+
+/** How a Linux guest's own tools handle each type; nothing where they do not, or where nobody looked. */
+const byType: Readonly<Record<FileSystemType, Partial<Readonly<Record<Handling, readonly Example[]>>>>> = {
+  ext2: extFamily,
+  ext3: extFamily,
+  ext4: extFamily,
+  xfs: {
+    make: [xfsprogs('mkfs.xfs', 'mkfs.xfs DEVICE_OR_LOGICAL_VOLUME')],
+    grow: [xfsprogs('xfs_growfs', 'xfs_growfs MOUNT_POINT')],
+  },
+  btrfs: {
+    make: [btrfsProgs('mkfs.btrfs', 'mkfs.btrfs DEVICE_OR_LOGICAL_VOLUME')],
+    grow: [btrfsProgs('btrfs-filesystem', 'btrfs filesystem resize max MOUNT_POINT')],
+    shrink: [btrfsProgs('btrfs-filesystem', 'btrfs filesystem resize SIZE MOUNT_POINT')],
+  },
+  ntfs: {
+    grow: [{ command: 'ntfsresize DEVICE', source: 'ntfsresize(8), ntfs-3g 2022.10.3' }],
+    shrink: [{ command: 'ntfsresize --size SIZE DEVICE', source: 'ntfsresize(8), ntfs-3g 2022.10.3' }],
+  },
+  vfat: {},
+  gfs2: { grow: [{ command: 'gfs2_grow MOUNT_POINT', source: 'gfs2_grow(8), gfs2-utils 3.5.0' }] },
+  ocfs2: { grow: [memory('tunefs.ocfs2 --volume-size DEVICE')] },
+  swap: { make: [utilLinux('mkswap', 'mkswap DEVICE')], grow: swapAnew, shrink: swapAnew },
+};
+
+export const handledBy = (type: FileSystemType, handling: Handling): readonly Example[] =>
+  byType[type][handling] ?? [];
+
+/** How a logical volume is made in each layout. */
+export function laidOut({ kind }: VolumeGroup['layout']): readonly Example[] {
+  switch (kind) {
+    case 'linear':
+      return [lvm2('lvcreate', 'lvcreate --size SIZE --name LOGICAL_VOLUME GROUP')];
+    case 'striped':
+      return [lvm2('lvcreate', 'lvcreate --stripes STRIPES --size SIZE --name LOGICAL_VOLUME GROUP')];
+    case 'mirrored':
+      return [
+        lvm2(
+          'lvcreate',
+          'lvcreate --type raid1 --mirrors COPIES_BESIDE_THE_FIRST --size SIZE --name LOGICAL_VOLUME GROUP',
+        ),
+      ];
+  }
+}

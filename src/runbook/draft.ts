@@ -1,0 +1,85 @@
+/** The acts that a branch wants, as they are gathered: a plan that knows when a guest can be worked in. */
+import type { Subject } from '../estate/estate.ts';
+import { type Placed, Plan } from './plan.ts';
+import { type ProcedureName, procedureOf } from './procedures.ts';
+import type { Sides } from './sides.ts';
+import type { Example } from './step.ts';
+import { comesUp } from './waits.ts';
+
+/** An act before it has a number. */
+export interface Wanted {
+  readonly procedure: ProcedureName;
+  readonly subject: Subject;
+  readonly server: string | undefined;
+  readonly words: Readonly<Record<string, string>>;
+  readonly examples: readonly Example[];
+  readonly cautions: readonly string[];
+}
+
+/** Done where something is, before it goes from there. */
+export const leaving: ReadonlySet<ProcedureName> = new Set<ProcedureName>([
+  'stop-use',
+  'unmount',
+  'unmount-swap',
+  'deactivate',
+  'export',
+  'leave-group',
+  'replace-member',
+  'put-smaller-in-place',
+  'shrink-mounted',
+  'shrink-unmounted',
+  'reduce-logical-volume',
+  'remove-file-system',
+  'give-up-file-system',
+  'remove-group',
+]);
+
+export class Draft {
+  readonly sides: Sides;
+  readonly #plan = new Plan<Wanted>();
+
+  constructor(sides: Sides) {
+    this.sides = sides;
+  }
+
+  has(key: string): boolean {
+    return this.#plan.has(key);
+  }
+
+  /** Says that one act waits for others, whether they are wanted yet or not. */
+  wait(key: string, after: readonly string[]): void {
+    this.#plan.wait(key, after);
+  }
+
+  inOrder(): readonly Placed<Wanted>[] {
+    return this.#plan.inOrder();
+  }
+
+  /** @returns the key */
+  want(
+    key: string,
+    procedure: ProcedureName,
+    subject: Subject,
+    more: {
+      readonly server?: string | undefined;
+      readonly words?: Readonly<Record<string, string>>;
+      readonly after?: readonly string[];
+      readonly examples?: readonly Example[];
+      readonly cautions?: readonly string[];
+      readonly turn?: 'check' | 'ahead' | 'act' | 'delete';
+    } = {},
+  ): string {
+    const { server, words = {}, after = [], examples = [], cautions: own = [], turn = 'act' } = more;
+    const all = { volume: subject.name, server: server ?? 'its server', ...words };
+    const act = { procedure, subject, server, words: all, examples, cautions: own };
+    if (procedureOf(procedure).at === 'guest' && server !== undefined)
+      this.#whileItRuns(key, procedure, server);
+    return this.#plan.want(key, act, after, turn);
+  }
+
+  /** What leaves is done before a server stops, and what comes once it is up. */
+  #whileItRuns(key: string, procedure: ProcedureName, server: string): void {
+    if (!leaving.has(procedure)) this.#plan.wait(key, comesUp(server));
+    else if (this.sides.runsBefore(server)) this.#plan.wait(`stop ${server}`, [key]);
+  }
+}

@@ -1,0 +1,197 @@
+/** What each kind of change to a file system wants. */
+import { factsOf } from '../capacity/file-system-facts.ts';
+import type { ChangeOf } from '../change/change.ts';
+import type { FileSystem } from '../estate/estate.ts';
+import { showSize } from '../estate/size.ts';
+import { checkBackup } from './checks.ts';
+import { handledBy, laidOut } from './commands.ts';
+import type { Draft } from './draft.ts';
+import { mountSystem, unmountSystem } from './mounts.ts';
+import type { Carrier } from './sides.ts';
+import { goneWith } from './volume-deletion.ts';
+import { cleared, madeRoomIn, present, ready } from './waits.ts';
+import { layoutWords, systemSubject, volumeSubject } from './words.ts';
+
+export function systemCreated(
+  draft: Draft,
+  { after: system, wipes }: ChangeOf<'file-system-created'>,
+): string {
+  const { sides } = draft;
+  const { on, mount, type } = system;
+  const server = sides.homeOf(on);
+  const key = sides.systemKey(system);
+  const subject = systemSubject(system);
+  const carrier = sides.carrierAfter(on);
+  const words = { mount, type, on: on.name, group: on.name, size: showSize(system.size) };
+  const bed =
+    carrier?.kind === 'volume-group'
+      ? [
+          draft.want(`logical ${key}`, 'make-logical-volume', subject, {
+            server,
+            words: { ...words, layout: layoutWords(carrier.layout) },
+            examples:
+              server !== undefined && sides.guest(server) === 'linux-lvm' ? laidOut(carrier.layout) : [],
+            after: [...ready(on, server), ...madeRoomIn(sides, on)],
+          }),
+        ]
+      : [...ready(on, server), ...cleared(sides, on.name)];
+  const made = draft.want(`make ${key}`, wipes ? 'make-file-system-over' : 'make-file-system', subject, {
+    server,
+    words,
+    examples: handledBy(type, 'make'),
+    after: [...bed, ...(wipes ? [checkBackup(draft, volumeSubject(on.name), on.name)] : [])],
+  });
+  return mountSystem(draft, system, server, [made]);
+}
+
+export function systemDeleted(
+  draft: Draft,
+  { before: system, subject }: ChangeOf<'file-system-deleted'>,
+): string {
+  const { sides } = draft;
+  const name = sides.headCarrierName(system.on);
+  const carrier: Carrier = { kind: system.on.kind, name };
+  const servers = sides.carrierHoldersBefore(carrier);
+  const unmounted = servers.flatMap((server) => unmountSystem(draft, system, server) ?? []);
+  const key = `remove ${sides.systemKey(system)}`;
+  const after = sides.carrierAfter(carrier);
+  if (after === undefined) {
+    if (carrier.kind === 'volume') return goneWith(draft, name);
+    const members = sides.membersBefore(name);
+    const last = members.at(-1);
+    return last !== undefined && members.every((member) => !sides.head.volumes.has(member))
+      ? goneWith(draft, last)
+      : `remove-group ${name}`;
+  }
+  const words = { mount: system.mount, group: name, volume: name, on: name };
+  return carrier.kind === 'volume'
+    ? draft.want(key, 'give-up-file-system', subject, { server: servers[0], words, after: unmounted })
+    : draft.want(key, 'remove-file-system', subject, {
+        server: servers[0],
+        words,
+        after: [...unmounted, checkBackup(draft, subject, `${system.mount} on ${name}`)],
+      });
+}
+
+export function systemRemounted(
+  draft: Draft,
+  { before, after, subject }: ChangeOf<'file-system-remounted'>,
+): string {
+  const { sides } = draft;
+  const server = sides.homeOf(after.on);
+  const [former] = sides.carrierHoldersBefore(after.on);
+  const mounted = server !== undefined && server === former && sides.runsBefore(server);
+  // Where it is not mounted, or is unmounted anyhow, it is only mounted where it is to be.
+  if (!mounted || draft.has(`unmount ${sides.systemKey(before)} ${server}`)) {
+    return mountSystem(draft, after, server, ready(after.on, server));
+  }
+  return draft.want(`remount ${sides.systemKey(after)}`, 'remount', subject, {
+    server,
+    words: { was: before.mount, mount: after.mount, on: after.on.name },
+    after: ready(after.on, server),
+  });
+}
+
+export function growSystem(draft: Draft, system: FileSystem, former: FileSystem): string {
+  const { sides } = draft;
+  const { on, mount, type, size } = system;
+  const server = sides.homeOf(on);
+  const { grow, caution } = factsOf(type);
+  const key = sides.systemKey(system);
+  if (!grow.online && !grow.offline) return makeAnew(draft, system, former, caution);
+  const subject = systemSubject(system);
+  const words = {
+    mount,
+    type,
+    on: on.name,
+    group: on.name,
+    was: showSize(former.size),
+    size: showSize(size),
+  };
+  const room =
+    on.kind === 'volume'
+      ? server === undefined
+        ? [`grow ${on.name}`]
+        : [`grow ${on.name}`, ...present(on.name, server), `partition ${on.name}`]
+      : [
+          draft.want(`logical ${key}`, 'extend-logical-volume', subject, {
+            server,
+            words,
+            after: [...ready(on, server), ...madeRoomIn(sides, on)],
+          }),
+        ];
+  const mounted = `mount ${key} ${server ?? ''}`;
+  const grown = `grow-system ${key}`;
+  const more = { server, words, examples: handledBy(type, 'grow'), cautions: [caution] };
+  if (grow.online) {
+    return draft.want(grown, 'grow-mounted', subject, {
+      ...more,
+      after: [...room, mounted, `remount ${key}`],
+    });
+  }
+  const stays =
+    server !== undefined && sides.runsBefore(server) && sides.carrierHoldersBefore(on).includes(server);
+  const off = stays ? unmountSystem(draft, former, server) : undefined;
+  draft.want(grown, 'grow-unmounted', subject, {
+    ...more,
+    after: [...room, ...(off === undefined ? [] : [off])],
+  });
+  mountSystem(draft, system, server, [grown]);
+  return grown;
+}
+
+export function systemShrunk(
+  draft: Draft,
+  { before, after: system, subject }: ChangeOf<'file-system-shrunk'>,
+): string {
+  const { sides } = draft;
+  const { on, mount, type, size } = system;
+  const { shrink, caution } = factsOf(type);
+  if (!shrink.online && !shrink.offline) return makeAnew(draft, system, before, caution);
+  const key = sides.systemKey(system);
+  const server = sides.carrierHoldersBefore(on)[0];
+  const words = { mount, type, on: on.name, group: on.name, size: showSize(size) };
+  const backup = checkBackup(draft, subject, `${mount} on ${on.name}`);
+  const off = !shrink.online && server !== undefined ? unmountSystem(draft, before, server) : undefined;
+  const shrunk = draft.want(`shrink ${key}`, shrink.online ? 'shrink-mounted' : 'shrink-unmounted', subject, {
+    server,
+    words,
+    examples: handledBy(type, 'shrink'),
+    cautions: [caution],
+    after: [backup, ...(off === undefined ? [] : [off])],
+  });
+  const done =
+    on.kind === 'volume-group'
+      ? draft.want(`shrunk ${key}`, 'reduce-logical-volume', subject, {
+          server,
+          words,
+          after: [shrunk, backup],
+        })
+      : shrunk;
+  if (server !== undefined) draft.wait(`deactivate ${on.name} ${server}`, [done]);
+  if (!shrink.online) mountSystem(draft, system, sides.homeOf(on), [done]);
+  return done;
+}
+
+/** Over what was there, and filled from its backup. */
+export function makeAnew(draft: Draft, system: FileSystem, former: FileSystem, reason: string): string {
+  const { sides } = draft;
+  const { on, mount, type, size } = system;
+  const key = sides.systemKey(system);
+  const server = sides.homeOf(on);
+  const subject = systemSubject(system);
+  const words = { mount, type, on: on.name, size: showSize(size), reason };
+  const backup = checkBackup(draft, subject, `${mount} on ${on.name}`);
+  const off = sides.carrierHoldersBefore(on).flatMap((each) => unmountSystem(draft, former, each) ?? []);
+  const made = draft.want(`make ${key}`, 'make-anew', subject, {
+    server,
+    words,
+    examples: handledBy(type, 'make'),
+    after: [backup, ...off, ...ready(on, server)],
+  });
+  const mounted = mountSystem(draft, system, server, [made]);
+  if (type !== 'swap' && former.type !== 'swap') {
+    draft.want(`bring-back ${key}`, 'bring-back', subject, { server, words, after: [mounted] });
+  }
+  return made;
+}

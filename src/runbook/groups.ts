@@ -1,0 +1,145 @@
+/** What each kind of change to a volume group wants. */
+import type { ChangeOf } from '../change/change.ts';
+import type { VolumeGroup } from '../estate/estate.ts';
+import { showSize } from '../estate/size.ts';
+import { takeOut } from './attachments.ts';
+import { checkBackup, checkGroup } from './checks.ts';
+import type { Draft } from './draft.ts';
+import type { Carrier } from './sides.ts';
+import { goneWith } from './volume-deletion.ts';
+import { cleared, ready } from './waits.ts';
+import { layoutWords, listed, sorted, volumeSubject } from './words.ts';
+
+export function makeGroup(draft: Draft, group: VolumeGroup): string {
+  const { sides } = draft;
+  const { name, extent } = group;
+  const server = sides.homeOf({ kind: 'volume-group', name });
+  const members = sorted(group.members);
+  const over = (sides.joined.get(name) ?? []).flatMap(({ wipes, volume }) => (wipes ? volume : []));
+  const key = draft.want(
+    `make-group ${name}`,
+    over.length > 0 ? 'make-group-over' : 'make-group',
+    { kind: 'volume-group', name },
+    {
+      server,
+      words: { group: name, members: listed(members), extent: showSize(extent) },
+      after: [
+        ...members.flatMap((member) => ready({ kind: 'volume', name: member }, server)),
+        ...members.flatMap((member) => cleared(sides, member)),
+        ...sorted(over).map((volume) => checkBackup(draft, volumeSubject(volume), volume)),
+      ],
+    },
+  );
+  checkGroup(draft, group, server, [key]);
+  return key;
+}
+
+export function groupDeleted(draft: Draft, { before, subject }: ChangeOf<'group-deleted'>): string {
+  const { sides } = draft;
+  const { name } = before;
+  const members = sides.membersBefore(name);
+  const lastGone = members.every((member) => !sides.head.volumes.has(member)) ? members.at(-1) : undefined;
+  // The group goes with its volumes, and can be had back until the last of them is deleted.
+  if (lastGone !== undefined) return goneWith(draft, lastGone);
+  const server = sides.carrierHoldersBefore({ kind: 'volume-group', name })[0];
+  if (server !== undefined) takeOut(draft, before, name, server);
+  return draft.want(`remove-group ${name}`, 'remove-group', subject, {
+    server,
+    words: { group: name, on: name },
+    after: [checkBackup(draft, subject, `volume group ${name}`), `deactivate ${name} ${server ?? ''}`],
+  });
+}
+
+export function groupRenamed(draft: Draft, { before, after, subject }: ChangeOf<'group-renamed'>): string {
+  const { sides } = draft;
+  const server = sides.homeOf({ kind: 'volume-group', name: after.name });
+  return draft.want(`rename-group ${after.name}`, 'rename-group', subject, {
+    server,
+    words: { old: before.name, group: after.name, on: after.name },
+    after: [`activate ${after.name} ${server ?? ''}`],
+  });
+}
+
+export function memberJoined(
+  draft: Draft,
+  { volume, wipes, after, subject }: ChangeOf<'member-joined'>,
+): string | undefined {
+  const { sides } = draft;
+  const { name } = after;
+  if (sides.made.has(name)) return after.existing ? undefined : `make-group ${name}`;
+  const server = sides.homeOf({ kind: 'volume-group', name });
+  const key = draft.want(`join ${name} ${volume}`, wipes ? 'join-group-over' : 'join-group', subject, {
+    server,
+    words: { volume, group: name, on: name },
+    after: [
+      ...ready({ kind: 'volume', name: volume }, server),
+      ...cleared(sides, volume),
+      `activate ${name} ${server ?? ''}`,
+      `rename-group ${name}`,
+      ...(wipes ? [checkBackup(draft, volumeSubject(volume), volume)] : []),
+    ],
+  });
+  checkGroup(draft, after, server, [key]);
+  return key;
+}
+
+export function memberLeft(
+  draft: Draft,
+  { volume, before, after, subject }: ChangeOf<'member-left'>,
+): string {
+  const { sides } = draft;
+  const { name } = after;
+  const carrier: Carrier = { kind: 'volume-group', name };
+  const holders = sides.carrierHoldersBefore(carrier);
+  const server = sides.leavesAt(name);
+  const homes = sides.carrierHoldersAfter(carrier);
+  const stays = holders.length === 1 && homes.length === 1 && holders[0] === homes[0];
+  const bought = (sides.joined.get(name) ?? []).filter(({ wipes }) => !wipes);
+  const key = draft.want(`leave ${name} ${volume}`, 'leave-group', subject, {
+    server,
+    words: { volume, group: name, on: name },
+    after: [
+      ...holders.flatMap((holder) => (holder === server ? [] : [`deactivate ${name} ${holder}`])),
+      // What comes makes room for what goes, unless it comes to where the group goes, or once its server is up again.
+      ...(!stays || sides.stopping.has(server ?? '')
+        ? []
+        : bought.map((each) => `join ${name} ${each.volume}`)),
+      ...before.fileSystems.flatMap((system) => [
+        `remove ${sides.systemKey(system)}`,
+        `shrunk ${sides.systemKey(system)}`,
+      ]),
+    ],
+  });
+  checkGroup(draft, after, sides.homeOf(carrier), stays ? [key] : []);
+  return key;
+}
+
+export function groupEdited(
+  draft: Draft,
+  { before, after, subject }: ChangeOf<'group-edited'>,
+): string | undefined {
+  const { sides } = draft;
+  const { name } = after;
+  const server = sides.homeOf({ kind: 'volume-group', name });
+  const layouts = { was: layoutWords(before.layout), layout: layoutWords(after.layout) };
+  const active = [`activate ${name} ${server ?? ''}`, `rename-group ${name}`];
+  const extent =
+    before.extent === after.extent
+      ? undefined
+      : draft.want(`re-extent ${name}`, 're-extent', subject, {
+          server,
+          words: { group: name, was: showSize(before.extent), extent: showSize(after.extent), on: name },
+          after: active,
+        });
+  if (layouts.was === layouts.layout) return extent;
+  const anew = (before.layout.kind === 'striped') !== (after.layout.kind === 'striped');
+  const words = { group: name, on: name, ...layouts };
+  const first = [...active, ...(extent === undefined ? [] : [extent])];
+  return anew
+    ? draft.want(`lay-out ${name}`, 'lay-out-anew', subject, {
+        server,
+        words,
+        after: [...first, checkBackup(draft, subject, `what lies in volume group ${name}`)],
+      })
+    : draft.want(`lay-out ${name}`, 'convert-layout', subject, { server, words, after: first });
+}

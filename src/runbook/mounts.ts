@@ -1,0 +1,55 @@
+/** File systems put into use and taken out of it. */
+import type { FileSystem, Subject } from '../estate/estate.ts';
+import type { Draft } from './draft.ts';
+import { type Carrier, systemsOn } from './sides.ts';
+import { byText, listed, systemSubject } from './words.ts';
+
+export function mountSystem(
+  draft: Draft,
+  system: FileSystem,
+  server: string | undefined,
+  after: readonly string[],
+): string {
+  const { sides } = draft;
+  const procedure = system.type === 'swap' ? 'mount-swap' : 'mount';
+  return draft.want(`mount ${sides.systemKey(system)} ${server ?? ''}`, procedure, systemSubject(system), {
+    server,
+    words: { mount: system.mount, on: sides.headCarrierName(system.on) },
+    after: [...after],
+  });
+}
+
+/** Mounts what was there before; what is made by this branch is mounted when it is made. */
+export function mountKept(draft: Draft, system: FileSystem, server: string, after: readonly string[]): void {
+  const { sides } = draft;
+  const former = sides.formerOf(system);
+  if (former === undefined && !system.existing) return;
+  mountSystem(draft, system, server, after);
+}
+
+/** Nothing is mounted on a server that stands still. */
+export function unmountSystem(draft: Draft, system: FileSystem, server: string): string | undefined {
+  const { sides } = draft;
+  if (!sides.runsBefore(server)) return undefined;
+  const subject: Subject = {
+    kind: 'file-system',
+    name: `${sides.headCarrierName(system.on)}:${system.mount}`,
+  };
+  const carrier: Carrier = { kind: system.on.kind, name: sides.headCarrierName(system.on) };
+  const before = sides.carrierBefore(carrier);
+  const systems = before === undefined ? [system] : inOrder(systemsOn(before));
+  const quiet = draft.want(`stop-use ${carrier.kind} ${carrier.name} ${server}`, 'stop-use', carrier, {
+    server,
+    words: { mounts: listed(systems.map(({ mount }) => mount)), on: carrier.name },
+  });
+  const procedure = system.type === 'swap' ? 'unmount-swap' : 'unmount';
+  const key = draft.want(`unmount ${sides.systemKey(system)} ${server}`, procedure, subject, {
+    server,
+    words: { mount: system.mount, on: carrier.name },
+    after: [quiet],
+  });
+  return key;
+}
+
+export const inOrder = (systems: readonly FileSystem[]): readonly FileSystem[] =>
+  [...systems].sort((a, b) => byText(a.mount, b.mount));

@@ -1,0 +1,62 @@
+/** What each kind of change to a server wants. */
+import type { ChangeOf } from '../change/change.ts';
+import type { Draft } from './draft.ts';
+import { restart, stop } from './power.ts';
+import { fetched } from './waits.ts';
+import { serverSubject, sorted } from './words.ts';
+
+export function serverCreated(draft: Draft, { after, subject }: ChangeOf<'server-created'>): string {
+  const { sides } = draft;
+  const { name, boot, power } = after;
+  const ready = boot === undefined ? [] : fetched(sides, boot, name);
+  return draft.want(`create-server ${name}`, 'create-server', subject, {
+    server: name,
+    words: { boot: boot === undefined ? '' : `, to start from ${boot}`, power },
+    after: ready,
+  });
+}
+
+export function serverDeleted(draft: Draft, { before, subject }: ChangeOf<'server-deleted'>): string {
+  const { sides } = draft;
+  const { name } = before;
+  if (before.power === 'running') stop(draft, name);
+  const held = (sides.base.held.get(name) ?? []).map(({ volume }) => sides.headName('volumes', volume));
+  return draft.want(`delete-server ${name}`, 'delete-server', subject, {
+    server: name,
+    after: [`stop ${name}`, ...sorted(held).map((volume) => `detach ${volume} ${name}`)],
+    turn: 'delete',
+  });
+}
+
+export function whileStopped(
+  draft: Draft,
+  server: string,
+  procedure: 'change-machine' | 'move-server',
+  words: Readonly<Record<string, string>>,
+): string {
+  const { sides } = draft;
+  restart(draft, server);
+  const key = draft.want(`${procedure} ${server}`, procedure, serverSubject(server), {
+    server,
+    words,
+    after: [`stop ${server}`],
+  });
+  if (sides.head.servers.get(server) !== undefined) draft.wait(`start ${server}`, [key]);
+  return key;
+}
+
+export function bootSwapped(draft: Draft, { before, after, subject }: ChangeOf<'boot-swapped'>): string {
+  const { sides } = draft;
+  const { name } = after;
+  restart(draft, name);
+  const old = before.boot === undefined ? [] : [`detach ${sides.headName('volumes', before.boot)} ${name}`];
+  return draft.want(`set-boot ${name}`, 'set-boot', subject, {
+    server: name,
+    words: { volume: after.boot ?? 'no declared volume' },
+    after: [
+      `stop ${name}`,
+      ...old,
+      ...(after.boot === undefined ? [] : [`attach ${after.boot} ${name}`, `fill ${after.boot}`]),
+    ],
+  });
+}

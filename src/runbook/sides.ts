@@ -1,0 +1,179 @@
+/**
+ * What stands on either side of a branch, by the names of the head, and of the base for what is gone: who holds what,
+ * what runs, and which groups come to be.
+ */
+import type { Change, ChangeOf } from '../change/change.ts';
+import type { Renames } from '../change/compare.ts';
+import type { Estate, FileSystem, Server, Volume, VolumeGroup } from '../estate/estate.ts';
+import type { Guest } from './procedures.ts';
+import { sorted } from './words.ts';
+
+/** A volume or a volume group, as what lies on it names it. */
+export type Carrier = FileSystem['on'];
+
+export class Sides {
+  readonly base: Estate;
+  readonly head: Estate;
+  /** Groups that the branch makes. */
+  readonly made: ReadonlySet<string>;
+  /** Servers that run, and stop in this branch if only for a while. */
+  readonly stopping: ReadonlySet<string>;
+  /** By group: the volumes that come into it, and whether each is written over. */
+  readonly joined: ReadonlyMap<string, readonly ChangeOf<'member-joined'>[]>;
+  readonly #renames: Renames;
+  readonly #former: Readonly<Record<keyof Renames, ReadonlyMap<string, string>>>;
+  readonly #holders = {
+    before: new Map<string, readonly string[]>(),
+    after: new Map<string, readonly string[]>(),
+  };
+
+  constructor(base: Estate, head: Estate, renames: Renames, changes: readonly Change[]) {
+    const turned = (names: ReadonlyMap<string, string>): ReadonlyMap<string, string> =>
+      new Map([...names].map(([from, to]) => [to, from]));
+    this.base = base;
+    this.head = head;
+    this.#renames = renames;
+    this.#former = {
+      servers: turned(renames.servers),
+      volumes: turned(renames.volumes),
+      groups: turned(renames.groups),
+    };
+    this.made = new Set(
+      changes.flatMap((change) => (change.kind === 'group-created' ? change.after.name : [])),
+    );
+    this.stopping = new Set(changes.flatMap((change) => this.#stoppedFor(change)));
+    const joined = new Map<string, ChangeOf<'member-joined'>[]>();
+    for (const change of changes) {
+      if (change.kind !== 'member-joined') continue;
+      const others = joined.get(change.after.name);
+      if (others === undefined) joined.set(change.after.name, [change]);
+      else others.push(change);
+    }
+    this.joined = joined;
+  }
+
+  #stoppedFor(change: Change): readonly string[] {
+    switch (change.kind) {
+      case 'server-stopped':
+      case 'server-deleted':
+      case 'server-changed-machine':
+      case 'server-moved-site':
+      case 'boot-swapped':
+        return [change.subject.name];
+      case 'detached':
+      case 'handed-over':
+      case 'volume-shrunk':
+      case 'volume-moved-site': {
+        const { name } = change.subject;
+        return this.holdersBefore(name).filter((server) => this.bootBefore(server) === name);
+      }
+      default:
+        return [];
+    }
+  }
+
+  /** Of the servers that hold a group, the one in whose guest members are taken out of it. */
+  leavesAt(group: string): string | undefined {
+    const holders = this.carrierHoldersBefore({ kind: 'volume-group', name: group });
+    return holders.find((server) => this.runsBefore(server)) ?? holders[0];
+  }
+
+  readonly baseName = (kind: keyof Renames, name: string): string => this.#former[kind].get(name) ?? name;
+
+  readonly headName = (kind: keyof Renames, name: string): string => this.#renames[kind].get(name) ?? name;
+
+  serverBefore(name: string): Server | undefined {
+    return this.base.servers.get(this.baseName('servers', name));
+  }
+
+  runsBefore(server: string): boolean {
+    return this.serverBefore(server)?.power === 'running';
+  }
+
+  runsAfter(server: string): boolean {
+    return this.head.servers.get(server)?.power === 'running';
+  }
+
+  guest(server: string): Guest {
+    return (this.head.servers.get(server) ?? this.serverBefore(server))?.guest ?? 'other';
+  }
+
+  holdersBefore(volume: string): readonly string[] {
+    const holders = this.base.holders.get(this.baseName('volumes', volume)) ?? [];
+    return sorted(holders.map(({ server }) => this.headName('servers', server)));
+  }
+
+  holdersAfter(volume: string): readonly string[] {
+    return sorted((this.head.holders.get(volume) ?? []).map(({ server }) => server));
+  }
+
+  bootBefore(server: string): string | undefined {
+    const boot = this.serverBefore(server)?.boot;
+    return boot === undefined ? undefined : this.headName('volumes', boot);
+  }
+
+  groupBefore(volume: string): VolumeGroup | undefined {
+    return this.base.groupOf.get(this.baseName('volumes', volume));
+  }
+
+  carrierBefore({ kind, name }: Carrier): Volume | VolumeGroup | undefined {
+    return kind === 'volume'
+      ? this.base.volumes.get(this.baseName('volumes', name))
+      : this.base.groups.get(this.baseName('groups', name));
+  }
+
+  carrierAfter({ kind, name }: Carrier): Volume | VolumeGroup | undefined {
+    return kind === 'volume' ? this.head.volumes.get(name) : this.head.groups.get(name);
+  }
+
+  membersBefore(group: string): readonly string[] {
+    const members = this.base.groups.get(this.baseName('groups', group))?.members ?? [];
+    return sorted(members.map((member) => this.headName('volumes', member)));
+  }
+
+  carrierHoldersBefore({ kind, name }: Carrier): readonly string[] {
+    return kind === 'volume'
+      ? this.holdersBefore(name)
+      : once(this.#holders.before, name, () =>
+          sorted(this.membersBefore(name).flatMap((volume) => this.holdersBefore(volume))),
+        );
+  }
+
+  carrierHoldersAfter({ kind, name }: Carrier): readonly string[] {
+    return kind === 'volume'
+      ? this.holdersAfter(name)
+      : once(this.#holders.after, name, () =>
+          sorted((this.head.groups.get(name)?.members ?? []).flatMap((volume) => this.holdersAfter(volume))),
+        );
+  }
+
+  headCarrierName({ kind, name }: Carrier): string {
+    return this.headName(kind === 'volume' ? 'volumes' : 'groups', name);
+  }
+
+  systemKey({ on, mount }: FileSystem): string {
+    return `${on.kind} ${this.headCarrierName(on)} ${mount}`;
+  }
+
+  /** The server in whose guest something comes to be, and none where nobody holds it. */
+  readonly homeOf = (carrier: Carrier): string | undefined => this.carrierHoldersAfter(carrier)[0];
+
+  formerOf({ on, mount }: FileSystem): FileSystem | undefined {
+    const before = this.carrierBefore(on);
+    const systems = before === undefined ? [] : systemsOn(before);
+    return systems.find((each) => each.mount === mount);
+  }
+}
+
+function once<T>(known: Map<string, T>, key: string, make: () => T): T {
+  const value = known.get(key) ?? make();
+  known.set(key, value);
+  return value;
+}
+
+export const systemsOn = (carrier: Volume | VolumeGroup): readonly FileSystem[] =>
+  carrier.kind === 'volume-group'
+    ? carrier.fileSystems
+    : carrier.fileSystem === undefined
+      ? []
+      : [carrier.fileSystem];

@@ -1,0 +1,70 @@
+/** A volume made smaller: never where it lies, but by another that takes its place. */
+import type { ChangeOf } from '../change/change.ts';
+import { showSize } from '../estate/size.ts';
+import { attach, detach } from './attachments.ts';
+import { checkBackup, checkGroup } from './checks.ts';
+import type { Draft } from './draft.ts';
+import { restart } from './power.ts';
+import { unprotect } from './volume-deletion.ts';
+import { volumeMovedSite } from './volumes.ts';
+
+export function volumeShrunk(draft: Draft, { before, after, subject }: ChangeOf<'volume-shrunk'>): string {
+  const { sides } = draft;
+  const { name } = after;
+  // Made anew at another site, it is made smaller there.
+  if (before.site !== after.site) return volumeMovedSite(draft, { before, after, subject });
+  const words = { size: showSize(after.size) };
+  const backup = checkBackup(draft, subject, name);
+  if (before.protected) unprotect(draft, name);
+  const made = draft.want(`smaller ${name}`, 'create-smaller', subject, { words, turn: 'ahead' });
+  const [server] = sides.holdersBefore(name);
+  const boots = server !== undefined && sides.bootBefore(server) === name;
+  const group = sides.groupBefore(name);
+  const stillIn = sides.head.groupOf.get(name);
+  const grouped = group !== undefined && stillIn !== undefined && !sides.made.has(stillIn.name);
+  const out: string[] = [];
+  if (server !== undefined && !boots && sides.runsBefore(server)) {
+    const beside = draft.want(`attach-smaller ${name}`, 'attach-smaller', subject, {
+      server,
+      after: [made],
+    });
+    const swapped = draft.want(
+      `replaced ${name}`,
+      grouped ? 'replace-member' : 'put-smaller-in-place',
+      subject,
+      { server, words: { group: sides.headName('groups', group?.name ?? '') }, after: [beside, backup] },
+    );
+    if (grouped) checkGroup(draft, stillIn, server, [swapped]);
+    const own = before.fileSystem;
+    const gone = own === undefined ? [] : [`unmount ${sides.systemKey(own)} ${server}`];
+    const moved = after.fileSystem === undefined ? [] : [`remount ${sides.systemKey(after.fileSystem)}`];
+    const idle = group === undefined ? [] : [`deactivate ${sides.headName('groups', group.name)} ${server}`];
+    out.push(
+      draft.want(`detach-old ${name}`, 'detach-old', subject, {
+        server,
+        after: [swapped, ...gone, ...moved, ...idle],
+      }),
+    );
+  } else {
+    if (server !== undefined && boots) restart(draft, server);
+    const holders = sides.holdersBefore(name);
+    const detached = holders.map((holder) => detach(draft, name, holder));
+    draft.want(`fill ${name}`, 'fill-smaller', subject, { after: [made, backup, ...detached] });
+    out.push(`fill ${name}`);
+    for (const holder of holders) {
+      if (sides.holdersAfter(name).includes(holder)) out.push(attach(draft, name, holder));
+    }
+  }
+  const proven = draft.want(`replacement ${name}`, 'check-replacement', subject, {
+    words: { old: `the old ${name}` },
+    after: [
+      ...out,
+      ...sides.holdersAfter(name).flatMap((holder) => [`start ${holder}`, `see ${name} ${holder}`]),
+    ],
+  });
+  return draft.want(`delete-old ${name}`, 'delete-old', subject, {
+    words: { size: showSize(before.size) },
+    after: [backup, proven, `unprotect ${name}`, ...out],
+    turn: 'delete',
+  });
+}

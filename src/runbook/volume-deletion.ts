@@ -1,0 +1,44 @@
+/** Volumes deleted: for their own sake, for what goes with them, or for what took their place. */
+import type { Volume } from '../estate/estate.ts';
+import { showSize } from '../estate/size.ts';
+import { detach } from './attachments.ts';
+import { checkBackup } from './checks.ts';
+import type { Draft } from './draft.ts';
+import { outOfGroup } from './waits.ts';
+import { volumeSubject } from './words.ts';
+
+export function unprotect(draft: Draft, name: string): string {
+  return draft.want(`unprotect ${name}`, 'unprotect', volumeSubject(name));
+}
+
+export function deleteVolume(draft: Draft, { name, size, protected: kept }: Volume): string {
+  const { sides } = draft;
+  const key = `delete ${name}`;
+  if (draft.has(key)) return key;
+  const holders = sides.holdersBefore(name);
+  const group = sides.groupBefore(name);
+  if (kept) unprotect(draft, name);
+  const detached = holders.map((server) => detach(draft, name, server));
+  const missed =
+    detached.length === 0
+      ? []
+      : [draft.want(`missed ${name}`, 'check-missed', volumeSubject(name), { after: detached })];
+  return draft.want(key, 'delete-volume', volumeSubject(name), {
+    words: { size: showSize(size) },
+    after: [
+      checkBackup(draft, volumeSubject(name), name),
+      ...missed,
+      `unprotect ${name}`,
+      `replacement ${name}`,
+      ...holders.map((server) => `delete-server ${server}`),
+      ...(group === undefined ? [] : outOfGroup(sides, name, group)),
+    ],
+    turn: 'delete',
+  });
+}
+
+export function goneWith(draft: Draft, volume: string): string {
+  const { sides } = draft;
+  const gone = sides.base.volumes.get(volume);
+  return gone === undefined ? `delete ${volume}` : deleteVolume(draft, gone);
+}

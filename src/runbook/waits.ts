@@ -1,0 +1,67 @@
+/** Keys of what has to be done first: each is no wait where nobody wants it. */
+import type { VolumeGroup } from '../estate/estate.ts';
+import { type Carrier, type Sides, systemsOn } from './sides.ts';
+
+export const comesUp = (server: string): readonly string[] => [`create-server ${server}`, `start ${server}`];
+
+export const present = (volume: string, server: string): readonly string[] => [
+  `see ${volume} ${server}`,
+  `see-size ${volume} ${server}`,
+  `replaced ${volume}`,
+];
+
+/** All that makes a carrier ready at a server. */
+export function ready(carrier: Carrier, server: string | undefined): readonly string[] {
+  if (carrier.kind === 'volume')
+    return server === undefined
+      ? [`create ${carrier.name}`]
+      : [`create ${carrier.name}`, ...present(carrier.name, server)];
+  return [
+    `make-group ${carrier.name}`,
+    `activate ${carrier.name} ${server ?? ''}`,
+    `rename-group ${carrier.name}`,
+    `re-extent ${carrier.name}`,
+    `lay-out ${carrier.name}`,
+    `check-group ${carrier.name}`,
+  ];
+}
+
+/** What must be so before a server can have a volume. */
+export function fetched(sides: Sides, volume: string, server: string): readonly string[] {
+  const after = sides.holdersAfter(volume);
+  const left = sides.holdersBefore(volume).filter((holder) => holder === server || !after.includes(holder));
+  return [
+    `create ${volume}`,
+    `grow ${volume}`,
+    `fill ${volume}`,
+    `copy-across ${volume}`,
+    `share ${volume}`,
+    ...left.map((holder) => `detach ${volume} ${holder}`),
+  ];
+}
+
+/** What takes a volume out of its group for good. */
+export function outOfGroup(sides: Sides, volume: string, { name }: VolumeGroup): readonly string[] {
+  const group = sides.headName('groups', name);
+  return [`leave ${group} ${volume}`, `remove-group ${group}`];
+}
+
+/** What must be off a volume before something else is made on it. */
+export function cleared(sides: Sides, volume: string): readonly string[] {
+  const own = sides.base.volumes.get(sides.baseName('volumes', volume))?.fileSystem;
+  const group = sides.groupBefore(volume);
+  return [
+    ...(own === undefined ? [] : [`remove ${sides.systemKey(own)}`]),
+    ...(group === undefined ? [] : outOfGroup(sides, volume, group)),
+  ];
+}
+
+/** What gives room back to a group. */
+export function madeRoomIn(sides: Sides, on: Carrier): readonly string[] {
+  const before = sides.carrierBefore(on);
+  if (before === undefined) return [];
+  return systemsOn(before).flatMap((system) => [
+    `remove ${sides.systemKey(system)}`,
+    `shrunk ${sides.systemKey(system)}`,
+  ]);
+}

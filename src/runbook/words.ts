@@ -1,0 +1,32 @@
+/** How steps name what they are about. */
+import type { FileSystem, Layout, Subject } from '../estate/estate.ts';
+
+export const volumeSubject = (name: string): Subject => ({ kind: 'volume', name });
+export const serverSubject = (name: string): Subject => ({ kind: 'server', name });
+export const systemSubject = ({ name }: FileSystem): Subject => ({ kind: 'file-system', name });
+
+export const byText = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);
+
+/** Each name once. */
+export const sorted = (names: Iterable<string>): readonly string[] => [...new Set(names)].sort(byText);
+
+/** `a`, `a and b`, `a, b and c`. */
+export const listed = (names: readonly string[]): string =>
+  names.length < 2 ? names.join('') : `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`;
+
+export function layoutWords(layout: Layout): string {
+  switch (layout.kind) {
+    case 'linear':
+      return 'end to end';
+    case 'striped':
+      return `in ${layout.stripes} stripes`;
+    case 'mirrored':
+      return `in ${layout.copies} copies`;
+  }
+}
+
+/** One pass, so that a name with braces in it stays a name. */
+export const filled = (text: string, words: Readonly<Record<string, string>>): string =>
+  text.replace(/\{(\w+)\}/g, (whole, name: string) =>
+    Object.hasOwn(words, name) ? (words[name] ?? '') : whole,
+  );
