@@ -1,7 +1,6 @@
 /** `ullage gate`: judges a branch against the main branch. */
 import { type Command, InvalidArgumentError } from 'commander';
 import type { JudgedRevisions } from '../audit/attest.ts';
-import { backTestLast } from '../audit/back-test.ts';
 import { readSettings, settingsFile } from '../estate/settings.ts';
 import { type Judgement, notJudged, type PastChange } from '../policy/judgement.ts';
 import { bareSettings, judgeTrees, ParsedFiles, readRevision } from '../policy/revision.ts';
@@ -108,7 +107,11 @@ async function withPast(
     return { judgement, remarks: [] };
   }
   if (!judgement.policyChanges.some((change) => change.of === 'rule')) return { judgement, remarks: [] };
-  const proposed = await readRevision(head, parsed);
+  const [proposed, { backTestLast }] = await Promise.all([
+    readRevision(head, parsed),
+    // Few branches alter rules; the others need not load the audit.
+    import('../audit/back-test.ts'),
+  ]);
   const tested = proposed.ok
     ? await backTestLast(repository, { to: baseCommit, count, rules: proposed.value.rules, failOn })
     : proposed;

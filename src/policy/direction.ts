@@ -1,6 +1,8 @@
 /**
  * Two policies -> what differs, and whether each difference is tighter or looser. A difference is called tighter
- * only where every change that the new policy lets pass the old one would have, too.
+ * where every change of an estate that keeps to both policies is refused by the new one if the old one refuses it.
+ * Where main breaks the new policy already, what it breaks stands, and a change that makes it no worse passes: a
+ * tighter rule does not reach back.
  */
 
 import { Decimal } from 'decimal.js';
