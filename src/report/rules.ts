@@ -111,14 +111,17 @@ interface Listing {
   readonly yaml: string;
 }
 
+/** An entry as an item of a list, its further lines beneath its beginning. */
+const item = (entry: string): string => `- ${entry.trim().replaceAll('\n', '\n  ')}`;
+
 /** The entry, main and the branch of an example; what is the same for all of them is left out. */
 const listings = ({ entry, main, branch, altered, readings }: Example): readonly Listing[] => [
-  { title: 'the entry in a pack', yaml: `- ${entry}` },
+  { title: 'the entry in a pack', yaml: item(entry) },
   ...(altered === undefined
     ? []
     : [
-        { title: 'another entry, on main', yaml: `- ${altered.main}` },
-        { title: 'the same entry, on the branch', yaml: `- ${altered.branch}` },
+        { title: 'another entry, on main', yaml: item(altered.main) },
+        { title: 'the same entry, on the branch', yaml: item(altered.branch) },
       ]),
   ...(main === undefined ? [] : [{ title: 'main', yaml: main.trim() }]),
   ...(readings === undefined ? [] : [{ title: 'readings on main', yaml: readings.trim() }]),
