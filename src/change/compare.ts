@@ -393,7 +393,8 @@ function groupChanges(
   }
   for (const volume of [...membersAfter].sort()) {
     if (membersBefore.has(volume)) continue;
-    const wipes = wipedBy(after, wasThere)(volume);
+    // That a group lies there already says nothing of a volume that comes to it now.
+    const wipes = wasThere(volume);
     changes.push({ kind: 'member-joined', volume, wipes, after, subject, place: at.head(after, 'members') });
   }
   if (before.extent !== after.extent || layoutText(before.layout) !== layoutText(after.layout)) {

@@ -1,4 +1,5 @@
 /** A change in one sentence, in the trade's words. */
+import type { Server, Volume } from '../estate/estate.ts';
 import { differenceOfBytes, showSize } from '../estate/size.ts';
 import type { Change } from './change.ts';
 
@@ -28,7 +29,7 @@ export function describeChange(change: Change): string {
     case 'boot-swapped':
       return `server ${change.after.name} starts from ${change.after.boot ?? 'no declared volume'} instead of ${change.before.boot ?? 'no declared volume'}`;
     case 'server-edited':
-      return `server ${change.after.name} is described differently`;
+      return `server ${change.after.name}: ${differences(change.before, change.after)}`;
     case 'volume-created':
       return `volume ${change.after.name} is created: ${showSize(change.after.size)}, tier ${change.after.tier}`;
     case 'volume-deleted':
@@ -50,7 +51,7 @@ export function describeChange(change: Change): string {
     case 'volume-unprotected':
       return `volume ${change.after.name} loses its protection against deletion`;
     case 'volume-edited':
-      return `volume ${change.after.name} is described differently`;
+      return `volume ${change.after.name}: ${differences(change.before, change.after)}`;
     case 'attached':
       return `volume ${change.volume.name} is attached to ${change.server}`;
     case 'detached':
@@ -91,4 +92,30 @@ export function describeChange(change: Change): string {
     case 'file-system-remade':
       return `file system ${change.after.mount} on ${change.after.on.name} is made over from ${change.before.type} to ${change.after.type}`;
   }
+}
+
+/** Keys that no kind of change of its own tells of, as files write them. */
+const edited = [
+  ['guest', 'guest'],
+  ['io', 'io'],
+  ['attachmentSlots', 'attachment-slots'],
+  ['shareable', 'shareable'],
+  ['protected', 'protected'],
+  ['owner', 'owner'],
+  ['reason', 'reason'],
+  ['retainUntil', 'retain-until'],
+  ['labels', 'labels'],
+] as const;
+
+/** Such as `retain-until goes from 2027-03-31 to none`. */
+function differences(before: Server | Volume, after: Server | Volume): string {
+  const shown = (declared: object, key: string): string => {
+    const value: unknown = Reflect.get(declared, key);
+    if (value === undefined) return none;
+    return typeof value === 'object' ? JSON.stringify(value) : String(value);
+  };
+  return edited
+    .filter(([key]) => shown(before, key) !== shown(after, key))
+    .map(([key, written]) => `${written} goes from ${shown(before, key)} to ${shown(after, key)}`)
+    .join(', ');
 }

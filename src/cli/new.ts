@@ -45,7 +45,8 @@ export async function runNew({ repo, now }: NewFlags): Promise<Finished> {
     'Written:',
     ...layout.map(([path]) => `  ${path}`),
     '',
-    'Next: put your own figures in, commit to main, and judge a branch with: ullage gate',
+    'Next: put your own figures in, commit to main (`git init` first, where there is no repository yet), and judge a',
+    'branch with: ullage gate',
     'Until a branch is merged, `ullage cost` and `ullage headroom` read the files as they are.',
     '',
   ];

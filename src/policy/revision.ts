@@ -350,6 +350,13 @@ export function nothingToJudgeBy(base: Revision, head: Revision): Problem | unde
       advice: 'Put it back.',
     };
   }
+  if (base.priceLists.length > 0 && head.priceLists.length === 0) {
+    const folder = (base.settings ?? bareSettings).paths.prices;
+    return {
+      message: `the branch takes the last price list in ${folder}/ away, and main could not be judged after the merge`,
+      advice: 'Leave a price list in place.',
+    };
+  }
   if (base.hasPacks && !head.hasPacks) {
     const folder = (base.settings ?? bareSettings).paths.policies;
     return {

@@ -1,4 +1,5 @@
 /** The audit's answers, each as one table: for a terminal, as Markdown, as CSV or as lines of JSON. */
+
 import { stringify } from 'csv-stringify/sync';
 import type { BackTest } from '../audit/back-test.ts';
 import type { EvidenceFinding, HeldEvidence } from '../audit/evidence.ts';
@@ -12,6 +13,7 @@ import {
   waiversUsed,
 } from '../audit/questions.ts';
 import type { AuditRecord } from '../audit/record.ts';
+import { showSize } from '../estate/size.ts';
 import type { Revision } from '../policy/revision.ts';
 import { holdsOn } from '../policy/waiver.ts';
 import { money } from '../price/money.ts';
@@ -383,7 +385,9 @@ export function evidenceTable({ findings, agreeing, elsewhere }: HeldEvidence, r
     notes:
       elsewhere.length === 0
         ? []
-        : [`${counted(elsewhere.length, 'attestation is', 'attestations are')} about nothing in this span.`],
+        : [
+            `${counted(elsewhere.length, 'attestation is', 'attestations are')} for commits that are not in this span.`,
+          ],
     columns: [column('kind', 'what'), day, commitColumn, column('file', 'file'), column('message', 'why')],
     rows: findings.map((finding) => [
       finding.kind,
@@ -413,7 +417,7 @@ export function policyTable(
       ...[...(settings?.sites.values() ?? [])].flatMap(({ name, quota, attachmentSlots }) => {
         const limits = [
           ...(quota.volumes === undefined ? [] : [`${quota.volumes} volumes`]),
-          ...(quota.size === undefined ? [] : [`${quota.size} bytes`]),
+          ...(quota.size === undefined ? [] : [showSize(quota.size)]),
           ...(attachmentSlots === undefined ? [] : [`${attachmentSlots} attachment slots a server`]),
         ];
         return limits.length === 0 ? [] : [`The site ${name} had ${limits.join(', ')}.`];

@@ -70,6 +70,19 @@ retired:
       const [known] = names.flatMap((name) => head.estate.retired.get(name) ?? []);
       return recordFaults(known, entry['backup-within'], on);
     };
+    for (const change of changes) {
+      if (change.kind !== 'volume-edited' || !changeInScope(change, scope)) continue;
+      const { before, after } = change;
+      const sooner = after.retainUntil === undefined || after.retainUntil < (before.retainUntil ?? '');
+      if (before.retainUntil === undefined || before.retainUntil <= on || !sooner) continue;
+      // Nothing is lost yet; but the next branch may delete it, and nobody would see that it was to be kept.
+      yield {
+        subject: change.subject,
+        place: change.place,
+        message: `volume ${after.name} was to be kept until ${before.retainUntil}, and would be kept ${after.retainUntil === undefined ? 'without a date' : `until ${after.retainUntil}`}`,
+        atMost: 'warning',
+      };
+    }
     for (const change of lossesOf(changes)) {
       if (!changeInScope(change, scope)) continue;
       const loss = lossOf(change, base.estate, entry['attached-allowed'] ?? false, on, record);

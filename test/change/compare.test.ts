@@ -58,7 +58,7 @@ const each: readonly (readonly [ChangeKind, string, string, string])[] = [
     server('team: ledger'),
     'server scanner passes from team imagery to ledger',
   ],
-  ['server-edited', server('io: 100'), server('io: 200'), 'server scanner is described differently'],
+  ['server-edited', server('io: 100'), server('io: 200'), 'server scanner: io goes from 100 to 200'],
   ['volume-created', '', volume('size: 40 GiB, tier: bulk'), 'volume plates-1 is created: 40 GiB, tier bulk'],
   ['volume-deleted', volume('size: 40 GiB, tier: bulk'), '', 'volume plates-1 is deleted, with its 40 GiB'],
   [
@@ -107,7 +107,7 @@ const each: readonly (readonly [ChangeKind, string, string, string])[] = [
     'volume-edited',
     volume('size: 40 GiB, tier: bulk'),
     volume('size: 40 GiB, tier: bulk, reason: kept'),
-    'volume plates-1 is described differently',
+    'volume plates-1: reason goes from none to kept',
   ],
   ['attached', on(''), on(held('scanner')), 'volume plates-1 is attached to scanner'],
   ['detached', on(held('scanner')), on(''), 'volume plates-1 is detached from scanner'],
@@ -241,6 +241,14 @@ describe('what is written over', () => {
     expect(kinds(both, group('members: [a, b], existing: true'))).toEqual([['group-created', false]]);
     const declared = old.replace('bulk }', 'bulk, file-system: { mount: /a, type: xfs, existing: true } }');
     expect(kinds(old, declared)).toEqual([['file-system-created', false]]);
+  });
+
+  it('is whatever lay on a volume that comes to a group now, however long the group has been there', () => {
+    const both = 'volumes:\n  a: { size: 40 GiB, tier: bulk }\n  b: { size: 40 GiB, tier: bulk }\n';
+    const groupOf = (members: string) => `${both}volume-groups:\n  plates: { ${members} }\n`;
+    expect(kinds(groupOf('members: [a]'), groupOf('members: [a, b], existing: true'))).toEqual([
+      ['member-joined', true],
+    ]);
   });
 
   it('is whatever lay on a volume that was there before and gets its first file system', () => {

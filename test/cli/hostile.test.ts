@@ -200,6 +200,7 @@ describe('a hostile policy', () => {
       },
     ],
     ['removes the settings', { 'ullage.yaml': '' }],
+    ['empties the price list', { 'prices/2026.yaml': '' }],
     [
       'changes the prices',
       {
@@ -212,4 +213,17 @@ describe('a hostile policy', () => {
   it.each(attempts)('a branch that %s does not pass', async (_what, files) => {
     expect((await gate(shrinking(files))).code).not.toBe(0);
   });
+
+  it.each(['ullage.yaml', 'prices', 'policies'])(
+    'a branch that takes %s away, and nothing else, does not pass',
+    async (path) => {
+      const repository = makeRepository();
+      repository.write(main);
+      repository.commit('the estate');
+      repository.branch('proposal');
+      repository.remove(path);
+      repository.commit('nothing to judge by');
+      expect((await gate(repository)).code).toBe(2);
+    },
+  );
 });

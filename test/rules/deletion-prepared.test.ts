@@ -127,6 +127,20 @@ describe('what a volume holds, lost without the volume', () => {
     expect((await underRule(guarded, kept('2026-11-25'), gone)).verdict).toBe('pass');
   });
 
+  it('is announced by a retention date that is brought forward or taken away', async () => {
+    const kept = (rest: string): string => books('', rest);
+    const main = kept(', retain-until: 2027-03-31');
+    for (const after of [kept(''), kept(', retain-until: 2026-12-31')]) {
+      const { level, message } = onlyFinding(await underRule(guarded, main, after));
+      expect([level, message]).toEqual([
+        'warning',
+        expect.stringContaining('was to be kept until 2027-03-31'),
+      ]);
+    }
+    expect((await underRule(guarded, main, kept(', retain-until: 2027-12-31'))).findings).toEqual([]);
+    expect((await underRule(guarded, kept(', retain-until: 2026-01-01'), kept(''))).findings).toEqual([]);
+  });
+
   it('by being taken into a group, or given a first file system, is warned of, and refused where it is protected', async () => {
     const plain = books('');
     const grouped = `${books('')}volume-groups:\n  ledger: { members: [books] }\n`;
