@@ -42508,7 +42508,7 @@ function groupChanges({ before, after }, renames, wasThere) {
   }
   for (const volume of [...membersAfter].sort()) {
     if (membersBefore.has(volume)) continue;
-    const wipes = wipedBy(after, wasThere)(volume);
+    const wipes = wasThere(volume);
     changes.push({ kind: "member-joined", volume, wipes, after, subject, place: at2.head(after, "members") });
   }
   if (before.extent !== after.extent || layoutText(before.layout) !== layoutText(after.layout)) {
@@ -43289,6 +43289,18 @@ retired:
           const [known2] = names.flatMap((name) => head.estate.retired.get(name) ?? []);
           return recordFaults(known2, entry["backup-within"], on);
         };
+        for (const change2 of changes) {
+          if (change2.kind !== "volume-edited" || !changeInScope(change2, scope)) continue;
+          const { before, after } = change2;
+          const sooner = after.retainUntil === void 0 || after.retainUntil < (before.retainUntil ?? "");
+          if (before.retainUntil === void 0 || before.retainUntil <= on || !sooner) continue;
+          yield {
+            subject: change2.subject,
+            place: change2.place,
+            message: `volume ${after.name} was to be kept until ${before.retainUntil}, and would be kept ${after.retainUntil === void 0 ? "without a date" : `until ${after.retainUntil}`}`,
+            atMost: "warning"
+          };
+        }
         for (const change2 of lossesOf(changes)) {
           if (!changeInScope(change2, scope)) continue;
           const loss = lossOf(change2, base.estate, entry["attached-allowed"] ?? false, on, record);
@@ -43329,7 +43341,7 @@ function describeChange(change2) {
     case "boot-swapped":
       return `server ${change2.after.name} starts from ${change2.after.boot ?? "no declared volume"} instead of ${change2.before.boot ?? "no declared volume"}`;
     case "server-edited":
-      return `server ${change2.after.name} is described differently`;
+      return `server ${change2.after.name}: ${differences(change2.before, change2.after)}`;
     case "volume-created":
       return `volume ${change2.after.name} is created: ${showSize(change2.after.size)}, tier ${change2.after.tier}`;
     case "volume-deleted":
@@ -43351,7 +43363,7 @@ function describeChange(change2) {
     case "volume-unprotected":
       return `volume ${change2.after.name} loses its protection against deletion`;
     case "volume-edited":
-      return `volume ${change2.after.name} is described differently`;
+      return `volume ${change2.after.name}: ${differences(change2.before, change2.after)}`;
     case "attached":
       return `volume ${change2.volume.name} is attached to ${change2.server}`;
     case "detached":
@@ -43387,13 +43399,32 @@ function describeChange(change2) {
       return `file system ${change2.after.mount} on ${change2.after.on.name} is made over from ${change2.before.type} to ${change2.after.type}`;
   }
 }
-var none, layoutWords;
+function differences(before, after) {
+  const shown4 = (declared, key) => {
+    const value = Reflect.get(declared, key);
+    if (value === void 0) return none;
+    return typeof value === "object" ? JSON.stringify(value) : String(value);
+  };
+  return edited.filter(([key]) => shown4(before, key) !== shown4(after, key)).map(([key, written]) => `${written} goes from ${shown4(before, key)} to ${shown4(after, key)}`).join(", ");
+}
+var none, layoutWords, edited;
 var init_describe = __esm({
   "src/change/describe.ts"() {
     "use strict";
     init_size();
     none = "none";
     layoutWords = (layout) => layout.kind;
+    edited = [
+      ["guest", "guest"],
+      ["io", "io"],
+      ["attachmentSlots", "attachment-slots"],
+      ["shareable", "shareable"],
+      ["protected", "protected"],
+      ["owner", "owner"],
+      ["reason", "reason"],
+      ["retainUntil", "retain-until"],
+      ["labels", "labels"]
+    ];
   }
 });
 
@@ -60067,6 +60098,9 @@ function mountKept(draft, system, server, after) {
 function unmountSystem(draft, system, server) {
   const { sides } = draft;
   if (!sides.runsBefore(server)) return void 0;
+  const boot = sides.bootBefore(server);
+  if (system.on.kind === "volume" && boot !== void 0 && sides.headCarrierName(system.on) === boot)
+    return void 0;
   const subject = {
     kind: "file-system",
     name: `${sides.headCarrierName(system.on)}:${system.mount}`
@@ -62929,6 +62963,13 @@ function nothingToJudgeBy(base, head) {
     return {
       message: `the branch takes ${settingsFile} away, and main could not be judged after the merge`,
       advice: "Put it back."
+    };
+  }
+  if (base.priceLists.length > 0 && head.priceLists.length === 0) {
+    const folder = (base.settings ?? bareSettings).paths.prices;
+    return {
+      message: `the branch takes the last price list in ${folder}/ away, and main could not be judged after the merge`,
+      advice: "Leave a price list in place."
     };
   }
   if (base.hasPacks && !head.hasPacks) {

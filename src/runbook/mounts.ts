@@ -27,10 +27,16 @@ export function mountKept(draft: Draft, system: FileSystem, server: string, afte
   mountSystem(draft, system, server, after);
 }
 
-/** Nothing is mounted on a server that stands still. */
+/**
+ * Nothing is mounted on a server that stands still; and what a server started from stays mounted for as long as it
+ * runs, and is let go of by shutting it down.
+ */
 export function unmountSystem(draft: Draft, system: FileSystem, server: string): string | undefined {
   const { sides } = draft;
   if (!sides.runsBefore(server)) return undefined;
+  const boot = sides.bootBefore(server);
+  if (system.on.kind === 'volume' && boot !== undefined && sides.headCarrierName(system.on) === boot)
+    return undefined;
   const subject: Subject = {
     kind: 'file-system',
     name: `${sides.headCarrierName(system.on)}:${system.mount}`,
