@@ -60097,10 +60097,7 @@ function mountKept(draft, system, server, after) {
 }
 function unmountSystem(draft, system, server) {
   const { sides } = draft;
-  if (!sides.runsBefore(server)) return void 0;
-  const boot = sides.bootBefore(server);
-  if (system.on.kind === "volume" && boot !== void 0 && sides.headCarrierName(system.on) === boot)
-    return void 0;
+  if (!sides.runsBefore(server) || isRootOf(draft, system, server)) return void 0;
   const subject = {
     kind: "file-system",
     name: `${sides.headCarrierName(system.on)}:${system.mount}`
@@ -60120,12 +60117,13 @@ function unmountSystem(draft, system, server) {
   });
   return key;
 }
-var inOrder3;
+var isRootOf, inOrder3;
 var init_mounts = __esm({
   "src/runbook/mounts.ts"() {
     "use strict";
     init_sides();
     init_words();
+    isRootOf = ({ sides }, { mount, on }, server) => mount === "/" && on.kind === "volume" && sides.bootBefore(server) === sides.headCarrierName(on);
     inOrder3 = (systems) => [...systems].sort((a, b) => byText(a.mount, b.mount));
   }
 });

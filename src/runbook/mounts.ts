@@ -28,15 +28,12 @@ export function mountKept(draft: Draft, system: FileSystem, server: string, afte
 }
 
 /**
- * Nothing is mounted on a server that stands still; and what a server started from stays mounted for as long as it
- * runs, and is let go of by shutting it down.
+ * Nothing is mounted on a server that stands still; and the root of a server stays mounted for as long as it runs, and
+ * is let go of by shutting it down.
  */
 export function unmountSystem(draft: Draft, system: FileSystem, server: string): string | undefined {
   const { sides } = draft;
-  if (!sides.runsBefore(server)) return undefined;
-  const boot = sides.bootBefore(server);
-  if (system.on.kind === 'volume' && boot !== undefined && sides.headCarrierName(system.on) === boot)
-    return undefined;
+  if (!sides.runsBefore(server) || isRootOf(draft, system, server)) return undefined;
   const subject: Subject = {
     kind: 'file-system',
     name: `${sides.headCarrierName(system.on)}:${system.mount}`,
@@ -56,6 +53,9 @@ export function unmountSystem(draft: Draft, system: FileSystem, server: string):
   });
   return key;
 }
+
+const isRootOf = ({ sides }: Draft, { mount, on }: FileSystem, server: string): boolean =>
+  mount === '/' && on.kind === 'volume' && sides.bootBefore(server) === sides.headCarrierName(on);
 
 export const inOrder = (systems: readonly FileSystem[]): readonly FileSystem[] =>
   [...systems].sort((a, b) => byText(a.mount, b.mount));
