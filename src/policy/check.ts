@@ -24,6 +24,7 @@ export const remarkKinds = [
   'limits overlap',
   'limit out of reach',
   'limits add up',
+  'no limit',
   'looser than shipped',
   'waiver over',
   'waiver ends soon',
@@ -265,7 +266,33 @@ function limitRemarks({ rules, settings }: Policy, { things }: Ground, on: strin
       if (remark !== undefined) remarks.push(remark);
     }
   }
-  return [...remarks, ...limits.flatMap((limit) => sumRemark(limit, limits, shown))];
+  return [
+    ...remarks,
+    ...limits.flatMap((limit) => sumRemark(limit, limits, shown)),
+    ...uncoveredRemarks(costly, limits),
+  ];
+}
+
+/** Teams that spend outside every limit; a slip in a team's name makes one. Where nothing is limited nothing is missed. */
+function uncoveredRemarks(costly: readonly Thing[], limits: readonly Limit[]): readonly Remark[] {
+  const last = limits.at(-1);
+  if (last === undefined) return [];
+  const outside = new Map<string, number>();
+  for (const [index, thing] of costly.entries()) {
+    if (limits.some(({ counts }) => counts.has(index))) continue;
+    const team = thing.belonging.team ?? '';
+    outside.set(team, (outside.get(team) ?? 0) + 1);
+  }
+  return [...outside]
+    .sort(([a], [b]) => (a < b ? -1 : 1))
+    .map(([team, count]) => ({
+      kind: 'no limit',
+      name: team,
+      place: last.place,
+      message: `no limit counts the ${counted(count, 'server or volume', 'servers and volumes')} of ${team === '' ? 'no team' : `team ${team}`}`,
+      advice:
+        'Give the team a limit, set one for the whole estate, or put the team right where it is misspelt.',
+    }));
 }
 
 function limitsOf({ name, entry, place }: PolicyRule, costly: readonly Thing[]): readonly Limit[] {
