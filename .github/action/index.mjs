@@ -19162,10 +19162,10 @@ var require_undici = __commonJS({
 });
 
 // src/estate/dates.ts
-function isDay(text2) {
-  if (!/^[0-9]{4}-[0-9]{2}-[0-9]{2}$/.test(text2)) return false;
-  const time = Date.parse(`${text2}T00:00:00Z`);
-  return !Number.isNaN(time) && new Date(time).toISOString().slice(0, 10) === text2;
+function isDay(text) {
+  if (!/^[0-9]{4}-[0-9]{2}-[0-9]{2}$/.test(text)) return false;
+  const time = Date.parse(`${text}T00:00:00Z`);
+  return !Number.isNaN(time) && new Date(time).toISOString().slice(0, 10) === text;
 }
 function hoursOfMonth(day) {
   const year = Number(day.slice(0, 4));
@@ -19188,12 +19188,13 @@ function byPlace(a, b) {
   }
   return (a.place.file < b.place.file ? -1 : a.place.file > b.place.file ? 1 : 0) || a.place.line - b.place.line || a.place.column - b.place.column;
 }
-var found, refused;
+var found, refused, problemKey;
 var init_problem = __esm({
   "src/read/problem.ts"() {
     "use strict";
     found = (value) => ({ ok: true, value });
     refused = (...problems) => ({ ok: false, problems });
+    problemKey = ({ place, message }) => `${place?.file}:${place?.line}:${place?.column} ${message}`;
   }
 });
 
@@ -22362,9 +22363,9 @@ Expecting one of '${allowedValues.join("', '")}'`);
           helpWidth: context.helpWidth,
           outputHasColors: context.hasColors
         });
-        const text2 = helper.formatHelp(this, helper);
-        if (context.hasColors) return text2;
-        return this._outputConfiguration.stripColor(text2);
+        const text = helper.formatHelp(this, helper);
+        if (context.hasColors) return text;
+        return this._outputConfiguration.stripColor(text);
       }
       /**
        * @typedef HelpContext
@@ -22524,7 +22525,7 @@ Expecting one of '${allowedValues.join("', '")}'`);
        * @param {(string | Function)} text - string to add, or a function returning a string
        * @return {Command} `this` command for chaining
        */
-      addHelpText(position, text2) {
+      addHelpText(position, text) {
         const allowedValues = ["beforeAll", "before", "after", "afterAll"];
         if (!allowedValues.includes(position)) {
           throw new Error(`Unexpected value for position to addHelpText.
@@ -22533,10 +22534,10 @@ Expecting one of '${allowedValues.join("', '")}'`);
         const helpEvent = `${position}Help`;
         this.on(helpEvent, (context) => {
           let helpStr;
-          if (typeof text2 === "function") {
-            helpStr = text2({ error: context.error, command: context.command });
+          if (typeof text === "function") {
+            helpStr = text({ error: context.error, command: context.command });
           } else {
-            helpStr = text2;
+            helpStr = text;
           }
           if (helpStr) {
             context.write(`${helpStr}
@@ -27506,8 +27507,8 @@ function quoted(value) {
   if (value === null || value === void 0) return "nothing";
   if (Array.isArray(value)) return "a list";
   if (typeof value === "object") return "a mapping";
-  const text2 = String(value).replace(/\s+/gu, " ");
-  return text2.length > 60 ? `${text2.slice(0, 57)}…` : text2;
+  const text = String(value).replace(/\s+/gu, " ");
+  return text.length > 60 ? `${text.slice(0, 57)}…` : text;
 }
 function nearestWord(word, known2) {
   if (known2.length === 0) return void 0;
@@ -27659,14 +27660,14 @@ function addKey(key, schema) {
 }
 function howToWrite(schema, value, written) {
   if (schema.type !== "string") return void 0;
-  const text2 = typeof value === "number" ? written ?? String(value) : String(value);
-  if (schema.title === "Size") return sizeToWrite(text2);
+  const text = typeof value === "number" ? written ?? String(value) : String(value);
+  if (schema.title === "Size") return sizeToWrite(text);
   if (typeof value !== "number" && typeof value !== "boolean") return void 0;
-  const fits = typeof schema.pattern !== "string" || new RegExp(schema.pattern, "u").test(text2);
-  return fits ? `Write it in quotes: "${text2}".` : void 0;
+  const fits = typeof schema.pattern !== "string" || new RegExp(schema.pattern, "u").test(text);
+  return fits ? `Write it in quotes: "${text}".` : void 0;
 }
-function sizeToWrite(text2) {
-  const [, count, prefix] = /^([0-9]{1,15}(?:\.[0-9]{1,15})?)\s*(?:([kmgtp])i?b?)?$/i.exec(text2) ?? [];
+function sizeToWrite(text) {
+  const [, count, prefix] = /^([0-9]{1,15}(?:\.[0-9]{1,15})?)\s*(?:([kmgtp])i?b?)?$/i.exec(text) ?? [];
   if (count === void 0) return void 0;
   if (prefix === void 0) return `Write ${count} GiB or ${count} GB.`;
   const binary = prefix.toUpperCase();
@@ -27733,26 +27734,26 @@ var init_validate = __esm({
 });
 
 // src/estate/size.ts
-function parseSize(text2) {
-  const match = writtenSize.exec(text2);
-  if (match === null) return { why: whyNoSize(text2) };
+function parseSize(text) {
+  const match = writtenSize.exec(text);
+  if (match === null) return { why: whyNoSize(text) };
   const [, whole = "", fraction = "", unit2 = ""] = match;
-  if (!isUnit(unit2)) return { why: whyNoSize(text2) };
+  if (!isUnit(unit2)) return { why: whyNoSize(text) };
   const scale = 10n ** BigInt(fraction.length);
   const scaled = BigInt(whole + fraction) * unitBytes[unit2];
-  if (scaled % scale !== 0n) return { why: `${text2} is not a whole number of bytes` };
+  if (scaled % scale !== 0n) return { why: `${text} is not a whole number of bytes` };
   return bytes(scaled / scale);
 }
-function whyNoSize(text2) {
-  if (/^[0-9.]+$/.test(text2)) {
-    return `${text2} has no unit; ${text2} GiB and ${text2} GB are different sizes`;
+function whyNoSize(text) {
+  if (/^[0-9.]+$/.test(text)) {
+    return `${text} has no unit; ${text} GiB and ${text} GB are different sizes`;
   }
-  const unit2 = /^[0-9.]+ ?([A-Za-z]+)$/.exec(text2)?.[1];
+  const unit2 = /^[0-9.]+ ?([A-Za-z]+)$/.exec(text)?.[1];
   if (unit2 !== void 0) {
     const meant = Object.keys(unitBytes).find((known2) => known2.toLowerCase() === unit2.toLowerCase());
     return meant === void 0 ? `${unit2} is not a unit of size; the units are ${Object.keys(unitBytes).join(", ")}` : `${unit2} is not a unit of size; ${meant} is`;
   }
-  return `${text2} is not a size such as 50 GiB or 50 GB`;
+  return `${text} is not a size such as 50 GiB or 50 GB`;
 }
 function showSize(size, digits = 2) {
   if (size < 0n) return `-${showSize(bytes(-size), digits)}`;
@@ -27792,7 +27793,7 @@ var init_size = __esm({
     differenceOfBytes = (a, b) => bytes(a - b);
     timesBytes = (size, count) => bytes(size * count);
     writtenSize = /^([0-9]{1,15})(?:\.([0-9]{1,15}))? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$/;
-    isUnit = (text2) => Object.hasOwn(unitBytes, text2);
+    isUnit = (text) => Object.hasOwn(unitBytes, text);
     binaryUnits = ["PiB", "TiB", "GiB", "MiB", "KiB"];
   }
 });
@@ -27810,9 +27811,9 @@ function readSettings(document) {
   if (!isCurrency(currency)) {
     refuse(["currency"], `${currency} is not a currency in use`, "Write an ISO 4217 code such as EUR.");
   }
-  const quotaSize = (name, text2) => {
-    if (text2 === void 0) return void 0;
-    const size = parseSize(text2);
+  const quotaSize = (name, text) => {
+    if (text === void 0) return void 0;
+    const size = parseSize(text);
     if (typeof size === "bigint") return size;
     refuse(
       ["sites", name, "quota", "size"],
@@ -31728,8 +31729,8 @@ var init_part = __esm({
           fields: typeof declared === "object" && declared !== null ? this.#document.placesIn(declared) : {}
         };
       }
-      #size(text2, path) {
-        const size = parseSize(text2);
+      #size(text, path) {
+        const size = parseSize(text);
         if (typeof size !== "bigint") {
           this.#refuse(path, size.why, "Write a whole number of bytes in a unit, such as 50 GiB.");
           return noBytes;
@@ -31737,21 +31738,21 @@ var init_part = __esm({
         if (size === 0n) this.#refuse(path, "a size of nothing holds nothing", "Write the size that is bought.");
         return size;
       }
-      #extent(text2, path) {
-        const size = this.#size(text2, path);
+      #extent(text, path) {
+        const size = this.#size(text, path);
         if (size > 0n && (size & size - 1n) !== 0n) {
           this.#refuse(
             path,
-            `an extent of ${text2} is not a power of two`,
+            `an extent of ${text} is not a power of two`,
             "Use a binary size such as 4 MiB or 64 MiB."
           );
         }
         return size;
       }
-      #day(text2, path) {
-        if (!isDay(text2))
-          this.#refuse(path, `${text2} is no day in the calendar`, "Write a full date such as 2026-11-20.");
-        return text2;
+      #day(text, path) {
+        if (!isDay(text))
+          this.#refuse(path, `${text} is no day in the calendar`, "Write a full date such as 2026-11-20.");
+        return text;
       }
       #refuse(path, message, advice) {
         const place = this.#document.placeOfValue(path);
@@ -31759,6 +31760,15 @@ var init_part = __esm({
       }
     };
     noLabels = {};
+  }
+});
+
+// src/read/order.ts
+var byText;
+var init_order = __esm({
+  "src/read/order.ts"() {
+    "use strict";
+    byText = (a, b) => a < b ? -1 : a > b ? 1 : 0;
   }
 });
 
@@ -34063,22 +34073,22 @@ function repriceEstate(before, estate2, touched, list, settings3, day) {
     if (now !== void 0) total = addMoney(total, now.monthly);
   }
   const cost = { currency: before.currency, total, volumes, servers, sums: /* @__PURE__ */ new Map() };
-  for (const [name, { keyOf: keyOf3, sums }] of before.sums) {
-    cost.sums.set(name, { keyOf: keyOf3, sums: editedSums(sums, edits, keyOf3, cost) });
+  for (const [name, { keyOf: keyOf2, sums }] of before.sums) {
+    cost.sums.set(name, { keyOf: keyOf2, sums: editedSums(sums, edits, keyOf2, cost) });
   }
   return found(cost);
 }
-function sumsBy(cost, name, keyOf3) {
+function sumsBy(cost, name, keyOf2) {
   const known2 = cost.sums.get(name);
   if (known2 !== void 0) return known2.sums;
-  const sums = editedSums(/* @__PURE__ */ new Map(), addedLines(cost), keyOf3, cost);
-  cost.sums.set(name, { keyOf: keyOf3, sums });
+  const sums = editedSums(/* @__PURE__ */ new Map(), addedLines(cost), keyOf2, cost);
+  cost.sums.set(name, { keyOf: keyOf2, sums });
   return sums;
 }
 function* addedLines(cost) {
   for (const now of costLines(cost)) yield { was: void 0, now };
 }
-function editedSums(before, edits, keyOf3, cost) {
+function editedSums(before, edits, keyOf2, cost) {
   const sums = /* @__PURE__ */ new Map();
   const of = (key) => {
     const known2 = sums.get(key);
@@ -34089,8 +34099,8 @@ function editedSums(before, edits, keyOf3, cost) {
   };
   const lost2 = /* @__PURE__ */ new Map();
   for (const { was, now } of edits) {
-    const left2 = was === void 0 ? void 0 : keyOf3(was);
-    const came2 = now === void 0 ? void 0 : keyOf3(now);
+    const left2 = was === void 0 ? void 0 : keyOf2(was);
+    const came2 = now === void 0 ? void 0 : keyOf2(now);
     if (was !== void 0 && left2 !== void 0) {
       const sum2 = of(left2);
       sum2.tally.count(was.monthly, -1);
@@ -34105,7 +34115,7 @@ function editedSums(before, edits, keyOf3, cost) {
   const came = /* @__PURE__ */ new Map();
   if (lost2.size > 0) {
     for (const { now } of edits) {
-      const key = now === void 0 ? void 0 : keyOf3(now);
+      const key = now === void 0 ? void 0 : keyOf2(now);
       if (now === void 0 || key === void 0 || !lost2.has(key)) continue;
       const dearest = came.get(key);
       if (dearest === void 0 || isDearer(now, dearest)) came.set(key, now);
@@ -34119,7 +34129,7 @@ function editedSums(before, edits, keyOf3, cost) {
   }
   if (lost2.size > 0) {
     for (const line3 of costLines(cost)) {
-      const key = keyOf3(line3);
+      const key = keyOf2(line3);
       if (key === void 0 || !lost2.has(key)) continue;
       const sum2 = of(key);
       if (sum2.dearest === void 0 || isDearer(line3, sum2.dearest)) sum2.dearest = line3;
@@ -34152,6 +34162,7 @@ var init_cost = __esm({
     init_layered();
     init_size();
     init_nearest();
+    init_order();
     init_problem();
     init_money();
     commonHours = 730;
@@ -34253,9 +34264,9 @@ function readPriceList(document) {
   return problems.length > 0 ? refused(...problems) : found(list);
 }
 function readTier(name, declared, place, refuse) {
-  const size = (text2, ...path) => {
-    if (text2 === void 0) return void 0;
-    const parsed2 = parseSize(text2);
+  const size = (text, ...path) => {
+    if (text === void 0) return void 0;
+    const parsed2 = parseSize(text);
     if (typeof parsed2 === "bigint") return parsed2;
     refuse(["tiers", name, ...path], parsed2.why, "Write a whole number of bytes in a unit, such as 1 GiB.");
     return void 0;
@@ -35309,14 +35320,14 @@ var require_foldFlowLines = __commonJS({
     var FOLD_FLOW = "flow";
     var FOLD_BLOCK = "block";
     var FOLD_QUOTED = "quoted";
-    function foldFlowLines(text2, indent, mode = "flow", { indentAtStart, lineWidth = 80, minContentWidth = 20, onFold, onOverflow } = {}) {
+    function foldFlowLines(text, indent, mode = "flow", { indentAtStart, lineWidth = 80, minContentWidth = 20, onFold, onOverflow } = {}) {
       if (!lineWidth || lineWidth < 0)
-        return text2;
+        return text;
       if (lineWidth < minContentWidth)
         minContentWidth = 0;
       const endStep = Math.max(1 + minContentWidth, 1 + lineWidth - indent.length);
-      if (text2.length <= endStep)
-        return text2;
+      if (text.length <= endStep)
+        return text;
       const folds = [];
       const escapedFolds = {};
       let end = lineWidth - indent.length;
@@ -35333,14 +35344,14 @@ var require_foldFlowLines = __commonJS({
       let escStart = -1;
       let escEnd = -1;
       if (mode === FOLD_BLOCK) {
-        i = consumeMoreIndentedLines(text2, i, indent.length);
+        i = consumeMoreIndentedLines(text, i, indent.length);
         if (i !== -1)
           end = i + endStep;
       }
-      for (let ch; ch = text2[i += 1]; ) {
+      for (let ch; ch = text[i += 1]; ) {
         if (mode === FOLD_QUOTED && ch === "\\") {
           escStart = i;
-          switch (text2[i + 1]) {
+          switch (text[i + 1]) {
             case "x":
               i += 3;
               break;
@@ -35357,12 +35368,12 @@ var require_foldFlowLines = __commonJS({
         }
         if (ch === "\n") {
           if (mode === FOLD_BLOCK)
-            i = consumeMoreIndentedLines(text2, i, indent.length);
+            i = consumeMoreIndentedLines(text, i, indent.length);
           end = i + indent.length + endStep;
           split = void 0;
         } else {
           if (ch === " " && prev && prev !== " " && prev !== "\n" && prev !== "	") {
-            const next = text2[i + 1];
+            const next = text[i + 1];
             if (next && next !== " " && next !== "\n" && next !== "	")
               split = i;
           }
@@ -35374,12 +35385,12 @@ var require_foldFlowLines = __commonJS({
             } else if (mode === FOLD_QUOTED) {
               while (prev === " " || prev === "	") {
                 prev = ch;
-                ch = text2[i += 1];
+                ch = text[i += 1];
                 overflow = true;
               }
               const j = i > escEnd + 1 ? i - 2 : escStart - 1;
               if (escapedFolds[j])
-                return text2;
+                return text;
               folds.push(j);
               escapedFolds[j] = true;
               end = j + endStep;
@@ -35394,39 +35405,39 @@ var require_foldFlowLines = __commonJS({
       if (overflow && onOverflow)
         onOverflow();
       if (folds.length === 0)
-        return text2;
+        return text;
       if (onFold)
         onFold();
-      let res = text2.slice(0, folds[0]);
+      let res = text.slice(0, folds[0]);
       for (let i2 = 0; i2 < folds.length; ++i2) {
         const fold = folds[i2];
-        const end2 = folds[i2 + 1] || text2.length;
+        const end2 = folds[i2 + 1] || text.length;
         if (fold === 0)
           res = `
-${indent}${text2.slice(0, end2)}`;
+${indent}${text.slice(0, end2)}`;
         else {
           if (mode === FOLD_QUOTED && escapedFolds[fold])
-            res += `${text2[fold]}\\`;
+            res += `${text[fold]}\\`;
           res += `
-${indent}${text2.slice(fold + 1, end2)}`;
+${indent}${text.slice(fold + 1, end2)}`;
         }
       }
       return res;
     }
-    function consumeMoreIndentedLines(text2, i, indent) {
+    function consumeMoreIndentedLines(text, i, indent) {
       let end = i;
       let start2 = i + 1;
-      let ch = text2[start2];
+      let ch = text[start2];
       while (ch === " " || ch === "	") {
         if (i < start2 + indent) {
-          ch = text2[++i];
+          ch = text[++i];
         } else {
           do {
-            ch = text2[++i];
+            ch = text[++i];
           } while (ch && ch !== "\n");
           end = i;
           start2 = i + 1;
-          ch = text2[start2];
+          ch = text[start2];
         }
       }
       return end;
@@ -41673,15 +41684,15 @@ var require_dist = __commonJS({
 });
 
 // src/read/document.ts
-function readDocument(text2, file) {
-  const lines2 = new LineIndex(text2, file);
+function readDocument(text, file) {
+  const lines2 = new LineIndex(text, file);
   const problemAt2 = (offset, message, advice) => {
-    const place = lines2.place(Math.min(offset, Math.max(0, text2.length - 1)));
+    const place = lines2.place(Math.min(offset, Math.max(0, text.length - 1)));
     return { place, message, advice, excerpt: lines2.line(place.line) };
   };
   let documents;
   try {
-    documents = composed(text2);
+    documents = composed(text);
   } catch (error2) {
     if (error2 instanceof Refusal) return refused(problemAt2(error2.offset, error2.message, error2.advice));
     return refused(
@@ -41691,14 +41702,14 @@ function readDocument(text2, file) {
   const [yaml, second] = documents;
   const errors = [...yaml?.errors ?? [], ...yaml?.warnings ?? []];
   const broken = errors.filter(({ code }) => code !== "TAG_RESOLVE_FAILED");
-  const marker2 = broken.length === 0 ? null : conflictMarker.exec(text2);
+  const marker2 = broken.length === 0 ? null : conflictMarker.exec(text);
   if (marker2 !== null) {
     const { line: line3 } = lines2.place(marker2.index);
     return refused(problemAt2(marker2.index, `line ${line3} is a merge conflict marker`, settleConflict));
   }
   const problems = [
     ...brokenPlaces(broken, problemAt2),
-    ...errors.filter(({ code }) => code === "TAG_RESOLVE_FAILED").map(({ pos }) => problemAt2(pos[0], `the tag ${text2.slice(...pos)} is not read`, leaveTagOut))
+    ...errors.filter(({ code }) => code === "TAG_RESOLVE_FAILED").map(({ pos }) => problemAt2(pos[0], `the tag ${text.slice(...pos)} is not read`, leaveTagOut))
   ].sort(byPlace);
   if (second !== void 0) {
     problems.push(
@@ -41733,19 +41744,19 @@ function brokenPlaces(errors, problemAt2) {
     } : problem
   );
 }
-function composed(text2) {
+function composed(text) {
   const composer = new import_yaml.Composer({ version: "1.2", schema: "core", uniqueKeys: false, prettyErrors: false });
   const documents = [];
-  for (const document of composer.compose(shallowTokens(text2), true, text2.length)) {
+  for (const document of composer.compose(shallowTokens(text), true, text.length)) {
     documents.push(document);
     if (documents.length === 2) break;
   }
   return documents;
 }
-function* shallowTokens(text2) {
+function* shallowTokens(text) {
   const parser = new import_yaml.Parser();
   let versions = 0;
-  for (const lexeme of new import_yaml.Lexer().lex(text2)) {
+  for (const lexeme of new import_yaml.Lexer().lex(text)) {
     for (const token of parser.next(lexeme)) {
       if (token.type === "directive" && token.source.startsWith("%YAML") && ++versions === 2)
         throw new Refusal(token.offset, "the YAML version is given twice", "Leave the %YAML lines out.");
@@ -41809,10 +41820,10 @@ var init_document = __esm({
       #file;
       #starts = [0];
       #last = 0;
-      constructor(text2, file) {
-        this.#text = text2;
+      constructor(text, file) {
+        this.#text = text;
         this.#file = file;
-        for (let at5 = text2.indexOf("\n"); at5 !== -1; at5 = text2.indexOf("\n", at5 + 1)) this.#starts.push(at5 + 1);
+        for (let at5 = text.indexOf("\n"); at5 !== -1; at5 = text.indexOf("\n", at5 + 1)) this.#starts.push(at5 + 1);
       }
       place(offset) {
         const starts = this.#starts;
@@ -42590,11 +42601,12 @@ function formerName(renames, name) {
   for (const [from2, to] of renames) if (to === name) return from2;
   return name;
 }
-var at2, sameLabels, subjectOf, noRenames, layoutText, wipedBy, kindOrder, inOrder, compareText;
+var at2, sameLabels, subjectOf, noRenames, layoutText, wipedBy, kindOrder, inOrder;
 var init_compare = __esm({
   "src/change/compare.ts"() {
     "use strict";
     init_layered();
+    init_order();
     init_change();
     at2 = {
       base: (declared, field) => onBase((field === void 0 ? void 0 : declared.fields[field]) ?? declared.place),
@@ -42618,8 +42630,7 @@ var init_compare = __esm({
     };
     wipedBy = (group, wasThere) => (volume) => wasThere(volume) && !group.existing;
     kindOrder = ["server", "volume", "volume-group", "file-system"];
-    inOrder = (a, b) => kindOrder.indexOf(a.subject.kind) - kindOrder.indexOf(b.subject.kind) || compareText(a.subject.name, b.subject.name) || changeKinds.indexOf(a.kind) - changeKinds.indexOf(b.kind) || compareText(detail(a), detail(b));
-    compareText = (a, b) => a < b ? -1 : a > b ? 1 : 0;
+    inOrder = (a, b) => kindOrder.indexOf(a.subject.kind) - kindOrder.indexOf(b.subject.kind) || byText(a.subject.name, b.subject.name) || changeKinds.indexOf(a.kind) - changeKinds.indexOf(b.kind) || byText(detail(a), detail(b));
   }
 });
 
@@ -42939,6 +42950,16 @@ volumes:
 });
 
 // src/rules/rule.ts
+function measured(measure, amount) {
+  switch (measure) {
+    case "bytes":
+      return showSize(bytes(amount));
+    case "volumes":
+      return counted(amount, "volume");
+    case "slots":
+      return counted(amount, "slot");
+  }
+}
 var levels, placed, sizeOf, tie, tied, retied, counted, ExactDecimal, exact, cautions;
 var init_rule = __esm({
   "src/rules/rule.ts"() {
@@ -42951,13 +42972,13 @@ var init_rule = __esm({
       revision,
       ...(field === void 0 ? void 0 : declared.fields[field]) ?? declared.place
     });
-    sizeOf = (text2) => {
-      const size = parseSize(text2);
+    sizeOf = (text) => {
+      const size = parseSize(text);
       return typeof size === "bigint" ? size : noBytes;
     };
     tie = " + ";
     tied = (...subjects) => subjects.map(subjectKey).join(tie);
-    retied = (text2, renamed2) => text2.split(tie).map((key) => {
+    retied = (text, renamed2) => text.split(tie).map((key) => {
       const [kind, ...name] = key.split(" ");
       switch (kind) {
         case "server":
@@ -44669,16 +44690,7 @@ volume-groups:
         advice: `Take it out; it counts at ${layers.join(", ")}.`
       }
     ];
-    shown = (room2, amount) => {
-      switch (room2.measure) {
-        case "bytes":
-          return showSize(bytes(amount));
-        case "volumes":
-          return counted(amount, "volume");
-        case "slots":
-          return counted(amount, "slot");
-      }
-    };
+    shown = ({ measure }, amount) => measured(measure, amount);
     mostSteps = 1n << 24n;
   }
 });
@@ -51359,8 +51371,8 @@ function compilePattern(source) {
   try {
     const expression = RE2JS.compile(source);
     const pattern2 = {
-      matchesWhole: (text2) => expression.testExact(text2),
-      matches: (text2) => expression.test(text2)
+      matchesWhole: (text) => expression.testExact(text),
+      matches: (text) => expression.test(text)
     };
     compiled.set(source, pattern2);
     return pattern2;
@@ -51459,12 +51471,12 @@ var init_naming = __esm({
           const source = entry[kind];
           const pattern2 = source === void 0 ? void 0 : compilePattern(source);
           if (pattern2 === void 0 || "why" in pattern2) continue;
-          for (const { subject, text: text2, declared, tier } of namesOf(kind, look2)) {
-            if (pattern2.matchesWhole(text2) || !scope.includes(declared, tier)) continue;
+          for (const { subject, text, declared, tier } of namesOf(kind, look2)) {
+            if (pattern2.matchesWhole(text) || !scope.includes(declared, tier)) continue;
             yield {
               subject,
               place: placed(declared, revision),
-              message: `the ${spoken[kind]} ${text2} does not match the pattern ${source}`
+              message: `the ${spoken[kind]} ${text} does not match the pattern ${source}`
             };
           }
         }
@@ -56495,7 +56507,7 @@ var require_core = __commonJS({
       errorsText(errors = this.errors, { separator = ", ", dataVar = "data" } = {}) {
         if (!errors || errors.length === 0)
           return "No errors";
-        return errors.map((e) => `${dataVar}${e.instancePath} ${e.message}`).reduce((text2, msg) => text2 + separator + msg);
+        return errors.map((e) => `${dataVar}${e.instancePath} ${e.message}`).reduce((text, msg) => text + separator + msg);
       }
       $dataMetaSchema(metaSchema, keywordsJsonPointers) {
         const rules2 = this.RULES.all;
@@ -59552,7 +59564,7 @@ var init_user_schema = __esm({
       (source) => {
         const pattern2 = compilePattern(source);
         if ("why" in pattern2) throw new Error(`${source} is no pattern: ${pattern2.why}`);
-        return { test: (text2) => pattern2.matches(text2), toString: () => source };
+        return { test: (text) => pattern2.matches(text), toString: () => source };
       },
       { code: "linearTime" }
     );
@@ -59919,17 +59931,17 @@ function layoutWords2(layout) {
       return `in ${layout.copies} copies`;
   }
 }
-var volumeSubject, serverSubject, systemSubject, byText, sorted, listed, filled;
+var volumeSubject, serverSubject, systemSubject, sorted, listed, filled;
 var init_words = __esm({
   "src/runbook/words.ts"() {
     "use strict";
+    init_order();
     volumeSubject = (name) => ({ kind: "volume", name });
     serverSubject = (name) => ({ kind: "server", name });
     systemSubject = ({ name }) => ({ kind: "file-system", name });
-    byText = (a, b) => a < b ? -1 : a > b ? 1 : 0;
     sorted = (names) => [...new Set(names)].sort(byText);
     listed = (names) => names.length < 2 ? names.join("") : `${names.slice(0, -1).join(", ")} and ${names.at(-1)}`;
-    filled = (text2, words) => text2.replace(
+    filled = (text, words) => text.replace(
       /\{(\w+)\}/g,
       (whole, name) => Object.hasOwn(words, name) ? words[name] ?? "" : whole
     );
@@ -60121,6 +60133,7 @@ var isRootOf, inOrder3;
 var init_mounts = __esm({
   "src/runbook/mounts.ts"() {
     "use strict";
+    init_order();
     init_sides();
     init_words();
     isRootOf = ({ sides }, { mount, on }, server) => mount === "/" && on.kind === "volume" && sides.bootBefore(server) === sides.headCarrierName(on);
@@ -62158,7 +62171,7 @@ function standAgain(before, estate2, policy, on) {
     const edits2 = before === void 0 ? [] : cameOrWent(before, standing2.value);
     return found({ standing: standing2.value, edits: edits2 });
   }
-  const { usage: measured, ...rest } = before.view;
+  const { usage: measured2, ...rest } = before.view;
   const view = {
     ...rest,
     on,
@@ -62176,7 +62189,7 @@ function standAgain(before, estate2, policy, on) {
       continue;
     }
     entries.set(entry.name, standing2);
-    const look2 = changing(entry, estate2, on !== before.view.on, measured !== policy.usage);
+    const look2 = changing(entry, estate2, on !== before.view.on, measured2 !== policy.usage);
     if (look2 === void 0) continue;
     const again = recheck(entry, standing2, { ...view, look: look2 }, new Set(sightKeys(look2)), violationKey);
     for (const edit of again.edits) if (edit.was === void 0 || edit.now === void 0) edits.push(edit);
@@ -62431,8 +62444,7 @@ function weigh(before, base, head, options) {
   });
 }
 function together(...lists) {
-  const key = ({ place, message }) => `${place?.file}:${place?.line}:${place?.column} ${message}`;
-  return [...new Map(lists.flat().map((problem) => [key(problem), problem])).values()];
+  return [...new Map(lists.flat().map((problem) => [problemKey(problem), problem])).values()];
 }
 function priceAtOwn(head, policy, after, on) {
   const list = listInForce(head.policy.priceLists, on);
@@ -62510,7 +62522,7 @@ function carriedOver({ policy, entries }, touched, waivers2, on, failOn) {
 }
 function carriedOn(violation, comparison) {
   const { subject, facet, excess } = violation;
-  const follow2 = (text2) => retied(text2, (each) => renamed(each, comparison));
+  const follow2 = (text) => retied(text, (each) => renamed(each, comparison));
   return {
     ...violation,
     subject: renamed(subject, comparison),
@@ -62619,7 +62631,7 @@ function propose(standing, base, head, comparison, options) {
   if (!weighed.ok) return { verdict: "not judged", reasons: notJudged(weighed.problems, options.on).reasons };
   return verdictOf({ ...weighed.value, comparison });
 }
-var things, waiverFor, worseOrEqual, stateOrder, text, worstFirst;
+var things, waiverFor, worseOrEqual, stateOrder, worstFirst;
 var init_judge = __esm({
   "src/policy/judge.ts"() {
     "use strict";
@@ -62631,6 +62643,7 @@ var init_judge = __esm({
     init_delta();
     init_money();
     init_price_list();
+    init_order();
     init_problem();
     init_max_monthly_spend();
     init_registry();
@@ -62645,8 +62658,7 @@ var init_judge = __esm({
     waiverFor = (waivers2, rule, subject, on) => waivers2.find((waiver) => holdsOn2(waiver, on) && isFor(waiver, rule, subject));
     worseOrEqual = (a, b) => levels.indexOf(a) <= levels.indexOf(b);
     stateOrder = ["new", "updated", "unchanged", "absent"];
-    text = (a, b) => a < b ? -1 : a > b ? 1 : 0;
-    worstFirst = (a, b) => Number(b.fails) - Number(a.fails) || Number(a.baselineState === "absent") - Number(b.baselineState === "absent") || levels.indexOf(a.level) - levels.indexOf(b.level) || stateOrder.indexOf(a.baselineState) - stateOrder.indexOf(b.baselineState) || text(a.entry, b.entry) || text(subjectKey(a.subject), subjectKey(b.subject)) || text(a.facet ?? "", b.facet ?? "");
+    worstFirst = (a, b) => Number(b.fails) - Number(a.fails) || Number(a.baselineState === "absent") - Number(b.baselineState === "absent") || levels.indexOf(a.level) - levels.indexOf(b.level) || stateOrder.indexOf(a.baselineState) - stateOrder.indexOf(b.baselineState) || byText(a.entry, b.entry) || byText(subjectKey(a.subject), subjectKey(b.subject)) || byText(a.facet ?? "", b.facet ?? "");
   }
 });
 
@@ -62729,9 +62741,9 @@ function parameterProblems(entry, path, document) {
 function shippedPack(name) {
   const known2 = readShipped.get(name);
   if (known2 !== void 0) return known2;
-  const text2 = Object.hasOwn(shippedPacks, name) ? shippedPacks[name] : void 0;
-  if (text2 === void 0) return void 0;
-  const document = readDocument(text2, `shipped pack ${name}`);
+  const text = Object.hasOwn(shippedPacks, name) ? shippedPacks[name] : void 0;
+  if (text === void 0) return void 0;
+  const document = readDocument(text, `shipped pack ${name}`);
   const pack = document.ok ? readRulePack(document.value) : document;
   if (!pack.ok) throw new Error(`the shipped pack ${name} does not read: ${pack.problems[0]?.message}`);
   readShipped.set(name, pack.value);
@@ -62811,9 +62823,9 @@ async function summarise(tree, files) {
 async function parse3(tree, file, reader) {
   const content = await tree.read(file);
   if (!content.ok) return content;
-  const text2 = decodeText(content.value, file.path);
-  if (!text2.ok) return text2;
-  const document = readDocument(text2.value, file.path);
+  const text = decodeText(content.value, file.path);
+  if (!text.ok) return text;
+  const document = readDocument(text.value, file.path);
   return document.ok ? reader(document.value) : document;
 }
 async function readRevision(tree, parsed2) {
@@ -62841,8 +62853,8 @@ async function linesOf(tree, paths) {
   const read = await Promise.all(
     files.filter(({ path }) => paths.has(path)).map(async (file) => {
       const content = await tree.read(file);
-      const text2 = content.ok ? decodeText(content.value, file.path) : content;
-      return text2.ok ? [[file.path, text2.value.split(/\r?\n/)]] : [];
+      const text = content.ok ? decodeText(content.value, file.path) : content;
+      return text.ok ? [[file.path, text.value.split(/\r?\n/)]] : [];
     })
   );
   return new Map(read.flat());
@@ -62992,15 +63004,15 @@ async function judgeTrees(base, head, parsed2, options) {
   if (judgement.verdict !== "not judged" || judgement.problems.every(({ place }) => place === void 0))
     return judgement;
   const known2 = problemsOfBoth(onBase2, onHead2, options.on);
-  const keys = new Set(known2.map(keyOf));
-  return told([...known2, ...judgement.problems.filter((problem) => !keys.has(keyOf(problem)))]);
+  const keys = new Set(known2.map(problemKey));
+  return told([...known2, ...judgement.problems.filter((problem) => !keys.has(problemKey(problem)))]);
 }
 function problemsOfBoth(base, head, on) {
   const onBase2 = [...base.problems, ...unpricedIn(base, head, on)].map(
     (problem) => ({ ...problem, revision: "base" })
   );
-  const known2 = new Set(onBase2.map(keyOf));
-  const onHead2 = [...head.problems, ...unpricedIn(head, base, on)].filter((problem) => !known2.has(keyOf(problem))).map((problem) => ({ ...problem, revision: "head" }));
+  const known2 = new Set(onBase2.map(problemKey));
+  const onHead2 = [...head.problems, ...unpricedIn(head, base, on)].filter((problem) => !known2.has(problemKey(problem))).map((problem) => ({ ...problem, revision: "head" }));
   return [...onHead2, ...onBase2];
 }
 function unpricedIn({ revision, hasPriceLists }, other, on) {
@@ -63013,7 +63025,7 @@ function unpricedIn({ revision, hasPriceLists }, other, on) {
   const cost = priceEstate(revision.estate, list, policy.settings, on);
   return cost.ok ? [] : cost.problems;
 }
-var ParsedFiles, isYaml, isCsv, anyAsksForUse, within2, bareSettings, inPart, usages2, keyOf;
+var ParsedFiles, isYaml, isCsv, anyAsksForUse, within2, bareSettings, inPart, usages2;
 var init_revision = __esm({
   "src/policy/revision.ts"() {
     "use strict";
@@ -63073,7 +63085,6 @@ var init_revision = __esm({
       advice: `${problem.advice} It may stand in a file that does not read; mend that first.`
     });
     usages2 = /* @__PURE__ */ new WeakMap();
-    keyOf = ({ place, message }) => `${place?.file}:${place?.line}:${place?.column} ${message}`;
   }
 });
 
@@ -63240,7 +63251,7 @@ var init_object_store = __esm({
     init_problem();
     largestFile = 8 * 1024 * 1024;
     objectId = /^(?:[0-9a-f]{40}|[0-9a-f]{64})$/;
-    isObjectId = (text2) => objectId.test(text2);
+    isObjectId = (text) => objectId.test(text);
     missingObject = (what) => ({
       message: `${what} is not in this clone, which was made without all of its objects`,
       advice: "Fetch all of them with `git fetch --refetch --no-filter origin`; in CI, check out without a filter."
@@ -63490,7 +63501,7 @@ var init_json_text = __esm({
   "src/report/json-text.ts"() {
     "use strict";
     unseen = /(?!\n)[\p{Cc}\p{Cf}\p{Zl}\p{Zp}\p{Cs}\p{Default_Ignorable_Code_Point}]/gu;
-    unit = (text2, index) => `\\u${text2.charCodeAt(index).toString(16).padStart(4, "0")}`;
+    unit = (text, index) => `\\u${text.charCodeAt(index).toString(16).padStart(4, "0")}`;
     spelt = (character) => Array.from({ length: character.length }, (_, index) => unit(character, index)).join("");
     jsonText = (value) => `${seen(JSON.stringify(value, void 0, 2))}
 `;
@@ -63499,13 +63510,13 @@ var init_json_text = __esm({
 });
 
 // src/report/escape.ts
-function clipped(text2, most) {
-  const characters = [...visible(text2.length > most * 2 ? text2.slice(0, most * 2) : text2)];
-  const whole = characters.length <= most && text2.length <= most * 2;
+function clipped(text, most) {
+  const characters = [...visible(text.length > most * 2 ? text.slice(0, most * 2) : text)];
+  const whole = characters.length <= most && text.length <= most * 2;
   return whole ? characters.join("") : `${characters.slice(0, most - 1).join("")}…`;
 }
-function markdownText(text2, place = "line") {
-  const shown4 = visible(text2);
+function markdownText(text, place = "line") {
+  const shown4 = visible(text);
   if (shown4 === "" || spacesCount.test(shown4)) return markdownCode(shown4, place);
   return shown4.split(" ").map((word, index) => markdownWord(word, index === 0, place)).join(" ");
 }
@@ -63514,15 +63525,15 @@ function markdownWord(word, first, place) {
   const [, before = "", core = word, after = ""] = around.exec(word) ?? [];
   return core === "" ? markdownCode(word, place) : `${before}${markdownCode(core, place)}${after}`;
 }
-function markdownAdvice(text2) {
-  const shown4 = visible(text2);
+function markdownAdvice(text) {
+  const shown4 = visible(text);
   if (shown4 === "" || spacesCount.test(shown4)) return markdownCode(shown4);
   return [...shown4.matchAll(adviceWord)].map(
     ([word, before = "", code, after = ""], index) => code === void 0 ? markdownWord(word, index === 0, "line") : `${before}${markdownCode(code)}${after}`
   ).join(" ");
 }
-function markdownCode(text2, place = "line") {
-  const shown4 = visible(text2);
+function markdownCode(text, place = "line") {
+  const shown4 = visible(text);
   if (shown4 === "") return "";
   const runs = new Set([...shown4.matchAll(/`+/g)].map(([run]) => run.length));
   let length = 1;
@@ -63547,7 +63558,7 @@ var init_escape = __esm({
     unseen2 = new RegExp("[\\p{Cc}\\p{Cf}\\p{Zl}\\p{Zp}\\p{Cs}\\p{Default_Ignorable_Code_Point}]|(?! )\\p{Zs}", "gu");
     shortNames = { "\n": "\\n", "\r": "\\r", "	": "\\t" };
     spelt2 = (character) => shortNames[character] ?? `\\u{${(character.codePointAt(0) ?? 0).toString(16).toUpperCase()}}`;
-    visible = (text2) => text2.replace(unseen2, spelt2).replace(/(?<=:):/g, "\\u{3A}").replace(/(?<=#)#(?=\[)/g, "\\u{23}");
+    visible = (text) => text.replace(unseen2, spelt2).replace(/(?<=:):/g, "\\u{3A}").replace(/(?<=#)#(?=\[)/g, "\\u{23}");
     plainWord = /^\(?(?:[\p{L}\p{N}][\p{L}\p{M}\p{N}]*(?:[-'’][\p{L}\p{N}][\p{L}\p{M}\p{N}]*)*|[-+]?≈?\d[\d,]*(?:\.\d+)?|%|=)\)?[.,;:]?\)?$/u;
     reference = /^\W*(?:gh-\d+|[0-9a-f]{7,40})\W*$/i;
     opensBlock = /^(?:\d{1,9}[.)]+|=)$/;
@@ -63724,7 +63735,7 @@ var init_sarif = __esm({
     init_fingerprint();
     init_json_text();
     root = "%SRCROOT%";
-    messageText = (text2) => visible(text2).replaceAll("](", "]\\u{28}").replaceAll(/[{}]/g, "$&$&");
+    messageText = (text) => visible(text).replaceAll("](", "]\\u{28}").replaceAll(/[{}]/g, "$&$&");
     messageMarkdown = (markdown) => markdown.replaceAll(/[{}]/g, "$&$&");
     suppressionOf = (waiver) => ({
       kind: "external",
@@ -68835,8 +68846,8 @@ var require_ElementImpl = __commonJS({
       }
       /** @inheritdoc */
       insertAdjacentText(where, data) {
-        const text2 = (0, algorithm_1.create_text)(this._nodeDocument, data);
-        (0, algorithm_1.element_insertAdjacent)(this, where, text2);
+        const text = (0, algorithm_1.create_text)(this._nodeDocument, data);
+        (0, algorithm_1.element_insertAdjacent)(this, where, text);
       }
       /**
        * Returns the qualified name.
@@ -69260,11 +69271,11 @@ var require_TextImpl = __commonJS({
       }
       /** @inheritdoc */
       get wholeText() {
-        let text2 = "";
+        let text = "";
         for (const node of (0, algorithm_1.text_contiguousTextNodes)(this, true)) {
-          text2 = text2 + node._data;
+          text = text + node._data;
         }
-        return text2;
+        return text;
       }
       /** @inheritdoc */
       splitText(offset) {
@@ -74247,8 +74258,8 @@ var require_ParentNodeAlgorithm = __commonJS({
       for (let i = 0; i < nodes.length; i++) {
         const item = nodes[i];
         if ((0, util_1.isString)(item)) {
-          const text2 = (0, CreateAlgorithm_1.create_text)(document, item);
-          nodes[i] = text2;
+          const text = (0, CreateAlgorithm_1.create_text)(document, item);
+          nodes[i] = text;
         }
       }
       if (nodes.length === 1) {
@@ -74347,10 +74358,10 @@ var require_TextAlgorithm = __commonJS({
     }
     function text_descendantTextContent(node) {
       let contents = "";
-      let text2 = (0, TreeAlgorithm_1.tree_getFirstDescendantNode)(node, false, false, (e) => util_1.Guard.isTextNode(e));
-      while (text2 !== null) {
-        contents += text2._data;
-        text2 = (0, TreeAlgorithm_1.tree_getNextDescendantNode)(node, text2, false, false, (e) => util_1.Guard.isTextNode(e));
+      let text = (0, TreeAlgorithm_1.tree_getFirstDescendantNode)(node, false, false, (e) => util_1.Guard.isTextNode(e));
+      while (text !== null) {
+        contents += text._data;
+        text = (0, TreeAlgorithm_1.tree_getNextDescendantNode)(node, text, false, false, (e) => util_1.Guard.isTextNode(e));
       }
       return contents;
     }
@@ -77663,11 +77674,11 @@ var require_XMLParserImpl = __commonJS({
               context.appendChild(doc.createProcessingInstruction(pi.target, pi.data));
               break;
             case interfaces_1.TokenType.Text:
-              const text2 = token;
-              if (!(0, algorithm_1.xml_isLegalChar)(text2.data)) {
+              const text = token;
+              if (!(0, algorithm_1.xml_isLegalChar)(text.data)) {
                 throw new Error("Text data contains invalid characters.");
               }
-              context.appendChild(doc.createTextNode(this._decodeText(text2.data)));
+              context.appendChild(doc.createTextNode(this._decodeText(text.data)));
               break;
             case interfaces_1.TokenType.Element:
               const element = token;
@@ -77752,16 +77763,16 @@ var require_XMLParserImpl = __commonJS({
        *
        * @param text - text value to serialize
        */
-      _decodeText(text2) {
-        return text2 == null ? text2 : text2.replace(/&lt;/g, "<").replace(/&gt;/g, ">").replace(/&amp;/g, "&");
+      _decodeText(text) {
+        return text == null ? text : text.replace(/&lt;/g, "<").replace(/&gt;/g, ">").replace(/&amp;/g, "&");
       }
       /**
        * Decodes serialized attribute value.
        *
        * @param text - attribute value to serialize
        */
-      _decodeAttributeValue(text2) {
-        return text2 == null ? text2 : text2.replace(/&lt;/g, "<").replace(/&gt;/g, ">").replace(/&amp;/g, "&");
+      _decodeAttributeValue(text) {
+        return text == null ? text : text.replace(/&lt;/g, "<").replace(/&gt;/g, ">").replace(/&amp;/g, "&");
       }
     };
     exports.XMLParserImpl = XMLParserImpl;
@@ -78506,18 +78517,18 @@ var require_BaseReader = __commonJS({
        *
        * @param text - text value to serialize
        */
-      _decodeText(text2) {
-        if (text2 == null)
-          return text2;
-        return text2.replace(/&(quot|amp|apos|lt|gt);/g, (_match, tag2) => _BaseReader._entityTable[tag2]).replace(/&#(?:x([a-fA-F0-9]+)|([0-9]+));/g, (_match, hexStr, numStr) => String.fromCodePoint(parseInt(hexStr || numStr, hexStr ? 16 : 10)));
+      _decodeText(text) {
+        if (text == null)
+          return text;
+        return text.replace(/&(quot|amp|apos|lt|gt);/g, (_match, tag2) => _BaseReader._entityTable[tag2]).replace(/&#(?:x([a-fA-F0-9]+)|([0-9]+));/g, (_match, hexStr, numStr) => String.fromCodePoint(parseInt(hexStr || numStr, hexStr ? 16 : 10)));
       }
       /**
        * Decodes serialized attribute value.
        *
        * @param text - attribute value to serialize
        */
-      _decodeAttributeValue(text2) {
-        return this._decodeText(text2);
+      _decodeAttributeValue(text) {
+        return this._decodeText(text);
       }
       /**
        * Main parser function which parses the given object and returns an XMLBuilder.
@@ -78678,8 +78689,8 @@ var require_XMLReader = __commonJS({
             case interfaces_1.TokenType.Text:
               if (context.node.nodeType === interfaces_2.NodeType.Document)
                 break;
-              const text2 = token;
-              context = this.text(context, this._decodeText(this.sanitize(text2.data))) || context;
+              const text = token;
+              context = this.text(context, this._decodeText(this.sanitize(text.data))) || context;
               break;
             case interfaces_1.TokenType.Element:
               const element = token;
@@ -83958,11 +83969,11 @@ var init_junit = __esm({
     import_xmlbuilder2 = __toESM(require_lib4(), 1);
     init_money();
     init_escape();
-    xmlText = (text2) => visible(text2).replaceAll(
+    xmlText = (text) => visible(text).replaceAll(
       /[\ufffe\uffff]/g,
       (character) => `\\u{${character.charCodeAt(0).toString(16).toUpperCase()}}`
     );
-    literal = (text2) => xmlText(text2).replaceAll("&", "&amp;");
+    literal = (text) => xmlText(text).replaceAll("&", "&amp;");
     lines = (...parts) => parts.map(literal).join("\n");
     whereOf2 = ({ place }) => place === void 0 ? "the revisions" : `${place.file}:${place.line}:${place.column}`;
     isWaived = ({ fails, waiver }) => !fails && waiver !== void 0;
@@ -84075,11 +84086,11 @@ var init_history = __esm({
             this.#raw = void 0;
             continue;
           }
-          const text2 = piece.toString("latin1").trim();
-          if (text2.startsWith(":")) this.#raw = text2.slice(1);
+          const text = piece.toString("latin1").trim();
+          if (text.startsWith(":")) this.#raw = text.slice(1);
           else {
             done.push(...this.finish());
-            this.#id = text2;
+            this.#id = text;
           }
         }
         return done;
@@ -84727,7 +84738,7 @@ async function* auditRecords(repository, options) {
     const day = dayOfCommit(entry.commit);
     if (day < since || day > until) replay.pass(entry);
     else {
-      const key = keyOf2(entry, previous, options);
+      const key = keyOf(entry, previous, options);
       const known2 = await store?.get(key);
       const record = known2 === void 0 ? await judged(replay, entry) : found(known2);
       if (!record.ok) return yield record;
@@ -84746,7 +84757,7 @@ async function judged(replay, entry) {
   if (!replayed.ok) return replayed;
   return found(replayed.value === void 0 ? null : recordOf(replayed.value));
 }
-var keyOf2, fetchAdvice, isLasting;
+var keyOf, fetchAdvice, isLasting;
 var init_audit = __esm({
   "src/audit/audit.ts"() {
     "use strict";
@@ -84755,7 +84766,7 @@ var init_audit = __esm({
     init_record();
     init_replay();
     init_walk();
-    keyOf2 = ({ commit, cutShort: cutShort2 }, previous, { failOn, tried }) => JSON.stringify([
+    keyOf = ({ commit, cutShort: cutShort2 }, previous, { failOn, tried }) => JSON.stringify([
       commit.id,
       commit.parents[0] ?? null,
       previous ?? null,
@@ -85126,8 +85137,8 @@ var Summary = class {
    *
    * @returns {Summary} summary instance
    */
-  addRaw(text2, addEOL = false) {
-    this._buffer += text2;
+  addRaw(text, addEOL = false) {
+    this._buffer += text;
     return addEOL ? this.addEOL() : this;
   }
   /**
@@ -85223,10 +85234,10 @@ var Summary = class {
    *
    * @returns {Summary} summary instance
    */
-  addHeading(text2, level) {
+  addHeading(text, level) {
     const tag2 = `h${level}`;
     const allowedTag = ["h1", "h2", "h3", "h4", "h5", "h6"].includes(tag2) ? tag2 : "h1";
-    const element = this.wrap(allowedTag, text2);
+    const element = this.wrap(allowedTag, text);
     return this.addRaw(element).addEOL();
   }
   /**
@@ -85255,9 +85266,9 @@ var Summary = class {
    *
    * @returns {Summary} summary instance
    */
-  addQuote(text2, cite) {
+  addQuote(text, cite) {
     const attrs = Object.assign({}, cite && { cite });
-    const element = this.wrap("blockquote", text2, attrs);
+    const element = this.wrap("blockquote", text, attrs);
     return this.addRaw(element).addEOL();
   }
   /**
@@ -85268,8 +85279,8 @@ var Summary = class {
    *
    * @returns {Summary} summary instance
    */
-  addLink(text2, href) {
-    const element = this.wrap("a", text2, { href });
+  addLink(text, href) {
+    const element = this.wrap("a", text, { href });
     return this.addRaw(element).addEOL();
   }
 };
@@ -85349,10 +85360,10 @@ function dayOfTime(time) {
   const parsed2 = Date.parse(time);
   return Number.isNaN(parsed2) ? time : new Date(parsed2).toISOString().slice(0, 10);
 }
-async function writeReport(path, text2) {
+async function writeReport(path, text) {
   try {
     await mkdir2(dirname(path), { recursive: true });
-    await writeFile2(path, text2);
+    await writeFile2(path, text);
     return void 0;
   } catch (error2) {
     return {
@@ -86036,10 +86047,10 @@ var segmentsOf = (source) => [...graphemes.segment(source)].map(({ segment }) =>
 function cellsOf(segments) {
   let at5 = 0;
   return segments.map((segment, index) => {
-    const text2 = segment === "	" ? " ".repeat(tabStop - at5 % tabStop) : visibleBetween(segments[index - 1], segment, segments[index + 1]);
-    const width = stringWidth(text2);
+    const text = segment === "	" ? " ".repeat(tabStop - at5 % tabStop) : visibleBetween(segments[index - 1], segment, segments[index + 1]);
+    const width = stringWidth(text);
     at5 += width;
-    return { text: text2, width };
+    return { text, width };
   });
 }
 function visibleBetween(before = "", segment, after = "") {
@@ -86049,7 +86060,7 @@ function visibleBetween(before = "", segment, after = "") {
   return shown4.slice(visible(last).length, shown4.length - next.length);
 }
 var widthOf = (cells) => cells.reduce((sum2, { width }) => sum2 + width, 0);
-var textOf = (cells) => cells.map(({ text: text2 }) => text2).join("");
+var textOf = (cells) => cells.map(({ text }) => text).join("");
 function pointedAt(excerpt, column, width) {
   const source = excerpt.replace(/[\r\n]+$/, "");
   const index = startOfCharacter(source, Math.min(Math.max(0, column - 1), source.length));
@@ -86116,17 +86127,17 @@ function stacked(columns2, [first = "", ...cells], width) {
   ];
 }
 var graphemes2 = new Intl.Segmenter("en", { granularity: "grapheme" });
-var isPlainAscii = (text2) => /^[ -~]*$/.test(text2);
+var isPlainAscii = (text) => /^[ -~]*$/.test(text);
 var partLength = 500;
-function partsOf(text2) {
-  if (text2.length <= partLength) return [text2];
+function partsOf(text) {
+  if (text.length <= partLength) return [text];
   const parts = [];
-  for (let start2 = 0; start2 < text2.length; start2 += partLength)
-    parts.push(text2.slice(start2, start2 + partLength));
+  for (let start2 = 0; start2 < text.length; start2 += partLength)
+    parts.push(text.slice(start2, start2 + partLength));
   return parts;
 }
-var widthOf2 = (text2) => isPlainAscii(text2) ? text2.length : partsOf(text2).reduce((sum2, part) => sum2 + stringWidth(part), 0);
-function wrapped(text2, width) {
+var widthOf2 = (text) => isPlainAscii(text) ? text.length : partsOf(text).reduce((sum2, part) => sum2 + stringWidth(part), 0);
+function wrapped(text, width) {
   const most = Math.max(8, width);
   const lines2 = [];
   let line3 = [];
@@ -86136,7 +86147,7 @@ function wrapped(text2, width) {
     line3 = [];
     used = 0;
   };
-  for (const word of text2.split(" ")) {
+  for (const word of text.split(" ")) {
     const wide = widthOf2(word);
     if (line3.length > 0 && used + 1 + wide > most) finish();
     if (wide <= most) {
@@ -86174,9 +86185,9 @@ function pieces2(word, most) {
   }
   return [...found2, piece];
 }
-function hung(lead, text2, width) {
+function hung(lead, text, width) {
   const indent = widthOf2(lead);
-  return wrapped(text2, width - indent).map(
+  return wrapped(text, width - indent).map(
     (line3, index) => `${index === 0 ? lead : " ".repeat(indent)}${line3}`.trimEnd()
   );
 }
@@ -86199,8 +86210,8 @@ var sgr = {
 };
 var narrowest = 20;
 var atLeast2 = ({ width, colour }) => ({ width: Math.max(narrowest, width), colour });
-var paint = (text2, style, { colour }) => colour && text2 !== "" ? `${sgr[style][0]}${text2}${sgr[style][1]}` : text2;
-var accent = (text2, tone, screen) => tone === "plain" ? text2 : paint(text2, tone, screen);
+var paint = (text, style, { colour }) => colour && text !== "" ? `${sgr[style][0]}${text}${sgr[style][1]}` : text;
+var accent = (text, tone, screen) => tone === "plain" ? text : paint(text, tone, screen);
 var drawHeadline = (headline, tone, screen) => wrapped(visible(headline), screen.width).map((line3) => paint(accent(line3, tone, screen), "bold", screen));
 function drawFields(fields, indent, screen) {
   const widest = Math.max(0, ...fields.map(({ label }) => label.length));
@@ -86237,9 +86248,9 @@ function drawBlock(block, screen) {
       return textTable(block.table, screen.width - 2).map((line3) => `  ${line3}`);
   }
 }
-function drawEntry({ lead, text: text2, excerpt, fields }, screen) {
+function drawEntry({ lead, text, excerpt, fields }, screen) {
   const word = lead === void 0 ? "" : `${lead.word}  `;
-  const [first = "", ...others] = hung(`  ${word}`, visible(text2), screen.width);
+  const [first = "", ...others] = hung(`  ${word}`, visible(text), screen.width);
   const head = lead === void 0 ? first : `  ${accent(lead.word, lead.tone, screen)}${first.slice(2 + lead.word.length)}`;
   return [
     head,
@@ -86266,7 +86277,6 @@ init_problem();
 init_rule();
 
 // src/report/amounts.ts
-init_size();
 init_money();
 init_rule();
 var showAmount = (amount, currency) => `${showMoney(amount, currency)} ${currency}`;
@@ -86286,17 +86296,7 @@ function showLeft(limit, spent, currency) {
   const shown4 = isUnseen(amount, currency) ? `under ${leastShown(currency)}` : showAmount(amount, currency);
   return over3 ? `over by ${shown4}` : `${shown4} left`;
 }
-function showMeasure(measure, amount) {
-  if (amount < 0n) return `${showMeasure(measure, -amount)} short`;
-  switch (measure) {
-    case "bytes":
-      return showSize(bytes(amount));
-    case "volumes":
-      return counted(amount, "volume");
-    case "slots":
-      return counted(amount, "slot");
-  }
-}
+var showMeasure = (measure, amount) => amount < 0n ? `${measured(measure, -amount)} short` : measured(measure, amount);
 function showShare({ capacity, free }) {
   if (capacity === 0n) return "none";
   const tenths = free * 1000n / capacity;
@@ -86331,9 +86331,9 @@ function openingWords(verdict, runbook, cautioned) {
     ] : [],
     ...!cautioned && runbook.some((step) => step.cautions.includes(cautions)) ? [`The cautions, for the steps that name them: ${cautions}`] : []
   ];
-  return sentences.map((text2) => ({ kind: "sentence", text: text2 }));
+  return sentences.map((text) => ({ kind: "sentence", text }));
 }
-var line = (label, text2) => ({ label, form: "text", text: text2 });
+var line = (label, text) => ({ label, form: "text", text });
 function stepEntries(runbook) {
   const saidAt = /* @__PURE__ */ new Map();
   return runbook.map((step) => {
@@ -86356,7 +86356,7 @@ function stepEntries(runbook) {
   });
 }
 var moreFields = (step) => [
-  ...step.cautions.map((text2) => line("caution", text2 === cautions ? "See the cautions above." : text2)),
+  ...step.cautions.map((text) => line("caution", text === cautions ? "See the cautions above." : text)),
   ...step.examples.map(
     ({ command, source }) => ({ label: "example", form: "example", command, source })
   )
@@ -86405,8 +86405,8 @@ function spoken2(judgement) {
       return spokenNotJudged(judgement);
   }
 }
-var sentence = (text2) => ({ kind: "sentence", text: text2 });
-var line2 = (label, text2) => ({ label, form: "text", text: text2 });
+var sentence = (text) => ({ kind: "sentence", text });
+var line2 = (label, text) => ({ label, form: "text", text });
 var at3 = (place, note = "") => ({ label: "at", form: "place", place, note });
 var atRevision = (place) => at3(place, place.revision === "base" ? "on main" : "");
 var shortCommit = (commit) => /^[0-9a-f]{40,64}$/.test(commit) ? commit.slice(0, 12) : commit === "worktree" ? "the work tree" : commit;
@@ -86877,7 +86877,7 @@ function reportMarkdown(judgement, { limit, fullReport } = {}) {
   if (limit === void 0 || bytesOf(whole) <= limit) return whole;
   return cut(judgement, head, parts, limit, pointer(fullReport));
 }
-var bytesOf = (text2) => Buffer.byteLength(text2);
+var bytesOf = (text) => Buffer.byteLength(text);
 var sectionParts = ({ title, blocks }) => ({
   title: `### ${markdownText(title)}`,
   name: clipped(title, 60),
@@ -86911,12 +86911,12 @@ function fieldText2(field) {
     }
   }
 }
-function entryItem({ lead, text: text2, excerpt, fields }) {
-  const said = `- ${lead === void 0 ? "" : `**${lead.word}** `}${markdownText(text2)}`;
+function entryItem({ lead, text, excerpt, fields }) {
+  const said = `- ${lead === void 0 ? "" : `**${lead.word}** `}${markdownText(text)}`;
   const source = excerpt === void 0 ? [] : [indented(markdownBlock(excerptLines(excerpt.source, excerpt.place, excerptWidth)))];
   return [said, ...source, ...fields.map((field) => `  - ${field.label}: ${fieldText2(field)}`)].join("\n");
 }
-var indented = (text2) => text2.replace(/^/gm, "  ");
+var indented = (text) => text.replace(/^/gm, "  ");
 function pointer(fullReport) {
   if (fullReport === void 0) return "`ullage gate --format markdown` prints the whole report.";
   return /^https:\/\/[\w.~:/?#@!$&'*+,;=%-]+$/.test(fullReport) ? `[The whole report](<${fullReport}>)` : `The whole report is in ${markdownCode(fullReport)}.`;
@@ -86975,7 +86975,7 @@ ${fullReport}
     `## ${judgement.verdict}
 `
   ];
-  return texts.find((text2) => bytesOf(text2) <= limit) ?? judgement.verdict;
+  return texts.find((text) => bytesOf(text) <= limit) ?? judgement.verdict;
 }
 
 // src/report/text.ts
@@ -87049,6 +87049,9 @@ async function judgedRevisions({ base, head, headCommit, headTree, baseCommit },
   return { headCommit, headTree, baseCommit, policyFiles: files };
 }
 
+// src/cli/repository.ts
+init_revision();
+
 // src/read/git.ts
 import { rmSync } from "node:fs";
 import { mkdtemp, readFile, realpath, stat as stat2, writeFile as writeFile3 } from "node:fs/promises";
@@ -87101,10 +87104,10 @@ function signatureOf(line3, decode) {
   const offset = (Number(hours) * 60 + Number(minutes)) * (sign3 === "-" ? -1 : 1);
   const local = new Date((Number(seconds) + offset * 60) * 1e3);
   if (Number(hours) > 23 || Number(minutes) > 59 || !/^[0-9]{4}-/.test(isoOr(local))) return void 0;
-  const text2 = (part) => decode(Buffer.from(part, "latin1"));
+  const text = (part) => decode(Buffer.from(part, "latin1"));
   return {
-    name: text2(name),
-    email: text2(email),
+    name: text(name),
+    email: text(email),
     date: `${isoOr(local).slice(0, 19)}${offset === 0 ? "Z" : `${sign3}${hours}:${minutes}`}`
   };
 }
@@ -88235,12 +88238,12 @@ var RequestFailed = class extends Error {
 var attempts = 3;
 var longestWait = 6e4;
 var requestTimeout = 15e3;
-async function writeComment(api, pullRequest, text2) {
+async function writeComment(api, pullRequest, text) {
   const wait = api.wait ?? sleep;
   for (let attempt = 1; ; attempt += 1) {
     try {
       return await write(api, pullRequest, `${marker}
-${text2}`);
+${text}`);
     } catch (error2) {
       if (!(error2 instanceof RequestFailed)) throw error2;
       const { retryAfter, message } = error2;
@@ -88322,7 +88325,7 @@ function propertyOf(value, key) {
 }
 async function request(api, method, url, body) {
   let response;
-  let text2;
+  let text;
   try {
     response = await fetch(url, {
       method,
@@ -88336,19 +88339,19 @@ async function request(api, method, url, body) {
       ...body === void 0 ? {} : { body: JSON.stringify(body) },
       signal: AbortSignal.timeout(requestTimeout)
     });
-    text2 = await response.text();
+    text = await response.text();
   } catch (error2) {
     const cause = error2 instanceof Error && error2.cause instanceof Error ? error2.cause : error2;
     const reason = cause instanceof Error ? cause.message : String(cause);
     throw new RequestFailed(`the host cannot be reached (${clipped(reason, 200)})`, 0, 0);
   }
-  const answer = { status: response.status, headers: response.headers, body: parsed(text2) };
+  const answer = { status: response.status, headers: response.headers, body: parsed(text) };
   if (!response.ok) throw failed(method, answer);
   return answer;
 }
-function parsed(text2) {
+function parsed(text) {
   try {
-    return JSON.parse(text2);
+    return JSON.parse(text);
   } catch {
     return void 0;
   }
@@ -88386,11 +88389,11 @@ function readInputs(read) {
   const problems = [];
   const given = (name) => read(name) || void 0;
   const oneOf = (name, usual, others) => {
-    const text2 = given(name) ?? usual;
-    const known2 = [usual, ...others].find((each) => each === text2);
+    const text = given(name) ?? usual;
+    const known2 = [usual, ...others].find((each) => each === text);
     if (known2 === void 0) {
       problems.push({
-        message: `the input ${name} is ${JSON.stringify(text2)}`,
+        message: `the input ${name} is ${JSON.stringify(text)}`,
         advice: `Write ${[usual, ...others].map((each) => `\`${each}\``).join(" or ")}.`
       });
     }
@@ -88419,10 +88422,10 @@ function readInputs(read) {
   };
   return problems.length > 0 ? refused(...problems) : found(inputs);
 }
-function reportLines(text2) {
+function reportLines(text) {
   const reports = [];
   const problems = [];
-  const lines2 = text2.split("\n").map((each) => each.trim());
+  const lines2 = text.split("\n").map((each) => each.trim());
   for (const line3 of lines2.filter((each) => each !== "")) {
     const equals = line3.indexOf("=");
     const format = reportFormats.find((known2) => known2 === line3.slice(0, Math.max(0, equals)));

@@ -170,7 +170,3 @@ export function destroys(change: Change): boolean {
       return (change.before.layout.kind === 'striped') !== (change.after.layout.kind === 'striped');
   }
 }
-
-/** A file system that goes with its volume or group is one loss, not two: whether the change stands by itself. */
-export const isVolumeOrFileSystemChange = ({ subject }: Change): boolean =>
-  subject.kind === 'volume' || subject.kind === 'file-system';

@@ -16,6 +16,7 @@ import type {
   VolumeGroup,
 } from '../estate/estate.ts';
 import { mayDiffer } from '../estate/layered.ts';
+import { byText } from '../read/order.ts';
 import { type Change, changeKinds, onBase, onHead } from './change.ts';
 
 /** How names on the base carry over to the head, by kind: only those that a `formerly` renames. */
@@ -492,11 +493,9 @@ const kindOrder: readonly Subject['kind'][] = ['server', 'volume', 'volume-group
 /** By kind of subject, then its name, then as things come about: the same order whatever the files' order. */
 const inOrder = (a: Change, b: Change): number =>
   kindOrder.indexOf(a.subject.kind) - kindOrder.indexOf(b.subject.kind) ||
-  compareText(a.subject.name, b.subject.name) ||
+  byText(a.subject.name, b.subject.name) ||
   changeKinds.indexOf(a.kind) - changeKinds.indexOf(b.kind) ||
-  compareText(detail(a), detail(b));
-
-const compareText = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);
+  byText(detail(a), detail(b));
 
 function detail(change: Change): string {
   switch (change.kind) {

@@ -1,13 +1,13 @@
 /** `ullage cost`: what the estate costs a month, and why. */
 import type { Command } from 'commander';
-import { ParsedFiles, readRevision, withExcerpts } from '../policy/revision.ts';
+import { withExcerpts } from '../policy/revision.ts';
 import { costBy, type Grouping, groupings, priceEstate } from '../price/cost.ts';
 import { listInForce } from '../price/price-list.ts';
 import { found, refused } from '../read/problem.ts';
 import { type CostFormat, costFormats, reportCost } from '../report/cost.ts';
 import { reportProblems } from '../report/problems.ts';
-import { dayOf, type Finished, terminal } from './edge.ts';
-import { treeAt, withRepository } from './repository.ts';
+import { type Finished, terminal } from './edge.ts';
+import { shownOn, withRepository } from './repository.ts';
 
 interface CostFlags {
   readonly repo: string;
@@ -17,32 +17,24 @@ interface CostFlags {
   readonly format: CostFormat;
 }
 
-export async function runCost({ repo, at, by, now, format }: CostFlags): Promise<Finished> {
+export async function runCost(flags: CostFlags): Promise<Finished> {
+  const { repo, by, format } = flags;
   const priced = await withRepository(repo, async (repository) => {
-    const day = dayOf(now);
-    const tree = await treeAt(repository, at);
-    if (!day.ok || !tree.ok)
-      return refused(...(day.ok ? [] : day.problems), ...(tree.ok ? [] : tree.problems));
-    const revision = await readRevision(tree.value, new ParsedFiles());
-    if (!revision.ok) return revision;
-    const { estate, priceLists, settings } = revision.value;
-    if (settings === undefined) {
-      return refused({
-        message: 'there is no ullage.yaml at the top of the repository',
-        advice: '`ullage new` writes one to start from.',
-      });
-    }
-    const list = listInForce(priceLists, day.value);
+    const shown = await shownOn(repository, flags);
+    if (!shown.ok) return shown;
+    const { on, tree, settings, revision } = shown.value;
+    const { estate, priceLists } = revision;
+    const list = listInForce(priceLists, on);
     if (list === undefined) {
       return refused({
-        message: `no price list is in force on ${day.value}`,
+        message: `no price list is in force on ${on}`,
         advice: `Add one to ${settings.paths.prices}/.`,
       });
     }
-    const cost = priceEstate(estate, list, settings, day.value);
+    const cost = priceEstate(estate, list, settings, on);
     return cost.ok
       ? found({
-          on: day.value,
+          on,
           list,
           estate,
           settings,
@@ -50,7 +42,7 @@ export async function runCost({ repo, at, by, now, format }: CostFlags): Promise
           by,
           sums: costBy(cost.value, estate, by),
         })
-      : refused(...(await withExcerpts(cost.problems, () => tree.value)));
+      : refused(...(await withExcerpts(cost.problems, () => tree)));
   });
   if (!priced.ok)
     return {

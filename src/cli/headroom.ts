@@ -4,13 +4,13 @@ import { headroomOf } from '../capacity/headroom.ts';
 import { idleOf } from '../capacity/idle.ts';
 import { layersOf } from '../capacity/layers.ts';
 import { usageOf } from '../capacity/usage.ts';
-import { ParsedFiles, readRevision, readUses } from '../policy/revision.ts';
+import { readUses } from '../policy/revision.ts';
 import { listInForce } from '../price/price-list.ts';
-import { found, refused } from '../read/problem.ts';
+import { found } from '../read/problem.ts';
 import { type HeadroomFormat, headroomFormats, reportHeadroom } from '../report/headroom.ts';
 import { reportProblems } from '../report/problems.ts';
-import { dayOf, type Finished, terminal } from './edge.ts';
-import { treeAt, withRepository } from './repository.ts';
+import { type Finished, terminal } from './edge.ts';
+import { shownOn, withRepository } from './repository.ts';
 
 interface HeadroomFlags {
   readonly repo: string;
@@ -19,29 +19,19 @@ interface HeadroomFlags {
   readonly format: HeadroomFormat;
 }
 
-export async function runHeadroom({ repo, at, now, format }: HeadroomFlags): Promise<Finished> {
+export async function runHeadroom(flags: HeadroomFlags): Promise<Finished> {
+  const { repo, format } = flags;
   const overview = await withRepository(repo, async (repository) => {
-    const day = dayOf(now);
-    const tree = await treeAt(repository, at);
-    if (!day.ok || !tree.ok) {
-      return refused(...(day.ok ? [] : day.problems), ...(tree.ok ? [] : tree.problems));
-    }
-    const parsed = new ParsedFiles();
-    const revision = await readRevision(tree.value, parsed);
-    if (!revision.ok) return revision;
-    const { estate, settings, priceLists } = revision.value;
-    if (settings === undefined) {
-      return refused({
-        message: 'there is no ullage.yaml at the top of the repository',
-        advice: '`ullage new` writes one to start from.',
-      });
-    }
-    const uses = await readUses(tree.value, parsed, settings.paths.readings);
+    const shown = await shownOn(repository, flags);
+    if (!shown.ok) return shown;
+    const { on, tree, parsed, settings, revision } = shown.value;
+    const { estate, priceLists } = revision;
+    const uses = await readUses(tree, parsed, settings.paths.readings);
     if (!uses.ok) return uses;
     // Room is room without prices too; only what idle capacity costs needs a list.
-    const list = listInForce(priceLists, day.value);
+    const list = listInForce(priceLists, on);
     return found({
-      on: day.value,
+      on,
       currency: settings.currency,
       rooms: headroomOf(estate, settings),
       accounts: layersOf(estate, usageOf(estate, uses.value)),

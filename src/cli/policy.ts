@@ -2,12 +2,11 @@
 import { type Command, InvalidArgumentError } from 'commander';
 import { checkPolicy } from '../policy/check.ts';
 import type { Policy } from '../policy/policy.ts';
-import { ParsedFiles, readRevision } from '../policy/revision.ts';
 import { found, refused } from '../read/problem.ts';
 import { type PolicyFormat, policyFormats, reportPolicyCheck } from '../report/policy.ts';
 import { reportProblems } from '../report/problems.ts';
-import { dayOf, type Finished, terminal } from './edge.ts';
-import { treeAt, withRepository } from './repository.ts';
+import { type Finished, terminal } from './edge.ts';
+import { shownOn, withRepository } from './repository.ts';
 
 interface PolicyCheckFlags {
   readonly repo: string;
@@ -20,21 +19,13 @@ interface PolicyCheckFlags {
 /** A fortnight: long enough to have a waiver signed anew. */
 const usualSoon = 14;
 
-export async function runPolicyCheck({ repo, at, soon, now, format }: PolicyCheckFlags): Promise<Finished> {
+export async function runPolicyCheck(flags: PolicyCheckFlags): Promise<Finished> {
+  const { repo, soon, format } = flags;
   const checked = await withRepository(repo, async (repository) => {
-    const day = dayOf(now);
-    const tree = await treeAt(repository, at);
-    if (!day.ok || !tree.ok)
-      return refused(...(day.ok ? [] : day.problems), ...(tree.ok ? [] : tree.problems));
-    const revision = await readRevision(tree.value, new ParsedFiles());
-    if (!revision.ok) return revision;
-    const { estate, priceLists, settings, rules, waivers, packs, hasPacks } = revision.value;
-    if (settings === undefined) {
-      return refused({
-        message: 'there is no ullage.yaml at the top of the repository',
-        advice: '`ullage new` writes one to start from.',
-      });
-    }
+    const shown = await shownOn(repository, flags);
+    if (!shown.ok) return shown;
+    const { on, settings, revision } = shown.value;
+    const { estate, priceLists, rules, waivers, packs, hasPacks } = revision;
     if (!hasPacks) {
       return refused({
         message: `there is no rule pack in ${settings.paths.policies}/`,
@@ -42,8 +33,8 @@ export async function runPolicyCheck({ repo, at, soon, now, format }: PolicyChec
       });
     }
     const policy: Policy = { settings, priceLists, rules, waivers };
-    const remarks = checkPolicy(policy, packs, estate, { on: day.value, soon });
-    return found({ on: day.value, rules: rules.length, waivers: waivers.length, remarks });
+    const remarks = checkPolicy(policy, packs, estate, { on, soon });
+    return found({ on, rules: rules.length, waivers: waivers.length, remarks });
   });
   if (!checked.ok) {
     return {

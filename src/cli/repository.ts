@@ -1,7 +1,10 @@
 /** Opens the repository a command works on, and one revision of it. */
+import type { Settings } from '../estate/settings.ts';
+import { ParsedFiles, type Revision, readRevision } from '../policy/revision.ts';
 import { GitRepository } from '../read/git.ts';
-import { found, type Outcome } from '../read/problem.ts';
+import { found, type Outcome, refused } from '../read/problem.ts';
 import type { Tree } from '../read/tree.ts';
+import { dayOf } from './edge.ts';
 
 /** Runs some work on an open repository, and closes it whatever comes. */
 export async function withRepository<T>(
@@ -25,4 +28,41 @@ export async function treeAt(repository: GitRepository, ref: string | undefined)
   const commit = await repository.commit(id.value);
   if (!commit.ok) return commit;
   return found(repository.tree(commit.value.tree, { revision: id.value, name: ref }));
+}
+
+/** One revision, read whole, on a day: what the commands that show an estate begin with. */
+export interface Shown {
+  readonly on: string;
+  readonly tree: Tree;
+  readonly parsed: ParsedFiles;
+  readonly revision: Revision;
+  readonly settings: Settings;
+}
+
+/**
+ * Reads the revision that a command is to show.
+ *
+ * @param at the revision by name; the files on the disk where left out
+ * @param now the day; the clock's where left out
+ */
+export async function shownOn(
+  repository: GitRepository,
+  { at, now }: { readonly at?: string; readonly now?: string },
+): Promise<Outcome<Shown>> {
+  const day = dayOf(now);
+  const tree = await treeAt(repository, at);
+  if (!day.ok || !tree.ok) {
+    return refused(...(day.ok ? [] : day.problems), ...(tree.ok ? [] : tree.problems));
+  }
+  const parsed = new ParsedFiles();
+  const revision = await readRevision(tree.value, parsed);
+  if (!revision.ok) return revision;
+  const { settings } = revision.value;
+  if (settings === undefined) {
+    return refused({
+      message: 'there is no ullage.yaml at the top of the repository',
+      advice: '`ullage new` writes one to start from.',
+    });
+  }
+  return found({ on: day.value, tree: tree.value, parsed, revision: revision.value, settings });
 }

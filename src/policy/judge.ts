@@ -10,7 +10,8 @@ import { type EstateCost, priceEstate } from '../price/cost.ts';
 import { type CostDelta, costDelta } from '../price/delta.ts';
 import { type Money, money, noMoney } from '../price/money.ts';
 import { listInForce, type PriceList } from '../price/price-list.ts';
-import { found, type Outcome, type Problem, refused } from '../read/problem.ts';
+import { byText } from '../read/order.ts';
+import { found, type Outcome, type Problem, problemKey, refused } from '../read/problem.ts';
 import { holdsOn as limitHoldsOn, spends } from '../rules/max-monthly-spend.ts';
 import { rules } from '../rules/registry.ts';
 import {
@@ -199,9 +200,7 @@ export function weigh(before: Standing, base: Side, head: Side, options: JudgeOp
 }
 
 function together(...lists: readonly (readonly Problem[])[]): readonly Problem[] {
-  const key = ({ place, message }: Problem): string =>
-    `${place?.file}:${place?.line}:${place?.column} ${message}`;
-  return [...new Map(lists.flat().map((problem) => [key(problem), problem])).values()];
+  return [...new Map(lists.flat().map((problem) => [problemKey(problem), problem])).values()];
 }
 
 /** The head at the price list it proposes; `undefined` where that is the one that judges. */
@@ -413,17 +412,15 @@ const worseOrEqual = (a: Level, b: Level): boolean => levels.indexOf(a) <= level
 
 const stateOrder: readonly BaselineState[] = ['new', 'updated', 'unchanged', 'absent'];
 
-const text = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);
-
 /** Those that fail first, then by level, state, rule and subject. */
 export const worstFirst = (a: Finding, b: Finding): number =>
   Number(b.fails) - Number(a.fails) ||
   Number(a.baselineState === 'absent') - Number(b.baselineState === 'absent') ||
   levels.indexOf(a.level) - levels.indexOf(b.level) ||
   stateOrder.indexOf(a.baselineState) - stateOrder.indexOf(b.baselineState) ||
-  text(a.entry, b.entry) ||
-  text(subjectKey(a.subject), subjectKey(b.subject)) ||
-  text(a.facet ?? '', b.facet ?? '');
+  byText(a.entry, b.entry) ||
+  byText(subjectKey(a.subject), subjectKey(b.subject)) ||
+  byText(a.facet ?? '', b.facet ?? '');
 
 function reasonsFor(
   verdict: 'pass' | 'fail',

@@ -9,7 +9,7 @@ import { type Paths, readSettings, type Settings, settingsFile, usualPaths } fro
 import { priceEstate } from '../price/cost.ts';
 import { gatherPriceLists, listInForce, type PriceList, readPriceList } from '../price/price-list.ts';
 import { type ReadDocument, readDocument } from '../read/document.ts';
-import { byPlace, found, type Outcome, type Problem, refused } from '../read/problem.ts';
+import { byPlace, found, type Outcome, type Problem, problemKey, refused } from '../read/problem.ts';
 import { decodeText } from '../read/text.ts';
 import type { Tree, TreeFile } from '../read/tree.ts';
 import { type JudgeOptions, judge, type Side } from './judge.ts';
@@ -388,21 +388,18 @@ export async function judgeTrees(
     return judgement;
   // The judge tells no revision apart; what each of the two lacks by itself can be told.
   const known = problemsOfBoth(onBase, onHead, options.on);
-  const keys = new Set(known.map(keyOf));
-  return told([...known, ...judgement.problems.filter((problem) => !keys.has(keyOf(problem)))]);
+  const keys = new Set(known.map(problemKey));
+  return told([...known, ...judgement.problems.filter((problem) => !keys.has(problemKey(problem)))]);
 }
-
-const keyOf = ({ place, message }: Problem): string =>
-  `${place?.file}:${place?.line}:${place?.column} ${message}`;
 
 /** The head's problems, then the base's own; what both have is the base's, and is said to be there already. */
 function problemsOfBoth(base: Reading, head: Reading, on: string): readonly Problem[] {
   const onBase = [...base.problems, ...unpricedIn(base, head, on)].map(
     (problem): Problem => ({ ...problem, revision: 'base' }),
   );
-  const known = new Set(onBase.map(keyOf));
+  const known = new Set(onBase.map(problemKey));
   const onHead = [...head.problems, ...unpricedIn(head, base, on)]
-    .filter((problem) => !known.has(keyOf(problem)))
+    .filter((problem) => !known.has(problemKey(problem)))
     .map((problem): Problem => ({ ...problem, revision: 'head' }));
   return [...onHead, ...onBase];
 }

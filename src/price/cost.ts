@@ -6,6 +6,7 @@ import { layered } from '../estate/layered.ts';
 import type { Settings } from '../estate/settings.ts';
 import { type Bytes, bytes } from '../estate/size.ts';
 import { offer } from '../read/nearest.ts';
+import { byText } from '../read/order.ts';
 import { found, type Outcome, type Problem, refused } from '../read/problem.ts';
 import { addMoney, type Money, money, noMoney, subtractMoney, timesMoney } from './money.ts';
 import type { PriceList, Tier } from './price-list.ts';
@@ -402,7 +403,7 @@ export function costBy(cost: EstateCost, estate: Estate, grouping: Grouping): Re
     const key = groupKey(line, estate, grouping);
     sums.set(key, addMoney(sums.get(key) ?? noMoney, line.monthly));
   }
-  return new Map([...sums].sort(([a], [b]) => (a < b ? -1 : a > b ? 1 : 0)));
+  return new Map([...sums].sort(([a], [b]) => byText(a, b)));
 }
 
 function groupKey(line: CostLine, estate: Estate, grouping: Grouping): string {

@@ -32,6 +32,10 @@ export const found = <T>(value: T): Outcome<T> => ({ ok: true, value });
 
 export const refused = (...problems: readonly Problem[]): Outcome<never> => ({ ok: false, problems });
 
+/** What tells one problem from another: where it is, and what is wrong there. */
+export const problemKey = ({ place, message }: Problem): string =>
+  `${place?.file}:${place?.line}:${place?.column} ${message}`;
+
 /** Orders problems by file, then line, then column, so that a report is the same twice. */
 export function byPlace(a: Problem, b: Problem): number {
   if (a.place === undefined || b.place === undefined) {

@@ -1,8 +1,7 @@
 /** Amounts as people read them. */
 import type { Room } from '../capacity/headroom.ts';
-import { bytes, showSize } from '../estate/size.ts';
 import { type Money, minorUnit, money, noMoney, showMoney, subtractMoney } from '../price/money.ts';
-import { counted } from '../rules/rule.ts';
+import { measured } from '../rules/rule.ts';
 
 /** `130.00 EUR` */
 export const showAmount = (amount: Money, currency: string): string =>
@@ -34,17 +33,8 @@ export function showLeft(limit: Money, spent: Money, currency: string): string {
 }
 
 /** So much of what a room is measured in: `1.5 TiB`, `3 volumes`, `12 slots`; below nothing, `20 GiB short`. */
-export function showMeasure(measure: Room['measure'], amount: bigint): string {
-  if (amount < 0n) return `${showMeasure(measure, -amount)} short`;
-  switch (measure) {
-    case 'bytes':
-      return showSize(bytes(amount));
-    case 'volumes':
-      return counted(amount, 'volume');
-    case 'slots':
-      return counted(amount, 'slot');
-  }
-}
+export const showMeasure = (measure: Room['measure'], amount: bigint): string =>
+  amount < 0n ? `${measured(measure, -amount)} short` : measured(measure, amount);
 
 /** The free share of a room in per cent, cut down, so that 99.99 % is not called all: `9.5 %`. Nothing of nothing is none. */
 export function showShare({ capacity, free }: Room): string {

@@ -10,6 +10,7 @@ import {
   counted,
   type EntryFault,
   type EntryOf,
+  measured,
   placed,
   type StateRule,
   sizeOf,
@@ -211,16 +212,7 @@ function wantedRoom({ share, size, count }: Entry, room: Room): bigint | undefin
   return asked.sort((a, b) => (a < b ? -1 : 1)).at(-1) ?? 0n;
 }
 
-const shown = (room: Room, amount: bigint): string => {
-  switch (room.measure) {
-    case 'bytes':
-      return showSize(bytes(amount));
-    case 'volumes':
-      return counted(amount, 'volume');
-    case 'slots':
-      return counted(amount, 'slot');
-  }
-};
+const shown = ({ measure }: Room, amount: bigint): string => measured(measure, amount);
 
 function messageFor(room: Room, wanted: bigint, short: bigint): string {
   const who = `${room.subject.kind.replace('-', ' ')} ${room.subject.name}`;

@@ -5,6 +5,7 @@
  * change all come from there.
  */
 import { Decimal } from 'decimal.js';
+import type { Room } from '../capacity/headroom.ts';
 import type { Usage } from '../capacity/usage.ts';
 import type { Change, RevisionPlace } from '../change/change.ts';
 import type { Renames } from '../change/compare.ts';
@@ -20,7 +21,7 @@ import type {
 } from '../estate/estate.ts';
 import { subjectKey } from '../estate/estate.ts';
 import type { Settings } from '../estate/settings.ts';
-import { type Bytes, noBytes, parseSize } from '../estate/size.ts';
+import { type Bytes, bytes, noBytes, parseSize, showSize } from '../estate/size.ts';
 import type { EstateCost } from '../price/cost.ts';
 import type { Money } from '../price/money.ts';
 import type { PriceList } from '../price/price-list.ts';
@@ -230,6 +231,18 @@ export const counted = (count: number | bigint, one: string, many = `${one}s`): 
  * Decimals wide enough that a size times a parameter is exact: a limit holds at equality and breaks one byte above.
  */
 export const ExactDecimal = Decimal.clone({ precision: 100 });
+
+/** So much of what a room is measured in: `1.5 TiB`, `3 volumes`, `12 slots`. */
+export function measured(measure: Room['measure'], amount: bigint): string {
+  switch (measure) {
+    case 'bytes':
+      return showSize(bytes(amount));
+    case 'volumes':
+      return counted(amount, 'volume');
+    case 'slots':
+      return counted(amount, 'slot');
+  }
+}
 
 /** A whole number with its thousands set apart, as byte counts are easier to read. */
 export const exact = (count: bigint): string => count.toString().replace(/\B(?=(\d{3})+$)/g, ',');

@@ -1,8 +1,9 @@
 /** File systems put into use and taken out of it. */
 import type { FileSystem, Subject } from '../estate/estate.ts';
+import { byText } from '../read/order.ts';
 import type { Draft } from './draft.ts';
 import { type Carrier, systemsOn } from './sides.ts';
-import { byText, listed, systemSubject } from './words.ts';
+import { listed, systemSubject } from './words.ts';
 
 export function mountSystem(
   draft: Draft,

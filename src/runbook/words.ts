@@ -1,11 +1,10 @@
 /** How steps name what they are about. */
 import type { FileSystem, Layout, Subject } from '../estate/estate.ts';
+import { byText } from '../read/order.ts';
 
 export const volumeSubject = (name: string): Subject => ({ kind: 'volume', name });
 export const serverSubject = (name: string): Subject => ({ kind: 'server', name });
 export const systemSubject = ({ name }: FileSystem): Subject => ({ kind: 'file-system', name });
-
-export const byText = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);
 
 /** Each name once. */
 export const sorted = (names: Iterable<string>): readonly string[] => [...new Set(names)].sort(byText);
