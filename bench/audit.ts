@@ -6,7 +6,7 @@ import { execFileSync, spawnSync } from 'node:child_process';
 import { rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { auditRecords } from '../src/audit/audit.ts';
-import { GitRepository } from '../src/read/git.ts';
+import { GitRepository } from '../src/git/repository.ts';
 import { buildHistory } from './history.ts';
 
 const commits = Number(process.argv[2] ?? 2000);

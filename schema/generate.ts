@@ -66,6 +66,10 @@ async function validators(all: ReadonlyMap<string, { readonly $id: string }>): P
   return `${banner}${bundled.outputFiles[0]?.text ?? ''}`;
 }
 
+/** A format that is only written has its types beside what writes it. */
+const typesFolder = (name: string): string =>
+  name === 'judgement.json' ? join(schemaFolder, '../src/report/generated') : generatedFolder;
+
 const exportName = (format: string): string => format.replaceAll('-', '_');
 
 const validatorTypes = `${banner}import type { SchemaError, Formats } from '../validate.ts';
@@ -94,7 +98,7 @@ async function generated(): Promise<ReadonlyMap<string, string>> {
   files.set(join(schemaFolder, 'rule-pack.json'), `${JSON.stringify(all.get('rule-pack.json'), null, 2)}\n`);
   for (const [name, schema] of all) {
     if (name !== 'common.json')
-      files.set(join(generatedFolder, name.replace('.json', '.ts')), await types(schema));
+      files.set(join(typesFolder(name), name.replace('.json', '.ts')), await types(schema));
   }
   files.set(join(generatedFolder, 'validators.js'), await validators(all));
   files.set(join(generatedFolder, 'validators.d.ts'), validatorTypes);

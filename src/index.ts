@@ -2,6 +2,8 @@
  * Ullage as a library: pure functions from declared estates and a policy to a judgement, and from the changes between
  * two estates to the steps that carry them out, in order (`runbookOf`, also a judgement's `runbook`).
  */
+
+export type { Outcome, Place, Problem } from './base/problem.ts';
 export { type Change, type ChangeKind, destroys } from './change/change.ts';
 export { type Comparison, compareEstates } from './change/compare.ts';
 export { describeChange } from './change/describe.ts';
@@ -27,7 +29,6 @@ export { type EstateCost, priceEstate } from './price/cost.ts';
 export { type Money, money, showMoney } from './price/money.ts';
 export { gatherPriceLists, type PriceList, readPriceList } from './price/price-list.ts';
 export { readDocument } from './read/document.ts';
-export type { Outcome, Place, Problem } from './read/problem.ts';
 export { rules } from './rules/registry.ts';
 export { runbookOf } from './runbook/runbook.ts';
 export type { Example, Step } from './runbook/step.ts';

@@ -7,6 +7,8 @@ const source = join(import.meta.dirname, '../src');
 
 /** The pipeline, left to right. */
 const pipeline = [
+  'base',
+  'git',
   'read',
   'estate',
   'change',
@@ -23,7 +25,7 @@ const pipeline = [
 
 /** What does input and output, reads the clock or the environment; the rest is pure. */
 const edges = [
-  /^read\/(git.*|object-store|revision-tree|worktree|compare|history)\.ts$/,
+  /^git\/(repository|process|object-store|revision-tree|worktree|compare|history)\.ts$/,
   /^cli\//,
   /^action\//,
 ];

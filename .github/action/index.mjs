@@ -11,12 +11,12 @@ var __require = /* @__PURE__ */ ((x) => typeof require !== "undefined" ? require
   if (typeof require !== "undefined") return require.apply(this, arguments);
   throw Error('Dynamic require of "' + x + '" is not supported');
 });
-var __esm = (fn, res, err) => function __init() {
-  if (err) throw err[0];
+var __esm = (fn, res, err2) => function __init() {
+  if (err2) throw err2[0];
   try {
     return fn && (res = (0, fn[__getOwnPropNames(fn)[0]])(fn = 0)), res;
   } catch (e) {
-    throw err = [e], e;
+    throw err2 = [e], e;
   }
 };
 var __commonJS = (cb, mod2) => function __require2() {
@@ -123,7 +123,7 @@ var require_tunnel = __commonJS({
         function onFree() {
           self.emit("free", socket, options);
         }
-        function onCloseOrRemove(err) {
+        function onCloseOrRemove(err2) {
           self.removeSocket(socket);
           socket.removeListener("free", onFree);
           socket.removeListener("close", onCloseOrRemove);
@@ -1153,7 +1153,7 @@ var require_util = __commonJS({
     function isDestroyed(body) {
       return body && !!(body.destroyed || body[kDestroyed] || stream.isDestroyed?.(body));
     }
-    function destroy(stream2, err) {
+    function destroy(stream2, err2) {
       if (stream2 == null || !isStream(stream2) || isDestroyed(stream2)) {
         return;
       }
@@ -1161,10 +1161,10 @@ var require_util = __commonJS({
         if (Object.getPrototypeOf(stream2).constructor === IncomingMessage) {
           stream2.socket = null;
         }
-        stream2.destroy(err);
-      } else if (err) {
+        stream2.destroy(err2);
+      } else if (err2) {
         queueMicrotask(() => {
-          stream2.emit("error", err);
+          stream2.emit("error", err2);
         });
       }
       if (stream2.destroyed !== true) {
@@ -1395,12 +1395,12 @@ var require_util = __commonJS({
       }
       obj[kListeners] = null;
     }
-    function errorRequest(client, request2, err) {
+    function errorRequest(client, request2, err2) {
       try {
-        request2.onError(err);
+        request2.onError(err2);
         assert(request2.aborted);
-      } catch (err2) {
-        client.emit("error", err2);
+      } catch (err3) {
+        client.emit("error", err3);
       }
     }
     var kEnumerableProperty = /* @__PURE__ */ Object.create(null);
@@ -1645,8 +1645,8 @@ var require_diagnostics = __commonJS({
           reason
         );
       });
-      diagnosticsChannel.channel("undici:websocket:socket_error").subscribe((err) => {
-        websocketDebuglog("connection errored - %s", err.message);
+      diagnosticsChannel.channel("undici:websocket:socket_error").subscribe((err2) => {
+        websocketDebuglog("connection errored - %s", err2.message);
       });
       diagnosticsChannel.channel("undici:websocket:ping").subscribe((evt) => {
         websocketDebuglog("ping received");
@@ -1751,11 +1751,11 @@ var require_request = __commonJS({
             };
             this.body.on("end", this.endHandler);
           }
-          this.errorHandler = (err) => {
+          this.errorHandler = (err2) => {
             if (this.abort) {
-              this.abort(err);
+              this.abort(err2);
             } else {
-              this.error = err;
+              this.error = err2;
             }
           };
           this.body.on("error", this.errorHandler);
@@ -1820,8 +1820,8 @@ var require_request = __commonJS({
         if (this[kHandler].onBodySent) {
           try {
             return this[kHandler].onBodySent(chunk);
-          } catch (err) {
-            this.abort(err);
+          } catch (err2) {
+            this.abort(err2);
           }
         }
       }
@@ -1832,8 +1832,8 @@ var require_request = __commonJS({
         if (this[kHandler].onRequestSent) {
           try {
             return this[kHandler].onRequestSent();
-          } catch (err) {
-            this.abort(err);
+          } catch (err2) {
+            this.abort(err2);
           }
         }
       }
@@ -1858,8 +1858,8 @@ var require_request = __commonJS({
         }
         try {
           return this[kHandler].onHeaders(statusCode, headers, resume, statusText);
-        } catch (err) {
-          this.abort(err);
+        } catch (err2) {
+          this.abort(err2);
         }
       }
       onData(chunk) {
@@ -1867,8 +1867,8 @@ var require_request = __commonJS({
         assert(!this.completed);
         try {
           return this[kHandler].onData(chunk);
-        } catch (err) {
-          this.abort(err);
+        } catch (err2) {
+          this.abort(err2);
           return false;
         }
       }
@@ -1942,8 +1942,8 @@ var require_request = __commonJS({
         }
         try {
           return this[kHandler].onComplete(trailers);
-        } catch (err) {
-          this.onError(err);
+        } catch (err2) {
+          this.onError(err2);
         }
       }
       onError(error2) {
@@ -2173,8 +2173,8 @@ var require_dispatcher_base = __commonJS({
       close(callback) {
         if (callback === void 0) {
           return new Promise((resolve3, reject) => {
-            this.close((err, data) => {
-              return err ? reject(err) : resolve3(data);
+            this.close((err2, data) => {
+              return err2 ? reject(err2) : resolve3(data);
             });
           });
         }
@@ -2206,17 +2206,17 @@ var require_dispatcher_base = __commonJS({
           queueMicrotask(onClosed);
         });
       }
-      destroy(err, callback) {
-        if (typeof err === "function") {
-          callback = err;
-          err = null;
+      destroy(err2, callback) {
+        if (typeof err2 === "function") {
+          callback = err2;
+          err2 = null;
         }
         if (callback === void 0) {
           return new Promise((resolve3, reject) => {
-            this.destroy(err, (err2, data) => {
-              return err2 ? (
+            this.destroy(err2, (err3, data) => {
+              return err3 ? (
                 /* istanbul ignore next: should never error */
-                reject(err2)
+                reject(err3)
               ) : resolve3(data);
             });
           });
@@ -2232,8 +2232,8 @@ var require_dispatcher_base = __commonJS({
           }
           return;
         }
-        if (!err) {
-          err = new ClientDestroyedError();
+        if (!err2) {
+          err2 = new ClientDestroyedError();
         }
         this[kDestroyed] = true;
         this[kOnDestroyed] = this[kOnDestroyed] || [];
@@ -2245,7 +2245,7 @@ var require_dispatcher_base = __commonJS({
             callbacks[i](null, null);
           }
         };
-        this[kDestroy](err).then(() => {
+        this[kDestroy](err2).then(() => {
           queueMicrotask(onDestroyed);
         });
       }
@@ -2276,11 +2276,11 @@ var require_dispatcher_base = __commonJS({
             throw new ClientClosedError();
           }
           return this[kInterceptedDispatch](opts, handler);
-        } catch (err) {
+        } catch (err2) {
           if (typeof handler.onError !== "function") {
             throw new InvalidArgumentError2("invalid onError method");
           }
-          handler.onError(err);
+          handler.onError(err2);
           return false;
         }
       }
@@ -2641,12 +2641,12 @@ var require_connect = __commonJS({
             callback = null;
             cb(null, this);
           }
-        }).on("error", function(err) {
+        }).on("error", function(err2) {
           queueMicrotask(clearConnectTimeout);
           if (callback) {
             const cb = callback;
             callback = null;
-            cb(err);
+            cb(err2);
           }
         });
         return socket;
@@ -3696,15 +3696,15 @@ var require_webidl = __commonJS({
     webidl.brandCheck = function(V, I, opts) {
       if (opts?.strict !== false) {
         if (!(V instanceof I)) {
-          const err = new TypeError("Illegal invocation");
-          err.code = "ERR_INVALID_THIS";
-          throw err;
+          const err2 = new TypeError("Illegal invocation");
+          err2.code = "ERR_INVALID_THIS";
+          throw err2;
         }
       } else {
         if (V?.[Symbol.toStringTag] !== I.prototype[Symbol.toStringTag]) {
-          const err = new TypeError("Illegal invocation");
-          err.code = "ERR_INVALID_THIS";
-          throw err;
+          const err2 = new TypeError("Illegal invocation");
+          err2.code = "ERR_INVALID_THIS";
+          throw err2;
         }
       }
     };
@@ -4657,9 +4657,9 @@ var require_util2 = __commonJS({
       try {
         controller.close();
         controller.byobRequest?.respond(0);
-      } catch (err) {
-        if (!err.message.includes("Controller is already closed") && !err.message.includes("ReadableStream is already closed")) {
-          throw err;
+      } catch (err2) {
+        if (!err2.message.includes("Controller is already closed") && !err2.message.includes("ReadableStream is already closed")) {
+          throw err2;
         }
       }
     }
@@ -4792,7 +4792,7 @@ var require_util2 = __commonJS({
           this._inflateStream = (chunk[0] & 15) === 8 ? zlib.createInflate(this.#zlibOptions) : zlib.createInflateRaw(this.#zlibOptions);
           this._inflateStream.on("data", this.push.bind(this));
           this._inflateStream.on("end", () => this.push(null));
-          this._inflateStream.on("error", (err) => this.destroy(err));
+          this._inflateStream.on("error", (err2) => this.destroy(err2));
         }
         this._inflateStream.write(chunk, encoding, callback);
       }
@@ -5960,8 +5960,8 @@ var require_client_h1 = __commonJS({
             currentBufferRef = data;
             currentParser = this;
             ret = llhttp.llhttp_execute(this.ptr, currentBufferPtr, data.length);
-          } catch (err) {
-            throw err;
+          } catch (err2) {
+            throw err2;
           } finally {
             currentParser = null;
             currentBufferRef = null;
@@ -5978,8 +5978,8 @@ var require_client_h1 = __commonJS({
               throw this.createError(ret, body);
             }
           }
-        } catch (err) {
-          util.destroy(socket, err);
+        } catch (err2) {
+          util.destroy(socket, err2);
         }
       }
       finish() {
@@ -6296,9 +6296,9 @@ var require_client_h1 = __commonJS({
       socket[kIdleSocketValidationTimeout] = null;
       socket[kSocketUsed] = false;
       socket[kParser] = new Parser5(client, socket, llhttpInstance);
-      addListener(socket, "error", function(err) {
+      addListener(socket, "error", function(err2) {
         const parser = this[kParser];
-        if (err.code === "ECONNRESET" && parser.statusCode && !parser.shouldKeepAlive) {
+        if (err2.code === "ECONNRESET" && parser.statusCode && !parser.shouldKeepAlive) {
           const parserErr = parser.finish();
           if (parserErr) {
             this[kError] = parserErr;
@@ -6306,8 +6306,8 @@ var require_client_h1 = __commonJS({
           }
           return;
         }
-        this[kError] = err;
-        this[kClient][kOnError](err);
+        this[kError] = err2;
+        this[kClient][kOnError](err2);
       });
       addListener(socket, "readable", function() {
         const parser = this[kParser];
@@ -6337,7 +6337,7 @@ var require_client_h1 = __commonJS({
           this[kParser].destroy();
           this[kParser] = null;
         }
-        const err = this[kError] || new SocketError("closed", util.getSocketInfo(this));
+        const err2 = this[kError] || new SocketError("closed", util.getSocketInfo(this));
         client2[kSocket] = null;
         client2[kHTTPContext] = null;
         if (client2.destroyed) {
@@ -6345,16 +6345,16 @@ var require_client_h1 = __commonJS({
           const requests = client2[kQueue].splice(client2[kRunningIdx]);
           for (let i = 0; i < requests.length; i++) {
             const request2 = requests[i];
-            util.errorRequest(client2, request2, err);
+            util.errorRequest(client2, request2, err2);
           }
-        } else if (client2[kRunning] > 0 && err.code !== "UND_ERR_INFO") {
+        } else if (client2[kRunning] > 0 && err2.code !== "UND_ERR_INFO") {
           const request2 = client2[kQueue][client2[kRunningIdx]];
           client2[kQueue][client2[kRunningIdx]++] = null;
-          util.errorRequest(client2, request2, err);
+          util.errorRequest(client2, request2, err2);
         }
         client2[kPendingIdx] = client2[kRunningIdx];
         assert(client2[kRunning] === 0);
-        client2.emit("disconnect", client2[kUrl], [client2], err);
+        client2.emit("disconnect", client2[kUrl], [client2], err2);
         client2[kResume]();
       });
       let closed = false;
@@ -6370,11 +6370,11 @@ var require_client_h1 = __commonJS({
         resume() {
           resumeH1(client);
         },
-        destroy(err, callback) {
+        destroy(err2, callback) {
           if (closed) {
             queueMicrotask(callback);
           } else {
-            socket.destroy(err).on("close", callback);
+            socket.destroy(err2).on("close", callback);
           }
         },
         get destroyed() {
@@ -6528,8 +6528,8 @@ var require_client_h1 = __commonJS({
       };
       try {
         request2.onConnect(abort);
-      } catch (err) {
-        util.errorRequest(client, request2, err);
+      } catch (err2) {
+        util.errorRequest(client, request2, err2);
       }
       if (request2.aborted) {
         return false;
@@ -6615,8 +6615,8 @@ upgrade: ${upgrade}\r
           if (!writer.write(chunk) && this.pause) {
             this.pause();
           }
-        } catch (err) {
-          util.destroy(this, err);
+        } catch (err2) {
+          util.destroy(this, err2);
         }
       };
       const onDrain = function() {
@@ -6632,11 +6632,11 @@ upgrade: ${upgrade}\r
           body.removeListener("error", onFinished);
         });
         if (!finished) {
-          const err = new RequestAbortedError();
-          queueMicrotask(() => onFinished(err));
+          const err2 = new RequestAbortedError();
+          queueMicrotask(() => onFinished(err2));
         }
       };
-      const onFinished = function(err) {
+      const onFinished = function(err2) {
         if (finished) {
           return;
         }
@@ -6644,16 +6644,16 @@ upgrade: ${upgrade}\r
         assert(socket.destroyed || socket[kWriting] && client[kRunning] <= 1);
         socket.off("drain", onDrain).off("error", onFinished);
         body.removeListener("data", onData).removeListener("end", onFinished).removeListener("close", onClose);
-        if (!err) {
+        if (!err2) {
           try {
             writer.end();
           } catch (er) {
-            err = er;
+            err2 = er;
           }
         }
-        writer.destroy(err);
-        if (err && (err.code !== "UND_ERR_INFO" || err.message !== "reset")) {
-          util.destroy(body, err);
+        writer.destroy(err2);
+        if (err2 && (err2.code !== "UND_ERR_INFO" || err2.message !== "reset")) {
+          util.destroy(body, err2);
         } else {
           util.destroy(body);
         }
@@ -6699,8 +6699,8 @@ upgrade: ${upgrade}\r
         }
         request2.onRequestSent();
         client[kResume]();
-      } catch (err) {
-        abort(err);
+      } catch (err2) {
+        abort(err2);
       }
     }
     async function writeBlob(abort, body, client, request2, socket, contentLength, header, expectsPayload) {
@@ -6722,8 +6722,8 @@ upgrade: ${upgrade}\r
           socket[kReset] = true;
         }
         client[kResume]();
-      } catch (err) {
-        abort(err);
+      } catch (err2) {
+        abort(err2);
       }
     }
     async function writeIterable(abort, body, client, request2, socket, contentLength, header, expectsPayload) {
@@ -6756,8 +6756,8 @@ upgrade: ${upgrade}\r
           }
         }
         writer.end();
-      } catch (err) {
-        writer.destroy(err);
+      } catch (err2) {
+        writer.destroy(err2);
       } finally {
         socket.off("close", onDrain).off("drain", onDrain);
       }
@@ -6860,12 +6860,12 @@ ${len.toString(16)}\r
         }
         client[kResume]();
       }
-      destroy(err) {
+      destroy(err2) {
         const { socket, client, abort } = this;
         socket[kWriting] = false;
-        if (err) {
+        if (err2) {
           assert(client[kRunning] <= 1, "pipeline should only contain this request");
-          abort(err);
+          abort(err2);
         }
       }
     };
@@ -6965,36 +6965,36 @@ var require_client_h2 = __commonJS({
       util.addListener(session, "close", function() {
         const { [kClient]: client2 } = this;
         const { [kSocket]: socket2 } = client2;
-        const err = this[kSocket][kError] || this[kError] || new SocketError("closed", util.getSocketInfo(socket2));
+        const err2 = this[kSocket][kError] || this[kError] || new SocketError("closed", util.getSocketInfo(socket2));
         client2[kHTTP2Session] = null;
         if (client2.destroyed) {
           assert(client2[kPending] === 0);
           const requests = client2[kQueue].splice(client2[kRunningIdx]);
           for (let i = 0; i < requests.length; i++) {
             const request2 = requests[i];
-            util.errorRequest(client2, request2, err);
+            util.errorRequest(client2, request2, err2);
           }
         }
       });
       session.unref();
       client[kHTTP2Session] = session;
       socket[kHTTP2Session] = session;
-      util.addListener(socket, "error", function(err) {
-        this[kError] = err;
-        this[kClient][kOnError](err);
+      util.addListener(socket, "error", function(err2) {
+        this[kError] = err2;
+        this[kClient][kOnError](err2);
       });
       util.addListener(socket, "end", function() {
         util.destroy(this, new SocketError("other side closed", util.getSocketInfo(this)));
       });
       util.addListener(socket, "close", function() {
-        const err = this[kError] || new SocketError("closed", util.getSocketInfo(this));
+        const err2 = this[kError] || new SocketError("closed", util.getSocketInfo(this));
         client[kSocket] = null;
         if (this[kHTTP2Session] != null) {
-          this[kHTTP2Session].destroy(err);
+          this[kHTTP2Session].destroy(err2);
         }
         client[kPendingIdx] = client[kRunningIdx];
         assert(client[kRunning] === 0);
-        client.emit("disconnect", client[kUrl], [client], err);
+        client.emit("disconnect", client[kUrl], [client], err2);
         client[kResume]();
       });
       let closed = false;
@@ -7010,11 +7010,11 @@ var require_client_h2 = __commonJS({
         resume() {
           resumeH2(client);
         },
-        destroy(err, callback) {
+        destroy(err2, callback) {
           if (closed) {
             queueMicrotask(callback);
           } else {
-            socket.destroy(err).on("close", callback);
+            socket.destroy(err2).on("close", callback);
           }
         },
         get destroyed() {
@@ -7037,40 +7037,40 @@ var require_client_h2 = __commonJS({
         }
       }
     }
-    function onHttp2SessionError(err) {
-      this[kSocket][kError] = err;
-      this[kClient][kOnError](err);
+    function onHttp2SessionError(err2) {
+      this[kSocket][kError] = err2;
+      this[kClient][kOnError](err2);
     }
     function onHttp2FrameError(type, code, id) {
       if (id === 0) {
-        const err = new InformationalError(`HTTP/2: "frameError" received - type ${type}, code ${code}`);
-        this[kSocket][kError] = err;
-        this[kClient][kOnError](err);
+        const err2 = new InformationalError(`HTTP/2: "frameError" received - type ${type}, code ${code}`);
+        this[kSocket][kError] = err2;
+        this[kClient][kOnError](err2);
       }
     }
     function onHttp2SessionEnd() {
-      const err = new SocketError("other side closed", util.getSocketInfo(this[kSocket]));
-      this.destroy(err);
-      util.destroy(this[kSocket], err);
+      const err2 = new SocketError("other side closed", util.getSocketInfo(this[kSocket]));
+      this.destroy(err2);
+      util.destroy(this[kSocket], err2);
     }
     function onHTTP2GoAway(code) {
-      const err = this[kError] || new SocketError(`HTTP/2: "GOAWAY" frame received with code ${code}`, util.getSocketInfo(this));
+      const err2 = this[kError] || new SocketError(`HTTP/2: "GOAWAY" frame received with code ${code}`, util.getSocketInfo(this));
       const client = this[kClient];
       client[kSocket] = null;
       client[kHTTPContext] = null;
       if (this[kHTTP2Session] != null) {
-        this[kHTTP2Session].destroy(err);
+        this[kHTTP2Session].destroy(err2);
         this[kHTTP2Session] = null;
       }
-      util.destroy(this[kSocket], err);
+      util.destroy(this[kSocket], err2);
       if (client[kRunningIdx] < client[kQueue].length) {
         const request2 = client[kQueue][client[kRunningIdx]];
         client[kQueue][client[kRunningIdx]++] = null;
-        util.errorRequest(client, request2, err);
+        util.errorRequest(client, request2, err2);
         client[kPendingIdx] = client[kRunningIdx];
       }
       assert(client[kRunning] === 0);
-      client.emit("disconnect", client[kUrl], [client], err);
+      client.emit("disconnect", client[kUrl], [client], err2);
       client[kResume]();
     }
     function shouldSendContentLength(method) {
@@ -7125,8 +7125,8 @@ var require_client_h2 = __commonJS({
       };
       try {
         request2.onConnect(abort);
-      } catch (err) {
-        util.errorRequest(client, request2, err);
+      } catch (err2) {
+        util.errorRequest(client, request2, err2);
       }
       if (request2.aborted) {
         return false;
@@ -7224,9 +7224,9 @@ var require_client_h2 = __commonJS({
         const { [HTTP2_HEADER_STATUS]: statusCode, ...realHeaders } = headers2;
         request2.onResponseStarted();
         if (request2.aborted) {
-          const err = new RequestAbortedError();
-          util.errorRequest(client, request2, err);
-          util.destroy(stream, err);
+          const err2 = new RequestAbortedError();
+          util.errorRequest(client, request2, err2);
+          util.destroy(stream, err2);
           return;
         }
         if (request2.onHeaders(Number(statusCode), parseH2Headers(realHeaders), stream.resume.bind(stream), "") === false) {
@@ -7256,8 +7256,8 @@ var require_client_h2 = __commonJS({
           session.unref();
         }
       });
-      stream.once("error", function(err) {
-        abort(err);
+      stream.once("error", function(err2) {
+        abort(err2);
       });
       stream.once("frameError", (type, code) => {
         abort(new InformationalError(`HTTP/2: "frameError" received - type ${type}, code ${code}`));
@@ -7361,10 +7361,10 @@ var require_client_h2 = __commonJS({
       const pipe = pipeline2(
         body,
         h2stream,
-        (err) => {
-          if (err) {
-            util.destroy(pipe, err);
-            abort(err);
+        (err2) => {
+          if (err2) {
+            util.destroy(pipe, err2);
+            abort(err2);
           } else {
             util.removeAllListeners(pipe);
             request2.onRequestSent();
@@ -7397,8 +7397,8 @@ var require_client_h2 = __commonJS({
           socket[kReset] = true;
         }
         client[kResume]();
-      } catch (err) {
-        abort(err);
+      } catch (err2) {
+        abort(err2);
       }
     }
     async function writeIterable(abort, h2stream, body, client, request2, socket, contentLength, expectsPayload) {
@@ -7437,8 +7437,8 @@ var require_client_h2 = __commonJS({
           socket[kReset] = true;
         }
         client[kResume]();
-      } catch (err) {
-        abort(err);
+      } catch (err2) {
+        abort(err2);
       } finally {
         h2stream.off("close", onDrain).off("drain", onDrain);
       }
@@ -7847,7 +7847,7 @@ var require_client = __commonJS({
         this[kRunningIdx] = 0;
         this[kPendingIdx] = 0;
         this[kResume] = (sync) => resume(this, sync);
-        this[kOnError] = (err) => onError(this, err);
+        this[kOnError] = (err2) => onError(this, err2);
       }
       get pipelining() {
         return this[kPipelining];
@@ -7903,12 +7903,12 @@ var require_client = __commonJS({
           }
         });
       }
-      async [kDestroy](err) {
+      async [kDestroy](err2) {
         return new Promise((resolve3) => {
           const requests = this[kQueue].splice(this[kPendingIdx]);
           for (let i = 0; i < requests.length; i++) {
             const request2 = requests[i];
-            util.errorRequest(this, request2, err);
+            util.errorRequest(this, request2, err2);
           }
           const callback = () => {
             if (this[kClosedResolve]) {
@@ -7918,7 +7918,7 @@ var require_client = __commonJS({
             resolve3(null);
           };
           if (this[kHTTPContext]) {
-            this[kHTTPContext].destroy(err, callback);
+            this[kHTTPContext].destroy(err2, callback);
             this[kHTTPContext] = null;
           } else {
             queueMicrotask(callback);
@@ -7928,13 +7928,13 @@ var require_client = __commonJS({
       }
     };
     var createRedirectInterceptor = require_redirect_interceptor();
-    function onError(client, err) {
-      if (client[kRunning] === 0 && err.code !== "UND_ERR_INFO" && err.code !== "UND_ERR_SOCKET") {
+    function onError(client, err2) {
+      if (client[kRunning] === 0 && err2.code !== "UND_ERR_INFO" && err2.code !== "UND_ERR_SOCKET") {
         assert(client[kPendingIdx] === client[kRunningIdx]);
         const requests = client[kQueue].splice(client[kRunningIdx]);
         for (let i = 0; i < requests.length; i++) {
           const request2 = requests[i];
-          util.errorRequest(client, request2, err);
+          util.errorRequest(client, request2, err2);
         }
         assert(client[kSize] === 0);
       }
@@ -7974,9 +7974,9 @@ var require_client = __commonJS({
             port,
             servername: client[kServerName],
             localAddress: client[kLocalAddress]
-          }, (err, socket2) => {
-            if (err) {
-              reject(err);
+          }, (err2, socket2) => {
+            if (err2) {
+              reject(err2);
             } else {
               resolve3(socket2);
             }
@@ -7989,9 +7989,9 @@ var require_client = __commonJS({
         assert(socket);
         try {
           client[kHTTPContext] = socket.alpnProtocol === "h2" ? await connectH2(client, socket) : await connectH1(client, socket);
-        } catch (err) {
+        } catch (err2) {
           socket.destroy().on("error", noop);
-          throw err;
+          throw err2;
         }
         client[kConnecting] = false;
         socket[kCounter] = 0;
@@ -8014,7 +8014,7 @@ var require_client = __commonJS({
           });
         }
         client.emit("connect", client[kUrl], [client]);
-      } catch (err) {
+      } catch (err2) {
         if (client.destroyed) {
           return;
         }
@@ -8031,19 +8031,19 @@ var require_client = __commonJS({
               localAddress: client[kLocalAddress]
             },
             connector: client[kConnector],
-            error: err
+            error: err2
           });
         }
-        if (err.code === "ERR_TLS_CERT_ALTNAME_INVALID") {
+        if (err2.code === "ERR_TLS_CERT_ALTNAME_INVALID") {
           assert(client[kRunning] === 0);
           while (client[kPending] > 0 && client[kQueue][client[kPendingIdx]].servername === client[kServerName]) {
             const request2 = client[kQueue][client[kPendingIdx]++];
-            util.errorRequest(client, request2, err);
+            util.errorRequest(client, request2, err2);
           }
         } else {
-          onError(client, err);
+          onError(client, err2);
         }
-        client.emit("connectionError", client[kUrl], [client], err);
+        client.emit("connectionError", client[kUrl], [client], err2);
       }
       client[kResume]();
     }
@@ -8269,11 +8269,11 @@ var require_pool_base = __commonJS({
         this[kOnConnect] = (origin, targets) => {
           pool.emit("connect", origin, [pool, ...targets]);
         };
-        this[kOnDisconnect] = (origin, targets, err) => {
-          pool.emit("disconnect", origin, [pool, ...targets], err);
+        this[kOnDisconnect] = (origin, targets, err2) => {
+          pool.emit("disconnect", origin, [pool, ...targets], err2);
         };
-        this[kOnConnectionError] = (origin, targets, err) => {
-          pool.emit("connectionError", origin, [pool, ...targets], err);
+        this[kOnConnectionError] = (origin, targets, err2) => {
+          pool.emit("connectionError", origin, [pool, ...targets], err2);
         };
         this[kStats] = new PoolStats(this);
       }
@@ -8319,15 +8319,15 @@ var require_pool_base = __commonJS({
           });
         }
       }
-      async [kDestroy](err) {
+      async [kDestroy](err2) {
         while (true) {
           const item = this[kQueue].shift();
           if (!item) {
             break;
           }
-          item.handler.onError(err);
+          item.handler.onError(err2);
         }
-        await Promise.all(this[kClients].map((c) => c.destroy(err)));
+        await Promise.all(this[kClients].map((c) => c.destroy(err2)));
       }
       [kDispatch](opts, handler) {
         const dispatcher = this[kGetDispatcher]();
@@ -8540,8 +8540,8 @@ var require_balanced_pool = __commonJS({
           this._updateBalancedPoolStats();
         });
         pool.on("disconnect", (...args) => {
-          const err = args[2];
-          if (err && err.code === "UND_ERR_SOCKET") {
+          const err2 = args[2];
+          if (err2 && err2.code === "UND_ERR_SOCKET") {
             pool[kWeight] = Math.max(1, pool[kWeight] - this[kErrorPenalty]);
             this._updateBalancedPoolStats();
           }
@@ -8660,11 +8660,11 @@ var require_agent = __commonJS({
         this[kOnConnect] = (origin, targets) => {
           this.emit("connect", origin, [this, ...targets]);
         };
-        this[kOnDisconnect] = (origin, targets, err) => {
-          this.emit("disconnect", origin, [this, ...targets], err);
+        this[kOnDisconnect] = (origin, targets, err2) => {
+          this.emit("disconnect", origin, [this, ...targets], err2);
         };
-        this[kOnConnectionError] = (origin, targets, err) => {
-          this.emit("connectionError", origin, [this, ...targets], err);
+        this[kOnConnectionError] = (origin, targets, err2) => {
+          this.emit("connectionError", origin, [this, ...targets], err2);
         };
       }
       get [kRunning]() {
@@ -8696,10 +8696,10 @@ var require_agent = __commonJS({
         this[kClients].clear();
         await Promise.all(closePromises);
       }
-      async [kDestroy](err) {
+      async [kDestroy](err2) {
         const destroyPromises = [];
         for (const client of this[kClients].values()) {
-          destroyPromises.push(client.destroy(err));
+          destroyPromises.push(client.destroy(err2));
         }
         this[kClients].clear();
         await Promise.all(destroyPromises);
@@ -8783,8 +8783,8 @@ var require_proxy_agent = __commonJS({
       async [kClose]() {
         return this.#client.close();
       }
-      async [kDestroy](err) {
-        return this.#client.destroy(err);
+      async [kDestroy](err2) {
+        return this.#client.destroy(err2);
       }
     };
     var ProxyAgent2 = class extends DispatcherBase {
@@ -8865,11 +8865,11 @@ var require_proxy_agent = __commonJS({
                 servername = opts2.servername;
               }
               this[kConnectEndpoint]({ ...opts2, servername, httpSocket: socket }, callback);
-            } catch (err) {
-              if (err.code === "ERR_TLS_CERT_ALTNAME_INVALID") {
-                callback(new SecureProxyConnectionError(err));
+            } catch (err2) {
+              if (err2.code === "ERR_TLS_CERT_ALTNAME_INVALID") {
+                callback(new SecureProxyConnectionError(err2));
               } else {
-                callback(err);
+                callback(err2);
               }
             }
           }
@@ -8988,13 +8988,13 @@ var require_env_http_proxy_agent = __commonJS({
           await this[kHttpsProxyAgent].close();
         }
       }
-      async [kDestroy](err) {
-        await this[kNoProxyAgent].destroy(err);
+      async [kDestroy](err2) {
+        await this[kNoProxyAgent].destroy(err2);
         if (!this[kHttpProxyAgent][kDestroyed]) {
-          await this[kHttpProxyAgent].destroy(err);
+          await this[kHttpProxyAgent].destroy(err2);
         }
         if (!this[kHttpsProxyAgent][kDestroyed]) {
-          await this[kHttpsProxyAgent].destroy(err);
+          await this[kHttpsProxyAgent].destroy(err2);
         }
       }
       #getProxyAgentForUrl(url) {
@@ -9197,8 +9197,8 @@ var require_retry_handler = __commonJS({
       onBodySent(chunk) {
         if (this.handler.onBodySent) return this.handler.onBodySent(chunk);
       }
-      static [kRetryHandlerDefaultRetry](err, { state, opts }, cb) {
-        const { statusCode, code, headers } = err;
+      static [kRetryHandlerDefaultRetry](err2, { state, opts }, cb) {
+        const { statusCode, code, headers } = err2;
         const { method, retryOptions } = opts;
         const {
           maxRetries,
@@ -9211,19 +9211,19 @@ var require_retry_handler = __commonJS({
         } = retryOptions;
         const { counter } = state;
         if (code && code !== "UND_ERR_REQ_RETRY" && !errorCodes.includes(code)) {
-          cb(err);
+          cb(err2);
           return;
         }
         if (Array.isArray(methods) && !methods.includes(method)) {
-          cb(err);
+          cb(err2);
           return;
         }
         if (statusCode != null && Array.isArray(statusCodes) && !statusCodes.includes(statusCode)) {
-          cb(err);
+          cb(err2);
           return;
         }
         if (counter > maxRetries) {
-          cb(err);
+          cb(err2);
           return;
         }
         let retryAfterHeader = headers?.["retry-after"];
@@ -9355,11 +9355,11 @@ var require_retry_handler = __commonJS({
             statusMessage
           );
         }
-        const err = new RequestRetryError("Request failed", statusCode, {
+        const err2 = new RequestRetryError("Request failed", statusCode, {
           headers,
           data: { count: this.retryCount }
         });
-        this.abort(err);
+        this.abort(err2);
         return false;
       }
       onData(chunk) {
@@ -9370,9 +9370,9 @@ var require_retry_handler = __commonJS({
         this.retryCount = 0;
         return this.handler.onComplete(rawTrailers);
       }
-      onError(err) {
+      onError(err2) {
         if (this.aborted || isDisturbed(this.opts.body) || this.headersSent && this.resume == null) {
-          return this.handler.onError(err);
+          return this.handler.onError(err2);
         }
         if (this.retryCount - this.retryCountCheckpoint > 0) {
           this.retryCount = this.retryCountCheckpoint + (this.retryCount - this.retryCountCheckpoint);
@@ -9380,16 +9380,16 @@ var require_retry_handler = __commonJS({
           this.retryCount += 1;
         }
         this.retryOpts.retry(
-          err,
+          err2,
           {
             state: { counter: this.retryCount },
             opts: { retryOptions: this.retryOpts, ...this.opts }
           },
           onRetry.bind(this)
         );
-        function onRetry(err2) {
-          if (err2 != null || this.aborted || isDisturbed(this.opts.body)) {
-            return this.handler.onError(err2);
+        function onRetry(err3) {
+          if (err3 != null || this.aborted || isDisturbed(this.opts.body)) {
+            return this.handler.onError(err3);
           }
           if (this.start !== 0) {
             const headers = { range: `bytes=${this.start}-${this.end ?? ""}` };
@@ -9407,8 +9407,8 @@ var require_retry_handler = __commonJS({
           try {
             this.retryCountCheckpoint = this.retryCount;
             this.dispatch(this.opts, this);
-          } catch (err3) {
-            this.handler.onError(err3);
+          } catch (err4) {
+            this.handler.onError(err4);
           }
         }
       }
@@ -9491,22 +9491,22 @@ var require_readable = __commonJS({
         this[kContentLength] = contentLength;
         this[kReading] = false;
       }
-      destroy(err) {
-        if (!err && !this._readableState.endEmitted) {
-          err = new RequestAbortedError();
+      destroy(err2) {
+        if (!err2 && !this._readableState.endEmitted) {
+          err2 = new RequestAbortedError();
         }
-        if (err) {
+        if (err2) {
           this[kAbort]();
         }
-        return super.destroy(err);
+        return super.destroy(err2);
       }
-      _destroy(err, callback) {
+      _destroy(err2, callback) {
         if (!this[kReading]) {
           setImmediate(() => {
-            callback(err);
+            callback(err2);
           });
         } else {
-          callback(err);
+          callback(err2);
         }
       }
       on(ev, ...args) {
@@ -9620,8 +9620,8 @@ var require_readable = __commonJS({
         if (isUnusable(stream)) {
           const rState = stream._readableState;
           if (rState.destroyed && rState.closeEmitted === false) {
-            stream.on("error", (err) => {
-              reject(err);
+            stream.on("error", (err2) => {
+              reject(err2);
             }).on("close", () => {
               reject(new TypeError("unusable"));
             });
@@ -9638,8 +9638,8 @@ var require_readable = __commonJS({
               length: 0,
               body: []
             };
-            stream.on("error", function(err) {
-              consumeFinish(this[kConsume], err);
+            stream.on("error", function(err2) {
+              consumeFinish(this[kConsume], err2);
             }).on("close", function() {
               if (this[kConsume].body !== null) {
                 consumeFinish(this[kConsume], new RequestAbortedError());
@@ -9717,20 +9717,20 @@ var require_readable = __commonJS({
           resolve3(chunksConcat(body, length));
         }
         consumeFinish(consume2);
-      } catch (err) {
-        stream.destroy(err);
+      } catch (err2) {
+        stream.destroy(err2);
       }
     }
     function consumePush(consume2, chunk) {
       consume2.length += chunk.length;
       consume2.body.push(chunk);
     }
-    function consumeFinish(consume2, err) {
+    function consumeFinish(consume2, err2) {
       if (consume2.body === null) {
         return;
       }
-      if (err) {
-        consume2.reject(err);
+      if (err2) {
+        consume2.reject(err2);
       } else {
         consume2.resolve();
       }
@@ -9839,11 +9839,11 @@ var require_api_request = __commonJS({
             throw new InvalidArgumentError2("invalid onInfo callback");
           }
           super("UNDICI_REQUEST");
-        } catch (err) {
+        } catch (err2) {
           if (util.isStream(body)) {
-            util.destroy(body.on("error", util.nop), err);
+            util.destroy(body.on("error", util.nop), err2);
           }
-          throw err;
+          throw err2;
         }
         this.method = method;
         this.responseHeaders = responseHeaders || null;
@@ -9861,8 +9861,8 @@ var require_api_request = __commonJS({
         this.reason = null;
         this.removeAbortListener = null;
         if (util.isStream(body)) {
-          body.on("error", (err) => {
-            this.onError(err);
+          body.on("error", (err2) => {
+            this.onError(err2);
           });
         }
         if (this.signal) {
@@ -9944,23 +9944,23 @@ var require_api_request = __commonJS({
         util.parseHeaders(trailers, this.trailers);
         this.res.push(null);
       }
-      onError(err) {
+      onError(err2) {
         const { res, callback, body, opaque } = this;
         if (callback) {
           this.callback = null;
           queueMicrotask(() => {
-            this.runInAsyncScope(callback, null, err, { opaque });
+            this.runInAsyncScope(callback, null, err2, { opaque });
           });
         }
         if (res) {
           this.res = null;
           queueMicrotask(() => {
-            util.destroy(res, err);
+            util.destroy(res, err2);
           });
         }
         if (body) {
           this.body = null;
-          util.destroy(body, err);
+          util.destroy(body, err2);
         }
         if (this.removeAbortListener) {
           res?.off("close", this.removeAbortListener);
@@ -9972,19 +9972,19 @@ var require_api_request = __commonJS({
     function request2(opts, callback) {
       if (callback === void 0) {
         return new Promise((resolve3, reject) => {
-          request2.call(this, opts, (err, data) => {
-            return err ? reject(err) : resolve3(data);
+          request2.call(this, opts, (err2, data) => {
+            return err2 ? reject(err2) : resolve3(data);
           });
         });
       }
       try {
         this.dispatch(opts, new RequestHandler(opts, callback));
-      } catch (err) {
+      } catch (err2) {
         if (typeof callback !== "function") {
-          throw err;
+          throw err2;
         }
         const opaque = opts?.opaque;
-        queueMicrotask(() => callback(err, { opaque }));
+        queueMicrotask(() => callback(err2, { opaque }));
       }
     }
     module.exports = request2;
@@ -10077,11 +10077,11 @@ var require_api_stream = __commonJS({
             throw new InvalidArgumentError2("invalid onInfo callback");
           }
           super("UNDICI_STREAM");
-        } catch (err) {
+        } catch (err2) {
           if (util.isStream(body)) {
-            util.destroy(body.on("error", util.nop), err);
+            util.destroy(body.on("error", util.nop), err2);
           }
-          throw err;
+          throw err2;
         }
         this.responseHeaders = responseHeaders || null;
         this.opaque = opaque || null;
@@ -10095,8 +10095,8 @@ var require_api_stream = __commonJS({
         this.onInfo = onInfo || null;
         this.throwOnError = throwOnError || false;
         if (util.isStream(body)) {
-          body.on("error", (err) => {
-            this.onError(err);
+          body.on("error", (err2) => {
+            this.onError(err2);
           });
         }
         addSignal(this, signal);
@@ -10144,15 +10144,15 @@ var require_api_stream = __commonJS({
           if (!res || typeof res.write !== "function" || typeof res.end !== "function" || typeof res.on !== "function") {
             throw new InvalidReturnValueError("expected Writable");
           }
-          finished(res, { readable: false }, (err) => {
+          finished(res, { readable: false }, (err2) => {
             const { callback: callback2, res: res2, opaque: opaque2, trailers, abort } = this;
             this.res = null;
-            if (err || !res2.readable) {
-              util.destroy(res2, err);
+            if (err2 || !res2.readable) {
+              util.destroy(res2, err2);
             }
             this.callback = null;
-            this.runInAsyncScope(callback2, null, err || null, { opaque: opaque2, trailers });
-            if (err) {
+            this.runInAsyncScope(callback2, null, err2 || null, { opaque: opaque2, trailers });
+            if (err2) {
               abort();
             }
           });
@@ -10175,41 +10175,41 @@ var require_api_stream = __commonJS({
         this.trailers = util.parseHeaders(trailers);
         res.end();
       }
-      onError(err) {
+      onError(err2) {
         const { res, callback, opaque, body } = this;
         removeSignal(this);
         this.factory = null;
         if (res) {
           this.res = null;
-          util.destroy(res, err);
+          util.destroy(res, err2);
         } else if (callback) {
           this.callback = null;
           queueMicrotask(() => {
-            this.runInAsyncScope(callback, null, err, { opaque });
+            this.runInAsyncScope(callback, null, err2, { opaque });
           });
         }
         if (body) {
           this.body = null;
-          util.destroy(body, err);
+          util.destroy(body, err2);
         }
       }
     };
     function stream(opts, factory, callback) {
       if (callback === void 0) {
         return new Promise((resolve3, reject) => {
-          stream.call(this, opts, factory, (err, data) => {
-            return err ? reject(err) : resolve3(data);
+          stream.call(this, opts, factory, (err2, data) => {
+            return err2 ? reject(err2) : resolve3(data);
           });
         });
       }
       try {
         this.dispatch(opts, new StreamHandler(opts, factory, callback));
-      } catch (err) {
+      } catch (err2) {
         if (typeof callback !== "function") {
-          throw err;
+          throw err2;
         }
         const opaque = opts?.opaque;
-        queueMicrotask(() => callback(err, { opaque }));
+        queueMicrotask(() => callback(err2, { opaque }));
       }
     }
     module.exports = stream;
@@ -10247,9 +10247,9 @@ var require_api_pipeline = __commonJS({
           resume();
         }
       }
-      _destroy(err, callback) {
+      _destroy(err2, callback) {
         this._read();
-        callback(err);
+        callback(err2);
       }
     };
     var PipelineResponse = class extends Readable2 {
@@ -10260,11 +10260,11 @@ var require_api_pipeline = __commonJS({
       _read() {
         this[kResume]();
       }
-      _destroy(err, callback) {
-        if (!err && !this._readableState.endEmitted) {
-          err = new RequestAbortedError();
+      _destroy(err2, callback) {
+        if (!err2 && !this._readableState.endEmitted) {
+          err2 = new RequestAbortedError();
         }
-        callback(err);
+        callback(err2);
       }
     };
     var PipelineHandler = class extends AsyncResource {
@@ -10310,19 +10310,19 @@ var require_api_pipeline = __commonJS({
               req[kResume] = callback;
             }
           },
-          destroy: (err, callback) => {
+          destroy: (err2, callback) => {
             const { body, req, res, ret, abort } = this;
-            if (!err && !ret._readableState.endEmitted) {
-              err = new RequestAbortedError();
+            if (!err2 && !ret._readableState.endEmitted) {
+              err2 = new RequestAbortedError();
             }
-            if (abort && err) {
+            if (abort && err2) {
               abort();
             }
-            util.destroy(body, err);
-            util.destroy(req, err);
-            util.destroy(res, err);
+            util.destroy(body, err2);
+            util.destroy(req, err2);
+            util.destroy(res, err2);
             removeSignal(this);
-            callback(err);
+            callback(err2);
           }
         }).on("prefinish", () => {
           const { req } = this;
@@ -10363,9 +10363,9 @@ var require_api_pipeline = __commonJS({
             body: this.res,
             context
           });
-        } catch (err) {
+        } catch (err2) {
           this.res.on("error", util.nop);
-          throw err;
+          throw err2;
         }
         if (!body || typeof body.on !== "function") {
           throw new InvalidReturnValueError("expected Readable");
@@ -10375,9 +10375,9 @@ var require_api_pipeline = __commonJS({
           if (!ret.push(chunk) && body2.pause) {
             body2.pause();
           }
-        }).on("error", (err) => {
+        }).on("error", (err2) => {
           const { ret } = this;
-          util.destroy(ret, err);
+          util.destroy(ret, err2);
         }).on("end", () => {
           const { ret } = this;
           ret.push(null);
@@ -10397,10 +10397,10 @@ var require_api_pipeline = __commonJS({
         const { res } = this;
         res.push(null);
       }
-      onError(err) {
+      onError(err2) {
         const { ret } = this;
         this.handler = null;
-        util.destroy(ret, err);
+        util.destroy(ret, err2);
       }
     };
     function pipeline2(opts, handler) {
@@ -10408,8 +10408,8 @@ var require_api_pipeline = __commonJS({
         const pipelineHandler = new PipelineHandler(opts, handler);
         this.dispatch({ ...opts, body: pipelineHandler.req }, pipelineHandler);
         return pipelineHandler.ret;
-      } catch (err) {
-        return new PassThrough().destroy(err);
+      } catch (err2) {
+        return new PassThrough().destroy(err2);
       }
     }
     module.exports = pipeline2;
@@ -10470,13 +10470,13 @@ var require_api_upgrade = __commonJS({
           context
         });
       }
-      onError(err) {
+      onError(err2) {
         const { callback, opaque } = this;
         removeSignal(this);
         if (callback) {
           this.callback = null;
           queueMicrotask(() => {
-            this.runInAsyncScope(callback, null, err, { opaque });
+            this.runInAsyncScope(callback, null, err2, { opaque });
           });
         }
       }
@@ -10484,8 +10484,8 @@ var require_api_upgrade = __commonJS({
     function upgrade(opts, callback) {
       if (callback === void 0) {
         return new Promise((resolve3, reject) => {
-          upgrade.call(this, opts, (err, data) => {
-            return err ? reject(err) : resolve3(data);
+          upgrade.call(this, opts, (err2, data) => {
+            return err2 ? reject(err2) : resolve3(data);
           });
         });
       }
@@ -10496,12 +10496,12 @@ var require_api_upgrade = __commonJS({
           method: opts.method || "GET",
           upgrade: opts.protocol || "Websocket"
         }, upgradeHandler);
-      } catch (err) {
+      } catch (err2) {
         if (typeof callback !== "function") {
-          throw err;
+          throw err2;
         }
         const opaque = opts?.opaque;
-        queueMicrotask(() => callback(err, { opaque }));
+        queueMicrotask(() => callback(err2, { opaque }));
       }
     }
     module.exports = upgrade;
@@ -10564,13 +10564,13 @@ var require_api_connect = __commonJS({
           context
         });
       }
-      onError(err) {
+      onError(err2) {
         const { callback, opaque } = this;
         removeSignal(this);
         if (callback) {
           this.callback = null;
           queueMicrotask(() => {
-            this.runInAsyncScope(callback, null, err, { opaque });
+            this.runInAsyncScope(callback, null, err2, { opaque });
           });
         }
       }
@@ -10578,20 +10578,20 @@ var require_api_connect = __commonJS({
     function connect(opts, callback) {
       if (callback === void 0) {
         return new Promise((resolve3, reject) => {
-          connect.call(this, opts, (err, data) => {
-            return err ? reject(err) : resolve3(data);
+          connect.call(this, opts, (err2, data) => {
+            return err2 ? reject(err2) : resolve3(data);
           });
         });
       }
       try {
         const connectHandler = new ConnectHandler(opts, callback);
         this.dispatch({ ...opts, method: "CONNECT" }, connectHandler);
-      } catch (err) {
+      } catch (err2) {
         if (typeof callback !== "function") {
-          throw err;
+          throw err2;
         }
         const opaque = opts?.opaque;
-        queueMicrotask(() => callback(err, { opaque }));
+        queueMicrotask(() => callback(err2, { opaque }));
       }
     }
     module.exports = connect;
@@ -10886,7 +10886,7 @@ var require_mock_utils = __commonJS({
         const responseData = getResponseData(body);
         const responseHeaders = generateKeyValues(headers);
         const responseTrailers = generateKeyValues(trailers);
-        handler.onConnect?.((err) => handler.onError(err), null);
+        handler.onConnect?.((err2) => handler.onError(err2), null);
         handler.onHeaders?.(statusCode, responseHeaders, resume, getStatusText(statusCode));
         handler.onData?.(Buffer.from(responseData));
         handler.onComplete?.(responseTrailers);
@@ -11600,12 +11600,12 @@ var require_dump = __commonJS({
           statusMessage
         );
       }
-      onError(err) {
+      onError(err2) {
         if (this.#dumped) {
           return;
         }
-        err = this.#reason ?? err;
-        this.#handler.onError(err);
+        err2 = this.#reason ?? err2;
+        this.#handler.onError(err2);
       }
       onData(chunk) {
         this.#size = this.#size + chunk.length;
@@ -11692,9 +11692,9 @@ var require_dns = __commonJS({
           maxItems: this.#maxItems
         };
         if (ips == null) {
-          this.lookup(origin, newOpts, (err, addresses) => {
-            if (err || addresses == null || addresses.length === 0) {
-              cb(err ?? new InformationalError("No DNS entries found"));
+          this.lookup(origin, newOpts, (err2, addresses) => {
+            if (err2 || addresses == null || addresses.length === 0) {
+              cb(err2 ?? new InformationalError("No DNS entries found"));
               return;
             }
             this.setRecords(origin, addresses);
@@ -11750,9 +11750,9 @@ var require_dns = __commonJS({
             family: this.dualStack === false ? this.affinity : 0,
             order: "ipv4first"
           },
-          (err, addresses) => {
-            if (err) {
-              return cb(err);
+          (err2, addresses) => {
+            if (err2) {
+              return cb(err2);
             }
             const results = /* @__PURE__ */ new Map();
             for (const addr of addresses) {
@@ -11837,14 +11837,14 @@ var require_dns = __commonJS({
         this.#state = state;
         this.#dispatch = dispatch;
       }
-      onError(err) {
-        switch (err.code) {
+      onError(err2) {
+        switch (err2.code) {
           case "ETIMEDOUT":
           case "ECONNREFUSED": {
             if (this.#state.dualStack) {
-              this.#state.runLookup(this.#origin, this.#opts, (err2, newOrigin) => {
-                if (err2) {
-                  return this.#handler.onError(err2);
+              this.#state.runLookup(this.#origin, this.#opts, (err3, newOrigin) => {
+                if (err3) {
+                  return this.#handler.onError(err3);
                 }
                 const dispatchOpts = {
                   ...this.#opts,
@@ -11854,14 +11854,14 @@ var require_dns = __commonJS({
               });
               return;
             }
-            this.#handler.onError(err);
+            this.#handler.onError(err2);
             return;
           }
           case "ENOTFOUND":
             this.#state.deleteRecord(this.#origin);
           // eslint-disable-next-line no-fallthrough
           default:
-            this.#handler.onError(err);
+            this.#handler.onError(err2);
             break;
         }
       }
@@ -11910,9 +11910,9 @@ var require_dns = __commonJS({
           if (isIP(origin.hostname) !== 0) {
             return dispatch(origDispatchOpts, handler);
           }
-          instance.runLookup(origin, origDispatchOpts, (err, newOrigin) => {
-            if (err) {
-              return handler.onError(err);
+          instance.runLookup(origin, origDispatchOpts, (err2, newOrigin) => {
+            if (err2) {
+              return handler.onError(err2);
             }
             let dispatchOpts = null;
             dispatchOpts = {
@@ -12440,8 +12440,8 @@ var require_response = __commonJS({
         let parsedURL;
         try {
           parsedURL = new URL(url, relevantRealm.settingsObject.baseUrl);
-        } catch (err) {
-          throw new TypeError(`Failed to parse URL from ${url}`, { cause: err });
+        } catch (err2) {
+          throw new TypeError(`Failed to parse URL from ${url}`, { cause: err2 });
         }
         if (!redirectStatusSet.has(status)) {
           throw new RangeError(`Invalid status code ${status}`);
@@ -12669,9 +12669,9 @@ var require_response = __commonJS({
         assert(false);
       }
     }
-    function makeAppropriateNetworkError(fetchParams, err = null) {
+    function makeAppropriateNetworkError(fetchParams, err2 = null) {
       assert(isCancelled(fetchParams));
-      return isAborted(fetchParams) ? makeNetworkError(Object.assign(new DOMException("The operation was aborted.", "AbortError"), { cause: err })) : makeNetworkError(Object.assign(new DOMException("Request was cancelled."), { cause: err }));
+      return isAborted(fetchParams) ? makeNetworkError(Object.assign(new DOMException("The operation was aborted.", "AbortError"), { cause: err2 })) : makeNetworkError(Object.assign(new DOMException("Request was cancelled."), { cause: err2 }));
     }
     function initializeResponse(response, init, body) {
       if (init.status !== null && (init.status < 200 || init.status > 599)) {
@@ -12903,8 +12903,8 @@ var require_request2 = __commonJS({
           let parsedURL;
           try {
             parsedURL = new URL(input, baseUrl);
-          } catch (err) {
-            throw new TypeError("Failed to parse URL from " + input, { cause: err });
+          } catch (err2) {
+            throw new TypeError("Failed to parse URL from " + input, { cause: err2 });
           }
           if (parsedURL.username || parsedURL.password) {
             throw new TypeError(
@@ -12994,8 +12994,8 @@ var require_request2 = __commonJS({
             let parsedReferrer;
             try {
               parsedReferrer = new URL(referrer, baseUrl);
-            } catch (err) {
-              throw new TypeError(`Referrer "${referrer}" is not a valid URL.`, { cause: err });
+            } catch (err2) {
+              throw new TypeError(`Referrer "${referrer}" is not a valid URL.`, { cause: err2 });
             }
             if (parsedReferrer.protocol === "about:" && parsedReferrer.hostname === "client" || origin && !sameOrigin(parsedReferrer, environmentSettingsObject.settingsObject.baseUrl)) {
               request2.referrer = "client";
@@ -13714,11 +13714,11 @@ var require_fetch = __commonJS({
         p.reject(error2);
       }
       if (request2.body != null && isReadable(request2.body?.stream)) {
-        request2.body.stream.cancel(error2).catch((err) => {
-          if (err.code === "ERR_INVALID_STATE") {
+        request2.body.stream.cancel(error2).catch((err2) => {
+          if (err2.code === "ERR_INVALID_STATE") {
             return;
           }
-          throw err;
+          throw err2;
         });
       }
       if (responseObject == null) {
@@ -13726,11 +13726,11 @@ var require_fetch = __commonJS({
       }
       const response = responseObject[kState];
       if (response.body != null && isReadable(response.body?.stream)) {
-        response.body.stream.cancel(error2).catch((err) => {
-          if (err.code === "ERR_INVALID_STATE") {
+        response.body.stream.cancel(error2).catch((err2) => {
+          if (err2.code === "ERR_INVALID_STATE") {
             return;
           }
-          throw err;
+          throw err2;
         });
       }
     }
@@ -13795,8 +13795,8 @@ var require_fetch = __commonJS({
       }
       if (subresourceSet.has(request2.destination)) {
       }
-      mainFetch(fetchParams).catch((err) => {
-        fetchParams.controller.terminate(err);
+      mainFetch(fetchParams).catch((err2) => {
+        fetchParams.controller.terminate(err2);
       });
       return fetchParams.controller;
     }
@@ -13981,7 +13981,7 @@ var require_fetch = __commonJS({
         }
         case "http:":
         case "https:": {
-          return httpFetch(fetchParams).catch((err) => makeNetworkError(err));
+          return httpFetch(fetchParams).catch((err2) => makeNetworkError(err2));
         }
         default: {
           return Promise.resolve(makeNetworkError("unknown scheme"));
@@ -14106,8 +14106,8 @@ var require_fetch = __commonJS({
         if (locationURL == null) {
           return response;
         }
-      } catch (err) {
-        return Promise.resolve(makeNetworkError(err));
+      } catch (err2) {
+        return Promise.resolve(makeNetworkError(err2));
       }
       if (!urlIsHttpHttpsScheme(locationURL)) {
         return Promise.resolve(makeNetworkError("URL scheme must be a HTTP(S) scheme"));
@@ -14278,11 +14278,11 @@ var require_fetch = __commonJS({
       fetchParams.controller.connection = {
         abort: null,
         destroyed: false,
-        destroy(err, abort = true) {
+        destroy(err2, abort = true) {
           if (!this.destroyed) {
             this.destroyed = true;
             if (abort) {
-              this.abort?.(err ?? new DOMException("The operation was aborted.", "AbortError"));
+              this.abort?.(err2 ?? new DOMException("The operation was aborted.", "AbortError"));
             }
           }
         }
@@ -14333,8 +14333,8 @@ var require_fetch = __commonJS({
               yield* processBodyChunk(bytes2);
             }
             processEndOfBody();
-          } catch (err) {
-            processBodyError(err);
+          } catch (err2) {
+            processBodyError(err2);
           }
         })();
       }
@@ -14347,12 +14347,12 @@ var require_fetch = __commonJS({
           fetchParams.controller.next = () => iterator.next();
           response = makeResponse({ status, statusText, headersList });
         }
-      } catch (err) {
-        if (err.name === "AbortError") {
+      } catch (err2) {
+        if (err2.name === "AbortError") {
           fetchParams.controller.connection.destroy();
-          return makeAppropriateNetworkError(fetchParams, err);
+          return makeAppropriateNetworkError(fetchParams, err2);
         }
-        return makeNetworkError(err);
+        return makeNetworkError(err2);
       }
       const pullAlgorithm = async () => {
         await fetchParams.controller.resume();
@@ -14390,11 +14390,11 @@ var require_fetch = __commonJS({
               break;
             }
             bytes2 = done ? void 0 : value;
-          } catch (err) {
+          } catch (err2) {
             if (fetchParams.controller.ended && !timingInfo.encodedBodySize) {
               bytes2 = void 0;
             } else {
-              bytes2 = err;
+              bytes2 = err2;
               isFailure = true;
             }
           }
@@ -14522,9 +14522,9 @@ var require_fetch = __commonJS({
                 status,
                 statusText,
                 headersList,
-                body: decoders.length ? pipeline2(this.body, ...decoders, (err) => {
-                  if (err) {
-                    this.onError(err);
+                body: decoders.length ? pipeline2(this.body, ...decoders, (err2) => {
+                  if (err2) {
+                    this.onError(err2);
                   }
                 }).on("error", onError) : this.body.on("error", onError)
               });
@@ -17392,8 +17392,8 @@ var require_permessage_deflate = __commonJS({
           }
           try {
             this.#inflate = createInflateRaw({ windowBits });
-          } catch (err) {
-            callback(err);
+          } catch (err2) {
+            callback(err2);
             return;
           }
           this.#inflate[kBuffer] = [];
@@ -17409,9 +17409,9 @@ var require_permessage_deflate = __commonJS({
             }
             this.#inflate[kBuffer].push(data);
           });
-          this.#inflate.on("error", (err) => {
+          this.#inflate.on("error", (err2) => {
             this.#inflate = null;
-            callback(err);
+            callback(err2);
           });
         }
         this.#inflate.write(chunk);
@@ -17776,8 +17776,8 @@ var require_receiver = __commonJS({
             const closeFrame = new WebsocketFrameSend(body2);
             this.ws[kResponse].socket.write(
               closeFrame.createFrame(opcodes.CLOSE),
-              (err) => {
-                if (!err) {
+              (err2) => {
+                if (!err2) {
                   this.ws[kSentClose] = sentCloseFrameState.SENT;
                 }
               }
@@ -18269,16 +18269,16 @@ var require_websocket = __commonJS({
     function onParserDrain() {
       this.ws[kResponse].socket.resume();
     }
-    function onParserError(err) {
+    function onParserError(err2) {
       let message;
       let code;
-      if (err instanceof CloseEvent) {
-        message = err.reason;
-        code = err.code;
+      if (err2 instanceof CloseEvent) {
+        message = err2.reason;
+        code = err2.code;
       } else {
-        message = err.message;
+        message = err2.message;
       }
-      fireEvent("error", this, () => new ErrorEvent("error", { error: err, message }));
+      fireEvent("error", this, () => new ErrorEvent("error", { error: err2, message }));
       closeWebSocketConnection(this, code);
     }
     module.exports = {
@@ -19115,11 +19115,11 @@ var require_undici = __commonJS({
     module.exports.fetch = async function fetch2(init, options = void 0) {
       try {
         return await fetchImpl(init, options);
-      } catch (err) {
-        if (err && typeof err === "object") {
-          Error.captureStackTrace(err);
+      } catch (err2) {
+        if (err2 && typeof err2 === "object") {
+          Error.captureStackTrace(err2);
         }
-        throw err;
+        throw err2;
       }
     };
     module.exports.Headers = require_headers().Headers;
@@ -19161,6 +19161,23 @@ var require_undici = __commonJS({
   }
 });
 
+// src/base/problem.ts
+function byPlace(a, b) {
+  if (a.place === void 0 || b.place === void 0) {
+    return Number(a.place !== void 0) - Number(b.place !== void 0);
+  }
+  return (a.place.file < b.place.file ? -1 : a.place.file > b.place.file ? 1 : 0) || a.place.line - b.place.line || a.place.column - b.place.column;
+}
+var ok, err, problemKey;
+var init_problem = __esm({
+  "src/base/problem.ts"() {
+    "use strict";
+    ok = (value) => ({ ok: true, value });
+    err = (...problems) => ({ ok: false, problems });
+    problemKey = ({ place, message }) => `${place?.file}:${place?.line}:${place?.column} ${message}`;
+  }
+});
+
 // src/estate/dates.ts
 function isDay(text) {
   if (!/^[0-9]{4}-[0-9]{2}-[0-9]{2}$/.test(text)) return false;
@@ -19178,23 +19195,6 @@ var init_dates = __esm({
     "use strict";
     millisecondsADay = 864e5;
     daysBetween = (from2, to) => Math.round((Date.parse(`${to}T00:00:00Z`) - Date.parse(`${from2}T00:00:00Z`)) / millisecondsADay);
-  }
-});
-
-// src/read/problem.ts
-function byPlace(a, b) {
-  if (a.place === void 0 || b.place === void 0) {
-    return Number(a.place !== void 0) - Number(b.place !== void 0);
-  }
-  return (a.place.file < b.place.file ? -1 : a.place.file > b.place.file ? 1 : 0) || a.place.line - b.place.line || a.place.column - b.place.column;
-}
-var found, refused, problemKey;
-var init_problem = __esm({
-  "src/read/problem.ts"() {
-    "use strict";
-    found = (value) => ({ ok: true, value });
-    refused = (...problems) => ({ ok: false, problems });
-    problemKey = ({ place, message }) => `${place?.file}:${place?.line}:${place?.column} ${message}`;
   }
 });
 
@@ -20788,9 +20788,9 @@ Expecting one of '${allowedValues.join("', '")}'`);
         if (fn) {
           this._exitCallback = fn;
         } else {
-          this._exitCallback = (err) => {
-            if (err.code !== "commander.executeSubCommandAsync") {
-              throw err;
+          this._exitCallback = (err2) => {
+            if (err2.code !== "commander.executeSubCommandAsync") {
+              throw err2;
             } else {
             }
           };
@@ -20866,12 +20866,12 @@ Expecting one of '${allowedValues.join("', '")}'`);
       _callParseArg(target, value, previous, invalidArgumentMessage) {
         try {
           return target.parseArg(value, previous);
-        } catch (err) {
-          if (err.code === "commander.invalidArgument") {
-            const message = `${invalidArgumentMessage} ${err.message}`;
-            this.error(message, { exitCode: err.exitCode, code: err.code });
+        } catch (err2) {
+          if (err2.code === "commander.invalidArgument") {
+            const message = `${invalidArgumentMessage} ${err2.message}`;
+            this.error(message, { exitCode: err2.exitCode, code: err2.code });
           }
-          throw err;
+          throw err2;
         }
       }
       /**
@@ -21460,14 +21460,14 @@ Expecting one of '${allowedValues.join("', '")}'`);
             );
           }
         });
-        proc.on("error", (err) => {
-          if (err.code === "ENOENT") {
+        proc.on("error", (err2) => {
+          if (err2.code === "ENOENT") {
             this._checkForMissingExecutable(
               executableFile,
               executableDir,
               subcommand._name
             );
-          } else if (err.code === "EACCES") {
+          } else if (err2.code === "EACCES") {
             throw new Error(`'${executableFile}' not executable`);
           }
           if (!exitCallback) {
@@ -21478,7 +21478,7 @@ Expecting one of '${allowedValues.join("', '")}'`);
               "commander.executeSubCommandAsync",
               "(error)"
             );
-            wrappedError.nestedError = err;
+            wrappedError.nestedError = err2;
             exitCallback(wrappedError);
           }
         });
@@ -22621,6 +22621,192 @@ var require_commander = __commonJS({
     exports.CommanderError = CommanderError2;
     exports.InvalidArgumentError = InvalidArgumentError2;
     exports.InvalidOptionArgumentError = InvalidArgumentError2;
+  }
+});
+
+// src/base/wording.ts
+var counted, exact, cautions;
+var init_wording = __esm({
+  "src/base/wording.ts"() {
+    "use strict";
+    counted = (count, one, many = `${one}s`) => `${count} ${count === 1 || count === 1n ? one : many}`;
+    exact = (count) => count.toString().replace(/\B(?=(\d{3})+$)/g, ",");
+    cautions = "Before it: a backup you have restored from, the right volume (check its name, size and server twice), unmounted and quiesced. Your own change control and the provider's documentation come first.";
+  }
+});
+
+// node_modules/fastest-levenshtein/mod.js
+var require_mod = __commonJS({
+  "node_modules/fastest-levenshtein/mod.js"(exports) {
+    "use strict";
+    exports.__esModule = true;
+    exports.distance = exports.closest = void 0;
+    var peq = new Uint32Array(65536);
+    var myers_32 = function(a, b) {
+      var n = a.length;
+      var m = b.length;
+      var lst = 1 << n - 1;
+      var pv = -1;
+      var mv = 0;
+      var sc = n;
+      var i = n;
+      while (i--) {
+        peq[a.charCodeAt(i)] |= 1 << i;
+      }
+      for (i = 0; i < m; i++) {
+        var eq = peq[b.charCodeAt(i)];
+        var xv = eq | mv;
+        eq |= (eq & pv) + pv ^ pv;
+        mv |= ~(eq | pv);
+        pv &= eq;
+        if (mv & lst) {
+          sc++;
+        }
+        if (pv & lst) {
+          sc--;
+        }
+        mv = mv << 1 | 1;
+        pv = pv << 1 | ~(xv | mv);
+        mv &= xv;
+      }
+      i = n;
+      while (i--) {
+        peq[a.charCodeAt(i)] = 0;
+      }
+      return sc;
+    };
+    var myers_x = function(b, a) {
+      var n = a.length;
+      var m = b.length;
+      var mhc = [];
+      var phc = [];
+      var hsize = Math.ceil(n / 32);
+      var vsize = Math.ceil(m / 32);
+      for (var i = 0; i < hsize; i++) {
+        phc[i] = -1;
+        mhc[i] = 0;
+      }
+      var j = 0;
+      for (; j < vsize - 1; j++) {
+        var mv_1 = 0;
+        var pv_1 = -1;
+        var start_1 = j * 32;
+        var vlen_1 = Math.min(32, m) + start_1;
+        for (var k = start_1; k < vlen_1; k++) {
+          peq[b.charCodeAt(k)] |= 1 << k;
+        }
+        for (var i = 0; i < n; i++) {
+          var eq = peq[a.charCodeAt(i)];
+          var pb = phc[i / 32 | 0] >>> i & 1;
+          var mb = mhc[i / 32 | 0] >>> i & 1;
+          var xv = eq | mv_1;
+          var xh = ((eq | mb) & pv_1) + pv_1 ^ pv_1 | eq | mb;
+          var ph = mv_1 | ~(xh | pv_1);
+          var mh = pv_1 & xh;
+          if (ph >>> 31 ^ pb) {
+            phc[i / 32 | 0] ^= 1 << i;
+          }
+          if (mh >>> 31 ^ mb) {
+            mhc[i / 32 | 0] ^= 1 << i;
+          }
+          ph = ph << 1 | pb;
+          mh = mh << 1 | mb;
+          pv_1 = mh | ~(xv | ph);
+          mv_1 = ph & xv;
+        }
+        for (var k = start_1; k < vlen_1; k++) {
+          peq[b.charCodeAt(k)] = 0;
+        }
+      }
+      var mv = 0;
+      var pv = -1;
+      var start2 = j * 32;
+      var vlen = Math.min(32, m - start2) + start2;
+      for (var k = start2; k < vlen; k++) {
+        peq[b.charCodeAt(k)] |= 1 << k;
+      }
+      var score2 = m;
+      for (var i = 0; i < n; i++) {
+        var eq = peq[a.charCodeAt(i)];
+        var pb = phc[i / 32 | 0] >>> i & 1;
+        var mb = mhc[i / 32 | 0] >>> i & 1;
+        var xv = eq | mv;
+        var xh = ((eq | mb) & pv) + pv ^ pv | eq | mb;
+        var ph = mv | ~(xh | pv);
+        var mh = pv & xh;
+        score2 += ph >>> m - 1 & 1;
+        score2 -= mh >>> m - 1 & 1;
+        if (ph >>> 31 ^ pb) {
+          phc[i / 32 | 0] ^= 1 << i;
+        }
+        if (mh >>> 31 ^ mb) {
+          mhc[i / 32 | 0] ^= 1 << i;
+        }
+        ph = ph << 1 | pb;
+        mh = mh << 1 | mb;
+        pv = mh | ~(xv | ph);
+        mv = ph & xv;
+      }
+      for (var k = start2; k < vlen; k++) {
+        peq[b.charCodeAt(k)] = 0;
+      }
+      return score2;
+    };
+    var distance2 = function(a, b) {
+      if (a.length < b.length) {
+        var tmp = b;
+        b = a;
+        a = tmp;
+      }
+      if (b.length === 0) {
+        return a.length;
+      }
+      if (a.length <= 32) {
+        return myers_32(a, b);
+      }
+      return myers_x(a, b);
+    };
+    exports.distance = distance2;
+    var closest2 = function(str, arr) {
+      var min_distance = Infinity;
+      var min_index = 0;
+      for (var i = 0; i < arr.length; i++) {
+        var dist = distance2(str, arr[i]);
+        if (dist < min_distance) {
+          min_distance = dist;
+          min_index = i;
+        }
+      }
+      return arr[min_index];
+    };
+    exports.closest = closest2;
+  }
+});
+
+// src/base/nearest.ts
+function quoted(value) {
+  if (value === null || value === void 0) return "nothing";
+  if (Array.isArray(value)) return "a list";
+  if (typeof value === "object") return "a mapping";
+  const text = String(value).replace(/\s+/gu, " ");
+  return text.length > 60 ? `${text.slice(0, 57)}…` : text;
+}
+function nearestWord(word, known2) {
+  if (known2.length === 0) return void 0;
+  const short3 = word.slice(0, 80);
+  const nearest = (0, import_fastest_levenshtein.closest)(short3, [...known2]);
+  const near = Math.max(nearest.length > 3 ? 2 : 1, Math.floor(nearest.length / 3));
+  return (0, import_fastest_levenshtein.distance)(short3, nearest) <= near ? nearest : void 0;
+}
+function offer(word, known2) {
+  const nearest = nearestWord(word, known2);
+  return nearest === void 0 ? "" : `Did you mean ${nearest}? `;
+}
+var import_fastest_levenshtein;
+var init_nearest = __esm({
+  "src/base/nearest.ts"() {
+    "use strict";
+    import_fastest_levenshtein = __toESM(require_mod(), 1);
   }
 });
 
@@ -24435,26 +24621,26 @@ function validate48(data, { instancePath = "", parentData, parentDataProperty, r
                 vErrors === null ? vErrors = [err14] : vErrors.push(err14), errors++;
               }
             }
-            if (data4.machine !== void 0) {
-              let data8 = data4.machine;
+            if (data4.type !== void 0) {
+              let data8 = data4.type;
               if (typeof data8 == "string") {
                 if (!pattern13.test(data8)) {
-                  let err15 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/machine", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema68, data: data8 };
+                  let err15 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/type", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema68, data: data8 };
                   vErrors === null ? vErrors = [err15] : vErrors.push(err15), errors++;
                 }
               } else {
-                let err16 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/machine", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema68.type, parentSchema: schema68, data: data8 };
+                let err16 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/type", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema68.type, parentSchema: schema68, data: data8 };
                 vErrors === null ? vErrors = [err16] : vErrors.push(err16), errors++;
               }
             }
-            if (data4.io !== void 0) {
-              let data9 = data4.io;
+            if (data4.iops !== void 0) {
+              let data9 = data4.iops;
               if (!(typeof data9 == "number" && !(data9 % 1) && !isNaN(data9) && isFinite(data9))) {
-                let err17 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/io", schemaPath: "#/properties/servers/additionalProperties/properties/io/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema67.properties.servers.additionalProperties.properties.io.type, parentSchema: schema67.properties.servers.additionalProperties.properties.io, data: data9 };
+                let err17 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/iops", schemaPath: "#/properties/servers/additionalProperties/properties/iops/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema67.properties.servers.additionalProperties.properties.iops.type, parentSchema: schema67.properties.servers.additionalProperties.properties.iops, data: data9 };
                 vErrors === null ? vErrors = [err17] : vErrors.push(err17), errors++;
               }
               if (typeof data9 == "number" && isFinite(data9) && (data9 < 0 || isNaN(data9))) {
-                let err18 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/io", schemaPath: "#/properties/servers/additionalProperties/properties/io/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema67.properties.servers.additionalProperties.properties.io, data: data9 };
+                let err18 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/iops", schemaPath: "#/properties/servers/additionalProperties/properties/iops/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema67.properties.servers.additionalProperties.properties.iops, data: data9 };
                 vErrors === null ? vErrors = [err18] : vErrors.push(err18), errors++;
               }
             }
@@ -25082,7 +25268,7 @@ function validate56(data, { instancePath = "", parentData, parentDataProperty, r
       vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
     }
     for (let key0 in data)
-      if (!(key0 === "from" || key0 === "currency" || key0 === "tiers" || key0 === "machines")) {
+      if (!(key0 === "from" || key0 === "currency" || key0 === "tiers" || key0 === "server-types")) {
         let err2 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: false, parentSchema: schema107, data };
         vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
       }
@@ -25297,26 +25483,26 @@ function validate56(data, { instancePath = "", parentData, parentDataProperty, r
                 vErrors === null ? vErrors = [err37] : vErrors.push(err37), errors++;
               }
             }
-            if (data3["io-per-gib"] !== void 0) {
-              let data15 = data3["io-per-gib"];
+            if (data3["iops-per-gib"] !== void 0) {
+              let data15 = data3["iops-per-gib"];
               if (typeof data15 == "number" && isFinite(data15)) {
                 if (data15 < 0 || isNaN(data15)) {
-                  let err38 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/io-per-gib", schemaPath: "#/properties/tiers/additionalProperties/properties/io-per-gib/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema107.properties.tiers.additionalProperties.properties["io-per-gib"], data: data15 };
+                  let err38 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/iops-per-gib", schemaPath: "#/properties/tiers/additionalProperties/properties/iops-per-gib/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema107.properties.tiers.additionalProperties.properties["iops-per-gib"], data: data15 };
                   vErrors === null ? vErrors = [err38] : vErrors.push(err38), errors++;
                 }
               } else {
-                let err39 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/io-per-gib", schemaPath: "#/properties/tiers/additionalProperties/properties/io-per-gib/type", keyword: "type", params: { type: "number" }, message: "must be number", schema: schema107.properties.tiers.additionalProperties.properties["io-per-gib"].type, parentSchema: schema107.properties.tiers.additionalProperties.properties["io-per-gib"], data: data15 };
+                let err39 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/iops-per-gib", schemaPath: "#/properties/tiers/additionalProperties/properties/iops-per-gib/type", keyword: "type", params: { type: "number" }, message: "must be number", schema: schema107.properties.tiers.additionalProperties.properties["iops-per-gib"].type, parentSchema: schema107.properties.tiers.additionalProperties.properties["iops-per-gib"], data: data15 };
                 vErrors === null ? vErrors = [err39] : vErrors.push(err39), errors++;
               }
             }
-            if (data3["io-maximum"] !== void 0) {
-              let data16 = data3["io-maximum"];
+            if (data3["iops-maximum"] !== void 0) {
+              let data16 = data3["iops-maximum"];
               if (!(typeof data16 == "number" && !(data16 % 1) && !isNaN(data16) && isFinite(data16))) {
-                let err40 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/io-maximum", schemaPath: "#/properties/tiers/additionalProperties/properties/io-maximum/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema107.properties.tiers.additionalProperties.properties["io-maximum"].type, parentSchema: schema107.properties.tiers.additionalProperties.properties["io-maximum"], data: data16 };
+                let err40 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/iops-maximum", schemaPath: "#/properties/tiers/additionalProperties/properties/iops-maximum/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema107.properties.tiers.additionalProperties.properties["iops-maximum"].type, parentSchema: schema107.properties.tiers.additionalProperties.properties["iops-maximum"], data: data16 };
                 vErrors === null ? vErrors = [err40] : vErrors.push(err40), errors++;
               }
               if (typeof data16 == "number" && isFinite(data16) && (data16 < 0 || isNaN(data16))) {
-                let err41 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/io-maximum", schemaPath: "#/properties/tiers/additionalProperties/properties/io-maximum/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema107.properties.tiers.additionalProperties.properties["io-maximum"], data: data16 };
+                let err41 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/iops-maximum", schemaPath: "#/properties/tiers/additionalProperties/properties/iops-maximum/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema107.properties.tiers.additionalProperties.properties["iops-maximum"], data: data16 };
                 vErrors === null ? vErrors = [err41] : vErrors.push(err41), errors++;
               }
             }
@@ -25341,23 +25527,23 @@ function validate56(data, { instancePath = "", parentData, parentDataProperty, r
         vErrors === null ? vErrors = [err45] : vErrors.push(err45), errors++;
       }
     }
-    if (data.machines !== void 0) {
-      let data18 = data.machines;
+    if (data["server-types"] !== void 0) {
+      let data18 = data["server-types"];
       if (data18 && typeof data18 == "object" && !Array.isArray(data18)) {
         for (let key5 in data18) {
           let _errs59 = errors;
           if (typeof key5 == "string") {
             if (!pattern13.test(key5)) {
-              let err46 = { instancePath: instancePath + "/machines", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema68, data: key5, propertyName: key5 };
+              let err46 = { instancePath: instancePath + "/server-types", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema68, data: key5, propertyName: key5 };
               vErrors === null ? vErrors = [err46] : vErrors.push(err46), errors++;
             }
           } else {
-            let err47 = { instancePath: instancePath + "/machines", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema68.type, parentSchema: schema68, data: key5, propertyName: key5 };
+            let err47 = { instancePath: instancePath + "/server-types", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema68.type, parentSchema: schema68, data: key5, propertyName: key5 };
             vErrors === null ? vErrors = [err47] : vErrors.push(err47), errors++;
           }
           var valid19 = _errs59 === errors;
           if (!valid19) {
-            let err48 = { instancePath: instancePath + "/machines", schemaPath: "#/properties/machines/propertyNames", keyword: "propertyNames", params: { propertyName: key5 }, message: "property name must be valid", schema: schema107.properties.machines.propertyNames, parentSchema: schema107.properties.machines, data: data18 };
+            let err48 = { instancePath: instancePath + "/server-types", schemaPath: "#/properties/server-types/propertyNames", keyword: "propertyNames", params: { propertyName: key5 }, message: "property name must be valid", schema: schema107.properties["server-types"].propertyNames, parentSchema: schema107.properties["server-types"], data: data18 };
             vErrors === null ? vErrors = [err48] : vErrors.push(err48), errors++;
           }
         }
@@ -25365,23 +25551,23 @@ function validate56(data, { instancePath = "", parentData, parentDataProperty, r
           let data19 = data18[key6];
           if (data19 && typeof data19 == "object" && !Array.isArray(data19)) {
             if (data19.running === void 0) {
-              let err49 = { instancePath: instancePath + "/machines/" + key6.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/machines/additionalProperties/required", keyword: "required", params: { missingProperty: "running" }, message: "must have required property 'running'", schema: schema107.properties.machines.additionalProperties.required, parentSchema: schema107.properties.machines.additionalProperties, data: data19 };
+              let err49 = { instancePath: instancePath + "/server-types/" + key6.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/server-types/additionalProperties/required", keyword: "required", params: { missingProperty: "running" }, message: "must have required property 'running'", schema: schema107.properties["server-types"].additionalProperties.required, parentSchema: schema107.properties["server-types"].additionalProperties, data: data19 };
               vErrors === null ? vErrors = [err49] : vErrors.push(err49), errors++;
             }
             for (let key7 in data19)
               if (!(key7 === "running" || key7 === "stopped")) {
-                let err50 = { instancePath: instancePath + "/machines/" + key6.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/machines/additionalProperties/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key7 }, message: "must NOT have additional properties", schema: false, parentSchema: schema107.properties.machines.additionalProperties, data: data19 };
+                let err50 = { instancePath: instancePath + "/server-types/" + key6.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/server-types/additionalProperties/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key7 }, message: "must NOT have additional properties", schema: false, parentSchema: schema107.properties["server-types"].additionalProperties, data: data19 };
                 vErrors === null ? vErrors = [err50] : vErrors.push(err50), errors++;
               }
             if (data19.running !== void 0) {
               let data20 = data19.running;
               if (typeof data20 == "string") {
                 if (!pattern51.test(data20)) {
-                  let err51 = { instancePath: instancePath + "/machines/" + key6.replace(/~/g, "~0").replace(/\//g, "~1") + "/running", schemaPath: "common.json#/$defs/amount/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})?$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})?$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})?$", parentSchema: schema111, data: data20 };
+                  let err51 = { instancePath: instancePath + "/server-types/" + key6.replace(/~/g, "~0").replace(/\//g, "~1") + "/running", schemaPath: "common.json#/$defs/amount/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})?$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})?$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})?$", parentSchema: schema111, data: data20 };
                   vErrors === null ? vErrors = [err51] : vErrors.push(err51), errors++;
                 }
               } else {
-                let err52 = { instancePath: instancePath + "/machines/" + key6.replace(/~/g, "~0").replace(/\//g, "~1") + "/running", schemaPath: "common.json#/$defs/amount/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema111.type, parentSchema: schema111, data: data20 };
+                let err52 = { instancePath: instancePath + "/server-types/" + key6.replace(/~/g, "~0").replace(/\//g, "~1") + "/running", schemaPath: "common.json#/$defs/amount/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema111.type, parentSchema: schema111, data: data20 };
                 vErrors === null ? vErrors = [err52] : vErrors.push(err52), errors++;
               }
             }
@@ -25389,21 +25575,21 @@ function validate56(data, { instancePath = "", parentData, parentDataProperty, r
               let data21 = data19.stopped;
               if (typeof data21 == "string") {
                 if (!pattern51.test(data21)) {
-                  let err53 = { instancePath: instancePath + "/machines/" + key6.replace(/~/g, "~0").replace(/\//g, "~1") + "/stopped", schemaPath: "common.json#/$defs/amount/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})?$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})?$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})?$", parentSchema: schema111, data: data21 };
+                  let err53 = { instancePath: instancePath + "/server-types/" + key6.replace(/~/g, "~0").replace(/\//g, "~1") + "/stopped", schemaPath: "common.json#/$defs/amount/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})?$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})?$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})?$", parentSchema: schema111, data: data21 };
                   vErrors === null ? vErrors = [err53] : vErrors.push(err53), errors++;
                 }
               } else {
-                let err54 = { instancePath: instancePath + "/machines/" + key6.replace(/~/g, "~0").replace(/\//g, "~1") + "/stopped", schemaPath: "common.json#/$defs/amount/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema111.type, parentSchema: schema111, data: data21 };
+                let err54 = { instancePath: instancePath + "/server-types/" + key6.replace(/~/g, "~0").replace(/\//g, "~1") + "/stopped", schemaPath: "common.json#/$defs/amount/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema111.type, parentSchema: schema111, data: data21 };
                 vErrors === null ? vErrors = [err54] : vErrors.push(err54), errors++;
               }
             }
           } else {
-            let err55 = { instancePath: instancePath + "/machines/" + key6.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/machines/additionalProperties/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema107.properties.machines.additionalProperties.type, parentSchema: schema107.properties.machines.additionalProperties, data: data19 };
+            let err55 = { instancePath: instancePath + "/server-types/" + key6.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/server-types/additionalProperties/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema107.properties["server-types"].additionalProperties.type, parentSchema: schema107.properties["server-types"].additionalProperties, data: data19 };
             vErrors === null ? vErrors = [err55] : vErrors.push(err55), errors++;
           }
         }
       } else {
-        let err56 = { instancePath: instancePath + "/machines", schemaPath: "#/properties/machines/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema107.properties.machines.type, parentSchema: schema107.properties.machines, data: data18 };
+        let err56 = { instancePath: instancePath + "/server-types", schemaPath: "#/properties/server-types/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema107.properties["server-types"].type, parentSchema: schema107.properties["server-types"], data: data18 };
         vErrors === null ? vErrors = [err56] : vErrors.push(err56), errors++;
       }
     }
@@ -26697,7 +26883,7 @@ function validate58(data, { instancePath = "", parentData, parentDataProperty, r
                   let err204 = { instancePath: instancePath + "/kinds/" + i1, schemaPath: "#/oneOf/14/properties/kinds/items/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema124.oneOf[14].properties.kinds.items.type, parentSchema: schema124.oneOf[14].properties.kinds.items, data: data106 };
                   vErrors === null ? vErrors = [err204] : vErrors.push(err204), errors++;
                 }
-                if (!(data106 === "server-created" || data106 === "server-deleted" || data106 === "server-renamed" || data106 === "server-started" || data106 === "server-stopped" || data106 === "server-changed-machine" || data106 === "server-moved-site" || data106 === "server-changed-team" || data106 === "boot-swapped" || data106 === "server-edited" || data106 === "volume-created" || data106 === "volume-deleted" || data106 === "volume-re-created" || data106 === "volume-renamed" || data106 === "volume-grown" || data106 === "volume-shrunk" || data106 === "volume-moved-tier" || data106 === "volume-moved-site" || data106 === "volume-changed-team" || data106 === "volume-unprotected" || data106 === "volume-edited" || data106 === "attached" || data106 === "detached" || data106 === "handed-over" || data106 === "group-created" || data106 === "group-deleted" || data106 === "group-renamed" || data106 === "member-joined" || data106 === "member-left" || data106 === "group-edited" || data106 === "file-system-created" || data106 === "file-system-remounted" || data106 === "file-system-deleted" || data106 === "file-system-grown" || data106 === "file-system-shrunk" || data106 === "file-system-remade")) {
+                if (!(data106 === "server-created" || data106 === "server-deleted" || data106 === "server-renamed" || data106 === "server-started" || data106 === "server-stopped" || data106 === "server-changed-type" || data106 === "server-moved-site" || data106 === "server-changed-team" || data106 === "boot-swapped" || data106 === "server-edited" || data106 === "volume-created" || data106 === "volume-deleted" || data106 === "volume-re-created" || data106 === "volume-renamed" || data106 === "volume-grown" || data106 === "volume-shrunk" || data106 === "volume-moved-tier" || data106 === "volume-moved-site" || data106 === "volume-changed-team" || data106 === "volume-unprotected" || data106 === "volume-edited" || data106 === "attached" || data106 === "detached" || data106 === "handed-over" || data106 === "group-created" || data106 === "group-deleted" || data106 === "group-renamed" || data106 === "member-joined" || data106 === "member-left" || data106 === "group-edited" || data106 === "file-system-created" || data106 === "file-system-remounted" || data106 === "file-system-deleted" || data106 === "file-system-grown" || data106 === "file-system-shrunk" || data106 === "file-system-remade")) {
                   let err205 = { instancePath: instancePath + "/kinds/" + i1, schemaPath: "#/oneOf/14/properties/kinds/items/enum", keyword: "enum", params: { allowedValues: schema124.oneOf[14].properties.kinds.items.enum }, message: "must be equal to one of the allowed values", schema: schema124.oneOf[14].properties.kinds.items.enum, parentSchema: schema124.oneOf[14].properties.kinds.items, data: data106 };
                   vErrors === null ? vErrors = [err205] : vErrors.push(err205), errors++;
                 }
@@ -27310,7 +27496,7 @@ var init_validators = __esm({
     validate46.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
     validate20.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
     estate = validate48;
-    schema67 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "estate.json", title: "EstateFile", description: "An estate file: servers, volumes, attachments, volume groups, file systems, retired volumes.", type: "object", additionalProperties: false, properties: { team: { $ref: "common.json#/$defs/name", description: "The team that everything in this file belongs to, unless it names its own." }, site: { $ref: "common.json#/$defs/name", description: "The site that everything in this file is at, unless it names its own." }, labels: { $ref: "common.json#/$defs/labels", description: "Labels that everything in this file carries, unless it sets the same label itself." }, servers: { type: "object", propertyNames: { $ref: "common.json#/$defs/name" }, description: "The servers, by name.", additionalProperties: { title: "ServerDeclaration", type: "object", additionalProperties: false, description: "One server.", properties: { power: { type: "string", enum: ["running", "stopped"], default: "running", description: "Whether the server runs. A stopped server may still be billed." }, boot: { $ref: "common.json#/$defs/name", description: "The volume the server starts from. It counts as attached." }, guest: { type: "string", enum: ["linux-lvm", "linux", "windows", "other"], description: "What runs inside, which decides how the guest is made to see a change." }, machine: { $ref: "common.json#/$defs/name", description: "The machine in the price list that this server is billed as." }, io: { type: "integer", minimum: 0, description: "Input and output operations a second that the work on this server needs from its volumes together." }, "attachment-slots": { type: "integer", minimum: 0, description: "How many volumes this server can hold, where it differs from its site's." }, team: { $ref: "common.json#/$defs/name", description: "The team that answers for the server and its cost." }, site: { $ref: "common.json#/$defs/name", description: "The site the server is at." }, labels: { $ref: "common.json#/$defs/labels" }, formerly: { $ref: "common.json#/$defs/name", description: "The server's name before this change, so that a rename is no deletion." } } } }, volumes: { type: "object", propertyNames: { $ref: "common.json#/$defs/name" }, description: "The volumes, by name.", additionalProperties: { title: "VolumeDeclaration", type: "object", additionalProperties: false, required: ["size", "tier"], description: "One volume.", properties: { size: { $ref: "common.json#/$defs/size", description: "What is bought: a number with its unit, such as 50 GiB." }, tier: { $ref: "common.json#/$defs/name", description: "The tier in the price list." }, shareable: { type: "boolean", default: false, description: "Whether the provider lets several servers hold it at once." }, protected: { type: "boolean", default: false, description: "A protected volume is not to be deleted; the protection is lifted in a change of its own first." }, owner: { $ref: "common.json#/$defs/sentence", description: "The person or role that answers for a detached volume; the team stands in where none is named." }, reason: { $ref: "common.json#/$defs/sentence", description: "Why a detached volume is kept." }, "retain-until": { $ref: "common.json#/$defs/date", description: "The day until which a detached volume is kept." }, "file-system": { $ref: "#/$defs/wholeVolumeFileSystem" }, team: { $ref: "common.json#/$defs/name", description: "The team that answers for the volume and its cost." }, site: { $ref: "common.json#/$defs/name", description: "The site the volume is at." }, labels: { $ref: "common.json#/$defs/labels" }, formerly: { $ref: "common.json#/$defs/name", description: "The volume's name before this change, so that a rename is no deletion." } } } }, attachments: { type: "array", description: "Which volume is attached to which server. A boot volume needs no entry.", items: { title: "AttachmentDeclaration", type: "object", additionalProperties: false, required: ["volume", "server"], description: "One volume on one server.", properties: { volume: { $ref: "common.json#/$defs/name", description: "The volume." }, server: { $ref: "common.json#/$defs/name", description: "The server it is attached to." } } } }, "volume-groups": { type: "object", propertyNames: { $ref: "common.json#/$defs/name" }, description: "The volume groups, by name.", additionalProperties: { title: "VolumeGroupDeclaration", type: "object", additionalProperties: false, required: ["members"], description: "Volumes that are used as one. The group travels whole.", properties: { extent: { $ref: "common.json#/$defs/size", default: "4 MiB", description: "The group's extent, in which it gives space out." }, members: { type: "array", minItems: 1, items: { $ref: "common.json#/$defs/name" }, description: "The volumes in the group." }, layout: { type: "string", enum: ["linear", "striped", "mirrored"], default: "linear", description: "How the group's file systems lie on its members." }, stripes: { type: "integer", minimum: 2, description: "Over how many members a striped layout spreads; all of them where left out." }, copies: { type: "integer", minimum: 2, default: 2, description: "How many whole copies a mirrored layout keeps." }, "file-systems": { type: "object", description: "The file systems in the group, by mount point.", propertyNames: { $ref: "#/$defs/mountPoint" }, additionalProperties: { title: "FileSystemDeclaration", type: "object", additionalProperties: false, required: ["size", "type"], description: "One file system on its own logical volume.", properties: { size: { $ref: "common.json#/$defs/size", description: "The size of the logical volume it lies on." }, type: { $ref: "#/$defs/fileSystemType" }, existing: { type: "boolean", default: false, description: "true says that it lies there already and is only being declared: nothing is made, and nothing is overwritten." } } } }, team: { $ref: "common.json#/$defs/name", description: "The team that answers for the group." }, labels: { $ref: "common.json#/$defs/labels" }, formerly: { $ref: "common.json#/$defs/name", description: "The group's name before this change, so that a rename is no deletion." }, existing: { type: "boolean", default: false, description: "true says that it lies there already and is only being declared: nothing is made, and nothing is overwritten." } } } }, retired: { type: "array", description: "Volumes and file systems that were deleted, each with its reason and its evidence.", items: { title: "RetiredDeclaration", type: "object", additionalProperties: false, required: ["on", "reason"], description: "One deletion, put on record.", properties: { volume: { $ref: "common.json#/$defs/name", description: "The volume that is gone." }, "file-system": { $ref: "common.json#/$defs/sentence", description: "The file system that is gone where its volumes stay: what it lies on and its mount point, as in plates:/plates." }, on: { $ref: "common.json#/$defs/date", description: "The day of the deletion." }, reason: { $ref: "common.json#/$defs/sentence", description: "Why nobody needs it." }, backup: { $ref: "common.json#/$defs/sentence", description: "Where the last backup lies." }, "backed-up": { $ref: "common.json#/$defs/date", description: "The day of that backup." } }, oneOf: [{ required: ["volume"] }, { required: ["file-system"] }] } } }, $defs: { mountPoint: { title: "MountPoint", type: "string", pattern: "^(/[^\\u0000-\\u001f]*|[A-Z]:(\\\\[^\\u0000-\\u001f]*)?|swap)$", description: "Where the guest mounts it: an absolute path, a drive letter such as D:, or swap." }, fileSystemType: { title: "FileSystemType", type: "string", enum: ["ext2", "ext3", "ext4", "xfs", "btrfs", "ntfs", "vfat", "gfs2", "ocfs2", "swap"], description: "The file system's type, which decides whether it can shrink and whether two servers may mount it." }, wholeVolumeFileSystem: { title: "WholeVolumeFileSystemDeclaration", type: "object", additionalProperties: false, required: ["mount", "type"], description: "The file system that lies on this volume by itself, outside any group.", properties: { mount: { $ref: "#/$defs/mountPoint" }, type: { $ref: "#/$defs/fileSystemType" }, size: { $ref: "common.json#/$defs/size", description: "The size it was made or grown to; the whole volume where left out." }, existing: { type: "boolean", default: false, description: "true says that it lies there already and is only being declared: nothing is made, and nothing is overwritten." } } } } };
+    schema67 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "estate.json", title: "EstateFile", description: "An estate file: servers, volumes, attachments, volume groups, file systems, retired volumes.", type: "object", additionalProperties: false, properties: { team: { $ref: "common.json#/$defs/name", description: "The team that everything in this file belongs to, unless it names its own." }, site: { $ref: "common.json#/$defs/name", description: "The site that everything in this file is at, unless it names its own." }, labels: { $ref: "common.json#/$defs/labels", description: "Labels that everything in this file carries, unless it sets the same label itself." }, servers: { type: "object", propertyNames: { $ref: "common.json#/$defs/name" }, description: "The servers, by name.", additionalProperties: { title: "ServerDeclaration", type: "object", additionalProperties: false, description: "One server.", properties: { power: { type: "string", enum: ["running", "stopped"], default: "running", description: "Whether the server runs. A stopped server may still be billed." }, boot: { $ref: "common.json#/$defs/name", description: "The volume the server starts from. It counts as attached." }, guest: { type: "string", enum: ["linux-lvm", "linux", "windows", "other"], description: "What runs inside, which decides how the guest is made to see a change." }, type: { $ref: "common.json#/$defs/name", description: "The server type in the price list that this server is billed as." }, iops: { type: "integer", minimum: 0, description: "Input and output operations a second that the work on this server needs from its volumes together." }, "attachment-slots": { type: "integer", minimum: 0, description: "How many volumes this server can hold, where it differs from its site's." }, team: { $ref: "common.json#/$defs/name", description: "The team that answers for the server and its cost." }, site: { $ref: "common.json#/$defs/name", description: "The site the server is at." }, labels: { $ref: "common.json#/$defs/labels" }, formerly: { $ref: "common.json#/$defs/name", description: "The server's name before this change, so that a rename is no deletion." } } } }, volumes: { type: "object", propertyNames: { $ref: "common.json#/$defs/name" }, description: "The volumes, by name.", additionalProperties: { title: "VolumeDeclaration", type: "object", additionalProperties: false, required: ["size", "tier"], description: "One volume.", properties: { size: { $ref: "common.json#/$defs/size", description: "What is bought: a number with its unit, such as 50 GiB." }, tier: { $ref: "common.json#/$defs/name", description: "The tier in the price list." }, shareable: { type: "boolean", default: false, description: "Whether the provider lets several servers hold it at once." }, protected: { type: "boolean", default: false, description: "A protected volume is not to be deleted; the protection is lifted in a change of its own first." }, owner: { $ref: "common.json#/$defs/sentence", description: "The person or role that answers for a detached volume; the team stands in where none is named." }, reason: { $ref: "common.json#/$defs/sentence", description: "Why a detached volume is kept." }, "retain-until": { $ref: "common.json#/$defs/date", description: "The day until which a detached volume is kept." }, "file-system": { $ref: "#/$defs/wholeVolumeFileSystem" }, team: { $ref: "common.json#/$defs/name", description: "The team that answers for the volume and its cost." }, site: { $ref: "common.json#/$defs/name", description: "The site the volume is at." }, labels: { $ref: "common.json#/$defs/labels" }, formerly: { $ref: "common.json#/$defs/name", description: "The volume's name before this change, so that a rename is no deletion." } } } }, attachments: { type: "array", description: "Which volume is attached to which server. A boot volume needs no entry.", items: { title: "AttachmentDeclaration", type: "object", additionalProperties: false, required: ["volume", "server"], description: "One volume on one server.", properties: { volume: { $ref: "common.json#/$defs/name", description: "The volume." }, server: { $ref: "common.json#/$defs/name", description: "The server it is attached to." } } } }, "volume-groups": { type: "object", propertyNames: { $ref: "common.json#/$defs/name" }, description: "The volume groups, by name.", additionalProperties: { title: "VolumeGroupDeclaration", type: "object", additionalProperties: false, required: ["members"], description: "Volumes that are used as one. The group travels whole.", properties: { extent: { $ref: "common.json#/$defs/size", default: "4 MiB", description: "The group's extent, in which it gives space out." }, members: { type: "array", minItems: 1, items: { $ref: "common.json#/$defs/name" }, description: "The volumes in the group." }, layout: { type: "string", enum: ["linear", "striped", "mirrored"], default: "linear", description: "How the group's file systems lie on its members." }, stripes: { type: "integer", minimum: 2, description: "Over how many members a striped layout spreads; all of them where left out." }, copies: { type: "integer", minimum: 2, default: 2, description: "How many whole copies a mirrored layout keeps." }, "file-systems": { type: "object", description: "The file systems in the group, by mount point.", propertyNames: { $ref: "#/$defs/mountPoint" }, additionalProperties: { title: "FileSystemDeclaration", type: "object", additionalProperties: false, required: ["size", "type"], description: "One file system on its own logical volume.", properties: { size: { $ref: "common.json#/$defs/size", description: "The size of the logical volume it lies on." }, type: { $ref: "#/$defs/fileSystemType" }, existing: { type: "boolean", default: false, description: "true says that it lies there already and is only being declared: nothing is made, and nothing is overwritten." } } } }, team: { $ref: "common.json#/$defs/name", description: "The team that answers for the group." }, labels: { $ref: "common.json#/$defs/labels" }, formerly: { $ref: "common.json#/$defs/name", description: "The group's name before this change, so that a rename is no deletion." }, existing: { type: "boolean", default: false, description: "true says that it lies there already and is only being declared: nothing is made, and nothing is overwritten." } } } }, retired: { type: "array", description: "Volumes and file systems that were deleted, each with its reason and its evidence.", items: { title: "RetiredDeclaration", type: "object", additionalProperties: false, required: ["on", "reason"], description: "One deletion, put on record.", properties: { volume: { $ref: "common.json#/$defs/name", description: "The volume that is gone." }, "file-system": { $ref: "common.json#/$defs/sentence", description: "The file system that is gone where its volumes stay: what it lies on and its mount point, as in plates:/plates." }, on: { $ref: "common.json#/$defs/date", description: "The day of the deletion." }, reason: { $ref: "common.json#/$defs/sentence", description: "Why nobody needs it." }, backup: { $ref: "common.json#/$defs/sentence", description: "Where the last backup lies." }, "backed-up": { $ref: "common.json#/$defs/date", description: "The day of that backup." } }, oneOf: [{ required: ["volume"] }, { required: ["file-system"] }] } } }, $defs: { mountPoint: { title: "MountPoint", type: "string", pattern: "^(/[^\\u0000-\\u001f]*|[A-Z]:(\\\\[^\\u0000-\\u001f]*)?|swap)$", description: "Where the guest mounts it: an absolute path, a drive letter such as D:, or swap." }, fileSystemType: { title: "FileSystemType", type: "string", enum: ["ext2", "ext3", "ext4", "xfs", "btrfs", "ntfs", "vfat", "gfs2", "ocfs2", "swap"], description: "The file system's type, which decides whether it can shrink and whether two servers may mount it." }, wholeVolumeFileSystem: { title: "WholeVolumeFileSystemDeclaration", type: "object", additionalProperties: false, required: ["mount", "type"], description: "The file system that lies on this volume by itself, outside any group.", properties: { mount: { $ref: "#/$defs/mountPoint" }, type: { $ref: "#/$defs/fileSystemType" }, size: { $ref: "common.json#/$defs/size", description: "The size it was made or grown to; the whole volume where left out." }, existing: { type: "boolean", default: false, description: "true says that it lies there already and is only being declared: nothing is made, and nothing is overwritten." } } } } };
     schema68 = { title: "Name", type: "string", pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", description: "A name: letters, digits, dot, underscore and hyphen, beginning with a letter or digit, at most 128 characters." };
     schema79 = { title: "Size", type: "string", pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", description: "A size with its unit: 50 GiB (IEC 80000-13, 1024-based) or 50 GB (SI, 1000-based). A bare number is refused.", examples: ["50 GiB", "1.5 TiB", "500 GB"] };
     schema81 = { title: "Sentence", type: "string", pattern: "\\S", description: "A few words that say why; it may not be blank." };
@@ -27326,15 +27512,15 @@ var init_validators = __esm({
     validate52.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
     validate48.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
     price_list = validate56;
-    schema107 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "price-list.json", title: "PriceListFile", description: "A price list: what each tier and each machine costs, from a date on. The newest list that has begun holds, whole.", type: "object", additionalProperties: false, required: ["from", "currency"], properties: { from: { $ref: "common.json#/$defs/date", description: "The first day on which this list holds." }, currency: { $ref: "common.json#/$defs/currency", description: "The currency of every amount in the list (ISO 4217)." }, tiers: { type: "object", propertyNames: { $ref: "common.json#/$defs/name" }, description: "The tiers, by name.", additionalProperties: { title: "TierDeclaration", type: "object", additionalProperties: false, required: ["per"], oneOf: [{ required: ["rate"] }, { required: ["bands"] }], description: "One tier: its price and its bounds.", properties: { rate: { $ref: "common.json#/$defs/amount", description: "The price of one unit of capacity for a month." }, bands: { type: "array", minItems: 1, description: "Graduated prices: each band's rate holds for the capacity that falls into it. Only the last may leave out up-to.", items: { title: "BandDeclaration", type: "object", additionalProperties: false, required: ["rate"], description: "One band of capacity.", properties: { "up-to": { $ref: "common.json#/$defs/size", description: "Where the band ends, counted from zero." }, rate: { $ref: "common.json#/$defs/amount", description: "The price of one unit inside the band for a month." } } } }, per: { type: "string", enum: ["GiB-month", "GB-month"], description: "The unit of capacity that the rate is for." }, flat: { $ref: "common.json#/$defs/amount", description: "A fee a volume and a month, on top." }, "minimum-billed": { $ref: "common.json#/$defs/size", description: "A smaller volume is billed as if it had this size." }, minimum: { $ref: "common.json#/$defs/size", description: "The smallest volume the tier sells." }, maximum: { $ref: "common.json#/$defs/size", description: "The largest volume the tier sells." }, step: { $ref: "common.json#/$defs/size", description: "Sizes are whole multiples of this." }, "io-per-gib": { type: "number", minimum: 0, description: "Operations a second that each GiB brings." }, "io-maximum": { type: "integer", minimum: 0, description: "Operations a second that one volume brings at the most." }, "servers-a-volume": { type: "integer", minimum: 1, description: "How many servers may hold one shareable volume of this tier at once." } } } }, machines: { type: "object", propertyNames: { $ref: "common.json#/$defs/name" }, description: "The machines that servers are billed as, by name.", additionalProperties: { title: "MachineDeclaration", type: "object", additionalProperties: false, required: ["running"], description: "The price of one machine by the hour.", properties: { running: { $ref: "common.json#/$defs/amount", description: "The price of an hour while the server runs." }, stopped: { $ref: "common.json#/$defs/amount", default: "0", description: "The price of an hour while it is stopped." } } } } } };
+    schema107 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "price-list.json", title: "PriceListFile", description: "A price list: what each tier and each server type costs, from a date on. The newest list that has begun holds, whole.", type: "object", additionalProperties: false, required: ["from", "currency"], properties: { from: { $ref: "common.json#/$defs/date", description: "The first day on which this list holds." }, currency: { $ref: "common.json#/$defs/currency", description: "The currency of every amount in the list (ISO 4217)." }, tiers: { type: "object", propertyNames: { $ref: "common.json#/$defs/name" }, description: "The tiers, by name.", additionalProperties: { title: "TierDeclaration", type: "object", additionalProperties: false, required: ["per"], oneOf: [{ required: ["rate"] }, { required: ["bands"] }], description: "One tier: its price and its bounds.", properties: { rate: { $ref: "common.json#/$defs/amount", description: "The price of one unit of capacity for a month." }, bands: { type: "array", minItems: 1, description: "Graduated prices: each band's rate holds for the capacity that falls into it. Only the last may leave out up-to.", items: { title: "BandDeclaration", type: "object", additionalProperties: false, required: ["rate"], description: "One band of capacity.", properties: { "up-to": { $ref: "common.json#/$defs/size", description: "Where the band ends, counted from zero." }, rate: { $ref: "common.json#/$defs/amount", description: "The price of one unit inside the band for a month." } } } }, per: { type: "string", enum: ["GiB-month", "GB-month"], description: "The unit of capacity that the rate is for." }, flat: { $ref: "common.json#/$defs/amount", description: "A fee a volume and a month, on top." }, "minimum-billed": { $ref: "common.json#/$defs/size", description: "A smaller volume is billed as if it had this size." }, minimum: { $ref: "common.json#/$defs/size", description: "The smallest volume the tier sells." }, maximum: { $ref: "common.json#/$defs/size", description: "The largest volume the tier sells." }, step: { $ref: "common.json#/$defs/size", description: "Sizes are whole multiples of this." }, "iops-per-gib": { type: "number", minimum: 0, description: "Operations a second that each GiB brings." }, "iops-maximum": { type: "integer", minimum: 0, description: "Operations a second that one volume brings at the most." }, "servers-a-volume": { type: "integer", minimum: 1, description: "How many servers may hold one shareable volume of this tier at once." } } } }, "server-types": { type: "object", propertyNames: { $ref: "common.json#/$defs/name" }, description: "The types that servers are billed as, by name.", additionalProperties: { title: "MachineDeclaration", type: "object", additionalProperties: false, required: ["running"], description: "The price of one server type by the hour.", properties: { running: { $ref: "common.json#/$defs/amount", description: "The price of an hour while the server runs." }, stopped: { $ref: "common.json#/$defs/amount", default: "0", description: "The price of an hour while it is stopped." } } } } } };
     schema109 = { title: "Currency", type: "string", pattern: "^[A-Z]{3}$", description: "An ISO 4217 currency code, such as EUR.", examples: ["EUR"] };
     schema111 = { title: "Amount", type: "string", pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})?$", description: 'An amount of money as a decimal in quotes, such as "120.00", so that nothing rounds it on the way.', examples: ["120.00", "0.045"] };
     pattern49 = new RegExp("^[A-Z]{3}$", "u");
     pattern51 = new RegExp("^[0-9]{1,15}(\\.[0-9]{1,15})?$", "u");
     validate56.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
     rule_pack = validate57;
-    schema122 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "rule-pack.json", title: "RulePackFile", description: "A rule pack: rules, their parameters, their limits and whom they are for.", type: "object", additionalProperties: false, properties: { use: { type: "array", items: { $ref: "common.json#/$defs/name" }, description: "Packs that ship with Ullage, by name; what follows adds to them or overrides them by name." }, rules: { type: "array", items: { $ref: "#/$defs/entry" }, description: "The rules of this pack." } }, $defs: { names: { type: "array", minItems: 1, items: { $ref: "common.json#/$defs/name" } }, scope: { title: "ScopeDeclaration", type: "object", additionalProperties: false, description: "What the rule is for; all of it where left out. Every key given must match.", properties: { teams: { $ref: "#/$defs/names", description: "Only what belongs to one of these teams." }, sites: { $ref: "#/$defs/names", description: "Only what is at one of these sites." }, tiers: { $ref: "#/$defs/names", description: "Only volumes of one of these tiers." }, labels: { type: "object", propertyNames: { $ref: "common.json#/$defs/name" }, additionalProperties: { type: ["string", "array"], items: { type: "string" }, minItems: 1 }, description: "Only what carries each of these labels, with the value or one of the values." } } }, entry: { title: "RuleEntry", type: "object", required: ["rule"], discriminator: { propertyName: "rule" }, oneOf: [{ title: "MaxMonthlySpendEntry", type: "object", description: "A team, a site, a label or the whole estate that costs more a month than its limit.", additionalProperties: false, required: ["rule", "limit"], properties: { rule: { const: "max-monthly-spend", description: "A team, a site, a label or the whole estate that costs more a month than its limit." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: true, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." }, limit: { $ref: "common.json#/$defs/amount", description: "The most that all in scope may cost a month together. It holds at equality and is broken above." }, each: { type: "string", enum: ["team", "site"], description: "Makes the limit one for each team, or each site, in scope instead of one for all together." }, "warn-from": { type: "number", exclusiveMinimum: 0, maximum: 1, description: "The share of the limit from which a warning is given." }, from: { $ref: "common.json#/$defs/date", description: "The first day on which the limit holds." }, until: { $ref: "common.json#/$defs/date", description: "The last day on which the limit holds." } } }, { title: "MinimumHeadroomEntry", type: "object", description: "Less free room than asked, at a site's quota, a server's attachment slots, a volume group or a file system; or a file system that its readings say will be full too soon.", additionalProperties: false, required: ["rule", "of"], properties: { rule: { const: "minimum-headroom", description: "Less free room than asked, at a site's quota, a server's attachment slots, a volume group or a file system; or a file system that its readings say will be full too soon." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: true, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." }, of: { type: "string", enum: ["quota", "attachment-slots", "volume-group", "file-system"], description: "The layer that must keep room. A file system is held against its readings; without any, nothing is said of its share and size." }, share: { type: "number", minimum: 0, maximum: 1, description: "The least share of the capacity that must be free. It holds at equality." }, size: { $ref: "common.json#/$defs/size", description: "The least size that must be free, where sizes are counted." }, count: { type: "integer", minimum: 0, description: "The least number of volumes or slots that must be free, where pieces are counted." }, days: { type: "integer", minimum: 1, description: "The least number of days, from the day of the judgement, until a file system is full by the trend of its readings. It holds at equality." } } }, { title: "NoShrinkEntry", type: "object", description: "A volume, a volume group or a file system made smaller in exact bytes: also across a rename, a change of unit, or a deletion and re-creation in its place.", additionalProperties: false, required: ["rule"], properties: { rule: { const: "no-shrink", description: "A volume, a volume group or a file system made smaller in exact bytes: also across a rename, a change of unit, or a deletion and re-creation in its place." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: true, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." }, "allow-file-systems": { type: "array", items: { type: "string", enum: ["ext2", "ext3", "ext4", "btrfs", "ntfs", "swap"] }, description: "Types of file system that may be made smaller, out of those whose own tools can do it." } } }, { title: "BootVolumeStaysEntry", type: "object", description: "A boot volume detached, swapped, moved or deleted while its server runs.", additionalProperties: false, required: ["rule"], properties: { rule: { const: "boot-volume-stays", description: "A boot volume detached, swapped, moved or deleted while its server runs." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: true, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." } } }, { title: "ExclusiveAttachmentEntry", type: "object", description: "One volume on two servers, unless it is shareable, within its tier's limit, and holds a file system made for several servers at once.", additionalProperties: false, required: ["rule"], properties: { rule: { const: "exclusive-attachment", description: "One volume on two servers, unless it is shareable, within its tier's limit, and holds a file system made for several servers at once." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: true, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." } } }, { title: "GroupTravelsWholeEntry", type: "object", description: "A volume group with members on different servers, or with some members attached and some not.", additionalProperties: false, required: ["rule"], properties: { rule: { const: "group-travels-whole", description: "A volume group with members on different servers, or with some members attached and some not." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: true, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." } } }, { title: "SameSiteEntry", type: "object", description: "A volume attached to a server at another site.", additionalProperties: false, required: ["rule"], properties: { rule: { const: "same-site", description: "A volume attached to a server at another site." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: true, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." } } }, { title: "GrowthStepEntry", type: "object", description: "A volume made more than so many times larger, or larger by more than a size, in one change.", additionalProperties: false, required: ["rule"], minProperties: 2, properties: { rule: { const: "growth-step", description: "A volume made more than so many times larger, or larger by more than a size, in one change." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: true, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." }, times: { type: "number", minimum: 1, description: "The largest factor by which a volume may grow in one change." }, by: { $ref: "common.json#/$defs/size", description: "The largest size by which a volume may grow in one change." } } }, { title: "DetachedVolumeOwnedEntry", type: "object", description: "A detached volume, still billed, with no owner, no reason or no retention date, or kept past that date.", additionalProperties: false, required: ["rule"], properties: { rule: { const: "detached-volume-owned", description: "A detached volume, still billed, with no owner, no reason or no retention date, or kept past that date." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: true, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." }, "at-most": { type: "integer", minimum: 1, description: "The most days ahead that a retention date may lie." }, grace: { type: "integer", minimum: 0, default: 0, description: "Days past the retention date that are let pass." } } }, { title: "DeletionPreparedEntry", type: "object", description: "The deletion of a volume that is attached on main, is protected, is to be kept longer, or leaves no record of its reason and of a recent enough backup; likewise a move to another site, and a file system deleted or made over on volumes that stay. Warns of a volume that is taken into a group, or given its first file system, over what may lie on it.", additionalProperties: false, required: ["rule"], properties: { rule: { const: "deletion-prepared", description: "The deletion of a volume that is attached on main, is protected, is to be kept longer, or leaves no record of its reason and of a recent enough backup; likewise a move to another site, and a file system deleted or made over on volumes that stay. Warns of a volume that is taken into a group, or given its first file system, over what may lie on it." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: true, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." }, "backup-within": { type: "integer", minimum: 0, description: "The most days that the backup on record may be old on the day of the judgement; left out, no backup is asked for." }, "attached-allowed": { type: "boolean", default: false, description: "Whether a volume may be deleted that is still attached on main." } } }, { title: "DestructiveChangesFewEntry", type: "object", description: "More than so many changes in one branch that cannot be undone.", additionalProperties: false, required: ["rule", "at-most"], properties: { rule: { const: "destructive-changes-few", description: "More than so many changes in one branch that cannot be undone." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: true, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." }, "at-most": { type: "integer", minimum: 0, description: "How many volumes, groups and file systems one branch may delete, shrink or make over. It holds at equality; what goes with its volume or group counts once." } } }, { title: "FreezeEntry", type: "object", description: "Changes that cannot be undone, or any changes, within a freeze period.", additionalProperties: false, required: ["rule"], minProperties: 2, properties: { rule: { const: "freeze", description: "Changes that cannot be undone, or any changes, within a freeze period." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: true, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." }, from: { $ref: "common.json#/$defs/date", description: "The first day of the freeze." }, until: { $ref: "common.json#/$defs/date", description: "The last day of the freeze." }, "all-changes": { type: "boolean", default: false, description: "Whether every change of storage is refused, not only those that cannot be undone." }, reason: { $ref: "common.json#/$defs/sentence", description: "Why there is a freeze; shown with each finding." } } }, { title: "GrowthFollowedThroughEntry", type: "object", description: "Capacity bought and not passed on: a volume group with much given to no file system, an attached volume that nothing lies on, a file system smaller than the volume it has to itself.", additionalProperties: false, required: ["rule"], properties: { rule: { const: "growth-followed-through", description: "Capacity bought and not passed on: a volume group with much given to no file system, an attached volume that nothing lies on, a file system smaller than the volume it has to itself." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; warning where left out. Only error fails." }, enabled: { type: "boolean", default: true, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." }, "idle-share": { type: "number", minimum: 0, maximum: 1, default: 0.25, description: "The largest share of what a volume group has bought that may be given to no file system. It holds at equality." }, "idle-size": { $ref: "common.json#/$defs/size", default: "1 GiB", description: "What may lie idle at any one place without a word, for a partition table, a group's metadata or a last extent. It holds at equality." } } }, { title: "NamingEntry", type: "object", description: "A name of a server, a volume, a volume group or a mount point that breaks the estate's pattern.", additionalProperties: false, required: ["rule"], minProperties: 2, properties: { rule: { const: "naming", description: "A name of a server, a volume, a volume group or a mount point that breaks the estate's pattern." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: true, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." }, server: { type: "string", minLength: 1, description: "The pattern (RE2) that a server's name must match from end to end." }, volume: { type: "string", minLength: 1, description: "The pattern (RE2) that a volume's name must match from end to end." }, "volume-group": { type: "string", minLength: 1, description: "The pattern (RE2) that a volume group's name must match from end to end." }, mount: { type: "string", minLength: 1, description: "The pattern (RE2) that the mount point of a file system must match from end to end." } } }, { title: "ShapeEntry", type: "object", description: "Whatever does not fit a JSON Schema of your own: a rule without code, about one kind of thing or about changes.", additionalProperties: false, required: ["rule", "schema", "of"], properties: { rule: { const: "shape", description: "Whatever does not fit a JSON Schema of your own: a rule without code, about one kind of thing or about changes." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: true, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." }, of: { type: "string", enum: ["server", "volume", "volume-group", "file-system", "change"], description: "What each is held against the schema." }, kinds: { type: "array", minItems: 1, items: { type: "string", enum: ["server-created", "server-deleted", "server-renamed", "server-started", "server-stopped", "server-changed-machine", "server-moved-site", "server-changed-team", "boot-swapped", "server-edited", "volume-created", "volume-deleted", "volume-re-created", "volume-renamed", "volume-grown", "volume-shrunk", "volume-moved-tier", "volume-moved-site", "volume-changed-team", "volume-unprotected", "volume-edited", "attached", "detached", "handed-over", "group-created", "group-deleted", "group-renamed", "member-joined", "member-left", "group-edited", "file-system-created", "file-system-remounted", "file-system-deleted", "file-system-grown", "file-system-shrunk", "file-system-remade"] }, description: "Only changes of these kinds; all of them where left out. Only with of: change." }, schema: { type: "object", description: "A JSON Schema (2020-12) that each must satisfy. It sees the keys of the estate files, sizes as numbers under size-gib, and servers, volumes or volume-group for what a thing is tied to; of a change: change, subject, before and after. Patterns are RE2; $ref stays within the schema." }, message: { $ref: "common.json#/$defs/sentence", description: "What to say first of what does not fit." } } }, { title: "TierBoundsEntry", type: "object", description: "A volume whose size its tier does not sell, or a server that needs more operations a second than its volumes' tiers give.", additionalProperties: false, required: ["rule"], properties: { rule: { const: "tier-bounds", description: "A volume whose size its tier does not sell, or a server that needs more operations a second than its volumes' tiers give." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: true, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." } } }, { title: "PolicyApartEntry", type: "object", description: "A looser policy and a change of storage in one branch.", additionalProperties: false, required: ["rule"], properties: { rule: { const: "policy-apart", description: "A looser policy and a change of storage in one branch." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: true, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." } } }] } } };
-    schema124 = { title: "RuleEntry", type: "object", required: ["rule"], discriminator: { propertyName: "rule" }, oneOf: [{ title: "MaxMonthlySpendEntry", type: "object", description: "A team, a site, a label or the whole estate that costs more a month than its limit.", additionalProperties: false, required: ["rule", "limit"], properties: { rule: { const: "max-monthly-spend", description: "A team, a site, a label or the whole estate that costs more a month than its limit." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: true, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." }, limit: { $ref: "common.json#/$defs/amount", description: "The most that all in scope may cost a month together. It holds at equality and is broken above." }, each: { type: "string", enum: ["team", "site"], description: "Makes the limit one for each team, or each site, in scope instead of one for all together." }, "warn-from": { type: "number", exclusiveMinimum: 0, maximum: 1, description: "The share of the limit from which a warning is given." }, from: { $ref: "common.json#/$defs/date", description: "The first day on which the limit holds." }, until: { $ref: "common.json#/$defs/date", description: "The last day on which the limit holds." } } }, { title: "MinimumHeadroomEntry", type: "object", description: "Less free room than asked, at a site's quota, a server's attachment slots, a volume group or a file system; or a file system that its readings say will be full too soon.", additionalProperties: false, required: ["rule", "of"], properties: { rule: { const: "minimum-headroom", description: "Less free room than asked, at a site's quota, a server's attachment slots, a volume group or a file system; or a file system that its readings say will be full too soon." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: true, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." }, of: { type: "string", enum: ["quota", "attachment-slots", "volume-group", "file-system"], description: "The layer that must keep room. A file system is held against its readings; without any, nothing is said of its share and size." }, share: { type: "number", minimum: 0, maximum: 1, description: "The least share of the capacity that must be free. It holds at equality." }, size: { $ref: "common.json#/$defs/size", description: "The least size that must be free, where sizes are counted." }, count: { type: "integer", minimum: 0, description: "The least number of volumes or slots that must be free, where pieces are counted." }, days: { type: "integer", minimum: 1, description: "The least number of days, from the day of the judgement, until a file system is full by the trend of its readings. It holds at equality." } } }, { title: "NoShrinkEntry", type: "object", description: "A volume, a volume group or a file system made smaller in exact bytes: also across a rename, a change of unit, or a deletion and re-creation in its place.", additionalProperties: false, required: ["rule"], properties: { rule: { const: "no-shrink", description: "A volume, a volume group or a file system made smaller in exact bytes: also across a rename, a change of unit, or a deletion and re-creation in its place." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: true, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." }, "allow-file-systems": { type: "array", items: { type: "string", enum: ["ext2", "ext3", "ext4", "btrfs", "ntfs", "swap"] }, description: "Types of file system that may be made smaller, out of those whose own tools can do it." } } }, { title: "BootVolumeStaysEntry", type: "object", description: "A boot volume detached, swapped, moved or deleted while its server runs.", additionalProperties: false, required: ["rule"], properties: { rule: { const: "boot-volume-stays", description: "A boot volume detached, swapped, moved or deleted while its server runs." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: true, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." } } }, { title: "ExclusiveAttachmentEntry", type: "object", description: "One volume on two servers, unless it is shareable, within its tier's limit, and holds a file system made for several servers at once.", additionalProperties: false, required: ["rule"], properties: { rule: { const: "exclusive-attachment", description: "One volume on two servers, unless it is shareable, within its tier's limit, and holds a file system made for several servers at once." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: true, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." } } }, { title: "GroupTravelsWholeEntry", type: "object", description: "A volume group with members on different servers, or with some members attached and some not.", additionalProperties: false, required: ["rule"], properties: { rule: { const: "group-travels-whole", description: "A volume group with members on different servers, or with some members attached and some not." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: true, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." } } }, { title: "SameSiteEntry", type: "object", description: "A volume attached to a server at another site.", additionalProperties: false, required: ["rule"], properties: { rule: { const: "same-site", description: "A volume attached to a server at another site." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: true, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." } } }, { title: "GrowthStepEntry", type: "object", description: "A volume made more than so many times larger, or larger by more than a size, in one change.", additionalProperties: false, required: ["rule"], minProperties: 2, properties: { rule: { const: "growth-step", description: "A volume made more than so many times larger, or larger by more than a size, in one change." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: true, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." }, times: { type: "number", minimum: 1, description: "The largest factor by which a volume may grow in one change." }, by: { $ref: "common.json#/$defs/size", description: "The largest size by which a volume may grow in one change." } } }, { title: "DetachedVolumeOwnedEntry", type: "object", description: "A detached volume, still billed, with no owner, no reason or no retention date, or kept past that date.", additionalProperties: false, required: ["rule"], properties: { rule: { const: "detached-volume-owned", description: "A detached volume, still billed, with no owner, no reason or no retention date, or kept past that date." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: true, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." }, "at-most": { type: "integer", minimum: 1, description: "The most days ahead that a retention date may lie." }, grace: { type: "integer", minimum: 0, default: 0, description: "Days past the retention date that are let pass." } } }, { title: "DeletionPreparedEntry", type: "object", description: "The deletion of a volume that is attached on main, is protected, is to be kept longer, or leaves no record of its reason and of a recent enough backup; likewise a move to another site, and a file system deleted or made over on volumes that stay. Warns of a volume that is taken into a group, or given its first file system, over what may lie on it.", additionalProperties: false, required: ["rule"], properties: { rule: { const: "deletion-prepared", description: "The deletion of a volume that is attached on main, is protected, is to be kept longer, or leaves no record of its reason and of a recent enough backup; likewise a move to another site, and a file system deleted or made over on volumes that stay. Warns of a volume that is taken into a group, or given its first file system, over what may lie on it." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: true, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." }, "backup-within": { type: "integer", minimum: 0, description: "The most days that the backup on record may be old on the day of the judgement; left out, no backup is asked for." }, "attached-allowed": { type: "boolean", default: false, description: "Whether a volume may be deleted that is still attached on main." } } }, { title: "DestructiveChangesFewEntry", type: "object", description: "More than so many changes in one branch that cannot be undone.", additionalProperties: false, required: ["rule", "at-most"], properties: { rule: { const: "destructive-changes-few", description: "More than so many changes in one branch that cannot be undone." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: true, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." }, "at-most": { type: "integer", minimum: 0, description: "How many volumes, groups and file systems one branch may delete, shrink or make over. It holds at equality; what goes with its volume or group counts once." } } }, { title: "FreezeEntry", type: "object", description: "Changes that cannot be undone, or any changes, within a freeze period.", additionalProperties: false, required: ["rule"], minProperties: 2, properties: { rule: { const: "freeze", description: "Changes that cannot be undone, or any changes, within a freeze period." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: true, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." }, from: { $ref: "common.json#/$defs/date", description: "The first day of the freeze." }, until: { $ref: "common.json#/$defs/date", description: "The last day of the freeze." }, "all-changes": { type: "boolean", default: false, description: "Whether every change of storage is refused, not only those that cannot be undone." }, reason: { $ref: "common.json#/$defs/sentence", description: "Why there is a freeze; shown with each finding." } } }, { title: "GrowthFollowedThroughEntry", type: "object", description: "Capacity bought and not passed on: a volume group with much given to no file system, an attached volume that nothing lies on, a file system smaller than the volume it has to itself.", additionalProperties: false, required: ["rule"], properties: { rule: { const: "growth-followed-through", description: "Capacity bought and not passed on: a volume group with much given to no file system, an attached volume that nothing lies on, a file system smaller than the volume it has to itself." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; warning where left out. Only error fails." }, enabled: { type: "boolean", default: true, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." }, "idle-share": { type: "number", minimum: 0, maximum: 1, default: 0.25, description: "The largest share of what a volume group has bought that may be given to no file system. It holds at equality." }, "idle-size": { $ref: "common.json#/$defs/size", default: "1 GiB", description: "What may lie idle at any one place without a word, for a partition table, a group's metadata or a last extent. It holds at equality." } } }, { title: "NamingEntry", type: "object", description: "A name of a server, a volume, a volume group or a mount point that breaks the estate's pattern.", additionalProperties: false, required: ["rule"], minProperties: 2, properties: { rule: { const: "naming", description: "A name of a server, a volume, a volume group or a mount point that breaks the estate's pattern." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: true, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." }, server: { type: "string", minLength: 1, description: "The pattern (RE2) that a server's name must match from end to end." }, volume: { type: "string", minLength: 1, description: "The pattern (RE2) that a volume's name must match from end to end." }, "volume-group": { type: "string", minLength: 1, description: "The pattern (RE2) that a volume group's name must match from end to end." }, mount: { type: "string", minLength: 1, description: "The pattern (RE2) that the mount point of a file system must match from end to end." } } }, { title: "ShapeEntry", type: "object", description: "Whatever does not fit a JSON Schema of your own: a rule without code, about one kind of thing or about changes.", additionalProperties: false, required: ["rule", "schema", "of"], properties: { rule: { const: "shape", description: "Whatever does not fit a JSON Schema of your own: a rule without code, about one kind of thing or about changes." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: true, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." }, of: { type: "string", enum: ["server", "volume", "volume-group", "file-system", "change"], description: "What each is held against the schema." }, kinds: { type: "array", minItems: 1, items: { type: "string", enum: ["server-created", "server-deleted", "server-renamed", "server-started", "server-stopped", "server-changed-machine", "server-moved-site", "server-changed-team", "boot-swapped", "server-edited", "volume-created", "volume-deleted", "volume-re-created", "volume-renamed", "volume-grown", "volume-shrunk", "volume-moved-tier", "volume-moved-site", "volume-changed-team", "volume-unprotected", "volume-edited", "attached", "detached", "handed-over", "group-created", "group-deleted", "group-renamed", "member-joined", "member-left", "group-edited", "file-system-created", "file-system-remounted", "file-system-deleted", "file-system-grown", "file-system-shrunk", "file-system-remade"] }, description: "Only changes of these kinds; all of them where left out. Only with of: change." }, schema: { type: "object", description: "A JSON Schema (2020-12) that each must satisfy. It sees the keys of the estate files, sizes as numbers under size-gib, and servers, volumes or volume-group for what a thing is tied to; of a change: change, subject, before and after. Patterns are RE2; $ref stays within the schema." }, message: { $ref: "common.json#/$defs/sentence", description: "What to say first of what does not fit." } } }, { title: "TierBoundsEntry", type: "object", description: "A volume whose size its tier does not sell, or a server that needs more operations a second than its volumes' tiers give.", additionalProperties: false, required: ["rule"], properties: { rule: { const: "tier-bounds", description: "A volume whose size its tier does not sell, or a server that needs more operations a second than its volumes' tiers give." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: true, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." } } }, { title: "PolicyApartEntry", type: "object", description: "A looser policy and a change of storage in one branch.", additionalProperties: false, required: ["rule"], properties: { rule: { const: "policy-apart", description: "A looser policy and a change of storage in one branch." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: true, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." } } }] };
+    schema122 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "rule-pack.json", title: "RulePackFile", description: "A rule pack: rules, their parameters, their limits and whom they are for.", type: "object", additionalProperties: false, properties: { use: { type: "array", items: { $ref: "common.json#/$defs/name" }, description: "Packs that ship with Ullage, by name; what follows adds to them or overrides them by name." }, rules: { type: "array", items: { $ref: "#/$defs/entry" }, description: "The rules of this pack." } }, $defs: { names: { type: "array", minItems: 1, items: { $ref: "common.json#/$defs/name" } }, scope: { title: "ScopeDeclaration", type: "object", additionalProperties: false, description: "What the rule is for; all of it where left out. Every key given must match.", properties: { teams: { $ref: "#/$defs/names", description: "Only what belongs to one of these teams." }, sites: { $ref: "#/$defs/names", description: "Only what is at one of these sites." }, tiers: { $ref: "#/$defs/names", description: "Only volumes of one of these tiers." }, labels: { type: "object", propertyNames: { $ref: "common.json#/$defs/name" }, additionalProperties: { type: ["string", "array"], items: { type: "string" }, minItems: 1 }, description: "Only what carries each of these labels, with the value or one of the values." } } }, entry: { title: "RuleEntry", type: "object", required: ["rule"], discriminator: { propertyName: "rule" }, oneOf: [{ title: "MaxMonthlySpendEntry", type: "object", description: "A team, a site, a label or the whole estate that costs more a month than its limit.", additionalProperties: false, required: ["rule", "limit"], properties: { rule: { const: "max-monthly-spend", description: "A team, a site, a label or the whole estate that costs more a month than its limit." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: true, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." }, limit: { $ref: "common.json#/$defs/amount", description: "The most that all in scope may cost a month together. It holds at equality and is broken above." }, each: { type: "string", enum: ["team", "site"], description: "Makes the limit one for each team, or each site, in scope instead of one for all together." }, "warn-from": { type: "number", exclusiveMinimum: 0, maximum: 1, description: "The share of the limit from which a warning is given." }, from: { $ref: "common.json#/$defs/date", description: "The first day on which the limit holds." }, until: { $ref: "common.json#/$defs/date", description: "The last day on which the limit holds." } } }, { title: "MinimumHeadroomEntry", type: "object", description: "Less free room than asked, at a site's quota, a server's attachment slots, a volume group or a file system; or a file system that its readings say will be full too soon.", additionalProperties: false, required: ["rule", "of"], properties: { rule: { const: "minimum-headroom", description: "Less free room than asked, at a site's quota, a server's attachment slots, a volume group or a file system; or a file system that its readings say will be full too soon." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: true, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." }, of: { type: "string", enum: ["quota", "attachment-slots", "volume-group", "file-system"], description: "The layer that must keep room. A file system is held against its readings; without any, nothing is said of its share and size." }, share: { type: "number", minimum: 0, maximum: 1, description: "The least share of the capacity that must be free. It holds at equality." }, size: { $ref: "common.json#/$defs/size", description: "The least size that must be free, where sizes are counted." }, count: { type: "integer", minimum: 0, description: "The least number of volumes or slots that must be free, where pieces are counted." }, days: { type: "integer", minimum: 1, description: "The least number of days, from the day of the judgement, until a file system is full by the trend of its readings. It holds at equality." } } }, { title: "NoShrinkEntry", type: "object", description: "A volume, a volume group or a file system made smaller in exact bytes: also across a rename, a change of unit, or a deletion and re-creation in its place.", additionalProperties: false, required: ["rule"], properties: { rule: { const: "no-shrink", description: "A volume, a volume group or a file system made smaller in exact bytes: also across a rename, a change of unit, or a deletion and re-creation in its place." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: true, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." }, "allow-file-systems": { type: "array", items: { type: "string", enum: ["ext2", "ext3", "ext4", "btrfs", "ntfs", "swap"] }, description: "Types of file system that may be made smaller, out of those whose own tools can do it." } } }, { title: "BootVolumeStaysEntry", type: "object", description: "A boot volume detached, swapped, moved or deleted while its server runs.", additionalProperties: false, required: ["rule"], properties: { rule: { const: "boot-volume-stays", description: "A boot volume detached, swapped, moved or deleted while its server runs." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: true, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." } } }, { title: "ExclusiveAttachmentEntry", type: "object", description: "One volume on two servers, unless it is shareable, within its tier's limit, and holds a file system made for several servers at once.", additionalProperties: false, required: ["rule"], properties: { rule: { const: "exclusive-attachment", description: "One volume on two servers, unless it is shareable, within its tier's limit, and holds a file system made for several servers at once." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: true, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." } } }, { title: "GroupTravelsWholeEntry", type: "object", description: "A volume group with members on different servers, or with some members attached and some not.", additionalProperties: false, required: ["rule"], properties: { rule: { const: "group-travels-whole", description: "A volume group with members on different servers, or with some members attached and some not." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: true, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." } } }, { title: "SameSiteEntry", type: "object", description: "A volume attached to a server at another site.", additionalProperties: false, required: ["rule"], properties: { rule: { const: "same-site", description: "A volume attached to a server at another site." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: true, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." } } }, { title: "GrowthStepEntry", type: "object", description: "A volume made more than so many times larger, or larger by more than a size, in one change.", additionalProperties: false, required: ["rule"], minProperties: 2, properties: { rule: { const: "growth-step", description: "A volume made more than so many times larger, or larger by more than a size, in one change." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: true, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." }, times: { type: "number", minimum: 1, description: "The largest factor by which a volume may grow in one change." }, by: { $ref: "common.json#/$defs/size", description: "The largest size by which a volume may grow in one change." } } }, { title: "DetachedVolumeOwnedEntry", type: "object", description: "A detached volume, still billed, with no owner, no reason or no retention date, or kept past that date.", additionalProperties: false, required: ["rule"], properties: { rule: { const: "detached-volume-owned", description: "A detached volume, still billed, with no owner, no reason or no retention date, or kept past that date." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: true, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." }, "at-most": { type: "integer", minimum: 1, description: "The most days ahead that a retention date may lie." }, grace: { type: "integer", minimum: 0, default: 0, description: "Days past the retention date that are let pass." } } }, { title: "DeletionPreparedEntry", type: "object", description: "The deletion of a volume that is attached on main, is protected, is to be kept longer, or leaves no record of its reason and of a recent enough backup; likewise a move to another site, and a file system deleted or made over on volumes that stay. Warns of a volume that is taken into a group, or given its first file system, over what may lie on it.", additionalProperties: false, required: ["rule"], properties: { rule: { const: "deletion-prepared", description: "The deletion of a volume that is attached on main, is protected, is to be kept longer, or leaves no record of its reason and of a recent enough backup; likewise a move to another site, and a file system deleted or made over on volumes that stay. Warns of a volume that is taken into a group, or given its first file system, over what may lie on it." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: true, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." }, "backup-within": { type: "integer", minimum: 0, description: "The most days that the backup on record may be old on the day of the judgement; left out, no backup is asked for." }, "attached-allowed": { type: "boolean", default: false, description: "Whether a volume may be deleted that is still attached on main." } } }, { title: "DestructiveChangesFewEntry", type: "object", description: "More than so many changes in one branch that cannot be undone.", additionalProperties: false, required: ["rule", "at-most"], properties: { rule: { const: "destructive-changes-few", description: "More than so many changes in one branch that cannot be undone." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: true, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." }, "at-most": { type: "integer", minimum: 0, description: "How many volumes, groups and file systems one branch may delete, shrink or make over. It holds at equality; what goes with its volume or group counts once." } } }, { title: "FreezeEntry", type: "object", description: "Changes that cannot be undone, or any changes, within a freeze period.", additionalProperties: false, required: ["rule"], minProperties: 2, properties: { rule: { const: "freeze", description: "Changes that cannot be undone, or any changes, within a freeze period." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: true, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." }, from: { $ref: "common.json#/$defs/date", description: "The first day of the freeze." }, until: { $ref: "common.json#/$defs/date", description: "The last day of the freeze." }, "all-changes": { type: "boolean", default: false, description: "Whether every change of storage is refused, not only those that cannot be undone." }, reason: { $ref: "common.json#/$defs/sentence", description: "Why there is a freeze; shown with each finding." } } }, { title: "GrowthFollowedThroughEntry", type: "object", description: "Capacity bought and not passed on: a volume group with much given to no file system, an attached volume that nothing lies on, a file system smaller than the volume it has to itself.", additionalProperties: false, required: ["rule"], properties: { rule: { const: "growth-followed-through", description: "Capacity bought and not passed on: a volume group with much given to no file system, an attached volume that nothing lies on, a file system smaller than the volume it has to itself." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; warning where left out. Only error fails." }, enabled: { type: "boolean", default: true, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." }, "idle-share": { type: "number", minimum: 0, maximum: 1, default: 0.25, description: "The largest share of what a volume group has bought that may be given to no file system. It holds at equality." }, "idle-size": { $ref: "common.json#/$defs/size", default: "1 GiB", description: "What may lie idle at any one place without a word, for a partition table, a group's metadata or a last extent. It holds at equality." } } }, { title: "NamingEntry", type: "object", description: "A name of a server, a volume, a volume group or a mount point that breaks the estate's pattern.", additionalProperties: false, required: ["rule"], minProperties: 2, properties: { rule: { const: "naming", description: "A name of a server, a volume, a volume group or a mount point that breaks the estate's pattern." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: true, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." }, server: { type: "string", minLength: 1, description: "The pattern (RE2) that a server's name must match from end to end." }, volume: { type: "string", minLength: 1, description: "The pattern (RE2) that a volume's name must match from end to end." }, "volume-group": { type: "string", minLength: 1, description: "The pattern (RE2) that a volume group's name must match from end to end." }, mount: { type: "string", minLength: 1, description: "The pattern (RE2) that the mount point of a file system must match from end to end." } } }, { title: "ShapeEntry", type: "object", description: "Whatever does not fit a JSON Schema of your own: a rule without code, about one kind of thing or about changes.", additionalProperties: false, required: ["rule", "schema", "of"], properties: { rule: { const: "shape", description: "Whatever does not fit a JSON Schema of your own: a rule without code, about one kind of thing or about changes." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: true, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." }, of: { type: "string", enum: ["server", "volume", "volume-group", "file-system", "change"], description: "What each is held against the schema." }, kinds: { type: "array", minItems: 1, items: { type: "string", enum: ["server-created", "server-deleted", "server-renamed", "server-started", "server-stopped", "server-changed-type", "server-moved-site", "server-changed-team", "boot-swapped", "server-edited", "volume-created", "volume-deleted", "volume-re-created", "volume-renamed", "volume-grown", "volume-shrunk", "volume-moved-tier", "volume-moved-site", "volume-changed-team", "volume-unprotected", "volume-edited", "attached", "detached", "handed-over", "group-created", "group-deleted", "group-renamed", "member-joined", "member-left", "group-edited", "file-system-created", "file-system-remounted", "file-system-deleted", "file-system-grown", "file-system-shrunk", "file-system-remade"] }, description: "Only changes of these kinds; all of them where left out. Only with of: change." }, schema: { type: "object", description: "A JSON Schema (2020-12) that each must satisfy. It sees the keys of the estate files, sizes as numbers under size-gib, and servers, volumes or volume-group for what a thing is tied to; of a change: change, subject, before and after. Patterns are RE2; $ref stays within the schema." }, message: { $ref: "common.json#/$defs/sentence", description: "What to say first of what does not fit." } } }, { title: "TierBoundsEntry", type: "object", description: "A volume whose size its tier does not sell, or a server that needs more operations a second than its volumes' tiers give.", additionalProperties: false, required: ["rule"], properties: { rule: { const: "tier-bounds", description: "A volume whose size its tier does not sell, or a server that needs more operations a second than its volumes' tiers give." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: true, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." } } }, { title: "PolicyApartEntry", type: "object", description: "A looser policy and a change of storage in one branch.", additionalProperties: false, required: ["rule"], properties: { rule: { const: "policy-apart", description: "A looser policy and a change of storage in one branch." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: true, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." } } }] } } };
+    schema124 = { title: "RuleEntry", type: "object", required: ["rule"], discriminator: { propertyName: "rule" }, oneOf: [{ title: "MaxMonthlySpendEntry", type: "object", description: "A team, a site, a label or the whole estate that costs more a month than its limit.", additionalProperties: false, required: ["rule", "limit"], properties: { rule: { const: "max-monthly-spend", description: "A team, a site, a label or the whole estate that costs more a month than its limit." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: true, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." }, limit: { $ref: "common.json#/$defs/amount", description: "The most that all in scope may cost a month together. It holds at equality and is broken above." }, each: { type: "string", enum: ["team", "site"], description: "Makes the limit one for each team, or each site, in scope instead of one for all together." }, "warn-from": { type: "number", exclusiveMinimum: 0, maximum: 1, description: "The share of the limit from which a warning is given." }, from: { $ref: "common.json#/$defs/date", description: "The first day on which the limit holds." }, until: { $ref: "common.json#/$defs/date", description: "The last day on which the limit holds." } } }, { title: "MinimumHeadroomEntry", type: "object", description: "Less free room than asked, at a site's quota, a server's attachment slots, a volume group or a file system; or a file system that its readings say will be full too soon.", additionalProperties: false, required: ["rule", "of"], properties: { rule: { const: "minimum-headroom", description: "Less free room than asked, at a site's quota, a server's attachment slots, a volume group or a file system; or a file system that its readings say will be full too soon." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: true, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." }, of: { type: "string", enum: ["quota", "attachment-slots", "volume-group", "file-system"], description: "The layer that must keep room. A file system is held against its readings; without any, nothing is said of its share and size." }, share: { type: "number", minimum: 0, maximum: 1, description: "The least share of the capacity that must be free. It holds at equality." }, size: { $ref: "common.json#/$defs/size", description: "The least size that must be free, where sizes are counted." }, count: { type: "integer", minimum: 0, description: "The least number of volumes or slots that must be free, where pieces are counted." }, days: { type: "integer", minimum: 1, description: "The least number of days, from the day of the judgement, until a file system is full by the trend of its readings. It holds at equality." } } }, { title: "NoShrinkEntry", type: "object", description: "A volume, a volume group or a file system made smaller in exact bytes: also across a rename, a change of unit, or a deletion and re-creation in its place.", additionalProperties: false, required: ["rule"], properties: { rule: { const: "no-shrink", description: "A volume, a volume group or a file system made smaller in exact bytes: also across a rename, a change of unit, or a deletion and re-creation in its place." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: true, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." }, "allow-file-systems": { type: "array", items: { type: "string", enum: ["ext2", "ext3", "ext4", "btrfs", "ntfs", "swap"] }, description: "Types of file system that may be made smaller, out of those whose own tools can do it." } } }, { title: "BootVolumeStaysEntry", type: "object", description: "A boot volume detached, swapped, moved or deleted while its server runs.", additionalProperties: false, required: ["rule"], properties: { rule: { const: "boot-volume-stays", description: "A boot volume detached, swapped, moved or deleted while its server runs." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: true, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." } } }, { title: "ExclusiveAttachmentEntry", type: "object", description: "One volume on two servers, unless it is shareable, within its tier's limit, and holds a file system made for several servers at once.", additionalProperties: false, required: ["rule"], properties: { rule: { const: "exclusive-attachment", description: "One volume on two servers, unless it is shareable, within its tier's limit, and holds a file system made for several servers at once." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: true, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." } } }, { title: "GroupTravelsWholeEntry", type: "object", description: "A volume group with members on different servers, or with some members attached and some not.", additionalProperties: false, required: ["rule"], properties: { rule: { const: "group-travels-whole", description: "A volume group with members on different servers, or with some members attached and some not." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: true, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." } } }, { title: "SameSiteEntry", type: "object", description: "A volume attached to a server at another site.", additionalProperties: false, required: ["rule"], properties: { rule: { const: "same-site", description: "A volume attached to a server at another site." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: true, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." } } }, { title: "GrowthStepEntry", type: "object", description: "A volume made more than so many times larger, or larger by more than a size, in one change.", additionalProperties: false, required: ["rule"], minProperties: 2, properties: { rule: { const: "growth-step", description: "A volume made more than so many times larger, or larger by more than a size, in one change." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: true, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." }, times: { type: "number", minimum: 1, description: "The largest factor by which a volume may grow in one change." }, by: { $ref: "common.json#/$defs/size", description: "The largest size by which a volume may grow in one change." } } }, { title: "DetachedVolumeOwnedEntry", type: "object", description: "A detached volume, still billed, with no owner, no reason or no retention date, or kept past that date.", additionalProperties: false, required: ["rule"], properties: { rule: { const: "detached-volume-owned", description: "A detached volume, still billed, with no owner, no reason or no retention date, or kept past that date." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: true, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." }, "at-most": { type: "integer", minimum: 1, description: "The most days ahead that a retention date may lie." }, grace: { type: "integer", minimum: 0, default: 0, description: "Days past the retention date that are let pass." } } }, { title: "DeletionPreparedEntry", type: "object", description: "The deletion of a volume that is attached on main, is protected, is to be kept longer, or leaves no record of its reason and of a recent enough backup; likewise a move to another site, and a file system deleted or made over on volumes that stay. Warns of a volume that is taken into a group, or given its first file system, over what may lie on it.", additionalProperties: false, required: ["rule"], properties: { rule: { const: "deletion-prepared", description: "The deletion of a volume that is attached on main, is protected, is to be kept longer, or leaves no record of its reason and of a recent enough backup; likewise a move to another site, and a file system deleted or made over on volumes that stay. Warns of a volume that is taken into a group, or given its first file system, over what may lie on it." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: true, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." }, "backup-within": { type: "integer", minimum: 0, description: "The most days that the backup on record may be old on the day of the judgement; left out, no backup is asked for." }, "attached-allowed": { type: "boolean", default: false, description: "Whether a volume may be deleted that is still attached on main." } } }, { title: "DestructiveChangesFewEntry", type: "object", description: "More than so many changes in one branch that cannot be undone.", additionalProperties: false, required: ["rule", "at-most"], properties: { rule: { const: "destructive-changes-few", description: "More than so many changes in one branch that cannot be undone." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: true, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." }, "at-most": { type: "integer", minimum: 0, description: "How many volumes, groups and file systems one branch may delete, shrink or make over. It holds at equality; what goes with its volume or group counts once." } } }, { title: "FreezeEntry", type: "object", description: "Changes that cannot be undone, or any changes, within a freeze period.", additionalProperties: false, required: ["rule"], minProperties: 2, properties: { rule: { const: "freeze", description: "Changes that cannot be undone, or any changes, within a freeze period." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: true, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." }, from: { $ref: "common.json#/$defs/date", description: "The first day of the freeze." }, until: { $ref: "common.json#/$defs/date", description: "The last day of the freeze." }, "all-changes": { type: "boolean", default: false, description: "Whether every change of storage is refused, not only those that cannot be undone." }, reason: { $ref: "common.json#/$defs/sentence", description: "Why there is a freeze; shown with each finding." } } }, { title: "GrowthFollowedThroughEntry", type: "object", description: "Capacity bought and not passed on: a volume group with much given to no file system, an attached volume that nothing lies on, a file system smaller than the volume it has to itself.", additionalProperties: false, required: ["rule"], properties: { rule: { const: "growth-followed-through", description: "Capacity bought and not passed on: a volume group with much given to no file system, an attached volume that nothing lies on, a file system smaller than the volume it has to itself." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; warning where left out. Only error fails." }, enabled: { type: "boolean", default: true, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." }, "idle-share": { type: "number", minimum: 0, maximum: 1, default: 0.25, description: "The largest share of what a volume group has bought that may be given to no file system. It holds at equality." }, "idle-size": { $ref: "common.json#/$defs/size", default: "1 GiB", description: "What may lie idle at any one place without a word, for a partition table, a group's metadata or a last extent. It holds at equality." } } }, { title: "NamingEntry", type: "object", description: "A name of a server, a volume, a volume group or a mount point that breaks the estate's pattern.", additionalProperties: false, required: ["rule"], minProperties: 2, properties: { rule: { const: "naming", description: "A name of a server, a volume, a volume group or a mount point that breaks the estate's pattern." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: true, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." }, server: { type: "string", minLength: 1, description: "The pattern (RE2) that a server's name must match from end to end." }, volume: { type: "string", minLength: 1, description: "The pattern (RE2) that a volume's name must match from end to end." }, "volume-group": { type: "string", minLength: 1, description: "The pattern (RE2) that a volume group's name must match from end to end." }, mount: { type: "string", minLength: 1, description: "The pattern (RE2) that the mount point of a file system must match from end to end." } } }, { title: "ShapeEntry", type: "object", description: "Whatever does not fit a JSON Schema of your own: a rule without code, about one kind of thing or about changes.", additionalProperties: false, required: ["rule", "schema", "of"], properties: { rule: { const: "shape", description: "Whatever does not fit a JSON Schema of your own: a rule without code, about one kind of thing or about changes." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: true, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." }, of: { type: "string", enum: ["server", "volume", "volume-group", "file-system", "change"], description: "What each is held against the schema." }, kinds: { type: "array", minItems: 1, items: { type: "string", enum: ["server-created", "server-deleted", "server-renamed", "server-started", "server-stopped", "server-changed-type", "server-moved-site", "server-changed-team", "boot-swapped", "server-edited", "volume-created", "volume-deleted", "volume-re-created", "volume-renamed", "volume-grown", "volume-shrunk", "volume-moved-tier", "volume-moved-site", "volume-changed-team", "volume-unprotected", "volume-edited", "attached", "detached", "handed-over", "group-created", "group-deleted", "group-renamed", "member-joined", "member-left", "group-edited", "file-system-created", "file-system-remounted", "file-system-deleted", "file-system-grown", "file-system-shrunk", "file-system-remade"] }, description: "Only changes of these kinds; all of them where left out. Only with of: change." }, schema: { type: "object", description: "A JSON Schema (2020-12) that each must satisfy. It sees the keys of the estate files, sizes as numbers under size-gib, and servers, volumes or volume-group for what a thing is tied to; of a change: change, subject, before and after. Patterns are RE2; $ref stays within the schema." }, message: { $ref: "common.json#/$defs/sentence", description: "What to say first of what does not fit." } } }, { title: "TierBoundsEntry", type: "object", description: "A volume whose size its tier does not sell, or a server that needs more operations a second than its volumes' tiers give.", additionalProperties: false, required: ["rule"], properties: { rule: { const: "tier-bounds", description: "A volume whose size its tier does not sell, or a server that needs more operations a second than its volumes' tiers give." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: true, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." } } }, { title: "PolicyApartEntry", type: "object", description: "A looser policy and a change of storage in one branch.", additionalProperties: false, required: ["rule"], properties: { rule: { const: "policy-apart", description: "A looser policy and a change of storage in one branch." }, name: { $ref: "common.json#/$defs/name", description: "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "How much a finding weighs; error where left out. Only error fails." }, enabled: { type: "boolean", default: true, description: "false switches off the entry of the same name in a pack that is used." }, where: { $ref: "#/$defs/scope", description: "What the rule is for; all of it where left out." } } }] };
     func11 = require_ucs2length().default;
     schema126 = { title: "ScopeDeclaration", type: "object", additionalProperties: false, description: "What the rule is for; all of it where left out. Every key given must match.", properties: { teams: { $ref: "#/$defs/names", description: "Only what belongs to one of these teams." }, sites: { $ref: "#/$defs/names", description: "Only what is at one of these sites." }, tiers: { $ref: "#/$defs/names", description: "Only volumes of one of these tiers." }, labels: { type: "object", propertyNames: { $ref: "common.json#/$defs/name" }, additionalProperties: { type: ["string", "array"], items: { type: "string" }, minItems: 1 }, description: "Only what carries each of these labels, with the value or one of the values." } } };
     schema127 = { type: "array", minItems: 1, items: { $ref: "common.json#/$defs/name" } };
@@ -27354,187 +27540,12 @@ var init_validators = __esm({
   }
 });
 
-// node_modules/fastest-levenshtein/mod.js
-var require_mod = __commonJS({
-  "node_modules/fastest-levenshtein/mod.js"(exports) {
-    "use strict";
-    exports.__esModule = true;
-    exports.distance = exports.closest = void 0;
-    var peq = new Uint32Array(65536);
-    var myers_32 = function(a, b) {
-      var n = a.length;
-      var m = b.length;
-      var lst = 1 << n - 1;
-      var pv = -1;
-      var mv = 0;
-      var sc = n;
-      var i = n;
-      while (i--) {
-        peq[a.charCodeAt(i)] |= 1 << i;
-      }
-      for (i = 0; i < m; i++) {
-        var eq = peq[b.charCodeAt(i)];
-        var xv = eq | mv;
-        eq |= (eq & pv) + pv ^ pv;
-        mv |= ~(eq | pv);
-        pv &= eq;
-        if (mv & lst) {
-          sc++;
-        }
-        if (pv & lst) {
-          sc--;
-        }
-        mv = mv << 1 | 1;
-        pv = pv << 1 | ~(xv | mv);
-        mv &= xv;
-      }
-      i = n;
-      while (i--) {
-        peq[a.charCodeAt(i)] = 0;
-      }
-      return sc;
-    };
-    var myers_x = function(b, a) {
-      var n = a.length;
-      var m = b.length;
-      var mhc = [];
-      var phc = [];
-      var hsize = Math.ceil(n / 32);
-      var vsize = Math.ceil(m / 32);
-      for (var i = 0; i < hsize; i++) {
-        phc[i] = -1;
-        mhc[i] = 0;
-      }
-      var j = 0;
-      for (; j < vsize - 1; j++) {
-        var mv_1 = 0;
-        var pv_1 = -1;
-        var start_1 = j * 32;
-        var vlen_1 = Math.min(32, m) + start_1;
-        for (var k = start_1; k < vlen_1; k++) {
-          peq[b.charCodeAt(k)] |= 1 << k;
-        }
-        for (var i = 0; i < n; i++) {
-          var eq = peq[a.charCodeAt(i)];
-          var pb = phc[i / 32 | 0] >>> i & 1;
-          var mb = mhc[i / 32 | 0] >>> i & 1;
-          var xv = eq | mv_1;
-          var xh = ((eq | mb) & pv_1) + pv_1 ^ pv_1 | eq | mb;
-          var ph = mv_1 | ~(xh | pv_1);
-          var mh = pv_1 & xh;
-          if (ph >>> 31 ^ pb) {
-            phc[i / 32 | 0] ^= 1 << i;
-          }
-          if (mh >>> 31 ^ mb) {
-            mhc[i / 32 | 0] ^= 1 << i;
-          }
-          ph = ph << 1 | pb;
-          mh = mh << 1 | mb;
-          pv_1 = mh | ~(xv | ph);
-          mv_1 = ph & xv;
-        }
-        for (var k = start_1; k < vlen_1; k++) {
-          peq[b.charCodeAt(k)] = 0;
-        }
-      }
-      var mv = 0;
-      var pv = -1;
-      var start2 = j * 32;
-      var vlen = Math.min(32, m - start2) + start2;
-      for (var k = start2; k < vlen; k++) {
-        peq[b.charCodeAt(k)] |= 1 << k;
-      }
-      var score2 = m;
-      for (var i = 0; i < n; i++) {
-        var eq = peq[a.charCodeAt(i)];
-        var pb = phc[i / 32 | 0] >>> i & 1;
-        var mb = mhc[i / 32 | 0] >>> i & 1;
-        var xv = eq | mv;
-        var xh = ((eq | mb) & pv) + pv ^ pv | eq | mb;
-        var ph = mv | ~(xh | pv);
-        var mh = pv & xh;
-        score2 += ph >>> m - 1 & 1;
-        score2 -= mh >>> m - 1 & 1;
-        if (ph >>> 31 ^ pb) {
-          phc[i / 32 | 0] ^= 1 << i;
-        }
-        if (mh >>> 31 ^ mb) {
-          mhc[i / 32 | 0] ^= 1 << i;
-        }
-        ph = ph << 1 | pb;
-        mh = mh << 1 | mb;
-        pv = mh | ~(xv | ph);
-        mv = ph & xv;
-      }
-      for (var k = start2; k < vlen; k++) {
-        peq[b.charCodeAt(k)] = 0;
-      }
-      return score2;
-    };
-    var distance2 = function(a, b) {
-      if (a.length < b.length) {
-        var tmp = b;
-        b = a;
-        a = tmp;
-      }
-      if (b.length === 0) {
-        return a.length;
-      }
-      if (a.length <= 32) {
-        return myers_32(a, b);
-      }
-      return myers_x(a, b);
-    };
-    exports.distance = distance2;
-    var closest2 = function(str, arr) {
-      var min_distance = Infinity;
-      var min_index = 0;
-      for (var i = 0; i < arr.length; i++) {
-        var dist = distance2(str, arr[i]);
-        if (dist < min_distance) {
-          min_distance = dist;
-          min_index = i;
-        }
-      }
-      return arr[min_index];
-    };
-    exports.closest = closest2;
-  }
-});
-
-// src/read/nearest.ts
-function quoted(value) {
-  if (value === null || value === void 0) return "nothing";
-  if (Array.isArray(value)) return "a list";
-  if (typeof value === "object") return "a mapping";
-  const text = String(value).replace(/\s+/gu, " ");
-  return text.length > 60 ? `${text.slice(0, 57)}…` : text;
-}
-function nearestWord(word, known2) {
-  if (known2.length === 0) return void 0;
-  const short3 = word.slice(0, 80);
-  const nearest = (0, import_fastest_levenshtein.closest)(short3, [...known2]);
-  const near = Math.max(nearest.length > 3 ? 2 : 1, Math.floor(nearest.length / 3));
-  return (0, import_fastest_levenshtein.distance)(short3, nearest) <= near ? nearest : void 0;
-}
-function offer(word, known2) {
-  const nearest = nearestWord(word, known2);
-  return nearest === void 0 ? "" : `Did you mean ${nearest}? `;
-}
-var import_fastest_levenshtein;
-var init_nearest = __esm({
-  "src/read/nearest.ts"() {
-    "use strict";
-    import_fastest_levenshtein = __toESM(require_mod(), 1);
-  }
-});
-
 // src/read/validate.ts
 function validate(format, document) {
   const value = document.value ?? /* @__PURE__ */ Object.create(null);
   const check = validators[format];
-  if (check(value)) return found(value);
-  return refused(...inWords(check.errors ?? [], document, called[format]));
+  if (check(value)) return ok(value);
+  return err(...inWords(check.errors ?? [], document, called[format]));
 }
 function inWords(errors, document, format) {
   const problems = [];
@@ -27689,9 +27700,9 @@ var called, pathOf, isUnknownKey, keyParameter, kindWords, kindWord, parameterOf
 var init_validate = __esm({
   "src/read/validate.ts"() {
     "use strict";
-    init_validators();
     init_nearest();
     init_problem();
+    init_validators();
     called = {
       "audit-record": "a record of the audit",
       estate: "an estate file",
@@ -27839,7 +27850,7 @@ function readSettings(document) {
     ),
     place: document.placeOfKey([])
   };
-  return problems.length > 0 ? refused(...problems) : found(settings3);
+  return problems.length > 0 ? err(...problems) : ok(settings3);
 }
 var settingsFile, usualPaths, currencies, isCurrency;
 var init_settings = __esm({
@@ -27858,6 +27869,413 @@ var init_settings = __esm({
     };
     currencies = new Set(Intl.supportedValuesOf("currency"));
     isCurrency = (code) => currencies.has(code);
+  }
+});
+
+// src/git/process.ts
+import { execFile, spawn } from "node:child_process";
+function hardenedEnvironment(machine) {
+  const kept2 = passedOn.flatMap((name) => machine[name] === void 0 ? [] : [[name, machine[name]]]);
+  return {
+    ...Object.fromEntries(kept2),
+    LC_ALL: "C",
+    GIT_TERMINAL_PROMPT: "0",
+    GIT_OPTIONAL_LOCKS: "0",
+    GIT_NO_REPLACE_OBJECTS: "1",
+    GIT_GRAFT_FILE: "/dev/null",
+    GIT_ATTR_NOSYSTEM: "1",
+    GIT_LITERAL_PATHSPECS: "1",
+    // A partial clone would fetch what it lacks behind the user's back. Git before 2.44 does not know the first;
+    // the second allows it no way to fetch at all.
+    GIT_NO_LAZY_FETCH: "1",
+    GIT_ALLOW_PROTOCOL: "",
+    // Nothing below asks git for a page, an editor or a password; should it want one, it gets nothing.
+    GIT_PAGER: "cat",
+    GIT_EDITOR: ":",
+    GIT_ASKPASS: "",
+    SSH_ASKPASS: ""
+  };
+}
+function settingsFree(environment) {
+  return { ...environment, GIT_CONFIG_NOSYSTEM: "1", GIT_CONFIG_GLOBAL: "/dev/null" };
+}
+function runGit(args, { cwd, environment }) {
+  return new Promise((resolve3) => {
+    const options = {
+      cwd,
+      env: environment,
+      encoding: "buffer",
+      maxBuffer: longestOutput,
+      windowsHide: true
+    };
+    const child = execFile("git", [...settings2, ...args], options, (error2, stdout, stderr) => {
+      const code = error2 === null ? 0 : error2.code;
+      if (typeof code === "string") return resolve3(err(cannotRun(code)));
+      resolve3(ok({ code: code ?? 128, stdout, stderr: stderr.toString("utf8") }));
+    });
+    child.stdin?.end();
+  });
+}
+function startGit(args, { cwd, environment }) {
+  return spawn("git", [...settings2, ...args], { cwd, env: environment, windowsHide: true, stdio: "pipe" });
+}
+function cannotRun(code) {
+  if (code === "ENOENT") {
+    return {
+      message: "git is not installed here, or not on PATH",
+      advice: `Install Git ${oldestGit} or newer.`
+    };
+  }
+  if (code === "ERR_CHILD_PROCESS_STDIO_MAXBUFFER") {
+    return {
+      message: "git lists more files than can be judged",
+      advice: "Keep the storage files in folders of their own, and name those in ullage.yaml."
+    };
+  }
+  return {
+    message: `git cannot be run (${code})`,
+    advice: `Install Git ${oldestGit} or newer, and see that it may be run.`
+  };
+}
+function gitSaid(stderr) {
+  const lines2 = stderr.split("\n").filter((line4) => line4.trim() !== "");
+  const line3 = lines2.find((each) => /^(fatal|error):/.test(each)) ?? lines2[0] ?? "nothing more is known";
+  const plain = line3.replace(/^(fatal|error): /, "").replace(new RegExp("\\p{C}", "gu"), "?");
+  return plain.length > 300 ? `${plain.slice(0, 297)}...` : plain;
+}
+function gitVersionProblem(said) {
+  const version2 = /^git version (\d+)\.(\d+)/.exec(said.trim());
+  if (version2 === null) {
+    return {
+      message: `the git here does not say its version but ${JSON.stringify(said.trim().slice(0, 80))}`,
+      advice: `Put Git ${oldestGit} or newer first on PATH.`
+    };
+  }
+  if (atLeast([Number(version2[1]), Number(version2[2])], oldestGit)) return void 0;
+  return {
+    message: `this is Git ${version2[1]}.${version2[2]}, and Git ${oldestGit} or newer is wanted`,
+    advice: `Install Git ${oldestGit} or newer.`
+  };
+}
+async function gitProblem(call) {
+  const run = await runGit(["version"], call);
+  if (!run.ok) return run.problems[0];
+  return gitVersionProblem(run.value.stdout.toString("utf8"));
+}
+var oldestGit, passedOn, settings2, longestOutput, shellWord, gitFailed, atLeast;
+var init_process = __esm({
+  "src/git/process.ts"() {
+    "use strict";
+    init_problem();
+    oldestGit = "2.38";
+    passedOn = [
+      "PATH",
+      "HOME",
+      "XDG_CONFIG_HOME",
+      "SUDO_UID",
+      "TMPDIR",
+      "LD_LIBRARY_PATH",
+      "DYLD_LIBRARY_PATH",
+      // What Windows needs to start any program, and where its home is.
+      "Path",
+      "PATHEXT",
+      "SYSTEMROOT",
+      "SystemRoot",
+      "TEMP",
+      "TMP",
+      "USERPROFILE",
+      "HOMEDRIVE",
+      "HOMEPATH",
+      "APPDATA",
+      "LOCALAPPDATA",
+      "PROGRAMDATA",
+      "ProgramData"
+    ];
+    settings2 = [
+      "--no-pager",
+      "--no-replace-objects",
+      ...[
+        "core.fsmonitor=false",
+        "core.hooksPath=/dev/null",
+        "core.attributesFile=/dev/null",
+        // A commit graph repeats what the commits say; a wrong one would change what is an ancestor of what.
+        "core.commitGraph=false",
+        "log.showSignature=false",
+        "diff.ignoreSubmodules=none",
+        "protocol.allow=never",
+        "gc.auto=0",
+        "maintenance.auto=false"
+      ].flatMap((setting) => ["-c", setting])
+    ];
+    longestOutput = 512 * 1024 * 1024;
+    shellWord = (word) => /^[\w./@:=,+-]+$/.test(word) ? word : `'${word.replaceAll("'", "'\\''")}'`;
+    gitFailed = (doing, { stderr }) => ({
+      message: `git could not ${doing}: ${gitSaid(stderr)}`,
+      advice: "Run `git fsck` in the repository; put right what it says, or clone afresh."
+    });
+    atLeast = (version2, oldest) => {
+      const [major = 0, minor = 0] = oldest.split(".").map(Number);
+      return version2[0] > major || version2[0] === major && version2[1] >= minor;
+    };
+  }
+});
+
+// src/git/object-store.ts
+function readHeader(line3) {
+  const [id = "", type = "", size, ...more] = line3.split(" ");
+  if (!isObjectId(id) || more.length > 0) return void 0;
+  if (size === void 0) return type === "missing" ? { kind: "missing" } : void 0;
+  return /^\d+$/.test(size) ? { kind: "present", type, size: Number(size) } : void 0;
+}
+var largestFile, objectId, isObjectId, missingObject, ObjectStore, tooLarge;
+var init_object_store = __esm({
+  "src/git/object-store.ts"() {
+    "use strict";
+    init_problem();
+    init_process();
+    largestFile = 8 * 1024 * 1024;
+    objectId = /^(?:[0-9a-f]{40}|[0-9a-f]{64})$/;
+    isObjectId = (text) => objectId.test(text);
+    missingObject = (what) => ({
+      message: `${what} is not in this clone, which was made without all of its objects`,
+      advice: "Fetch all of them with `git fetch --refetch --no-filter origin`; in CI, check out without a filter."
+    });
+    ObjectStore = class {
+      #start;
+      #limit;
+      #process;
+      /** Why no more is answered. */
+      #broken;
+      #said = "";
+      #unsent = [];
+      /** Asked for and not answered yet, oldest first, from `#next` on. */
+      #wanted = [];
+      #next = 0;
+      #chunks = [];
+      #held = 0;
+      /** The header of the content that is coming in. */
+      #header;
+      constructor(start2, limit = largestFile) {
+        this.#start = start2;
+        this.#limit = limit;
+      }
+      /** Type and size in bytes of an object. */
+      header(id) {
+        return new Promise((settle2) => this.#ask(`info ${id}
+`, id, { kind: "header", settle: settle2 }));
+      }
+      /**
+       * An object's content.
+       *
+       * @param type what it must be: `blob`, `commit` or `tree`
+       * @param what what it is called in a problem, such as a file's path
+       */
+      async read(id, type, what) {
+        const header = await this.header(id);
+        if (!header.ok) return header;
+        if (header.value.kind === "missing") return err(missingObject(what));
+        if (header.value.type !== type) {
+          return err({
+            message: `${what} is a ${header.value.type}, not a ${type}`,
+            advice: "Run `git fsck` in the repository."
+          });
+        }
+        if (header.value.size > this.#limit) return err(tooLarge(what, header.value.size, this.#limit));
+        const content = await new Promise(
+          (settle2) => this.#ask(`contents ${id}
+`, id, { kind: "content", settle: settle2 })
+        );
+        if (!content.ok) return content;
+        return content.value.header.kind === "missing" ? err(missingObject(what)) : ok(content.value.bytes);
+      }
+      close() {
+        this.#break({ message: "the repository was closed while it was being read", advice: "Try again." });
+        this.#process?.stdin.end();
+        this.#process?.kill();
+        this.#process = void 0;
+      }
+      #ask(line3, id, wanted) {
+        if (!isObjectId(id)) {
+          wanted.settle(
+            err({
+              message: `${JSON.stringify(id)} is no object id`,
+              advice: "Run `git fsck` in the repository."
+            })
+          );
+          return;
+        }
+        if (this.#broken !== void 0) {
+          wanted.settle(err(this.#broken));
+          return;
+        }
+        this.#wanted.push(wanted);
+        this.#unsent.push(line3);
+        if (this.#unsent.length === 1) setImmediate(() => this.#send());
+      }
+      #send() {
+        if (this.#broken !== void 0 || this.#unsent.length === 0) return;
+        this.#process ??= this.#launch();
+        this.#unsent.push("flush\n");
+        this.#process.stdin.write(this.#unsent.join(""));
+        this.#unsent = [];
+      }
+      #launch() {
+        const child = this.#start();
+        child.on("error", (error2) => this.#break(cannotRun(error2.code ?? error2.message)));
+        child.stdin.on("error", () => {
+        });
+        child.stderr.on("data", (chunk) => {
+          if (this.#said.length < 4096) this.#said += chunk.toString("utf8");
+        });
+        child.stdout.on("data", (chunk) => this.#take(chunk));
+        child.on(
+          "close",
+          () => this.#break({
+            message: `git stopped while objects were being read: ${gitSaid(this.#said)}`,
+            advice: "Run `git fsck` in the repository; put right what it says, or clone afresh."
+          })
+        );
+        return child;
+      }
+      #break(problem) {
+        this.#broken ??= problem;
+        const waiting = this.#wanted.slice(this.#next);
+        this.#wanted = [];
+        this.#next = 0;
+        this.#unsent = [];
+        for (const { settle: settle2 } of waiting) settle2(err(this.#broken));
+      }
+      #take(chunk) {
+        this.#chunks.push(chunk);
+        this.#held += chunk.length;
+        if (this.#header !== void 0 && this.#held <= this.#header.size) return;
+        let rest = this.#chunks.length === 1 ? chunk : Buffer.concat(this.#chunks, this.#held);
+        for (; ; ) {
+          const wanted = this.#wanted[this.#next];
+          if (wanted === void 0) break;
+          if (this.#header === void 0) {
+            const end = rest.indexOf(10);
+            if (end === -1) break;
+            const header2 = readHeader(rest.toString("latin1", 0, end));
+            rest = rest.subarray(end + 1);
+            if (header2 === void 0) {
+              this.#break({
+                message: "git answered in no way it is known to",
+                advice: "Run `git fsck` in the repository."
+              });
+              return;
+            }
+            if (wanted.kind === "header") {
+              this.#answered();
+              wanted.settle(ok(header2));
+            } else if (header2.kind === "missing") {
+              this.#answered();
+              wanted.settle(ok({ header: header2, bytes: new Uint8Array() }));
+            } else this.#header = header2;
+            continue;
+          }
+          const { size } = this.#header;
+          if (rest.length <= size) break;
+          const header = this.#header;
+          this.#header = void 0;
+          const bytes2 = Uint8Array.prototype.slice.call(rest, 0, size);
+          rest = rest.subarray(size + 1);
+          this.#answered();
+          if (wanted.kind === "content") wanted.settle(ok({ header, bytes: bytes2 }));
+        }
+        this.#chunks = rest.length === 0 ? [] : [rest];
+        this.#held = rest.length;
+      }
+      #answered() {
+        this.#next += 1;
+        if (this.#next < 1024) return;
+        this.#wanted = this.#wanted.slice(this.#next);
+        this.#next = 0;
+      }
+    };
+    tooLarge = (what, size, limit) => ({
+      message: `${what} has ${size} bytes, and a file of more than ${limit} is not read`,
+      advice: "Split it into several files, or move it out of the folders that ullage.yaml names."
+    });
+  }
+});
+
+// src/git/tree.ts
+function folderPath(folder) {
+  const steps = folder.replace(/\/+$/, "").split("/").filter((step) => step !== ".");
+  if (folder === "" || folder.startsWith("/") || folder.search(unfit) !== -1) return void 0;
+  return steps.some((step) => step === "" || step === "..") && steps.length > 0 ? void 0 : steps.join("/");
+}
+function* pieces(output) {
+  let start2 = 0;
+  for (let end = output.indexOf(0); end !== -1; end = output.indexOf(0, start2)) {
+    yield output.subarray(start2, end);
+    start2 = end + 1;
+  }
+}
+var shown, unfit, atTop, noFile, problemAt, strictUtf8, noFolder, ListingBuilder;
+var init_tree = __esm({
+  "src/git/tree.ts"() {
+    "use strict";
+    shown = (path) => path.replace(unfit, (character) => `\\u{${(character.codePointAt(0) ?? 0).toString(16)}}`);
+    unfit = /[\p{Cc}\p{Cs}\u2028\u2029\u061c\u200e\u200f\u202a-\u202e\u2066-\u2069]/gu;
+    atTop = (path) => ({ file: shown(path), line: 1, column: 1 });
+    noFile = (path, what) => ({
+      place: atTop(path),
+      message: `${shown(path)} is a ${what}, which is not followed`,
+      advice: "Keep the files themselves in this repository, or move this out of the folders that ullage.yaml names."
+    });
+    problemAt = (path, problem) => ({ ...problem, place: atTop(path) });
+    strictUtf8 = new TextDecoder("utf-8", { fatal: true, ignoreBOM: true });
+    noFolder = (folder) => ({
+      message: `${shown(folder) || "an empty name"} is no folder of the repository`,
+      advice: "Name a folder by its path from the top of the repository, such as storage or estates/storage."
+    });
+    ListingBuilder = class {
+      #files = [];
+      #problems = [];
+      #alike = /* @__PURE__ */ new Map();
+      /** The path that these bytes name, or undefined once it has been refused. */
+      name(bytes2) {
+        let path;
+        try {
+          path = strictUtf8.decode(bytes2);
+        } catch {
+          const readable = shown(bytes2.toString("utf8"));
+          this.#refuseName(readable, "is no valid UTF-8");
+          return void 0;
+        }
+        if (path.search(unfit) !== -1) return this.#refuseName(path, "holds control characters");
+        if (path.split("/").some((step) => step === "" || step === "." || step === "..")) {
+          return this.#refuseName(path, "points out of its folder");
+        }
+        const key = path.normalize("NFC").toLowerCase();
+        const other = this.#alike.get(key);
+        this.#alike.set(key, path);
+        if (other === void 0) return path;
+        return this.#refuseName(
+          path,
+          other === path ? "stands twice in its folder" : `differs from ${other} only in case or accents`
+        );
+      }
+      file(file) {
+        this.#files.push(file);
+      }
+      problem(problem) {
+        this.#problems.push(problem);
+      }
+      finish() {
+        const sorted2 = this.#files.map((file) => ({ file, bytes: Buffer.from(file.path) })).sort((a, b) => Buffer.compare(a.bytes, b.bytes)).map(({ file }) => file);
+        return { files: sorted2, problems: this.#problems };
+      }
+      #refuseName(path, why) {
+        this.#problems.push({
+          place: atTop(path),
+          message: `the file name ${shown(path)} ${why}`,
+          advice: "Rename it."
+        });
+      }
+    };
   }
 });
 
@@ -28806,7 +29224,7 @@ var init_api = __esm({
                     pos += quote.length - 1;
                     continue;
                   } else if (relax_quotes === false) {
-                    const err = this.__error(
+                    const err2 = this.__error(
                       new CsvError(
                         "CSV_INVALID_CLOSING_QUOTE",
                         [
@@ -28820,7 +29238,7 @@ var init_api = __esm({
                         this.__infoField()
                       )
                     );
-                    if (err !== void 0) return err;
+                    if (err2 !== void 0) return err2;
                   } else {
                     this.state.quoting = false;
                     this.state.wasQuoting = true;
@@ -28834,7 +29252,7 @@ var init_api = __esm({
                       const bom2 = Object.keys(boms).map(
                         (b) => boms[b].equals(this.state.field.toString()) ? b : false
                       ).filter(Boolean)[0];
-                      const err = this.__error(
+                      const err2 = this.__error(
                         new CsvError(
                           "INVALID_OPENING_QUOTE",
                           [
@@ -28849,7 +29267,7 @@ var init_api = __esm({
                           }
                         )
                       );
-                      if (err !== void 0) return err;
+                      if (err2 !== void 0) return err2;
                     }
                   } else {
                     this.state.quoting = true;
@@ -28960,7 +29378,7 @@ var init_api = __esm({
           }
           if (end === true) {
             if (this.state.quoting === true) {
-              const err = this.__error(
+              const err2 = this.__error(
                 new CsvError(
                   "CSV_QUOTE_NOT_CLOSED",
                   [
@@ -28971,7 +29389,7 @@ var init_api = __esm({
                   this.__infoField()
                 )
               );
-              if (err !== void 0) return err;
+              if (err2 !== void 0) return err2;
             } else {
               if (this.state.wasQuoting === true || this.state.record.length !== 0 || this.state.field.length !== 0) {
                 this.info.bytes = this.state.bufBytesStart + pos;
@@ -29023,7 +29441,7 @@ var init_api = __esm({
             this.state.expectedRecordLength = recordLength;
           }
           if (recordLength !== this.state.expectedRecordLength) {
-            const err = columns2 === false ? new CsvError(
+            const err2 = columns2 === false ? new CsvError(
               "CSV_RECORD_INCONSISTENT_FIELDS_LENGTH",
               [
                 "Invalid Record Length:",
@@ -29051,9 +29469,9 @@ var init_api = __esm({
             );
             if (relax_column_count === true || relax_column_count_less === true && recordLength < this.state.expectedRecordLength || relax_column_count_more === true && recordLength > this.state.expectedRecordLength) {
               this.info.invalid_field_length++;
-              this.state.error = err;
+              this.state.error = err2;
             } else {
-              const finalErr = this.__error(err);
+              const finalErr = this.__error(err2);
               if (finalErr) return finalErr;
             }
           }
@@ -29089,20 +29507,20 @@ var init_api = __esm({
                   raw === true ? { raw: this.state.rawBuffer.toString(encoding) } : {},
                   info3 === true ? { info: this.__infoRecord() } : {}
                 );
-                const err = this.__push(
+                const err2 = this.__push(
                   objname === void 0 ? extRecord : [obj[objname], extRecord],
                   push
                 );
-                if (err) {
-                  return err;
+                if (err2) {
+                  return err2;
                 }
               } else {
-                const err = this.__push(
+                const err2 = this.__push(
                   objname === void 0 ? obj : [obj[objname], obj],
                   push
                 );
-                if (err) {
-                  return err;
+                if (err2) {
+                  return err2;
                 }
               }
             } else {
@@ -29112,20 +29530,20 @@ var init_api = __esm({
                   raw === true ? { raw: this.state.rawBuffer.toString(encoding) } : {},
                   info3 === true ? { info: this.__infoRecord() } : {}
                 );
-                const err = this.__push(
+                const err2 = this.__push(
                   objname === void 0 ? extRecord : [record[objname], extRecord],
                   push
                 );
-                if (err) {
-                  return err;
+                if (err2) {
+                  return err2;
                 }
               } else {
-                const err = this.__push(
+                const err2 = this.__push(
                   objname === void 0 ? record : [record[objname], record],
                   push
                 );
-                if (err) {
-                  return err;
+                if (err2) {
+                  return err2;
                 }
               }
             }
@@ -29158,8 +29576,8 @@ var init_api = __esm({
             this.options.columns = normalizedHeaders;
             this.__resetRecord();
             return;
-          } catch (err) {
-            return err;
+          } catch (err2) {
+            return err2;
           }
         },
         __resetRecord: function() {
@@ -29181,8 +29599,8 @@ var init_api = __esm({
             field = field.trimRight();
           }
           if (cast === true) {
-            const [err, f] = this.__cast(field);
-            if (err !== void 0) return err;
+            const [err2, f] = this.__cast(field);
+            if (err2 !== void 0) return err2;
             field = f;
           }
           this.state.record.push(field);
@@ -29201,8 +29619,8 @@ var init_api = __esm({
             const info3 = this.__infoRecord();
             try {
               record = on_record.call(null, record, info3);
-            } catch (err) {
-              return err;
+            } catch (err2) {
+              return err2;
             }
             if (record === void 0 || record === null) {
               return;
@@ -29222,8 +29640,8 @@ var init_api = __esm({
             try {
               const info3 = this.__infoField();
               return [void 0, this.state.castField.call(null, field, info3)];
-            } catch (err) {
-              return [err];
+            } catch (err2) {
+              return [err2];
             }
           }
           if (this.__isFloat(field)) {
@@ -29350,22 +29768,22 @@ var init_api = __esm({
         },
         __error: function(msg) {
           const { encoding, raw, skip_records_with_error } = this.options;
-          const err = typeof msg === "string" ? new Error(msg) : msg;
+          const err2 = typeof msg === "string" ? new Error(msg) : msg;
           if (skip_records_with_error) {
             this.state.recordHasError = true;
             if (this.options.on_skip !== void 0) {
               try {
                 this.options.on_skip(
-                  err,
+                  err2,
                   raw ? this.state.rawBuffer.toString(encoding) : void 0
                 );
-              } catch (err2) {
-                return err2;
+              } catch (err3) {
+                return err3;
               }
             }
             return void 0;
           } else {
-            return err;
+            return err2;
           }
         },
         __infoDataSet: function() {
@@ -29414,8 +29832,8 @@ var init_lib = __esm({
       constructor(opts = {}) {
         super({ ...{ readableObjectMode: true }, ...opts, encoding: null });
         this.api = transform({
-          on_skip: (err, chunk) => {
-            this.emit("skip", err, chunk);
+          on_skip: (err2, chunk) => {
+            this.emit("skip", err2, chunk);
           },
           ...opts
         });
@@ -29428,7 +29846,7 @@ var init_lib = __esm({
         if (this.state.stop === true) {
           return;
         }
-        const err = this.api.parse(
+        const err2 = this.api.parse(
           buf,
           false,
           (record) => {
@@ -29440,17 +29858,17 @@ var init_lib = __esm({
             this.on("end", this.destroy);
           }
         );
-        if (err !== void 0) {
+        if (err2 !== void 0) {
           this.state.stop = true;
         }
-        callback(err);
+        callback(err2);
       }
       // Implementation of `Transform._flush`
       _flush(callback) {
         if (this.state.stop === true) {
           return;
         }
-        const err = this.api.parse(
+        const err2 = this.api.parse(
           void 0,
           true,
           (record) => {
@@ -29461,7 +29879,7 @@ var init_lib = __esm({
             this.on("end", this.destroy);
           }
         );
-        callback(err);
+        callback(err2);
       }
     };
     parse = function() {
@@ -29501,8 +29919,8 @@ var init_lib = __esm({
             }
           }
         });
-        parser.on("error", function(err) {
-          callback(err, void 0, parser.api.__infoDataSet());
+        parser.on("error", function(err2) {
+          callback(err2, void 0, parser.api.__infoDataSet());
         });
         parser.on("end", function() {
           callback(void 0, records, parser.api.__infoDataSet());
@@ -29954,35 +30372,35 @@ var init_api2 = __esm({
                 );
               }
             } else if (this.options.columns === void 0) {
-              const [err2, columns2] = normalize_columns(Object.keys(chunk));
-              if (err2) return;
+              const [err3, columns2] = normalize_columns(Object.keys(chunk));
+              if (err3) return;
               this.options.columns = columns2;
             }
           }
           if (this.info.records === 0) {
             this.bom(push);
-            const err2 = this.headers(push);
-            if (err2) return err2;
+            const err3 = this.headers(push);
+            if (err3) return err3;
           }
           try {
             if (this.options.on_record) {
               this.options.on_record(chunk, this.info.records);
             }
-          } catch (err2) {
-            return err2;
+          } catch (err3) {
+            return err3;
           }
-          let err, chunk_string;
+          let err2, chunk_string;
           if (this.options.eof) {
-            [err, chunk_string] = this.stringify(chunk);
-            if (err) return err;
+            [err2, chunk_string] = this.stringify(chunk);
+            if (err2) return err2;
             if (chunk_string === void 0) {
               return;
             } else {
               chunk_string = chunk_string + this.options.record_delimiter;
             }
           } else {
-            [err, chunk_string] = this.stringify(chunk);
-            if (err) return err;
+            [err2, chunk_string] = this.stringify(chunk);
+            if (err2) return err2;
             if (chunk_string === void 0) {
               return;
             } else {
@@ -30004,31 +30422,31 @@ var init_api2 = __esm({
             const length = columns2 ? Math.min(chunk.length, columns2.length) : chunk.length;
             for (let i = 0; i < length; i++) {
               const field = chunk[i];
-              const [err, value] = this.__cast(field, {
+              const [err2, value] = this.__cast(field, {
                 index: i,
                 column: i,
                 records: this.info.records,
                 header: chunkIsHeader
               });
-              if (err) return [err];
+              if (err2) return [err2];
               record[i] = [value, field];
             }
           } else {
             for (let i = 0; i < columns2.length; i++) {
               const field = get(chunk, columns2[i].key);
-              const [err, value] = this.__cast(field, {
+              const [err2, value] = this.__cast(field, {
                 index: i,
                 column: columns2[i].key,
                 records: this.info.records,
                 header: chunkIsHeader
               });
-              if (err) return [err];
+              if (err2) return [err2];
               record[i] = [value, field];
             }
           }
           let csvrecord = "";
           for (let i = 0; i < record.length; i++) {
-            let options2, err;
+            let options2, err2;
             let [value, field] = record[i];
             if (typeof value === "string") {
               options2 = this.options;
@@ -30037,7 +30455,7 @@ var init_api2 = __esm({
               value = options2.value;
               delete options2.value;
               if (typeof value !== "string" && value !== void 0 && value !== null) {
-                if (err)
+                if (err2)
                   return [
                     Error(
                       `Invalid Casting Value: returned value must return a string, null or undefined, got ${JSON.stringify(value)}`
@@ -30045,9 +30463,9 @@ var init_api2 = __esm({
                   ];
               }
               options2 = { ...this.options, ...options2 };
-              [err, options2] = normalize_options2(options2);
-              if (err !== void 0) {
-                return [err];
+              [err2, options2] = normalize_options2(options2);
+              if (err2 !== void 0) {
+                return [err2];
               }
             } else if (value === void 0 || value === null) {
               options2 = this.options;
@@ -30151,15 +30569,15 @@ var init_api2 = __esm({
           if (this.options.columns === void 0) {
             return;
           }
-          let err;
+          let err2;
           let headers = this.options.columns.map((column) => column.header);
           if (this.options.eof) {
-            [err, headers] = this.stringify(headers, true);
+            [err2, headers] = this.stringify(headers, true);
             headers += this.options.record_delimiter;
           } else {
-            [err, headers] = this.stringify(headers, true);
+            [err2, headers] = this.stringify(headers, true);
           }
-          if (err) return err;
+          if (err2) return err2;
           if (this.options.header_as_comment) {
             headers = this.options.header_as_comment + " " + headers;
           }
@@ -30187,8 +30605,8 @@ var init_api2 = __esm({
             } else {
               return [void 0, value];
             }
-          } catch (err) {
-            return [err];
+          } catch (err2) {
+            return [err2];
           }
         }
       };
@@ -30204,8 +30622,8 @@ var init_sync2 = __esm({
     init_normalize_options2();
     stringify = function(records, opts = {}) {
       const data = [];
-      const [err, options] = normalize_options2(opts);
-      if (err !== void 0) throw err;
+      const [err2, options] = normalize_options2(opts);
+      if (err2 !== void 0) throw err2;
       const state = {
         stop: false
       };
@@ -30214,19 +30632,19 @@ var init_sync2 = __esm({
       };
       const api = stringifier(options, state, info2);
       for (const record of records) {
-        const err2 = api.__transform(record, function(record2) {
+        const err3 = api.__transform(record, function(record2) {
           data.push(record2);
         });
-        if (err2 !== void 0) throw err2;
+        if (err3 !== void 0) throw err3;
       }
       if (data.length === 0) {
         api.bom((d) => {
           data.push(d);
         });
-        const err2 = api.headers((headers) => {
+        const err3 = api.headers((headers) => {
           data.push(headers);
         });
-        if (err2 !== void 0) throw err2;
+        if (err3 !== void 0) throw err3;
       }
       return data.join("");
     };
@@ -30400,10 +30818,10 @@ var init_readings = __esm({
     init_lib();
     init_sync();
     init_sync2();
-    init_dates();
-    init_size();
     init_nearest();
     init_problem();
+    init_dates();
+    init_size();
     columns = ["server", "mount", "at", "size", "used", "available"];
     readingsHeader = `${columns.join(",")}
 `;
@@ -31118,7 +31536,7 @@ function assembleWhatHolds(parts, settings3, previous = emptyEstate) {
 }
 function assembleOver(previous, edit, settings3) {
   const { estate: estate2, problems } = new Assembly(edit, settings3, previous).finish();
-  return problems.length > 0 ? refused(...problems) : found(estate2);
+  return problems.length > 0 ? err(...problems) : ok(estate2);
 }
 function listAt(lists, key, first) {
   const known2 = lists.get(key);
@@ -31589,7 +32007,7 @@ var init_part = __esm({
             })
           )
         };
-        return this.#problems.length > 0 ? refused(...this.#problems) : found(part);
+        return this.#problems.length > 0 ? err(...this.#problems) : ok(part);
       }
       #server(servers, name, declared) {
         return {
@@ -31598,8 +32016,8 @@ var init_part = __esm({
           power: declared.power ?? "running",
           boot: declared.boot,
           guest: declared.guest,
-          machine: declared.machine,
-          io: declared.io,
+          type: declared.type,
+          iops: declared.iops,
           attachmentSlots: declared["attachment-slots"],
           formerly: declared.formerly,
           ...this.#belonging(declared),
@@ -31763,10 +32181,10 @@ var init_part = __esm({
   }
 });
 
-// src/read/order.ts
+// src/base/order.ts
 var byText;
 var init_order = __esm({
-  "src/read/order.ts"() {
+  "src/base/order.ts"() {
     "use strict";
     byText = (a, b) => a < b ? -1 : a > b ? 1 : 0;
   }
@@ -34018,14 +34436,14 @@ function priceVolume(volume, list, detached, prices = /* @__PURE__ */ new Map())
   };
 }
 function priceServer(server, list, settings3, day) {
-  if (server.machine === void 0) return "not billed";
-  const machine = list.machines.get(server.machine);
-  if (machine === void 0) return void 0;
-  const hourly = server.power === "running" ? machine.running : machine.stopped;
+  if (server.type === void 0) return "not billed";
+  const serverType = list.serverTypes.get(server.type);
+  if (serverType === void 0) return void 0;
+  const hourly = server.power === "running" ? serverType.running : serverType.stopped;
   return {
     kind: "server",
     server,
-    machine: machine.name,
+    serverType: serverType.name,
     monthly: timesMoney(hourly, hoursAMonth(settings3, day))
   };
 }
@@ -34046,7 +34464,7 @@ function priceEstate(estate2, list, settings3, day) {
     servers.set(server.name, line3);
     total.count(line3.monthly, 1);
   }
-  return pricing.problems.length > 0 ? refused(...pricing.problems) : found({ currency: list.currency, total: total.addedTo(noMoney), volumes, servers, sums: /* @__PURE__ */ new Map() });
+  return pricing.problems.length > 0 ? err(...pricing.problems) : ok({ currency: list.currency, total: total.addedTo(noMoney), volumes, servers, sums: /* @__PURE__ */ new Map() });
 }
 function repriceEstate(before, estate2, touched, list, settings3, day) {
   const pricing = new Pricing(estate2, list, settings3, day);
@@ -34066,7 +34484,7 @@ function repriceEstate(before, estate2, touched, list, settings3, day) {
   };
   const volumes = edit(touched.volumes, before.volumes, estate2.volumes, (volume) => pricing.volume(volume));
   const servers = edit(touched.servers, before.servers, estate2.servers, (server) => pricing.server(server));
-  if (pricing.problems.length > 0) return refused(...pricing.problems);
+  if (pricing.problems.length > 0) return err(...pricing.problems);
   let total = before.total;
   for (const { was, now } of edits) {
     if (was !== void 0) total = subtractMoney(total, was.monthly);
@@ -34076,7 +34494,7 @@ function repriceEstate(before, estate2, touched, list, settings3, day) {
   for (const [name, { keyOf: keyOf2, sums }] of before.sums) {
     cost.sums.set(name, { keyOf: keyOf2, sums: editedSums(sums, edits, keyOf2, cost) });
   }
-  return found(cost);
+  return ok(cost);
 }
 function sumsBy(cost, name, keyOf2) {
   const known2 = cost.sums.get(name);
@@ -34157,13 +34575,13 @@ var commonHours, rateFor, billedSize, hoursAMonth, Pricing, Tally, isDearer, own
 var init_cost = __esm({
   "src/price/cost.ts"() {
     "use strict";
+    init_nearest();
+    init_order();
+    init_problem();
     init_dates();
     init_estate();
     init_layered();
     init_size();
-    init_nearest();
-    init_order();
-    init_problem();
     init_money();
     commonHours = 730;
     rateFor = (rate, size, unit2) => money(timesMoney(rate, size).div(unit2.toString()));
@@ -34196,14 +34614,14 @@ var init_cost = __esm({
         const line3 = priceServer(server, this.#list, this.#settings, this.#day);
         if (line3 === "not billed") return void 0;
         if (line3 === void 0) {
-          const place = server.fields.machine ?? server.place;
+          const place = server.fields.type ?? server.place;
           this.problems.push(
             unpriced(
-              "machine",
-              server.machine ?? "",
+              "server type",
+              server.type ?? "",
               `the server ${server.name}`,
               this.#list,
-              this.#list.machines,
+              this.#list.serverTypes,
               place
             )
           );
@@ -34236,7 +34654,7 @@ var init_cost = __esm({
 function readPriceList(document) {
   const valid = validate("price-list", document);
   if (!valid.ok) return valid;
-  const { from: from2, currency, tiers = {}, machines = {} } = valid.value;
+  const { from: from2, currency, tiers = {}, "server-types": serverTypes = {} } = valid.value;
   const problems = [];
   const refuse = (path, message, advice) => {
     const place = document.placeOfValue(path);
@@ -34253,15 +34671,15 @@ function readPriceList(document) {
         readTier(name, tier, document.placeIn(tiers, name), refuse)
       ])
     ),
-    machines: new Map(
-      Object.entries(machines).map(([name, { running, stopped }]) => [
+    serverTypes: new Map(
+      Object.entries(serverTypes).map(([name, { running, stopped }]) => [
         name,
         { name, running: money(running), stopped: stopped === void 0 ? noMoney : money(stopped) }
       ])
     ),
     place: document.placeOfKey([])
   };
-  return problems.length > 0 ? refused(...problems) : found(list);
+  return problems.length > 0 ? err(...problems) : ok(list);
 }
 function readTier(name, declared, place, refuse) {
   const size = (text, ...path) => {
@@ -34310,8 +34728,8 @@ function readTier(name, declared, place, refuse) {
     minimum: size(declared.minimum, "minimum"),
     maximum: size(declared.maximum, "maximum"),
     step,
-    ioPerGib: declared["io-per-gib"],
-    ioMaximum: declared["io-maximum"],
+    iopsPerGib: declared["iops-per-gib"],
+    iopsMaximum: declared["iops-maximum"],
     serversAVolume: declared["servers-a-volume"],
     place
   };
@@ -34336,15 +34754,15 @@ function gatherPriceLists(lists, settings3) {
       });
     }
   }
-  return problems.length > 0 ? refused(...problems) : found(sorted2);
+  return problems.length > 0 ? err(...problems) : ok(sorted2);
 }
 var gib, gb, listInForce;
 var init_price_list = __esm({
   "src/price/price-list.ts"() {
     "use strict";
+    init_problem();
     init_dates();
     init_size();
-    init_problem();
     init_validate();
     init_money();
     gib = bytes(1n << 30n);
@@ -34970,19 +35388,19 @@ var require_Alias = __commonJS({
           if (ctx)
             ctx.aliasResolveCache = nodes;
         }
-        let found2 = void 0;
+        let found = void 0;
         for (const node of nodes) {
           if (node === this)
             break;
           if (node.anchor === this.source)
-            found2 = node;
+            found = node;
         }
-        if (found2 && ctx) {
+        if (found && ctx) {
           const { anchors: anchors2, doc: doc2, maxAliasCount } = ctx;
-          let data = anchors2.get(found2);
+          let data = anchors2.get(found);
           if (!data) {
-            toJS.toJS(found2, null, ctx);
-            data = anchors2.get(found2);
+            toJS.toJS(found, null, ctx);
+            data = anchors2.get(found);
           }
           if (data?.res === void 0) {
             const msg = "This should not happen: Alias anchor was not resolved?";
@@ -34991,14 +35409,14 @@ var require_Alias = __commonJS({
           if (maxAliasCount >= 0) {
             data.count += 1;
             if (data.aliasCount === 0)
-              data.aliasCount = getAliasCount(doc2, found2, anchors2);
+              data.aliasCount = getAliasCount(doc2, found, anchors2);
             if (data.count * data.aliasCount > maxAliasCount) {
               const msg = "Excessive alias count indicates a resource exhaustion attack";
               throw new ReferenceError(msg);
             }
           }
         }
-        return found2;
+        return found;
       }
       toJSON(_arg, ctx) {
         if (!ctx)
@@ -38104,7 +38522,7 @@ var require_resolve_props = __commonJS({
       let tag2 = null;
       let newlineAfterProp = null;
       let comma = null;
-      let found2 = null;
+      let found = null;
       let start2 = null;
       for (const token of tokens) {
         if (reqSpace) {
@@ -38141,7 +38559,7 @@ var require_resolve_props = __commonJS({
             if (atNewline) {
               if (comment2)
                 comment2 += token.source;
-              else if (!found2 || indicator !== "seq-item-ind")
+              else if (!found || indicator !== "seq-item-ind")
                 spaceBefore = true;
             } else
               commentSep += token.source;
@@ -38175,9 +38593,9 @@ var require_resolve_props = __commonJS({
           case indicator:
             if (anchor || tag2)
               onError(token, "BAD_PROP_ORDER", `Anchors and tags must be after the ${token.source} indicator`);
-            if (found2)
+            if (found)
               onError(token, "UNEXPECTED_TOKEN", `Unexpected ${token.source} in ${flow ?? "collection"}`);
-            found2 = token;
+            found = token;
             atNewline = indicator === "seq-item-ind" || indicator === "explicit-key-ind";
             hasSpace = false;
             break;
@@ -38206,7 +38624,7 @@ var require_resolve_props = __commonJS({
         onError(tab2, "TAB_AS_INDENT", "Tabs are not allowed as indentation");
       return {
         comma,
-        found: found2,
+        found,
         spaceBefore,
         comment: comment2,
         hasNewline,
@@ -39148,8 +39566,8 @@ var require_resolve_flow_scalar = __commonJS({
     };
     function parseCharCode(source, offset, length, onError) {
       const cc = source.substr(offset, length);
-      const ok = cc.length === length && /^[0-9a-fA-F]+$/.test(cc);
-      const code = ok ? parseInt(cc, 16) : NaN;
+      const ok2 = cc.length === length && /^[0-9a-fA-F]+$/.test(cc);
+      const code = ok2 ? parseInt(cc, 16) : NaN;
       try {
         return String.fromCodePoint(code);
       } catch {
@@ -41694,8 +42112,8 @@ function readDocument(text, file) {
   try {
     documents = composed(text);
   } catch (error2) {
-    if (error2 instanceof Refusal) return refused(problemAt2(error2.offset, error2.message, error2.advice));
-    return refused(
+    if (error2 instanceof Refusal) return err(problemAt2(error2.offset, error2.message, error2.advice));
+    return err(
       error2 instanceof RangeError ? problemAt2(0, tooDeep, flatten) : problemAt2(0, "the file cannot be read as YAML", "Check the file with a YAML linter.")
     );
   }
@@ -41705,7 +42123,7 @@ function readDocument(text, file) {
   const marker2 = broken.length === 0 ? null : conflictMarker.exec(text);
   if (marker2 !== null) {
     const { line: line3 } = lines2.place(marker2.index);
-    return refused(problemAt2(marker2.index, `line ${line3} is a merge conflict marker`, settleConflict));
+    return err(problemAt2(marker2.index, `line ${line3} is a merge conflict marker`, settleConflict));
   }
   const problems = [
     ...brokenPlaces(broken, problemAt2),
@@ -41720,11 +42138,11 @@ function readDocument(text, file) {
       )
     );
   }
-  if (problems.length > 0 || yaml === void 0) return refused(...problems);
+  if (problems.length > 0 || yaml === void 0) return err(...problems);
   const walk2 = new PlainWalk(lines2);
   const value = walk2.value(yaml.contents, 0, 0);
-  if (walk2.problems.length > 0) return refused(...walk2.problems);
-  return found(located(file, value, walk2.places, lines2, yaml));
+  if (walk2.problems.length > 0) return err(...walk2.problems);
+  return ok(located(file, value, walk2.places, lines2, yaml));
 }
 function brokenPlaces(errors, problemAt2) {
   const tabs = errors.filter(({ code }) => code === "TAB_AS_INDENT");
@@ -41967,223 +42385,177 @@ var init_document = __esm({
 function decodeText(content, file) {
   const place = { file, line: 1, column: 1 };
   if (content.includes(0)) {
-    return refused({
+    return err({
       place,
       message: "the file holds NUL bytes, so it is no text in UTF-8",
       advice: "Save it as UTF-8 text."
     });
   }
   try {
-    return found(strictUtf8.decode(content));
+    return ok(strictUtf82.decode(content));
   } catch {
-    return refused({ place, message: "the file is not valid UTF-8", advice: "Save it as UTF-8 text." });
+    return err({ place, message: "the file is not valid UTF-8", advice: "Save it as UTF-8 text." });
   }
 }
-var strictUtf8;
+var strictUtf82;
 var init_text = __esm({
   "src/read/text.ts"() {
     "use strict";
     init_problem();
-    strictUtf8 = new TextDecoder("utf-8", { fatal: true, ignoreBOM: false });
+    strictUtf82 = new TextDecoder("utf-8", { fatal: true, ignoreBOM: false });
   }
 });
 
-// src/capacity/extents.ts
-function layoutProblem(layout, members) {
-  if (members < 1) return "a group has at least one member";
-  const wanted = membersWanted(layout);
-  const what = layout.kind === "striped" ? "stripes" : "copies";
-  if (!Number.isInteger(wanted) || wanted < 1) return `${what} are counted in whole numbers from 1`;
-  return wanted > members ? `${wanted} ${what} need ${wanted} members, and the group has ${members}` : void 0;
-}
-function usableExtents(member, extent) {
-  if (extent <= 0n) throw new RangeError("an extent has at least one byte");
-  if (member < smallestMember) return 0n;
-  const sectors = member - member % sector;
-  return (sectors - memberMetadata) / extent;
-}
-function allocatableExtents(layout, freePerMember) {
-  if (layoutProblem(layout, freePerMember.length) !== void 0) return 0n;
-  switch (layout.kind) {
-    case "linear":
-      return freePerMember.reduce((total, free) => total + free, 0n);
-    case "striped":
-      return BigInt(layout.stripes) * placedSideBySide(freePerMember, layout.stripes);
-    case "mirrored": {
-      const byRoom = mostFirst(freePerMember);
-      const afterMetadata = byRoom.map((free, at5) => at5 < layout.copies && free > 0n ? free - 1n : free);
-      return placedSideBySide(afterMetadata, layout.copies);
-    }
-  }
-}
-function extentsFor(size, extent, layout = { kind: "linear" }) {
-  const whole = roundedUp(size, extent);
-  switch (layout.kind) {
-    case "linear":
-      return whole;
-    case "striped": {
-      const stripes = BigInt(layout.stripes);
-      return roundedUp(whole, stripes) * stripes;
-    }
-    case "mirrored":
-      return whole === 0n ? 0n : BigInt(layout.copies) * (whole + 1n);
-  }
-}
-function groupCapacity(group) {
-  const perMember = group.members.map((size) => memberCapacity(size, group.extent));
-  const groupExtents = perMember.reduce((total, member) => total + member.extents, 0n);
-  const groupBytes = timesBytes(group.extent, groupExtents);
-  const extents = allocatableExtents(
-    group.layout,
-    perMember.map((member) => member.extents)
-  );
-  const held = timesBytes(group.extent, extents);
+// src/change/touched.ts
+function selectionOf(estate2, touched) {
+  const those2 = (names, among2) => [...names].sort().flatMap((name) => among2.get(name) ?? []);
   return {
-    groupExtents,
-    groupBytes,
-    extents,
-    bytes: held,
-    taken: extentsFor(held, group.extent, group.layout),
-    perMember,
-    lostToMetadata: sumBytes(perMember.map((member) => member.metadata)),
-    lostToRounding: sumBytes(perMember.map((member) => member.rounding)),
-    lostToLayout: differenceOfBytes(groupBytes, held)
+    servers: those2(touched.servers, estate2.servers),
+    volumes: those2(touched.volumes, estate2.volumes),
+    groups: those2(touched.groups, estate2.groups),
+    fileSystems: those2(touched.fileSystems, estate2.fileSystems)
   };
 }
-function memberCapacity(size, extent) {
-  const extents = usableExtents(size, extent);
-  const metadata = size < memberMetadata ? size : memberMetadata;
-  return { size, extents, metadata, rounding: bytes(size - metadata - extents * extent) };
-}
-function membersWanted(layout) {
-  switch (layout.kind) {
-    case "linear":
-      return 1;
-    case "striped":
-      return layout.stripes;
-    case "mirrored":
-      return layout.copies;
+function touchedBy(base, head, files) {
+  const servers = /* @__PURE__ */ new Set();
+  const volumes = /* @__PURE__ */ new Set();
+  const groups = /* @__PURE__ */ new Set();
+  for (const file of files) {
+    for (const part of [base.parts.get(file), head.parts.get(file)]) if (part !== void 0) declaredIn(part);
+  }
+  const estates = [base, head];
+  for (const server of [...servers]) {
+    for (const estate2 of estates) for (const { volume } of estate2.held.get(server) ?? []) volumes.add(volume);
+  }
+  for (const volume of [...volumes]) {
+    for (const estate2 of estates) {
+      const group = estate2.groupOf.get(volume);
+      if (group !== void 0) groups.add(group.name);
+    }
+  }
+  for (const group of groups) {
+    for (const estate2 of estates)
+      for (const member of estate2.groups.get(group)?.members ?? []) volumes.add(member);
+  }
+  for (const volume of volumes) {
+    for (const estate2 of estates)
+      for (const { server } of estate2.holders.get(volume) ?? []) servers.add(server);
+  }
+  const fileSystems = /* @__PURE__ */ new Set();
+  for (const estate2 of estates) {
+    for (const volume of volumes) {
+      const system = estate2.volumes.get(volume)?.fileSystem;
+      if (system !== void 0) fileSystems.add(system.name);
+    }
+    for (const group of groups)
+      for (const { name } of estate2.groups.get(group)?.fileSystems ?? []) fileSystems.add(name);
+  }
+  return { servers, volumes, groups, fileSystems };
+  function declaredIn(part) {
+    for (const { name } of part.servers) servers.add(name);
+    for (const { name } of part.volumes) volumes.add(name);
+    for (const { name } of part.groups) groups.add(name);
+    for (const { volume, server } of part.attachments) {
+      volumes.add(volume);
+      servers.add(server);
+    }
   }
 }
-function placedSideBySide(freePerMember, width) {
-  let left2 = mostFirst(freePerMember);
-  let placed2 = 0n;
-  for (; ; ) {
-    const tightest = left2[width - 1] ?? noBytes;
-    if (tightest <= 0n) return placed2;
-    placed2 += tightest;
-    left2 = mostFirst(left2.map((free, at5) => at5 < width ? free - tightest : free));
-  }
-}
-var memberMetadata, smallestMember, sector, extentStep, extentLimit, mostFirst, roundedUp;
-var init_extents = __esm({
-  "src/capacity/extents.ts"() {
+var wholeEstate, emptySelection;
+var init_touched = __esm({
+  "src/change/touched.ts"() {
     "use strict";
-    init_size();
-    memberMetadata = bytes(unitBytes.MiB);
-    smallestMember = bytes(2n * unitBytes.MiB);
-    sector = 512n;
-    extentStep = 128n * unitBytes.KiB;
-    extentLimit = 2n * unitBytes.TiB;
-    mostFirst = (freePerMember) => [...freePerMember].sort((a, b) => a > b ? -1 : a < b ? 1 : 0);
-    roundedUp = (amount, step) => (amount + step - 1n) / step;
+    wholeEstate = ({ servers, volumes, groups, fileSystems }) => ({
+      servers: { [Symbol.iterator]: () => servers.values() },
+      volumes: { [Symbol.iterator]: () => volumes.values() },
+      groups: { [Symbol.iterator]: () => groups.values() },
+      fileSystems: { [Symbol.iterator]: () => fileSystems.values() }
+    });
+    emptySelection = { servers: [], volumes: [], groups: [], fileSystems: [] };
   }
 });
 
-// src/capacity/headroom.ts
-function headroomOf(estate2, settings3) {
-  return [
-    ...quotaRooms(estate2, settings3),
-    ...slotRooms(estate2, settings3, [...estate2.servers.values()].sort(byName)),
-    ...groupRooms(estate2, [...estate2.groups.values()].sort(byName))
-  ];
-}
-function quotaRooms(estate2, settings3) {
-  const limited = [...settings3.sites.values()].filter(
-    ({ quota }) => quota.volumes !== void 0 || quota.size !== void 0
-  );
-  if (limited.length === 0) return [];
-  return limited.sort(byName).flatMap((site) => {
-    const total = estate2.siteTotals.get(site.name);
-    const common = {
-      layer: "quota",
-      subject: { kind: "site", name: site.name },
-      belonging: { team: void 0, site: site.name, labels: {} },
-      place: site.place
-    };
-    const rooms = [];
-    if (site.quota.volumes !== void 0) {
-      rooms.push(
-        room({
-          ...common,
-          measure: "volumes",
-          capacity: BigInt(site.quota.volumes),
-          taken: total?.volumes ?? 0n
-        })
-      );
+// src/price/delta.ts
+function costDelta(base, head, headAtBasePrices, renames, touched) {
+  const sums = { quantity: noMoney, "tier-move": noMoney, "price-change": noMoney };
+  const add2 = (cause, difference) => {
+    sums[cause] = addMoney(sums[cause], difference);
+  };
+  const middle = headAtBasePrices ?? head.cost;
+  const formerVolume = inverted(renames.volumes);
+  const formerServer = inverted(renames.servers);
+  const seenVolumes = /* @__PURE__ */ new Set();
+  for (const name of touched.volumes) {
+    const after = middle.volumes.get(name);
+    if (after === void 0) continue;
+    const former = formerVolume.get(name) ?? name;
+    seenVolumes.add(former);
+    const before = base.cost.volumes.get(former);
+    if (before === void 0) add2("quantity", after.monthly);
+    else if (sameTier(before, after)) add2("quantity", subtractMoney(after.monthly, before.monthly));
+    else if (before.kind === "volume" && after.kind === "volume") {
+      const tier = base.list.tiers.get(before.tier);
+      const sameTierAfter = tier === void 0 ? before.monthly : capacityPrice(tier, after.volume.size);
+      add2("quantity", subtractMoney(sameTierAfter, before.monthly));
+      add2("tier-move", subtractMoney(after.monthly, sameTierAfter));
     }
-    if (site.quota.size !== void 0) {
-      rooms.push(room({ ...common, measure: "bytes", capacity: site.quota.size, taken: total?.size ?? 0n }));
-    }
-    return rooms;
-  });
+  }
+  for (const name of touched.volumes) {
+    const before = base.cost.volumes.get(name);
+    if (before !== void 0 && !seenVolumes.has(name))
+      add2("quantity", subtractMoney(noMoney, before.monthly));
+  }
+  const seenServers = /* @__PURE__ */ new Set();
+  for (const name of touched.servers) {
+    const after = middle.servers.get(name);
+    if (after === void 0) continue;
+    const former = formerServer.get(name) ?? name;
+    seenServers.add(former);
+    const before = base.cost.servers.get(former);
+    if (before === void 0) add2("quantity", after.monthly);
+    else
+      add2(sameTier(before, after) ? "quantity" : "tier-move", subtractMoney(after.monthly, before.monthly));
+  }
+  for (const name of touched.servers) {
+    const before = base.cost.servers.get(name);
+    if (before !== void 0 && !seenServers.has(name))
+      add2("quantity", subtractMoney(noMoney, before.monthly));
+  }
+  add2("price-change", subtractMoney(head.cost.total, middle.total));
+  return {
+    currency: head.cost.currency,
+    before: base.cost.total,
+    after: head.cost.total,
+    difference: subtractMoney(head.cost.total, base.cost.total),
+    causes: causeKinds.map((cause) => ({ cause, difference: sums[cause] })),
+    teams: teamDeltas(base.cost, head.cost),
+    detached: detachedCost(head.cost, head.estate)
+  };
 }
-function groupRoom(estate2, group) {
-  const sizes = memberSizes(estate2, group);
-  const known2 = worked.get(group);
-  if (known2?.sizes.every((size, index) => size === sizes[index])) return known2.room;
-  const worth = workOut(group, sizes);
-  worked.set(group, { sizes, room: worth });
-  return worth;
+function sameTier(before, after) {
+  if (before.kind === "volume") return after.kind === "volume" && before.tier === after.tier;
+  return after.kind === "server" && before.serverType === after.serverType;
 }
-function workOut(group, members) {
-  const { extent, layout } = group;
-  const largest = groupCapacity({ members, extent, layout }).extents;
-  const images = layout.kind === "mirrored" ? BigInt(layout.copies) : 1n;
-  const capacity = layout.kind === "mirrored" && largest > 0n ? largest + 1n : largest;
-  const taken = group.fileSystems.reduce(
-    (sum2, { size }) => sum2 + extentsFor(size, extent, layout) / images,
-    0n
-  );
-  return room({
-    layer: "volume-group",
-    subject: { kind: "volume-group", name: group.name },
-    belonging: group,
-    place: group.place,
-    measure: "bytes",
-    capacity: capacity * extent,
-    taken: taken * extent
-  });
+function teamDeltas(before, after) {
+  const old = costByTeam(before);
+  const now = costByTeam(after);
+  return [.../* @__PURE__ */ new Set([...old.keys(), ...now.keys()])].sort().map((team) => ({
+    team,
+    before: old.get(team)?.monthly ?? noMoney,
+    after: now.get(team)?.monthly ?? noMoney
+  }));
 }
-var byName, room, slotRooms, groupRooms, worked, memberSizes, boughtFor, freeShare;
-var init_headroom = __esm({
-  "src/capacity/headroom.ts"() {
+var causeKinds, inverted, teamOf, costByTeam, detachedCost;
+var init_delta = __esm({
+  "src/price/delta.ts"() {
     "use strict";
-    init_size();
-    init_extents();
-    byName = (a, b) => a.name < b.name ? -1 : 1;
-    room = (part) => ({ ...part, free: part.capacity - part.taken });
-    slotRooms = (estate2, settings3, servers) => [...servers].flatMap((server) => {
-      const atSite = server.site === void 0 ? void 0 : settings3.sites.get(server.site)?.attachmentSlots;
-      const slots = server.attachmentSlots ?? atSite;
-      if (slots === void 0) return [];
-      return [
-        room({
-          layer: "attachment-slots",
-          subject: { kind: "server", name: server.name },
-          belonging: server,
-          place: server.place,
-          measure: "slots",
-          capacity: BigInt(slots),
-          taken: BigInt(estate2.held.get(server.name)?.length ?? 0)
-        })
-      ];
-    });
-    groupRooms = (estate2, groups) => [...groups].map((group) => groupRoom(estate2, group));
-    worked = /* @__PURE__ */ new WeakMap();
-    memberSizes = (estate2, group) => group.members.map((name) => estate2.volumes.get(name)?.size ?? noBytes);
-    boughtFor = (estate2, group) => sumBytes(memberSizes(estate2, group));
-    freeShare = ({ capacity, free }) => capacity === 0n ? 0 : Number(free * 10000n / capacity) / 1e4;
+    init_cost();
+    init_money();
+    causeKinds = ["quantity", "tier-move", "price-change"];
+    inverted = (renames) => new Map([...renames].map(([from2, to]) => [to, from2]));
+    teamOf = (line3) => ownerOf(line3).team ?? "";
+    costByTeam = (cost) => sumsBy(cost, "team", teamOf);
+    detachedCost = (cost, { detached }) => sumMoney([...detached.keys()].flatMap((name) => cost.volumes.get(name)?.monthly ?? []));
   }
 });
 
@@ -42205,7 +42577,7 @@ function destroys(change2) {
     case "server-renamed":
     case "server-started":
     case "server-stopped":
-    case "server-changed-machine":
+    case "server-changed-type":
     case "server-moved-site":
     case "server-changed-team":
     case "boot-swapped":
@@ -42246,7 +42618,7 @@ var init_change = __esm({
       "server-renamed",
       "server-changed-team",
       "server-moved-site",
-      "server-changed-machine",
+      "server-changed-type",
       "server-started",
       "server-stopped",
       "boot-swapped",
@@ -42351,8 +42723,8 @@ function serverChanges({ before, after }, renames) {
     const kind = after.power === "running" ? "server-started" : "server-stopped";
     changes.push({ kind, ...both, place: at2.head(after, "power") });
   }
-  if (before.machine !== after.machine) {
-    changes.push({ kind: "server-changed-machine", ...both, place: at2.head(after, "machine") });
+  if (before.type !== after.type) {
+    changes.push({ kind: "server-changed-type", ...both, place: at2.head(after, "type") });
   }
   if (before.site !== after.site)
     changes.push({ kind: "server-moved-site", ...both, place: at2.head(after, "site") });
@@ -42360,7 +42732,7 @@ function serverChanges({ before, after }, renames) {
     changes.push({ kind: "server-changed-team", ...both, place: at2.head(after, "team") });
   const boot = before.boot === void 0 ? void 0 : renames.volumes.get(before.boot) ?? before.boot;
   if (boot !== after.boot) changes.push({ kind: "boot-swapped", ...both, place: at2.head(after, "boot") });
-  if (before.guest !== after.guest || before.io !== after.io || before.attachmentSlots !== after.attachmentSlots || !sameLabels(before.labels, after.labels)) {
+  if (before.guest !== after.guest || before.iops !== after.iops || before.attachmentSlots !== after.attachmentSlots || !sameLabels(before.labels, after.labels)) {
     changes.push({ kind: "server-edited", ...both, place: at2.head(after) });
   }
   return changes;
@@ -42605,8 +42977,8 @@ var at2, sameLabels, subjectOf, noRenames, layoutText, wipedBy, kindOrder, inOrd
 var init_compare = __esm({
   "src/change/compare.ts"() {
     "use strict";
-    init_layered();
     init_order();
+    init_layered();
     init_change();
     at2 = {
       base: (declared, field) => onBase((field === void 0 ? void 0 : declared.fields[field]) ?? declared.place),
@@ -42634,321 +43006,6 @@ var init_compare = __esm({
   }
 });
 
-// src/change/touched.ts
-function sightOf(estate2, touched) {
-  const those2 = (names, among2) => [...names].sort().flatMap((name) => among2.get(name) ?? []);
-  return {
-    servers: those2(touched.servers, estate2.servers),
-    volumes: those2(touched.volumes, estate2.volumes),
-    groups: those2(touched.groups, estate2.groups),
-    fileSystems: those2(touched.fileSystems, estate2.fileSystems)
-  };
-}
-function touchedBy(base, head, files) {
-  const servers = /* @__PURE__ */ new Set();
-  const volumes = /* @__PURE__ */ new Set();
-  const groups = /* @__PURE__ */ new Set();
-  for (const file of files) {
-    for (const part of [base.parts.get(file), head.parts.get(file)]) if (part !== void 0) declaredIn(part);
-  }
-  const estates = [base, head];
-  for (const server of [...servers]) {
-    for (const estate2 of estates) for (const { volume } of estate2.held.get(server) ?? []) volumes.add(volume);
-  }
-  for (const volume of [...volumes]) {
-    for (const estate2 of estates) {
-      const group = estate2.groupOf.get(volume);
-      if (group !== void 0) groups.add(group.name);
-    }
-  }
-  for (const group of groups) {
-    for (const estate2 of estates)
-      for (const member of estate2.groups.get(group)?.members ?? []) volumes.add(member);
-  }
-  for (const volume of volumes) {
-    for (const estate2 of estates)
-      for (const { server } of estate2.holders.get(volume) ?? []) servers.add(server);
-  }
-  const fileSystems = /* @__PURE__ */ new Set();
-  for (const estate2 of estates) {
-    for (const volume of volumes) {
-      const system = estate2.volumes.get(volume)?.fileSystem;
-      if (system !== void 0) fileSystems.add(system.name);
-    }
-    for (const group of groups)
-      for (const { name } of estate2.groups.get(group)?.fileSystems ?? []) fileSystems.add(name);
-  }
-  return { servers, volumes, groups, fileSystems };
-  function declaredIn(part) {
-    for (const { name } of part.servers) servers.add(name);
-    for (const { name } of part.volumes) volumes.add(name);
-    for (const { name } of part.groups) groups.add(name);
-    for (const { volume, server } of part.attachments) {
-      volumes.add(volume);
-      servers.add(server);
-    }
-  }
-}
-var wholeEstate, noSight;
-var init_touched = __esm({
-  "src/change/touched.ts"() {
-    "use strict";
-    wholeEstate = ({ servers, volumes, groups, fileSystems }) => ({
-      servers: { [Symbol.iterator]: () => servers.values() },
-      volumes: { [Symbol.iterator]: () => volumes.values() },
-      groups: { [Symbol.iterator]: () => groups.values() },
-      fileSystems: { [Symbol.iterator]: () => fileSystems.values() }
-    });
-    noSight = { servers: [], volumes: [], groups: [], fileSystems: [] };
-  }
-});
-
-// src/price/delta.ts
-function costDelta(base, head, headAtBasePrices, renames, touched) {
-  const sums = { quantity: noMoney, "tier-move": noMoney, "price-change": noMoney };
-  const add2 = (cause, difference) => {
-    sums[cause] = addMoney(sums[cause], difference);
-  };
-  const middle = headAtBasePrices ?? head.cost;
-  const formerVolume = inverted(renames.volumes);
-  const formerServer = inverted(renames.servers);
-  const seenVolumes = /* @__PURE__ */ new Set();
-  for (const name of touched.volumes) {
-    const after = middle.volumes.get(name);
-    if (after === void 0) continue;
-    const former = formerVolume.get(name) ?? name;
-    seenVolumes.add(former);
-    const before = base.cost.volumes.get(former);
-    if (before === void 0) add2("quantity", after.monthly);
-    else if (sameTier(before, after)) add2("quantity", subtractMoney(after.monthly, before.monthly));
-    else if (before.kind === "volume" && after.kind === "volume") {
-      const tier = base.list.tiers.get(before.tier);
-      const sameTierAfter = tier === void 0 ? before.monthly : capacityPrice(tier, after.volume.size);
-      add2("quantity", subtractMoney(sameTierAfter, before.monthly));
-      add2("tier-move", subtractMoney(after.monthly, sameTierAfter));
-    }
-  }
-  for (const name of touched.volumes) {
-    const before = base.cost.volumes.get(name);
-    if (before !== void 0 && !seenVolumes.has(name))
-      add2("quantity", subtractMoney(noMoney, before.monthly));
-  }
-  const seenServers = /* @__PURE__ */ new Set();
-  for (const name of touched.servers) {
-    const after = middle.servers.get(name);
-    if (after === void 0) continue;
-    const former = formerServer.get(name) ?? name;
-    seenServers.add(former);
-    const before = base.cost.servers.get(former);
-    if (before === void 0) add2("quantity", after.monthly);
-    else
-      add2(sameTier(before, after) ? "quantity" : "tier-move", subtractMoney(after.monthly, before.monthly));
-  }
-  for (const name of touched.servers) {
-    const before = base.cost.servers.get(name);
-    if (before !== void 0 && !seenServers.has(name))
-      add2("quantity", subtractMoney(noMoney, before.monthly));
-  }
-  add2("price-change", subtractMoney(head.cost.total, middle.total));
-  return {
-    currency: head.cost.currency,
-    before: base.cost.total,
-    after: head.cost.total,
-    difference: subtractMoney(head.cost.total, base.cost.total),
-    causes: causeKinds.map((cause) => ({ cause, difference: sums[cause] })),
-    teams: teamDeltas(base.cost, head.cost),
-    detached: detachedCost(head.cost, head.estate)
-  };
-}
-function sameTier(before, after) {
-  if (before.kind === "volume") return after.kind === "volume" && before.tier === after.tier;
-  return after.kind === "server" && before.machine === after.machine;
-}
-function teamDeltas(before, after) {
-  const old = costByTeam(before);
-  const now = costByTeam(after);
-  return [.../* @__PURE__ */ new Set([...old.keys(), ...now.keys()])].sort().map((team) => ({
-    team,
-    before: old.get(team)?.monthly ?? noMoney,
-    after: now.get(team)?.monthly ?? noMoney
-  }));
-}
-var causeKinds, inverted, teamOf, costByTeam, detachedCost;
-var init_delta = __esm({
-  "src/price/delta.ts"() {
-    "use strict";
-    init_cost();
-    init_money();
-    causeKinds = ["quantity", "tier-move", "price-change"];
-    inverted = (renames) => new Map([...renames].map(([from2, to]) => [to, from2]));
-    teamOf = (line3) => ownerOf(line3).team ?? "";
-    costByTeam = (cost) => sumsBy(cost, "team", teamOf);
-    detachedCost = (cost, { detached }) => sumMoney([...detached.keys()].flatMap((name) => cost.volumes.get(name)?.monthly ?? []));
-  }
-});
-
-// src/rules/max-monthly-spend.ts
-function spends(entry, view, scope) {
-  const { each, where = {} } = entry;
-  const sums = sumsBy(view.cost, `spend ${each ?? ""} ${JSON.stringify(where)}`, (line3) => {
-    const owner = ownerOf(line3);
-    if (!scope.includes(owner, line3.kind === "volume" ? line3.tier : void 0)) return void 0;
-    return each === void 0 ? "" : owner[each];
-  });
-  if (each === void 0) {
-    const sum2 = sums.get("");
-    return [{ subject: subjectOf2(entry), monthly: sum2?.monthly ?? noMoney, dearest: sum2?.dearest }];
-  }
-  return [...sums].sort(([a], [b]) => a < b ? -1 : 1).map(([name, { monthly, dearest }]) => ({ subject: { kind: each, name }, monthly, dearest }));
-}
-function subjectOf2({ where, name, rule }) {
-  const { teams = [], sites = [], tiers = [], labels = {} } = where ?? {};
-  const chosen = [
-    ...teams.map((team) => ({ kind: "team", name: team })),
-    ...sites.map((site) => ({ kind: "site", name: site })),
-    ...Object.entries(labels).map(
-      ([label, value]) => ({
-        kind: "label",
-        name: `${label}=${typeof value === "string" ? value : value.join("|")}`
-      })
-    )
-  ];
-  const [only] = chosen;
-  if (only === void 0 && tiers.length === 0) return { kind: "estate", name: "estate" };
-  return chosen.length === 1 && only !== void 0 && tiers.length === 0 ? only : { kind: "scope", name: name ?? rule };
-}
-function judge(entry, limit, { subject, monthly, dearest }, view) {
-  const { currency } = view.cost;
-  const shown4 = (amount) => `${showMoney(amount, currency)} ${currency}`;
-  const who = subject.kind === "estate" ? "the estate" : `${subject.kind} ${subject.name}`;
-  const place = placeOf(dearest, view);
-  if (monthly.gt(limit)) {
-    return {
-      subject,
-      place,
-      message: `${who} would cost ${shown4(monthly)} a month, ${over(subtractMoney(monthly, limit), currency)} over the limit of ${shown4(limit)}`,
-      advice: `${dearest === void 0 ? "" : `The dearest is ${nameOf(dearest)} at ${shown4(dearest.monthly)}. `}${maxMonthlySpend.advice}`,
-      excess: monthly
-    };
-  }
-  if (entry["warn-from"] !== void 0 && monthly.gte(timesMoney(limit, entry["warn-from"])) && monthly.gt(noMoney)) {
-    const share2 = monthly.div(limit).times(100).toDecimalPlaces(1, 1).toString();
-    return {
-      subject,
-      place,
-      message: `${who} would cost ${shown4(monthly)} a month, ${share2} % of the limit of ${shown4(limit)}`,
-      advice: `${shown4(subtractMoney(limit, monthly))} a month are left.`,
-      excess: monthly,
-      atMost: "warning"
-    };
-  }
-  return void 0;
-}
-function over(excess, currency) {
-  const least = `${showMoney(money(`1e-${minorUnit(currency)}`), currency)} ${currency}`;
-  return excess.lt(money(`1e-${minorUnit(currency)}`)) ? `less than ${least}` : `${showMoney(excess, currency)} ${currency}`;
-}
-function placeOf(dearest, { revision, settings: settings3 }) {
-  if (dearest === void 0) return { revision, ...settings3.place };
-  const declared = dearest.kind === "volume" ? dearest.volume : dearest.server;
-  return { revision, ...declared.place };
-}
-var maxMonthlySpend, holdsOn;
-var init_max_monthly_spend = __esm({
-  "src/rules/max-monthly-spend.ts"() {
-    "use strict";
-    init_touched();
-    init_cost();
-    init_money();
-    maxMonthlySpend = {
-      name: "max-monthly-spend",
-      about: "state",
-      level: "error",
-      refuses: "A team, a site, a label or the whole estate that costs more a month than its limit.",
-      why: "Storage is bought in a minute and paid for every month. A limit that is met before the merge needs no argument after the bill.",
-      advice: "Take less, move to a cheaper tier, delete what nobody needs, or have the limit raised in a change of its own.",
-      parameters: {
-        limit: {
-          schema: {
-            $ref: "common.json#/$defs/amount",
-            description: "The most that all in scope may cost a month together. It holds at equality and is broken above."
-          },
-          looser: "higher",
-          absent: "loosest"
-        },
-        each: {
-          schema: {
-            type: "string",
-            enum: ["team", "site"],
-            description: "Makes the limit one for each team, or each site, in scope instead of one for all together."
-          },
-          looser: "unknown",
-          absent: "loosest"
-        },
-        "warn-from": {
-          schema: {
-            type: "number",
-            exclusiveMinimum: 0,
-            maximum: 1,
-            description: "The share of the limit from which a warning is given."
-          },
-          looser: "higher",
-          absent: "loosest"
-        },
-        from: {
-          schema: { $ref: "common.json#/$defs/date", description: "The first day on which the limit holds." },
-          looser: "higher",
-          absent: "tightest"
-        },
-        until: {
-          schema: { $ref: "common.json#/$defs/date", description: "The last day on which the limit holds." },
-          looser: "lower",
-          absent: "tightest"
-        }
-      },
-      needs: ["limit"],
-      examples: {
-        fails: {
-          story: "A second large volume takes the team over its limit.",
-          main: `team: imagery
-volumes:
-  plates-1: { size: 1 TiB, tier: bulk }
-`,
-          branch: `team: imagery
-volumes:
-  plates-1: { size: 1 TiB, tier: bulk }
-  plates-2: { size: 2 TiB, tier: bulk }
-`,
-          entry: '{ rule: max-monthly-spend, where: { teams: [imagery] }, limit: "120.00" }'
-        },
-        passes: {
-          story: "The same team buys less, and stays below it.",
-          main: `team: imagery
-volumes:
-  plates-1: { size: 1 TiB, tier: bulk }
-`,
-          branch: `team: imagery
-volumes:
-  plates-1: { size: 1 TiB, tier: bulk }
-  plates-2: { size: 1 TiB, tier: bulk }
-`,
-          entry: '{ rule: max-monthly-spend, where: { teams: [imagery] }, limit: "120.00" }'
-        }
-      },
-      dated: ({ from: from2, until }) => from2 === void 0 && until === void 0 ? void 0 : noSight,
-      *check(entry, view, scope) {
-        if (entry.limit === void 0 || !holdsOn(entry, view.on)) return;
-        const limit = money(entry.limit);
-        for (const spend of spends(entry, view, scope)) {
-          const violation = judge(entry, limit, spend, view);
-          if (violation !== void 0) yield violation;
-        }
-      }
-    };
-    holdsOn = ({ from: from2, until }, on) => (from2 === void 0 || from2 <= on) && (until === void 0 || on <= until);
-  }
-});
-
 // src/rules/rule.ts
 function measured(measure, amount) {
   switch (measure) {
@@ -42960,11 +43017,12 @@ function measured(measure, amount) {
       return counted(amount, "slot");
   }
 }
-var levels, placed, sizeOf, tie, tied, retied, counted, ExactDecimal, exact, cautions;
+var levels, placed, sizeOf, tie, subjectRef, renameRefs, ExactDecimal;
 var init_rule = __esm({
   "src/rules/rule.ts"() {
     "use strict";
     init_decimal();
+    init_wording();
     init_estate();
     init_size();
     levels = ["error", "warning", "note"];
@@ -42977,8 +43035,8 @@ var init_rule = __esm({
       return typeof size === "bigint" ? size : noBytes;
     };
     tie = " + ";
-    tied = (...subjects) => subjects.map(subjectKey).join(tie);
-    retied = (text, renamed2) => text.split(tie).map((key) => {
+    subjectRef = (...subjects) => subjects.map(subjectKey).join(tie);
+    renameRefs = (text, renamed2) => text.split(tie).map((key) => {
       const [kind, ...name] = key.split(" ");
       switch (kind) {
         case "server":
@@ -42990,10 +43048,7 @@ var init_rule = __esm({
           return key;
       }
     }).join(tie);
-    counted = (count, one, many = `${one}s`) => `${count} ${count === 1 || count === 1n ? one : many}`;
     ExactDecimal = Decimal.clone({ precision: 100 });
-    exact = (count) => count.toString().replace(/\B(?=(\d{3})+$)/g, ",");
-    cautions = "Before it: a backup you have restored from, the right volume (check its name, size and server twice), unmounted and quiesced. Your own change control and the provider's documentation come first.";
   }
 });
 
@@ -43020,6 +43075,7 @@ var bootVolumeStays, gravest;
 var init_boot_volume_stays = __esm({
   "src/rules/boot-volume-stays.ts"() {
     "use strict";
+    init_wording();
     init_compare();
     init_rule();
     bootVolumeStays = {
@@ -43075,7 +43131,7 @@ volumes:
             said.add(server.name);
             yield {
               subject: change2.subject,
-              facet: tied(server),
+              facet: subjectRef(server),
               place: change2.place,
               message: `${server.name} starts from ${server.boot}, which would be ${verb} while ${server.name} runs${after === void 0 ? `, and ${server.name} deleted` : ""}`
             };
@@ -43243,10 +43299,10 @@ var deletionPrepared;
 var init_deletion_prepared = __esm({
   "src/rules/deletion-prepared.ts"() {
     "use strict";
+    init_wording();
     init_dates();
     init_size();
     init_losses();
-    init_rule();
     deletionPrepared = {
       name: "deletion-prepared",
       about: "change",
@@ -43353,8 +43409,8 @@ function describeChange(change2) {
       return `server ${change2.after.name} is started`;
     case "server-stopped":
       return `server ${change2.after.name} is stopped`;
-    case "server-changed-machine":
-      return `server ${change2.after.name} goes from machine ${change2.before.machine ?? none} to ${change2.after.machine ?? none}`;
+    case "server-changed-type":
+      return `server ${change2.after.name} goes from server type ${change2.before.type ?? none} to ${change2.after.type ?? none}`;
     case "server-moved-site":
       return `server ${change2.after.name} moves from site ${change2.before.site ?? none} to ${change2.after.site ?? none}`;
     case "server-changed-team":
@@ -43437,7 +43493,7 @@ var init_describe = __esm({
     layoutWords = (layout) => layout.kind;
     edited = [
       ["guest", "guest"],
-      ["io", "io"],
+      ["iops", "IOPS"],
       ["attachmentSlots", "attachment-slots"],
       ["shareable", "shareable"],
       ["protected", "protected"],
@@ -43450,14 +43506,14 @@ var init_describe = __esm({
 });
 
 // src/rules/destructive-changes-few.ts
-var named, destructiveChangesFew;
+var named2, destructiveChangesFew;
 var init_destructive_changes_few = __esm({
   "src/rules/destructive-changes-few.ts"() {
     "use strict";
+    init_wording();
     init_describe();
     init_losses();
-    init_rule();
-    named = 5;
+    named2 = 5;
     destructiveChangesFew = {
       name: "destructive-changes-few",
       about: "change",
@@ -43511,11 +43567,11 @@ var init_destructive_changes_few = __esm({
         const losses = lossesOf(changes).filter((change2) => changeInScope(change2, scope));
         const [first] = losses;
         if (first === void 0 || losses.length <= most) return;
-        const more = losses.length - named;
+        const more = losses.length - named2;
         yield {
           subject: { kind: "branch", name: "head" },
           place: first.place,
-          message: `the branch makes ${counted(losses.length, "change")} that cannot be undone, where ${most} are allowed: ${losses.slice(0, named).map(describeChange).join("; ")}${more > 0 ? `; and ${more} more` : ""}`
+          message: `the branch makes ${counted(losses.length, "change")} that cannot be undone, where ${most} are allowed: ${losses.slice(0, named2).map(describeChange).join("; ")}${more > 0 ? `; and ${more} more` : ""}`
         };
       }
     };
@@ -43551,6 +43607,7 @@ var detachedVolumeOwned;
 var init_detached_volume_owned = __esm({
   "src/rules/detached-volume-owned.ts"() {
     "use strict";
+    init_wording();
     init_touched();
     init_dates();
     init_estate();
@@ -43627,9 +43684,9 @@ volumes:
           entry: "{ rule: detached-volume-owned }"
         }
       },
-      dated: (_entry, { detached }) => ({ ...noSight, volumes: [...detached.values()] }),
-      *check(entry, { estate: estate2, look: look2, cost, on, revision }, scope) {
-        for (const volume of look2.volumes) {
+      dated: (_entry, { detached }) => ({ ...emptySelection, volumes: [...detached.values()] }),
+      *check(entry, { estate: estate2, selection, cost, on, revision }, scope) {
+        for (const volume of selection.volumes) {
           if (!isDetached(estate2, volume) || !scope.includes(volume, volume.tier)) continue;
           const monthly = cost.volumes.get(volume.name)?.monthly;
           const price = monthly === void 0 ? "" : `, at ${showMoney(monthly, cost.currency)} ${cost.currency} a month`;
@@ -43883,8 +43940,8 @@ attachments:
           entry: "{ rule: exclusive-attachment }"
         }
       },
-      *check(_entry, { estate: estate2, look: look2, prices, revision }, scope) {
-        for (const volume of look2.volumes) {
+      *check(_entry, { estate: estate2, selection, prices, revision }, scope) {
+        for (const volume of selection.volumes) {
           const { name } = volume;
           const holders = estate2.holders.get(name) ?? [];
           if (holders.length < 2 || !scope.includes(volume, volume.tier)) continue;
@@ -43898,7 +43955,7 @@ attachments:
             message: `volume ${name} is attached to ${holders.length} servers at once (${servers.join(", ")}), and ${fault.why}`,
             // One server more is worse, and so is one safeguard less on the same servers.
             excess: /* @__PURE__ */ new Set([
-              ...servers.map((server) => tied({ kind: "server", name: server })),
+              ...servers.map((server) => subjectRef({ kind: "server", name: server })),
               ...faults.map(({ kind }) => kind)
             ])
           };
@@ -43917,9 +43974,9 @@ var freeze, isFrozen, facetOf;
 var init_freeze = __esm({
   "src/rules/freeze.ts"() {
     "use strict";
+    init_wording();
     init_describe();
     init_losses();
-    init_rule();
     freeze = {
       name: "freeze",
       about: "change",
@@ -44083,8 +44140,8 @@ volume-groups:
           entry: "{ rule: group-travels-whole }"
         }
       },
-      *check(_entry, { estate: estate2, look: look2, revision }, scope) {
-        for (const group of look2.groups) {
+      *check(_entry, { estate: estate2, selection, revision }, scope) {
+        for (const group of selection.groups) {
           if (!scope.includes(group)) continue;
           const seats = /* @__PURE__ */ new Map();
           const places = /* @__PURE__ */ new Set();
@@ -44094,7 +44151,7 @@ volume-groups:
             seats.set(seat, [...seats.get(seat) ?? [], member]);
             for (const server of holders.length === 0 ? [void 0] : holders) {
               const there = server === void 0 ? [] : [{ kind: "server", name: server }];
-              places.add(tied({ kind: "volume", name: member }, ...there));
+              places.add(subjectRef({ kind: "volume", name: member }, ...there));
             }
           }
           if (seats.size < 2) continue;
@@ -44111,6 +44168,205 @@ volume-groups:
         }
       }
     };
+  }
+});
+
+// src/capacity/extents.ts
+function layoutProblem(layout, members) {
+  if (members < 1) return "a group has at least one member";
+  const wanted = membersWanted(layout);
+  const what = layout.kind === "striped" ? "stripes" : "copies";
+  if (!Number.isInteger(wanted) || wanted < 1) return `${what} are counted in whole numbers from 1`;
+  return wanted > members ? `${wanted} ${what} need ${wanted} members, and the group has ${members}` : void 0;
+}
+function usableExtents(member, extent) {
+  if (extent <= 0n) throw new RangeError("an extent has at least one byte");
+  if (member < smallestMember) return 0n;
+  const sectors = member - member % sector;
+  return (sectors - memberMetadata) / extent;
+}
+function allocatableExtents(layout, freePerMember) {
+  if (layoutProblem(layout, freePerMember.length) !== void 0) return 0n;
+  switch (layout.kind) {
+    case "linear":
+      return freePerMember.reduce((total, free) => total + free, 0n);
+    case "striped":
+      return BigInt(layout.stripes) * placedSideBySide(freePerMember, layout.stripes);
+    case "mirrored": {
+      const byRoom = mostFirst(freePerMember);
+      const afterMetadata = byRoom.map((free, at5) => at5 < layout.copies && free > 0n ? free - 1n : free);
+      return placedSideBySide(afterMetadata, layout.copies);
+    }
+  }
+}
+function extentsFor(size, extent, layout = { kind: "linear" }) {
+  const whole = roundedUp(size, extent);
+  switch (layout.kind) {
+    case "linear":
+      return whole;
+    case "striped": {
+      const stripes = BigInt(layout.stripes);
+      return roundedUp(whole, stripes) * stripes;
+    }
+    case "mirrored":
+      return whole === 0n ? 0n : BigInt(layout.copies) * (whole + 1n);
+  }
+}
+function groupCapacity(group) {
+  const perMember = group.members.map((size) => memberCapacity(size, group.extent));
+  const groupExtents = perMember.reduce((total, member) => total + member.extents, 0n);
+  const groupBytes = timesBytes(group.extent, groupExtents);
+  const extents = allocatableExtents(
+    group.layout,
+    perMember.map((member) => member.extents)
+  );
+  const held = timesBytes(group.extent, extents);
+  return {
+    groupExtents,
+    groupBytes,
+    extents,
+    bytes: held,
+    taken: extentsFor(held, group.extent, group.layout),
+    perMember,
+    lostToMetadata: sumBytes(perMember.map((member) => member.metadata)),
+    lostToRounding: sumBytes(perMember.map((member) => member.rounding)),
+    lostToLayout: differenceOfBytes(groupBytes, held)
+  };
+}
+function memberCapacity(size, extent) {
+  const extents = usableExtents(size, extent);
+  const metadata = size < memberMetadata ? size : memberMetadata;
+  return { size, extents, metadata, rounding: bytes(size - metadata - extents * extent) };
+}
+function membersWanted(layout) {
+  switch (layout.kind) {
+    case "linear":
+      return 1;
+    case "striped":
+      return layout.stripes;
+    case "mirrored":
+      return layout.copies;
+  }
+}
+function placedSideBySide(freePerMember, width) {
+  let left2 = mostFirst(freePerMember);
+  let placed2 = 0n;
+  for (; ; ) {
+    const tightest = left2[width - 1] ?? noBytes;
+    if (tightest <= 0n) return placed2;
+    placed2 += tightest;
+    left2 = mostFirst(left2.map((free, at5) => at5 < width ? free - tightest : free));
+  }
+}
+var memberMetadata, smallestMember, sector, extentStep, extentLimit, mostFirst, roundedUp;
+var init_extents = __esm({
+  "src/capacity/extents.ts"() {
+    "use strict";
+    init_size();
+    memberMetadata = bytes(unitBytes.MiB);
+    smallestMember = bytes(2n * unitBytes.MiB);
+    sector = 512n;
+    extentStep = 128n * unitBytes.KiB;
+    extentLimit = 2n * unitBytes.TiB;
+    mostFirst = (freePerMember) => [...freePerMember].sort((a, b) => a > b ? -1 : a < b ? 1 : 0);
+    roundedUp = (amount, step) => (amount + step - 1n) / step;
+  }
+});
+
+// src/capacity/headroom.ts
+function headroomOf(estate2, settings3) {
+  return [
+    ...quotaRooms(estate2, settings3),
+    ...slotRooms(estate2, settings3, [...estate2.servers.values()].sort(byName)),
+    ...groupRooms(estate2, [...estate2.groups.values()].sort(byName))
+  ];
+}
+function quotaRooms(estate2, settings3) {
+  const limited = [...settings3.sites.values()].filter(
+    ({ quota }) => quota.volumes !== void 0 || quota.size !== void 0
+  );
+  if (limited.length === 0) return [];
+  return limited.sort(byName).flatMap((site) => {
+    const total = estate2.siteTotals.get(site.name);
+    const common = {
+      layer: "quota",
+      subject: { kind: "site", name: site.name },
+      belonging: { team: void 0, site: site.name, labels: {} },
+      place: site.place
+    };
+    const rooms = [];
+    if (site.quota.volumes !== void 0) {
+      rooms.push(
+        room({
+          ...common,
+          measure: "volumes",
+          capacity: BigInt(site.quota.volumes),
+          taken: total?.volumes ?? 0n
+        })
+      );
+    }
+    if (site.quota.size !== void 0) {
+      rooms.push(room({ ...common, measure: "bytes", capacity: site.quota.size, taken: total?.size ?? 0n }));
+    }
+    return rooms;
+  });
+}
+function groupRoom(estate2, group) {
+  const sizes = memberSizes(estate2, group);
+  const known2 = worked.get(group);
+  if (known2?.sizes.every((size, index) => size === sizes[index])) return known2.room;
+  const worth = workOut(group, sizes);
+  worked.set(group, { sizes, room: worth });
+  return worth;
+}
+function workOut(group, members) {
+  const { extent, layout } = group;
+  const largest = groupCapacity({ members, extent, layout }).extents;
+  const images = layout.kind === "mirrored" ? BigInt(layout.copies) : 1n;
+  const capacity = layout.kind === "mirrored" && largest > 0n ? largest + 1n : largest;
+  const taken = group.fileSystems.reduce(
+    (sum2, { size }) => sum2 + extentsFor(size, extent, layout) / images,
+    0n
+  );
+  return room({
+    layer: "volume-group",
+    subject: { kind: "volume-group", name: group.name },
+    belonging: group,
+    place: group.place,
+    measure: "bytes",
+    capacity: capacity * extent,
+    taken: taken * extent
+  });
+}
+var byName, room, slotRooms, groupRooms, worked, memberSizes, boughtFor, freeShare;
+var init_headroom = __esm({
+  "src/capacity/headroom.ts"() {
+    "use strict";
+    init_size();
+    init_extents();
+    byName = (a, b) => a.name < b.name ? -1 : 1;
+    room = (part) => ({ ...part, free: part.capacity - part.taken });
+    slotRooms = (estate2, settings3, servers) => [...servers].flatMap((server) => {
+      const atSite = server.site === void 0 ? void 0 : settings3.sites.get(server.site)?.attachmentSlots;
+      const slots = server.attachmentSlots ?? atSite;
+      if (slots === void 0) return [];
+      return [
+        room({
+          layer: "attachment-slots",
+          subject: { kind: "server", name: server.name },
+          belonging: server,
+          place: server.place,
+          measure: "slots",
+          capacity: BigInt(slots),
+          taken: BigInt(estate2.held.get(server.name)?.length ?? 0)
+        })
+      ];
+    });
+    groupRooms = (estate2, groups) => [...groups].map((group) => groupRoom(estate2, group));
+    worked = /* @__PURE__ */ new WeakMap();
+    memberSizes = (estate2, group) => group.members.map((name) => estate2.volumes.get(name)?.size ?? noBytes);
+    boughtFor = (estate2, group) => sumBytes(memberSizes(estate2, group));
+    freeShare = ({ capacity, free }) => capacity === 0n ? 0 : Number(free * 10000n / capacity) / 1e4;
   }
 });
 
@@ -44238,6 +44494,7 @@ var usualShare, usualSize, growthFollowedThrough, share;
 var init_growth_followed_through = __esm({
   "src/rules/growth-followed-through.ts"() {
     "use strict";
+    init_wording();
     init_idle();
     init_size();
     init_money();
@@ -44314,7 +44571,7 @@ attachments:
         }
       },
       *check(entry, view, scope) {
-        for (const place of idleOf(view.estate, view.prices, view.look)) {
+        for (const place of idleOf(view.estate, view.prices, view.selection)) {
           if (!scope.includes(place.belonging, place.tier) || !isTooMuch(entry, place)) continue;
           yield {
             subject: place.subject,
@@ -44416,17 +44673,179 @@ var init_growth_step = __esm({
   }
 });
 
+// src/rules/max-monthly-spend.ts
+function spends(entry, view, scope) {
+  const { each, where = {} } = entry;
+  const sums = sumsBy(view.cost, `spend ${each ?? ""} ${JSON.stringify(where)}`, (line3) => {
+    const owner = ownerOf(line3);
+    if (!scope.includes(owner, line3.kind === "volume" ? line3.tier : void 0)) return void 0;
+    return each === void 0 ? "" : owner[each];
+  });
+  if (each === void 0) {
+    const sum2 = sums.get("");
+    return [{ subject: subjectOf2(entry), monthly: sum2?.monthly ?? noMoney, dearest: sum2?.dearest }];
+  }
+  return [...sums].sort(([a], [b]) => a < b ? -1 : 1).map(([name, { monthly, dearest }]) => ({ subject: { kind: each, name }, monthly, dearest }));
+}
+function subjectOf2({ where, name, rule }) {
+  const { teams = [], sites = [], tiers = [], labels = {} } = where ?? {};
+  const chosen = [
+    ...teams.map((team) => ({ kind: "team", name: team })),
+    ...sites.map((site) => ({ kind: "site", name: site })),
+    ...Object.entries(labels).map(
+      ([label, value]) => ({
+        kind: "label",
+        name: `${label}=${typeof value === "string" ? value : value.join("|")}`
+      })
+    )
+  ];
+  const [only] = chosen;
+  if (only === void 0 && tiers.length === 0) return { kind: "estate", name: "estate" };
+  return chosen.length === 1 && only !== void 0 && tiers.length === 0 ? only : { kind: "scope", name: name ?? rule };
+}
+function judge(entry, limit, { subject, monthly, dearest }, view) {
+  const { currency } = view.cost;
+  const shown4 = (amount) => `${showMoney(amount, currency)} ${currency}`;
+  const who = subject.kind === "estate" ? "the estate" : `${subject.kind} ${subject.name}`;
+  const place = placeOf(dearest, view);
+  if (monthly.gt(limit)) {
+    return {
+      subject,
+      place,
+      message: `${who} would cost ${shown4(monthly)} a month, ${over(subtractMoney(monthly, limit), currency)} over the limit of ${shown4(limit)}`,
+      advice: `${dearest === void 0 ? "" : `The dearest is ${nameOf(dearest)} at ${shown4(dearest.monthly)}. `}${maxMonthlySpend.advice}`,
+      excess: monthly
+    };
+  }
+  if (entry["warn-from"] !== void 0 && monthly.gte(timesMoney(limit, entry["warn-from"])) && monthly.gt(noMoney)) {
+    const share2 = monthly.div(limit).times(100).toDecimalPlaces(1, 1).toString();
+    return {
+      subject,
+      place,
+      message: `${who} would cost ${shown4(monthly)} a month, ${share2} % of the limit of ${shown4(limit)}`,
+      advice: `${shown4(subtractMoney(limit, monthly))} a month are left.`,
+      excess: monthly,
+      atMost: "warning"
+    };
+  }
+  return void 0;
+}
+function over(excess, currency) {
+  const least = `${showMoney(money(`1e-${minorUnit(currency)}`), currency)} ${currency}`;
+  return excess.lt(money(`1e-${minorUnit(currency)}`)) ? `less than ${least}` : `${showMoney(excess, currency)} ${currency}`;
+}
+function placeOf(dearest, { revision, settings: settings3 }) {
+  if (dearest === void 0) return { revision, ...settings3.place };
+  const declared = dearest.kind === "volume" ? dearest.volume : dearest.server;
+  return { revision, ...declared.place };
+}
+var maxMonthlySpend, limitHoldsOn;
+var init_max_monthly_spend = __esm({
+  "src/rules/max-monthly-spend.ts"() {
+    "use strict";
+    init_touched();
+    init_cost();
+    init_money();
+    maxMonthlySpend = {
+      name: "max-monthly-spend",
+      about: "state",
+      level: "error",
+      refuses: "A team, a site, a label or the whole estate that costs more a month than its limit.",
+      why: "Storage is bought in a minute and paid for every month. A limit that is met before the merge needs no argument after the bill.",
+      advice: "Take less, move to a cheaper tier, delete what nobody needs, or have the limit raised in a change of its own.",
+      parameters: {
+        limit: {
+          schema: {
+            $ref: "common.json#/$defs/amount",
+            description: "The most that all in scope may cost a month together. It holds at equality and is broken above."
+          },
+          looser: "higher",
+          absent: "loosest"
+        },
+        each: {
+          schema: {
+            type: "string",
+            enum: ["team", "site"],
+            description: "Makes the limit one for each team, or each site, in scope instead of one for all together."
+          },
+          looser: "unknown",
+          absent: "loosest"
+        },
+        "warn-from": {
+          schema: {
+            type: "number",
+            exclusiveMinimum: 0,
+            maximum: 1,
+            description: "The share of the limit from which a warning is given."
+          },
+          looser: "higher",
+          absent: "loosest"
+        },
+        from: {
+          schema: { $ref: "common.json#/$defs/date", description: "The first day on which the limit holds." },
+          looser: "higher",
+          absent: "tightest"
+        },
+        until: {
+          schema: { $ref: "common.json#/$defs/date", description: "The last day on which the limit holds." },
+          looser: "lower",
+          absent: "tightest"
+        }
+      },
+      needs: ["limit"],
+      examples: {
+        fails: {
+          story: "A second large volume takes the team over its limit.",
+          main: `team: imagery
+volumes:
+  plates-1: { size: 1 TiB, tier: bulk }
+`,
+          branch: `team: imagery
+volumes:
+  plates-1: { size: 1 TiB, tier: bulk }
+  plates-2: { size: 2 TiB, tier: bulk }
+`,
+          entry: '{ rule: max-monthly-spend, where: { teams: [imagery] }, limit: "120.00" }'
+        },
+        passes: {
+          story: "The same team buys less, and stays below it.",
+          main: `team: imagery
+volumes:
+  plates-1: { size: 1 TiB, tier: bulk }
+`,
+          branch: `team: imagery
+volumes:
+  plates-1: { size: 1 TiB, tier: bulk }
+  plates-2: { size: 1 TiB, tier: bulk }
+`,
+          entry: '{ rule: max-monthly-spend, where: { teams: [imagery] }, limit: "120.00" }'
+        }
+      },
+      dated: ({ from: from2, until }) => from2 === void 0 && until === void 0 ? void 0 : emptySelection,
+      *check(entry, view, scope) {
+        if (entry.limit === void 0 || !limitHoldsOn(entry, view.on)) return;
+        const limit = money(entry.limit);
+        for (const spend of spends(entry, view, scope)) {
+          const violation = judge(entry, limit, spend, view);
+          if (violation !== void 0) yield violation;
+        }
+      }
+    };
+    limitHoldsOn = ({ from: from2, until }, on) => (from2 === void 0 || from2 <= on) && (until === void 0 || on <= until);
+  }
+});
+
 // src/rules/minimum-headroom.ts
-function roomsOf({ of }, { estate: estate2, settings: settings3, look: look2, usage }) {
+function roomsOf({ of }, { estate: estate2, settings: settings3, selection, usage }) {
   switch (of) {
     case "quota":
       return quotaRooms(estate2, settings3);
     case "attachment-slots":
-      return slotRooms(estate2, settings3, look2.servers);
+      return slotRooms(estate2, settings3, selection.servers);
     case "volume-group":
-      return groupRooms(estate2, look2.groups);
+      return groupRooms(estate2, selection.groups);
     case "file-system":
-      return [...look2.fileSystems].flatMap((system) => {
+      return [...selection.fileSystems].flatMap((system) => {
         const use = usageFor(system, estate2, usage);
         return use === void 0 ? [] : [fileSystemRoom(system, use)];
       });
@@ -44444,8 +44863,8 @@ function wantedRoom({ share: share2, size, count }, room2) {
 }
 function messageFor2(room2, wanted, short3) {
   const who = `${room2.subject.kind.replace("-", " ")} ${room2.subject.name}`;
-  const bounds = `${shown(room2, room2.taken)} of ${shown(room2, room2.capacity)} taken`;
-  return room2.free < 0n ? `${who} is asked for more than it has: ${bounds}, ${shown(room2, -room2.free)} missing` : `${who} has ${shown(room2, room2.free)} free (${bounds}), where ${shown(room2, wanted)} must stay free: ${shown(room2, short3)} short`;
+  const bounds = `${shown2(room2, room2.taken)} of ${shown2(room2, room2.capacity)} taken`;
+  return room2.free < 0n ? `${who} is asked for more than it has: ${bounds}, ${shown2(room2, -room2.free)} missing` : `${who} has ${shown2(room2, room2.free)} free (${bounds}), where ${shown2(room2, wanted)} must stay free: ${shown2(room2, short3)} short`;
 }
 function priceOfMore(entry, room2, { estate: estate2, prices, cost }) {
   const group = room2.layer === "volume-group" ? estate2.groups.get(room2.subject.name) : void 0;
@@ -44533,10 +44952,11 @@ function tooSoonFull(system, wanted, view) {
     }
   }
 }
-var minimumHeadroom, misplaced, shown, mostSteps;
+var minimumHeadroom, misplaced, shown2, mostSteps;
 var init_minimum_headroom = __esm({
   "src/rules/minimum-headroom.ts"() {
     "use strict";
+    init_wording();
     init_headroom();
     init_usage();
     init_touched();
@@ -44661,7 +45081,7 @@ volume-groups:
         ...misplaced("size", size, of, ["quota", "volume-group", "file-system"]),
         ...misplaced("count", count, of, ["quota", "attachment-slots"])
       ],
-      dated: ({ of, days }, { fileSystems }) => of === "file-system" && days !== void 0 ? { ...noSight, fileSystems: [...fileSystems.values()] } : void 0,
+      dated: ({ of, days }, { fileSystems }) => of === "file-system" && days !== void 0 ? { ...emptySelection, fileSystems: [...fileSystems.values()] } : void 0,
       *check(entry, view, scope) {
         for (const room2 of roomsOf(entry, view)) {
           if (!scope.includes(room2.belonging)) continue;
@@ -44677,7 +45097,7 @@ volume-groups:
           };
         }
         if (entry.of !== "file-system" || entry.days === void 0) return;
-        for (const system of view.look.fileSystems) {
+        for (const system of view.selection.fileSystems) {
           const violation = scope.includes(system) ? tooSoonFull(system, entry.days, view) : void 0;
           if (violation !== void 0) yield violation;
         }
@@ -44690,7 +45110,7 @@ volume-groups:
         advice: `Take it out; it counts at ${layers.join(", ")}.`
       }
     ];
-    shown = ({ measure }, amount) => measured(measure, amount);
+    shown2 = ({ measure }, amount) => measured(measure, amount);
     mostSteps = 1n << 24n;
   }
 });
@@ -46573,9 +46993,9 @@ var init_build = __esm({
             if ((anchor === RE2Flags.ANCHOR_START || anchor === RE2Flags.ANCHOR_BOTH) && currentPos !== 0) break;
             if (this.matched) break;
             if (this.prog.numLb === 0 && runq.isEmpty() && !(this.re2.prefix.length === 0) && rune1 !== this.re2.prefixRune && input.canCheckPrefix()) {
-              const advance2 = input.index(this.re2, currentPos);
-              if (advance2 < 0) break;
-              currentPos += advance2;
+              const advance = input.index(this.re2, currentPos);
+              if (advance < 0) break;
+              currentPos += advance;
               r = input.step(currentPos);
               rune = r >> 3;
               width = r & 7;
@@ -47324,9 +47744,9 @@ var init_build = __esm({
           let width = -1;
           for (; pos <= end && width !== 0; pos += width) {
             if (re2.prefix.length > 0) {
-              const advance2 = input.index(re2, pos);
-              if (advance2 < 0) break;
-              pos += advance2;
+              const advance = input.index(re2, pos);
+              if (advance < 0) break;
+              pos += advance;
             }
             if (b.ncap > 0) b.cap[0] = pos;
             if (b.tryBacktrack(re2, input, re2.prog.start, pos, anchor)) {
@@ -47382,7 +47802,7 @@ var init_build = __esm({
       let lx = 0, rx = 0;
       const merged = [];
       const next = [];
-      let ok = true;
+      let ok2 = true;
       let ix = -1;
       const extend = (isLeft) => {
         const newArray = isLeft ? leftRunes : rightRunes;
@@ -47397,11 +47817,11 @@ var init_build = __esm({
         return true;
       };
       while (lx < leftLen || rx < rightLen) {
-        if (rx >= rightLen) ok = extend(true);
-        else if (lx >= leftLen) ok = extend(false);
-        else if (rightRunes[rx] < leftRunes[lx]) ok = extend(false);
-        else ok = extend(true);
-        if (!ok) return null;
+        if (rx >= rightLen) ok2 = extend(true);
+        else if (lx >= leftLen) ok2 = extend(false);
+        else if (rightRunes[rx] < leftRunes[lx]) ok2 = extend(false);
+        else ok2 = extend(true);
+        if (!ok2) return null;
       }
       return {
         merged,
@@ -47461,14 +47881,14 @@ var init_build = __esm({
       const onePassRunes = new Array(p.inst.length);
       const m = new Array(p.inst.length).fill(false);
       const check = (pc) => {
-        let ok = true;
+        let ok2 = true;
         const inst = p.inst[pc];
         if (visitQueue.contains(pc)) return true;
         visitQueue.insert(pc);
         switch (inst.op) {
           case Inst.ALT:
           case Inst.ALT_MATCH: {
-            ok = check(inst.out) && check(inst.arg);
+            ok2 = check(inst.out) && check(inst.arg);
             let matchOut = m[inst.out];
             let matchArg = m[inst.arg];
             if (matchOut && matchArg) return false;
@@ -47495,7 +47915,7 @@ var init_build = __esm({
           case Inst.CAPTURE:
           case Inst.EMPTY_WIDTH:
           case Inst.NOP:
-            ok = check(inst.out);
+            ok2 = check(inst.out);
             m[pc] = m[inst.out];
             onePassRunes[pc] = onePassRunes[inst.out] ? new Int32Array(onePassRunes[inst.out]) : /* @__PURE__ */ new Int32Array(0);
             inst.next = new Uint32Array(Math.floor(onePassRunes[pc].length / 2) + 1).fill(inst.out);
@@ -47560,7 +47980,7 @@ var init_build = __esm({
             ]);
             inst.next = new Uint32Array(Math.floor(onePassRunes[pc].length / 2) + 1).fill(inst.out);
         }
-        return ok;
+        return ok2;
       };
       instQueue.clear();
       instQueue.insert(p.start);
@@ -51466,12 +51886,12 @@ var init_naming = __esm({
         }
       },
       verify: (entry) => kinds.flatMap((kind) => patternFaults(kind, entry[kind])),
-      *check(entry, { look: look2, revision }, scope) {
+      *check(entry, { selection, revision }, scope) {
         for (const kind of kinds) {
           const source = entry[kind];
           const pattern2 = source === void 0 ? void 0 : compilePattern(source);
           if (pattern2 === void 0 || "why" in pattern2) continue;
-          for (const { subject, text, declared, tier } of namesOf(kind, look2)) {
+          for (const { subject, text, declared, tier } of namesOf(kind, selection)) {
             if (pattern2.matchesWhole(text) || !scope.includes(declared, tier)) continue;
             yield {
               subject,
@@ -51529,9 +51949,9 @@ var noShrink, memberBytes;
 var init_no_shrink = __esm({
   "src/rules/no-shrink.ts"() {
     "use strict";
+    init_wording();
     init_file_system_facts();
     init_size();
-    init_rule();
     noShrink = {
       name: "no-shrink",
       about: "change",
@@ -51603,8 +52023,8 @@ var policyApart;
 var init_policy_apart = __esm({
   "src/rules/policy-apart.ts"() {
     "use strict";
+    init_wording();
     init_change();
-    init_rule();
     policyApart = {
       name: "policy-apart",
       about: "change",
@@ -51706,8 +52126,8 @@ attachments:
           entry: "{ rule: same-site }"
         }
       },
-      *check(_entry, { estate: estate2, look: look2, revision }, scope) {
-        for (const volume of look2.volumes) {
+      *check(_entry, { estate: estate2, selection, revision }, scope) {
+        for (const volume of selection.volumes) {
           const { name } = volume;
           for (const { server: holder, place } of estate2.holders.get(name) ?? []) {
             const server = estate2.servers.get(holder);
@@ -51715,7 +52135,7 @@ attachments:
             if (!scope.includes(volume, volume.tier) && !scope.includes(server)) continue;
             yield {
               subject: { kind: "volume", name },
-              facet: tied(server),
+              facet: subjectRef(server),
               place: { revision, ...place },
               message: `volume ${name} is at ${volume.site} and attached to ${holder}, which is at ${server.site}`
             };
@@ -51741,8 +52161,8 @@ function factsOf2(thing, estate2) {
         power: thing.power,
         boot: thing.boot,
         guest: thing.guest,
-        machine: thing.machine,
-        io: thing.io,
+        type: thing.type,
+        iops: thing.iops,
         "attachment-slots": thing.attachmentSlots,
         volumes: (estate2.held.get(thing.name) ?? []).map(({ volume }) => volume).sort(),
         ...belonging(thing)
@@ -51823,7 +52243,7 @@ var init_facts = __esm({
       "server-renamed": true,
       "server-started": true,
       "server-stopped": true,
-      "server-changed-machine": true,
+      "server-changed-type": true,
       "server-moved-site": true,
       "server-changed-team": true,
       "boot-swapped": true,
@@ -53128,21 +53548,21 @@ var require_errors3 = __commonJS({
     function extendErrors({ gen, keyword, schemaValue, data, errsCount, it }) {
       if (errsCount === void 0)
         throw new Error("ajv implementation error");
-      const err = gen.name("err");
+      const err2 = gen.name("err");
       gen.forRange("i", errsCount, names_1.default.errors, (i) => {
-        gen.const(err, (0, codegen_1._)`${names_1.default.vErrors}[${i}]`);
-        gen.if((0, codegen_1._)`${err}.instancePath === undefined`, () => gen.assign((0, codegen_1._)`${err}.instancePath`, (0, codegen_1.strConcat)(names_1.default.instancePath, it.errorPath)));
-        gen.assign((0, codegen_1._)`${err}.schemaPath`, (0, codegen_1.str)`${it.errSchemaPath}/${keyword}`);
+        gen.const(err2, (0, codegen_1._)`${names_1.default.vErrors}[${i}]`);
+        gen.if((0, codegen_1._)`${err2}.instancePath === undefined`, () => gen.assign((0, codegen_1._)`${err2}.instancePath`, (0, codegen_1.strConcat)(names_1.default.instancePath, it.errorPath)));
+        gen.assign((0, codegen_1._)`${err2}.schemaPath`, (0, codegen_1.str)`${it.errSchemaPath}/${keyword}`);
         if (it.opts.verbose) {
-          gen.assign((0, codegen_1._)`${err}.schema`, schemaValue);
-          gen.assign((0, codegen_1._)`${err}.data`, data);
+          gen.assign((0, codegen_1._)`${err2}.schema`, schemaValue);
+          gen.assign((0, codegen_1._)`${err2}.data`, data);
         }
       });
     }
     exports.extendErrors = extendErrors;
     function addError(gen, errObj) {
-      const err = gen.const("err", errObj);
-      gen.if((0, codegen_1._)`${names_1.default.vErrors} === null`, () => gen.assign(names_1.default.vErrors, (0, codegen_1._)`[${err}]`), (0, codegen_1._)`${names_1.default.vErrors}.push(${err})`);
+      const err2 = gen.const("err", errObj);
+      gen.if((0, codegen_1._)`${names_1.default.vErrors} === null`, () => gen.assign(names_1.default.vErrors, (0, codegen_1._)`[${err2}]`), (0, codegen_1._)`${names_1.default.vErrors}.push(${err2})`);
       gen.code((0, codegen_1._)`${names_1.default.errors}++`);
     }
     function returnErrors(it, errs) {
@@ -59532,8 +59952,8 @@ var init_user_schema = __esm({
   "src/rules/user-schema.ts"() {
     "use strict";
     import__ = __toESM(require__(), 1);
-    init_dates();
     init_nearest();
+    init_dates();
     init_pattern();
     mostParts = 2e3;
     deepestSchema = 20;
@@ -59574,16 +59994,16 @@ var init_user_schema = __esm({
 });
 
 // src/rules/shape.ts
-function thingsOf({ of }, { look: look2 }) {
+function thingsOf({ of }, { selection }) {
   switch (of) {
     case "server":
-      return look2.servers;
+      return selection.servers;
     case "volume":
-      return look2.volumes;
+      return selection.volumes;
     case "volume-group":
-      return look2.groups;
+      return selection.groups;
     case "file-system":
-      return look2.fileSystems;
+      return selection.fileSystems;
     case "change":
       return [];
   }
@@ -59599,11 +60019,11 @@ function violationOf(entry, thing, misses, { revision }) {
   };
 }
 function messageFor3({ message }, who, misses) {
-  const said = misses.slice(0, named2).map(({ path, message: why }) => `${path === "" ? "it" : path} ${why}`);
-  const more = misses.length - named2;
+  const said = misses.slice(0, named3).map(({ path, message: why }) => `${path === "" ? "it" : path} ${why}`);
+  const more = misses.length - named3;
   return `${message === void 0 ? "" : `${message.replace(/[.:\s]+$/, "")}: `}${who} does not fit the shape: ${said.join("; ")}${more > 0 ? `; and ${more} more` : ""}`;
 }
-var named2, shape;
+var named3, shape;
 var init_shape = __esm({
   "src/rules/shape.ts"() {
     "use strict";
@@ -59611,7 +60031,7 @@ var init_shape = __esm({
     init_losses();
     init_rule();
     init_user_schema();
-    named2 = 3;
+    named3 = 3;
     shape = {
       name: "shape",
       about: "state",
@@ -59774,22 +60194,22 @@ function fittingSizes({ name, minimum, maximum, step = bytes(1n) }, size) {
   const near = [.../* @__PURE__ */ new Set([within3(size / step * step), within3(roundedUp2(size, step))])];
   return near.length === 1 ? `the nearest that fits is ${near.map(show).join()}` : `the nearest that fit are ${near.map(show).join(" and ")}`;
 }
-function ioFault(server, wanted, view) {
+function iopsFault(server, wanted, view) {
   const { given, parts, silent } = ioSupply(server, view.estate, view.prices);
   const supply = BigInt(given.floor().toFixed(0));
   const missing = BigInt(wanted) - supply;
   if (missing <= 0n) return void 0;
   const common = {
     subject: { kind: "server", name: server.name },
-    facet: "io",
-    place: placed(server, view.revision, "io")
+    facet: "iops",
+    place: placed(server, view.revision, "iops")
   };
   const needs = `server ${server.name} needs ${exact(BigInt(wanted))} operations a second`;
   if (silent.length > 0) {
     return {
       ...common,
       message: `${needs}, and it cannot be told whether it has them: the price list gives no operations for ${silent.map((tier) => `the tier ${tier}`).join(", ")}`,
-      advice: "Write io-per-gib or io-maximum on the tier in the price list.",
+      advice: "Write iops-per-gib or iops-maximum on the tier in the price list.",
       atMost: "note"
     };
   }
@@ -59804,25 +60224,26 @@ function ioSupply(server, estate2, prices) {
   for (const { volume: name } of held) {
     const volume = estate2.volumes.get(name);
     if (volume === void 0) continue;
-    const io = volumeIo(volume, prices.tiers.get(volume.tier));
-    if (io === void 0) silent.add(volume.tier);
+    const iops = volumeIops(volume, prices.tiers.get(volume.tier));
+    if (iops === void 0) silent.add(volume.tier);
     else {
-      given = given.plus(io);
-      parts.push(`${name} ${io.toDecimalPlaces(1).toString()}`);
+      given = given.plus(iops);
+      parts.push(`${name} ${iops.toDecimalPlaces(1).toString()}`);
     }
   }
   return { given, parts, silent: [...silent].sort() };
 }
-function volumeIo({ size }, tier) {
-  const most = tier?.ioMaximum === void 0 ? void 0 : new ExactDecimal(tier.ioMaximum);
-  if (tier?.ioPerGib === void 0) return most;
-  const bySize = new ExactDecimal(size.toString()).div(unitBytes.GiB.toString()).times(tier.ioPerGib);
+function volumeIops({ size }, tier) {
+  const most = tier?.iopsMaximum === void 0 ? void 0 : new ExactDecimal(tier.iopsMaximum);
+  if (tier?.iopsPerGib === void 0) return most;
+  const bySize = new ExactDecimal(size.toString()).div(unitBytes.GiB.toString()).times(tier.iopsPerGib);
   return most === void 0 ? bySize : ExactDecimal.min(bySize, most);
 }
 var tierBounds, roundedUp2, show;
 var init_tier_bounds = __esm({
   "src/rules/tier-bounds.ts"() {
     "use strict";
+    init_wording();
     init_size();
     init_rule();
     tierBounds = {
@@ -59845,7 +60266,7 @@ var init_tier_bounds = __esm({
         passes: {
           story: "A server whose three volumes of 40 GiB give it the 360 operations a second that it needs.",
           branch: `servers:
-  plate-scanner: { io: 360 }
+  plate-scanner: { iops: 360 }
 volumes:
   plates-1: { size: 40 GiB, tier: bulk }
   plates-2: { size: 40 GiB, tier: bulk }
@@ -59859,13 +60280,13 @@ attachments:
         }
       },
       *check(_entry, view, scope) {
-        for (const volume of view.look.volumes) {
+        for (const volume of view.selection.volumes) {
           const tier = view.prices.tiers.get(volume.tier);
           if (tier !== void 0 && scope.includes(volume, volume.tier)) yield* sizeFaults(volume, tier, view);
         }
-        for (const server of view.look.servers) {
-          if (server.io === void 0 || server.io === 0 || !scope.includes(server)) continue;
-          const fault = ioFault(server, server.io, view);
+        for (const server of view.selection.servers) {
+          if (server.iops === void 0 || server.iops === 0 || !scope.includes(server)) continue;
+          const fault = iopsFault(server, server.iops, view);
           if (fault !== void 0) yield fault;
         }
       }
@@ -59917,6 +60338,272 @@ var init_registry = __esm({
       "policy-apart": policyApart
     };
     ruleNames = Object.keys(rules);
+  }
+});
+
+// src/policy/scope.ts
+function scopeOf({ where }) {
+  if (where === void 0) return everything;
+  const { teams, sites, tiers, labels } = where;
+  const wanted = Object.entries(labels ?? {}).map(
+    ([key, values]) => [key, typeof values === "string" ? [values] : values]
+  );
+  return {
+    includes: (belonging2, tier) => among(teams, belonging2.team) && among(sites, belonging2.site) && among(tiers, tier) && wanted.every(
+      ([key, values]) => among(values, Object.hasOwn(belonging2.labels, key) ? belonging2.labels[key] : void 0)
+    )
+  };
+}
+var everything, among;
+var init_scope = __esm({
+  "src/policy/scope.ts"() {
+    "use strict";
+    everything = { includes: () => true };
+    among = (wanted, value) => wanted === void 0 || value !== void 0 && wanted.includes(value);
+  }
+});
+
+// src/policy/evaluation.ts
+function countLevels(entry, lists) {
+  const counts = { ...nothingCounted };
+  for (const list of lists) for (const violation of list) counts[levelOf(entry, violation)]++;
+  return counts;
+}
+function levelOf({ level }, { atMost = "error" }) {
+  return levels.indexOf(atMost) <= levels.indexOf(level) ? level : atMost;
+}
+function checked(policyRule, view) {
+  const { entry } = policyRule;
+  const rule = rules[entry.rule];
+  const bySubject = /* @__PURE__ */ new Map();
+  const ofSums = [];
+  if (rule.about === "state") {
+    for (const violation of rule.check(entry, view, scopeOf(entry))) {
+      if (isSum(violation.subject)) ofSums.push(violation);
+      else {
+        const key = subjectKey(violation.subject);
+        const list = bySubject.get(key);
+        if (list === void 0) bySubject.set(key, [violation]);
+        else list.push(violation);
+      }
+    }
+  }
+  return { bySubject, ofSums, counts: countLevels(policyRule, bySubject.values()) };
+}
+function evaluate(estate2, policy, on) {
+  const prices = listInForce(policy.priceLists, on);
+  if (prices === void 0) return err(noPriceList(policy, on));
+  const { settings: settings3 } = policy;
+  const cost = priceEstate(estate2, prices, settings3, on);
+  if (!cost.ok) return cost;
+  costByTeam(cost.value);
+  const view = {
+    estate: estate2,
+    selection: wholeEstate(estate2),
+    settings: settings3,
+    prices,
+    cost: cost.value,
+    on,
+    revision: "base",
+    ...policy.usage === void 0 ? {} : { usage: policy.usage }
+  };
+  return ok({
+    policy,
+    view,
+    entries: new Map(stateRules(policy).map((entry) => [entry.name, checked(entry, view)]))
+  });
+}
+function updateEvaluation(before, estate2, touched, keyBefore) {
+  const { policy, view: was } = before;
+  const cost = repriceEstate(was.cost, estate2, touched, was.prices, was.settings, was.on);
+  if (!cost.ok) return cost;
+  const view = {
+    ...was,
+    estate: estate2,
+    selection: selectionOf(estate2, touched),
+    cost: cost.value,
+    revision: "head"
+  };
+  const gone = new Set(touchedKeys(touched));
+  const edits = [];
+  const entries = /* @__PURE__ */ new Map();
+  let carried2 = nothingCounted;
+  for (const entry of stateRules(policy)) {
+    const again = recheck(entry, before.entries.get(entry.name) ?? nothingSaid, view, gone, keyBefore);
+    for (const edit of again.edits) edits.push(edit);
+    carried2 = addCounts(carried2, again.carried);
+    entries.set(entry.name, again.standing);
+  }
+  return ok({
+    standing: { policy, view: { ...view, selection: wholeEstate(estate2) }, entries },
+    edits,
+    carried: carried2
+  });
+}
+function recheck(entry, before, view, gone, keyBefore) {
+  const now = checked(entry, view);
+  const edits = [];
+  const old = /* @__PURE__ */ new Map();
+  const deleted = /* @__PURE__ */ new Map();
+  for (const key of gone) {
+    const list = before.bySubject.get(key);
+    if (list === void 0) continue;
+    deleted.set(key, list);
+    for (const violation of list) old.set(keyBefore(violation), violation);
+  }
+  for (const violation of before.ofSums) old.set(keyBefore(violation), violation);
+  const set = new Map([...now.bySubject].filter(([key]) => gone.has(key)));
+  for (const violation of [...[...set.values()].flat(), ...now.ofSums]) {
+    const key = violationKey(violation);
+    edits.push({ entry, was: old.get(key), now: violation });
+    old.delete(key);
+  }
+  for (const violation of old.values()) edits.push({ entry, was: violation, now: void 0 });
+  const carried2 = addCounts(before.counts, countLevels(entry, deleted.values()), -1);
+  return {
+    standing: {
+      bySubject: layered(before.bySubject, { set, deleted: new Set(deleted.keys()) }),
+      ofSums: now.ofSums,
+      counts: addCounts(carried2, countLevels(entry, set.values()))
+    },
+    edits,
+    carried: carried2
+  };
+}
+function reevaluate(before, estate2, policy, on) {
+  if (before === void 0 || !sameGrounds(before, estate2, policy, on)) {
+    const standing2 = evaluate(estate2, policy, on);
+    if (!standing2.ok) return standing2;
+    const edits2 = before === void 0 ? [] : cameOrWent(before, standing2.value);
+    return ok({ standing: standing2.value, edits: edits2 });
+  }
+  const { usage: measured2, ...rest } = before.view;
+  const view = {
+    ...rest,
+    on,
+    revision: "base",
+    ...policy.usage === void 0 ? {} : { usage: policy.usage }
+  };
+  const edits = [];
+  const entries = /* @__PURE__ */ new Map();
+  const known2 = new Map(before.policy.rules.map((entry) => [entry.name, entry]));
+  for (const entry of stateRules(policy)) {
+    const former = known2.get(entry.name);
+    const standing2 = before.entries.get(entry.name) ?? nothingSaid;
+    if (former === void 0 || !sameRule(former, entry)) {
+      entries.set(entry.name, checked(entry, view));
+      continue;
+    }
+    entries.set(entry.name, standing2);
+    const selection = changing(entry, estate2, on !== before.view.on, measured2 !== policy.usage);
+    if (selection === void 0) continue;
+    const again = recheck(
+      entry,
+      standing2,
+      { ...view, selection },
+      new Set(selectionKeys(selection)),
+      violationKey
+    );
+    for (const edit of again.edits) if (edit.was === void 0 || edit.now === void 0) edits.push(edit);
+    entries.set(entry.name, again.standing);
+  }
+  const standing = { policy, view, entries };
+  return ok({
+    standing,
+    edits: policy.rules === before.policy.rules ? edits : cameOrWent(before, standing)
+  });
+}
+function sameGrounds({ policy, view }, estate2, next, on) {
+  return view.estate === estate2 && policy.settings === next.settings && view.prices === listInForce(next.priceLists, on) && hoursAMonth(next.settings, view.on) === hoursAMonth(next.settings, on);
+}
+function changing({ entry }, estate2, otherDay, otherUse) {
+  if (otherUse && asksForUse(entry))
+    return { ...emptySelection, fileSystems: [...estate2.fileSystems.values()] };
+  const rule = rules[entry.rule];
+  return otherDay && rule.about === "state" ? rule.dated?.(entry, estate2) : void 0;
+}
+function cameOrWent(before, after) {
+  const said = ({ policy, entries }) => new Map(
+    stateRules(policy).flatMap((entry) => {
+      const { bySubject = /* @__PURE__ */ new Map(), ofSums = [] } = entries.get(entry.name) ?? {};
+      return [...[...bySubject.values()].flat(), ...ofSums].map(
+        (violation) => [`${entry.name} ${violationKey(violation)}`, { entry, violation }]
+      );
+    })
+  );
+  const old = said(before);
+  const now = said(after);
+  return [
+    ...[...old].flatMap(
+      ([key, { entry, violation }]) => now.has(key) ? [] : [{ entry, was: violation, now: void 0 }]
+    ),
+    ...[...now].flatMap(
+      ([key, { entry, violation }]) => old.has(key) ? [] : [{ entry, was: void 0, now: violation }]
+    )
+  ];
+}
+function* selectionKeys({ servers, volumes, groups, fileSystems }) {
+  for (const things2 of [servers, volumes, groups, fileSystems])
+    for (const { kind, name } of things2) yield subjectKey({ kind, name });
+}
+function* touchedKeys({ servers, volumes, groups, fileSystems }) {
+  for (const name of servers) yield subjectKey({ kind: "server", name });
+  for (const name of volumes) yield subjectKey({ kind: "volume", name });
+  for (const name of groups) yield subjectKey({ kind: "volume-group", name });
+  for (const name of fileSystems) yield subjectKey({ kind: "file-system", name });
+}
+function noPriceList({ priceLists, settings: settings3 }, on) {
+  const next = priceLists.at(-1);
+  return next === void 0 ? {
+    message: `there is no price list in ${settings3.paths.prices}/`,
+    advice: "Write one; `ullage new` shows how one looks."
+  } : {
+    place: next.place,
+    message: `no price list is in force on ${on}; the earliest holds from ${next.from}`,
+    advice: "Add the list that was in force on that day, or judge as of a later one with --now."
+  };
+}
+var nothingCounted, addCounts, isSum, stateRules, nothingSaid, sameRule, asksForUse, violationKey;
+var init_evaluation = __esm({
+  "src/policy/evaluation.ts"() {
+    "use strict";
+    init_problem();
+    init_touched();
+    init_estate();
+    init_layered();
+    init_cost();
+    init_delta();
+    init_price_list();
+    init_registry();
+    init_rule();
+    init_scope();
+    nothingCounted = { error: 0, warning: 0, note: 0 };
+    addCounts = (a, b, sign3 = 1) => ({
+      error: a.error + sign3 * b.error,
+      warning: a.warning + sign3 * b.warning,
+      note: a.note + sign3 * b.note
+    });
+    isSum = ({ kind }) => {
+      switch (kind) {
+        case "estate":
+        case "site":
+        case "team":
+        case "label":
+        case "scope":
+        case "branch":
+          return true;
+        case "server":
+        case "volume":
+        case "volume-group":
+        case "file-system":
+          return false;
+      }
+    };
+    stateRules = ({ rules: entries }) => entries.filter(({ entry }) => rules[entry.rule].about === "state");
+    nothingSaid = { bySubject: /* @__PURE__ */ new Map(), ofSums: [], counts: nothingCounted };
+    sameRule = (a, b) => a.level === b.level && (a.entry === b.entry || JSON.stringify(a.entry) === JSON.stringify(b.entry));
+    asksForUse = (entry) => entry.rule === "minimum-headroom" && entry.of === "file-system";
+    violationKey = ({ subject, facet }) => `${subjectKey(subject)} ${facet ?? ""}`;
   }
 });
 
@@ -60001,7 +60688,7 @@ var init_sides = __esm({
         switch (change2.kind) {
           case "server-stopped":
           case "server-deleted":
-          case "server-changed-machine":
+          case "server-changed-type":
           case "server-moved-site":
           case "boot-swapped":
             return [change2.subject.name];
@@ -60493,7 +61180,7 @@ var grownForGood, procedures, procedureOf;
 var init_procedures = __esm({
   "src/runbook/procedures.ts"() {
     "use strict";
-    init_rule();
+    init_wording();
     init_commands();
     grownForGood = "A grown volume cannot be made smaller again, and is paid for at once: check its name and its new size twice. Your own change control and the provider's documentation come first.";
     procedures = {
@@ -60608,9 +61295,9 @@ var init_procedures = __esm({
         why: "A boot volume is in use for as long as its server runs, and what is not yet written is lost with it."
       },
       "start-server": { at: "provider", does: "Start {server}, and see that its guest comes up." },
-      "change-machine": {
+      "change-server-type": {
         at: "provider",
-        does: "Change {server} from machine {was} to {machine}, while it is stopped.",
+        does: "Change {server} from server type {was} to {type}, while it is stopped.",
         why: "Some providers change it while it runs; their documentation says."
       },
       "move-server": {
@@ -61616,10 +62303,10 @@ function carryOut(draft, change2) {
       return start(draft, change2.after.name);
     case "server-stopped":
       return stop(draft, change2.after.name);
-    case "server-changed-machine":
-      return whileStopped(draft, change2.after.name, "change-machine", {
-        was: change2.before.machine ?? "none",
-        machine: change2.after.machine ?? "none"
+    case "server-changed-type":
+      return whileStopped(draft, change2.after.name, "change-server-type", {
+        was: change2.before.type ?? "none",
+        type: change2.after.type ?? "none"
       });
     case "server-moved-site":
       return whileStopped(draft, change2.after.name, "move-server", {
@@ -61794,7 +62481,7 @@ function entryChanges(old, now) {
     if (JSON.stringify(from2) === JSON.stringify(to)) continue;
     const direction = parameterDirection(parameter, from2, to);
     if (direction !== "same")
-      changes.push(change(direction, "rule", now.name, key, shown2(from2), shown2(to), place));
+      changes.push(change(direction, "rule", now.name, key, shown3(from2), shown3(to), place));
   }
   return changes;
 }
@@ -61946,10 +62633,10 @@ function priceKeys(old, now) {
       if (from2 !== to) keys.push({ key: `${what}, ${key}`, from: from2, to, place });
     }
   };
-  for (const name of allNames(old.machines, now.machines)) {
-    const [before, after] = [old.machines.get(name), now.machines.get(name)];
+  for (const name of allNames(old.serverTypes, now.serverTypes)) {
+    const [before, after] = [old.serverTypes.get(name), now.serverTypes.get(name)];
     const place = after === void 0 ? onBase(old.place) : onHead(now.place);
-    differ(`machine ${name}`, before && machineKeys(before), after && machineKeys(after), place);
+    differ(`server type ${name}`, before && serverTypeKeys(before), after && serverTypeKeys(after), place);
   }
   for (const name of allNames(old.tiers, now.tiers)) {
     const [before, after] = [old.tiers.get(name), now.tiers.get(name)];
@@ -61969,8 +62656,8 @@ function tierKeys(tier) {
     ["minimum", tier.minimum],
     ["maximum", tier.maximum],
     ["step", tier.step],
-    ["io-per-gib", tier.ioPerGib],
-    ["io-maximum", tier.ioMaximum],
+    ["iops-per-gib", tier.iopsPerGib],
+    ["iops-maximum", tier.iopsMaximum],
     ["servers-a-volume", tier.serversAVolume]
   ];
   return new Map([
@@ -62008,7 +62695,7 @@ function settingsChanges(base, head) {
   }
   return changes;
 }
-var shown2, byName2, allNames, change, asList, waiverKey, onOneLine, machineKeys, showLimit, showSizeExactly, siteLimits;
+var shown3, byName2, allNames, change, asList, waiverKey, onOneLine, serverTypeKeys, showLimit, showSizeExactly, siteLimits;
 var init_direction = __esm({
   "src/policy/direction.ts"() {
     "use strict";
@@ -62017,14 +62704,14 @@ var init_direction = __esm({
     init_size();
     init_registry();
     init_rule();
-    shown2 = (value) => value === void 0 ? void 0 : typeof value === "string" ? value : JSON.stringify(value);
+    shown3 = (value) => value === void 0 ? void 0 : typeof value === "string" ? value : JSON.stringify(value);
     byName2 = (items) => new Map(items.map((item) => [item.name, item]));
     allNames = (a, b) => [.../* @__PURE__ */ new Set([...a.keys(), ...b.keys()])].sort();
     change = (direction, of, name, key, from2, to, place) => ({ direction, of, name, key, from: from2, to, place });
     asList = (value) => Array.isArray(value) ? value.map(String) : [String(value)];
     waiverKey = ({ rule, subject, kind }) => `${rule} for ${kind === void 0 ? "" : `${kind} `}${subject}`;
     onOneLine = (keys) => keys && [...keys].map(([key, value]) => `${key} ${value}`).join(", ");
-    machineKeys = ({ running, stopped }) => /* @__PURE__ */ new Map([
+    serverTypeKeys = ({ running, stopped }) => /* @__PURE__ */ new Map([
       ["running", running.toFixed()],
       ["stopped", stopped.toFixed()]
     ]);
@@ -62038,259 +62725,6 @@ var init_direction = __esm({
       ["quota.size", (site) => site?.quota.size],
       ["attachment-slots", (site) => site?.attachmentSlots]
     ];
-  }
-});
-
-// src/policy/scope.ts
-function scopeOf({ where }) {
-  if (where === void 0) return everything;
-  const { teams, sites, tiers, labels } = where;
-  const wanted = Object.entries(labels ?? {}).map(
-    ([key, values]) => [key, typeof values === "string" ? [values] : values]
-  );
-  return {
-    includes: (belonging2, tier) => among(teams, belonging2.team) && among(sites, belonging2.site) && among(tiers, tier) && wanted.every(
-      ([key, values]) => among(values, Object.hasOwn(belonging2.labels, key) ? belonging2.labels[key] : void 0)
-    )
-  };
-}
-var everything, among;
-var init_scope = __esm({
-  "src/policy/scope.ts"() {
-    "use strict";
-    everything = { includes: () => true };
-    among = (wanted, value) => wanted === void 0 || value !== void 0 && wanted.includes(value);
-  }
-});
-
-// src/policy/standing.ts
-function countLevels(entry, lists) {
-  const counts = { ...nothingCounted };
-  for (const list of lists) for (const violation of list) counts[levelOf(entry, violation)]++;
-  return counts;
-}
-function levelOf({ level }, { atMost = "error" }) {
-  return levels.indexOf(atMost) <= levels.indexOf(level) ? level : atMost;
-}
-function checked(policyRule, view) {
-  const { entry } = policyRule;
-  const rule = rules[entry.rule];
-  const bySubject = /* @__PURE__ */ new Map();
-  const ofSums = [];
-  if (rule.about === "state") {
-    for (const violation of rule.check(entry, view, scopeOf(entry))) {
-      if (isSum(violation.subject)) ofSums.push(violation);
-      else {
-        const key = subjectKey(violation.subject);
-        const list = bySubject.get(key);
-        if (list === void 0) bySubject.set(key, [violation]);
-        else list.push(violation);
-      }
-    }
-  }
-  return { bySubject, ofSums, counts: countLevels(policyRule, bySubject.values()) };
-}
-function standingOf(estate2, policy, on) {
-  const prices = listInForce(policy.priceLists, on);
-  if (prices === void 0) return refused(noPriceList(policy, on));
-  const { settings: settings3 } = policy;
-  const cost = priceEstate(estate2, prices, settings3, on);
-  if (!cost.ok) return cost;
-  costByTeam(cost.value);
-  const view = {
-    estate: estate2,
-    look: wholeEstate(estate2),
-    settings: settings3,
-    prices,
-    cost: cost.value,
-    on,
-    revision: "base",
-    ...policy.usage === void 0 ? {} : { usage: policy.usage }
-  };
-  return found({
-    policy,
-    view,
-    entries: new Map(stateRules(policy).map((entry) => [entry.name, checked(entry, view)]))
-  });
-}
-function advance(before, estate2, touched, keyBefore) {
-  const { policy, view: was } = before;
-  const cost = repriceEstate(was.cost, estate2, touched, was.prices, was.settings, was.on);
-  if (!cost.ok) return cost;
-  const view = { ...was, estate: estate2, look: sightOf(estate2, touched), cost: cost.value, revision: "head" };
-  const gone = new Set(touchedKeys(touched));
-  const edits = [];
-  const entries = /* @__PURE__ */ new Map();
-  let carried2 = nothingCounted;
-  for (const entry of stateRules(policy)) {
-    const again = recheck(entry, before.entries.get(entry.name) ?? nothingSaid, view, gone, keyBefore);
-    for (const edit of again.edits) edits.push(edit);
-    carried2 = addCounts(carried2, again.carried);
-    entries.set(entry.name, again.standing);
-  }
-  return found({
-    standing: { policy, view: { ...view, look: wholeEstate(estate2) }, entries },
-    edits,
-    carried: carried2
-  });
-}
-function recheck(entry, before, view, gone, keyBefore) {
-  const now = checked(entry, view);
-  const edits = [];
-  const old = /* @__PURE__ */ new Map();
-  const deleted = /* @__PURE__ */ new Map();
-  for (const key of gone) {
-    const list = before.bySubject.get(key);
-    if (list === void 0) continue;
-    deleted.set(key, list);
-    for (const violation of list) old.set(keyBefore(violation), violation);
-  }
-  for (const violation of before.ofSums) old.set(keyBefore(violation), violation);
-  const set = new Map([...now.bySubject].filter(([key]) => gone.has(key)));
-  for (const violation of [...[...set.values()].flat(), ...now.ofSums]) {
-    const key = violationKey(violation);
-    edits.push({ entry, was: old.get(key), now: violation });
-    old.delete(key);
-  }
-  for (const violation of old.values()) edits.push({ entry, was: violation, now: void 0 });
-  const carried2 = addCounts(before.counts, countLevels(entry, deleted.values()), -1);
-  return {
-    standing: {
-      bySubject: layered(before.bySubject, { set, deleted: new Set(deleted.keys()) }),
-      ofSums: now.ofSums,
-      counts: addCounts(carried2, countLevels(entry, set.values()))
-    },
-    edits,
-    carried: carried2
-  };
-}
-function standAgain(before, estate2, policy, on) {
-  if (before === void 0 || !sameGrounds(before, estate2, policy, on)) {
-    const standing2 = standingOf(estate2, policy, on);
-    if (!standing2.ok) return standing2;
-    const edits2 = before === void 0 ? [] : cameOrWent(before, standing2.value);
-    return found({ standing: standing2.value, edits: edits2 });
-  }
-  const { usage: measured2, ...rest } = before.view;
-  const view = {
-    ...rest,
-    on,
-    revision: "base",
-    ...policy.usage === void 0 ? {} : { usage: policy.usage }
-  };
-  const edits = [];
-  const entries = /* @__PURE__ */ new Map();
-  const known2 = new Map(before.policy.rules.map((entry) => [entry.name, entry]));
-  for (const entry of stateRules(policy)) {
-    const former = known2.get(entry.name);
-    const standing2 = before.entries.get(entry.name) ?? nothingSaid;
-    if (former === void 0 || !sameRule(former, entry)) {
-      entries.set(entry.name, checked(entry, view));
-      continue;
-    }
-    entries.set(entry.name, standing2);
-    const look2 = changing(entry, estate2, on !== before.view.on, measured2 !== policy.usage);
-    if (look2 === void 0) continue;
-    const again = recheck(entry, standing2, { ...view, look: look2 }, new Set(sightKeys(look2)), violationKey);
-    for (const edit of again.edits) if (edit.was === void 0 || edit.now === void 0) edits.push(edit);
-    entries.set(entry.name, again.standing);
-  }
-  const standing = { policy, view, entries };
-  return found({
-    standing,
-    edits: policy.rules === before.policy.rules ? edits : cameOrWent(before, standing)
-  });
-}
-function sameGrounds({ policy, view }, estate2, next, on) {
-  return view.estate === estate2 && policy.settings === next.settings && view.prices === listInForce(next.priceLists, on) && hoursAMonth(next.settings, view.on) === hoursAMonth(next.settings, on);
-}
-function changing({ entry }, estate2, otherDay, otherUse) {
-  if (otherUse && asksForUse(entry)) return { ...noSight, fileSystems: [...estate2.fileSystems.values()] };
-  const rule = rules[entry.rule];
-  return otherDay && rule.about === "state" ? rule.dated?.(entry, estate2) : void 0;
-}
-function cameOrWent(before, after) {
-  const said = ({ policy, entries }) => new Map(
-    stateRules(policy).flatMap((entry) => {
-      const { bySubject = /* @__PURE__ */ new Map(), ofSums = [] } = entries.get(entry.name) ?? {};
-      return [...[...bySubject.values()].flat(), ...ofSums].map(
-        (violation) => [`${entry.name} ${violationKey(violation)}`, { entry, violation }]
-      );
-    })
-  );
-  const old = said(before);
-  const now = said(after);
-  return [
-    ...[...old].flatMap(
-      ([key, { entry, violation }]) => now.has(key) ? [] : [{ entry, was: violation, now: void 0 }]
-    ),
-    ...[...now].flatMap(
-      ([key, { entry, violation }]) => old.has(key) ? [] : [{ entry, was: void 0, now: violation }]
-    )
-  ];
-}
-function* sightKeys({ servers, volumes, groups, fileSystems }) {
-  for (const things2 of [servers, volumes, groups, fileSystems])
-    for (const { kind, name } of things2) yield subjectKey({ kind, name });
-}
-function* touchedKeys({ servers, volumes, groups, fileSystems }) {
-  for (const name of servers) yield subjectKey({ kind: "server", name });
-  for (const name of volumes) yield subjectKey({ kind: "volume", name });
-  for (const name of groups) yield subjectKey({ kind: "volume-group", name });
-  for (const name of fileSystems) yield subjectKey({ kind: "file-system", name });
-}
-function noPriceList({ priceLists, settings: settings3 }, on) {
-  const next = priceLists.at(-1);
-  return next === void 0 ? {
-    message: `there is no price list in ${settings3.paths.prices}/`,
-    advice: "Write one; `ullage new` shows how one looks."
-  } : {
-    place: next.place,
-    message: `no price list is in force on ${on}; the earliest holds from ${next.from}`,
-    advice: "Add the list that was in force on that day, or judge as of a later one with --now."
-  };
-}
-var nothingCounted, addCounts, isSum, stateRules, nothingSaid, sameRule, asksForUse, violationKey;
-var init_standing = __esm({
-  "src/policy/standing.ts"() {
-    "use strict";
-    init_touched();
-    init_estate();
-    init_layered();
-    init_cost();
-    init_delta();
-    init_price_list();
-    init_problem();
-    init_registry();
-    init_rule();
-    init_scope();
-    nothingCounted = { error: 0, warning: 0, note: 0 };
-    addCounts = (a, b, sign3 = 1) => ({
-      error: a.error + sign3 * b.error,
-      warning: a.warning + sign3 * b.warning,
-      note: a.note + sign3 * b.note
-    });
-    isSum = ({ kind }) => {
-      switch (kind) {
-        case "estate":
-        case "site":
-        case "team":
-        case "label":
-        case "scope":
-        case "branch":
-          return true;
-        case "server":
-        case "volume":
-        case "volume-group":
-        case "file-system":
-          return false;
-      }
-    };
-    stateRules = ({ rules: entries }) => entries.filter(({ entry }) => rules[entry.rule].about === "state");
-    nothingSaid = { bySubject: /* @__PURE__ */ new Map(), ofSums: [], counts: nothingCounted };
-    sameRule = (a, b) => a.level === b.level && (a.entry === b.entry || JSON.stringify(a.entry) === JSON.stringify(b.entry));
-    asksForUse = (entry) => entry.rule === "minimum-headroom" && entry.of === "file-system";
-    violationKey = ({ subject, facet }) => `${subjectKey(subject)} ${facet ?? ""}`;
   }
 });
 
@@ -62331,7 +62765,7 @@ function readWaivers(document) {
       place: document.placeIn(waivers2, index)
     };
   });
-  return problems.length > 0 ? refused(...problems) : found(read);
+  return problems.length > 0 ? err(...problems) : ok(read);
 }
 function waiverUse(waiver, rules2, used, day) {
   const known2 = ruleNames.includes(waiver.rule) || rules2.some(({ name }) => name === waiver.rule);
@@ -62340,28 +62774,28 @@ function waiverUse(waiver, rules2, used, day) {
   if (day < waiver.from) return { waiver, state: "not yet" };
   return { waiver, state: used.has(waiver) ? "used" : "unused" };
 }
-var isFor, holdsOn2;
+var isFor, holdsOn;
 var init_waiver = __esm({
   "src/policy/waiver.ts"() {
     "use strict";
-    init_dates();
     init_problem();
+    init_dates();
     init_validate();
     init_registry();
     isFor = (waiver, rule, subject) => (waiver.rule === rule.name || waiver.rule === rule.entry.rule) && waiver.subject === subject.name && (waiver.kind === void 0 || waiver.kind === subject.kind);
-    holdsOn2 = ({ from: from2, until }, day) => from2 <= day && day <= until;
+    holdsOn = ({ from: from2, until }, day) => from2 <= day && day <= until;
   }
 });
 
 // src/policy/judge.ts
 function judge2(base, head, policy, options) {
   const labels = { base: base.label, head: head.label };
-  const standing = standingOf(base.estate, policy, options.on);
+  const standing = evaluate(base.estate, policy, options.on);
   if (!standing.ok) {
-    const after2 = standingOf(head.estate, policy, options.on);
+    const after2 = evaluate(head.estate, policy, options.on);
     return notJudged(together(standing.problems, after2.ok ? [] : after2.problems), options.on, labels);
   }
-  const weighed = weigh(standing.value, base, head, options);
+  const weighed = evaluateChange(standing.value, base, head, options);
   if (!weighed.ok) return notJudged(weighed.problems, options.on, labels);
   const { comparison, touched, after } = weighed.value;
   const { on, failOn = "error", policyFrom = "base" } = options;
@@ -62397,13 +62831,13 @@ function verdictOf({
   const verdict = findings.some(({ fails }) => fails) ? "fail" : "pass";
   return { verdict, reasons: reasonsFor(verdict, findings, carried2, comparison, policyChanges) };
 }
-function weigh(before, base, head, options) {
+function evaluateChange(before, base, head, options) {
   const { on, failOn = "error", policyFrom = "base" } = options;
   const { policy } = before;
   const comparison = compareEstates(base.estate, head.estate);
   const touched = touchedBy(base.estate, head.estate, comparison.files);
   const keyBefore = (violation) => violationKey(carriedOn(violation, comparison));
-  const advanced = advance(before, head.estate, touched, keyBefore);
+  const advanced = updateEvaluation(before, head.estate, touched, keyBefore);
   if (!advanced.ok) return advanced;
   const { standing: after, edits } = advanced.value;
   const own = priceAtOwn(head, policy, after.view, on);
@@ -62417,7 +62851,7 @@ function weigh(before, base, head, options) {
     (entry) => findingsOfChange(entry, changeView, policy.waivers, failOn)
   );
   const { list, cost } = own.value ?? { list: after.view.prices, cost: after.view.cost };
-  return found({
+  return ok({
     comparison,
     touched,
     edits,
@@ -62427,7 +62861,7 @@ function weigh(before, base, head, options) {
       waived: waivedAmongCarried(
         before,
         touched,
-        policy.waivers.filter((waiver) => holdsOn2(waiver, on)),
+        policy.waivers.filter((waiver) => holdsOn(waiver, on)),
         failOn
       )
     },
@@ -62449,11 +62883,11 @@ function together(...lists) {
 function priceAtOwn(head, policy, after, on) {
   const list = listInForce(head.policy.priceLists, on);
   if (list === void 0) {
-    return head.policy === policy ? found(void 0) : refused(noPriceList(head.policy, on));
+    return head.policy === policy ? ok(void 0) : err(noPriceList(head.policy, on));
   }
-  if (list === after.prices) return found(void 0);
+  if (list === after.prices) return ok(void 0);
   const cost = priceEstate(head.estate, list, policy.settings, on);
-  return cost.ok ? found({ list, cost: cost.value }) : cost;
+  return cost.ok ? ok({ list, cost: cost.value }) : cost;
 }
 function editFinding(entry, was, now, comparison, waivers2, on, failOn) {
   if (now !== void 0) {
@@ -62522,7 +62956,7 @@ function carriedOver({ policy, entries }, touched, waivers2, on, failOn) {
 }
 function carriedOn(violation, comparison) {
   const { subject, facet, excess } = violation;
-  const follow2 = (text) => retied(text, (each) => renamed(each, comparison));
+  const follow2 = (text) => renameRefs(text, (each) => renamed(each, comparison));
   return {
     ...violation,
     subject: renamed(subject, comparison),
@@ -62598,7 +63032,7 @@ function reasonsFor(verdict, findings, carried2, { changes }, policyChanges) {
 }
 function limitUses(policy, before, after) {
   return policy.rules.flatMap(({ name, entry }) => {
-    if (entry.rule !== "max-monthly-spend" || !holdsOn(entry, after.on)) return [];
+    if (entry.rule !== "max-monthly-spend" || !limitHoldsOn(entry, after.on)) return [];
     const scope = scopeOf(entry);
     const old = new Map(
       spends(entry, before, scope).map((spend) => [subjectKey(spend.subject), spend.monthly])
@@ -62626,8 +63060,8 @@ function roomChanges(before, after) {
   ];
 }
 function propose(standing, base, head, comparison, options) {
-  const before = standAgain(standing, base.estate, head.policy, options.on);
-  const weighed = before.ok ? weigh(before.value.standing, base, head, { ...options, policyFrom: "head" }) : before;
+  const before = reevaluate(standing, base.estate, head.policy, options.on);
+  const weighed = before.ok ? evaluateChange(before.value.standing, base, head, { ...options, policyFrom: "head" }) : before;
   if (!weighed.ok) return { verdict: "not judged", reasons: notJudged(weighed.problems, options.on).reasons };
   return verdictOf({ ...weighed.value, comparison });
 }
@@ -62635,6 +63069,9 @@ var things, waiverFor, worseOrEqual, stateOrder, worstFirst;
 var init_judge = __esm({
   "src/policy/judge.ts"() {
     "use strict";
+    init_order();
+    init_problem();
+    init_wording();
     init_headroom();
     init_compare();
     init_touched();
@@ -62643,19 +63080,17 @@ var init_judge = __esm({
     init_delta();
     init_money();
     init_price_list();
-    init_order();
-    init_problem();
     init_max_monthly_spend();
     init_registry();
     init_rule();
     init_runbook();
     init_direction();
+    init_evaluation();
     init_judgement();
     init_scope();
-    init_standing();
     init_waiver();
     things = ["server", "volume", "volume-group", "file-system"];
-    waiverFor = (waivers2, rule, subject, on) => waivers2.find((waiver) => holdsOn2(waiver, on) && isFor(waiver, rule, subject));
+    waiverFor = (waivers2, rule, subject, on) => waivers2.find((waiver) => holdsOn(waiver, on) && isFor(waiver, rule, subject));
     worseOrEqual = (a, b) => levels.indexOf(a) <= levels.indexOf(b);
     stateOrder = ["new", "updated", "unchanged", "absent"];
     worstFirst = (a, b) => Number(b.fails) - Number(a.fails) || Number(a.baselineState === "absent") - Number(b.baselineState === "absent") || levels.indexOf(a.level) - levels.indexOf(b.level) || stateOrder.indexOf(a.baselineState) - stateOrder.indexOf(b.baselineState) || byText(a.entry, b.entry) || byText(subjectKey(a.subject), subjectKey(b.subject)) || byText(a.facet ?? "", b.facet ?? "");
@@ -62680,8 +63115,8 @@ function readRulePack(document) {
   if (!valid.ok) return valid;
   const { use = [], rules: entries = [] } = valid.value;
   const problems = entries.flatMap((entry, index) => parameterProblems(entry, ["rules", index], document));
-  if (problems.length > 0) return refused(...problems);
-  return found({
+  if (problems.length > 0) return err(...problems);
+  return ok({
     file: document.file,
     use: use.map((name, index) => ({ name, place: document.placeIn(use, index) })),
     entries: entries.map((entry, index) => ({
@@ -62787,18 +63222,18 @@ function gatherRules(packs) {
     own.set(entry.name, entry);
     set(entry, void 0);
   }
-  if (problems.length > 0) return refused(...problems);
-  return found([...gathered.values()].sort((a, b) => a.name < b.name ? -1 : 1));
+  if (problems.length > 0) return err(...problems);
+  return ok([...gathered.values()].sort((a, b) => a.name < b.name ? -1 : 1));
 }
 var shippedNames, readShipped;
 var init_pack = __esm({
   "src/policy/pack.ts"() {
     "use strict";
+    init_nearest();
+    init_problem();
     init_dates();
     init_size();
     init_document();
-    init_nearest();
-    init_problem();
     init_validate();
     init_registry();
     init_shipped();
@@ -62811,14 +63246,14 @@ var init_pack = __esm({
 async function summarise(tree, files) {
   const contents = await Promise.all(files.map((file) => tree.read(file)));
   const problems = contents.flatMap((content) => content.ok ? [] : content.problems);
-  if (problems.length > 0) return refused(...problems);
+  if (problems.length > 0) return err(...problems);
   const { fileSystems, problems: rows } = await summariseReadings(
     contents.flatMap((content, index) => {
       const file = files[index]?.path ?? "";
       return content.ok ? [{ file, chunks: [content.value] }] : [];
     })
   );
-  return rows.length > 0 ? refused(...rows) : found(fileSystems);
+  return rows.length > 0 ? err(...rows) : ok(fileSystems);
 }
 async function parse3(tree, file, reader) {
   const content = await tree.read(file);
@@ -62830,7 +63265,7 @@ async function parse3(tree, file, reader) {
 }
 async function readRevision(tree, parsed2) {
   const { revision, problems } = (await readFiles(tree, parsed2))(void 0);
-  return problems.length > 0 ? refused(...await withExcerpts(problems, () => tree)) : found(revision);
+  return problems.length > 0 ? err(...await withExcerpts(problems, () => tree)) : ok(revision);
 }
 async function withExcerpts(problems, treeOf) {
   const wanting = /* @__PURE__ */ new Map();
@@ -62878,7 +63313,7 @@ async function readFiles(tree, parsed2) {
   ]);
   const ownPacks = packs.flatMap((pack) => pack.ok ? [pack.value] : []);
   const gathered = gatherRules(ownPacks);
-  const uses = gathered.ok && anyAsksForUse(gathered.value) ? await readUses(tree, parsed2, paths.readings) : found(/* @__PURE__ */ new Map());
+  const uses = gathered.ok && anyAsksForUse(gathered.value) ? await readUses(tree, parsed2, paths.readings) : ok(/* @__PURE__ */ new Map());
   return (previous) => {
     const problems = [...top.problems, ...listing.problems];
     if (settings3 !== void 0 && !settings3.ok) problems.push(...settings3.problems);
@@ -62915,9 +63350,9 @@ async function readFiles(tree, parsed2) {
 }
 async function readUses(tree, parsed2, folder) {
   const listing = await tree.list(folder);
-  if (listing.problems.length > 0) return refused(...listing.problems);
+  if (listing.problems.length > 0) return err(...listing.problems);
   const files = listing.files.filter((file) => isCsv(file) && within2(folder, file));
-  return files.length === 0 ? found(/* @__PURE__ */ new Map()) : parsed2.readings(tree, files);
+  return files.length === 0 ? ok(/* @__PURE__ */ new Map()) : parsed2.readings(tree, files);
 }
 function those(outcomes, problems) {
   return outcomes.flatMap((outcome) => {
@@ -62939,7 +63374,7 @@ function usageIn(revision) {
   usages2.set(revision, usage);
   return usage;
 }
-function sidesOf(base, head) {
+function sidesOf2(base, head) {
   const policy = policyOf(base, head);
   const own = policyOf(head, base);
   const same = policy.settings === own.settings && policy.priceLists === own.priceLists && policy.rules === own.rules && policy.waivers === own.waivers;
@@ -62952,7 +63387,7 @@ function sidesOf(base, head) {
 function judgeRevisions(base, head, options) {
   const lacking = nothingToJudgeBy(base, head);
   if (lacking !== void 0) return notJudged([lacking], options.on, { base: base.label, head: head.label });
-  const sides = sidesOf(base, head);
+  const sides = sidesOf2(base, head);
   return judge2(sides.base, sides.head, sides.policy, { ...options, policyFrom: sides.policyFrom });
 }
 function nothingToJudgeBy(base, head) {
@@ -63029,6 +63464,7 @@ var ParsedFiles, isYaml, isCsv, anyAsksForUse, within2, bareSettings, inPart, us
 var init_revision = __esm({
   "src/policy/revision.ts"() {
     "use strict";
+    init_problem();
     init_readings();
     init_usage();
     init_assemble();
@@ -63037,12 +63473,11 @@ var init_revision = __esm({
     init_cost();
     init_price_list();
     init_document();
-    init_problem();
     init_text();
+    init_evaluation();
     init_judge();
     init_judgement();
     init_pack();
-    init_standing();
     init_waiver();
     ParsedFiles = class {
       #parsed = /* @__PURE__ */ new Map();
@@ -63057,7 +63492,7 @@ var init_revision = __esm({
       }
       /** Takes in what was made of a file elsewhere by its format's own reader. */
       know(file, format, value) {
-        this.#parsed.set(`${format} ${file.blob} ${file.path}`, Promise.resolve(found(value)));
+        this.#parsed.set(`${format} ${file.blob} ${file.path}`, Promise.resolve(ok(value)));
       }
       /** Summarises files of readings, taken together; the same files are summarised once. */
       readings(tree, files) {
@@ -63085,413 +63520,6 @@ var init_revision = __esm({
       advice: `${problem.advice} It may stand in a file that does not read; mend that first.`
     });
     usages2 = /* @__PURE__ */ new WeakMap();
-  }
-});
-
-// src/read/git-process.ts
-import { execFile, spawn } from "node:child_process";
-function hardenedEnvironment(machine) {
-  const kept2 = passedOn.flatMap((name) => machine[name] === void 0 ? [] : [[name, machine[name]]]);
-  return {
-    ...Object.fromEntries(kept2),
-    LC_ALL: "C",
-    GIT_TERMINAL_PROMPT: "0",
-    GIT_OPTIONAL_LOCKS: "0",
-    GIT_NO_REPLACE_OBJECTS: "1",
-    GIT_GRAFT_FILE: "/dev/null",
-    GIT_ATTR_NOSYSTEM: "1",
-    GIT_LITERAL_PATHSPECS: "1",
-    // A partial clone would fetch what it lacks behind the user's back. Git before 2.44 does not know the first;
-    // the second allows it no way to fetch at all.
-    GIT_NO_LAZY_FETCH: "1",
-    GIT_ALLOW_PROTOCOL: "",
-    // Nothing below asks git for a page, an editor or a password; should it want one, it gets nothing.
-    GIT_PAGER: "cat",
-    GIT_EDITOR: ":",
-    GIT_ASKPASS: "",
-    SSH_ASKPASS: ""
-  };
-}
-function settingsFree(environment) {
-  return { ...environment, GIT_CONFIG_NOSYSTEM: "1", GIT_CONFIG_GLOBAL: "/dev/null" };
-}
-function runGit(args, { cwd, environment }) {
-  return new Promise((resolve3) => {
-    const options = {
-      cwd,
-      env: environment,
-      encoding: "buffer",
-      maxBuffer: longestOutput,
-      windowsHide: true
-    };
-    const child = execFile("git", [...settings2, ...args], options, (error2, stdout, stderr) => {
-      const code = error2 === null ? 0 : error2.code;
-      if (typeof code === "string") return resolve3(refused(cannotRun(code)));
-      resolve3(found({ code: code ?? 128, stdout, stderr: stderr.toString("utf8") }));
-    });
-    child.stdin?.end();
-  });
-}
-function startGit(args, { cwd, environment }) {
-  return spawn("git", [...settings2, ...args], { cwd, env: environment, windowsHide: true, stdio: "pipe" });
-}
-function cannotRun(code) {
-  if (code === "ENOENT") {
-    return {
-      message: "git is not installed here, or not on PATH",
-      advice: `Install Git ${oldestGit} or newer.`
-    };
-  }
-  if (code === "ERR_CHILD_PROCESS_STDIO_MAXBUFFER") {
-    return {
-      message: "git lists more files than can be judged",
-      advice: "Keep the storage files in folders of their own, and name those in ullage.yaml."
-    };
-  }
-  return {
-    message: `git cannot be run (${code})`,
-    advice: `Install Git ${oldestGit} or newer, and see that it may be run.`
-  };
-}
-function gitSaid(stderr) {
-  const lines2 = stderr.split("\n").filter((line4) => line4.trim() !== "");
-  const line3 = lines2.find((each) => /^(fatal|error):/.test(each)) ?? lines2[0] ?? "nothing more is known";
-  const plain = line3.replace(/^(fatal|error): /, "").replace(new RegExp("\\p{C}", "gu"), "?");
-  return plain.length > 300 ? `${plain.slice(0, 297)}...` : plain;
-}
-function gitVersionProblem(said) {
-  const version2 = /^git version (\d+)\.(\d+)/.exec(said.trim());
-  if (version2 === null) {
-    return {
-      message: `the git here does not say its version but ${JSON.stringify(said.trim().slice(0, 80))}`,
-      advice: `Put Git ${oldestGit} or newer first on PATH.`
-    };
-  }
-  if (atLeast([Number(version2[1]), Number(version2[2])], oldestGit)) return void 0;
-  return {
-    message: `this is Git ${version2[1]}.${version2[2]}, and Git ${oldestGit} or newer is wanted`,
-    advice: `Install Git ${oldestGit} or newer.`
-  };
-}
-async function gitProblem(call) {
-  const run = await runGit(["version"], call);
-  if (!run.ok) return run.problems[0];
-  return gitVersionProblem(run.value.stdout.toString("utf8"));
-}
-var oldestGit, passedOn, settings2, longestOutput, shellWord, gitFailed, atLeast;
-var init_git_process = __esm({
-  "src/read/git-process.ts"() {
-    "use strict";
-    init_problem();
-    oldestGit = "2.38";
-    passedOn = [
-      "PATH",
-      "HOME",
-      "XDG_CONFIG_HOME",
-      "SUDO_UID",
-      "TMPDIR",
-      "LD_LIBRARY_PATH",
-      "DYLD_LIBRARY_PATH",
-      // What Windows needs to start any program, and where its home is.
-      "Path",
-      "PATHEXT",
-      "SYSTEMROOT",
-      "SystemRoot",
-      "TEMP",
-      "TMP",
-      "USERPROFILE",
-      "HOMEDRIVE",
-      "HOMEPATH",
-      "APPDATA",
-      "LOCALAPPDATA",
-      "PROGRAMDATA",
-      "ProgramData"
-    ];
-    settings2 = [
-      "--no-pager",
-      "--no-replace-objects",
-      ...[
-        "core.fsmonitor=false",
-        "core.hooksPath=/dev/null",
-        "core.attributesFile=/dev/null",
-        // A commit graph repeats what the commits say; a wrong one would change what is an ancestor of what.
-        "core.commitGraph=false",
-        "log.showSignature=false",
-        "diff.ignoreSubmodules=none",
-        "protocol.allow=never",
-        "gc.auto=0",
-        "maintenance.auto=false"
-      ].flatMap((setting) => ["-c", setting])
-    ];
-    longestOutput = 512 * 1024 * 1024;
-    shellWord = (word) => /^[\w./@:=,+-]+$/.test(word) ? word : `'${word.replaceAll("'", "'\\''")}'`;
-    gitFailed = (doing, { stderr }) => ({
-      message: `git could not ${doing}: ${gitSaid(stderr)}`,
-      advice: "Run `git fsck` in the repository; put right what it says, or clone afresh."
-    });
-    atLeast = (version2, oldest) => {
-      const [major = 0, minor = 0] = oldest.split(".").map(Number);
-      return version2[0] > major || version2[0] === major && version2[1] >= minor;
-    };
-  }
-});
-
-// src/read/object-store.ts
-function readHeader(line3) {
-  const [id = "", type = "", size, ...more] = line3.split(" ");
-  if (!isObjectId(id) || more.length > 0) return void 0;
-  if (size === void 0) return type === "missing" ? { kind: "missing" } : void 0;
-  return /^\d+$/.test(size) ? { kind: "present", type, size: Number(size) } : void 0;
-}
-var largestFile, objectId, isObjectId, missingObject, ObjectStore, tooLarge;
-var init_object_store = __esm({
-  "src/read/object-store.ts"() {
-    "use strict";
-    init_git_process();
-    init_problem();
-    largestFile = 8 * 1024 * 1024;
-    objectId = /^(?:[0-9a-f]{40}|[0-9a-f]{64})$/;
-    isObjectId = (text) => objectId.test(text);
-    missingObject = (what) => ({
-      message: `${what} is not in this clone, which was made without all of its objects`,
-      advice: "Fetch all of them with `git fetch --refetch --no-filter origin`; in CI, check out without a filter."
-    });
-    ObjectStore = class {
-      #start;
-      #limit;
-      #process;
-      /** Why no more is answered. */
-      #broken;
-      #said = "";
-      #unsent = [];
-      /** Asked for and not answered yet, oldest first, from `#next` on. */
-      #wanted = [];
-      #next = 0;
-      #chunks = [];
-      #held = 0;
-      /** The header of the content that is coming in. */
-      #header;
-      constructor(start2, limit = largestFile) {
-        this.#start = start2;
-        this.#limit = limit;
-      }
-      /** Type and size in bytes of an object. */
-      header(id) {
-        return new Promise((settle2) => this.#ask(`info ${id}
-`, id, { kind: "header", settle: settle2 }));
-      }
-      /**
-       * An object's content.
-       *
-       * @param type what it must be: `blob`, `commit` or `tree`
-       * @param what what it is called in a problem, such as a file's path
-       */
-      async read(id, type, what) {
-        const header = await this.header(id);
-        if (!header.ok) return header;
-        if (header.value.kind === "missing") return refused(missingObject(what));
-        if (header.value.type !== type) {
-          return refused({
-            message: `${what} is a ${header.value.type}, not a ${type}`,
-            advice: "Run `git fsck` in the repository."
-          });
-        }
-        if (header.value.size > this.#limit) return refused(tooLarge(what, header.value.size, this.#limit));
-        const content = await new Promise(
-          (settle2) => this.#ask(`contents ${id}
-`, id, { kind: "content", settle: settle2 })
-        );
-        if (!content.ok) return content;
-        return content.value.header.kind === "missing" ? refused(missingObject(what)) : found(content.value.bytes);
-      }
-      close() {
-        this.#break({ message: "the repository was closed while it was being read", advice: "Try again." });
-        this.#process?.stdin.end();
-        this.#process?.kill();
-        this.#process = void 0;
-      }
-      #ask(line3, id, wanted) {
-        if (!isObjectId(id)) {
-          wanted.settle(
-            refused({
-              message: `${JSON.stringify(id)} is no object id`,
-              advice: "Run `git fsck` in the repository."
-            })
-          );
-          return;
-        }
-        if (this.#broken !== void 0) {
-          wanted.settle(refused(this.#broken));
-          return;
-        }
-        this.#wanted.push(wanted);
-        this.#unsent.push(line3);
-        if (this.#unsent.length === 1) setImmediate(() => this.#send());
-      }
-      #send() {
-        if (this.#broken !== void 0 || this.#unsent.length === 0) return;
-        this.#process ??= this.#launch();
-        this.#unsent.push("flush\n");
-        this.#process.stdin.write(this.#unsent.join(""));
-        this.#unsent = [];
-      }
-      #launch() {
-        const child = this.#start();
-        child.on("error", (error2) => this.#break(cannotRun(error2.code ?? error2.message)));
-        child.stdin.on("error", () => {
-        });
-        child.stderr.on("data", (chunk) => {
-          if (this.#said.length < 4096) this.#said += chunk.toString("utf8");
-        });
-        child.stdout.on("data", (chunk) => this.#take(chunk));
-        child.on(
-          "close",
-          () => this.#break({
-            message: `git stopped while objects were being read: ${gitSaid(this.#said)}`,
-            advice: "Run `git fsck` in the repository; put right what it says, or clone afresh."
-          })
-        );
-        return child;
-      }
-      #break(problem) {
-        this.#broken ??= problem;
-        const waiting = this.#wanted.slice(this.#next);
-        this.#wanted = [];
-        this.#next = 0;
-        this.#unsent = [];
-        for (const { settle: settle2 } of waiting) settle2(refused(this.#broken));
-      }
-      #take(chunk) {
-        this.#chunks.push(chunk);
-        this.#held += chunk.length;
-        if (this.#header !== void 0 && this.#held <= this.#header.size) return;
-        let rest = this.#chunks.length === 1 ? chunk : Buffer.concat(this.#chunks, this.#held);
-        for (; ; ) {
-          const wanted = this.#wanted[this.#next];
-          if (wanted === void 0) break;
-          if (this.#header === void 0) {
-            const end = rest.indexOf(10);
-            if (end === -1) break;
-            const header2 = readHeader(rest.toString("latin1", 0, end));
-            rest = rest.subarray(end + 1);
-            if (header2 === void 0) {
-              this.#break({
-                message: "git answered in no way it is known to",
-                advice: "Run `git fsck` in the repository."
-              });
-              return;
-            }
-            if (wanted.kind === "header") {
-              this.#answered();
-              wanted.settle(found(header2));
-            } else if (header2.kind === "missing") {
-              this.#answered();
-              wanted.settle(found({ header: header2, bytes: new Uint8Array() }));
-            } else this.#header = header2;
-            continue;
-          }
-          const { size } = this.#header;
-          if (rest.length <= size) break;
-          const header = this.#header;
-          this.#header = void 0;
-          const bytes2 = Uint8Array.prototype.slice.call(rest, 0, size);
-          rest = rest.subarray(size + 1);
-          this.#answered();
-          if (wanted.kind === "content") wanted.settle(found({ header, bytes: bytes2 }));
-        }
-        this.#chunks = rest.length === 0 ? [] : [rest];
-        this.#held = rest.length;
-      }
-      #answered() {
-        this.#next += 1;
-        if (this.#next < 1024) return;
-        this.#wanted = this.#wanted.slice(this.#next);
-        this.#next = 0;
-      }
-    };
-    tooLarge = (what, size, limit) => ({
-      message: `${what} has ${size} bytes, and a file of more than ${limit} is not read`,
-      advice: "Split it into several files, or move it out of the folders that ullage.yaml names."
-    });
-  }
-});
-
-// src/read/tree.ts
-function folderPath(folder) {
-  const steps = folder.replace(/\/+$/, "").split("/").filter((step) => step !== ".");
-  if (folder === "" || folder.startsWith("/") || folder.search(unfit) !== -1) return void 0;
-  return steps.some((step) => step === "" || step === "..") && steps.length > 0 ? void 0 : steps.join("/");
-}
-function* pieces(output) {
-  let start2 = 0;
-  for (let end = output.indexOf(0); end !== -1; end = output.indexOf(0, start2)) {
-    yield output.subarray(start2, end);
-    start2 = end + 1;
-  }
-}
-var shown3, unfit, atTop, noFile, problemAt, strictUtf82, noFolder, ListingBuilder;
-var init_tree = __esm({
-  "src/read/tree.ts"() {
-    "use strict";
-    shown3 = (path) => path.replace(unfit, (character) => `\\u{${(character.codePointAt(0) ?? 0).toString(16)}}`);
-    unfit = /[\p{Cc}\p{Cs}\u2028\u2029\u061c\u200e\u200f\u202a-\u202e\u2066-\u2069]/gu;
-    atTop = (path) => ({ file: shown3(path), line: 1, column: 1 });
-    noFile = (path, what) => ({
-      place: atTop(path),
-      message: `${shown3(path)} is a ${what}, which is not followed`,
-      advice: "Keep the files themselves in this repository, or move this out of the folders that ullage.yaml names."
-    });
-    problemAt = (path, problem) => ({ ...problem, place: atTop(path) });
-    strictUtf82 = new TextDecoder("utf-8", { fatal: true, ignoreBOM: true });
-    noFolder = (folder) => ({
-      message: `${shown3(folder) || "an empty name"} is no folder of the repository`,
-      advice: "Name a folder by its path from the top of the repository, such as storage or estates/storage."
-    });
-    ListingBuilder = class {
-      #files = [];
-      #problems = [];
-      #alike = /* @__PURE__ */ new Map();
-      /** The path that these bytes name, or undefined once it has been refused. */
-      name(bytes2) {
-        let path;
-        try {
-          path = strictUtf82.decode(bytes2);
-        } catch {
-          const readable = shown3(bytes2.toString("utf8"));
-          this.#refuseName(readable, "is no valid UTF-8");
-          return void 0;
-        }
-        if (path.search(unfit) !== -1) return this.#refuseName(path, "holds control characters");
-        if (path.split("/").some((step) => step === "" || step === "." || step === "..")) {
-          return this.#refuseName(path, "points out of its folder");
-        }
-        const key = path.normalize("NFC").toLowerCase();
-        const other = this.#alike.get(key);
-        this.#alike.set(key, path);
-        if (other === void 0) return path;
-        return this.#refuseName(
-          path,
-          other === path ? "stands twice in its folder" : `differs from ${other} only in case or accents`
-        );
-      }
-      file(file) {
-        this.#files.push(file);
-      }
-      problem(problem) {
-        this.#problems.push(problem);
-      }
-      finish() {
-        const sorted2 = this.#files.map((file) => ({ file, bytes: Buffer.from(file.path) })).sort((a, b) => Buffer.compare(a.bytes, b.bytes)).map(({ file }) => file);
-        return { files: sorted2, problems: this.#problems };
-      }
-      #refuseName(path, why) {
-        this.#problems.push({
-          place: atTop(path),
-          message: `the file name ${shown3(path)} ${why}`,
-          advice: "Rename it."
-        });
-      }
-    };
   }
 });
 
@@ -68776,15 +68804,15 @@ var require_ElementImpl = __commonJS({
       }
       /** @inheritdoc */
       removeAttributeNode(attr) {
-        let found2 = false;
+        let found = false;
         for (let i = 0; i < this._attributeList.length; i++) {
           const attribute = this._attributeList[i];
           if (attribute === attr) {
-            found2 = true;
+            found = true;
             break;
           }
         }
-        if (!found2)
+        if (!found)
           throw new DOMException_1.NotFoundError();
         (0, algorithm_1.element_remove)(attr, this);
         return attr;
@@ -71816,7 +71844,7 @@ var require_MutationObserverAlgorithm = __commonJS({
         if (!infra_1.list.isEmpty(records)) {
           try {
             mo._callback.call(mo, records, mo);
-          } catch (err) {
+          } catch (err2) {
           }
         }
       }
@@ -72362,8 +72390,8 @@ var require_EventAlgorithm = __commonJS({
       const currentTarget = event._currentTarget;
       const targetListeners = currentTarget._eventListenerList;
       let listeners = new Array(...targetListeners);
-      const found2 = event_innerInvoke(event, listeners, phase, struct, legacyOutputDidListenersThrowFlag);
-      if (!found2 && event._isTrusted) {
+      const found = event_innerInvoke(event, listeners, phase, struct, legacyOutputDidListenersThrowFlag);
+      if (!found && event._isTrusted) {
         const originalEventType = event._type;
         if (originalEventType === "animationend") {
           event._type = "webkitAnimationEnd";
@@ -72379,13 +72407,13 @@ var require_EventAlgorithm = __commonJS({
       }
     }
     function event_innerInvoke(event, listeners, phase, struct, legacyOutputDidListenersThrowFlag = { value: false }) {
-      let found2 = false;
+      let found = false;
       for (let i = 0; i < listeners.length; i++) {
         const listener = listeners[i];
         if (!listener.removed) {
           if (event._type !== listener.type)
             continue;
-          found2 = true;
+          found = true;
           if (phase === "capturing" && !listener.capture)
             continue;
           if (phase === "bubbling" && listener.capture)
@@ -72415,7 +72443,7 @@ var require_EventAlgorithm = __commonJS({
             event._inPassiveListenerFlag = true;
           try {
             listener.callback.handleEvent.call(event._currentTarget, event);
-          } catch (err) {
+          } catch (err2) {
             legacyOutputDidListenersThrowFlag.value = true;
           }
           if (listener.passive)
@@ -72424,10 +72452,10 @@ var require_EventAlgorithm = __commonJS({
             globalObject._currentEvent = currentEvent;
           }
           if (event._stopImmediatePropagationFlag)
-            return found2;
+            return found;
         }
       }
-      return found2;
+      return found;
     }
     function event_fireAnEvent(e, target, eventConstructor, idlAttributes, legacyTargetOverrideFlag) {
       if (eventConstructor === void 0) {
@@ -72704,9 +72732,9 @@ var require_TraversalAlgorithm = __commonJS({
       let result = interfaces_1.FilterResult.Reject;
       try {
         result = traverser.filter.acceptNode(node);
-      } catch (err) {
+      } catch (err2) {
         traverser._activeFlag = false;
-        throw err;
+        throw err2;
       }
       traverser._activeFlag = false;
       return result;
@@ -73906,21 +73934,21 @@ var require_OrderedSetAlgorithm = __commonJS({
     }
     function orderedSet_contains(set1, set2, caseSensitive) {
       for (const val2 of set2) {
-        let found2 = false;
+        let found = false;
         for (const val1 of set1) {
           if (caseSensitive) {
             if (val1 === val2) {
-              found2 = true;
+              found = true;
               break;
             }
           } else {
             if (val1.toUpperCase() === val2.toUpperCase()) {
-              found2 = true;
+              found = true;
               break;
             }
           }
         }
-        if (!found2)
+        if (!found)
           return false;
       }
       return true;
@@ -80140,7 +80168,7 @@ var require_loader = __commonJS({
         }
         try {
           prefix = decodeURIComponent(prefix);
-        } catch (err) {
+        } catch (err2) {
           throwError(state, "tag prefix is malformed: " + prefix);
         }
         state.tagMap[handle] = prefix;
@@ -80885,7 +80913,7 @@ var require_loader = __commonJS({
       }
       try {
         tagName = decodeURIComponent(tagName);
-      } catch (err) {
+      } catch (err2) {
         throwError(state, "tag name is malformed: " + tagName);
       }
       if (isVerbatim) {
@@ -83278,8 +83306,8 @@ var require_XMLBuilderCBImpl = __commonJS({
           const frag = (0, BuilderFunctions_1.fragment)().set(this._options);
           try {
             frag.ele(p1);
-          } catch (err) {
-            this.emit("error", err);
+          } catch (err2) {
+            this.emit("error", err2);
             return this;
           }
           for (const node of frag.node.childNodes) {
@@ -83294,8 +83322,8 @@ var require_XMLBuilderCBImpl = __commonJS({
         }
         try {
           this._currentElement = (0, BuilderFunctions_1.fragment)(this._builderOptions).ele(p1, p2, p3);
-        } catch (err) {
-          this.emit("error", err);
+        } catch (err2) {
+          this.emit("error", err2);
           return this;
         }
         if (!this._fragment && !this._hasDocumentElement && this._docTypeName !== "" && this._currentElement.node._qualifiedName !== this._docTypeName) {
@@ -83316,8 +83344,8 @@ var require_XMLBuilderCBImpl = __commonJS({
         }
         try {
           this._currentElement.att(p1, p2, p3);
-        } catch (err) {
-          this.emit("error", err);
+        } catch (err2) {
+          this.emit("error", err2);
           return this;
         }
         return this;
@@ -83328,8 +83356,8 @@ var require_XMLBuilderCBImpl = __commonJS({
         let node;
         try {
           node = (0, BuilderFunctions_1.fragment)(this._builderOptions).com(content).first().node;
-        } catch (err) {
-          this.emit("error", err);
+        } catch (err2) {
+          this.emit("error", err2);
           return this;
         }
         if (this._options.wellFormed && (!(0, algorithm_1.xml_isLegalChar)(node.data) || node.data.indexOf("--") !== -1 || node.data.endsWith("-"))) {
@@ -83349,8 +83377,8 @@ var require_XMLBuilderCBImpl = __commonJS({
         let node;
         try {
           node = (0, BuilderFunctions_1.fragment)(this._builderOptions).txt(content).first().node;
-        } catch (err) {
-          this.emit("error", err);
+        } catch (err2) {
+          this.emit("error", err2);
           return this;
         }
         if (this._options.wellFormed && !(0, algorithm_1.xml_isLegalChar)(node.data)) {
@@ -83371,8 +83399,8 @@ var require_XMLBuilderCBImpl = __commonJS({
         let node;
         try {
           node = (0, BuilderFunctions_1.fragment)(this._builderOptions).ins(target, content).first().node;
-        } catch (err) {
-          this.emit("error", err);
+        } catch (err2) {
+          this.emit("error", err2);
           return this;
         }
         if (this._options.wellFormed && (node.target.indexOf(":") !== -1 || /^xml$/i.test(node.target))) {
@@ -83392,8 +83420,8 @@ var require_XMLBuilderCBImpl = __commonJS({
         let node;
         try {
           node = (0, BuilderFunctions_1.fragment)(this._builderOptions).dat(content).first().node;
-        } catch (err) {
-          this.emit("error", err);
+        } catch (err2) {
+          this.emit("error", err2);
           return this;
         }
         this._push(this._writer.cdata(node.data));
@@ -83430,8 +83458,8 @@ var require_XMLBuilderCBImpl = __commonJS({
         let node;
         try {
           node = (0, BuilderFunctions_1.create)().dtd(options).first().node;
-        } catch (err) {
-          this.emit("error", err);
+        } catch (err2) {
+          this.emit("error", err2);
           return this;
         }
         if (this._options.wellFormed && !(0, algorithm_1.xml_isPubidChar)(node.publicId)) {
@@ -83451,8 +83479,8 @@ var require_XMLBuilderCBImpl = __commonJS({
         const frag = (0, BuilderFunctions_1.fragment)().set(this._options);
         try {
           frag.import(node);
-        } catch (err) {
-          this.emit("error", err);
+        } catch (err2) {
+          this.emit("error", err2);
           return this;
         }
         for (const node2 of frag.node.childNodes) {
@@ -83921,8 +83949,8 @@ function writeNotJudged(document, judgement) {
 }
 function writeJudged(document, judged2) {
   const { verdict, reasons, base, head, on, cost, findings, rules: rules2 } = judged2;
-  const found2 = new Set(findings.map(({ entry }) => entry));
-  const clear = rules2.filter(({ name }) => !found2.has(name));
+  const found = new Set(findings.map(({ entry }) => entry));
+  const clear = rules2.filter(({ name }) => !found.has(name));
   const shown4 = (amount) => `${showMoney(amount, cost.currency)} ${cost.currency}`;
   const suite = suiteIn(
     document,
@@ -83981,11 +84009,11 @@ var init_junit = __esm({
   }
 });
 
-// src/read/history.ts
+// src/git/history.ts
 async function* firstParentHistory(repo, { from: from2, to, folders = [], oldestFirst = false }) {
   const paths = folders.map(folderPath);
   const unknown = folders.filter((_, index) => paths[index] === void 0);
-  if (unknown.length > 0) return yield refused(...unknown.map(noFolder));
+  if (unknown.length > 0) return yield err(...unknown.map(noFolder));
   const args = [
     "log",
     "--first-parent",
@@ -84035,7 +84063,7 @@ async function* firstParentHistory(repo, { from: from2, to, folders = [], oldest
       rest = Buffer.from(rest.subarray(end + 1));
     }
     const problem = await ended;
-    if (problem !== void 0) return yield refused(problem);
+    if (problem !== void 0) return yield err(problem);
     yield* inOrder4(repo, reader.finish());
   } finally {
     git.kill();
@@ -84045,7 +84073,7 @@ async function* inOrder4(repo, listed2) {
   for (const entry of await Promise.all(
     listed2.map(async ({ id, changed }) => {
       const commit = await repo.commit(id);
-      return commit.ok ? found({ commit: commit.value, changed, cutShort: repo.shallow.has(id) }) : commit;
+      return commit.ok ? ok({ commit: commit.value, changed, cutShort: repo.shallow.has(id) }) : commit;
     })
   )) {
     yield entry;
@@ -84054,10 +84082,10 @@ async function* inOrder4(repo, listed2) {
 }
 var hows, LogReader;
 var init_history = __esm({
-  "src/read/history.ts"() {
+  "src/git/history.ts"() {
     "use strict";
-    init_git_process();
     init_problem();
+    init_process();
     init_tree();
     hows = {
       A: "added",
@@ -84245,7 +84273,7 @@ var dayOfCommit, opinionRecord, placeRecord, problemRecord, waiverRecord, exact3
 var init_record = __esm({
   "src/audit/record.ts"() {
     "use strict";
-    init_standing();
+    init_evaluation();
     init_waiver();
     init_money();
     init_registry();
@@ -84435,11 +84463,11 @@ var init_follow = __esm({
     init_layered();
     init_part();
     init_settings();
+    init_tree();
     init_pack();
     init_revision();
     init_waiver();
     init_price_list();
-    init_tree();
     changesOf = (changed) => new Map(changed.map(({ path, after }) => [path, after]));
     emptyTree = {
       label: { revision: "nothing", name: "nothing" },
@@ -84497,13 +84525,13 @@ var Replay, outcomeOf, cutShortOutcome, allOf;
 var init_replay = __esm({
   "src/audit/replay.ts"() {
     "use strict";
+    init_problem();
     init_estate();
     init_settings();
+    init_evaluation();
     init_judge();
     init_judgement();
     init_revision();
-    init_standing();
-    init_problem();
     init_follow();
     init_record();
     Replay = class {
@@ -84556,35 +84584,35 @@ var init_replay = __esm({
         const head = this.#repository.tree(commit.tree, { revision: commit.id, name: commit.id.slice(0, 12) });
         if (cutShort2) {
           this.#forget();
-          return found({ commit, on, touched: [], failOn, outcome: cutShortOutcome, tried: void 0 });
+          return ok({ commit, on, touched: [], failOn, outcome: cutShortOutcome, tried: void 0 });
         }
         const base = await this.#baseTree(commit);
         if (!base.ok) {
           this.#forget();
           const outcome2 = outcomeOf(notJudged(base.problems, on));
-          return found({ commit, on, touched: [], failOn, outcome: outcome2, tried: void 0 });
+          return ok({ commit, on, touched: [], failOn, outcome: outcome2, tried: void 0 });
         }
         const before = commit.parents.length === 0 ? emptySnapshot : await this.#at(base.value);
         this.#note(changed);
         const after = commit.parents.length === 0 ? await this.#whole(head) : await this.#at(head);
         const paths = before === void 0 || after === void 0 ? this.#options.paths : [pathsOf(before), pathsOf(after)];
         const touched = kindsTouched(changed, paths);
-        if (touched.length === 0) return found(void 0);
+        if (touched.length === 0) return ok(void 0);
         const options = { on, failOn };
         const weighed = before === void 0 || after === void 0 ? void 0 : this.#weigh(before, after, options);
         const outcome = weighed ?? outcomeOf(await judgeTrees(base.value, head, parsedIn(before, after), options));
-        return found({ commit, on, touched, failOn, outcome, tried: this.#try(before, after, options) });
+        return ok({ commit, on, touched, failOn, outcome, tried: this.#try(before, after, options) });
       }
       /** Judges two revisions that hold together; undefined where something else stands in the way. */
       #weigh(before, after, options) {
         const lacking = nothingToJudgeBy(before.revision, after.revision);
         if (lacking !== void 0) return outcomeOf(notJudged([lacking], options.on));
-        const sides = sidesOf(before.revision, after.revision);
+        const sides = sidesOf2(before.revision, after.revision);
         const { policy, policyFrom } = sides;
-        const stood = standAgain(this.#stood, sides.base.estate, policy, options.on);
+        const stood = reevaluate(this.#stood, sides.base.estate, policy, options.on);
         if (!stood.ok) return void 0;
         const judging = { ...options, policyFrom };
-        const weighed = weigh(stood.value.standing, sides.base, sides.head, judging);
+        const weighed = evaluateChange(stood.value.standing, sides.base, sides.head, judging);
         if (!weighed.ok) return void 0;
         const began = this.#stood === void 0;
         this.#stood = weighed.value.after;
@@ -84625,10 +84653,10 @@ var init_replay = __esm({
         if (before.revision.settings === void 0 && after.revision.settings === void 0) {
           return { verdict: "not judged", reasons: [`there is no ${settingsFile} at the top of the repository`] };
         }
-        const sides = sidesOf(before.revision, after.revision);
+        const sides = sidesOf2(before.revision, after.revision);
         const policy = { ...sides.base.policy, rules: tried };
-        const stood = standAgain(this.#triedStood, sides.base.estate, policy, options.on);
-        const weighed = stood.ok ? weigh(stood.value.standing, sides.base, sides.head, { ...options, policyFrom: "base" }) : stood;
+        const stood = reevaluate(this.#triedStood, sides.base.estate, policy, options.on);
+        const weighed = stood.ok ? evaluateChange(stood.value.standing, sides.base, sides.head, { ...options, policyFrom: "base" }) : stood;
         if (!weighed.ok) {
           return { verdict: "not judged", reasons: notJudged(weighed.problems, options.on).reasons };
         }
@@ -84637,9 +84665,9 @@ var init_replay = __esm({
       }
       async #baseTree({ parents }) {
         const [parent] = parents;
-        if (parent === void 0) return found(emptyTree);
+        if (parent === void 0) return ok(emptyTree);
         const commit = await this.#repository.commit(parent);
-        return commit.ok ? found(this.#repository.tree(commit.value.tree, { revision: parent, name: parent.slice(0, 12) })) : commit;
+        return commit.ok ? ok(this.#repository.tree(commit.value.tree, { revision: parent, name: parent.slice(0, 12) })) : commit;
       }
       /** The revision that all noted changes lead to. */
       async #at(tree) {
@@ -84705,16 +84733,16 @@ async function pathsInHistory(repository, to) {
     const settings3 = await parse3(tree, { path: settingsFile, blob }, readSettings);
     if (settings3.ok) choices.set(JSON.stringify(settings3.value.paths), settings3.value.paths);
   }
-  return found([...choices.values()]);
+  return ok([...choices.values()]);
 }
 var foldersOf, walk;
 var init_walk = __esm({
   "src/audit/walk.ts"() {
     "use strict";
-    init_settings();
-    init_revision();
-    init_history();
     init_problem();
+    init_settings();
+    init_history();
+    init_revision();
     foldersOf = (choices) => [
       .../* @__PURE__ */ new Set([
         settingsFile,
@@ -84740,14 +84768,14 @@ async function* auditRecords(repository, options) {
     else {
       const key = keyOf(entry, previous, options);
       const known2 = await store?.get(key);
-      const record = known2 === void 0 ? await judged(replay, entry) : found(known2);
+      const record = known2 === void 0 ? await judged(replay, entry) : ok(known2);
       if (!record.ok) return yield record;
       const { value } = record;
       const wasJudged = value !== null && value.verdict !== "not judged";
       if (known2 !== void 0) replay.know(entry, wasJudged);
       else if (isLasting(value)) await store?.put(key, value);
       if (wasJudged) previous = entry.commit.id;
-      if (value !== null) yield found(value);
+      if (value !== null) yield ok(value);
     }
     onCommit?.();
   }
@@ -84755,14 +84783,14 @@ async function* auditRecords(repository, options) {
 async function judged(replay, entry) {
   const replayed = await replay.judge(entry);
   if (!replayed.ok) return replayed;
-  return found(replayed.value === void 0 ? null : recordOf(replayed.value));
+  return ok(replayed.value === void 0 ? null : recordOf(replayed.value));
 }
 var keyOf, fetchAdvice, isLasting;
 var init_audit = __esm({
   "src/audit/audit.ts"() {
     "use strict";
-    init_object_store();
     init_problem();
+    init_object_store();
     init_record();
     init_replay();
     init_walk();
@@ -84814,7 +84842,7 @@ async function backTestLast(repository, { to, count, rules: rules2, failOn }) {
     if (!record.ok) return record;
     records.push(record.value);
   }
-  return found(backTest(records));
+  return ok(backTest(records));
 }
 async function lastSpan(repository, to, count) {
   const choices = await pathsInHistory(repository, to);
@@ -84825,16 +84853,16 @@ async function lastSpan(repository, to, count) {
     left2--;
     if (left2 > 0) continue;
     const [from2] = entry.value.cutShort ? [] : entry.value.commit.parents;
-    return found({ to, from: from2 });
+    return ok({ to, from: from2 });
   }
-  return found({ to });
+  return ok({ to });
 }
 var init_back_test = __esm({
   "src/audit/back-test.ts"() {
     "use strict";
-    init_money();
-    init_history();
     init_problem();
+    init_history();
+    init_money();
     init_audit();
     init_walk();
   }
@@ -85343,15 +85371,18 @@ function info(message) {
   process.stdout.write(message + os4.EOL);
 }
 
-// src/cli/edge.ts
-init_dates();
+// src/action/main.ts
 init_problem();
+
+// src/cli/edge.ts
+init_problem();
+init_dates();
 import { mkdir as mkdir2, writeFile as writeFile2 } from "node:fs/promises";
 import { dirname } from "node:path";
 function dayOf(now, clock = () => /* @__PURE__ */ new Date()) {
-  if (now === void 0) return found(clock().toISOString().slice(0, 10));
+  if (now === void 0) return ok(clock().toISOString().slice(0, 10));
   const day = /^[0-9]{4}-[0-9]{2}-[0-9]{2}T/.test(now) ? dayOfTime(now) : now;
-  return isDay(day) ? found(day) : refused({
+  return isDay(day) ? ok(day) : err({
     message: `--now ${now} is no day in the calendar`,
     advice: "Write a date such as 2026-11-20."
   });
@@ -85392,26 +85423,26 @@ var {
 } = import_index.default;
 
 // src/cli/gate.ts
-init_settings();
-init_judgement();
-init_revision();
-
-// src/read/compare.ts
-init_git_process();
-init_object_store();
 init_problem();
+init_wording();
+init_settings();
+
+// src/git/compare.ts
+init_problem();
+init_object_store();
+init_process();
 init_tree();
-async function whatIsCompared(repo, what) {
+async function resolveRevisions(repo, what) {
   if (what.worktree && what.head !== void 0) {
-    return refused({ message: "--head and --worktree were both given", advice: "Give one of them." });
+    return err({ message: "--head and --worktree were both given", advice: "Give one of them." });
   }
   if (await nothingCommitted(repo)) {
-    return refused({ message: "nothing is committed yet", advice: "Commit to main first." });
+    return err({ message: "nothing is committed yet", advice: "Commit to main first." });
   }
-  const head = await named3(repo, what.head ?? "HEAD", "--head");
+  const head = await named(repo, what.head ?? "HEAD", "--head");
   const base = await baseOf(repo, what, head);
   if (!head.ok || !base.ok) {
-    return refused(...base.ok ? [] : base.problems, ...head.ok ? [] : head.problems);
+    return err(...base.ok ? [] : base.problems, ...head.ok ? [] : head.problems);
   }
   if (what.worktree) return overWorkTree(repo, base.value, head.value);
   return afterMerge(repo, base.value, head.value);
@@ -85421,19 +85452,19 @@ async function nothingCommitted(repo) {
   const refs = await repo.inRepository(["for-each-ref", "--count=1"]);
   return refs.ok && refs.value.code === 0 && refs.value.stdout.length === 0;
 }
-async function named3(repo, ref, option = "--base") {
+async function named(repo, ref, option = "--base") {
   const id = await repo.resolveCommit(ref);
   if (!id.ok) return await onlyOnRemote(repo, ref, option) ?? id;
   const commit = await repo.commit(id.value);
-  return commit.ok ? found({ ref, commit: commit.value }) : commit;
+  return commit.ok ? ok({ ref, commit: commit.value }) : commit;
 }
 async function onlyOnRemote(repo, ref, option) {
   if (!/^\w[\w./-]*$/.test(ref) || ref.includes("..") || await repo.commitAt(ref) !== void 0)
     return void 0;
   if (await repo.commitAt(`refs/remotes/origin/${ref}`) === void 0) return void 0;
-  return refused({
-    message: `there is no branch ${shown3(ref)} in this clone, but there is origin/${shown3(ref)}`,
-    advice: `Name it so: \`${option} origin/${shown3(ref)}\`.`
+  return err({
+    message: `there is no branch ${shown(ref)} in this clone, but there is origin/${shown(ref)}`,
+    advice: `Name it so: \`${option} origin/${shown(ref)}\`.`
   });
 }
 async function uncommittedFiles(repo, commit, folders) {
@@ -85457,12 +85488,12 @@ async function uncommittedFiles(repo, commit, folders) {
 }
 var withoutReturns = (content) => Buffer.from(Buffer.from(content).toString("latin1").replaceAll("\r\n", "\n"), "latin1");
 async function baseOf(repo, what, head) {
-  if (what.base !== void 0) return named3(repo, what.base);
+  if (what.base !== void 0) return named(repo, what.base);
   const merged = what.head === void 0 || what.head === "HEAD" ? await hostMadeMerge(repo, head) : void 0;
   if (merged !== void 0 && !what.worktree) return merged;
   const main2 = await mainBranch(repo);
-  if (main2 !== void 0) return named3(repo, main2);
-  return refused({
+  if (main2 !== void 0) return named(repo, main2);
+  return err({
     message: "the main branch is not known in this clone",
     advice: [
       repo.shallow.size > 0 ? "Fetch it with `git fetch --unshallow origin main:refs/remotes/origin/main`, in CI with fetch depth 0, or name it with --base REF" : "Name it with --base REF, or tell git with `git remote set-head origin --auto`",
@@ -85485,13 +85516,13 @@ async function hostMadeMerge(repo, head) {
   if (!mergeRef.test(refs.value.stdout.toString("utf8"))) return void 0;
   const first = head.value.commit.parents[0] ?? "";
   if (!await repo.holds(first)) {
-    return refused({
+    return err({
       message: "this clone holds the merge commit and not its first parent, so there is nothing to judge it against",
       advice: "Fetch it with `git fetch --unshallow origin`; in CI, check out with fetch depth 2 or more."
     });
   }
   const commit = await repo.commit(first);
-  return commit.ok ? found({ ref: "HEAD^1", commit: commit.value }) : commit;
+  return commit.ok ? ok({ ref: "HEAD^1", commit: commit.value }) : commit;
 }
 async function mainBranch(repo) {
   const remote = await repo.inRepository(["symbolic-ref", "--quiet", "refs/remotes/origin/HEAD"]);
@@ -85511,8 +85542,8 @@ async function mainBranch(repo) {
 }
 var short = (ref) => ref.replace(/^refs\/(?:remotes|heads|tags)\//, "");
 async function afterMerge(repo, base, head) {
-  const made2 = (how, headTree, mergeBase2) => found({
-    ...sidesOf2(repo, base, head),
+  const made2 = (how, headTree, mergeBase2) => ok({
+    ...sidesOf(repo, base, head),
     how,
     head: repo.tree(headTree, { revision: head.commit.id, name: short(head.ref) }),
     headTree,
@@ -85530,7 +85561,7 @@ async function afterMerge(repo, base, head) {
   if (!merged.ok) return merged;
   return made2(merged.value === base.commit.tree ? "same" : "merge-result", merged.value, mergeBase.value);
 }
-var sidesOf2 = (repo, base, head) => ({
+var sidesOf = (repo, base, head) => ({
   base: repo.tree(base.commit.tree, { revision: base.commit.id, name: short(base.ref) }),
   baseCommit: base.commit.id,
   headCommit: head.commit.id,
@@ -85548,20 +85579,20 @@ async function mergeBaseOf(repo, base, head) {
     if (!apart.ok) return apart;
     const commits = apart.value.stdout.toString("latin1").split("\n");
     if (apart.value.code !== 0 || commits.some((id2) => repo.shallow.has(id2)))
-      return refused(cutShort(base, head));
+      return err(cutShort(base, head));
   }
   const run = await repo.inObjects(["merge-base", base.commit.id, head.commit.id]);
   if (!run.ok) return run;
   const id = run.value.stdout.toString("latin1").trim();
-  if (run.value.code === 0 && isObjectId(id)) return found(id);
-  if (run.value.code !== 1) return refused(gitFailed("find where the branches parted", run.value));
-  return refused({
-    message: `${shown3(short(head.ref))} and ${shown3(short(base.ref))} have no commit in common, so one cannot be merged into the other`,
-    advice: `Start the branch from main: \`git switch -c NAME ${shellWord(shown3(short(base.ref)))}\`, and bring the changes over.`
+  if (run.value.code === 0 && isObjectId(id)) return ok(id);
+  if (run.value.code !== 1) return err(gitFailed("find where the branches parted", run.value));
+  return err({
+    message: `${shown(short(head.ref))} and ${shown(short(base.ref))} have no commit in common, so one cannot be merged into the other`,
+    advice: `Start the branch from main: \`git switch -c NAME ${shellWord(shown(short(base.ref)))}\`, and bring the changes over.`
   });
 }
 var cutShort = (base, head) => ({
-  message: `this clone is shallow, and its history ends before ${shown3(short(head.ref))} and ${shown3(short(base.ref))} meet`,
+  message: `this clone is shallow, and its history ends before ${shown(short(head.ref))} and ${shown(short(base.ref))} meet`,
   advice: "Fetch the rest with `git fetch --unshallow origin`; in CI, check out with fetch depth 0."
 });
 var namedAtMost = 10;
@@ -85577,38 +85608,39 @@ async function mergeTree(repo, base, head) {
   ]);
   if (!run.ok) return run;
   const [tree, ...conflicts] = [...pieces(run.value.stdout)].map((piece) => piece.toString("utf8"));
-  if (run.value.code === 0 && tree !== void 0 && isObjectId(tree)) return found(tree);
+  if (run.value.code === 0 && tree !== void 0 && isObjectId(tree)) return ok(tree);
   if (run.value.code === 1) {
-    const files = conflicts.slice(0, namedAtMost).map(shown3).join(", ");
+    const files = conflicts.slice(0, namedAtMost).map(shown).join(", ");
     const more = conflicts.length > namedAtMost ? ` and ${conflicts.length - namedAtMost} more` : "";
-    return refused({
-      message: `${shown3(short(head.ref))} cannot be merged into ${shown3(short(base.ref))}: there are conflicts in ${files || "its files"}${more}`,
-      advice: `Merge main into the branch and settle them: \`git merge ${shellWord(shown3(short(base.ref)))}\`.`
+    return err({
+      message: `${shown(short(head.ref))} cannot be merged into ${shown(short(base.ref))}: there are conflicts in ${files || "its files"}${more}`,
+      advice: `Merge main into the branch and settle them: \`git merge ${shellWord(shown(short(base.ref)))}\`.`
     });
   }
   if (/unable to read|missing|could not|not found/i.test(run.value.stderr)) {
-    return refused({
+    return err({
       ...missingObject("what the merge needs"),
       message: `the merge cannot be made: ${gitSaid(run.value.stderr)}`
     });
   }
-  return refused(gitFailed("merge the branch into main", run.value));
+  return err(gitFailed("merge the branch into main", run.value));
 }
 async function overWorkTree(repo, base, head) {
   const files = await repo.workTree();
   if (!files.ok) return files;
   if (base.commit.id !== head.commit.id && !await isAncestor(repo, base, head)) {
-    if (repo.shallow.size > 0) return refused(cutShort(base, head));
-    return refused({
-      message: `${shown3(short(base.ref))} has changes that this work tree does not have, and they would look undone`,
-      advice: `Bring it up to date first: commit, then \`git merge ${shellWord(shown3(short(base.ref)))}\`.`
+    if (repo.shallow.size > 0) return err(cutShort(base, head));
+    return err({
+      message: `${shown(short(base.ref))} has changes that this work tree does not have, and they would look undone`,
+      advice: `Bring it up to date first: commit, then \`git merge ${shellWord(shown(short(base.ref)))}\`.`
     });
   }
-  return found({ ...sidesOf2(repo, base, head), how: "worktree", head: files.value });
+  return ok({ ...sidesOf(repo, base, head), how: "worktree", head: files.value });
 }
 
 // src/cli/gate.ts
-init_problem();
+init_judgement();
+init_revision();
 
 // src/report/json.ts
 init_change();
@@ -85787,7 +85819,7 @@ function thingReport(thing) {
         name,
         power: thing.power,
         boot: thing.boot ?? null,
-        machine: thing.machine ?? null,
+        type: thing.type ?? null,
         site,
         team
       };
@@ -85875,7 +85907,7 @@ var proposedReport = ({ verdict, reasons, onPast }) => ({
 });
 
 // src/report/markdown.ts
-init_rule();
+init_wording();
 
 // src/report/draw.ts
 init_escape();
@@ -86165,7 +86197,7 @@ function wrapped(text, width) {
   return lines2;
 }
 function pieces2(word, most) {
-  const found2 = [];
+  const found = [];
   let piece = "";
   let used = 0;
   const widths = /* @__PURE__ */ new Map();
@@ -86175,7 +86207,7 @@ function pieces2(word, most) {
       const wide = widths.get(character) ?? widthOf2(character);
       widths.set(character, wide);
       if (used + wide > most) {
-        found2.push(piece);
+        found.push(piece);
         piece = "";
         used = 0;
       }
@@ -86183,7 +86215,7 @@ function pieces2(word, most) {
       used += wide;
     }
   }
-  return [...found2, piece];
+  return [...found, piece];
 }
 function hung(lead, text, width) {
   const indent = widthOf2(lead);
@@ -86269,12 +86301,12 @@ function excerptLines(source, { line: line3, column }, width) {
 init_escape();
 
 // src/report/sections.ts
+init_problem();
+init_wording();
 init_headroom();
 init_change();
 init_describe();
 init_money();
-init_problem();
-init_rule();
 
 // src/report/amounts.ts
 init_money();
@@ -86309,8 +86341,8 @@ function showShare({ capacity, free }) {
 init_escape();
 
 // src/report/runbook.ts
+init_wording();
 init_change();
-init_rule();
 function runbookSection({ verdict, changes, runbook }) {
   if (runbook.length === 0) return [];
   return [
@@ -86396,13 +86428,13 @@ function destroySentence(changes) {
   const count = changes.filter(destroys).length;
   return count === 0 ? void 0 : `${counted(count, "change destroys", "changes destroy")} ${lost}`;
 }
-function spoken2(judgement) {
+function reportModel(judgement) {
   switch (judgement.verdict) {
     case "pass":
     case "fail":
-      return spokenJudged(judgement);
+      return judgedModel(judgement);
     case "not judged":
-      return spokenNotJudged(judgement);
+      return notJudgedModel(judgement);
   }
 }
 var sentence = (text) => ({ kind: "sentence", text });
@@ -86410,7 +86442,7 @@ var line2 = (label, text) => ({ label, form: "text", text });
 var at3 = (place, note = "") => ({ label: "at", form: "place", place, note });
 var atRevision = (place) => at3(place, place.revision === "base" ? "on main" : "");
 var shortCommit = (commit) => /^[0-9a-f]{40,64}$/.test(commit) ? commit.slice(0, 12) : commit === "worktree" ? "the work tree" : commit;
-function spokenJudged(judged2) {
+function judgedModel(judged2) {
   const groups = findingGroups(judged2.findings);
   return {
     tone: judged2.verdict === "fail" ? "grave" : "plain",
@@ -86555,7 +86587,7 @@ var left = (title) => ({ title, align: "left" });
 var right = (title) => ({ title, align: "right" });
 var causeWords = {
   quantity: "quantity",
-  "tier-move": "another tier or machine",
+  "tier-move": "another tier or server type",
   "price-change": "other prices"
 };
 function costSections({ cost, limits, afterAtJudgingPrices }) {
@@ -86815,7 +86847,7 @@ function waiverState({
       return { word: "unknown rule", text: "names a rule that the policy does not know; put the name right" };
   }
 }
-function spokenNotJudged(judgement) {
+function notJudgedModel(judgement) {
   const { problems, base, head, on } = judgement;
   const what = [
     ...head === void 0 ? [] : [shortCommit(head.commit)],
@@ -86869,7 +86901,7 @@ function problemEntry({ place, message, advice, excerpt, revision }) {
 // src/report/markdown.ts
 var excerptWidth = 100;
 function reportMarkdown(judgement, { limit, fullReport } = {}) {
-  const { headline, fields, sections } = spoken2(judgement);
+  const { headline, fields, sections } = reportModel(judgement);
   const head = [`## ${markdownText(headline)}`, fields.map(fieldItem).join("\n")];
   const parts = sections.map(sectionParts);
   const whole = `${[...head, ...parts.flatMap(({ title, blocks }) => [title, ...blocks.map(joined)])].join("\n\n")}
@@ -86981,7 +87013,7 @@ ${fullReport}
 // src/report/text.ts
 function reportText(judgement, screen) {
   const wide = atLeast2(screen);
-  const { tone, headline, fields, sections } = spoken2(judgement);
+  const { tone, headline, fields, sections } = reportModel(judgement);
   return `${[
     ...drawHeadline(headline, tone, wide),
     ...drawFields(fields, 2, wide),
@@ -87006,9 +87038,6 @@ async function report(format, judgement, terminal2) {
       return (await Promise.resolve().then(() => (init_junit(), junit_exports))).reportJunit(judgement);
   }
 }
-
-// src/cli/gate.ts
-init_rule();
 
 // src/audit/attest.ts
 init_problem();
@@ -87050,15 +87079,16 @@ async function judgedRevisions({ base, head, headCommit, headTree, baseCommit },
 }
 
 // src/cli/repository.ts
-init_revision();
+init_problem();
 
-// src/read/git.ts
+// src/git/repository.ts
+init_problem();
 import { rmSync } from "node:fs";
 import { mkdtemp, readFile, realpath, stat as stat2, writeFile as writeFile3 } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join as join2, relative, sep } from "node:path";
 
-// src/read/commit.ts
+// src/git/commit.ts
 init_problem();
 function parseCommit(id, content) {
   const raw = Buffer.from(content.buffer, content.byteOffset, content.byteLength);
@@ -87074,12 +87104,12 @@ function parseCommit(id, content) {
   const author = signatureOf(all("author")[0], decode);
   const committer = signatureOf(all("committer")[0], decode);
   if (tree === void 0 || author === void 0 || committer === void 0) {
-    return refused({
+    return err({
       message: `the commit ${id} does not say what it holds, who made it or when`,
       advice: "Run `git fsck` in the repository; put right what it says."
     });
   }
-  return found({
+  return ok({
     id,
     tree,
     parents: all("parent"),
@@ -87113,13 +87143,12 @@ function signatureOf(line3, decode) {
 }
 var isoOr = (date) => Number.isNaN(date.getTime()) ? "" : date.toISOString();
 
-// src/read/git.ts
-init_git_process();
+// src/git/repository.ts
 init_object_store();
-init_problem();
+init_process();
 
-// src/read/revision-tree.ts
-init_git_process();
+// src/git/revision-tree.ts
+init_process();
 init_tree();
 var RevisionTree = class {
   label;
@@ -87153,7 +87182,7 @@ var RevisionTree = class {
     return listing.finish();
   }
   async read(file) {
-    const content = await this.#objects.read(file.blob, "blob", shown3(file.path));
+    const content = await this.#objects.read(file.blob, "blob", shown(file.path));
     if (content.ok) return content;
     return { ok: false, problems: content.problems.map((problem) => problemAt(file.path, problem)) };
   }
@@ -87191,13 +87220,13 @@ var RevisionTree = class {
   }
 };
 
-// src/read/git.ts
+// src/git/repository.ts
 init_tree();
 
-// src/read/worktree.ts
-init_git_process();
-init_object_store();
+// src/git/worktree.ts
 init_problem();
+init_object_store();
+init_process();
 init_tree();
 import { createHash as createHash2 } from "node:crypto";
 import { constants as constants3 } from "node:fs";
@@ -87251,7 +87280,7 @@ var WorkTree = class {
           case "unreadable":
             listing.problem(
               problemAt(path, {
-                message: `${shown3(path)} cannot be read (${seen2.why})`,
+                message: `${shown(path)} cannot be read (${seen2.why})`,
                 advice: "See that you may read it."
               })
             );
@@ -87265,12 +87294,12 @@ var WorkTree = class {
   }
   async read(file) {
     const seen2 = this.#listed.get(file.path);
-    if (seen2?.kind === "content") return found(seen2.bytes);
+    if (seen2?.kind === "content") return ok(seen2.bytes);
     if (seen2?.kind === "too-large")
-      return refused(problemAt(file.path, tooLarge(shown3(file.path), seen2.size, this.#limit)));
-    return refused(
+      return err(problemAt(file.path, tooLarge(shown(file.path), seen2.size, this.#limit)));
+    return err(
       problemAt(file.path, {
-        message: `${shown3(file.path)} was not listed`,
+        message: `${shown(file.path)} was not listed`,
         advice: "List its folder first."
       })
     );
@@ -87308,14 +87337,14 @@ var WorkTree = class {
       else if (state === "M") {
         listing.problem(
           problemAt(path, {
-            message: `${shown3(path)} still has a merge conflict`,
+            message: `${shown(path)} still has a merge conflict`,
             advice: "Settle it, then `git add` the file."
           })
         );
       } else if (state === "S") {
         listing.problem(
           problemAt(path, {
-            message: `${shown3(path)} is left out of this sparse checkout, so it cannot be told from a deleted one`,
+            message: `${shown(path)} is left out of this sparse checkout, so it cannot be told from a deleted one`,
             advice: "Check out everything with `git sparse-checkout disable`."
           })
         );
@@ -87381,7 +87410,7 @@ var WorkTree = class {
 };
 var noFileOf = (seen2) => seen2.isFile() ? void 0 : seen2.isSymbolicLink() ? "symbolic link" : seen2.isDirectory() ? "submodule" : "device";
 
-// src/read/git.ts
+// src/git/repository.ts
 var GitRepository = class _GitRepository {
   /** Where it was opened: the top of the work tree or a folder in it. */
   dir;
@@ -87408,8 +87437,8 @@ var GitRepository = class _GitRepository {
     const environment = hardenedEnvironment(options.environment ?? process.env);
     const place = await stat2(dir).catch(() => void 0);
     if (!place?.isDirectory()) {
-      return refused({
-        message: `there is no folder ${shown3(dir)}`,
+      return err({
+        message: `there is no folder ${shown(dir)}`,
         advice: "Name the repository with --repo DIR."
       });
     }
@@ -87431,27 +87460,27 @@ var GitRepository = class _GitRepository {
         call
       )
     ]);
-    if (tooOld !== void 0) return refused(tooOld);
+    if (tooOld !== void 0) return err(tooOld);
     if (!asked.ok) return asked;
-    if (asked.value.code !== 0) return refused(cannotOpen(dir, asked.value));
+    if (asked.value.code !== 0) return err(cannotOpen(dir, asked.value));
     const lines2 = asked.value.stdout.toString("utf8").replace(/\r?\n$/, "").split(/\r?\n/);
     const [objectFormat, isShallow2, isBare, objects, shallowFile] = lines2;
     if (lines2.length !== 5 || objects === void 0 || shallowFile === void 0) {
-      return refused({
+      return err({
         message: "the path of the repository holds a line feed",
         advice: "Clone it into a folder with a plain name."
       });
     }
     if (objectFormat !== "sha1" && objectFormat !== "sha256") {
-      return refused({
-        message: `the repository's object format ${shown3(objectFormat ?? "")} is not known`,
+      return err({
+        message: `the repository's object format ${shown(objectFormat ?? "")} is not known`,
         advice: "sha1 and sha256 are."
       });
     }
     const shallowText = isShallow2 === "true" ? await readFile(shallowFile, "latin1").catch(() => "") : "";
     const scratch = await makeScratch({ objects, objectFormat, shallowText, environment });
     if (!scratch.ok) return scratch;
-    return found(
+    return ok(
       new _GitRepository({
         dir,
         scratch: scratch.value,
@@ -87471,19 +87500,19 @@ var GitRepository = class _GitRepository {
   /** The id of the commit that a branch, a tag or an id names, as a person writes it. */
   async resolveCommit(ref) {
     const bad = badRef(ref);
-    if (bad !== void 0) return refused(bad);
+    if (bad !== void 0) return err(bad);
     const [plain, meanings] = await Promise.all([
       this.commitAt(ref),
       this.#meanings(ref.replace(/[~^].*$/, ""))
     ]);
     if (!meanings.ok) return meanings;
     if (new Set(meanings.value.values()).size > 1) {
-      return refused({
-        message: `${shown3(ref)} has more than one meaning here`,
-        advice: `Say which one is meant: ${[...meanings.value.keys()].map(shown3).join(" or ")}.`
+      return err({
+        message: `${shown(ref)} has more than one meaning here`,
+        advice: `Say which one is meant: ${[...meanings.value.keys()].map(shown).join(" or ")}.`
       });
     }
-    return plain === void 0 ? refused(this.#noCommit(ref)) : found(plain);
+    return plain === void 0 ? err(this.#noCommit(ref)) : ok(plain);
   }
   /** As `resolveCommit`, for a ref that is known to be well formed; undefined where there is none. */
   async commitAt(ref) {
@@ -87516,7 +87545,7 @@ var GitRepository = class _GitRepository {
     const top = this.#parts.bare ? void 0 : await this.inRepository(["rev-parse", "--show-toplevel"]);
     if (top !== void 0 && !top.ok) return top;
     if (top === void 0 || top.value.code !== 0) {
-      return refused({
+      return err({
         message: "there is no work tree here, so there are no uncommitted files",
         advice: "Run this in a checkout, or name a branch with --head."
       });
@@ -87525,12 +87554,12 @@ var GitRepository = class _GitRepository {
     const [real, here] = await Promise.all([realpath(path).catch(() => ""), realpath(this.dir)]);
     const below = relative(real, here);
     if (real === "" || below === ".." || below.startsWith(`..${sep}`)) {
-      return refused({
-        message: `the repository keeps its work tree elsewhere, in ${shown3(path)}`,
+      return err({
+        message: `the repository keeps its work tree elsewhere, in ${shown(path)}`,
         advice: "Run this in that folder."
       });
     }
-    return found(
+    return ok(
       new WorkTree(
         real,
         this.objectFormat,
@@ -87554,7 +87583,7 @@ var GitRepository = class _GitRepository {
   /** The refs that a short name can stand for, and the commit or other object each leads to. */
   async #meanings(name) {
     const meanings = /* @__PURE__ */ new Map();
-    if (/^[A-Z_]*HEAD$/.test(name) || name.startsWith("refs/") || isObjectId(name)) return found(meanings);
+    if (/^[A-Z_]*HEAD$/.test(name) || name.startsWith("refs/") || isObjectId(name)) return ok(meanings);
     const full = ["refs/", "refs/tags/", "refs/heads/", "refs/remotes/"].map((place) => `${place}${name}`);
     const run = await this.inRepository([
       "for-each-ref",
@@ -87562,12 +87591,12 @@ var GitRepository = class _GitRepository {
       ...full
     ]);
     if (!run.ok) return run;
-    if (run.value.code !== 0) return refused(gitFailed(`tell what ${shown3(name)} means`, run.value));
+    if (run.value.code !== 0) return err(gitFailed(`tell what ${shown(name)} means`, run.value));
     for (const line3 of run.value.stdout.toString("utf8").split("\n")) {
       const [ref = "", id = "", peeled] = line3.split(" ");
       if (full.includes(ref)) meanings.set(ref, peeled || id);
     }
-    return found(meanings);
+    return ok(meanings);
   }
   #objectCall() {
     const { scratch, environment } = this.#parts;
@@ -87581,10 +87610,10 @@ var GitRepository = class _GitRepository {
       "git fetch",
       ...this.shallow.size > 0 ? ["--unshallow"] : [],
       "origin",
-      shellWord(shown3(source))
+      shellWord(shown(source))
     ];
     return {
-      message: `there is no commit ${shown3(ref)} in this clone`,
+      message: `there is no commit ${shown(ref)} in this clone`,
       advice: /[~^]|HEAD$/.test(ref) ? `See that there is such a commit; ${this.shallow.size > 0 ? "this clone is shallow, and `git fetch --unshallow origin` fetches the rest" : "`git log` shows them"}.` : `See that the name is right, and fetch it with \`${fetch2.join(" ")}\`; in CI, check out with fetch depth 0.`
     };
   }
@@ -87599,7 +87628,7 @@ async function makeScratch({
   try {
     scratch = await mkdtemp(join2(tmpdir(), "ullage-"));
   } catch (error2) {
-    return refused({
+    return err({
       message: `no temporary folder can be made in ${tmpdir()} (${error2 instanceof Error ? error2.message : error2})`,
       advice: "Make room there, or point TMPDIR at a folder that can be written to."
     });
@@ -87610,29 +87639,29 @@ async function makeScratch({
   );
   if (!made2.ok || made2.value.code !== 0) {
     rmSync(scratch, { recursive: true, force: true });
-    return made2.ok ? refused(gitFailed("make a temporary repository", made2.value)) : made2;
+    return made2.ok ? err(gitFailed("make a temporary repository", made2.value)) : made2;
   }
   const quoted2 = `"${objects.replace(/["\\]/g, "\\$&")}"
 `;
   await writeFile3(join2(scratch, "objects", "info", "alternates"), quoted2);
   if (shallowText !== "") await writeFile3(join2(scratch, "shallow"), shallowText, "latin1");
-  return found(scratch);
+  return ok(scratch);
 }
 function cannotOpen(dir, { stderr }) {
   if (/dubious ownership|unsafe repository/.test(stderr)) {
     return {
-      message: `the repository in ${shown3(dir)} belongs to another user, and git does not trust it`,
-      advice: `If you trust it, say so with \`git config --global --add safe.directory ${shellWord(shown3(dir))}\`.`
+      message: `the repository in ${shown(dir)} belongs to another user, and git does not trust it`,
+      advice: `If you trust it, say so with \`git config --global --add safe.directory ${shellWord(shown(dir))}\`.`
     };
   }
   if (/not a git repository/.test(stderr)) {
     return {
-      message: `${shown3(dir)} is in no Git repository`,
+      message: `${shown(dir)} is in no Git repository`,
       advice: "Run this in a checkout of the storage repository, or name it with --repo DIR."
     };
   }
   return {
-    message: `git cannot read the repository in ${shown3(dir)}: ${gitSaid(stderr)}`,
+    message: `git cannot read the repository in ${shown(dir)}: ${gitSaid(stderr)}`,
     advice: "Put right what git says, or clone afresh."
   };
 }
@@ -87642,13 +87671,13 @@ function badRef(ref) {
   );
   if (why === void 0) return void 0;
   return {
-    message: `${ref === "" ? "a ref" : shown3(ref)} ${/^[a-z]/.test(why) ? why : `holds ${why}`}, so it names no single commit`,
+    message: `${ref === "" ? "a ref" : shown(ref)} ${/^[a-z]/.test(why) ? why : `holds ${why}`}, so it names no single commit`,
     advice: "Name a branch, a tag or a commit id, such as main or origin/main."
   };
 }
 
 // src/cli/repository.ts
-init_problem();
+init_revision();
 async function withRepository(dir, work) {
   const opened = await GitRepository.open(dir);
   if (!opened.ok) return opened;
@@ -87670,7 +87699,7 @@ async function gateToAttest(options, clock) {
   const problems = [...day.ok ? [] : day.problems, ...misuse === void 0 ? [] : [misuse]];
   if (problems.length > 0) return unjudged(notJudged(problems, on));
   const gated = await withRepository(options.repo, async (repository) => {
-    const compared = await whatIsCompared(repository, options);
+    const compared = await resolveRevisions(repository, options);
     if (!compared.ok) return compared;
     const { base, head } = compared.value;
     const parsed2 = new ParsedFiles();
@@ -87679,7 +87708,7 @@ async function gateToAttest(options, clock) {
     const unnamed = options.head === void 0 && options.worktree !== true;
     const remarks = unnamed && options.format === "text" ? await remarksOn(repository, compared.value, parsed2) : [];
     const tested = await withPast(repository, compared.value, judgement, parsed2, options);
-    return found({ judgement: tested.judgement, revisions, remarks: [...remarks, ...tested.remarks] });
+    return ok({ judgement: tested.judgement, revisions, remarks: [...remarks, ...tested.remarks] });
   });
   return gated.ok ? gated.value : unjudged(notJudged(gated.problems, on));
 }
@@ -87729,12 +87758,12 @@ var usualPast = 20;
 // src/action/main.ts
 init_judgement();
 init_money();
-init_problem();
 init_escape();
 init_rule();
 
 // src/action/annotations.ts
 init_problem();
+init_wording();
 init_escape();
 init_rule();
 function annotationsOf(judgement, most) {
@@ -87812,12 +87841,12 @@ function ofProblems({ problems }) {
 }
 
 // src/action/checkout.ts
-init_object_store();
 init_problem();
+init_object_store();
 
 // src/action/events.ts
-init_object_store();
 init_problem();
+init_object_store();
 var knownEvents = [
   "pull_request",
   "pull_request_target",
@@ -87837,7 +87866,7 @@ function requestOf(event, chosen) {
     case "workflow_dispatch":
       return ofDispatch(event, chosen);
     default:
-      return refused({
+      return err({
         message: `the event ${JSON.stringify(event.name)} names no change to judge`,
         advice: `Run the action on ${knownEvents.join(", ")}.`
       });
@@ -87850,9 +87879,9 @@ function ofPullRequest({ name, payload, sha }, chosen) {
   const number = at4(payload, "pull_request", "number");
   const repository = textAt(payload, "repository", "full_name");
   if (!isObjectId(base) || !isObjectId(head) || branch === "" || typeof number !== "number") {
-    return refused(incomplete(name, "pull_request.base, pull_request.head and pull_request.number"));
+    return err(incomplete(name, "pull_request.base, pull_request.head and pull_request.number"));
   }
-  return found({
+  return ok({
     base: { kind: "tip", ref: `refs/heads/${branch}`, otherwise: base },
     head: { kind: "commit", commit: head, ref: `refs/pull/${number}/head` },
     merge: name === "pull_request" && isObjectId(sha) ? { commit: sha, ref: `refs/pull/${number}/merge`, second: head, statedBase: base } : void 0,
@@ -87869,9 +87898,9 @@ function ofMergeGroup({ name, payload }, chosen) {
   const base = textAt(payload, "merge_group", "base_sha");
   const head = textAt(payload, "merge_group", "head_sha");
   if (!isObjectId(base) || !isObjectId(head)) {
-    return refused(incomplete(name, "merge_group.base_sha and merge_group.head_sha"));
+    return err(incomplete(name, "merge_group.base_sha and merge_group.head_sha"));
   }
-  return found({
+  return ok({
     base: { kind: "commit", commit: base, ref: textAt(payload, "merge_group", "base_ref") || void 0 },
     head: { kind: "commit", commit: head, ref: textAt(payload, "merge_group", "head_ref") || void 0 },
     merge: void 0,
@@ -87886,23 +87915,23 @@ function ofPush({ name, payload }, chosen) {
   const after = textAt(payload, "after");
   const main2 = textAt(payload, "repository", "default_branch");
   if (!isObjectId(before) || !isObjectId(after) || ref === "" || main2 === "") {
-    return refused(incomplete(name, "ref, before, after and repository.default_branch"));
+    return err(incomplete(name, "ref, before, after and repository.default_branch"));
   }
   if (isZero(after)) {
-    return refused({
+    return err({
       message: `the push deleted ${ref}, so there is nothing to judge`,
       advice: `Run the action on pushes to ${main2} only.`
     });
   }
   if (!ref.startsWith("refs/heads/")) {
-    return refused({
+    return err({
       message: `the push is of ${ref}, which is no branch`,
       advice: `Run the action on pushes to ${main2} only: \`on: { push: { branches: [${main2}] } }\`.`
     });
   }
   const head = { kind: "commit", commit: after, ref };
   if (ref !== `refs/heads/${main2}`) {
-    return found({
+    return ok({
       base: { kind: "tip", ref: `refs/heads/${main2}`, otherwise: void 0 },
       head,
       merge: void 0,
@@ -87912,13 +87941,13 @@ function ofPush({ name, payload }, chosen) {
     });
   }
   if (isZero(before)) {
-    return refused({
+    return err({
       message: `${main2} is new, so there is nothing to hold it against`,
       advice: "The next change to it can be judged; of the estate as it is, `ullage cost` and `ullage headroom` tell."
     });
   }
-  if (at4(payload, "forced") === true) return refused(rewritten(before, after));
-  return found({
+  if (at4(payload, "forced") === true) return err(rewritten(before, after));
+  return ok({
     base: { kind: "commit", commit: before, ref: void 0 },
     head,
     merge: void 0,
@@ -87930,10 +87959,10 @@ function ofPush({ name, payload }, chosen) {
 function ofDispatch({ name, payload, sha }, chosen) {
   const main2 = textAt(payload, "repository", "default_branch");
   if (chosen.base === void 0 && main2 === "" || chosen.head === void 0 && !isObjectId(sha)) {
-    return refused(incomplete(name, "repository.default_branch, and a commit to judge"));
+    return err(incomplete(name, "repository.default_branch, and a commit to judge"));
   }
   const ref = textAt(payload, "ref");
-  return found({
+  return ok({
     base: chosen.base === void 0 ? { kind: "tip", ref: `refs/heads/${main2}`, otherwise: void 0 } : { kind: "name", name: chosen.base },
     head: chosen.head === void 0 ? { kind: "commit", commit: sha, ref: ref || void 0 } : { kind: "name", name: chosen.head },
     merge: void 0,
@@ -87970,9 +87999,9 @@ function textAt(payload, ...path) {
 }
 
 // src/action/fetch.ts
-init_git_process();
-init_object_store();
 init_problem();
+init_object_store();
+init_process();
 var passedOn2 = [
   "http_proxy",
   "https_proxy",
@@ -88012,12 +88041,12 @@ async function onNetwork(remote, args) {
   const run = (more) => runGit([...patience, ...args], { cwd: remote.dir, environment: { ...environment, ...more } });
   const first = await run({});
   if (!first.ok) return first;
-  if (first.value.code === 0) return found(first.value.stdout.toString("utf8"));
+  if (first.value.code === 0) return ok(first.value.stdout.toString("utf8"));
   const credentials = signIn(remote);
   const second = credentials === void 0 ? first : await run(credentials);
   if (!second.ok) return second;
-  if (second.value.code === 0) return found(second.value.stdout.toString("utf8"));
-  return refused({
+  if (second.value.code === 0) return ok(second.value.stdout.toString("utf8"));
+  return err({
     message: `the remote does not give what is missing: ${gitSaid(second.value.stderr)}`,
     advice: wholeHistory
   });
@@ -88081,15 +88110,14 @@ async function toJudge(remote, request2) {
 }
 async function toJudgeIn(checkout, request2) {
   const merged = request2.merge === void 0 ? { kind: "of no use", notes: [] } : await byHostMerge(checkout, request2.merge, request2.base);
-  if (merged.kind === "found") return found(merged.toJudge);
+  if (merged.kind === "found") return ok(merged.toJudge);
   const base = await commitOf(checkout, request2.base);
   const head = await commitOf(checkout, request2.head);
-  if (!base.ok || !head.ok)
-    return refused(...base.ok ? [] : base.problems, ...head.ok ? [] : head.problems);
+  if (!base.ok || !head.ok) return err(...base.ok ? [] : base.problems, ...head.ok ? [] : head.problems);
   const pair2 = { base: base.value, head: head.value };
   const deep = await deepEnough(checkout, pair2, request2.holdsBase);
   if (!deep.ok) return deep;
-  return found({ ...pair2, notes: merged.notes });
+  return ok({ ...pair2, notes: merged.notes });
 }
 var short2 = (id) => id.slice(0, 12);
 var ofNoUse = (why) => ({
@@ -88101,7 +88129,7 @@ async function byHostMerge(checkout, merge, base) {
   if (!here.ok) return ofNoUse(`The host's merge commit ${short2(merge.commit)} could not be fetched`);
   const parents = await checkout.ask(async (repository) => {
     const commit = await repository.commit(merge.commit);
-    return commit.ok ? found(commit.value.parents) : commit;
+    return commit.ok ? ok(commit.value.parents) : commit;
   });
   const [first, second, ...more] = parents.ok ? parents.value : [];
   if (first === void 0 || second !== merge.second || more.length > 0) {
@@ -88129,29 +88157,29 @@ async function byHostMerge(checkout, merge, base) {
   };
 }
 var holds = async (checkout, commit) => {
-  const held = await checkout.ask(async (repository) => found(await repository.holds(commit)));
+  const held = await checkout.ask(async (repository) => ok(await repository.holds(commit)));
   return held.ok && held.value;
 };
 var isShallow = async (checkout) => {
-  const shallow = await checkout.ask(async (repository) => found(repository.shallow.size > 0));
+  const shallow = await checkout.ask(async (repository) => ok(repository.shallow.size > 0));
   return shallow.ok && shallow.value;
 };
 async function trackedTip(checkout, ref) {
   const tracked = ref.replace(/^refs\/heads\//, "refs/remotes/origin/");
-  const tip = await checkout.ask(async (repository) => found(await repository.commitAt(tracked)));
+  const tip = await checkout.ask(async (repository) => ok(await repository.commitAt(tracked)));
   return tip.ok ? tip.value : void 0;
 }
 async function made(checkout, commit, ref) {
-  const opened = await checkout.ask(async (repository) => found(await repository.holds(commit)));
+  const opened = await checkout.ask(async (repository) => ok(await repository.holds(commit)));
   if (!opened.ok) return opened;
-  if (opened.value) return found(commit);
+  if (opened.value) return ok(commit);
   const depth = await isShallow(checkout) ? 1 : "what is missing";
   const byId = await checkout.fetch([commit], depth);
-  if (byId.ok && await holds(checkout, commit)) return found(commit);
+  if (byId.ok && await holds(checkout, commit)) return ok(commit);
   if (ref !== void 0 && (await checkout.fetch([ref], depth)).ok && await holds(checkout, commit)) {
-    return found(commit);
+    return ok(commit);
   }
-  return refused({
+  return err({
     message: `this checkout does not hold the commit ${commit}, and it cannot be fetched`,
     advice: wholeHistory
   });
@@ -88163,7 +88191,7 @@ async function commitOf(checkout, point) {
     case "tip": {
       const tip = await trackedTip(checkout, point.ref) ?? await remoteTip(checkout.remote, point.ref) ?? point.otherwise;
       if (tip !== void 0) return made(checkout, tip, point.ref);
-      return refused({
+      return err({
         message: `this checkout does not hold ${JSON.stringify(point.ref)}, and the remote does not tell what it is`,
         advice: wholeHistory
       });
@@ -88188,22 +88216,22 @@ async function deepEnough(checkout, pair2, holdsBase) {
     if (known2 || !shallow) break;
     const fetched2 = await checkout.fetch([pair2.base, pair2.head], depth);
     if (!fetched2.ok) {
-      return refused({
+      return err({
         message: "this checkout is shallow, and its history ends before the branch and main meet",
         advice: wholeHistory
       });
     }
   }
-  if (holdsBase && !await isKnown2(checkout, pair2, true)) return refused(rewritten(pair2.base, pair2.head));
-  return found(true);
+  if (holdsBase && !await isKnown2(checkout, pair2, true)) return err(rewritten(pair2.base, pair2.head));
+  return ok(true);
 }
 async function isKnown2(checkout, { base, head }, holdsBase) {
   const known2 = await checkout.ask(async (repository) => {
-    if (!holdsBase) return found((await whatIsCompared(repository, { base, head })).ok);
+    if (!holdsBase) return ok((await resolveRevisions(repository, { base, head })).ok);
     const commit = await repository.commit(head);
     const parents = commit.ok ? commit.value.parents : [];
     const named5 = parents.length > 1 && parents[0] === base;
-    return found(named5 || await isAncestor2(repository, base, head));
+    return ok(named5 || await isAncestor2(repository, base, head));
   });
   return known2.ok && known2.value;
 }
@@ -88420,7 +88448,7 @@ function readInputs(read) {
     token: given("token"),
     annotations: Number(annotations)
   };
-  return problems.length > 0 ? refused(...problems) : found(inputs);
+  return problems.length > 0 ? err(...problems) : ok(inputs);
 }
 function reportLines(text) {
   const reports = [];
@@ -88438,7 +88466,7 @@ function reportLines(text) {
       });
     }
   }
-  return problems.length > 0 ? refused(...problems) : found(reports);
+  return problems.length > 0 ? err(...problems) : ok(reports);
 }
 
 // src/action/summary.ts
@@ -88492,9 +88520,9 @@ async function judgeEvent(host, inputs) {
 async function payloadOf({ eventPath }) {
   try {
     const payload = JSON.parse(await readFile2(eventPath, "utf8"));
-    return found(payload);
+    return ok(payload);
   } catch (error2) {
-    return refused({
+    return err({
       message: `the event's payload cannot be read: ${clipped(reasonOf(error2), 200)}`,
       advice: "Run the action from a workflow of the CI host, which writes GITHUB_EVENT_PATH; elsewhere, run `ullage gate`."
     });

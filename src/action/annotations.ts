@@ -1,9 +1,11 @@
 /** Annotations: findings and problems at their very lines, the worst first, no more than the host shows. */
+
+import { byPlace, type Place, type Problem } from '../base/problem.ts';
+import { counted } from '../base/wording.ts';
 import type { Finding, Judged, Judgement, NotJudged } from '../policy/judgement.ts';
-import { byPlace, type Place, type Problem } from '../read/problem.ts';
 import { clipped, visible } from '../report/escape.ts';
 import { summaryLine } from '../report/text.ts';
-import { counted, levels } from '../rules/rule.ts';
+import { levels } from '../rules/rule.ts';
 
 export type AnnotationLevel = 'error' | 'warning' | 'notice';
 

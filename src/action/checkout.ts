@@ -1,8 +1,9 @@
 /** Finds the two commits of an event in the checkout, and fetches what it lacks of them. */
-import { whatIsCompared } from '../read/compare.ts';
-import { GitRepository } from '../read/git.ts';
-import { isObjectId } from '../read/object-store.ts';
-import { found, type Outcome, refused } from '../read/problem.ts';
+
+import { err, type Outcome, ok } from '../base/problem.ts';
+import { resolveRevisions } from '../git/compare.ts';
+import { isObjectId } from '../git/object-store.ts';
+import { GitRepository } from '../git/repository.ts';
 import { type EventRequest, type HostMerge, type Point, rewritten } from './events.ts';
 import { type Depth, fetchInto, type Remote, remoteTip, wholeHistory } from './fetch.ts';
 
@@ -57,15 +58,14 @@ async function toJudgeIn(checkout: Checkout, request: EventRequest): Promise<Out
     request.merge === undefined
       ? { kind: 'of no use' as const, notes: [] }
       : await byHostMerge(checkout, request.merge, request.base);
-  if (merged.kind === 'found') return found(merged.toJudge);
+  if (merged.kind === 'found') return ok(merged.toJudge);
   const base = await commitOf(checkout, request.base);
   const head = await commitOf(checkout, request.head);
-  if (!base.ok || !head.ok)
-    return refused(...(base.ok ? [] : base.problems), ...(head.ok ? [] : head.problems));
+  if (!base.ok || !head.ok) return err(...(base.ok ? [] : base.problems), ...(head.ok ? [] : head.problems));
   const pair = { base: base.value, head: head.value };
   const deep = await deepEnough(checkout, pair, request.holdsBase);
   if (!deep.ok) return deep;
-  return found({ ...pair, notes: merged.notes });
+  return ok({ ...pair, notes: merged.notes });
 }
 
 /** An event names a commit in full; a short id in a sentence is enough. */
@@ -89,7 +89,7 @@ async function byHostMerge(checkout: Checkout, merge: HostMerge, base: Point): P
   if (!here.ok) return ofNoUse(`The host's merge commit ${short(merge.commit)} could not be fetched`);
   const parents = await checkout.ask(async (repository) => {
     const commit = await repository.commit(merge.commit);
-    return commit.ok ? found(commit.value.parents) : commit;
+    return commit.ok ? ok(commit.value.parents) : commit;
   });
   const [first, second, ...more] = parents.ok ? parents.value : [];
   if (first === undefined || second !== merge.second || more.length > 0) {
@@ -121,36 +121,36 @@ async function byHostMerge(checkout: Checkout, merge: HostMerge, base: Point): P
 }
 
 const holds = async (checkout: Checkout, commit: string): Promise<boolean> => {
-  const held = await checkout.ask(async (repository) => found(await repository.holds(commit)));
+  const held = await checkout.ask(async (repository) => ok(await repository.holds(commit)));
   return held.ok && held.value;
 };
 
 const isShallow = async (checkout: Checkout): Promise<boolean> => {
-  const shallow = await checkout.ask(async (repository) => found(repository.shallow.size > 0));
+  const shallow = await checkout.ask(async (repository) => ok(repository.shallow.size > 0));
   return shallow.ok && shallow.value;
 };
 
 /** The tip of a remote branch as the checkout knows it. */
 async function trackedTip(checkout: Checkout, ref: string): Promise<string | undefined> {
   const tracked = ref.replace(/^refs\/heads\//, 'refs/remotes/origin/');
-  const tip = await checkout.ask(async (repository) => found(await repository.commitAt(tracked)));
+  const tip = await checkout.ask(async (repository) => ok(await repository.commitAt(tracked)));
   return tip.ok ? tip.value : undefined;
 }
 
 /** Sees that the checkout holds a commit: as it is, by its id, or by the ref the remote keeps it under. */
 async function made(checkout: Checkout, commit: string, ref: string | undefined): Promise<Outcome<string>> {
-  const opened = await checkout.ask(async (repository) => found(await repository.holds(commit)));
+  const opened = await checkout.ask(async (repository) => ok(await repository.holds(commit)));
   if (!opened.ok) return opened;
-  if (opened.value) return found(commit);
+  if (opened.value) return ok(commit);
   // A depth given in a whole clone would cut its history off.
   const depth: Depth = (await isShallow(checkout)) ? 1 : 'what is missing';
   const byId = await checkout.fetch([commit], depth);
-  if (byId.ok && (await holds(checkout, commit))) return found(commit);
+  if (byId.ok && (await holds(checkout, commit))) return ok(commit);
   // A remote that gives only what its refs point at (an old protocol, a setting) still gives the ref.
   if (ref !== undefined && (await checkout.fetch([ref], depth)).ok && (await holds(checkout, commit))) {
-    return found(commit);
+    return ok(commit);
   }
-  return refused({
+  return err({
     message: `this checkout does not hold the commit ${commit}, and it cannot be fetched`,
     advice: wholeHistory,
   });
@@ -166,7 +166,7 @@ async function commitOf(checkout: Checkout, point: Point): Promise<Outcome<strin
         (await remoteTip(checkout.remote, point.ref)) ??
         point.otherwise;
       if (tip !== undefined) return made(checkout, tip, point.ref);
-      return refused({
+      return err({
         message: `this checkout does not hold ${JSON.stringify(point.ref)}, and the remote does not tell what it is`,
         advice: wholeHistory,
       });
@@ -203,24 +203,24 @@ async function deepEnough(checkout: Checkout, pair: Pair, holdsBase: boolean): P
     if (known || !shallow) break;
     const fetched = await checkout.fetch([pair.base, pair.head], depth);
     if (!fetched.ok) {
-      return refused({
+      return err({
         message: 'this checkout is shallow, and its history ends before the branch and main meet',
         advice: wholeHistory,
       });
     }
   }
-  if (holdsBase && !(await isKnown(checkout, pair, true))) return refused(rewritten(pair.base, pair.head));
-  return found(true);
+  if (holdsBase && !(await isKnown(checkout, pair, true))) return err(rewritten(pair.base, pair.head));
+  return ok(true);
 }
 
 async function isKnown(checkout: Checkout, { base, head }: Pair, holdsBase: boolean): Promise<boolean> {
   const known = await checkout.ask(async (repository) => {
-    if (!holdsBase) return found((await whatIsCompared(repository, { base, head })).ok);
+    if (!holdsBase) return ok((await resolveRevisions(repository, { base, head })).ok);
     const commit = await repository.commit(head);
     const parents = commit.ok ? commit.value.parents : [];
     // A merge names its base itself; anything else takes a walk, which a history cut short would end too soon.
     const named = parents.length > 1 && parents[0] === base;
-    return found(named || (await isAncestor(repository, base, head)));
+    return ok(named || (await isAncestor(repository, base, head)));
   });
   return known.ok && known.value;
 }

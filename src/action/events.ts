@@ -5,8 +5,9 @@
  * event the host's payload says what is judged, so that a branch which edits the inputs cannot choose another base
  * or another day for itself.
  */
-import { isObjectId } from '../read/object-store.ts';
-import { found, type Outcome, refused } from '../read/problem.ts';
+
+import { err, type Outcome, ok } from '../base/problem.ts';
+import { isObjectId } from '../git/object-store.ts';
 
 /** A revision as an event or a person names it. Refs are those of the remote, in full. */
 export type Point =
@@ -79,7 +80,7 @@ export function requestOf(event: EventContext, chosen: ChosenByHand): Outcome<Ev
     case 'workflow_dispatch':
       return ofDispatch(event, chosen);
     default:
-      return refused({
+      return err({
         message: `the event ${JSON.stringify(event.name)} names no change to judge`,
         advice: `Run the action on ${knownEvents.join(', ')}.`,
       });
@@ -93,9 +94,9 @@ function ofPullRequest({ name, payload, sha }: EventContext, chosen: ChosenByHan
   const number = at(payload, 'pull_request', 'number');
   const repository = textAt(payload, 'repository', 'full_name');
   if (!isObjectId(base) || !isObjectId(head) || branch === '' || typeof number !== 'number') {
-    return refused(incomplete(name, 'pull_request.base, pull_request.head and pull_request.number'));
+    return err(incomplete(name, 'pull_request.base, pull_request.head and pull_request.number'));
   }
-  return found({
+  return ok({
     base: { kind: 'tip', ref: `refs/heads/${branch}`, otherwise: base },
     head: { kind: 'commit', commit: head, ref: `refs/pull/${number}/head` },
     merge:
@@ -116,9 +117,9 @@ function ofMergeGroup({ name, payload }: EventContext, chosen: ChosenByHand): Ou
   const base = textAt(payload, 'merge_group', 'base_sha');
   const head = textAt(payload, 'merge_group', 'head_sha');
   if (!isObjectId(base) || !isObjectId(head)) {
-    return refused(incomplete(name, 'merge_group.base_sha and merge_group.head_sha'));
+    return err(incomplete(name, 'merge_group.base_sha and merge_group.head_sha'));
   }
-  return found({
+  return ok({
     base: { kind: 'commit', commit: base, ref: textAt(payload, 'merge_group', 'base_ref') || undefined },
     head: { kind: 'commit', commit: head, ref: textAt(payload, 'merge_group', 'head_ref') || undefined },
     merge: undefined,
@@ -134,23 +135,23 @@ function ofPush({ name, payload }: EventContext, chosen: ChosenByHand): Outcome<
   const after = textAt(payload, 'after');
   const main = textAt(payload, 'repository', 'default_branch');
   if (!isObjectId(before) || !isObjectId(after) || ref === '' || main === '') {
-    return refused(incomplete(name, 'ref, before, after and repository.default_branch'));
+    return err(incomplete(name, 'ref, before, after and repository.default_branch'));
   }
   if (isZero(after)) {
-    return refused({
+    return err({
       message: `the push deleted ${ref}, so there is nothing to judge`,
       advice: `Run the action on pushes to ${main} only.`,
     });
   }
   if (!ref.startsWith('refs/heads/')) {
-    return refused({
+    return err({
       message: `the push is of ${ref}, which is no branch`,
       advice: `Run the action on pushes to ${main} only: \`on: { push: { branches: [${main}] } }\`.`,
     });
   }
   const head: Point = { kind: 'commit', commit: after, ref };
   if (ref !== `refs/heads/${main}`) {
-    return found({
+    return ok({
       base: { kind: 'tip', ref: `refs/heads/${main}`, otherwise: undefined },
       head,
       merge: undefined,
@@ -160,14 +161,14 @@ function ofPush({ name, payload }: EventContext, chosen: ChosenByHand): Outcome<
     });
   }
   if (isZero(before)) {
-    return refused({
+    return err({
       message: `${main} is new, so there is nothing to hold it against`,
       advice:
         'The next change to it can be judged; of the estate as it is, `ullage cost` and `ullage headroom` tell.',
     });
   }
-  if (at(payload, 'forced') === true) return refused(rewritten(before, after));
-  return found({
+  if (at(payload, 'forced') === true) return err(rewritten(before, after));
+  return ok({
     base: { kind: 'commit', commit: before, ref: undefined },
     head,
     merge: undefined,
@@ -180,10 +181,10 @@ function ofPush({ name, payload }: EventContext, chosen: ChosenByHand): Outcome<
 function ofDispatch({ name, payload, sha }: EventContext, chosen: ChosenByHand): Outcome<EventRequest> {
   const main = textAt(payload, 'repository', 'default_branch');
   if ((chosen.base === undefined && main === '') || (chosen.head === undefined && !isObjectId(sha))) {
-    return refused(incomplete(name, 'repository.default_branch, and a commit to judge'));
+    return err(incomplete(name, 'repository.default_branch, and a commit to judge'));
   }
   const ref = textAt(payload, 'ref');
-  return found({
+  return ok({
     base:
       chosen.base === undefined
         ? { kind: 'tip', ref: `refs/heads/${main}`, otherwise: undefined }

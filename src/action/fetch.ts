@@ -1,7 +1,8 @@
 /** Fetches what a shallow checkout lacks, through the remote and the credentials that the checkout step left. */
-import { type Environment, gitSaid, hardenedEnvironment, runGit } from '../read/git-process.ts';
-import { isObjectId } from '../read/object-store.ts';
-import { found, type Outcome, refused } from '../read/problem.ts';
+
+import { err, type Outcome, ok } from '../base/problem.ts';
+import { isObjectId } from '../git/object-store.ts';
+import { type Environment, gitSaid, hardenedEnvironment, runGit } from '../git/process.ts';
 
 export interface Remote {
   /** The checkout. */
@@ -63,12 +64,12 @@ async function onNetwork(remote: Remote, args: readonly string[]): Promise<Outco
     runGit([...patience, ...args], { cwd: remote.dir, environment: { ...environment, ...more } });
   const first = await run({});
   if (!first.ok) return first;
-  if (first.value.code === 0) return found(first.value.stdout.toString('utf8'));
+  if (first.value.code === 0) return ok(first.value.stdout.toString('utf8'));
   const credentials = signIn(remote);
   const second = credentials === undefined ? first : await run(credentials);
   if (!second.ok) return second;
-  if (second.value.code === 0) return found(second.value.stdout.toString('utf8'));
-  return refused({
+  if (second.value.code === 0) return ok(second.value.stdout.toString('utf8'));
+  return err({
     message: `the remote does not give what is missing: ${gitSaid(second.value.stderr)}`,
     advice: wholeHistory,
   });

@@ -1,5 +1,5 @@
 /** The action's inputs, as the workflow gives them. All that is wrong with them is said at once. */
-import { found, type Outcome, type Problem, refused } from '../read/problem.ts';
+import { err, type Outcome, ok, type Problem } from '../base/problem.ts';
 import { type ReportFormat, reportFormats } from '../report/report.ts';
 import { annotationsOfALevel } from './limits.ts';
 
@@ -62,7 +62,7 @@ export function readInputs(read: ReadInput): Outcome<Inputs> {
     token: given('token'),
     annotations: Number(annotations),
   };
-  return problems.length > 0 ? refused(...problems) : found(inputs);
+  return problems.length > 0 ? err(...problems) : ok(inputs);
 }
 
 function reportLines(text: string): Outcome<readonly ReportTo[]> {
@@ -81,5 +81,5 @@ function reportLines(text: string): Outcome<readonly ReportTo[]> {
       });
     }
   }
-  return problems.length > 0 ? refused(...problems) : found(reports);
+  return problems.length > 0 ? err(...problems) : ok(reports);
 }

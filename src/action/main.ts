@@ -3,11 +3,11 @@ import { randomUUID } from 'node:crypto';
 import { lstat, readFile, realpath } from 'node:fs/promises';
 import { dirname, isAbsolute, relative, resolve, sep } from 'node:path';
 import * as core from '@actions/core';
+import { err, type Outcome, ok, type Problem } from '../base/problem.ts';
 import { reasonOf, writeReport } from '../cli/edge.ts';
 import { gate } from '../cli/gate.ts';
 import { type Judgement, notJudged } from '../policy/judgement.ts';
 import { showMoney } from '../price/money.ts';
-import { found, type Outcome, type Problem, refused } from '../read/problem.ts';
 import { clipped, visible } from '../report/escape.ts';
 import { report } from '../report/report.ts';
 import { reportText, summaryLine } from '../report/text.ts';
@@ -82,9 +82,9 @@ async function judgeEvent(host: Host, inputs: Inputs): Promise<Run> {
 async function payloadOf({ eventPath }: Host): Promise<Outcome<unknown>> {
   try {
     const payload: unknown = JSON.parse(await readFile(eventPath, 'utf8'));
-    return found(payload);
+    return ok(payload);
   } catch (error) {
-    return refused({
+    return err({
       message: `the event's payload cannot be read: ${clipped(reasonOf(error), 200)}`,
       advice:
         'Run the action from a workflow of the CI host, which writes GITHUB_EVENT_PATH; elsewhere, run `ullage gate`.',

@@ -8,9 +8,9 @@
  * Verification Summary's `verificationResult` is PASSED or FAILED, and its `policy` is required: an audit needs both.
  */
 import canonicalize from 'canonicalize';
+import { err, type Outcome, ok } from '../base/problem.ts';
+import type { TreeFile } from '../git/tree.ts';
 import type { Judgement } from '../policy/judgement.ts';
-import { found, type Outcome, refused } from '../read/problem.ts';
-import type { TreeFile } from '../read/tree.ts';
 import { version } from '../version.ts';
 
 const statementType = 'https://in-toto.io/Statement/v1';
@@ -156,7 +156,7 @@ const textAt = (value: unknown, pattern: RegExp, ...path: readonly (string | num
 /** Reads an attestation back, and refuses one that the gate cannot have written. */
 export function readAttestation(text: string, parsed: unknown, file: string): Outcome<Attestation> {
   const altered = (why: string): Outcome<never> =>
-    refused({ message: `${file} ${why}`, advice: 'Take the attestation from where the gate stored it.' });
+    err({ message: `${file} ${why}`, advice: 'Take the attestation from where the gate stored it.' });
   if (!isAttestation(parsed)) return altered("is not an attestation of Ullage's gate");
   const predicate = at(parsed, 'predicate');
   const judgement = at(predicate, judgementField);
@@ -187,7 +187,7 @@ export function readAttestation(text: string, parsed: unknown, file: string): Ou
     return altered('names two bases');
   }
   if (!isCanonical(text, parsed)) return altered('is not written as the gate writes it');
-  return found({
+  return ok({
     ...attestation,
     verdict,
     failOn: failOn === 'error' || failOn === 'warning' ? failOn : undefined,

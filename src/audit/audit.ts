@@ -1,9 +1,10 @@
 /** The audit: a record of every commit of a span, from the cache where it is there, replayed where it is not. */
+
+import { type Outcome, ok } from '../base/problem.ts';
+import type { HistoryEntry } from '../git/history.ts';
+import { missingObject } from '../git/object-store.ts';
+import type { GitRepository } from '../git/repository.ts';
 import type { PolicyRule } from '../policy/policy.ts';
-import type { GitRepository } from '../read/git.ts';
-import type { HistoryEntry } from '../read/history.ts';
-import { missingObject } from '../read/object-store.ts';
-import { found, type Outcome } from '../read/problem.ts';
 import { type AuditRecord, dayOfCommit, recordOf } from './record.ts';
 import { Replay } from './replay.ts';
 import { pathsInHistory, type Span, walk } from './walk.ts';
@@ -47,14 +48,14 @@ export async function* auditRecords(
     else {
       const key = keyOf(entry, previous, options);
       const known = await store?.get(key);
-      const record = known === undefined ? await judged(replay, entry) : found(known);
+      const record = known === undefined ? await judged(replay, entry) : ok(known);
       if (!record.ok) return yield record;
       const { value } = record;
       const wasJudged = value !== null && value.verdict !== 'not judged';
       if (known !== undefined) replay.know(entry, wasJudged);
       else if (isLasting(value)) await store?.put(key, value);
       if (wasJudged) previous = entry.commit.id;
-      if (value !== null) yield found(value);
+      if (value !== null) yield ok(value);
     }
     onCommit?.();
   }
@@ -63,7 +64,7 @@ export async function* auditRecords(
 async function judged(replay: Replay, entry: HistoryEntry): Promise<Outcome<AuditRecord | null>> {
   const replayed = await replay.judge(entry);
   if (!replayed.ok) return replayed;
-  return found(replayed.value === undefined ? null : recordOf(replayed.value));
+  return ok(replayed.value === undefined ? null : recordOf(replayed.value));
 }
 
 /** A record speaks of the commit, of the one before it that was judged, and of what judged it. */

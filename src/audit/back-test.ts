@@ -1,9 +1,10 @@
 /** A proposed policy tried on past changes: what it would have stopped, and what it would have let through. */
+
+import { type Outcome, ok } from '../base/problem.ts';
+import { firstParentHistory } from '../git/history.ts';
+import type { GitRepository } from '../git/repository.ts';
 import type { PolicyRule } from '../policy/policy.ts';
 import { addMoney, type Money, money, noMoney } from '../price/money.ts';
-import type { GitRepository } from '../read/git.ts';
-import { firstParentHistory } from '../read/history.ts';
-import { found, type Outcome } from '../read/problem.ts';
 import { auditRecords } from './audit.ts';
 import type { AuditRecord } from './record.ts';
 import { foldersOf, pathsInHistory, type Span } from './walk.ts';
@@ -67,7 +68,7 @@ export async function backTestLast(
     if (!record.ok) return record;
     records.push(record.value);
   }
-  return found(backTest(records));
+  return ok(backTest(records));
 }
 
 /** The span of the last so many commits that changed anything in the folders. */
@@ -80,7 +81,7 @@ async function lastSpan(repository: GitRepository, to: string, count: number): P
     left--;
     if (left > 0) continue;
     const [from] = entry.value.cutShort ? [] : entry.value.commit.parents;
-    return found({ to, from });
+    return ok({ to, from });
   }
-  return found({ to });
+  return ok({ to });
 }

@@ -19,7 +19,7 @@ export interface ReplayedVerdict {
  * where signatures are asked for; `signature`, it does not fit the file; `signer`, a key that is not allowed, or was
  * not at that time; `report`, the report beside it is another; `tree`, not the tree of the commit it names.
  */
-export type Disbelief = 'form' | 'unsigned' | 'signature' | 'signer' | 'report' | 'tree';
+export type RejectionReason = 'form' | 'unsigned' | 'signature' | 'signer' | 'report' | 'tree';
 
 /** One attestation of the evidence folder. */
 export type Evidence =
@@ -31,7 +31,12 @@ export type Evidence =
       /** Who signed it, as the allowed-signers file names them; undefined where signatures were not asked for. */
       readonly signer: string | undefined;
     }
-  | { readonly kind: 'altered'; readonly file: string; readonly why: Disbelief; readonly message: string };
+  | {
+      readonly kind: 'altered';
+      readonly file: string;
+      readonly why: RejectionReason;
+      readonly message: string;
+    };
 
 export type EvidenceFinding =
   | {
@@ -41,7 +46,12 @@ export type EvidenceFinding =
       readonly near: string | undefined;
       readonly message: string;
     }
-  | { readonly kind: 'altered'; readonly file: string; readonly why: Disbelief; readonly message: string }
+  | {
+      readonly kind: 'altered';
+      readonly file: string;
+      readonly why: RejectionReason;
+      readonly message: string;
+    }
   | {
       readonly kind: 'contradicting';
       readonly record: ReplayedVerdict;

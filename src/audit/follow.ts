@@ -3,11 +3,15 @@
  * nothing else is looked at. Only revisions that hold together are followed. Of any other the gate's own way of
  * reading says what is wrong, so that there are not two ways of saying it.
  */
+
+import type { Outcome } from '../base/problem.ts';
 import { assembleOver } from '../estate/assemble.ts';
 import { type EstatePart, emptyEstate } from '../estate/estate.ts';
 import { layered } from '../estate/layered.ts';
 import { readEstatePart } from '../estate/part.ts';
 import { type Paths, readSettings, type Settings, settingsFile } from '../estate/settings.ts';
+import type { ChangedPath } from '../git/history.ts';
+import { ListingBuilder, type Tree, type TreeFile } from '../git/tree.ts';
 import { gatherRules, type RulePack, readRulePack } from '../policy/pack.ts';
 import type { Waiver } from '../policy/policy.ts';
 import {
@@ -23,9 +27,6 @@ import {
 import { readWaivers } from '../policy/waiver.ts';
 import { gatherPriceLists, type PriceList, readPriceList } from '../price/price-list.ts';
 import type { ReadDocument } from '../read/document.ts';
-import type { ChangedPath } from '../read/history.ts';
-import type { Outcome } from '../read/problem.ts';
-import { ListingBuilder, type Tree, type TreeFile } from '../read/tree.ts';
 
 /** A revision that holds together, and the pieces that the next one is made of. */
 export interface Snapshot {

@@ -1,12 +1,14 @@
 /** One replayed commit as plain values: what the audit keeps, prints and asks questions of. */
+
+import type { Problem } from '../base/problem.ts';
+import type { Commit } from '../git/commit.ts';
+import type { Counts, ViolationEdit } from '../policy/evaluation.ts';
+import { levelOf } from '../policy/evaluation.ts';
 import type { Finding, Judged } from '../policy/judgement.ts';
 import type { PolicyRule, Waiver } from '../policy/policy.ts';
-import type { Counts, ViolationEdit } from '../policy/standing.ts';
-import { levelOf } from '../policy/standing.ts';
 import { isFor } from '../policy/waiver.ts';
 import type { CostDelta } from '../price/delta.ts';
 import { type Money, subtractMoney } from '../price/money.ts';
-import type { Commit } from '../read/commit.ts';
 import type {
   AuditBetween,
   AuditCost,
@@ -19,7 +21,6 @@ import type {
   AuditWaiver,
   AuditWaiverUse,
 } from '../read/generated/audit-record.ts';
-import type { Problem } from '../read/problem.ts';
 import { rules } from '../rules/registry.ts';
 import type { PolicyChange, Violation } from '../rules/rule.ts';
 import type { Touching } from './follow.ts';

@@ -6,18 +6,25 @@
  * commit touched is looked at again. Where that cannot be done (a revision that does not read, a tier that nobody
  * prices), the commit is judged by the very function that the gate calls.
  */
+
+import { type Outcome, ok } from '../base/problem.ts';
 import { subjectKey } from '../estate/estate.ts';
 import { type Paths, settingsFile } from '../estate/settings.ts';
-import { type JudgeOptions, propose, verdictOf, waivedAmongCarried, weigh } from '../policy/judge.ts';
+import type { Commit } from '../git/commit.ts';
+import type { ChangedPath, HistoryEntry } from '../git/history.ts';
+import type { GitRepository } from '../git/repository.ts';
+import type { Tree } from '../git/tree.ts';
+import { type Evaluation, reevaluate, violationKey } from '../policy/evaluation.ts';
+import {
+  evaluateChange,
+  type JudgeOptions,
+  propose,
+  verdictOf,
+  waivedAmongCarried,
+} from '../policy/judge.ts';
 import { type Judgement, notJudged } from '../policy/judgement.ts';
 import type { Policy, PolicyRule } from '../policy/policy.ts';
 import { judgeTrees, nothingToJudgeBy, ParsedFiles, sidesOf } from '../policy/revision.ts';
-import { type Standing, standAgain, violationKey } from '../policy/standing.ts';
-import type { Commit } from '../read/commit.ts';
-import type { GitRepository } from '../read/git.ts';
-import type { ChangedPath, HistoryEntry } from '../read/history.ts';
-import { found, type Outcome } from '../read/problem.ts';
-import type { Tree } from '../read/tree.ts';
 import {
   changesOf,
   emptySnapshot,
@@ -52,7 +59,7 @@ export interface ReplayOptions {
 }
 
 /** How an estate stood after the last commit that was judged, under one policy. */
-type Stood = Standing | undefined;
+type Stood = Evaluation | undefined;
 
 export class Replay {
   readonly #repository: GitRepository;
@@ -111,13 +118,13 @@ export class Replay {
     const head = this.#repository.tree(commit.tree, { revision: commit.id, name: commit.id.slice(0, 12) });
     if (cutShort) {
       this.#forget();
-      return found({ commit, on, touched: [], failOn, outcome: cutShortOutcome, tried: undefined });
+      return ok({ commit, on, touched: [], failOn, outcome: cutShortOutcome, tried: undefined });
     }
     const base = await this.#baseTree(commit);
     if (!base.ok) {
       this.#forget();
       const outcome = outcomeOf(notJudged(base.problems, on));
-      return found({ commit, on, touched: [], failOn, outcome, tried: undefined });
+      return ok({ commit, on, touched: [], failOn, outcome, tried: undefined });
     }
     const before = commit.parents.length === 0 ? emptySnapshot : await this.#at(base.value);
     this.#note(changed);
@@ -126,14 +133,14 @@ export class Replay {
     const paths =
       before === undefined || after === undefined ? this.#options.paths : [pathsOf(before), pathsOf(after)];
     const touched = kindsTouched(changed, paths);
-    if (touched.length === 0) return found(undefined);
+    if (touched.length === 0) return ok(undefined);
     const options = { on, failOn };
     const weighed =
       before === undefined || after === undefined ? undefined : this.#weigh(before, after, options);
     // What is wrong is said by the gate's own way of reading.
     const outcome =
       weighed ?? outcomeOf(await judgeTrees(base.value, head, parsedIn(before, after), options));
-    return found({ commit, on, touched, failOn, outcome, tried: this.#try(before, after, options) });
+    return ok({ commit, on, touched, failOn, outcome, tried: this.#try(before, after, options) });
   }
 
   /** Judges two revisions that hold together; undefined where something else stands in the way. */
@@ -142,10 +149,10 @@ export class Replay {
     if (lacking !== undefined) return outcomeOf(notJudged([lacking], options.on));
     const sides = sidesOf(before.revision, after.revision);
     const { policy, policyFrom } = sides;
-    const stood = standAgain(this.#stood, sides.base.estate, policy, options.on);
+    const stood = reevaluate(this.#stood, sides.base.estate, policy, options.on);
     if (!stood.ok) return undefined;
     const judging = { ...options, policyFrom };
-    const weighed = weigh(stood.value.standing, sides.base, sides.head, judging);
+    const weighed = evaluateChange(stood.value.standing, sides.base, sides.head, judging);
     if (!weighed.ok) return undefined;
     const began = this.#stood === undefined;
     this.#stood = weighed.value.after;
@@ -195,9 +202,9 @@ export class Replay {
     }
     const sides = sidesOf(before.revision, after.revision);
     const policy: Policy = { ...sides.base.policy, rules: tried };
-    const stood = standAgain(this.#triedStood, sides.base.estate, policy, options.on);
+    const stood = reevaluate(this.#triedStood, sides.base.estate, policy, options.on);
     const weighed = stood.ok
-      ? weigh(stood.value.standing, sides.base, sides.head, { ...options, policyFrom: 'base' })
+      ? evaluateChange(stood.value.standing, sides.base, sides.head, { ...options, policyFrom: 'base' })
       : stood;
     if (!weighed.ok) {
       return { verdict: 'not judged', reasons: notJudged(weighed.problems, options.on).reasons };
@@ -208,10 +215,10 @@ export class Replay {
 
   async #baseTree({ parents }: Commit): Promise<Outcome<Tree>> {
     const [parent] = parents;
-    if (parent === undefined) return found(emptyTree);
+    if (parent === undefined) return ok(emptyTree);
     const commit = await this.#repository.commit(parent);
     return commit.ok
-      ? found(this.#repository.tree(commit.value.tree, { revision: parent, name: parent.slice(0, 12) }))
+      ? ok(this.#repository.tree(commit.value.tree, { revision: parent, name: parent.slice(0, 12) }))
       : commit;
   }
 
@@ -282,7 +289,7 @@ const cutShortOutcome = outcomeOf(
 );
 
 /** Everything that stands, as if it had come at once. */
-const allOf = ({ policy, entries }: Standing) =>
+const allOf = ({ policy, entries }: Evaluation) =>
   policy.rules.flatMap((entry) => {
     const { bySubject = new Map(), ofSums = [] } = entries.get(entry.name) ?? {};
     return [...[...bySubject.values()].flat(), ...ofSums].map((now) => ({ entry, was: undefined, now }));

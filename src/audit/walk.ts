@@ -1,9 +1,10 @@
 /** Which commits the audit looks at: the main branch's first-parent history, oldest first. */
+
+import { err, type Outcome, ok } from '../base/problem.ts';
 import { type Paths, readSettings, settingsFile, usualPaths } from '../estate/settings.ts';
+import { firstParentHistory, type HistoryEntry } from '../git/history.ts';
+import type { GitRepository } from '../git/repository.ts';
 import { parse } from '../policy/revision.ts';
-import type { GitRepository } from '../read/git.ts';
-import { firstParentHistory, type HistoryEntry } from '../read/history.ts';
-import { found, type Outcome, refused } from '../read/problem.ts';
 
 /** Commits by id. `from` itself is not of the span; all history up to `to` where it is left out. */
 export interface Span {
@@ -34,7 +35,7 @@ export async function pathsInHistory(
     const settings = await parse(tree, { path: settingsFile, blob }, readSettings);
     if (settings.ok) choices.set(JSON.stringify(settings.value.paths), settings.value.paths);
   }
-  return found([...choices.values()]);
+  return ok([...choices.values()]);
 }
 
 /** What to list for these choices: the top folder of each, so that what takes its place is seen as well. */
@@ -83,9 +84,9 @@ export async function commitOn(
   for await (const entry of firstParentHistory(repository, { to })) {
     if (!entry.ok) return entry;
     const { commit } = entry.value;
-    if (new Date(commit.committer.date).toISOString().slice(0, 10) <= day) return found(commit);
+    if (new Date(commit.committer.date).toISOString().slice(0, 10) <= day) return ok(commit);
   }
-  return refused({
+  return err({
     message: `there is no commit of ${day} or before it`,
     advice: 'Name a later day; `git log --first-parent` shows the first.',
   });

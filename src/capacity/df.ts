@@ -5,8 +5,9 @@
  * formatted `"%s %d %d %d %d%% %s\n"`. Spacing may be widened into columns, the space free may be negative, and
  * neither the device name nor the mount point is kept from holding spaces.
  */
+
+import { err, type Outcome, ok, type Problem } from '../base/problem.ts';
 import { type Bytes, bytes } from '../estate/size.ts';
-import { found, type Outcome, type Problem, refused } from '../read/problem.ts';
 
 /** What one line of df measured, in exact bytes. */
 export interface DfUse {
@@ -59,20 +60,20 @@ export function readDf(text: string, file: string): Outcome<readonly DfRow[]> {
       blockSize = BigInt(header[1] ?? '');
     } else if (looksLikeHeader.test(line)) {
       // Under a header that is not understood, no number below it means anything.
-      return refused(...problems, at('this is not the header that df -P prints'));
+      return err(...problems, at('this is not the header that df -P prints'));
     } else if (blockSize === undefined) {
-      return refused(...problems, at('the header of df -P is missing above this line'));
+      return err(...problems, at('the header of df -P is missing above this line'));
     } else {
       const row = rowOf(line, index + 1, blockSize);
       if (row === undefined) problems.push(at(whyNoRow(line)));
       else rows.push(row);
     }
   }
-  if (problems.length > 0) return refused(...problems);
+  if (problems.length > 0) return err(...problems);
   if (blockSize === undefined) {
-    return refused({ place: { file, line: 1, column: 1 }, message: 'there is no df output here', advice });
+    return err({ place: { file, line: 1, column: 1 }, message: 'there is no df output here', advice });
   }
-  return found(rows);
+  return ok(rows);
 }
 
 /**

@@ -1,8 +1,9 @@
 /** What room is left, layer by layer: a site's quota, a server's attachment slots, a volume group. */
+
+import type { Place } from '../base/problem.ts';
 import type { Belonging, Estate, Server, Subject, VolumeGroup } from '../estate/estate.ts';
 import type { Settings, Site } from '../estate/settings.ts';
 import { type Bytes, noBytes, sumBytes } from '../estate/size.ts';
-import type { Place } from '../read/problem.ts';
 import { extentsFor, groupCapacity } from './extents.ts';
 
 export const layers = ['quota', 'attachment-slots', 'volume-group', 'file-system'] as const;

@@ -1,11 +1,12 @@
 /** Idle capacity, layer by layer: bought, billed every month, and given to no file system. */
-import { type Sight, wholeEstate } from '../change/touched.ts';
+
+import type { Place } from '../base/problem.ts';
+import { type Selection, wholeEstate } from '../change/touched.ts';
 import type { Belonging, Estate, Subject, Volume, VolumeGroup } from '../estate/estate.ts';
 import { type Bytes, bytes, differenceOfBytes, noBytes } from '../estate/size.ts';
 import { capacityPrice } from '../price/cost.ts';
 import { type Money, money, noMoney, sumMoney, timesMoney } from '../price/money.ts';
 import type { PriceList } from '../price/price-list.ts';
-import type { Place } from '../read/problem.ts';
 import { extentsFor } from './extents.ts';
 import { boughtFor } from './headroom.ts';
 
@@ -43,7 +44,7 @@ export interface Idle {
 export function idleOf(
   estate: Estate,
   prices: PriceList,
-  look: Sight = wholeEstate(estate),
+  look: Selection = wholeEstate(estate),
 ): readonly Idle[] {
   const places: Idle[] = [];
   for (const group of look.groups) places.push(groupIdle(estate, group, prices));

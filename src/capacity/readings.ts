@@ -11,10 +11,10 @@ import { pipeline } from 'node:stream/promises';
 import { CsvError, type Options, parse as parseStream } from 'csv-parse';
 import { parse as parseWhole } from 'csv-parse/sync';
 import { stringify } from 'csv-stringify/sync';
+import { offer, quoted } from '../base/nearest.ts';
+import { err, type Outcome, ok, type Problem } from '../base/problem.ts';
 import { isDay } from '../estate/dates.ts';
 import { type Bytes, bytes } from '../estate/size.ts';
-import { offer, quoted } from '../read/nearest.ts';
-import { found, type Outcome, type Problem, refused } from '../read/problem.ts';
 import type { DfRow } from './df.ts';
 
 /** One measurement of a file system's size and use, at one time. */
@@ -411,14 +411,14 @@ export function rowsToAppend(wanted: NewReadings): Outcome<Appendable> {
   const mounts = declared.get(server);
   if (mounts === undefined || mounts.length === 0) {
     const withMounts = [...declared].filter(([, each]) => each.length > 0).map(([name]) => name);
-    return refused({
+    return err({
       message: `no file system is declared on a server ${quoted(server)}`,
       advice: `${offer(server, withMounts)}Declare its file systems under storage/ first.`,
     });
   }
   if (Date.parse(at) > Date.parse(now) + dayInMilliseconds) {
     // It would stand in the way of every reading until then.
-    return refused({ message: `${at} has not come yet`, advice: 'Give the time at which df ran.' });
+    return err({ message: `${at} has not come yet`, advice: 'Give the time at which df ran.' });
   }
   const shown = new Map(rows.map((row) => [row.mount, row]));
   const problems: Problem[] = [];
@@ -471,6 +471,6 @@ export function rowsToAppend(wanted: NewReadings): Outcome<Appendable> {
       advice: `${offers.slice(0, 3).join('')}${declaredAre} See whether they are mounted, and whether this df ran on ${server}.`,
     });
   }
-  if (problems.length > 0) return refused(...problems);
-  return found({ readings, leftOut, notShown: mounts.filter((mount) => !shown.has(mount)) });
+  if (problems.length > 0) return err(...problems);
+  return ok({ readings, leftOut, notShown: mounts.filter((mount) => !shown.has(mount)) });
 }

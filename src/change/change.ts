@@ -1,6 +1,7 @@
 /** Changes: what differs between the base estate and the head estate, as one union. */
+
+import type { Place } from '../base/problem.ts';
 import type { FileSystem, Server, Subject, Volume, VolumeGroup } from '../estate/estate.ts';
-import type { Place } from '../read/problem.ts';
 
 /** A place in one of the two revisions; what is gone is shown where it last stood. */
 export interface RevisionPlace extends Place {
@@ -22,7 +23,7 @@ type ServerChange =
   | ({ readonly kind: 'server-renamed' } & Both<Server>)
   | ({ readonly kind: 'server-started' } & Both<Server>)
   | ({ readonly kind: 'server-stopped' } & Both<Server>)
-  | ({ readonly kind: 'server-changed-machine' } & Both<Server>)
+  | ({ readonly kind: 'server-changed-type' } & Both<Server>)
   | ({ readonly kind: 'server-moved-site' } & Both<Server>)
   | ({ readonly kind: 'server-changed-team' } & Both<Server>)
   | ({ readonly kind: 'boot-swapped' } & Both<Server>)
@@ -88,7 +89,7 @@ export const changeKinds = [
   'server-renamed',
   'server-changed-team',
   'server-moved-site',
-  'server-changed-machine',
+  'server-changed-type',
   'server-started',
   'server-stopped',
   'boot-swapped',
@@ -140,7 +141,7 @@ export function destroys(change: Change): boolean {
     case 'server-renamed':
     case 'server-started':
     case 'server-stopped':
-    case 'server-changed-machine':
+    case 'server-changed-type':
     case 'server-moved-site':
     case 'server-changed-team':
     case 'boot-swapped':

@@ -4,6 +4,8 @@
  * A file that both revisions hold is the same `EstatePart` object, and all in it is passed over unread: the
  * cost grows with what changed, not with the estate.
  */
+
+import { byText } from '../base/order.ts';
 import type {
   Attachment,
   Estate,
@@ -16,7 +18,6 @@ import type {
   VolumeGroup,
 } from '../estate/estate.ts';
 import { mayDiffer } from '../estate/layered.ts';
-import { byText } from '../read/order.ts';
 import { type Change, changeKinds, onBase, onHead } from './change.ts';
 
 /** How names on the base carry over to the head, by kind: only those that a `formerly` renames. */
@@ -144,8 +145,8 @@ function serverChanges({ before, after }: Pair<Server>, renames: Renames): reado
     const kind = after.power === 'running' ? 'server-started' : 'server-stopped';
     changes.push({ kind, ...both, place: at.head(after, 'power') });
   }
-  if (before.machine !== after.machine) {
-    changes.push({ kind: 'server-changed-machine', ...both, place: at.head(after, 'machine') });
+  if (before.type !== after.type) {
+    changes.push({ kind: 'server-changed-type', ...both, place: at.head(after, 'type') });
   }
   if (before.site !== after.site)
     changes.push({ kind: 'server-moved-site', ...both, place: at.head(after, 'site') });
@@ -155,7 +156,7 @@ function serverChanges({ before, after }: Pair<Server>, renames: Renames): reado
   if (boot !== after.boot) changes.push({ kind: 'boot-swapped', ...both, place: at.head(after, 'boot') });
   if (
     before.guest !== after.guest ||
-    before.io !== after.io ||
+    before.iops !== after.iops ||
     before.attachmentSlots !== after.attachmentSlots ||
     !sameLabels(before.labels, after.labels)
   ) {

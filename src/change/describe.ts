@@ -20,8 +20,8 @@ export function describeChange(change: Change): string {
       return `server ${change.after.name} is started`;
     case 'server-stopped':
       return `server ${change.after.name} is stopped`;
-    case 'server-changed-machine':
-      return `server ${change.after.name} goes from machine ${change.before.machine ?? none} to ${change.after.machine ?? none}`;
+    case 'server-changed-type':
+      return `server ${change.after.name} goes from server type ${change.before.type ?? none} to ${change.after.type ?? none}`;
     case 'server-moved-site':
       return `server ${change.after.name} moves from site ${change.before.site ?? none} to ${change.after.site ?? none}`;
     case 'server-changed-team':
@@ -97,7 +97,7 @@ export function describeChange(change: Change): string {
 /** Keys that no kind of change of its own tells of, as files write them. */
 const edited = [
   ['guest', 'guest'],
-  ['io', 'io'],
+  ['iops', 'IOPS'],
   ['attachmentSlots', 'attachment-slots'],
   ['shareable', 'shareable'],
   ['protected', 'protected'],

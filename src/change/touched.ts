@@ -13,7 +13,7 @@ export interface Touched {
 }
 
 /** Every subject of one estate that a rule is to look at. */
-export interface Sight {
+export interface Selection {
   readonly servers: Iterable<Server>;
   readonly volumes: Iterable<Volume>;
   readonly groups: Iterable<VolumeGroup>;
@@ -21,7 +21,7 @@ export interface Sight {
 }
 
 /** All of an estate. Each part can be walked more than once. */
-export const wholeEstate = ({ servers, volumes, groups, fileSystems }: Estate): Sight => ({
+export const wholeEstate = ({ servers, volumes, groups, fileSystems }: Estate): Selection => ({
   servers: { [Symbol.iterator]: () => servers.values() },
   volumes: { [Symbol.iterator]: () => volumes.values() },
   groups: { [Symbol.iterator]: () => groups.values() },
@@ -29,10 +29,10 @@ export const wholeEstate = ({ servers, volumes, groups, fileSystems }: Estate): 
 });
 
 /** Nothing: for rules that look at sums alone. */
-export const noSight: Sight = { servers: [], volumes: [], groups: [], fileSystems: [] };
+export const emptySelection: Selection = { servers: [], volumes: [], groups: [], fileSystems: [] };
 
 /** What an estate has of the touched. */
-export function sightOf(estate: Estate, touched: Touched): Sight {
+export function selectionOf(estate: Estate, touched: Touched): Selection {
   const those = <T>(names: ReadonlySet<string>, among: ReadonlyMap<string, T>): readonly T[] =>
     [...names].sort().flatMap((name) => among.get(name) ?? []);
   return {

@@ -8,7 +8,7 @@ import { copyFile, mkdir, open, readFile, realpath, rename, rm, stat } from 'nod
 import { hostname } from 'node:os';
 import { dirname } from 'node:path';
 import { setTimeout as pause } from 'node:timers/promises';
-import { found, type Outcome, refused } from '../read/problem.ts';
+import { err, type Outcome, ok } from '../base/problem.ts';
 import { reasonOf } from './edge.ts';
 
 export interface Appending {
@@ -45,7 +45,7 @@ export async function appendSafely(
       await rm(lock.value, { force: true });
     }
   } catch (error) {
-    return refused({
+    return err({
       message: `nothing was added to ${path}: ${reasonOf(error)}`,
       advice: 'See to the disk or the folder, and add it again.',
     });
@@ -101,9 +101,9 @@ async function locked(lock: string, patienceMs: number): Promise<Outcome<string>
       // Who holds it is for the reader of a message only; on a full disk the lock holds without it.
       await handle.writeFile(`${process.pid} ${hostname()}\n`).catch(() => undefined);
       await handle.close();
-      return found(lock);
+      return ok(lock);
     }
-    if (Date.now() >= until) return refused(await whyLocked(lock));
+    if (Date.now() >= until) return err(await whyLocked(lock));
     await pause(50);
   }
 }

@@ -3,12 +3,12 @@ import { createHash, randomUUID } from 'node:crypto';
 import { mkdir, open, rename, rm } from 'node:fs/promises';
 import { basename, dirname, join } from 'node:path';
 import { attest, type JudgedRevisions } from '../audit/attest.ts';
+import type { Problem } from '../base/problem.ts';
 import { readSettings, settingsFile, usualPaths } from '../estate/settings.ts';
+import type { RevisionPair } from '../git/compare.ts';
+import { shown } from '../git/tree.ts';
 import type { Judgement } from '../policy/judgement.ts';
 import type { ParsedFiles } from '../policy/revision.ts';
-import type { Comparison } from '../read/compare.ts';
-import type { Problem } from '../read/problem.ts';
-import { shown } from '../read/tree.ts';
 import { reasonOf } from './edge.ts';
 import { sign } from './signing.ts';
 
@@ -46,7 +46,7 @@ export function timeOf(now: string | undefined, clock: Date): string {
 
 /** What was judged, and by which files; undefined for a work tree, which has no id. */
 export async function judgedRevisions(
-  { base, head, headCommit, headTree, baseCommit }: Comparison,
+  { base, head, headCommit, headTree, baseCommit }: RevisionPair,
   judgement: Judgement,
   parsed: ParsedFiles,
 ): Promise<JudgedRevisions | undefined> {

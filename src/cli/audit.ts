@@ -7,14 +7,14 @@ import { backTest } from '../audit/back-test.ts';
 import { holdAgainstEvidence, type ReplayedVerdict } from '../audit/evidence.ts';
 import type { AuditRecord } from '../audit/record.ts';
 import { commitOn, countWalk, pathsInHistory, type Span } from '../audit/walk.ts';
+import { err, type Outcome, ok, type Problem } from '../base/problem.ts';
 import { isDay } from '../estate/dates.ts';
+import { mainBranch } from '../git/compare.ts';
+import type { GitRepository } from '../git/repository.ts';
 import { gatherRules, readRulePack } from '../policy/pack.ts';
 import type { PolicyRule } from '../policy/policy.ts';
 import { ParsedFiles, readRevision } from '../policy/revision.ts';
-import { mainBranch } from '../read/compare.ts';
 import { readDocument } from '../read/document.ts';
-import type { GitRepository } from '../read/git.ts';
-import { found, type Outcome, type Problem, refused } from '../read/problem.ts';
 import { decodeText } from '../read/text.ts';
 import {
   type AuditFormat,
@@ -78,19 +78,19 @@ async function audit(
   write: (text: string) => void,
 ): Promise<Outcome<Finished>> {
   const misuse = misusesOf(flags);
-  if (misuse.length > 0) return refused(...misuse);
+  if (misuse.length > 0) return err(...misuse);
   const span = await spanOf(repository, named);
   if (!span.ok) return span;
   if (flags.policyOn !== undefined) return policyOn(repository, span.value.to, flags.policyOn, flags.format);
-  const tried = flags.try === undefined ? found(undefined) : await rulesIn(flags.try);
+  const tried = flags.try === undefined ? ok(undefined) : await rulesIn(flags.try);
   const evidence =
     flags.evidence === undefined
-      ? found(undefined)
+      ? ok(undefined)
       : await readEvidence(flags.evidence, { allowedSigners: flags.allowedSigners });
   const store =
-    flags.cache === undefined ? found(undefined) : await openRecordStore(flags.cache, await programId());
+    flags.cache === undefined ? ok(undefined) : await openRecordStore(flags.cache, await programId());
   if (!tried.ok || !store.ok || !evidence.ok) {
-    return refused(...[tried, store, evidence].flatMap((each) => (each.ok ? [] : each.problems)));
+    return err(...[tried, store, evidence].flatMap((each) => (each.ok ? [] : each.problems)));
   }
   const options: AuditOptions = {
     span: span.value,
@@ -117,19 +117,19 @@ async function audit(
   } finally {
     progress.stop();
   }
-  if (streamed) return found({ output: '', code: 0 });
+  if (streamed) return ok({ output: '', code: 0 });
   const printed = (table: AuditTable): string => reportTable(table, flags.format, terminal());
   if (evidence.value !== undefined) {
     const held = holdAgainstEvidence(records.map(verdictOf), evidence.value);
     const output = printed(evidenceTable(held, records.length));
-    return found(
+    return ok(
       held.findings.length === 0
         ? { output, code: 0 }
         : { output, code: 1, reason: 'fail: the evidence does not bear out the history' },
     );
   }
   const table = flags.try === undefined ? answer(flags.show, records) : backTestTable(backTest(records));
-  return found({ output: printed(table), code: 0 });
+  return ok({ output: printed(table), code: 0 });
 }
 
 /** A record as the evidence is held against it. */
@@ -180,7 +180,7 @@ function misusesOf(flags: AuditFlags): readonly Problem[] {
 export async function spanOf(repository: GitRepository, named: string | undefined): Promise<Outcome<Span>> {
   const [from, to, ...more] = named === undefined ? [] : named.split('..');
   if (more.length > 0 || named?.includes('...')) {
-    return refused({
+    return err({
       message: `${named} is no span of commits`,
       advice: 'Write FROM..TO with two refs, such as v1..main, or one ref for all history up to it.',
     });
@@ -190,12 +190,9 @@ export async function spanOf(repository: GitRepository, named: string | undefine
   const first =
     to === undefined || from === undefined || from === '' ? undefined : await repository.resolveCommit(from);
   if (!last.ok || first?.ok === false) {
-    return refused(
-      ...(last.ok ? [] : last.problems),
-      ...(first === undefined || first.ok ? [] : first.problems),
-    );
+    return err(...(last.ok ? [] : last.problems), ...(first === undefined || first.ok ? [] : first.problems));
   }
-  return found({ to: last.value, ...(first === undefined ? {} : { from: first.value }) });
+  return ok({ to: last.value, ...(first === undefined ? {} : { from: first.value }) });
 }
 
 /** The rules of one pack, with those that it uses of the packs that ship. */
@@ -204,7 +201,7 @@ async function rulesIn(path: string): Promise<Outcome<readonly PolicyRule[]>> {
   try {
     bytes = await readFile(path);
   } catch (error) {
-    return refused({
+    return err({
       message: `the rule pack ${path} cannot be read: ${reasonOf(error)}`,
       advice: 'Name a file with --try FILE.',
     });
@@ -231,7 +228,7 @@ async function policyOn(
     new ParsedFiles(),
   );
   return revision.ok
-    ? found({ output: reportTable(policyTable(revision.value, id, day), format, terminal()), code: 0 })
+    ? ok({ output: reportTable(policyTable(revision.value, id, day), format, terminal()), code: 0 })
     : revision;
 }
 

@@ -1,9 +1,9 @@
 /** `ullage cost`: what the estate costs a month, and why. */
 import type { Command } from 'commander';
+import { err, ok } from '../base/problem.ts';
 import { withExcerpts } from '../policy/revision.ts';
 import { costBy, type Grouping, groupings, priceEstate } from '../price/cost.ts';
 import { listInForce } from '../price/price-list.ts';
-import { found, refused } from '../read/problem.ts';
 import { type CostFormat, costFormats, reportCost } from '../report/cost.ts';
 import { reportProblems } from '../report/problems.ts';
 import { type Finished, terminal } from './edge.ts';
@@ -26,14 +26,14 @@ export async function runCost(flags: CostFlags): Promise<Finished> {
     const { estate, priceLists } = revision;
     const list = listInForce(priceLists, on);
     if (list === undefined) {
-      return refused({
+      return err({
         message: `no price list is in force on ${on}`,
         advice: `Add one to ${settings.paths.prices}/.`,
       });
     }
     const cost = priceEstate(estate, list, settings, on);
     return cost.ok
-      ? found({
+      ? ok({
           on,
           list,
           estate,
@@ -42,7 +42,7 @@ export async function runCost(flags: CostFlags): Promise<Finished> {
           by,
           sums: costBy(cost.value, estate, by),
         })
-      : refused(...(await withExcerpts(cost.problems, () => tree)));
+      : err(...(await withExcerpts(cost.problems, () => tree)));
   });
   if (!priced.ok)
     return {

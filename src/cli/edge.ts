@@ -1,8 +1,8 @@
 /** The edge of the command line: where input, output, the clock and the environment come in. */
 import { mkdir, writeFile } from 'node:fs/promises';
 import { dirname } from 'node:path';
+import { err, type Outcome, ok, type Problem } from '../base/problem.ts';
 import { isDay } from '../estate/dates.ts';
-import { found, type Outcome, type Problem, refused } from '../read/problem.ts';
 
 /** What a command does when it has run: what to print, and the exit code. */
 export interface Finished {
@@ -36,12 +36,12 @@ export function terminal(environment: NodeJS.ProcessEnv = process.env): Terminal
 
 /** The day of the judgement: as given, or the clock's day in UTC. */
 export function dayOf(now: string | undefined, clock: () => Date = () => new Date()): Outcome<string> {
-  if (now === undefined) return found(clock().toISOString().slice(0, 10));
+  if (now === undefined) return ok(clock().toISOString().slice(0, 10));
   // A whole RFC 3339 timestamp is taken for its day in UTC.
   const day = /^[0-9]{4}-[0-9]{2}-[0-9]{2}T/.test(now) ? dayOfTime(now) : now;
   return isDay(day)
-    ? found(day)
-    : refused({
+    ? ok(day)
+    : err({
         message: `--now ${now} is no day in the calendar`,
         advice: 'Write a date such as 2026-11-20.',
       });

@@ -3,9 +3,9 @@ import { createHash } from 'node:crypto';
 import { lstat, readdir, readFile } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
 import { type Attestation, isAttestation, readAttestation } from '../audit/attest.ts';
-import type { Disbelief, Evidence } from '../audit/evidence.ts';
-import { found, type Outcome, refused } from '../read/problem.ts';
-import { shown } from '../read/tree.ts';
+import type { Evidence, RejectionReason } from '../audit/evidence.ts';
+import { err, type Outcome, ok } from '../base/problem.ts';
+import { shown } from '../git/tree.ts';
 import { reasonOf } from './edge.ts';
 import { type AllowedSigners, allowedSigners, verify } from './signing.ts';
 
@@ -35,7 +35,7 @@ export async function readEvidence(
   try {
     names = (await filesBelow(folder)).sort();
   } catch (error) {
-    return refused({
+    return err({
       message: `the evidence in ${shown(folder)} cannot be read: ${shown(reasonOf(error))}`,
       advice: 'Name the folder that holds the attestations with --evidence FOLDER.',
     });
@@ -55,7 +55,7 @@ export async function readEvidence(
   await Promise.all(Array.from({ length: atOnce }, reader));
   const [problem] = problems;
   if (problem !== undefined) return problem;
-  return found(read.sort((a, b) => (a.file < b.file ? -1 : 1)));
+  return ok(read.sort((a, b) => (a.file < b.file ? -1 : 1)));
 }
 
 /** Paths below a folder. Node's own recursive listing follows links, which could lead out of it or round in it. */
@@ -79,23 +79,23 @@ interface OneFile {
 
 async function readOne({ folder, name, present, allowed }: OneFile): Promise<Outcome<Evidence | undefined>> {
   const file = shown(name);
-  const altered = (why: Disbelief, what: string): Outcome<Evidence> =>
-    found({ kind: 'altered', file, why, message: `${file} ${what}` });
+  const altered = (why: RejectionReason, what: string): Outcome<Evidence> =>
+    ok({ kind: 'altered', file, why, message: `${file} ${what}` });
   const path = join(folder, name);
   const signed = present.has(`${name}.sig`);
   const claims = signed || name.endsWith('.json');
   const kind = await lstat(path).catch(() => undefined);
   // A link could show a file that is not in the evidence, and would be followed with the auditor's rights.
-  if (!kind?.isFile()) return claims ? altered('form', 'is no regular file') : found(undefined);
+  if (!kind?.isFile()) return claims ? altered('form', 'is no regular file') : ok(undefined);
   if (kind.size > largestAttestation) {
-    return signed ? altered('form', 'is larger than any attestation') : found(undefined);
+    return signed ? altered('form', 'is larger than any attestation') : ok(undefined);
   }
   const text = await readFile(path).then(decode, () => undefined);
-  if (text === undefined) return claims ? altered('form', 'cannot be read as text') : found(undefined);
+  if (text === undefined) return claims ? altered('form', 'cannot be read as text') : ok(undefined);
   const parsed = parse(text);
-  if (parsed === undefined) return claims ? altered('form', 'is not JSON') : found(undefined);
+  if (parsed === undefined) return claims ? altered('form', 'is not JSON') : ok(undefined);
   // A signature over something else may be another tool's: only what sets out to be an attestation is held to be one.
-  if (!isAttestation(parsed.value)) return found(undefined);
+  if (!isAttestation(parsed.value)) return ok(undefined);
   const read = readAttestation(text, parsed.value, file);
   if (!read.ok) return altered('form', (read.problems[0]?.message ?? '').slice(file.length + 1));
   const attestation = read.value;
@@ -133,10 +133,10 @@ async function reportOf(
     const content = kind?.isFile() ? await readFile(path).catch(() => undefined) : undefined;
     if (content === undefined || createHash('sha256').update(content).digest('hex') !== sha256) {
       const message = `${file} attests a report that ${shown(beside)} beside it is not`;
-      return found({ kind: 'altered', file, why: 'report', message });
+      return ok({ kind: 'altered', file, why: 'report', message });
     }
   }
-  return found({ kind: 'attestation', file, attestation, signer });
+  return ok({ kind: 'attestation', file, attestation, signer });
 }
 
 const strictUtf8 = new TextDecoder('utf-8', { fatal: true, ignoreBOM: true });

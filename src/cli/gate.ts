@@ -1,16 +1,16 @@
 /** `ullage gate`: judges a branch against the main branch. */
 import { type Command, InvalidArgumentError } from 'commander';
 import type { JudgedRevisions } from '../audit/attest.ts';
+import { ok } from '../base/problem.ts';
+import { counted } from '../base/wording.ts';
 import { readSettings, settingsFile } from '../estate/settings.ts';
+import { type RevisionPair, resolveRevisions, uncommittedFiles } from '../git/compare.ts';
+import type { GitRepository } from '../git/repository.ts';
 import { type Judgement, notJudged, type PastChange } from '../policy/judgement.ts';
 import { bareSettings, judgeTrees, ParsedFiles, readRevision } from '../policy/revision.ts';
-import { type Comparison, uncommittedFiles, whatIsCompared } from '../read/compare.ts';
-import type { GitRepository } from '../read/git.ts';
-import { found } from '../read/problem.ts';
 import { reportJson } from '../report/json.ts';
 import { type ReportFormat, report, reportFormats } from '../report/report.ts';
 import { summaryLine } from '../report/text.ts';
-import { counted } from '../rules/rule.ts';
 import { type AttestFlags, attestMisuse, judgedRevisions, timeOf, writeAttestation } from './attestation.ts';
 import { dayOf, type Finished, terminal, writeReport } from './edge.ts';
 import { withRepository } from './repository.ts';
@@ -49,7 +49,7 @@ async function gateToAttest(
   const problems = [...(day.ok ? [] : day.problems), ...(misuse === undefined ? [] : [misuse])];
   if (problems.length > 0) return unjudged(notJudged(problems, on));
   const gated = await withRepository(options.repo, async (repository) => {
-    const compared = await whatIsCompared(repository, options);
+    const compared = await resolveRevisions(repository, options);
     if (!compared.ok) return compared;
     const { base, head } = compared.value;
     const parsed = new ParsedFiles();
@@ -60,7 +60,7 @@ async function gateToAttest(
     const remarks =
       unnamed && options.format === 'text' ? await remarksOn(repository, compared.value, parsed) : [];
     const tested = await withPast(repository, compared.value, judgement, parsed, options);
-    return found({ judgement: tested.judgement, revisions, remarks: [...remarks, ...tested.remarks] });
+    return ok({ judgement: tested.judgement, revisions, remarks: [...remarks, ...tested.remarks] });
   });
   return gated.ok ? gated.value : unjudged(notJudged(gated.problems, on));
 }
@@ -70,7 +70,7 @@ const unjudged = (judgement: Judgement): Gated => ({ judgement, revisions: undef
 /** About HEAD, judged because nothing else was named. Readings are left out: a branch's own are never judged by. */
 async function remarksOn(
   repository: GitRepository,
-  { how, head, headCommit, baseCommit, baseRef }: Comparison,
+  { how, head, headCommit, baseCommit, baseRef }: RevisionPair,
   parsed: ParsedFiles,
 ): Promise<readonly string[]> {
   const [file] = (await head.list(settingsFile)).files;
@@ -98,7 +98,7 @@ async function remarksOn(
 /** Tries the rules that a branch proposes on what main let through before, and says so where that cannot be done. */
 async function withPast(
   repository: GitRepository,
-  { head, baseCommit }: Comparison,
+  { head, baseCommit }: RevisionPair,
   judgement: Judgement,
   parsed: ParsedFiles,
   { backTest: count = usualPast, failOn }: GateOptions,

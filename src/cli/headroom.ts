@@ -1,12 +1,12 @@
 /** `ullage headroom`: what room is left, layer by layer. */
 import type { Command } from 'commander';
+import { ok } from '../base/problem.ts';
 import { headroomOf } from '../capacity/headroom.ts';
 import { idleOf } from '../capacity/idle.ts';
 import { layersOf } from '../capacity/layers.ts';
 import { usageOf } from '../capacity/usage.ts';
 import { readUses } from '../policy/revision.ts';
 import { listInForce } from '../price/price-list.ts';
-import { found } from '../read/problem.ts';
 import { type HeadroomFormat, headroomFormats, reportHeadroom } from '../report/headroom.ts';
 import { reportProblems } from '../report/problems.ts';
 import { type Finished, terminal } from './edge.ts';
@@ -30,7 +30,7 @@ export async function runHeadroom(flags: HeadroomFlags): Promise<Finished> {
     if (!uses.ok) return uses;
     // Room is room without prices too; only what idle capacity costs needs a list.
     const list = listInForce(priceLists, on);
-    return found({
+    return ok({
       on,
       currency: settings.currency,
       rooms: headroomOf(estate, settings),

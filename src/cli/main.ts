@@ -1,6 +1,6 @@
 /** The command line: parses the arguments, runs one command, and turns whatever comes into one of three exit codes. */
 import { Command, CommanderError } from 'commander';
-import { nodeVersionProblem } from '../read/git-process.ts';
+import { nodeVersionProblem } from '../git/process.ts';
 import { visible } from '../report/escape.ts';
 import { version } from '../version.ts';
 import { type Finished, reasonOf } from './edge.ts';

@@ -1,8 +1,8 @@
 /** `ullage policy check`: a policy held against the estate it is for. */
 import { type Command, InvalidArgumentError } from 'commander';
+import { err, ok } from '../base/problem.ts';
 import { checkPolicy } from '../policy/check.ts';
 import type { Policy } from '../policy/policy.ts';
-import { found, refused } from '../read/problem.ts';
 import { type PolicyFormat, policyFormats, reportPolicyCheck } from '../report/policy.ts';
 import { reportProblems } from '../report/problems.ts';
 import { type Finished, terminal } from './edge.ts';
@@ -27,14 +27,14 @@ export async function runPolicyCheck(flags: PolicyCheckFlags): Promise<Finished>
     const { on, settings, revision } = shown.value;
     const { estate, priceLists, rules, waivers, packs, hasPacks } = revision;
     if (!hasPacks) {
-      return refused({
+      return err({
         message: `there is no rule pack in ${settings.paths.policies}/`,
         advice: 'Write one with `use: [starter]`; `ullage new` shows how one looks.',
       });
     }
     const policy: Policy = { settings, priceLists, rules, waivers };
     const remarks = checkPolicy(policy, packs, estate, { on, soon });
-    return found({ on, rules: rules.length, waivers: waivers.length, remarks });
+    return ok({ on, rules: rules.length, waivers: waivers.length, remarks });
   });
   if (!checked.ok) {
     return {

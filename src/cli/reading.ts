@@ -4,6 +4,8 @@ import { readdir, readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { text as wholeText } from 'node:stream/consumers';
 import type { Command } from 'commander';
+import { offer, quoted } from '../base/nearest.ts';
+import { err, type Outcome, ok } from '../base/problem.ts';
 import { readDf } from '../capacity/df.ts';
 import {
   type Appendable,
@@ -18,8 +20,6 @@ import { type Estate, serversOfFileSystem } from '../estate/estate.ts';
 import { usualPaths } from '../estate/settings.ts';
 import { type Bytes, showSize } from '../estate/size.ts';
 import { ParsedFiles, readRevision } from '../policy/revision.ts';
-import { offer, quoted } from '../read/nearest.ts';
-import { found, type Outcome, refused } from '../read/problem.ts';
 import { reportProblems } from '../report/problems.ts';
 import { reportReadings } from '../report/readings.ts';
 import { appendSafely } from './append.ts';
@@ -61,7 +61,7 @@ async function add(
   const now = clock().toISOString();
   const time = readingTime(at ?? now);
   if (time === undefined) {
-    return refused({
+    return err({
       message: `--at ${at} is no time`,
       advice: 'Write it as RFC 3339 has it, such as 2026-11-20T06:00:00Z.',
     });
@@ -75,7 +75,7 @@ async function add(
   const { mounts } = estate.value;
   if (!mounts.has(server)) {
     const servers = [...mounts.keys()];
-    return refused({
+    return err({
       message: `there is no server ${quoted(server)}`,
       advice: `${offer(server, servers)}${servers.length === 0 ? 'Declare it under storage/ first.' : serversAre(servers)}`,
     });
@@ -98,12 +98,12 @@ async function add(
     });
     if (!wanted.ok) return wanted;
     appendable = wanted.value;
-    return found(readingsAsCsv(wanted.value.readings));
+    return ok(readingsAsCsv(wanted.value.readings));
   });
   if (!appended.ok) return appended;
   return appendable === undefined
-    ? refused({ message: 'no reading was decided on', advice: 'Run it again.' })
-    : found({ path, appendable, declared: estate.value.sizes.get(server) ?? new Map() });
+    ? err({ message: 'no reading was decided on', advice: 'Run it again.' })
+    : ok({ path, appendable, declared: estate.value.sizes.get(server) ?? new Map() });
 }
 
 /** As many names as a line takes. */
@@ -141,15 +141,15 @@ async function summarised(
     names.map((name) => ({ file: join(folder, name), chunks: createReadStream(join(folder, name)) })),
     options,
   );
-  return summary.problems.length > 0 ? refused(...summary.problems) : found(summary);
+  return summary.problems.length > 0 ? err(...summary.problems) : ok(summary);
 }
 
 /** What df printed: a file's text, or standard input. */
 async function dfText(file: string): Promise<Outcome<string>> {
   try {
-    return found(file === '-' ? await wholeText(process.stdin) : await readFile(file, 'utf8'));
+    return ok(file === '-' ? await wholeText(process.stdin) : await readFile(file, 'utf8'));
   } catch (error) {
-    return refused({
+    return err({
       message: `${file} cannot be read: ${reasonOf(error)}`,
       advice: 'Name a file that holds what `df -P` printed, or - for standard input.',
     });
@@ -171,7 +171,7 @@ async function declaredNow(repo: string): Promise<Outcome<DeclaredNow>> {
     const revision = await readRevision(tree.value, new ParsedFiles());
     if (!revision.ok) return revision;
     const { estate, settings } = revision.value;
-    return found({
+    return ok({
       folder: (settings?.paths ?? usualPaths).readings,
       mounts: mountsByServer(estate),
       sizes: sizesByServer(estate),
@@ -202,7 +202,7 @@ async function newestReadings(folder: string, server: string): Promise<Outcome<R
   const summary = await summarised(folder, { days: 1 });
   if (!summary.ok) return summary;
   const uses = [...summary.value.fileSystems.values()].filter((use) => use.server === server);
-  return found(new Map(uses.map(({ mount, last }) => [mount, last.at])));
+  return ok(new Map(uses.map(({ mount, last }) => [mount, last.at])));
 }
 
 /**

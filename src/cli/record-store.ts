@@ -11,7 +11,7 @@ import { mkdir, readFile, rename, rm, writeFile } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import type { RecordStore } from '../audit/audit.ts';
-import { found, type Outcome, refused } from '../read/problem.ts';
+import { err, type Outcome, ok } from '../base/problem.ts';
 import { isAuditRecord } from '../read/validate.ts';
 import { version } from '../version.ts';
 import { reasonOf } from './edge.ts';
@@ -37,7 +37,7 @@ export async function openRecordStore(folder: string, program: string): Promise<
   try {
     await mkdir(folder, { recursive: true });
   } catch (error) {
-    return refused({
+    return err({
       message: `the cache ${folder} cannot be made: ${reasonOf(error)}`,
       advice: 'Name a folder that can be written to, or leave out --cache.',
     });
@@ -46,7 +46,7 @@ export async function openRecordStore(folder: string, program: string): Promise<
     const name = digest(JSON.stringify([program, key]));
     return join(folder, name.slice(0, 2), `${name}.json`);
   };
-  return found({
+  return ok({
     async get(key) {
       const text = await readFile(pathOf(key), 'utf8').catch(() => undefined);
       return text === undefined ? undefined : readBack(text, program, key);

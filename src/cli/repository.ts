@@ -1,9 +1,10 @@
 /** Opens the repository a command works on, and one revision of it. */
+
+import { err, type Outcome, ok } from '../base/problem.ts';
 import type { Settings } from '../estate/settings.ts';
+import { GitRepository } from '../git/repository.ts';
+import type { Tree } from '../git/tree.ts';
 import { ParsedFiles, type Revision, readRevision } from '../policy/revision.ts';
-import { GitRepository } from '../read/git.ts';
-import { found, type Outcome, refused } from '../read/problem.ts';
-import type { Tree } from '../read/tree.ts';
 import { dayOf } from './edge.ts';
 
 /** Runs some work on an open repository, and closes it whatever comes. */
@@ -27,7 +28,7 @@ export async function treeAt(repository: GitRepository, ref: string | undefined)
   if (!id.ok) return id;
   const commit = await repository.commit(id.value);
   if (!commit.ok) return commit;
-  return found(repository.tree(commit.value.tree, { revision: id.value, name: ref }));
+  return ok(repository.tree(commit.value.tree, { revision: id.value, name: ref }));
 }
 
 /** One revision, read whole, on a day: what the commands that show an estate begin with. */
@@ -52,17 +53,17 @@ export async function shownOn(
   const day = dayOf(now);
   const tree = await treeAt(repository, at);
   if (!day.ok || !tree.ok) {
-    return refused(...(day.ok ? [] : day.problems), ...(tree.ok ? [] : tree.problems));
+    return err(...(day.ok ? [] : day.problems), ...(tree.ok ? [] : tree.problems));
   }
   const parsed = new ParsedFiles();
   const revision = await readRevision(tree.value, parsed);
   if (!revision.ok) return revision;
   const { settings } = revision.value;
   if (settings === undefined) {
-    return refused({
+    return err({
       message: 'there is no ullage.yaml at the top of the repository',
       advice: '`ullage new` writes one to start from.',
     });
   }
-  return found({ on: day.value, tree: tree.value, parsed, revision: revision.value, settings });
+  return ok({ on: day.value, tree: tree.value, parsed, revision: revision.value, settings });
 }

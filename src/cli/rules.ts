@@ -1,6 +1,6 @@
 /** `ullage rules`: what each rule does, wants and advises, from its own definition. */
 import type { Command } from 'commander';
-import { offer } from '../read/nearest.ts';
+import { offer } from '../base/nearest.ts';
 import { type RuleFormat, reportRule, reportRules, ruleFormats } from '../report/rules.ts';
 import { ruleNames, rules } from '../rules/registry.ts';
 import { type Finished, terminal } from './edge.ts';

@@ -6,8 +6,8 @@
 import { execFile } from 'node:child_process';
 import { readFile } from 'node:fs/promises';
 import { resolve } from 'node:path';
-import { found, type Outcome, type Problem, refused } from '../read/problem.ts';
-import { shown } from '../read/tree.ts';
+import { err, type Outcome, ok, type Problem } from '../base/problem.ts';
+import { shown } from '../git/tree.ts';
 import { reasonOf } from './edge.ts';
 
 /** What the signature is for. A signature made for anything else, such as a commit, does not count. */
@@ -34,8 +34,8 @@ function sshKeygen(args: readonly string[], input: string): Promise<Outcome<Run>
   return new Promise((done) => {
     const options = { env, encoding: 'utf8' as const, timeout: longestWait, windowsHide: true };
     const child = execFile('ssh-keygen', ['-Y', ...args], options, (error, stdout, stderr) => {
-      if (typeof error?.code === 'string') return done(refused(cannotRun(error.code)));
-      done(found({ code: error === null ? 0 : (error.code ?? 128), stdout, stderr }));
+      if (typeof error?.code === 'string') return done(err(cannotRun(error.code)));
+      done(ok({ code: error === null ? 0 : (error.code ?? 128), stdout, stderr }));
     });
     child.stdin?.on('error', () => {}); // It may end before it has read its input, as for a key that is not there.
     child.stdin?.end(input);
@@ -60,9 +60,9 @@ export async function sign(text: string, key: string): Promise<Outcome<string>> 
   const run = await sshKeygen(['sign', '-n', namespace, '-f', resolve(key)], text);
   if (!run.ok) return run;
   if (run.value.code === 0 && run.value.stdout.startsWith('-----BEGIN SSH SIGNATURE-----')) {
-    return found(run.value.stdout);
+    return ok(run.value.stdout);
   }
-  return refused({
+  return err({
     message: `the attestation cannot be signed with ${shown(key)}: ${said(run.value.stderr)}`,
     advice:
       'Name a private SSH key, or the public key of one that ssh-agent holds (`ssh-add -L` lists them).',
@@ -84,10 +84,10 @@ export interface AllowedSigners {
 export async function allowedSigners(path: string): Promise<Outcome<AllowedSigners>> {
   try {
     const text = await readFile(path, 'utf8');
-    if (/^\s*[^\s#]/m.test(text)) return found({ path: resolve(path) });
-    return refused({ message: `${shown(path)} allows no signer`, advice: allowedAdvice });
+    if (/^\s*[^\s#]/m.test(text)) return ok({ path: resolve(path) });
+    return err({ message: `${shown(path)} allows no signer`, advice: allowedAdvice });
   } catch (error) {
-    return refused({
+    return err({
       message: `the allowed signers ${shown(path)} cannot be read: ${shown(reasonOf(error))}`,
       advice: allowedAdvice,
     });
@@ -112,16 +112,16 @@ export async function verify(
   if (!principals.ok) return principals;
   const names = principals.value.stdout.split('\n').filter((name) => name !== '');
   if (principals.value.code !== 0 || names.length === 0) {
-    return found(notFound(principals.value.stderr));
+    return ok(notFound(principals.value.stderr));
   }
   let last = '';
   for (const name of names) {
     const run = await sshKeygen(['verify', '-n', namespace, '-I', name, ...files], text);
     if (!run.ok) return run;
-    if (run.value.code === 0) return found({ kind: 'good', signer: name });
+    if (run.value.code === 0) return ok({ kind: 'good', signer: name });
     last = run.value.stderr;
   }
-  return found(
+  return ok(
     /incorrect signature/.test(last)
       ? { kind: 'bad signature', message: 'was altered after it was signed, or the signature was' }
       : /namespace/.test(last)

@@ -19,7 +19,7 @@ servers:
     power: running            # running | stopped
     boot: files-1-root        # the volume it starts from; it needs no attachment below
     guest: linux-lvm
-    machine: small            # a machine in the price list, if the server is billed
+    type: small            # a server type in the price list, if the server is billed
 volumes:
   files-1-root: { size: 20 GiB, tier: standard, file-system: { mount: /, type: ext4 } }
   shared-1: { size: 40 GiB, tier: standard }
@@ -37,13 +37,13 @@ volume-groups:
 # retired:
 #   - { volume: shared-0, on: ${year}-02-01, reason: superseded, backup: vault/shared-0, backed-up: ${year}-01-31 }
 `,
-  [`prices/${year}.yaml`]: `# What each tier and machine costs, from a date on. These figures are made up: put your provider's in.
+  [`prices/${year}.yaml`]: `# What each tier and server type costs, from a date on. These figures are made up: put your provider's in.
 # Amounts are in quotes, so that nothing rounds them on the way.
 from: ${year}-01-01
 currency: EUR
 tiers:
   standard: { rate: "0.10", per: GiB-month, minimum: 1 GiB, maximum: 16 TiB, step: 1 GiB }
-machines:                     # an hour
+server-types:                     # an hour
   small: { running: "0.03", stopped: "0.004" }
 `,
   'policies/storage.yaml': `# The rules of this repository. \`ullage rules\` explains each of them.

@@ -6,8 +6,8 @@
  * looked at again.
  */
 
-import { offer } from '../read/nearest.ts';
-import { found, type Outcome, type Place, type Problem, refused } from '../read/problem.ts';
+import { offer } from '../base/nearest.ts';
+import { err, type Outcome, ok, type Place, type Problem } from '../base/problem.ts';
 import {
   type Attachment,
   type Estate,
@@ -37,7 +37,7 @@ export function assemble(
   previous: Estate = emptyEstate,
 ): Outcome<Estate> {
   const { estate, problems } = assembleWhatHolds(parts, settings, previous);
-  return problems.length > 0 ? refused(...problems) : found(estate);
+  return problems.length > 0 ? err(...problems) : ok(estate);
 }
 
 /** As `assemble`, with what holds together of an estate that does not: good only for finding further problems. */
@@ -66,7 +66,7 @@ export interface PartsEdit {
 /** As `assemble`, told what differs, so that nothing else is looked at. */
 export function assembleOver(previous: Estate, edit: PartsEdit, settings: Settings): Outcome<Estate> {
   const { estate, problems } = new Assembly(edit, settings, previous).finish();
-  return problems.length > 0 ? refused(...problems) : found(estate);
+  return problems.length > 0 ? err(...problems) : ok(estate);
 }
 
 const at = ({ file, line }: Place): string => `${file}:${line}`;

@@ -1,5 +1,5 @@
 /** One typed estate: everything declared at one revision. All of it is immutable. */
-import type { Place } from '../read/problem.ts';
+import type { Place } from '../base/problem.ts';
 import type { Bytes } from './size.ts';
 
 /** Where a declaration stands: its own name, and each key it writes. */
@@ -21,9 +21,9 @@ export interface Server extends Declared, Belonging {
   readonly power: 'running' | 'stopped';
   readonly boot: string | undefined;
   readonly guest: 'linux-lvm' | 'linux' | 'windows' | 'other' | undefined;
-  readonly machine: string | undefined;
+  readonly type: string | undefined;
   /** Operations a second that the server's work needs of its volumes together. */
-  readonly io: number | undefined;
+  readonly iops: number | undefined;
   readonly attachmentSlots: number | undefined;
   readonly formerly: string | undefined;
 }

@@ -1,4 +1,6 @@
 /** One estate file's values -> what it declares, typed, with the file's own defaults filled in. */
+
+import { err, type Outcome, ok, type Place, type Problem } from '../base/problem.ts';
 import type { ReadDocument, Step } from '../read/document.ts';
 import type {
   EstateFile,
@@ -6,7 +8,6 @@ import type {
   VolumeDeclaration,
   VolumeGroupDeclaration,
 } from '../read/generated/estate.ts';
-import { found, type Outcome, type Place, type Problem, refused } from '../read/problem.ts';
 import { validate } from '../read/validate.ts';
 import { isDay } from './dates.ts';
 import type {
@@ -77,7 +78,7 @@ class PartReader {
         }),
       ),
     };
-    return this.#problems.length > 0 ? refused(...this.#problems) : found(part);
+    return this.#problems.length > 0 ? err(...this.#problems) : ok(part);
   }
 
   #server(servers: object, name: string, declared: ServerDeclaration): Server {
@@ -87,8 +88,8 @@ class PartReader {
       power: declared.power ?? 'running',
       boot: declared.boot,
       guest: declared.guest,
-      machine: declared.machine,
-      io: declared.io,
+      type: declared.type,
+      iops: declared.iops,
       attachmentSlots: declared['attachment-slots'],
       formerly: declared.formerly,
       ...this.#belonging(declared),

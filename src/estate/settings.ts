@@ -1,7 +1,8 @@
 /** `ullage.yaml`, typed. */
+
+import type { Outcome, Place, Problem } from '../base/problem.ts';
+import { err, ok } from '../base/problem.ts';
 import type { ReadDocument, Step } from '../read/document.ts';
-import type { Outcome, Place, Problem } from '../read/problem.ts';
-import { found, refused } from '../read/problem.ts';
 import { validate } from '../read/validate.ts';
 import { type Bytes, parseSize } from './size.ts';
 
@@ -80,7 +81,7 @@ export function readSettings(document: ReadDocument): Outcome<Settings> {
     ),
     place: document.placeOfKey([]),
   };
-  return problems.length > 0 ? refused(...problems) : found(settings);
+  return problems.length > 0 ? err(...problems) : ok(settings);
 }
 
 const currencies: ReadonlySet<string> = new Set(Intl.supportedValuesOf('currency'));

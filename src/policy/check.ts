@@ -3,12 +3,13 @@
  * Pure, and no judgement: a remark fails nothing.
  */
 
+import { offer } from '../base/nearest.ts';
+import { byPlace, type Place } from '../base/problem.ts';
+import { counted } from '../base/wording.ts';
 import { daysBetween } from '../estate/dates.ts';
 import type { Belonging, Estate } from '../estate/estate.ts';
 import { compareMoney, type Money, money, showMoney, subtractMoney, sumMoney } from '../price/money.ts';
-import { offer } from '../read/nearest.ts';
-import { byPlace, type Place } from '../read/problem.ts';
-import { counted, type EntryOf, type PolicyChange, type RuleEntry } from '../rules/rule.ts';
+import type { EntryOf, PolicyChange, RuleEntry } from '../rules/rule.ts';
 import { comparePolicies } from './direction.ts';
 import { gatherRules, type RulePack } from './pack.ts';
 import type { Policy, PolicyRule, Waiver } from './policy.ts';

@@ -9,7 +9,7 @@ import { Decimal } from 'decimal.js';
 import { onBase, onHead } from '../change/change.ts';
 import type { Settings, Site } from '../estate/settings.ts';
 import { type Bytes, bytes, parseSize, showSize } from '../estate/size.ts';
-import type { Machine, PriceList, Tier } from '../price/price-list.ts';
+import type { PriceList, ServerType, Tier } from '../price/price-list.ts';
 import { rules } from '../rules/registry.ts';
 import { levels, type Parameter, type PolicyChange, type Rule } from '../rules/rule.ts';
 import type { Policy, PolicyRule, Waiver } from './policy.ts';
@@ -267,7 +267,7 @@ interface PriceKey {
   readonly place: PolicyChange['place'];
 }
 
-/** What differs between two lists, key by key; a tier or a machine that one of them has not is one line. */
+/** What differs between two lists, key by key; a tier or a server type that one of them has not is one line. */
 function priceKeys(old: PriceList, now: PriceList): readonly PriceKey[] {
   const keys: PriceKey[] = [];
   const differ = (
@@ -285,10 +285,10 @@ function priceKeys(old: PriceList, now: PriceList): readonly PriceKey[] {
       if (from !== to) keys.push({ key: `${what}, ${key}`, from, to, place });
     }
   };
-  for (const name of allNames(old.machines, now.machines)) {
-    const [before, after] = [old.machines.get(name), now.machines.get(name)];
+  for (const name of allNames(old.serverTypes, now.serverTypes)) {
+    const [before, after] = [old.serverTypes.get(name), now.serverTypes.get(name)];
     const place = after === undefined ? onBase(old.place) : onHead(now.place);
-    differ(`machine ${name}`, before && machineKeys(before), after && machineKeys(after), place);
+    differ(`server type ${name}`, before && serverTypeKeys(before), after && serverTypeKeys(after), place);
   }
   for (const name of allNames(old.tiers, now.tiers)) {
     const [before, after] = [old.tiers.get(name), now.tiers.get(name)];
@@ -301,7 +301,7 @@ function priceKeys(old: PriceList, now: PriceList): readonly PriceKey[] {
 const onOneLine = (keys: ReadonlyMap<string, string> | undefined): string | undefined =>
   keys && [...keys].map(([key, value]) => `${key} ${value}`).join(', ');
 
-const machineKeys = ({ running, stopped }: Machine): ReadonlyMap<string, string> =>
+const serverTypeKeys = ({ running, stopped }: ServerType): ReadonlyMap<string, string> =>
   new Map([
     ['running', running.toFixed()],
     ['stopped', stopped.toFixed()],
@@ -319,8 +319,8 @@ function tierKeys(tier: Tier): ReadonlyMap<string, string> {
     ['minimum', tier.minimum],
     ['maximum', tier.maximum],
     ['step', tier.step],
-    ['io-per-gib', tier.ioPerGib],
-    ['io-maximum', tier.ioMaximum],
+    ['iops-per-gib', tier.iopsPerGib],
+    ['iops-maximum', tier.iopsMaximum],
     ['servers-a-volume', tier.serversAVolume],
   ];
   return new Map([

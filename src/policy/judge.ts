@@ -2,6 +2,10 @@
  * The judgement: two revisions held against a policy. Pure: the same revisions, policy and day give the same
  * judgement, whatever the machine.
  */
+
+import { byText } from '../base/order.ts';
+import { err, type Outcome, ok, type Problem, problemKey } from '../base/problem.ts';
+import { counted } from '../base/wording.ts';
 import { headroomOf, type Room } from '../capacity/headroom.ts';
 import { type Comparison, compareEstates } from '../change/compare.ts';
 import { type Touched, touchedBy } from '../change/touched.ts';
@@ -10,24 +14,33 @@ import { type EstateCost, priceEstate } from '../price/cost.ts';
 import { type CostDelta, costDelta } from '../price/delta.ts';
 import { type Money, money, noMoney } from '../price/money.ts';
 import { listInForce, type PriceList } from '../price/price-list.ts';
-import { byText } from '../read/order.ts';
-import { found, type Outcome, type Problem, problemKey, refused } from '../read/problem.ts';
-import { holdsOn as limitHoldsOn, spends } from '../rules/max-monthly-spend.ts';
+import { limitHoldsOn, spends } from '../rules/max-monthly-spend.ts';
 import { rules } from '../rules/registry.ts';
 import {
   type ChangeView,
-  counted,
   type Excess,
   type Level,
   levels,
   type PolicyChange,
   type Rule,
-  retied,
+  renameRefs,
   type View,
   type Violation,
 } from '../rules/rule.ts';
 import { runbookOf } from '../runbook/runbook.ts';
 import { comparePolicies } from './direction.ts';
+import {
+  type Counts,
+  type Evaluation,
+  evaluate,
+  levelOf,
+  noPriceList,
+  reevaluate,
+  touchedKeys,
+  updateEvaluation,
+  type ViolationEdit,
+  violationKey,
+} from './evaluation.ts';
 import {
   type BaselineState,
   type Finding,
@@ -41,18 +54,6 @@ import {
 } from './judgement.ts';
 import type { Policy, PolicyRule, Waiver } from './policy.ts';
 import { scopeOf } from './scope.ts';
-import {
-  advance,
-  type Counts,
-  levelOf,
-  noPriceList,
-  type Standing,
-  standAgain,
-  standingOf,
-  touchedKeys,
-  type ViolationEdit,
-  violationKey,
-} from './standing.ts';
 import { isFor, holdsOn as waiverHoldsOn, waiverUse } from './waiver.ts';
 
 /** One side of a comparison: what it declares, and the policy it carries. */
@@ -75,13 +76,13 @@ export interface JudgeOptions {
 /** Judges what the head would change, by a policy. */
 export function judge(base: Side, head: Side, policy: Policy, options: JudgeOptions): Judgement {
   const labels = { base: base.label, head: head.label };
-  const standing = standingOf(base.estate, policy, options.on);
+  const standing = evaluate(base.estate, policy, options.on);
   if (!standing.ok) {
     // What is wrong with the head is said in the same breath, so that nobody mends one only to meet the other.
-    const after = standingOf(head.estate, policy, options.on);
+    const after = evaluate(head.estate, policy, options.on);
     return notJudged(together(standing.problems, after.ok ? [] : after.problems), options.on, labels);
   }
-  const weighed = weigh(standing.value, base, head, options);
+  const weighed = evaluateChange(standing.value, base, head, options);
   if (!weighed.ok) return notJudged(weighed.problems, options.on, labels);
   const { comparison, touched, after } = weighed.value;
   const { on, failOn = 'error', policyFrom = 'base' } = options;
@@ -111,7 +112,7 @@ export function judge(base: Side, head: Side, policy: Policy, options: JudgeOpti
 }
 
 /** What a change weighs: everything that its own files, and what they touch, account for. */
-export interface Weighed {
+export interface ChangeEvaluation {
   readonly comparison: Comparison;
   readonly touched: Touched;
   readonly edits: readonly ViolationEdit[];
@@ -122,7 +123,7 @@ export interface Weighed {
   readonly cost: CostDelta;
   readonly afterAtJudgingPrices: Money | undefined;
   /** The head under the judging policy, for a change that follows. */
-  readonly after: Standing;
+  readonly after: Evaluation;
 }
 
 /** What stood on the base about things that the change did not touch, and stands still. */
@@ -138,7 +139,7 @@ export function verdictOf({
   carried,
   comparison,
   policyChanges,
-}: Pick<Weighed, 'findings' | 'carried' | 'comparison' | 'policyChanges'>): Pick<
+}: Pick<ChangeEvaluation, 'findings' | 'carried' | 'comparison' | 'policyChanges'>): Pick<
   Judged,
   'verdict' | 'reasons'
 > {
@@ -151,13 +152,18 @@ export function verdictOf({
  *
  * @param before the base under the judging policy, on the day
  */
-export function weigh(before: Standing, base: Side, head: Side, options: JudgeOptions): Outcome<Weighed> {
+export function evaluateChange(
+  before: Evaluation,
+  base: Side,
+  head: Side,
+  options: JudgeOptions,
+): Outcome<ChangeEvaluation> {
   const { on, failOn = 'error', policyFrom = 'base' } = options;
   const { policy } = before;
   const comparison = compareEstates(base.estate, head.estate);
   const touched = touchedBy(base.estate, head.estate, comparison.files);
   const keyBefore = (violation: Violation): string => violationKey(carriedOn(violation, comparison));
-  const advanced = advance(before, head.estate, touched, keyBefore);
+  const advanced = updateEvaluation(before, head.estate, touched, keyBefore);
   if (!advanced.ok) return advanced;
   const { standing: after, edits } = advanced.value;
   const own = priceAtOwn(head, policy, after.view, on);
@@ -172,7 +178,7 @@ export function weigh(before: Standing, base: Side, head: Side, options: JudgeOp
     findingsOfChange(entry, changeView, policy.waivers, failOn),
   );
   const { list, cost } = own.value ?? { list: after.view.prices, cost: after.view.cost };
-  return found({
+  return ok({
     comparison,
     touched,
     edits,
@@ -212,11 +218,11 @@ function priceAtOwn(
 ): Outcome<{ readonly list: PriceList; readonly cost: EstateCost } | undefined> {
   const list = listInForce(head.policy.priceLists, on);
   if (list === undefined) {
-    return head.policy === policy ? found(undefined) : refused(noPriceList(head.policy, on));
+    return head.policy === policy ? ok(undefined) : err(noPriceList(head.policy, on));
   }
-  if (list === after.prices) return found(undefined);
+  if (list === after.prices) return ok(undefined);
   const cost = priceEstate(head.estate, list, policy.settings, on);
-  return cost.ok ? found({ list, cost: cost.value }) : cost;
+  return cost.ok ? ok({ list, cost: cost.value }) : cost;
 }
 
 type FailOn = 'error' | 'warning';
@@ -268,7 +274,7 @@ function findingsOfChange(
  * and not from the findings, of which there may be many.
  */
 export function waivedAmongCarried(
-  { policy, entries }: Standing,
+  { policy, entries }: Evaluation,
   touched: Touched,
   waivers: readonly Waiver[],
   failOn: FailOn,
@@ -304,7 +310,7 @@ const things = ['server', 'volume', 'volume-group', 'file-system'] as const;
 
 /** What stood on the base about things that the change did not touch, and stands still. */
 function carriedOver(
-  { policy, entries }: Standing,
+  { policy, entries }: Evaluation,
   touched: Touched,
   waivers: readonly Waiver[],
   on: string,
@@ -331,7 +337,7 @@ function carriedOver(
 /** A violation of the base under the names that its subject, and what that is tied to, have on the head. */
 function carriedOn(violation: Violation, comparison: Comparison): Violation {
   const { subject, facet, excess } = violation;
-  const follow = (text: string): string => retied(text, (each) => renamed(each, comparison));
+  const follow = (text: string): string => renameRefs(text, (each) => renamed(each, comparison));
   return {
     ...violation,
     subject: renamed(subject, comparison),
@@ -487,15 +493,15 @@ function roomChanges(before: readonly Room[], after: readonly Room[]): readonly 
 
 /** What the branch's own policy would say of the same change. Its looseness is not held against it here. */
 export function propose(
-  standing: Standing,
+  standing: Evaluation,
   base: Side,
   head: Side,
   comparison: Comparison,
   options: JudgeOptions,
 ): Proposed {
-  const before = standAgain(standing, base.estate, head.policy, options.on);
+  const before = reevaluate(standing, base.estate, head.policy, options.on);
   const weighed = before.ok
-    ? weigh(before.value.standing, base, head, { ...options, policyFrom: 'head' })
+    ? evaluateChange(before.value.standing, base, head, { ...options, policyFrom: 'head' })
     : before;
   if (!weighed.ok) return { verdict: 'not judged', reasons: notJudged(weighed.problems, options.on).reasons };
   return verdictOf({ ...weighed.value, comparison });

@@ -1,11 +1,11 @@
 /** What a judgement says. Everything in it is plain, immutable and free of the clock. */
 
+import type { Problem } from '../base/problem.ts';
 import type { Room } from '../capacity/headroom.ts';
 import type { Change, RevisionPlace } from '../change/change.ts';
 import type { Subject } from '../estate/estate.ts';
 import type { CostDelta } from '../price/delta.ts';
 import type { Money } from '../price/money.ts';
-import type { Problem } from '../read/problem.ts';
 import type { Level, PolicyChange, RuleName } from '../rules/rule.ts';
 import type { Step } from '../runbook/step.ts';
 import type { PolicyRule, Waiver } from './policy.ts';

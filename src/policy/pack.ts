@@ -1,10 +1,11 @@
 /** Rule packs: reading one file, and putting the packs of a repository together with those that ship. */
+
+import { offer } from '../base/nearest.ts';
+import { err, type Outcome, ok, type Place, type Problem } from '../base/problem.ts';
 import { isDay } from '../estate/dates.ts';
 import { parseSize } from '../estate/size.ts';
 import type { ReadDocument, Step } from '../read/document.ts';
 import { readDocument } from '../read/document.ts';
-import { offer } from '../read/nearest.ts';
-import { found, type Outcome, type Place, type Problem, refused } from '../read/problem.ts';
 import { validate } from '../read/validate.ts';
 import { rules } from '../rules/registry.ts';
 import type { Rule, RuleEntry } from '../rules/rule.ts';
@@ -29,8 +30,8 @@ export function readRulePack(document: ReadDocument): Outcome<RulePack> {
   if (!valid.ok) return valid;
   const { use = [], rules: entries = [] } = valid.value;
   const problems = entries.flatMap((entry, index) => parameterProblems(entry, ['rules', index], document));
-  if (problems.length > 0) return refused(...problems);
-  return found({
+  if (problems.length > 0) return err(...problems);
+  return ok({
     file: document.file,
     use: use.map((name, index) => ({ name, place: document.placeIn(use, index) })),
     entries: entries.map((entry, index) => ({
@@ -157,6 +158,6 @@ export function gatherRules(packs: readonly RulePack[]): Outcome<readonly Policy
     own.set(entry.name, entry);
     set(entry, undefined);
   }
-  if (problems.length > 0) return refused(...problems);
-  return found([...gathered.values()].sort((a, b) => (a.name < b.name ? -1 : 1)));
+  if (problems.length > 0) return err(...problems);
+  return ok([...gathered.values()].sort((a, b) => (a.name < b.name ? -1 : 1)));
 }

@@ -1,9 +1,9 @@
 /** A policy: everything that a judgement goes by. The gate takes it from the base. */
 
+import type { Place } from '../base/problem.ts';
 import type { Usage } from '../capacity/usage.ts';
 import type { Settings } from '../estate/settings.ts';
 import type { PriceList } from '../price/price-list.ts';
-import type { Place } from '../read/problem.ts';
 import type { Level, RuleEntry } from '../rules/rule.ts';
 
 /** One rule as a pack sets it. */

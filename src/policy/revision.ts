@@ -1,22 +1,22 @@
 /** One revision's files -> its estate and its policy. What two revisions share is parsed once. */
 
+import { byPlace, err, type Outcome, ok, type Problem, problemKey } from '../base/problem.ts';
 import { summariseReadings, type UseSummary } from '../capacity/readings.ts';
 import { type Usage, usageOf } from '../capacity/usage.ts';
 import { assembleWhatHolds } from '../estate/assemble.ts';
 import type { Estate } from '../estate/estate.ts';
 import { readEstatePart } from '../estate/part.ts';
 import { type Paths, readSettings, type Settings, settingsFile, usualPaths } from '../estate/settings.ts';
+import type { Tree, TreeFile } from '../git/tree.ts';
 import { priceEstate } from '../price/cost.ts';
 import { gatherPriceLists, listInForce, type PriceList, readPriceList } from '../price/price-list.ts';
 import { type ReadDocument, readDocument } from '../read/document.ts';
-import { byPlace, found, type Outcome, type Problem, problemKey, refused } from '../read/problem.ts';
 import { decodeText } from '../read/text.ts';
-import type { Tree, TreeFile } from '../read/tree.ts';
+import { asksForUse, noPriceList } from './evaluation.ts';
 import { type JudgeOptions, judge, type Side } from './judge.ts';
 import { type Judgement, notJudged, type RevisionLabel } from './judgement.ts';
 import { gatherRules, type RulePack, readRulePack } from './pack.ts';
 import type { Policy, PolicyRule, Waiver } from './policy.ts';
-import { asksForUse, noPriceList } from './standing.ts';
 import { readWaivers } from './waiver.ts';
 
 /** One revision, read whole. Settings, prices and rules may be missing: a first adoption has none on its base. */
@@ -59,7 +59,7 @@ export class ParsedFiles {
 
   /** Takes in what was made of a file elsewhere by its format's own reader. */
   know(file: TreeFile, format: keyof Paths, value: unknown): void {
-    this.#parsed.set(`${format} ${file.blob} ${file.path}`, Promise.resolve(found(value)));
+    this.#parsed.set(`${format} ${file.blob} ${file.path}`, Promise.resolve(ok(value)));
   }
 
   /** Summarises files of readings, taken together; the same files are summarised once. */
@@ -80,14 +80,14 @@ type Uses = ReadonlyMap<string, UseSummary>;
 async function summarise(tree: Tree, files: readonly TreeFile[]): Promise<Outcome<Uses>> {
   const contents = await Promise.all(files.map((file) => tree.read(file)));
   const problems = contents.flatMap((content) => (content.ok ? [] : content.problems));
-  if (problems.length > 0) return refused(...problems);
+  if (problems.length > 0) return err(...problems);
   const { fileSystems, problems: rows } = await summariseReadings(
     contents.flatMap((content, index) => {
       const file = files[index]?.path ?? '';
       return content.ok ? [{ file, chunks: [content.value] }] : [];
     }),
   );
-  return rows.length > 0 ? refused(...rows) : found(fileSystems);
+  return rows.length > 0 ? err(...rows) : ok(fileSystems);
 }
 
 export async function parse<T>(tree: Tree, file: TreeFile, reader: Reader<T>): Promise<Outcome<T>> {
@@ -129,7 +129,7 @@ export interface Reading {
 /** Reads a revision whole, or says everything that is wrong with it. */
 export async function readRevision(tree: Tree, parsed: ParsedFiles): Promise<Outcome<Revision>> {
   const { revision, problems } = (await readFiles(tree, parsed))(undefined);
-  return problems.length > 0 ? refused(...(await withExcerpts(problems, () => tree))) : found(revision);
+  return problems.length > 0 ? err(...(await withExcerpts(problems, () => tree))) : ok(revision);
 }
 
 /**
@@ -208,7 +208,7 @@ async function readFiles(
   const uses =
     gathered.ok && anyAsksForUse(gathered.value)
       ? await readUses(tree, parsed, paths.readings)
-      : found(new Map());
+      : ok(new Map());
   return (previous) => {
     const problems: Problem[] = [...top.problems, ...listing.problems];
     if (settings !== undefined && !settings.ok) problems.push(...settings.problems);
@@ -250,9 +250,9 @@ async function readFiles(
 /** The readings of a revision, as the rules want them; also for a command that shows them. */
 export async function readUses(tree: Tree, parsed: ParsedFiles, folder: string): Promise<Outcome<Uses>> {
   const listing = await tree.list(folder);
-  if (listing.problems.length > 0) return refused(...listing.problems);
+  if (listing.problems.length > 0) return err(...listing.problems);
   const files = listing.files.filter((file) => isCsv(file) && within(folder, file));
-  return files.length === 0 ? found(new Map()) : parsed.readings(tree, files);
+  return files.length === 0 ? ok(new Map()) : parsed.readings(tree, files);
 }
 
 /** What could be read; what could not is among the problems. */

@@ -1,8 +1,9 @@
 /** Waivers: reading them, and which finding each lets stand. */
+
+import { err, type Outcome, ok, type Problem } from '../base/problem.ts';
 import { isDay } from '../estate/dates.ts';
 import type { Subject } from '../estate/estate.ts';
 import type { ReadDocument, Step } from '../read/document.ts';
-import { found, type Outcome, type Problem, refused } from '../read/problem.ts';
 import { validate } from '../read/validate.ts';
 import { ruleNames } from '../rules/registry.ts';
 import type { PolicyRule, Waiver } from './policy.ts';
@@ -43,7 +44,7 @@ export function readWaivers(document: ReadDocument): Outcome<readonly Waiver[]> 
       place: document.placeIn(waivers, index),
     };
   });
-  return problems.length > 0 ? refused(...problems) : found(read);
+  return problems.length > 0 ? err(...problems) : ok(read);
 }
 
 /** Whether a waiver is for what a rule says of a subject; the dates are asked for apart. */

@@ -1,13 +1,14 @@
 /** What an estate costs a month: each volume and each server, and sums of them. Exact throughout. */
+
+import { offer } from '../base/nearest.ts';
+import { byText } from '../base/order.ts';
+import { err, type Outcome, ok, type Problem } from '../base/problem.ts';
 import { hoursOfMonth } from '../estate/dates.ts';
 import type { Belonging, Estate, Server, Volume } from '../estate/estate.ts';
 import { isDetached } from '../estate/estate.ts';
 import { layered } from '../estate/layered.ts';
 import type { Settings } from '../estate/settings.ts';
 import { type Bytes, bytes } from '../estate/size.ts';
-import { offer } from '../read/nearest.ts';
-import { byText } from '../read/order.ts';
-import { found, type Outcome, type Problem, refused } from '../read/problem.ts';
 import { addMoney, type Money, money, noMoney, subtractMoney, timesMoney } from './money.ts';
 import type { PriceList, Tier } from './price-list.ts';
 
@@ -22,7 +23,12 @@ export type CostLine =
       readonly detached: boolean;
       readonly monthly: Money;
     }
-  | { readonly kind: 'server'; readonly server: Server; readonly machine: string; readonly monthly: Money };
+  | {
+      readonly kind: 'server';
+      readonly server: Server;
+      readonly serverType: string;
+      readonly monthly: Money;
+    };
 
 export interface EstateCost {
   readonly currency: string;
@@ -111,21 +117,21 @@ export function priceVolume(
   };
 }
 
-/** Prices one server: nothing where it names no machine. `undefined` where the list has no such machine. */
+/** Prices one server: nothing where it names no type. `undefined` where the list has no such server type. */
 export function priceServer(
   server: Server,
   list: PriceList,
   settings: Settings,
   day: string,
 ): CostLine | 'not billed' | undefined {
-  if (server.machine === undefined) return 'not billed';
-  const machine = list.machines.get(server.machine);
-  if (machine === undefined) return undefined;
-  const hourly = server.power === 'running' ? machine.running : machine.stopped;
+  if (server.type === undefined) return 'not billed';
+  const serverType = list.serverTypes.get(server.type);
+  if (serverType === undefined) return undefined;
+  const hourly = server.power === 'running' ? serverType.running : serverType.stopped;
   return {
     kind: 'server',
     server,
-    machine: machine.name,
+    serverType: serverType.name,
     monthly: timesMoney(hourly, hoursAMonth(settings, day)),
   };
 }
@@ -135,7 +141,7 @@ export function priceServer(
  *
  * @param list the list in force on `day`
  * @param day decides the length of a calendar month
- * @returns the cost, or a problem for every tier and machine that the list does not price
+ * @returns the cost, or a problem for every tier and server type that the list does not price
  */
 export function priceEstate(
   estate: Estate,
@@ -160,8 +166,8 @@ export function priceEstate(
     total.count(line.monthly, 1);
   }
   return pricing.problems.length > 0
-    ? refused(...pricing.problems)
-    : found({ currency: list.currency, total: total.addedTo(noMoney), volumes, servers, sums: new Map() });
+    ? err(...pricing.problems)
+    : ok({ currency: list.currency, total: total.addedTo(noMoney), volumes, servers, sums: new Map() });
 }
 
 /**
@@ -198,7 +204,7 @@ export function repriceEstate(
   };
   const volumes = edit(touched.volumes, before.volumes, estate.volumes, (volume) => pricing.volume(volume));
   const servers = edit(touched.servers, before.servers, estate.servers, (server) => pricing.server(server));
-  if (pricing.problems.length > 0) return refused(...pricing.problems);
+  if (pricing.problems.length > 0) return err(...pricing.problems);
   let total = before.total;
   for (const { was, now } of edits) {
     if (was !== undefined) total = subtractMoney(total, was.monthly);
@@ -208,7 +214,7 @@ export function repriceEstate(
   for (const [name, { keyOf, sums }] of before.sums) {
     cost.sums.set(name, { keyOf, sums: editedSums(sums, edits, keyOf, cost) });
   }
-  return found(cost);
+  return ok(cost);
 }
 
 interface LineEdit {
@@ -247,14 +253,14 @@ class Pricing {
     const line = priceServer(server, this.#list, this.#settings, this.#day);
     if (line === 'not billed') return undefined;
     if (line === undefined) {
-      const place = server.fields.machine ?? server.place;
+      const place = server.fields.type ?? server.place;
       this.problems.push(
         unpriced(
-          'machine',
-          server.machine ?? '',
+          'server type',
+          server.type ?? '',
           `the server ${server.name}`,
           this.#list,
-          this.#list.machines,
+          this.#list.serverTypes,
           place,
         ),
       );
@@ -365,7 +371,7 @@ const isDearer = (a: CostLine, b: CostLine): boolean => {
 };
 
 function unpriced(
-  kind: 'tier' | 'machine',
+  kind: 'tier' | 'server type',
   name: string,
   from: string,
   list: PriceList,

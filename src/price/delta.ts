@@ -7,7 +7,7 @@ import { type CostLine, capacityPrice, type EstateCost, ownerOf, type Sums, sums
 import { addMoney, type Money, noMoney, subtractMoney, sumMoney } from './money.ts';
 import type { PriceList } from './price-list.ts';
 
-/** Why a cost changed: more or less of something, another tier or machine, or another price for the same. */
+/** Why a cost changed: more or less of something, another tier or server type, or another price for the same. */
 export type CauseKind = 'quantity' | 'tier-move' | 'price-change';
 
 export const causeKinds: readonly CauseKind[] = ['quantity', 'tier-move', 'price-change'];
@@ -48,7 +48,7 @@ export interface Priced {
  * quantity is price(t0, p0, q1) - price(t0, p0, q0); the tier move is price(t1, p0, q1) - price(t0, p0, q1); the
  * price change is price(t1, p1, q1) - price(t1, p0, q1). The three telescope, so they add up exactly. Whatever
  * the old list does not price counts as quantity in whole. A server's power counts as quantity (hours at another
- * rate), its machine as a tier move.
+ * rate), its server type as a tier move.
  *
  * @param touched what can differ between the two estates; the rest costs what it did
  */
@@ -120,7 +120,7 @@ const inverted = (renames: ReadonlyMap<string, string>): ReadonlyMap<string, str
 
 function sameTier(before: CostLine, after: CostLine): boolean {
   if (before.kind === 'volume') return after.kind === 'volume' && before.tier === after.tier;
-  return after.kind === 'server' && before.machine === after.machine;
+  return after.kind === 'server' && before.serverType === after.serverType;
 }
 
 const teamOf = (line: CostLine): string => ownerOf(line).team ?? '';

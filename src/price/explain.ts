@@ -7,9 +7,9 @@ import type { PriceList, Tier } from './price-list.ts';
 /** Such as `1.50 + 200 GiB × 0.25`, or `730 h × 0.031, running`. */
 export function explainCost(line: CostLine, list: PriceList, settings: Settings, day: string): string {
   if (line.kind === 'server') {
-    const machine = list.machines.get(line.machine);
+    const serverType = list.serverTypes.get(line.serverType);
     const { power } = line.server;
-    return `${hoursAMonth(settings, day)} h × ${machine?.[power] ?? 0}, ${power}`;
+    return `${hoursAMonth(settings, day)} h × ${serverType?.[power] ?? 0}, ${power}`;
   }
   const tier = list.tiers.get(line.tier);
   if (tier === undefined) return '';

@@ -1,10 +1,11 @@
-/** Price lists: what a tier and a machine cost, from a date on. */
+/** Price lists: what a tier and a server type cost, from a date on. */
+
+import { err, type Outcome, ok, type Place, type Problem } from '../base/problem.ts';
 import { isDay } from '../estate/dates.ts';
 import type { Settings } from '../estate/settings.ts';
 import { type Bytes, bytes, parseSize } from '../estate/size.ts';
 import type { ReadDocument, Step } from '../read/document.ts';
 import type { TierDeclaration } from '../read/generated/price-list.ts';
-import { found, type Outcome, type Place, type Problem, refused } from '../read/problem.ts';
 import { validate } from '../read/validate.ts';
 import { type Money, money, noMoney } from './money.ts';
 
@@ -25,14 +26,14 @@ export interface Tier {
   readonly minimum: Bytes | undefined;
   readonly maximum: Bytes | undefined;
   readonly step: Bytes | undefined;
-  readonly ioPerGib: number | undefined;
-  readonly ioMaximum: number | undefined;
+  readonly iopsPerGib: number | undefined;
+  readonly iopsMaximum: number | undefined;
   readonly serversAVolume: number | undefined;
   readonly place: Place;
 }
 
-/** A machine's price by the hour. */
-export interface Machine {
+/** A server type's price by the hour. */
+export interface ServerType {
   readonly name: string;
   readonly running: Money;
   readonly stopped: Money;
@@ -43,7 +44,7 @@ export interface PriceList {
   readonly from: string;
   readonly currency: string;
   readonly tiers: ReadonlyMap<string, Tier>;
-  readonly machines: ReadonlyMap<string, Machine>;
+  readonly serverTypes: ReadonlyMap<string, ServerType>;
   readonly place: Place;
 }
 
@@ -53,7 +54,7 @@ const gb = bytes(10n ** 9n);
 export function readPriceList(document: ReadDocument): Outcome<PriceList> {
   const valid = validate('price-list', document);
   if (!valid.ok) return valid;
-  const { from, currency, tiers = {}, machines = {} } = valid.value;
+  const { from, currency, tiers = {}, 'server-types': serverTypes = {} } = valid.value;
   const problems: Problem[] = [];
   const refuse = (path: readonly Step[], message: string, advice: string): void => {
     const place = document.placeOfValue(path);
@@ -70,15 +71,15 @@ export function readPriceList(document: ReadDocument): Outcome<PriceList> {
         readTier(name, tier, document.placeIn(tiers, name), refuse),
       ]),
     ),
-    machines: new Map(
-      Object.entries(machines).map(([name, { running, stopped }]) => [
+    serverTypes: new Map(
+      Object.entries(serverTypes).map(([name, { running, stopped }]) => [
         name,
         { name, running: money(running), stopped: stopped === undefined ? noMoney : money(stopped) },
       ]),
     ),
     place: document.placeOfKey([]),
   };
-  return problems.length > 0 ? refused(...problems) : found(list);
+  return problems.length > 0 ? err(...problems) : ok(list);
 }
 
 function readTier(
@@ -133,8 +134,8 @@ function readTier(
     minimum: size(declared.minimum, 'minimum'),
     maximum: size(declared.maximum, 'maximum'),
     step,
-    ioPerGib: declared['io-per-gib'],
-    ioMaximum: declared['io-maximum'],
+    iopsPerGib: declared['iops-per-gib'],
+    iopsMaximum: declared['iops-maximum'],
     serversAVolume: declared['servers-a-volume'],
     place,
   };
@@ -164,7 +165,7 @@ export function gatherPriceLists(
       });
     }
   }
-  return problems.length > 0 ? refused(...problems) : found(sorted);
+  return problems.length > 0 ? err(...problems) : ok(sorted);
 }
 
 /** The list in force on a day: the newest that has begun. */

@@ -17,7 +17,7 @@ import {
   type Scalar,
   type Document as YamlDocument,
 } from 'yaml';
-import { byPlace, found, type Outcome, type Place, type Problem, refused } from './problem.ts';
+import { byPlace, err, type Outcome, ok, type Place, type Problem } from '../base/problem.ts';
 
 /** How deep values may nest. The deepest format is five levels; a custom rule's schema needs a few more. */
 export const deepest = 32;
@@ -228,8 +228,8 @@ export function readDocument(text: string, file: string): Outcome<ReadDocument> 
   try {
     documents = composed(text);
   } catch (error) {
-    if (error instanceof Refusal) return refused(problemAt(error.offset, error.message, error.advice));
-    return refused(
+    if (error instanceof Refusal) return err(problemAt(error.offset, error.message, error.advice));
+    return err(
       error instanceof RangeError
         ? problemAt(0, tooDeep, flatten)
         : problemAt(0, 'the file cannot be read as YAML', 'Check the file with a YAML linter.'),
@@ -241,7 +241,7 @@ export function readDocument(text: string, file: string): Outcome<ReadDocument> 
   const marker = broken.length === 0 ? null : conflictMarker.exec(text);
   if (marker !== null) {
     const { line } = lines.place(marker.index);
-    return refused(problemAt(marker.index, `line ${line} is a merge conflict marker`, settleConflict));
+    return err(problemAt(marker.index, `line ${line} is a merge conflict marker`, settleConflict));
   }
   const problems = [
     ...brokenPlaces(broken, problemAt),
@@ -258,11 +258,11 @@ export function readDocument(text: string, file: string): Outcome<ReadDocument> 
       ),
     );
   }
-  if (problems.length > 0 || yaml === undefined) return refused(...problems);
+  if (problems.length > 0 || yaml === undefined) return err(...problems);
   const walk = new PlainWalk(lines);
   const value = walk.value(yaml.contents, 0, 0);
-  if (walk.problems.length > 0) return refused(...walk.problems);
-  return found(located(file, value, walk.places, lines, yaml));
+  if (walk.problems.length > 0) return err(...walk.problems);
+  return ok(located(file, value, walk.places, lines, yaml));
 }
 
 /** A line that git writes around the two sides of a conflict. */

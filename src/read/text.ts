@@ -1,5 +1,5 @@
 /** Bytes of a file -> text, refusing what no editor would have meant to save. */
-import { found, type Outcome, refused } from './problem.ts';
+import { err, type Outcome, ok } from '../base/problem.ts';
 
 const strictUtf8 = new TextDecoder('utf-8', { fatal: true, ignoreBOM: false });
 
@@ -7,15 +7,15 @@ const strictUtf8 = new TextDecoder('utf-8', { fatal: true, ignoreBOM: false });
 export function decodeText(content: Uint8Array, file: string): Outcome<string> {
   const place = { file, line: 1, column: 1 };
   if (content.includes(0)) {
-    return refused({
+    return err({
       place,
       message: 'the file holds NUL bytes, so it is no text in UTF-8',
       advice: 'Save it as UTF-8 text.',
     });
   }
   try {
-    return found(strictUtf8.decode(content));
+    return ok(strictUtf8.decode(content));
   } catch {
-    return refused({ place, message: 'the file is not valid UTF-8', advice: 'Save it as UTF-8 text.' });
+    return err({ place, message: 'the file is not valid UTF-8', advice: 'Save it as UTF-8 text.' });
   }
 }

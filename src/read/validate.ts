@@ -1,4 +1,7 @@
 /** A read document held against the JSON Schema of its format; what ajv objects to, in the reader's words. */
+
+import { nearestWord, offer, quoted } from '../base/nearest.ts';
+import { byPlace, err, type Outcome, ok, type Place, type Problem } from '../base/problem.ts';
 import type { ReadDocument, Step } from './document.ts';
 import type { AuditRecord } from './generated/audit-record.ts';
 import type { EstateFile } from './generated/estate.ts';
@@ -7,8 +10,6 @@ import type { RulePackFile } from './generated/rule-pack.ts';
 import type { SettingsFile } from './generated/settings.ts';
 import { validators } from './generated/validators.js';
 import type { WaiversFile } from './generated/waivers.ts';
-import { nearestWord, offer, quoted } from './nearest.ts';
-import { byPlace, found, type Outcome, type Place, type Problem, refused } from './problem.ts';
 
 /** Every format, and the type that a file of it has once it is valid. */
 export interface Formats {
@@ -48,8 +49,8 @@ export interface SchemaError {
 export function validate<F extends Format>(format: F, document: ReadDocument): Outcome<Formats[F]> {
   const value = document.value ?? Object.create(null);
   const check = validators[format];
-  if (check(value)) return found(value);
-  return refused(...inWords(check.errors ?? [], document, called[format]));
+  if (check(value)) return ok(value);
+  return err(...inWords(check.errors ?? [], document, called[format]));
 }
 
 /** Whether a value that was read back is a record of the audit. */

@@ -13,12 +13,12 @@ import {
   waiversUsed,
 } from '../audit/questions.ts';
 import type { AuditRecord } from '../audit/record.ts';
+import { counted } from '../base/wording.ts';
 import { showSize } from '../estate/size.ts';
 import type { Revision } from '../policy/revision.ts';
 import { holdsOn } from '../policy/waiver.ts';
 import { money } from '../price/money.ts';
 import { listInForce } from '../price/price-list.ts';
-import { counted } from '../rules/rule.ts';
 import { showAmount, showDifference } from './amounts.ts';
 import { atLeast, drawHeadline, type Screen } from './draw.ts';
 import { markdownText, visible } from './escape.ts';

@@ -83,7 +83,7 @@ function lineTable({ on, list, settings, cost, by, estate, sums }: CostOverview)
   const { currency } = cost;
   const row = (line: CostLine, lead = ''): readonly string[] => [
     `${lead}${nameOf(line)}`,
-    line.kind === 'volume' ? line.tier : line.machine,
+    line.kind === 'volume' ? line.tier : line.serverType,
     explainCost(line, list, settings, on),
     showMoney(line.monthly, currency),
   ];
@@ -102,7 +102,7 @@ function lineTable({ on, list, settings, cost, by, estate, sums }: CostOverview)
   return {
     columns: [
       { title: by === 'volume' ? 'volume or server' : 'server', align: 'left' },
-      { title: 'tier or machine', align: 'left' },
+      { title: 'tier or server type', align: 'left' },
       { title: 'how it comes about', align: 'left' },
       { title: currency, align: 'right' },
     ],
@@ -117,7 +117,7 @@ function lineFacts({ on, list, settings }: CostOverview, line: CostLine) {
     name: nameOf(line),
     team: team ?? null,
     site: site ?? null,
-    price: line.kind === 'volume' ? line.tier : line.machine,
+    price: line.kind === 'volume' ? line.tier : line.serverType,
     bytes: line.kind === 'volume' ? line.volume.size.toString() : null,
     billedBytes: line.kind === 'volume' ? line.billed.toString() : null,
     detached: line.kind === 'volume' && line.detached,

@@ -1,7 +1,8 @@
 /** A forecast in words, and as facts for JSON. */
+
+import { counted } from '../base/wording.ts';
 import type { Forecast } from '../capacity/forecast.ts';
 import { addDays } from '../estate/dates.ts';
-import { counted } from '../rules/rule.ts';
 import { showMeasure } from './amounts.ts';
 
 /** Beyond so many days a date would claim more than a slope can know. */

@@ -1,5 +1,6 @@
 /** A judgement as the one JSON object that `ullage gate --format json` prints; schema/judgement.json describes it. */
 
+import type { Place, Problem } from '../base/problem.ts';
 import type { Room } from '../capacity/headroom.ts';
 import { type Change, destroys, type RevisionPlace } from '../change/change.ts';
 import { describeChange } from '../change/describe.ts';
@@ -16,6 +17,8 @@ import type {
 import type { PolicyRule, Waiver } from '../policy/policy.ts';
 import type { CostDelta } from '../price/delta.ts';
 import { type Money, showMoney, subtractMoney } from '../price/money.ts';
+import type { PolicyChange } from '../rules/rule.ts';
+import type { Step } from '../runbook/step.ts';
 import type {
   AttachmentReport,
   ChangeReport,
@@ -33,10 +36,7 @@ import type {
   StepReport,
   ThingReport,
   WaiverReport,
-} from '../read/generated/judgement.ts';
-import type { Place, Problem } from '../read/problem.ts';
-import type { PolicyChange } from '../rules/rule.ts';
-import type { Step } from '../runbook/step.ts';
+} from './generated/judgement.ts';
 import { jsonText } from './json-text.ts';
 
 /** The whole judgement, never cut; the same judgement gives the same bytes. */
@@ -230,7 +230,7 @@ function thingReport(thing: Server | Volume | VolumeGroup | FileSystem): ThingRe
         name,
         power: thing.power,
         boot: thing.boot ?? null,
-        machine: thing.machine ?? null,
+        type: thing.type ?? null,
         site,
         team,
       };

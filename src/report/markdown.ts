@@ -1,9 +1,10 @@
 /** A judgement as Markdown: CommonMark with GFM tables, no HTML, within a host's limit where there is one. */
+
+import { counted } from '../base/wording.ts';
 import type { Judgement } from '../policy/judgement.ts';
-import { counted } from '../rules/rule.ts';
 import { excerptLines } from './draw.ts';
 import { clipped, markdownAdvice, markdownBlock, markdownCode, markdownText } from './escape.ts';
-import { type Block, type Entry, type Field, type Section, spoken, summaryLine } from './sections.ts';
+import { type Block, type Entry, type Field, reportModel, type Section, summaryLine } from './sections.ts';
 import { markdownTable } from './table.ts';
 
 export interface MarkdownOptions {
@@ -16,7 +17,7 @@ export interface MarkdownOptions {
 const excerptWidth = 100;
 
 export function reportMarkdown(judgement: Judgement, { limit, fullReport }: MarkdownOptions = {}): string {
-  const { headline, fields, sections } = spoken(judgement);
+  const { headline, fields, sections } = reportModel(judgement);
   const head = [`## ${markdownText(headline)}`, fields.map(fieldItem).join('\n')];
   const parts = sections.map(sectionParts);
   const whole = `${[...head, ...parts.flatMap(({ title, blocks }) => [title, ...blocks.map(joined)])].join('\n\n')}\n`;

@@ -1,6 +1,7 @@
 /** What a policy check remarks, as text or JSON. */
+
+import { counted } from '../base/wording.ts';
 import type { Remark } from '../policy/check.ts';
-import { counted } from '../rules/rule.ts';
 import { atLeast, drawHeadline, drawSections, type Screen } from './draw.ts';
 import type { Entry, Section } from './sections.ts';
 

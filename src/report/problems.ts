@@ -1,6 +1,6 @@
 /** Problems for a terminal: what could not be read, each at its place with a pointer under the very character. */
-import type { Problem } from '../read/problem.ts';
-import { counted } from '../rules/rule.ts';
+import type { Problem } from '../base/problem.ts';
+import { counted } from '../base/wording.ts';
 import { atLeast, drawHeadline, drawSections, type Screen } from './draw.ts';
 import { problemSections } from './sections.ts';
 

@@ -1,7 +1,8 @@
 /** Readings of measured use, summarised. */
+
+import { counted } from '../base/wording.ts';
 import { forecast } from '../capacity/forecast.ts';
 import { fillableBytes, type ReadingsSummary } from '../capacity/readings.ts';
-import { counted } from '../rules/rule.ts';
 import { showMeasure } from './amounts.ts';
 import { atLeast, drawHeadline, drawSections, type Screen } from './draw.ts';
 import { showForecast } from './forecast.ts';

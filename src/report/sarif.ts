@@ -13,11 +13,11 @@ import type {
   Run,
   Suppression,
 } from 'sarif';
+import type { Place, Problem } from '../base/problem.ts';
 import type { RevisionPlace } from '../change/change.ts';
 import type { Finding, Judgement } from '../policy/judgement.ts';
 import type { PolicyRule, Waiver } from '../policy/policy.ts';
 import { type Money, showMoney } from '../price/money.ts';
-import type { Place, Problem } from '../read/problem.ts';
 import { rules } from '../rules/registry.ts';
 import { version } from '../version.ts';
 import { markdownAdvice, markdownText, visible } from './escape.ts';

@@ -2,6 +2,9 @@
  * What a judgement says to a person, in order, and not yet in any form: the terminal and Markdown both draw this, so
  * that the two never disagree. Every text here may carry input and is made harmless by whoever draws it.
  */
+
+import { byPlace, type Place, type Problem } from '../base/problem.ts';
+import { cautions, counted } from '../base/wording.ts';
 import { freeShare, type Room } from '../capacity/headroom.ts';
 import { type Change, destroys, type RevisionPlace } from '../change/change.ts';
 import { describeChange } from '../change/describe.ts';
@@ -20,8 +23,7 @@ import type { Waiver } from '../policy/policy.ts';
 import type { WaiverUse } from '../policy/waiver.ts';
 import type { CauseKind, TeamDelta } from '../price/delta.ts';
 import { compareMoney, type Money, subtractMoney } from '../price/money.ts';
-import { byPlace, type Place, type Problem } from '../read/problem.ts';
-import { cautions, counted, type Level, type PolicyChange } from '../rules/rule.ts';
+import type { Level, PolicyChange } from '../rules/rule.ts';
 import { showAmount, showDifference, showLeft, showMeasure, showShare } from './amounts.ts';
 import { clipped } from './escape.ts';
 import { runbookSection } from './runbook.ts';
@@ -57,7 +59,7 @@ export interface Section {
 }
 
 /** The first lines answer: the verdict and why, the cost, what to do. The sections follow. */
-export interface Spoken {
+export interface ReportModel {
   readonly tone: Tone;
   readonly headline: string;
   readonly fields: readonly Field[];
@@ -93,13 +95,13 @@ function destroySentence(changes: readonly Change[]): string | undefined {
   return count === 0 ? undefined : `${counted(count, 'change destroys', 'changes destroy')} ${lost}`;
 }
 
-export function spoken(judgement: Judgement): Spoken {
+export function reportModel(judgement: Judgement): ReportModel {
   switch (judgement.verdict) {
     case 'pass':
     case 'fail':
-      return spokenJudged(judgement);
+      return judgedModel(judgement);
     case 'not judged':
-      return spokenNotJudged(judgement);
+      return notJudgedModel(judgement);
   }
 }
 
@@ -115,7 +117,7 @@ const atRevision = (place: RevisionPlace): Field => at(place, place.revision ===
 const shortCommit = (commit: string): string =>
   /^[0-9a-f]{40,64}$/.test(commit) ? commit.slice(0, 12) : commit === 'worktree' ? 'the work tree' : commit;
 
-function spokenJudged(judged: Judged): Spoken {
+function judgedModel(judged: Judged): ReportModel {
   const groups = findingGroups(judged.findings);
   return {
     tone: judged.verdict === 'fail' ? 'grave' : 'plain',
@@ -313,7 +315,7 @@ const right = (title: string) => ({ title, align: 'right' }) as const;
 
 const causeWords: Readonly<Record<CauseKind, string>> = {
   quantity: 'quantity',
-  'tier-move': 'another tier or machine',
+  'tier-move': 'another tier or server type',
   'price-change': 'other prices',
 };
 
@@ -626,7 +628,7 @@ function waiverState({
 
 // Not judged
 
-function spokenNotJudged(judgement: NotJudged): Spoken {
+function notJudgedModel(judgement: NotJudged): ReportModel {
   const { problems, base, head, on } = judgement;
   const what = [
     ...(head === undefined ? [] : [shortCommit(head.commit)]),

@@ -1,6 +1,7 @@
+import { cautions } from '../base/wording.ts';
 import type { Change, ChangeKind } from '../change/change.ts';
 import { formerName } from '../change/compare.ts';
-import { type ChangeRule, cautions, tied } from './rule.ts';
+import { type ChangeRule, subjectRef } from './rule.ts';
 
 export const bootVolumeStays: ChangeRule<'boot-volume-stays'> = {
   name: 'boot-volume-stays',
@@ -58,7 +59,7 @@ volumes:
         said.add(server.name);
         yield {
           subject: change.subject,
-          facet: tied(server),
+          facet: subjectRef(server),
           place: change.place,
           message: `${server.name} starts from ${server.boot}, which would be ${verb} while ${server.name} runs${after === undefined ? `, and ${server.name} deleted` : ''}`,
         };

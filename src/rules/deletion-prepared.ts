@@ -1,9 +1,10 @@
+import { cautions, counted } from '../base/wording.ts';
 import type { Change } from '../change/change.ts';
 import { daysBetween } from '../estate/dates.ts';
 import type { Estate, FileSystem, Retired, Volume } from '../estate/estate.ts';
 import { showSize } from '../estate/size.ts';
 import { changeInScope, lossesOf } from './losses.ts';
-import { type ChangeRule, cautions, counted } from './rule.ts';
+import type { ChangeRule } from './rule.ts';
 
 export const deletionPrepared: ChangeRule<'deletion-prepared'> = {
   name: 'deletion-prepared',

@@ -1,6 +1,7 @@
+import { cautions, counted } from '../base/wording.ts';
 import { describeChange } from '../change/describe.ts';
 import { changeInScope, lossesOf } from './losses.ts';
-import { type ChangeRule, cautions, counted } from './rule.ts';
+import type { ChangeRule } from './rule.ts';
 
 /** So many are named; the rest is counted. */
 const named = 5;

@@ -1,8 +1,9 @@
-import { noSight } from '../change/touched.ts';
+import { counted } from '../base/wording.ts';
+import { emptySelection } from '../change/touched.ts';
 import { daysBetween } from '../estate/dates.ts';
 import { isDetached, type Volume } from '../estate/estate.ts';
 import { showMoney } from '../price/money.ts';
-import { counted, placed, type StateRule } from './rule.ts';
+import { placed, type StateRule } from './rule.ts';
 
 export const detachedVolumeOwned: StateRule<'detached-volume-owned'> = {
   name: 'detached-volume-owned',
@@ -77,9 +78,9 @@ volumes:
       entry: '{ rule: detached-volume-owned }',
     },
   },
-  dated: (_entry, { detached }) => ({ ...noSight, volumes: [...detached.values()] }),
-  *check(entry, { estate, look, cost, on, revision }, scope) {
-    for (const volume of look.volumes) {
+  dated: (_entry, { detached }) => ({ ...emptySelection, volumes: [...detached.values()] }),
+  *check(entry, { estate, selection, cost, on, revision }, scope) {
+    for (const volume of selection.volumes) {
       if (!isDetached(estate, volume) || !scope.includes(volume, volume.tier)) continue;
       const monthly = cost.volumes.get(volume.name)?.monthly;
       const price =

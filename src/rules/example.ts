@@ -37,9 +37,9 @@ sites:
 export const examplePrices = `from: 2026-01-01
 currency: EUR
 tiers:
-  bulk:   { rate: "0.045", per: GiB-month, minimum: 1 GiB, maximum: 16 TiB, step: 1 GiB, io-per-gib: 3 }
-  steady: { rate: "0.10", per: GiB-month, io-per-gib: 10, io-maximum: 5000 }
+  bulk:   { rate: "0.045", per: GiB-month, minimum: 1 GiB, maximum: 16 TiB, step: 1 GiB, iops-per-gib: 3 }
+  steady: { rate: "0.10", per: GiB-month, iops-per-gib: 10, iops-maximum: 5000 }
   brisk:  { per: GiB-month, flat: "1.50", bands: [ { up-to: 1 TiB, rate: "0.25" }, { rate: "0.22" } ] }
-machines:
+server-types:
   small: { running: "0.031", stopped: "0.004" }
 `;

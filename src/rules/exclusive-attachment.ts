@@ -1,7 +1,7 @@
 import { factsOf } from '../capacity/file-system-facts.ts';
 import type { Estate, FileSystem, Volume } from '../estate/estate.ts';
 import type { Tier } from '../price/price-list.ts';
-import { placed, type StateRule, tied } from './rule.ts';
+import { placed, type StateRule, subjectRef } from './rule.ts';
 
 export const exclusiveAttachment: StateRule<'exclusive-attachment'> = {
   name: 'exclusive-attachment',
@@ -42,8 +42,8 @@ attachments:
       entry: '{ rule: exclusive-attachment }',
     },
   },
-  *check(_entry, { estate, look, prices, revision }, scope) {
-    for (const volume of look.volumes) {
+  *check(_entry, { estate, selection, prices, revision }, scope) {
+    for (const volume of selection.volumes) {
       const { name } = volume;
       const holders = estate.holders.get(name) ?? [];
       if (holders.length < 2 || !scope.includes(volume, volume.tier)) continue;
@@ -57,7 +57,7 @@ attachments:
         message: `volume ${name} is attached to ${holders.length} servers at once (${servers.join(', ')}), and ${fault.why}`,
         // One server more is worse, and so is one safeguard less on the same servers.
         excess: new Set([
-          ...servers.map((server) => tied({ kind: 'server', name: server })),
+          ...servers.map((server) => subjectRef({ kind: 'server', name: server })),
           ...faults.map(({ kind }) => kind),
         ]),
       };

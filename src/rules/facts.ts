@@ -3,7 +3,7 @@
  * files use. Sizes are numbers of GiB (2^30 bytes) under `size-gib` and `extent-gib`: a size written as 50 GB or as
  * 0.05 TB is then one number, exact up to 8 PiB. What is not declared is left out.
  *
- *     server        kind name power boot guest machine io attachment-slots volumes team site labels
+ *     server        kind name power boot guest type iops attachment-slots volumes team site labels
  *     volume        kind name size-gib tier shareable protected owner reason retain-until file-system volume-group
  *                   servers team site labels
  *     volume-group  kind name extent-gib members layout stripes copies file-systems servers team labels
@@ -54,8 +54,8 @@ export function factsOf(thing: Thing, estate: Estate): Facts {
         power: thing.power,
         boot: thing.boot,
         guest: thing.guest,
-        machine: thing.machine,
-        io: thing.io,
+        type: thing.type,
+        iops: thing.iops,
         'attachment-slots': thing.attachmentSlots,
         volumes: (estate.held.get(thing.name) ?? []).map(({ volume }) => volume).sort(),
         ...belonging(thing),
@@ -129,7 +129,7 @@ const everyChangeKind: Readonly<Record<ChangeKind, true>> = {
   'server-renamed': true,
   'server-started': true,
   'server-stopped': true,
-  'server-changed-machine': true,
+  'server-changed-type': true,
   'server-moved-site': true,
   'server-changed-team': true,
   'boot-swapped': true,

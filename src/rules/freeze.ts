@@ -1,6 +1,7 @@
+import { cautions } from '../base/wording.ts';
 import { describeChange } from '../change/describe.ts';
 import { changeInScope, lossesOf } from './losses.ts';
-import { type ChangeRule, cautions, type EntryOf } from './rule.ts';
+import type { ChangeRule, EntryOf } from './rule.ts';
 
 export const freeze: ChangeRule<'freeze'> = {
   name: 'freeze',

@@ -1,4 +1,4 @@
-import { placed, type StateRule, tied } from './rule.ts';
+import { placed, type StateRule, subjectRef } from './rule.ts';
 
 export const groupTravelsWhole: StateRule<'group-travels-whole'> = {
   name: 'group-travels-whole',
@@ -69,8 +69,8 @@ volume-groups:
       entry: '{ rule: group-travels-whole }',
     },
   },
-  *check(_entry, { estate, look, revision }, scope) {
-    for (const group of look.groups) {
+  *check(_entry, { estate, selection, revision }, scope) {
+    for (const group of selection.groups) {
       if (!scope.includes(group)) continue;
       const seats = new Map<string, string[]>();
       const places = new Set<string>();
@@ -80,7 +80,7 @@ volume-groups:
         seats.set(seat, [...(seats.get(seat) ?? []), member]);
         for (const server of holders.length === 0 ? [undefined] : holders) {
           const there = server === undefined ? [] : [{ kind: 'server', name: server } as const];
-          places.add(tied({ kind: 'volume', name: member }, ...there));
+          places.add(subjectRef({ kind: 'volume', name: member }, ...there));
         }
       }
       if (seats.size < 2) continue;

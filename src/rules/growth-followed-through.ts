@@ -1,8 +1,9 @@
 import type { Decimal } from 'decimal.js';
+import { exact } from '../base/wording.ts';
 import { type Idle, idleOf } from '../capacity/idle.ts';
 import { type Bytes, showSize } from '../estate/size.ts';
 import { showMoney } from '../price/money.ts';
-import { type EntryOf, ExactDecimal, exact, type StateRule, sizeOf, type View } from './rule.ts';
+import { type EntryOf, ExactDecimal, type StateRule, sizeOf, type View } from './rule.ts';
 import { ratioOf } from './share.ts';
 
 const usualShare = 0.25;
@@ -81,7 +82,7 @@ attachments:
     },
   },
   *check(entry, view, scope) {
-    for (const place of idleOf(view.estate, view.prices, view.look)) {
+    for (const place of idleOf(view.estate, view.prices, view.selection)) {
       if (!scope.includes(place.belonging, place.tier) || !isTooMuch(entry, place)) continue;
       yield {
         subject: place.subject,

@@ -1,5 +1,5 @@
 import type { RevisionPlace } from '../change/change.ts';
-import { noSight } from '../change/touched.ts';
+import { emptySelection } from '../change/touched.ts';
 import type { Subject } from '../estate/estate.ts';
 import { type CostLine, nameOf, ownerOf, sumsBy } from '../price/cost.ts';
 import {
@@ -93,9 +93,9 @@ volumes:
       entry: '{ rule: max-monthly-spend, where: { teams: [imagery] }, limit: "120.00" }',
     },
   },
-  dated: ({ from, until }) => (from === undefined && until === undefined ? undefined : noSight),
+  dated: ({ from, until }) => (from === undefined && until === undefined ? undefined : emptySelection),
   *check(entry, view, scope) {
-    if (entry.limit === undefined || !holdsOn(entry, view.on)) return;
+    if (entry.limit === undefined || !limitHoldsOn(entry, view.on)) return;
     const limit = money(entry.limit);
     for (const spend of spends(entry, view, scope)) {
       const violation = judge(entry, limit, spend, view);
@@ -105,7 +105,7 @@ volumes:
 };
 
 /** Whether a limit holds on a day; both ends count. */
-export const holdsOn = ({ from, until }: Pick<Entry, 'from' | 'until'>, on: string): boolean =>
+export const limitHoldsOn = ({ from, until }: Pick<Entry, 'from' | 'until'>, on: string): boolean =>
   (from === undefined || from <= on) && (until === undefined || on <= until);
 
 /** What one limit is held against. */

@@ -1,13 +1,13 @@
+import { counted } from '../base/wording.ts';
 import { groupRoom, groupRooms, quotaRooms, type Room, slotRooms } from '../capacity/headroom.ts';
 import { fileSystemRoom, usageFor } from '../capacity/usage.ts';
-import { noSight } from '../change/touched.ts';
+import { emptySelection } from '../change/touched.ts';
 import { daysBetween } from '../estate/dates.ts';
 import type { FileSystem, Volume } from '../estate/estate.ts';
 import { bytes, showSize } from '../estate/size.ts';
 import { capacityPrice } from '../price/cost.ts';
 import { showMoney, subtractMoney, sumMoney } from '../price/money.ts';
 import {
-  counted,
   type EntryFault,
   type EntryOf,
   measured,
@@ -142,7 +142,7 @@ volume-groups:
   ],
   dated: ({ of, days }, { fileSystems }) =>
     of === 'file-system' && days !== undefined
-      ? { ...noSight, fileSystems: [...fileSystems.values()] }
+      ? { ...emptySelection, fileSystems: [...fileSystems.values()] }
       : undefined,
   *check(entry, view, scope) {
     for (const room of roomsOf(entry, view)) {
@@ -159,7 +159,7 @@ volume-groups:
       } satisfies Violation;
     }
     if (entry.of !== 'file-system' || entry.days === undefined) return;
-    for (const system of view.look.fileSystems) {
+    for (const system of view.selection.fileSystems) {
       const violation = scope.includes(system) ? tooSoonFull(system, entry.days, view) : undefined;
       if (violation !== undefined) yield violation;
     }
@@ -183,16 +183,16 @@ const misplaced = (
         },
       ];
 
-function roomsOf({ of }: Entry, { estate, settings, look, usage }: View): readonly Room[] {
+function roomsOf({ of }: Entry, { estate, settings, selection, usage }: View): readonly Room[] {
   switch (of) {
     case 'quota':
       return quotaRooms(estate, settings);
     case 'attachment-slots':
-      return slotRooms(estate, settings, look.servers);
+      return slotRooms(estate, settings, selection.servers);
     case 'volume-group':
-      return groupRooms(estate, look.groups);
+      return groupRooms(estate, selection.groups);
     case 'file-system':
-      return [...look.fileSystems].flatMap((system) => {
+      return [...selection.fileSystems].flatMap((system) => {
         const use = usageFor(system, estate, usage);
         return use === undefined ? [] : [fileSystemRoom(system, use)];
       });

@@ -1,4 +1,4 @@
-import type { Sight } from '../change/touched.ts';
+import type { Selection } from '../change/touched.ts';
 import type { Subject } from '../estate/estate.ts';
 import { compilePattern, patternAdvice } from './pattern.ts';
 import { type EntryFault, type EntryOf, type Parameter, placed, type StateRule } from './rule.ts';
@@ -50,13 +50,13 @@ export const naming: StateRule<'naming'> = {
     },
   },
   verify: (entry) => kinds.flatMap((kind) => patternFaults(kind, entry[kind])),
-  *check(entry, { look, revision }, scope) {
+  *check(entry, { selection, revision }, scope) {
     for (const kind of kinds) {
       const source = entry[kind];
       const pattern = source === undefined ? undefined : compilePattern(source);
       // A pack whose pattern does not compile is refused when it is read.
       if (pattern === undefined || 'why' in pattern) continue;
-      for (const { subject, text, declared, tier } of namesOf(kind, look)) {
+      for (const { subject, text, declared, tier } of namesOf(kind, selection)) {
         if (pattern.matchesWhole(text) || !scope.includes(declared, tier)) continue;
         yield {
           subject,
@@ -84,7 +84,7 @@ interface Name {
   readonly tier?: string;
 }
 
-function* namesOf(kind: NamedKind, look: Sight): Iterable<Name> {
+function* namesOf(kind: NamedKind, look: Selection): Iterable<Name> {
   switch (kind) {
     case 'server':
       for (const declared of look.servers)

@@ -1,8 +1,9 @@
+import { cautions, exact } from '../base/wording.ts';
 import { factsOf } from '../capacity/file-system-facts.ts';
 import type { ChangeOf } from '../change/change.ts';
 import type { Estate, VolumeGroup } from '../estate/estate.ts';
 import { type Bytes, differenceOfBytes, noBytes, showSize, sumBytes } from '../estate/size.ts';
-import { type ChangeRule, cautions, exact, type Scope, type Violation } from './rule.ts';
+import type { ChangeRule, Scope, Violation } from './rule.ts';
 
 export const noShrink: ChangeRule<'no-shrink'> = {
   name: 'no-shrink',

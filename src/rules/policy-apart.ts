@@ -1,5 +1,6 @@
+import { counted } from '../base/wording.ts';
 import { onHead } from '../change/change.ts';
-import { type ChangeRule, counted } from './rule.ts';
+import type { ChangeRule } from './rule.ts';
 
 export const policyApart: ChangeRule<'policy-apart'> = {
   name: 'policy-apart',

@@ -5,11 +5,12 @@
  * change all come from there.
  */
 import { Decimal } from 'decimal.js';
+import { counted } from '../base/wording.ts';
 import type { Room } from '../capacity/headroom.ts';
 import type { Usage } from '../capacity/usage.ts';
 import type { Change, RevisionPlace } from '../change/change.ts';
 import type { Renames } from '../change/compare.ts';
-import type { Sight } from '../change/touched.ts';
+import type { Selection } from '../change/touched.ts';
 import type {
   Belonging,
   Estate,
@@ -55,7 +56,7 @@ export interface View {
    * looked at, or a sum over the estate (a site, a team, a label, a scope, the estate); a finding about a thing
    * depends on the thing and on what it is tied to, and on nothing further off.
    */
-  readonly look: Sight;
+  readonly selection: Selection;
   /** The price list in force on the day, from the policy that judges. */
   readonly prices: PriceList;
   /** What the estate costs at that list. */
@@ -171,7 +172,7 @@ export interface StateRule<N extends RuleName> extends RuleBase<N> {
    * The things about which it may find something else on another day, all else being the same; left out, or
    * `undefined`, where there are none. Sums are looked at on each day.
    */
-  dated?(entry: EntryOf<N>, estate: Estate): Sight | undefined;
+  dated?(entry: EntryOf<N>, estate: Estate): Selection | undefined;
   /** What the rule finds in the changes themselves, for one that can be asked about either. */
   checkChanges?(entry: EntryOf<N>, view: ChangeView, scope: Scope): Iterable<Violation>;
 }
@@ -203,10 +204,10 @@ export const sizeOf = (text: string): Bytes => {
 const tie = ' + ';
 
 /** Subjects by kind and name, in a facet or an excess. */
-export const tied = (...subjects: readonly Subject[]): string => subjects.map(subjectKey).join(tie);
+export const subjectRef = (...subjects: readonly Subject[]): string => subjects.map(subjectKey).join(tie);
 
 /** A facet or an element of an excess with each subject in it under another name. */
-export const retied = (text: string, renamed: (subject: Subject) => Subject): string =>
+export const renameRefs = (text: string, renamed: (subject: Subject) => Subject): string =>
   text
     .split(tie)
     .map((key) => {
@@ -222,11 +223,6 @@ export const retied = (text: string, renamed: (subject: Subject) => Subject): st
       }
     })
     .join(tie);
-
-/** `1 volume`, `3 volumes`. */
-export const counted = (count: number | bigint, one: string, many = `${one}s`): string =>
-  `${count} ${count === 1 || count === 1n ? one : many}`;
-
 /**
  * Decimals wide enough that a size times a parameter is exact: a limit holds at equality and breaks one byte above.
  */
@@ -243,10 +239,3 @@ export function measured(measure: Room['measure'], amount: bigint): string {
       return counted(amount, 'slot');
   }
 }
-
-/** A whole number with its thousands set apart, as byte counts are easier to read. */
-export const exact = (count: bigint): string => count.toString().replace(/\B(?=(\d{3})+$)/g, ',');
-
-/** The cautions that go with every step that destroys. */
-export const cautions =
-  "Before it: a backup you have restored from, the right volume (check its name, size and server twice), unmounted and quiesced. Your own change control and the provider's documentation come first.";

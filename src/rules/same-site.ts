@@ -1,4 +1,4 @@
-import { type StateRule, tied } from './rule.ts';
+import { type StateRule, subjectRef } from './rule.ts';
 
 export const sameSite: StateRule<'same-site'> = {
   name: 'same-site',
@@ -33,8 +33,8 @@ attachments:
       entry: '{ rule: same-site }',
     },
   },
-  *check(_entry, { estate, look, revision }, scope) {
-    for (const volume of look.volumes) {
+  *check(_entry, { estate, selection, revision }, scope) {
+    for (const volume of selection.volumes) {
       const { name } = volume;
       for (const { server: holder, place } of estate.holders.get(name) ?? []) {
         const server = estate.servers.get(holder);
@@ -42,7 +42,7 @@ attachments:
         if (!scope.includes(volume, volume.tier) && !scope.includes(server)) continue;
         yield {
           subject: { kind: 'volume', name },
-          facet: tied(server),
+          facet: subjectRef(server),
           place: { revision, ...place },
           message: `volume ${name} is at ${volume.site} and attached to ${holder}, which is at ${server.site}`,
         };

@@ -129,16 +129,16 @@ schema:
   },
 };
 
-function thingsOf({ of }: EntryOf<'shape'>, { look }: View): Iterable<Thing> {
+function thingsOf({ of }: EntryOf<'shape'>, { selection }: View): Iterable<Thing> {
   switch (of) {
     case 'server':
-      return look.servers;
+      return selection.servers;
     case 'volume':
-      return look.volumes;
+      return selection.volumes;
     case 'volume-group':
-      return look.groups;
+      return selection.groups;
     case 'file-system':
-      return look.fileSystems;
+      return selection.fileSystems;
     case 'change':
       return [];
   }

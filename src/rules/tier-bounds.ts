@@ -1,8 +1,9 @@
 import type { Decimal } from 'decimal.js';
+import { exact } from '../base/wording.ts';
 import type { Estate, Server, Volume } from '../estate/estate.ts';
 import { type Bytes, bytes, showSize, unitBytes } from '../estate/size.ts';
 import type { PriceList, Tier } from '../price/price-list.ts';
-import { ExactDecimal, exact, placed, type StateRule, type View, type Violation } from './rule.ts';
+import { ExactDecimal, placed, type StateRule, type View, type Violation } from './rule.ts';
 
 export const tierBounds: StateRule<'tier-bounds'> = {
   name: 'tier-bounds',
@@ -26,7 +27,7 @@ export const tierBounds: StateRule<'tier-bounds'> = {
     passes: {
       story: 'A server whose three volumes of 40 GiB give it the 360 operations a second that it needs.',
       branch: `servers:
-  plate-scanner: { io: 360 }
+  plate-scanner: { iops: 360 }
 volumes:
   plates-1: { size: 40 GiB, tier: bulk }
   plates-2: { size: 40 GiB, tier: bulk }
@@ -40,13 +41,13 @@ attachments:
     },
   },
   *check(_entry, view, scope) {
-    for (const volume of view.look.volumes) {
+    for (const volume of view.selection.volumes) {
       const tier = view.prices.tiers.get(volume.tier);
       if (tier !== undefined && scope.includes(volume, volume.tier)) yield* sizeFaults(volume, tier, view);
     }
-    for (const server of view.look.servers) {
-      if (server.io === undefined || server.io === 0 || !scope.includes(server)) continue;
-      const fault = ioFault(server, server.io, view);
+    for (const server of view.selection.servers) {
+      if (server.iops === undefined || server.iops === 0 || !scope.includes(server)) continue;
+      const fault = iopsFault(server, server.iops, view);
       if (fault !== undefined) yield fault;
     }
   },
@@ -112,7 +113,7 @@ interface IoSupply {
   readonly silent: readonly string[];
 }
 
-function ioFault(server: Server, wanted: number, view: View): Violation | undefined {
+function iopsFault(server: Server, wanted: number, view: View): Violation | undefined {
   const { given, parts, silent } = ioSupply(server, view.estate, view.prices);
   // Whole operations: a third of one moves nothing.
   const supply = BigInt(given.floor().toFixed(0));
@@ -120,15 +121,15 @@ function ioFault(server: Server, wanted: number, view: View): Violation | undefi
   if (missing <= 0n) return undefined;
   const common = {
     subject: { kind: 'server', name: server.name },
-    facet: 'io',
-    place: placed(server, view.revision, 'io'),
+    facet: 'iops',
+    place: placed(server, view.revision, 'iops'),
   } as const;
   const needs = `server ${server.name} needs ${exact(BigInt(wanted))} operations a second`;
   if (silent.length > 0) {
     return {
       ...common,
       message: `${needs}, and it cannot be told whether it has them: the price list gives no operations for ${silent.map((tier) => `the tier ${tier}`).join(', ')}`,
-      advice: 'Write io-per-gib or io-maximum on the tier in the price list.',
+      advice: 'Write iops-per-gib or iops-maximum on the tier in the price list.',
       atMost: 'note',
     };
   }
@@ -147,20 +148,20 @@ function ioSupply(server: Server, estate: Estate, prices: PriceList): IoSupply {
   for (const { volume: name } of held) {
     const volume = estate.volumes.get(name);
     if (volume === undefined) continue;
-    const io = volumeIo(volume, prices.tiers.get(volume.tier));
-    if (io === undefined) silent.add(volume.tier);
+    const iops = volumeIops(volume, prices.tiers.get(volume.tier));
+    if (iops === undefined) silent.add(volume.tier);
     else {
-      given = given.plus(io);
-      parts.push(`${name} ${io.toDecimalPlaces(1).toString()}`);
+      given = given.plus(iops);
+      parts.push(`${name} ${iops.toDecimalPlaces(1).toString()}`);
     }
   }
   return { given, parts, silent: [...silent].sort() };
 }
 
 /** What one volume gives: so many a GiB, capped by the tier's most; a tier with the cap alone gives it at any size. */
-function volumeIo({ size }: Volume, tier: Tier | undefined): Decimal | undefined {
-  const most = tier?.ioMaximum === undefined ? undefined : new ExactDecimal(tier.ioMaximum);
-  if (tier?.ioPerGib === undefined) return most;
-  const bySize = new ExactDecimal(size.toString()).div(unitBytes.GiB.toString()).times(tier.ioPerGib);
+function volumeIops({ size }: Volume, tier: Tier | undefined): Decimal | undefined {
+  const most = tier?.iopsMaximum === undefined ? undefined : new ExactDecimal(tier.iopsMaximum);
+  if (tier?.iopsPerGib === undefined) return most;
+  const bySize = new ExactDecimal(size.toString()).div(unitBytes.GiB.toString()).times(tier.iopsPerGib);
   return most === undefined ? bySize : ExactDecimal.min(bySize, most);
 }

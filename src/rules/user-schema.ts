@@ -4,9 +4,9 @@
  * ask for more work than its length.
  */
 import { Ajv2020, type ErrorObject } from 'ajv/dist/2020.js';
+import { offer, quoted } from '../base/nearest.ts';
 import { isDay } from '../estate/dates.ts';
 import type { Step } from '../read/document.ts';
-import { offer, quoted } from '../read/nearest.ts';
 import type { Facts } from './facts.ts';
 import { compilePattern, patternAdvice } from './pattern.ts';
 import type { EntryFault } from './rule.ts';

@@ -1,6 +1,7 @@
 /** File systems put into use and taken out of it. */
+
+import { byText } from '../base/order.ts';
 import type { FileSystem, Subject } from '../estate/estate.ts';
-import { byText } from '../read/order.ts';
 import type { Draft } from './draft.ts';
 import { type Carrier, systemsOn } from './sides.ts';
 import { listed, systemSubject } from './words.ts';

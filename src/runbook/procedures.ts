@@ -4,8 +4,9 @@
  *
  * The words for guests other than Linux are from memory, save DiskPart's `extend` and `rescan` (Microsoft Learn).
  */
+
+import { cautions } from '../base/wording.ts';
 import type { Server } from '../estate/estate.ts';
-import { cautions } from '../rules/rule.ts';
 import { e2fsprogs, look, lvm2, memory, rescan, utilLinux, xfsprogs } from './commands.ts';
 import type { Example, Step } from './step.ts';
 
@@ -142,9 +143,9 @@ export const procedures = {
     why: 'A boot volume is in use for as long as its server runs, and what is not yet written is lost with it.',
   },
   'start-server': { at: 'provider', does: 'Start {server}, and see that its guest comes up.' },
-  'change-machine': {
+  'change-server-type': {
     at: 'provider',
-    does: 'Change {server} from machine {was} to {machine}, while it is stopped.',
+    does: 'Change {server} from server type {was} to {type}, while it is stopped.',
     why: 'Some providers change it while it runs; their documentation says.',
   },
   'move-server': {

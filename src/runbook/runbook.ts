@@ -72,10 +72,10 @@ function carryOut(draft: Draft, change: Change): string | undefined {
       return start(draft, change.after.name);
     case 'server-stopped':
       return stop(draft, change.after.name);
-    case 'server-changed-machine':
-      return whileStopped(draft, change.after.name, 'change-machine', {
-        was: change.before.machine ?? 'none',
-        machine: change.after.machine ?? 'none',
+    case 'server-changed-type':
+      return whileStopped(draft, change.after.name, 'change-server-type', {
+        was: change.before.type ?? 'none',
+        type: change.after.type ?? 'none',
       });
     case 'server-moved-site':
       return whileStopped(draft, change.after.name, 'move-server', {

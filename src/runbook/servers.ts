@@ -31,7 +31,7 @@ export function serverDeleted(draft: Draft, { before, subject }: ChangeOf<'serve
 export function whileStopped(
   draft: Draft,
   server: string,
-  procedure: 'change-machine' | 'move-server',
+  procedure: 'change-server-type' | 'move-server',
   words: Readonly<Record<string, string>>,
 ): string {
   const { sides } = draft;

@@ -56,7 +56,7 @@ export class Sides {
     switch (change.kind) {
       case 'server-stopped':
       case 'server-deleted':
-      case 'server-changed-machine':
+      case 'server-changed-type':
       case 'server-moved-site':
       case 'boot-swapped':
         return [change.subject.name];

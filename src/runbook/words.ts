@@ -1,6 +1,7 @@
 /** How steps name what they are about. */
+
+import { byText } from '../base/order.ts';
 import type { FileSystem, Layout, Subject } from '../estate/estate.ts';
-import { byText } from '../read/order.ts';
 
 export const volumeSubject = (name: string): Subject => ({ kind: 'volume', name });
 export const serverSubject = (name: string): Subject => ({ kind: 'server', name });

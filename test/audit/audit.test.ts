@@ -7,7 +7,7 @@ import { parse } from 'csv-parse/sync';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { AuditRecord } from '../../src/audit/record.ts';
 import { progressOn } from '../../src/cli/audit.ts';
-import { GitRepository } from '../../src/read/git.ts';
+import { GitRepository } from '../../src/git/repository.ts';
 import { ullage } from '../cli/run.ts';
 import { valueIn } from '../estate/builder.ts';
 import { removeRepositories, type TestRepository } from '../repository.ts';

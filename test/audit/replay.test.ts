@@ -3,9 +3,9 @@ import { afterAll, expect, it } from 'vitest';
 import { auditRecords } from '../../src/audit/audit.ts';
 import { emptyTree } from '../../src/audit/follow.ts';
 import { type AuditRecord, aboutOf, dayOfCommit, fromJudged, recordOf } from '../../src/audit/record.ts';
+import type { Commit } from '../../src/git/commit.ts';
+import { GitRepository } from '../../src/git/repository.ts';
 import { judgeTrees, ParsedFiles } from '../../src/policy/revision.ts';
-import type { Commit } from '../../src/read/commit.ts';
-import { GitRepository } from '../../src/read/git.ts';
 import { valueIn } from '../estate/builder.ts';
 import { removeRepositories } from '../repository.ts';
 import { type Edits, historyOf, mainOf, type Step } from './history.ts';
@@ -21,7 +21,7 @@ interface Volumes {
 const imagery = ({ plates, master, team }: Volumes): string => `team: ${team}
 site: north-quay
 servers:
-  plate-scanner: { power: running, boot: plate-scanner-root, guest: linux-lvm, machine: small }
+  plate-scanner: { power: running, boot: plate-scanner-root, guest: linux-lvm, type: small }
 volumes:
   plate-scanner-root: { size: 20 GiB, tier: steady }
   plates-1: { size: ${plates} GiB, tier: bulk }
@@ -75,7 +75,7 @@ const waivers = [
 ];
 
 const prices = (bulk: string, from = '2026-01-01', more = ''): string =>
-  `from: ${from}\ncurrency: EUR\ntiers:\n  bulk: { rate: "${bulk}", per: GiB-month }\n  steady: { rate: "0.10", per: GiB-month }\n${more}machines:\n  small: { running: "0.031", stopped: "0.004" }\n`;
+  `from: ${from}\ncurrency: EUR\ntiers:\n  bulk: { rate: "${bulk}", per: GiB-month }\n  steady: { rate: "0.10", per: GiB-month }\n${more}server-types:\n  small: { running: "0.031", stopped: "0.004" }\n`;
 
 const settings = [
   'currency: EUR\nmonth: calendar\n',

@@ -15,6 +15,7 @@ import { join } from 'node:path';
 import { buildSync } from 'esbuild';
 import fc from 'fast-check';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { err, ok } from '../../src/base/problem.ts';
 import { readDf } from '../../src/capacity/df.ts';
 import {
   fillableBytes,
@@ -30,7 +31,6 @@ import {
 } from '../../src/capacity/readings.ts';
 import { appendSafely } from '../../src/cli/append.ts';
 import { bytes } from '../../src/estate/size.ts';
-import { found, refused } from '../../src/read/problem.ts';
 
 const file = 'readings/2026.csv';
 const start = Date.parse('2026-01-05T06:00:00Z');
@@ -365,7 +365,7 @@ describe('adding to a file', () => {
 
   const appending = { header: readingsHeader, patienceMs: 200 };
   const add = (...readings: Reading[]) =>
-    appendSafely(path, appending, async () => found(readingsAsCsv(readings)));
+    appendSafely(path, appending, async () => ok(readingsAsCsv(readings)));
 
   it('makes the folder and the file with its header, then adds below', async () => {
     await add(reading());
@@ -380,7 +380,7 @@ describe('adding to a file', () => {
     execFileSync('chmod', ['640', path]);
     symlinkSync('2026.csv', join(folder, 'readings', 'now.csv'));
     await appendSafely(join(folder, 'readings', 'now.csv'), appending, async () =>
-      found(readingsAsCsv([reading({ at: timeAt(1) })])),
+      ok(readingsAsCsv([reading({ at: timeAt(1) })])),
     );
     expect(readFileSync(path, 'utf8')).toBe(csv([reading(), reading({ at: timeAt(1) })]));
     expect(statSync(path).mode & 0o777).toBe(0o640);
@@ -388,9 +388,9 @@ describe('adding to a file', () => {
   });
 
   it('a refusal, or nothing to add, leaves no file and no lock', async () => {
-    const no = refused({ message: 'no', advice: 'no' });
+    const no = err({ message: 'no', advice: 'no' });
     expect(await appendSafely(path, appending, async () => no)).toEqual(no);
-    await appendSafely(path, appending, async () => found(''));
+    await appendSafely(path, appending, async () => ok(''));
     await appendSafely(path, appending, async () => Promise.reject(new Error('gone'))).then((result) =>
       expect(result.ok).toBe(false),
     );
@@ -401,7 +401,7 @@ describe('adding to a file', () => {
     const patient = { header: readingsHeader, patienceMs: 20_000 };
     const all = Array.from({ length: 20 }, (_, hour) => reading({ at: timeAt(hour) }));
     const results = await Promise.all(
-      all.map((each) => appendSafely(path, patient, async () => found(readingsAsCsv([each])))),
+      all.map((each) => appendSafely(path, patient, async () => ok(readingsAsCsv([each])))),
     );
     expect(results.every(({ ok }) => ok)).toBe(true);
     const { readings, problems } = readReadings(readFileSync(path, 'utf8'), path);

@@ -41,10 +41,10 @@ const each: readonly (readonly [ChangeKind, string, string, string])[] = [
   ['server-started', server('power: stopped'), server('power: running'), 'server scanner is started'],
   ['server-stopped', server(''), server('power: stopped'), 'server scanner is stopped'],
   [
-    'server-changed-machine',
+    'server-changed-type',
     server(''),
-    server('machine: small'),
-    'server scanner goes from machine none to small',
+    server('type: small'),
+    'server scanner goes from server type none to small',
   ],
   [
     'server-moved-site',
@@ -58,7 +58,7 @@ const each: readonly (readonly [ChangeKind, string, string, string])[] = [
     server('team: ledger'),
     'server scanner passes from team imagery to ledger',
   ],
-  ['server-edited', server('io: 100'), server('io: 200'), 'server scanner: io goes from 100 to 200'],
+  ['server-edited', server('iops: 100'), server('iops: 200'), 'server scanner: IOPS goes from 100 to 200'],
   ['volume-created', '', volume('size: 40 GiB, tier: bulk'), 'volume plates-1 is created: 40 GiB, tier bulk'],
   ['volume-deleted', volume('size: 40 GiB, tier: bulk'), '', 'volume plates-1 is deleted, with its 40 GiB'],
   [

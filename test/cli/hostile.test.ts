@@ -82,7 +82,7 @@ const documents: readonly (readonly [string, string | Uint8Array, 1 | 2])[] = [
   ['a size below nothing', volumes('-50 GiB').replace('plates-1', 'x'), 2],
   ['a size in exponents', volumes('5e1 GiB').replace('plates-1', 'x'), 2],
   ['not-a-number', 'volumes:\n  x: { size: .nan, tier: bulk }\n', 2],
-  ['an infinite need', 'servers:\n  x: { io: .inf }\n', 2],
+  ['an infinite need', 'servers:\n  x: { iops: .inf }\n', 2],
   ['a list where a mapping is wanted', '- volumes\n', 2],
   ['plain text', 'nothing to see here\n', 2],
   ['a tab for an indent', 'volumes:\n\tx: 1\n', 2],

@@ -2,16 +2,16 @@
  * Revisions made in memory from files as a user writes them, read and judged by the very path that the gate takes.
  */
 import { createHash } from 'node:crypto';
+import { type Outcome, ok, type Problem } from '../../src/base/problem.ts';
 import { assemble } from '../../src/estate/assemble.ts';
 import type { Estate, EstatePart } from '../../src/estate/estate.ts';
 import { readEstatePart } from '../../src/estate/part.ts';
 import { readSettings, type Settings } from '../../src/estate/settings.ts';
+import type { Tree, TreeFile } from '../../src/git/tree.ts';
 import type { JudgeOptions } from '../../src/policy/judge.ts';
 import type { Finding, Judged, Judgement } from '../../src/policy/judgement.ts';
 import { judgeTrees, ParsedFiles, type Revision, readRevision } from '../../src/policy/revision.ts';
 import { type ReadDocument, readDocument } from '../../src/read/document.ts';
-import { found, type Outcome, type Problem } from '../../src/read/problem.ts';
-import type { Tree, TreeFile } from '../../src/read/tree.ts';
 
 /** Path -> what the file holds. */
 export type Files = Readonly<Record<string, string>>;
@@ -34,7 +34,7 @@ tiers:
   bulk: { rate: "0.045", per: GiB-month }
   steady: { rate: "0.10", per: GiB-month }
   brisk: { per: GiB-month, flat: "1.50", bands: [ { up-to: 1 TiB, rate: "0.25" }, { rate: "0.22" } ] }
-machines:
+server-types:
   small: { running: "0.031", stopped: "0.004" }
 `,
   'policies/storage.yaml': 'use: [starter]\n',
@@ -52,7 +52,7 @@ export function treeOf(files: Files, revision: string): Tree {
         .map((path): TreeFile => ({ path, blob: blob(files[path] ?? '') })),
       problems: [],
     }),
-    read: async ({ path }) => found(new TextEncoder().encode(files[path] ?? '')),
+    read: async ({ path }) => ok(new TextEncoder().encode(files[path] ?? '')),
   };
 }
 

@@ -11,7 +11,7 @@ interface Placed {
 
 interface RandomServer extends Placed {
   readonly power: 'running' | 'stopped';
-  readonly machine: 'small' | undefined;
+  readonly type: 'small' | undefined;
   readonly boot: string | undefined;
 }
 
@@ -55,7 +55,7 @@ export const model: fc.Arbitrary<Model> = fc.record({
         site: sites,
         file,
         power: fc.constantFrom('running' as const, 'stopped' as const),
-        machine: maybe(fc.constant('small' as const)),
+        type: maybe(fc.constant('small' as const)),
         boot: maybe(fc.constantFrom(...volumeNames)),
       }),
     ),
@@ -128,9 +128,9 @@ export function filesOf(
     return backwards ? entries.reverse() : entries;
   };
   const part = (name: string, own: number) => written[to(name, own) % files] ?? written[0];
-  for (const [name, { team, site, power, machine, boot, file: own }] of inOrder(servers)) {
+  for (const [name, { team, site, power, type, boot, file: own }] of inOrder(servers)) {
     const there = boot !== undefined && volumes[boot] !== undefined ? { boot: call(boot) } : {};
-    const billed = machine === undefined ? {} : { machine };
+    const billed = type === undefined ? {} : { type };
     const declared = { team, site, power, ...billed, ...there, ...formerly(name) };
     Object.assign(part(name, own)?.servers ?? {}, { [call(name)]: declared });
   }

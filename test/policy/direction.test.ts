@@ -257,17 +257,17 @@ describe('a policy change is listed with its direction', () => {
 
   it('a price list, one line a changed key by the name that its file has, and one line a tier that comes or goes', async () => {
     const prices = (tiers: string): Files => ({
-      'prices/2026.yaml': `from: 2026-01-01\ncurrency: EUR\ntiers:\n${tiers}machines:\n  small: { running: "0.031" }\n`,
+      'prices/2026.yaml': `from: 2026-01-01\ncurrency: EUR\ntiers:\n${tiers}server-types:\n  small: { running: "0.031" }\n`,
     });
     const before = prices(
-      '  bulk: { rate: "0.045", per: GiB-month, io-per-gib: 3 }\n  old: { rate: "1", per: GB-month, flat: "2" }\n',
+      '  bulk: { rate: "0.045", per: GiB-month, iops-per-gib: 3 }\n  old: { rate: "1", per: GB-month, flat: "2" }\n',
     );
     const after = prices(
-      '  bulk: { bands: [ { up-to: 1 TiB, rate: "0.04" }, { rate: "0.03" } ], per: GiB-month, io-per-gib: 4, maximum: 2 TiB }\n  new: { rate: "3", per: GiB-month }\n',
+      '  bulk: { bands: [ { up-to: 1 TiB, rate: "0.04" }, { rate: "0.03" } ], per: GiB-month, iops-per-gib: 4, maximum: 2 TiB }\n  new: { rate: "3", per: GiB-month }\n',
     );
     expect(await listed(before, after)).toEqual([
       'neither: prices from 2026-01-01 tier bulk, rate (0.045 to none)',
-      'neither: prices from 2026-01-01 tier bulk, io-per-gib (3 to 4)',
+      'neither: prices from 2026-01-01 tier bulk, iops-per-gib (3 to 4)',
       'neither: prices from 2026-01-01 tier bulk, bands (none to 0.04 up to 1 TiB, then 0.03)',
       'neither: prices from 2026-01-01 tier bulk, maximum (none to 2 TiB)',
       'neither: prices from 2026-01-01 tier new (none to rate 3, per GiB-month)',

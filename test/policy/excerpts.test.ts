@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import { ok, type Problem } from '../../src/base/problem.ts';
+import type { Tree } from '../../src/git/tree.ts';
 import { ParsedFiles, readRevision } from '../../src/policy/revision.ts';
-import { found, type Problem } from '../../src/read/problem.ts';
-import type { Tree } from '../../src/read/tree.ts';
 import { type Files, gannetPoint, judgeFiles, line, problemsOf, treeOf } from '../estate/builder.ts';
 
 const storage = 'storage/imagery.yaml';
@@ -109,7 +109,7 @@ describe('a problem shows the line it is on, also where only the whole estate sh
 
   it('and what is no text has no line', async () => {
     const tree = treeOf(sound, 'head');
-    const binary: Tree = { ...tree, read: async () => found(Uint8Array.of(0x61, 0xff)) };
+    const binary: Tree = { ...tree, read: async () => ok(Uint8Array.of(0x61, 0xff)) };
     const problems = problemsOf(await readRevision(binary, new ParsedFiles()));
     expect(problems.length).toBeGreaterThan(0);
     expect(problems.map(({ excerpt }) => excerpt).filter((excerpt) => excerpt !== undefined)).toEqual([]);

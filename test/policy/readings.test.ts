@@ -1,7 +1,7 @@
 import { afterAll, describe, expect, it } from 'vitest';
+import { GitRepository } from '../../src/git/repository.ts';
+import type { Tree } from '../../src/git/tree.ts';
 import { judgeTrees, ParsedFiles } from '../../src/policy/revision.ts';
-import { GitRepository } from '../../src/read/git.ts';
-import type { Tree } from '../../src/read/tree.ts';
 import { type Files, makeRepository, removeRepositories } from '../repository.ts';
 
 afterAll(removeRepositories);

@@ -111,11 +111,11 @@ describe('the price of a server', () => {
 
   /** 8,760 h / 12 = 730 h: common practice, without a source. */
   it('is by the hour, 730 hours a month', () => {
-    expect(costOf(server('machine: small')).total.toFixed()).toBe('22.63');
+    expect(costOf(server('type: small')).total.toFixed()).toBe('22.63');
   });
 
   it('is billed while it is stopped, too, at its own rate', () => {
-    expect(costOf(server('machine: small, power: stopped')).total.toFixed()).toBe('2.92');
+    expect(costOf(server('type: small, power: stopped')).total.toFixed()).toBe('2.92');
   });
 
   it.each([
@@ -124,11 +124,11 @@ describe('the price of a server', () => {
     ['2026-04-30', 720],
     ['2026-12-31', 744],
   ])('on %s a calendar month has %i hours', (day, hours) => {
-    const { total } = costOf(server('machine: small'), { settings: calendar, day });
+    const { total } = costOf(server('type: small'), { settings: calendar, day });
     expect(total.eq(money('0.031').times(hours))).toBe(true);
   });
 
-  it('is nothing where it names no machine', () => {
+  it('is nothing where it names no type', () => {
     expect(costOf(server('')).total.toFixed()).toBe('0');
   });
 });
@@ -140,9 +140,9 @@ describe('an estate', () => {
     expect(volumes.get('master')?.monthly.toFixed()).toBe('4.5');
   });
 
-  it('names every tier and machine that the list does not price, with the nearest offered', () => {
+  it('names every tier and server type that the list does not price, with the nearest offered', () => {
     const outcome = priceEstate(
-      estateOf('servers:\n  s: { machine: smal }\nvolumes:\n  v: { size: 1 GiB, tier: bluk }\n'),
+      estateOf('servers:\n  s: { type: smal }\nvolumes:\n  v: { size: 1 GiB, tier: bluk }\n'),
       usual,
       settingsOf(),
       today,
@@ -150,7 +150,7 @@ describe('an estate', () => {
     const found = problemsOf(outcome);
     expect(found.map(line)).toEqual([
       'storage/imagery.yaml:4:21: the volume v names the tier bluk, which the price list in force (prices/2026.yaml) does not price',
-      'storage/imagery.yaml:2:8: the server s names the machine smal, which the price list in force (prices/2026.yaml) does not price',
+      'storage/imagery.yaml:2:8: the server s names the server type smal, which the price list in force (prices/2026.yaml) does not price',
     ]);
     expect(found[0]?.advice).toContain('Did you mean bulk?');
   });

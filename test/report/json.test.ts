@@ -4,7 +4,7 @@ import { Ajv2020 } from 'ajv/dist/2020.js';
 import { Decimal } from 'decimal.js';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { JudgementReport } from '../../src/read/generated/judgement.ts';
+import type { JudgementReport } from '../../src/report/generated/judgement.ts';
 import { judgementReport, reportJson } from '../../src/report/json.ts';
 import { hostile } from './hostile.ts';
 import { mixed, ownLimit, still, unjudged, withHostile, withHostileProblems } from './sample.ts';

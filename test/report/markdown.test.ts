@@ -1,10 +1,10 @@
 import fc from 'fast-check';
 import MarkdownIt from 'markdown-it';
 import { beforeAll, describe, expect, it } from 'vitest';
+import { cautions } from '../../src/base/wording.ts';
 import type { Judged, NotJudged } from '../../src/policy/judgement.ts';
 import { reportMarkdown } from '../../src/report/markdown.ts';
 import { reportText, summaryLine } from '../../src/report/text.ts';
-import { cautions } from '../../src/rules/rule.ts';
 import { hostile } from './hostile.ts';
 import { edited, judged, mainFiles, ownLimit, unitsTidied, unjudged, withHostile } from './text-sample.ts';
 

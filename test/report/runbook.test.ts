@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { judgementReport } from '../../src/report/json.ts';
 import { reportMarkdown } from '../../src/report/markdown.ts';
-import { spoken } from '../../src/report/sections.ts';
+import { reportModel } from '../../src/report/sections.ts';
 import { reportText } from '../../src/report/text.ts';
 import { gannetPoint, judged } from '../estate/builder.ts';
 import { mixed, still } from './sample.ts';
@@ -52,7 +52,7 @@ describe('the order of steps', () => {
 
   it('comes last, after all that the verdict rests on', async () => {
     const judgement = await mixed();
-    const titles = spoken(judgement).sections.map(({ title }) => title);
+    const titles = reportModel(judgement).sections.map(({ title }) => title);
     expect(titles).toContain('Waivers to look at');
     expect(titles.at(-1)).toBe(`Order of steps (${judgement.runbook.length})`);
   });

@@ -27,8 +27,8 @@ const before = `
 team: imagery
 site: north-quay
 servers:
-  plate-scanner: { power: running, boot: plate-scanner-root, guest: linux-lvm, machine: small }
-  plate-archive: { power: stopped, machine: small }
+  plate-scanner: { power: running, boot: plate-scanner-root, guest: linux-lvm, type: small }
+  plate-archive: { power: stopped, type: small }
 volumes:
   plate-scanner-root: { size: 50 GiB, tier: steady }
   plates-1: { size: 40 GiB, tier: bulk }

@@ -2,10 +2,10 @@
 import { createHash } from 'node:crypto';
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { ok } from '../../src/base/problem.ts';
+import type { Tree } from '../../src/git/tree.ts';
 import type { Finding, Judged, Judgement, NotJudged } from '../../src/policy/judgement.ts';
 import { judgeTrees, ParsedFiles } from '../../src/policy/revision.ts';
-import { found } from '../../src/read/problem.ts';
-import type { Tree } from '../../src/read/tree.ts';
 
 export const day = '2026-11-20';
 
@@ -38,7 +38,7 @@ function treeOf(files: Files, revision: string): Tree {
         .map(([path, text]) => ({ path, blob: createHash('sha1').update(text).digest('hex') })),
       problems: [],
     }),
-    read: async ({ path }) => found(new TextEncoder().encode(files[path])),
+    read: async ({ path }) => ok(new TextEncoder().encode(files[path])),
   };
 }
 

@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import stringWidth from 'string-width';
 import { beforeAll, describe, expect, it } from 'vitest';
+import { cautions } from '../../src/base/wording.ts';
 import type { Judged, NotJudged } from '../../src/policy/judgement.ts';
 import { reportText, summaryLine } from '../../src/report/text.ts';
-import { cautions } from '../../src/rules/rule.ts';
 import { hostile } from './hostile.ts';
 import {
   depthsGrown,

@@ -1,4 +1,6 @@
 /** A branch told in YAML, judged by one entry or more: for tests of rules. */
+
+import type { Outcome, Problem } from '../../src/base/problem.ts';
 import { summariseReadings } from '../../src/capacity/readings.ts';
 import { usageOf } from '../../src/capacity/usage.ts';
 import { assemble } from '../../src/estate/assemble.ts';
@@ -11,7 +13,6 @@ import { gatherRules, readRulePack } from '../../src/policy/pack.ts';
 import type { Policy } from '../../src/policy/policy.ts';
 import { readPriceList } from '../../src/price/price-list.ts';
 import { type ReadDocument, readDocument } from '../../src/read/document.ts';
-import type { Outcome, Problem } from '../../src/read/problem.ts';
 import { exampleDay, examplePrices, exampleSettings } from '../../src/rules/example.ts';
 
 export interface Branch {

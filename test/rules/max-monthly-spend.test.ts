@@ -35,7 +35,7 @@ describe('a limit', () => {
   });
 
   it('counts servers with their storage', async () => {
-    const server = 'team: imagery\nservers:\n  scanner: { machine: small }\n';
+    const server = 'team: imagery\nservers:\n  scanner: { type: small }\n';
     expect((await underRule(limit, '', server)).reasons.join()).toContain('22.63 EUR a month');
   });
 

@@ -6,11 +6,11 @@ const entries = ['{ rule: tier-bounds }'];
 const prices = `from: 2026-01-01
 currency: EUR
 tiers:
-  bulk:   { rate: "0.045", per: GiB-month, minimum: 10 GiB, maximum: 2 TiB, step: 10 GiB, io-per-gib: 3, io-maximum: 1000 }
-  odd:    { rate: "0.1", per: GiB-month, io-per-gib: 0.5 }
+  bulk:   { rate: "0.045", per: GiB-month, minimum: 10 GiB, maximum: 2 TiB, step: 10 GiB, iops-per-gib: 3, iops-maximum: 1000 }
+  odd:    { rate: "0.1", per: GiB-month, iops-per-gib: 0.5 }
   small:  { rate: "0.1", per: GiB-month, maximum: 100 GiB }
   mute:   { rate: "0.1", per: GiB-month }
-  capped: { rate: "0.1", per: GiB-month, io-maximum: 250 }
+  capped: { rate: "0.1", per: GiB-month, iops-maximum: 250 }
   broken: { rate: "0.1", per: GiB-month, minimum: 3 GiB, maximum: 4 GiB, step: 5 GiB }
 `;
 
@@ -77,7 +77,7 @@ describe('a size that the tier does not sell', () => {
 
 const server = (io: number, tier = 'bulk', sizes = ['40 GiB', '40 GiB', '40 GiB']): string => `
 servers:
-  plate-scanner: { io: ${io} }
+  plate-scanner: { iops: ${io} }
 volumes:
 ${sizes.map((size, index) => `  plates-${index + 1}: { size: ${size}, tier: ${tier} }\n`).join('')}
 attachments:
@@ -118,7 +118,7 @@ describe('a server that needs more operations than its volumes give', () => {
   });
 
   it('refuses a server with no volume at all that needs any', async () => {
-    expect(await served('servers:\n  plate-scanner: { io: 5 }\n')).toEqual([
+    expect(await served('servers:\n  plate-scanner: { iops: 5 }\n')).toEqual([
       'error new plate-scanner: server plate-scanner needs 5 operations a second, and it holds no volume: 5 missing',
     ]);
   });

@@ -192,11 +192,11 @@ export interface ServerDeclaration {
    * What runs inside, which decides how the guest is made to see a change.
    */
   guest?: 'linux-lvm' | 'linux' | 'windows' | 'other';
-  machine?: Name3;
+  type?: Name3;
   /**
    * Input and output operations a second that the work on this server needs from its volumes together.
    */
-  io?: number;
+  iops?: number;
   /**
    * How many volumes this server can hold, where it differs from its site's.
    */

@@ -33,11 +33,11 @@ export type TierDeclaration = {
   /**
    * Operations a second that each GiB brings.
    */
-  'io-per-gib'?: number;
+  'iops-per-gib'?: number;
   /**
    * Operations a second that one volume brings at the most.
    */
-  'io-maximum'?: number;
+  'iops-maximum'?: number;
   /**
    * How many servers may hold one shareable volume of this tier at once.
    */
@@ -85,7 +85,7 @@ export type Amount3 = string;
 export type Amount4 = string;
 
 /**
- * A price list: what each tier and each machine costs, from a date on. The newest list that has begun holds, whole.
+ * A price list: what each tier and each server type costs, from a date on. The newest list that has begun holds, whole.
  */
 export interface PriceListFile {
   from: Date;
@@ -97,9 +97,9 @@ export interface PriceListFile {
     [k: string]: TierDeclaration;
   };
   /**
-   * The machines that servers are billed as, by name.
+   * The types that servers are billed as, by name.
    */
-  machines?: {
+  'server-types'?: {
     [k: string]: MachineDeclaration;
   };
 }
@@ -111,7 +111,7 @@ export interface BandDeclaration {
   rate: Amount1;
 }
 /**
- * The price of one machine by the hour.
+ * The price of one server type by the hour.
  */
 export interface MachineDeclaration {
   running: Amount3;

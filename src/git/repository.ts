@@ -12,7 +12,9 @@ import { rmSync } from 'node:fs';
 import { mkdtemp, readFile, realpath, stat, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join, relative, sep } from 'node:path';
+import { err, type Outcome, ok, type Problem } from '../base/problem.ts';
 import { type Commit, parseCommit } from './commit.ts';
+import { isObjectId, largestFile, ObjectStore } from './object-store.ts';
 import {
   type Environment,
   type GitRun,
@@ -24,9 +26,7 @@ import {
   settingsFree,
   shellWord,
   startGit,
-} from './git-process.ts';
-import { isObjectId, largestFile, ObjectStore } from './object-store.ts';
-import { found, type Outcome, type Problem, refused } from './problem.ts';
+} from './process.ts';
 import { RevisionTree } from './revision-tree.ts';
 import { shown, type Tree, type TreeLabel } from './tree.ts';
 import { WorkTree } from './worktree.ts';
@@ -78,7 +78,7 @@ export class GitRepository {
     const environment = hardenedEnvironment(options.environment ?? process.env);
     const place = await stat(dir).catch(() => undefined);
     if (!place?.isDirectory()) {
-      return refused({
+      return err({
         message: `there is no folder ${shown(dir)}`,
         advice: 'Name the repository with --repo DIR.',
       });
@@ -101,22 +101,22 @@ export class GitRepository {
         call,
       ),
     ]);
-    if (tooOld !== undefined) return refused(tooOld);
+    if (tooOld !== undefined) return err(tooOld);
     if (!asked.ok) return asked;
-    if (asked.value.code !== 0) return refused(cannotOpen(dir, asked.value));
+    if (asked.value.code !== 0) return err(cannotOpen(dir, asked.value));
     const lines = asked.value.stdout
       .toString('utf8')
       .replace(/\r?\n$/, '')
       .split(/\r?\n/);
     const [objectFormat, isShallow, isBare, objects, shallowFile] = lines;
     if (lines.length !== 5 || objects === undefined || shallowFile === undefined) {
-      return refused({
+      return err({
         message: 'the path of the repository holds a line feed',
         advice: 'Clone it into a folder with a plain name.',
       });
     }
     if (objectFormat !== 'sha1' && objectFormat !== 'sha256') {
-      return refused({
+      return err({
         message: `the repository's object format ${shown(objectFormat ?? '')} is not known`,
         advice: 'sha1 and sha256 are.',
       });
@@ -124,7 +124,7 @@ export class GitRepository {
     const shallowText = isShallow === 'true' ? await readFile(shallowFile, 'latin1').catch(() => '') : '';
     const scratch = await makeScratch({ objects, objectFormat, shallowText, environment });
     if (!scratch.ok) return scratch;
-    return found(
+    return ok(
       new GitRepository({
         dir,
         scratch: scratch.value,
@@ -147,7 +147,7 @@ export class GitRepository {
   /** The id of the commit that a branch, a tag or an id names, as a person writes it. */
   async resolveCommit(ref: string): Promise<Outcome<string>> {
     const bad = badRef(ref);
-    if (bad !== undefined) return refused(bad);
+    if (bad !== undefined) return err(bad);
     const [plain, meanings] = await Promise.all([
       this.commitAt(ref),
       this.#meanings(ref.replace(/[~^].*$/, '')),
@@ -155,12 +155,12 @@ export class GitRepository {
     // Git takes a tag before a branch, so whoever may push a tag `main` could choose what is judged against.
     if (!meanings.ok) return meanings;
     if (new Set(meanings.value.values()).size > 1) {
-      return refused({
+      return err({
         message: `${shown(ref)} has more than one meaning here`,
         advice: `Say which one is meant: ${[...meanings.value.keys()].map(shown).join(' or ')}.`,
       });
     }
-    return plain === undefined ? refused(this.#noCommit(ref)) : found(plain);
+    return plain === undefined ? err(this.#noCommit(ref)) : ok(plain);
   }
 
   /** As `resolveCommit`, for a ref that is known to be well formed; undefined where there is none. */
@@ -198,7 +198,7 @@ export class GitRepository {
     const top = this.#parts.bare ? undefined : await this.inRepository(['rev-parse', '--show-toplevel']);
     if (top !== undefined && !top.ok) return top;
     if (top === undefined || top.value.code !== 0) {
-      return refused({
+      return err({
         message: 'there is no work tree here, so there are no uncommitted files',
         advice: 'Run this in a checkout, or name a branch with --head.',
       });
@@ -208,12 +208,12 @@ export class GitRepository {
     const below = relative(real, here);
     // The setting core.worktree can name any folder of the machine.
     if (real === '' || below === '..' || below.startsWith(`..${sep}`)) {
-      return refused({
+      return err({
         message: `the repository keeps its work tree elsewhere, in ${shown(path)}`,
         advice: 'Run this in that folder.',
       });
     }
-    return found(
+    return ok(
       new WorkTree(real, this.objectFormat, this.#parts.largestFile, (args) =>
         runGit(args, { cwd: real, environment: this.#parts.environment }),
       ),
@@ -238,7 +238,7 @@ export class GitRepository {
   /** The refs that a short name can stand for, and the commit or other object each leads to. */
   async #meanings(name: string): Promise<Outcome<ReadonlyMap<string, string>>> {
     const meanings = new Map<string, string>();
-    if (/^[A-Z_]*HEAD$/.test(name) || name.startsWith('refs/') || isObjectId(name)) return found(meanings);
+    if (/^[A-Z_]*HEAD$/.test(name) || name.startsWith('refs/') || isObjectId(name)) return ok(meanings);
     const full = ['refs/', 'refs/tags/', 'refs/heads/', 'refs/remotes/'].map((place) => `${place}${name}`);
     const run = await this.inRepository([
       'for-each-ref',
@@ -246,12 +246,12 @@ export class GitRepository {
       ...full,
     ]);
     if (!run.ok) return run;
-    if (run.value.code !== 0) return refused(gitFailed(`tell what ${shown(name)} means`, run.value));
+    if (run.value.code !== 0) return err(gitFailed(`tell what ${shown(name)} means`, run.value));
     for (const line of run.value.stdout.toString('utf8').split('\n')) {
       const [ref = '', id = '', peeled] = line.split(' ');
       if (full.includes(ref)) meanings.set(ref, peeled || id);
     }
-    return found(meanings);
+    return ok(meanings);
   }
 
   #objectCall() {
@@ -299,7 +299,7 @@ async function makeScratch({
   try {
     scratch = await mkdtemp(join(tmpdir(), 'ullage-'));
   } catch (error) {
-    return refused({
+    return err({
       message: `no temporary folder can be made in ${tmpdir()} (${error instanceof Error ? error.message : error})`,
       advice: 'Make room there, or point TMPDIR at a folder that can be written to.',
     });
@@ -310,13 +310,13 @@ async function makeScratch({
   );
   if (!made.ok || made.value.code !== 0) {
     rmSync(scratch, { recursive: true, force: true });
-    return made.ok ? refused(gitFailed('make a temporary repository', made.value)) : made;
+    return made.ok ? err(gitFailed('make a temporary repository', made.value)) : made;
   }
   // Quoted, because a bare path may not begin with a number sign or a quote.
   const quoted = `"${objects.replace(/["\\]/g, '\\$&')}"\n`;
   await writeFile(join(scratch, 'objects', 'info', 'alternates'), quoted);
   if (shallowText !== '') await writeFile(join(scratch, 'shallow'), shallowText, 'latin1');
-  return found(scratch);
+  return ok(scratch);
 }
 
 function cannotOpen(dir: string, { stderr }: GitRun): Problem {

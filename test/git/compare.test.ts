@@ -1,14 +1,14 @@
 import { existsSync, rmSync } from 'node:fs';
 import { afterAll, afterEach, describe, expect, it } from 'vitest';
+import type { Outcome, Problem } from '../../src/base/problem.ts';
 import {
-  type Comparison,
+  type RevisionPair,
+  type RevisionRequest,
+  resolveRevisions,
   uncommittedFiles,
-  type WhatToCompare,
-  whatIsCompared,
-} from '../../src/read/compare.ts';
-import { GitRepository } from '../../src/read/git.ts';
-import type { Outcome, Problem } from '../../src/read/problem.ts';
-import type { Tree } from '../../src/read/tree.ts';
+} from '../../src/git/compare.ts';
+import { GitRepository } from '../../src/git/repository.ts';
+import type { Tree } from '../../src/git/tree.ts';
 import { makeRepository, removeRepositories } from '../repository.ts';
 
 afterAll(removeRepositories);
@@ -25,16 +25,16 @@ async function open(dir: string): Promise<GitRepository> {
   return repo.value;
 }
 
-const compare = async (dir: string, what: WhatToCompare = {}): Promise<Outcome<Comparison>> =>
-  whatIsCompared(await open(dir), what);
+const compare = async (dir: string, what: RevisionRequest = {}): Promise<Outcome<RevisionPair>> =>
+  resolveRevisions(await open(dir), what);
 
-async function compared(dir: string, what: WhatToCompare = {}): Promise<Comparison> {
+async function compared(dir: string, what: RevisionRequest = {}): Promise<RevisionPair> {
   const outcome = await compare(dir, what);
   if (!outcome.ok) throw new Error(JSON.stringify(outcome.problems));
   return outcome.value;
 }
 
-async function problems(dir: string, what: WhatToCompare = {}): Promise<readonly Problem[]> {
+async function problems(dir: string, what: RevisionRequest = {}): Promise<readonly Problem[]> {
   const outcome = await compare(dir, what);
   return outcome.ok ? [] : outcome.problems;
 }

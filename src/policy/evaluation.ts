@@ -2,20 +2,21 @@
  * How an estate stands under a policy on a day: what it costs, and what every rule about its state has to say.
  * Where another revision follows, only what the change touched is priced and checked again.
  */
-import { noSight, type Sight, sightOf, type Touched, wholeEstate } from '../change/touched.ts';
+
+import { err, type Outcome, ok, type Problem } from '../base/problem.ts';
+import { emptySelection, type Selection, selectionOf, type Touched, wholeEstate } from '../change/touched.ts';
 import { type Estate, type Subject, subjectKey } from '../estate/estate.ts';
 import { layered } from '../estate/layered.ts';
 import { hoursAMonth, priceEstate, repriceEstate } from '../price/cost.ts';
 import { costByTeam } from '../price/delta.ts';
 import { listInForce } from '../price/price-list.ts';
-import { found, type Outcome, type Problem, refused } from '../read/problem.ts';
 import { rules } from '../rules/registry.ts';
 import { type Level, levels, type Rule, type RuleEntry, type View, type Violation } from '../rules/rule.ts';
 import type { Policy, PolicyRule } from './policy.ts';
 import { scopeOf } from './scope.ts';
 
 /** What one rule entry says of an estate: by the subject it is about, and of sums over the estate. */
-export interface EntryStanding {
+export interface EntryEvaluation {
   readonly bySubject: ReadonlyMap<string, readonly Violation[]>;
   readonly ofSums: readonly Violation[];
   /** How many there are by subject, at each level. */
@@ -43,11 +44,11 @@ export function levelOf({ level }: PolicyRule, { atMost = 'error' }: Violation):
   return levels.indexOf(atMost) <= levels.indexOf(level) ? level : atMost;
 }
 
-export interface Standing {
+export interface Evaluation {
   readonly policy: Policy;
   readonly view: View;
   /** By the name of the entry; only entries whose rule is about a state. */
-  readonly entries: ReadonlyMap<string, EntryStanding>;
+  readonly entries: ReadonlyMap<string, EntryEvaluation>;
 }
 
 /** One thing that an entry said before or says now; not both absent. */
@@ -75,7 +76,7 @@ const isSum = ({ kind }: Subject): boolean => {
   }
 };
 
-function checked(policyRule: PolicyRule, view: View): EntryStanding {
+function checked(policyRule: PolicyRule, view: View): EntryEvaluation {
   const { entry } = policyRule;
   const rule: Rule = rules[entry.rule];
   const bySubject = new Map<string, Violation[]>();
@@ -98,9 +99,9 @@ const stateRules = ({ rules: entries }: Policy): readonly PolicyRule[] =>
   entries.filter(({ entry }) => rules[entry.rule].about === 'state');
 
 /** Prices and checks a whole estate. */
-export function standingOf(estate: Estate, policy: Policy, on: string): Outcome<Standing> {
+export function evaluate(estate: Estate, policy: Policy, on: string): Outcome<Evaluation> {
   const prices = listInForce(policy.priceLists, on);
-  if (prices === undefined) return refused(noPriceList(policy, on));
+  if (prices === undefined) return err(noPriceList(policy, on));
   const { settings } = policy;
   const cost = priceEstate(estate, prices, settings, on);
   if (!cost.ok) return cost;
@@ -108,7 +109,7 @@ export function standingOf(estate: Estate, policy: Policy, on: string): Outcome<
   costByTeam(cost.value);
   const view: View = {
     estate,
-    look: wholeEstate(estate),
+    selection: wholeEstate(estate),
     settings,
     prices,
     cost: cost.value,
@@ -116,17 +117,17 @@ export function standingOf(estate: Estate, policy: Policy, on: string): Outcome<
     revision: 'base',
     ...(policy.usage === undefined ? {} : { usage: policy.usage }),
   };
-  return found({
+  return ok({
     policy,
     view,
     entries: new Map(stateRules(policy).map((entry) => [entry.name, checked(entry, view)])),
   });
 }
 
-const nothingSaid: EntryStanding = { bySubject: new Map(), ofSums: [], counts: nothingCounted };
+const nothingSaid: EntryEvaluation = { bySubject: new Map(), ofSums: [], counts: nothingCounted };
 
 export interface Advance {
-  readonly standing: Standing;
+  readonly standing: Evaluation;
   /** What was said of the touched and of sums, before and after. */
   readonly edits: readonly ViolationEdit[];
   /** How much was said of what was not touched, and still is. */
@@ -138,8 +139,8 @@ export interface Advance {
  *
  * @param keyBefore names a violation of the earlier revision as the later one names its subject
  */
-export function advance(
-  before: Standing,
+export function updateEvaluation(
+  before: Evaluation,
   estate: Estate,
   touched: Touched,
   keyBefore: (violation: Violation) => string,
@@ -147,10 +148,16 @@ export function advance(
   const { policy, view: was } = before;
   const cost = repriceEstate(was.cost, estate, touched, was.prices, was.settings, was.on);
   if (!cost.ok) return cost;
-  const view: View = { ...was, estate, look: sightOf(estate, touched), cost: cost.value, revision: 'head' };
+  const view: View = {
+    ...was,
+    estate,
+    selection: selectionOf(estate, touched),
+    cost: cost.value,
+    revision: 'head',
+  };
   const gone = new Set(touchedKeys(touched));
   const edits: ViolationEdit[] = [];
-  const entries = new Map<string, EntryStanding>();
+  const entries = new Map<string, EntryEvaluation>();
   let carried = nothingCounted;
   for (const entry of stateRules(policy)) {
     const again = recheck(entry, before.entries.get(entry.name) ?? nothingSaid, view, gone, keyBefore);
@@ -158,16 +165,16 @@ export function advance(
     carried = addCounts(carried, again.carried);
     entries.set(entry.name, again.standing);
   }
-  // The whole of the next estate is what a later revision will look at a part of.
-  return found({
-    standing: { policy, view: { ...view, look: wholeEstate(estate) }, entries },
+  // The whole of the next estate is what a later revision will select a part of.
+  return ok({
+    standing: { policy, view: { ...view, selection: wholeEstate(estate) }, entries },
     edits,
     carried,
   });
 }
 
 interface Recheck {
-  readonly standing: EntryStanding;
+  readonly standing: EntryEvaluation;
   readonly edits: readonly ViolationEdit[];
   readonly carried: Counts;
 }
@@ -179,7 +186,7 @@ interface Recheck {
  */
 function recheck(
   entry: PolicyRule,
-  before: EntryStanding,
+  before: EntryEvaluation,
   view: View,
   gone: ReadonlySet<string>,
   keyBefore: (violation: Violation) => string,
@@ -215,8 +222,8 @@ function recheck(
   };
 }
 
-export interface StandAgain {
-  readonly standing: Standing;
+export interface Reevaluation {
+  readonly standing: Evaluation;
   /** What is said that was not, or is no longer said; nothing where there was no earlier standing. */
   readonly edits: readonly ViolationEdit[];
 }
@@ -226,17 +233,17 @@ export interface StandAgain {
  * Of the same estate under the same settings and prices, only the rules that changed are asked again, and of the
  * others only what a day, or readings, can change.
  */
-export function standAgain(
-  before: Standing | undefined,
+export function reevaluate(
+  before: Evaluation | undefined,
   estate: Estate,
   policy: Policy,
   on: string,
-): Outcome<StandAgain> {
+): Outcome<Reevaluation> {
   if (before === undefined || !sameGrounds(before, estate, policy, on)) {
-    const standing = standingOf(estate, policy, on);
+    const standing = evaluate(estate, policy, on);
     if (!standing.ok) return standing;
     const edits = before === undefined ? [] : cameOrWent(before, standing.value);
-    return found({ standing: standing.value, edits });
+    return ok({ standing: standing.value, edits });
   }
   const { usage: measured, ...rest } = before.view;
   const view: View = {
@@ -246,7 +253,7 @@ export function standAgain(
     ...(policy.usage === undefined ? {} : { usage: policy.usage }),
   };
   const edits: ViolationEdit[] = [];
-  const entries = new Map<string, EntryStanding>();
+  const entries = new Map<string, EntryEvaluation>();
   const known = new Map(before.policy.rules.map((entry) => [entry.name, entry]));
   for (const entry of stateRules(policy)) {
     const former = known.get(entry.name);
@@ -256,15 +263,21 @@ export function standAgain(
       continue;
     }
     entries.set(entry.name, standing);
-    const look = changing(entry, estate, on !== before.view.on, measured !== policy.usage);
-    if (look === undefined) continue;
-    const again = recheck(entry, standing, { ...view, look }, new Set(sightKeys(look)), violationKey);
+    const selection = changing(entry, estate, on !== before.view.on, measured !== policy.usage);
+    if (selection === undefined) continue;
+    const again = recheck(
+      entry,
+      standing,
+      { ...view, selection },
+      new Set(selectionKeys(selection)),
+      violationKey,
+    );
     for (const edit of again.edits) if (edit.was === undefined || edit.now === undefined) edits.push(edit);
     entries.set(entry.name, again.standing);
   }
   const standing = { policy, view, entries };
   // Other rules may say more or less than those before them; there is no telling it entry by entry.
-  return found({
+  return ok({
     standing,
     edits: policy.rules === before.policy.rules ? edits : cameOrWent(before, standing),
   });
@@ -274,7 +287,7 @@ export function standAgain(
 const sameRule = (a: PolicyRule, b: PolicyRule): boolean =>
   a.level === b.level && (a.entry === b.entry || JSON.stringify(a.entry) === JSON.stringify(b.entry));
 
-function sameGrounds({ policy, view }: Standing, estate: Estate, next: Policy, on: string): boolean {
+function sameGrounds({ policy, view }: Evaluation, estate: Estate, next: Policy, on: string): boolean {
   return (
     view.estate === estate &&
     policy.settings === next.settings &&
@@ -289,8 +302,9 @@ function changing(
   estate: Estate,
   otherDay: boolean,
   otherUse: boolean,
-): Sight | undefined {
-  if (otherUse && asksForUse(entry)) return { ...noSight, fileSystems: [...estate.fileSystems.values()] };
+): Selection | undefined {
+  if (otherUse && asksForUse(entry))
+    return { ...emptySelection, fileSystems: [...estate.fileSystems.values()] };
   const rule: Rule = rules[entry.rule];
   return otherDay && rule.about === 'state' ? rule.dated?.(entry, estate) : undefined;
 }
@@ -300,8 +314,8 @@ export const asksForUse = (entry: RuleEntry): boolean =>
   entry.rule === 'minimum-headroom' && entry.of === 'file-system';
 
 /** What one of two standings says and the other does not. */
-function cameOrWent(before: Standing, after: Standing): readonly ViolationEdit[] {
-  const said = ({ policy, entries }: Standing) =>
+function cameOrWent(before: Evaluation, after: Evaluation): readonly ViolationEdit[] {
+  const said = ({ policy, entries }: Evaluation) =>
     new Map(
       stateRules(policy).flatMap((entry) => {
         const { bySubject = new Map(), ofSums = [] } = entries.get(entry.name) ?? {};
@@ -322,7 +336,7 @@ function cameOrWent(before: Standing, after: Standing): readonly ViolationEdit[]
   ];
 }
 
-function* sightKeys({ servers, volumes, groups, fileSystems }: Sight): Iterable<string> {
+function* selectionKeys({ servers, volumes, groups, fileSystems }: Selection): Iterable<string> {
   for (const things of [servers, volumes, groups, fileSystems])
     for (const { kind, name } of things) yield subjectKey({ kind, name });
 }

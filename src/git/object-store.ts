@@ -6,8 +6,8 @@
  * without being unpacked.
  */
 import type { ChildProcessWithoutNullStreams } from 'node:child_process';
-import { cannotRun, gitSaid } from './git-process.ts';
-import { found, type Outcome, type Problem, refused } from './problem.ts';
+import { err, type Outcome, ok, type Problem } from '../base/problem.ts';
+import { cannotRun, gitSaid } from './process.ts';
 
 /** The largest object read, in bytes: 8 MiB. A storage file of ten thousand volumes has about one. */
 export const largestFile = 8 * 1024 * 1024;
@@ -71,21 +71,19 @@ export class ObjectStore {
   async read(id: string, type: string, what: string): Promise<Outcome<Uint8Array>> {
     const header = await this.header(id);
     if (!header.ok) return header;
-    if (header.value.kind === 'missing') return refused(missingObject(what));
+    if (header.value.kind === 'missing') return err(missingObject(what));
     if (header.value.type !== type) {
-      return refused({
+      return err({
         message: `${what} is a ${header.value.type}, not a ${type}`,
         advice: 'Run `git fsck` in the repository.',
       });
     }
-    if (header.value.size > this.#limit) return refused(tooLarge(what, header.value.size, this.#limit));
+    if (header.value.size > this.#limit) return err(tooLarge(what, header.value.size, this.#limit));
     const content = await new Promise<Outcome<Content>>((settle) =>
       this.#ask(`contents ${id}\n`, id, { kind: 'content', settle }),
     );
     if (!content.ok) return content;
-    return content.value.header.kind === 'missing'
-      ? refused(missingObject(what))
-      : found(content.value.bytes);
+    return content.value.header.kind === 'missing' ? err(missingObject(what)) : ok(content.value.bytes);
   }
 
   close(): void {
@@ -99,7 +97,7 @@ export class ObjectStore {
     // An id goes to git on a line of its own; anything but an id could be a second command.
     if (!isObjectId(id)) {
       wanted.settle(
-        refused({
+        err({
           message: `${JSON.stringify(id)} is no object id`,
           advice: 'Run `git fsck` in the repository.',
         }),
@@ -107,7 +105,7 @@ export class ObjectStore {
       return;
     }
     if (this.#broken !== undefined) {
-      wanted.settle(refused(this.#broken));
+      wanted.settle(err(this.#broken));
       return;
     }
     this.#wanted.push(wanted);
@@ -147,7 +145,7 @@ export class ObjectStore {
     this.#wanted = [];
     this.#next = 0;
     this.#unsent = [];
-    for (const { settle } of waiting) settle(refused(this.#broken));
+    for (const { settle } of waiting) settle(err(this.#broken));
   }
 
   #take(chunk: Buffer): void {
@@ -173,10 +171,10 @@ export class ObjectStore {
         }
         if (wanted.kind === 'header') {
           this.#answered();
-          wanted.settle(found(header));
+          wanted.settle(ok(header));
         } else if (header.kind === 'missing') {
           this.#answered();
-          wanted.settle(found({ header, bytes: new Uint8Array() }));
+          wanted.settle(ok({ header, bytes: new Uint8Array() }));
         } else this.#header = header;
         continue;
       }
@@ -188,7 +186,7 @@ export class ObjectStore {
       const bytes = Uint8Array.prototype.slice.call(rest, 0, size);
       rest = rest.subarray(size + 1);
       this.#answered();
-      if (wanted.kind === 'content') wanted.settle(found({ header, bytes }));
+      if (wanted.kind === 'content') wanted.settle(ok({ header, bytes }));
     }
     this.#chunks = rest.length === 0 ? [] : [rest];
     this.#held = rest.length;

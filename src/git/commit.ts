@@ -1,5 +1,5 @@
 /** A commit object's text -> who, when, why, and what it stands on. Nothing is run and no signature is verified. */
-import { found, type Outcome, refused } from './problem.ts';
+import { err, type Outcome, ok } from '../base/problem.ts';
 
 export interface Signature {
   readonly name: string;
@@ -41,12 +41,12 @@ export function parseCommit(id: string, content: Uint8Array): Outcome<Commit> {
   const author = signatureOf(all('author')[0], decode);
   const committer = signatureOf(all('committer')[0], decode);
   if (tree === undefined || author === undefined || committer === undefined) {
-    return refused({
+    return err({
       message: `the commit ${id} does not say what it holds, who made it or when`,
       advice: 'Run `git fsck` in the repository; put right what it says.',
     });
   }
-  return found({
+  return ok({
     id,
     tree,
     parents: all('parent'),

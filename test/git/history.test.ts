@@ -1,8 +1,8 @@
 import { afterAll, describe, expect, it } from 'vitest';
-import { parseCommit } from '../../src/read/commit.ts';
-import { GitRepository } from '../../src/read/git.ts';
-import { firstParentHistory, type HistoryEntry, type HistoryRange } from '../../src/read/history.ts';
-import type { Problem } from '../../src/read/problem.ts';
+import type { Problem } from '../../src/base/problem.ts';
+import { parseCommit } from '../../src/git/commit.ts';
+import { firstParentHistory, type HistoryEntry, type HistoryRange } from '../../src/git/history.ts';
+import { GitRepository } from '../../src/git/repository.ts';
 import { makeRepository, removeRepositories } from '../repository.ts';
 
 afterAll(removeRepositories);

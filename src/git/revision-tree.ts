@@ -1,7 +1,8 @@
 /** A tree of the object database: listed by one `git ls-tree`, read through the object store. */
-import { type GitRun, gitFailed } from './git-process.ts';
+
+import type { Outcome } from '../base/problem.ts';
 import type { ObjectStore } from './object-store.ts';
-import type { Outcome } from './problem.ts';
+import { type GitRun, gitFailed } from './process.ts';
 import {
   folderPath,
   type Listing,

@@ -185,7 +185,7 @@ export interface ExactCostReport {
  */
 export interface CauseReport {
   /**
-   * More or less of something, another tier or machine, or another price for the same.
+   * More or less of something, another tier or server type, or another price for the same.
    */
   cause: 'quantity' | 'tier-move' | 'price-change';
   /**
@@ -536,9 +536,9 @@ export interface ServerReport {
    */
   boot: string | null;
   /**
-   * The machine it is billed as; null where none is named.
+   * The type it is billed as; null where none is named.
    */
-  machine: string | null;
+  type: string | null;
   /**
    * Its site.
    */

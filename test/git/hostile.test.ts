@@ -12,10 +12,10 @@ import {
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, afterEach, describe, expect, it } from 'vitest';
-import { whatIsCompared } from '../../src/read/compare.ts';
-import { GitRepository, type OpenOptions } from '../../src/read/git.ts';
-import { gitVersionProblem, nodeVersionProblem } from '../../src/read/git-process.ts';
-import type { Tree } from '../../src/read/tree.ts';
+import { resolveRevisions } from '../../src/git/compare.ts';
+import { gitVersionProblem, nodeVersionProblem } from '../../src/git/process.ts';
+import { GitRepository, type OpenOptions } from '../../src/git/repository.ts';
+import type { Tree } from '../../src/git/tree.ts';
 import {
   isolatedEnvironment,
   makeRepository,
@@ -118,10 +118,10 @@ describe('no setting of the repository runs a program', () => {
     rmSync(marker);
 
     const at = await open(repo.dir);
-    const it = await whatIsCompared(at, {});
+    const it = await resolveRevisions(at, {});
     if (!it.ok) throw new Error(JSON.stringify(it.problems));
     expect(await text(it.value.head, 'storage/a.yaml')).toBe('A\nb\nc\nd\nE\n');
-    const files = await whatIsCompared(at, { worktree: true, base: 'grow' });
+    const files = await resolveRevisions(at, { worktree: true, base: 'grow' });
     if (!files.ok) throw new Error(JSON.stringify(files.problems));
     repo.write({ 'storage/a.yaml': 'changed\n' });
     expect(await text(files.value.head, 'storage/a.yaml')).toBe('changed\n');
@@ -133,7 +133,7 @@ describe('no environment variable steers git', () => {
   it('not to another repository, another index, other objects, other settings or a program', async () => {
     const repo = bothChanged();
     const other = makeRepository({ files: { 'storage/a.yaml': 'other\n' } });
-    const plain = await whatIsCompared(await open(repo.dir), {});
+    const plain = await resolveRevisions(await open(repo.dir), {});
     const steered = await open(repo.dir, {
       environment: {
         ...isolatedEnvironment(),
@@ -160,11 +160,11 @@ describe('no environment variable steers git', () => {
         GIT_DEFAULT_HASH: 'sha256',
       },
     });
-    const it = await whatIsCompared(steered, {});
+    const it = await resolveRevisions(steered, {});
     if (!it.ok || !plain.ok) throw new Error(JSON.stringify([it, plain]));
     expect(it.value.headTree).toBe(plain.value.headTree);
     expect(it.value.baseCommit).toBe(plain.value.baseCommit);
-    const files = await whatIsCompared(steered, { worktree: true, base: 'grow' });
+    const files = await resolveRevisions(steered, { worktree: true, base: 'grow' });
     if (!files.ok) throw new Error(JSON.stringify(files.problems));
     expect(await text(files.value.head, 'storage/a.yaml')).toBe('A\nb\nc\nd\ne\n');
     expect(existsSync(marker)).toBe(false);
@@ -182,7 +182,7 @@ describe('history is what the commits say', () => {
     repo.git('replace', blob, repo.git('rev-parse', 'grow:storage/a.yaml'));
     repo.git('replace', 'main', 'grow');
     expect(repo.git('cat-file', 'blob', blob)).toBe('limit: 9');
-    const it = await whatIsCompared(await open(repo.dir), { base: 'main', head: 'grow' });
+    const it = await resolveRevisions(await open(repo.dir), { base: 'main', head: 'grow' });
     if (!it.ok) throw new Error(JSON.stringify(it.problems));
     expect(await text(it.value.base, 'storage/a.yaml')).toBe('limit: 1\n');
     expect(await text(it.value.head, 'storage/a.yaml')).toBe('limit: 9\n');
@@ -190,12 +190,12 @@ describe('history is what the commits say', () => {
 
   it('a grafted parent is not believed', async () => {
     const repo = bothChanged();
-    const plain = await whatIsCompared(await open(repo.dir), {});
+    const plain = await resolveRevisions(await open(repo.dir), {});
     const [main, grow] = ['main', 'grow'].map((ref) => repo.git('rev-parse', ref));
     mkdirSync(join(repo.dir, '.git/info'), { recursive: true });
     writeFileSync(join(repo.dir, '.git/info/grafts'), `${grow} ${main}\n`);
     expect(repo.git('merge-base', 'main', 'grow')).toBe(main);
-    const it = await whatIsCompared(await open(repo.dir), {});
+    const it = await resolveRevisions(await open(repo.dir), {});
     if (!it.ok || !plain.ok) throw new Error(JSON.stringify([it, plain]));
     expect(it.value).toMatchObject({ how: 'merge-result', headTree: plain.value.headTree });
     expect(it.value.mergeBase).not.toBe(main);

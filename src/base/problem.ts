@@ -28,9 +28,9 @@ export type Outcome<T> =
   | { readonly ok: true; readonly value: T }
   | { readonly ok: false; readonly problems: readonly Problem[] };
 
-export const found = <T>(value: T): Outcome<T> => ({ ok: true, value });
+export const ok = <T>(value: T): Outcome<T> => ({ ok: true, value });
 
-export const refused = (...problems: readonly Problem[]): Outcome<never> => ({ ok: false, problems });
+export const err = (...problems: readonly Problem[]): Outcome<never> => ({ ok: false, problems });
 
 /** What tells one problem from another: where it is, and what is wrong there. */
 export const problemKey = ({ place, message }: Problem): string =>

@@ -6,9 +6,9 @@ import { createHash } from 'node:crypto';
 import { constants } from 'node:fs';
 import { type FileHandle, lstat, open } from 'node:fs/promises';
 import { join } from 'node:path';
-import { type GitRun, gitFailed } from './git-process.ts';
+import { err, type Outcome, ok } from '../base/problem.ts';
 import { tooLarge } from './object-store.ts';
-import { found, type Outcome, refused } from './problem.ts';
+import { type GitRun, gitFailed } from './process.ts';
 import {
   folderPath,
   type Listing,
@@ -104,10 +104,10 @@ export class WorkTree implements Tree {
 
   async read(file: TreeFile): Promise<Outcome<Uint8Array>> {
     const seen = this.#listed.get(file.path);
-    if (seen?.kind === 'content') return found(seen.bytes);
+    if (seen?.kind === 'content') return ok(seen.bytes);
     if (seen?.kind === 'too-large')
-      return refused(problemAt(file.path, tooLarge(shown(file.path), seen.size, this.#limit)));
-    return refused(
+      return err(problemAt(file.path, tooLarge(shown(file.path), seen.size, this.#limit)));
+    return err(
       problemAt(file.path, {
         message: `${shown(file.path)} was not listed`,
         advice: 'List its folder first.',

@@ -1,5 +1,5 @@
 /** One revision's files, wherever they lie: in Git objects or on the disk. */
-import type { Outcome, Problem } from './problem.ts';
+import type { Outcome, Problem } from '../base/problem.ts';
 
 export interface TreeFile {
   /** From the top of the repository, with `/` between folders. */

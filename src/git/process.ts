@@ -3,7 +3,7 @@
  * repository nor the environment can make git run another program, ask a question or go to the network.
  */
 import { type ChildProcessWithoutNullStreams, execFile, spawn } from 'node:child_process';
-import { found, type Outcome, type Problem, refused } from './problem.ts';
+import { err, type Outcome, ok, type Problem } from '../base/problem.ts';
 
 /** The oldest versions that do; `git merge-tree --write-tree` came with Git 2.38. */
 export const oldestGit = '2.38';
@@ -115,8 +115,8 @@ export function runGit(args: readonly string[], { cwd, environment }: GitCall): 
     };
     const child = execFile('git', [...settings, ...args], options, (error, stdout, stderr) => {
       const code = error === null ? 0 : error.code;
-      if (typeof code === 'string') return resolve(refused(cannotRun(code)));
-      resolve(found({ code: code ?? 128, stdout, stderr: stderr.toString('utf8') }));
+      if (typeof code === 'string') return resolve(err(cannotRun(code)));
+      resolve(ok({ code: code ?? 128, stdout, stderr: stderr.toString('utf8') }));
     });
     child.stdin?.end();
   });

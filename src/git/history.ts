@@ -3,10 +3,11 @@
  * parent. One `git log` names the commits and what each changed; the commits themselves come from the object
  * store. Both are streamed, so a long history takes no more memory than a short one.
  */
+
+import { err, type Outcome, ok, type Problem } from '../base/problem.ts';
 import type { Commit } from './commit.ts';
-import type { GitRepository } from './git.ts';
-import { cannotRun, gitSaid } from './git-process.ts';
-import { found, type Outcome, type Problem, refused } from './problem.ts';
+import { cannotRun, gitSaid } from './process.ts';
+import type { GitRepository } from './repository.ts';
 import { folderPath, noFolder } from './tree.ts';
 
 /** One path that a commit changed. Modes are octal, `000000` where there is nothing; ids are all zeros there. */
@@ -42,7 +43,7 @@ export async function* firstParentHistory(
 ): AsyncGenerator<Outcome<HistoryEntry>, void, undefined> {
   const paths = folders.map(folderPath);
   const unknown = folders.filter((_, index) => paths[index] === undefined);
-  if (unknown.length > 0) return yield refused(...unknown.map(noFolder));
+  if (unknown.length > 0) return yield err(...unknown.map(noFolder));
   const args = [
     'log',
     '--first-parent',
@@ -93,7 +94,7 @@ export async function* firstParentHistory(
       rest = Buffer.from(rest.subarray(end + 1));
     }
     const problem = await ended;
-    if (problem !== undefined) return yield refused(problem);
+    if (problem !== undefined) return yield err(problem);
     yield* inOrder(repo, reader.finish());
   } finally {
     git.kill();
@@ -113,7 +114,7 @@ async function* inOrder(
   for (const entry of await Promise.all(
     listed.map(async ({ id, changed }): Promise<Outcome<HistoryEntry>> => {
       const commit = await repo.commit(id);
-      return commit.ok ? found({ commit: commit.value, changed, cutShort: repo.shallow.has(id) }) : commit;
+      return commit.ok ? ok({ commit: commit.value, changed, cutShort: repo.shallow.has(id) }) : commit;
     }),
   )) {
     yield entry;

@@ -5,14 +5,15 @@
  * what others merged meanwhile nor what the branch never touched is laid at its door. What cannot be told for
  * sure (a conflict, a history cut short, objects that are not here) is a problem, never a guess.
  */
+
+import { err, type Outcome, ok, type Problem } from '../base/problem.ts';
 import type { Commit } from './commit.ts';
-import type { GitRepository } from './git.ts';
-import { gitFailed, gitSaid, shellWord } from './git-process.ts';
 import { isObjectId, missingObject } from './object-store.ts';
-import { found, type Outcome, type Problem, refused } from './problem.ts';
+import { gitFailed, gitSaid, shellWord } from './process.ts';
+import type { GitRepository } from './repository.ts';
 import { pieces, shown, type Tree } from './tree.ts';
 
-export interface WhatToCompare {
+export interface RevisionRequest {
   /** The main branch; found out when left out. */
   readonly base?: string | undefined;
   /** The branch to judge; HEAD when left out. */
@@ -27,7 +28,7 @@ export interface WhatToCompare {
  */
 export type How = 'same' | 'merge-result' | 'merge-commit' | 'worktree';
 
-export interface Comparison {
+export interface RevisionPair {
   readonly how: How;
   readonly base: Tree;
   readonly head: Tree;
@@ -50,17 +51,20 @@ interface Named {
   readonly commit: Commit;
 }
 
-export async function whatIsCompared(repo: GitRepository, what: WhatToCompare): Promise<Outcome<Comparison>> {
+export async function resolveRevisions(
+  repo: GitRepository,
+  what: RevisionRequest,
+): Promise<Outcome<RevisionPair>> {
   if (what.worktree && what.head !== undefined) {
-    return refused({ message: '--head and --worktree were both given', advice: 'Give one of them.' });
+    return err({ message: '--head and --worktree were both given', advice: 'Give one of them.' });
   }
   if (await nothingCommitted(repo)) {
-    return refused({ message: 'nothing is committed yet', advice: 'Commit to main first.' });
+    return err({ message: 'nothing is committed yet', advice: 'Commit to main first.' });
   }
   const head = await named(repo, what.head ?? 'HEAD', '--head');
   const base = await baseOf(repo, what, head);
   if (!head.ok || !base.ok) {
-    return refused(...(base.ok ? [] : base.problems), ...(head.ok ? [] : head.problems));
+    return err(...(base.ok ? [] : base.problems), ...(head.ok ? [] : head.problems));
   }
   if (what.worktree) return overWorkTree(repo, base.value, head.value);
   return afterMerge(repo, base.value, head.value);
@@ -81,7 +85,7 @@ async function named(
   const id = await repo.resolveCommit(ref);
   if (!id.ok) return (await onlyOnRemote(repo, ref, option)) ?? id;
   const commit = await repo.commit(id.value);
-  return commit.ok ? found({ ref, commit: commit.value }) : commit;
+  return commit.ok ? ok({ ref, commit: commit.value }) : commit;
 }
 
 /** A branch that a clone knows only by its remote's name: it was never checked out here. */
@@ -93,7 +97,7 @@ async function onlyOnRemote(
   if (!/^\w[\w./-]*$/.test(ref) || ref.includes('..') || (await repo.commitAt(ref)) !== undefined)
     return undefined;
   if ((await repo.commitAt(`refs/remotes/origin/${ref}`)) === undefined) return undefined;
-  return refused({
+  return err({
     message: `there is no branch ${shown(ref)} in this clone, but there is origin/${shown(ref)}`,
     advice: `Name it so: \`${option} origin/${shown(ref)}\`.`,
   });
@@ -133,7 +137,7 @@ const withoutReturns = (content: Uint8Array): Buffer =>
 
 async function baseOf(
   repo: GitRepository,
-  what: WhatToCompare,
+  what: RevisionRequest,
   head: Outcome<Named>,
 ): Promise<Outcome<Named>> {
   if (what.base !== undefined) return named(repo, what.base);
@@ -142,7 +146,7 @@ async function baseOf(
   if (merged !== undefined && !what.worktree) return merged;
   const main = await mainBranch(repo);
   if (main !== undefined) return named(repo, main);
-  return refused({
+  return err({
     message: 'the main branch is not known in this clone',
     advice: [
       repo.shallow.size > 0
@@ -175,14 +179,14 @@ async function hostMadeMerge(repo: GitRepository, head: Outcome<Named>): Promise
   if (!mergeRef.test(refs.value.stdout.toString('utf8'))) return undefined;
   const first = head.value.commit.parents[0] ?? '';
   if (!(await repo.holds(first))) {
-    return refused({
+    return err({
       message:
         'this clone holds the merge commit and not its first parent, so there is nothing to judge it against',
       advice: 'Fetch it with `git fetch --unshallow origin`; in CI, check out with fetch depth 2 or more.',
     });
   }
   const commit = await repo.commit(first);
-  return commit.ok ? found({ ref: 'HEAD^1', commit: commit.value }) : commit;
+  return commit.ok ? ok({ ref: 'HEAD^1', commit: commit.value }) : commit;
 }
 
 /** The main branch as far as the clone knows it. Full names, so that no tag can pose as a branch. */
@@ -206,9 +210,9 @@ export async function mainBranch(repo: GitRepository): Promise<string | undefine
 /** `refs/remotes/origin/main` as it is spoken of. */
 const short = (ref: string): string => ref.replace(/^refs\/(?:remotes|heads|tags)\//, '');
 
-async function afterMerge(repo: GitRepository, base: Named, head: Named): Promise<Outcome<Comparison>> {
-  const made = (how: How, headTree: string, mergeBase?: string): Outcome<Comparison> =>
-    found({
+async function afterMerge(repo: GitRepository, base: Named, head: Named): Promise<Outcome<RevisionPair>> {
+  const made = (how: How, headTree: string, mergeBase?: string): Outcome<RevisionPair> =>
+    ok({
       ...sidesOf(repo, base, head),
       how,
       head: repo.tree(headTree, { revision: head.commit.id, name: short(head.ref) }),
@@ -251,14 +255,14 @@ async function mergeBaseOf(repo: GitRepository, base: Named, head: Named): Promi
     if (!apart.ok) return apart;
     const commits = apart.value.stdout.toString('latin1').split('\n');
     if (apart.value.code !== 0 || commits.some((id) => repo.shallow.has(id)))
-      return refused(cutShort(base, head));
+      return err(cutShort(base, head));
   }
   const run = await repo.inObjects(['merge-base', base.commit.id, head.commit.id]);
   if (!run.ok) return run;
   const id = run.value.stdout.toString('latin1').trim();
-  if (run.value.code === 0 && isObjectId(id)) return found(id);
-  if (run.value.code !== 1) return refused(gitFailed('find where the branches parted', run.value));
-  return refused({
+  if (run.value.code === 0 && isObjectId(id)) return ok(id);
+  if (run.value.code !== 1) return err(gitFailed('find where the branches parted', run.value));
+  return err({
     message: `${shown(short(head.ref))} and ${shown(short(base.ref))} have no commit in common, so one cannot be merged into the other`,
     advice: `Start the branch from main: \`git switch -c NAME ${shellWord(shown(short(base.ref)))}\`, and bring the changes over.`,
   });
@@ -285,37 +289,37 @@ async function mergeTree(repo: GitRepository, base: Named, head: Named): Promise
   ]);
   if (!run.ok) return run;
   const [tree, ...conflicts] = [...pieces(run.value.stdout)].map((piece) => piece.toString('utf8'));
-  if (run.value.code === 0 && tree !== undefined && isObjectId(tree)) return found(tree);
+  if (run.value.code === 0 && tree !== undefined && isObjectId(tree)) return ok(tree);
   if (run.value.code === 1) {
     const files = conflicts.slice(0, namedAtMost).map(shown).join(', ');
     const more = conflicts.length > namedAtMost ? ` and ${conflicts.length - namedAtMost} more` : '';
-    return refused({
+    return err({
       message: `${shown(short(head.ref))} cannot be merged into ${shown(short(base.ref))}: there are conflicts in ${files || 'its files'}${more}`,
       advice: `Merge main into the branch and settle them: \`git merge ${shellWord(shown(short(base.ref)))}\`.`,
     });
   }
   if (/unable to read|missing|could not|not found/i.test(run.value.stderr)) {
-    return refused({
+    return err({
       ...missingObject('what the merge needs'),
       message: `the merge cannot be made: ${gitSaid(run.value.stderr)}`,
     });
   }
-  return refused(gitFailed('merge the branch into main', run.value));
+  return err(gitFailed('merge the branch into main', run.value));
 }
 
 /**
  * The files on the disk are judged as they lie there. On a branch that main has moved on from, what others merged
  * would look undone, so such a work tree is not judged until main has been merged into it.
  */
-async function overWorkTree(repo: GitRepository, base: Named, head: Named): Promise<Outcome<Comparison>> {
+async function overWorkTree(repo: GitRepository, base: Named, head: Named): Promise<Outcome<RevisionPair>> {
   const files = await repo.workTree();
   if (!files.ok) return files;
   if (base.commit.id !== head.commit.id && !(await isAncestor(repo, base, head))) {
-    if (repo.shallow.size > 0) return refused(cutShort(base, head));
-    return refused({
+    if (repo.shallow.size > 0) return err(cutShort(base, head));
+    return err({
       message: `${shown(short(base.ref))} has changes that this work tree does not have, and they would look undone`,
       advice: `Bring it up to date first: commit, then \`git merge ${shellWord(shown(short(base.ref)))}\`.`,
     });
   }
-  return found({ ...sidesOf(repo, base, head), how: 'worktree', head: files.value });
+  return ok({ ...sidesOf(repo, base, head), how: 'worktree', head: files.value });
 }

@@ -1,0 +1,12 @@
+/** Words that every floor says alike: counts, long numbers, and the cautions before what destroys. */
+
+/** `1 volume`, `3 volumes`. */
+export const counted = (count: number | bigint, one: string, many = `${one}s`): string =>
+  `${count} ${count === 1 || count === 1n ? one : many}`;
+
+/** A whole number with its thousands set apart, as byte counts are easier to read. */
+export const exact = (count: bigint): string => count.toString().replace(/\B(?=(\d{3})+$)/g, ',');
+
+/** The cautions that go with every step that destroys. */
+export const cautions =
+  "Before it: a backup you have restored from, the right volume (check its name, size and server twice), unmounted and quiesced. Your own change control and the provider's documentation come first.";
