@@ -8,6 +8,7 @@
 import { byText } from '../base/order.ts';
 import type {
   Attachment,
+  Belonging,
   Estate,
   EstatePart,
   FileSystem,
@@ -148,7 +149,7 @@ function serverChanges({ before, after }: Pair<Server>, renames: Renames): reado
   if (before.type !== after.type) {
     changes.push({ kind: 'server-changed-type', ...both, place: at.head(after, 'type') });
   }
-  if (before.site !== after.site)
+  if (isMove(before, after))
     changes.push({ kind: 'server-moved-site', ...both, place: at.head(after, 'site') });
   if (before.team !== after.team)
     changes.push({ kind: 'server-changed-team', ...both, place: at.head(after, 'team') });
@@ -158,12 +159,20 @@ function serverChanges({ before, after }: Pair<Server>, renames: Renames): reado
     before.guest !== after.guest ||
     before.iops !== after.iops ||
     before.attachmentSlots !== after.attachmentSlots ||
+    isToldSite(before, after) ||
     !sameLabels(before.labels, after.labels)
   ) {
     changes.push({ kind: 'server-edited', ...both, place: at.head(after) });
   }
   return changes;
 }
+
+/** Saying where a thing is, where nothing said so before, moves nothing. */
+const isToldSite = (before: Belonging, after: Belonging): boolean =>
+  before.site === undefined && after.site !== undefined;
+
+const isMove = (before: Belonging, after: Belonging): boolean =>
+  before.site !== after.site && !isToldSite(before, after);
 
 const subjectOf = ({ kind, name }: Subject): Subject => ({ kind, name });
 
@@ -204,7 +213,7 @@ function volumeChanges(
       changes.push({ kind: 'volume-shrunk', ...both, place: at.head(after, 'size') });
     if (before.tier !== after.tier)
       changes.push({ kind: 'volume-moved-tier', ...both, place: at.head(after, 'tier') });
-    if (before.site !== after.site)
+    if (isMove(before, after))
       changes.push({ kind: 'volume-moved-site', ...both, place: at.head(after, 'site') });
     if (before.team !== after.team)
       changes.push({ kind: 'volume-changed-team', ...both, place: at.head(after, 'team') });
@@ -217,6 +226,7 @@ function volumeChanges(
       before.owner !== after.owner ||
       before.reason !== after.reason ||
       before.retainUntil !== after.retainUntil ||
+      isToldSite(before, after) ||
       !sameLabels(before.labels, after.labels)
     ) {
       changes.push({ kind: 'volume-edited', ...both, place: at.head(after) });

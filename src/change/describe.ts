@@ -104,6 +104,7 @@ const edited = [
   ['owner', 'owner'],
   ['reason', 'reason'],
   ['retainUntil', 'retain-until'],
+  ['site', 'site'],
   ['labels', 'labels'],
 ] as const;
 

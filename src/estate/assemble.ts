@@ -8,6 +8,7 @@
 
 import { offer } from '../base/nearest.ts';
 import { err, type Outcome, ok, type Place, type Problem } from '../base/problem.ts';
+import { belongingProblems } from './belonging.ts';
 import {
   type Attachment,
   type Estate,
@@ -165,7 +166,7 @@ class Assembly {
     this.#group();
     this.#leftBehind();
     this.#rename();
-    this.#checkSites();
+    for (const part of this.#coming) this.#problems.push(...belongingProblems(part, this.#settings));
     const estate: Estate = {
       parts: this.#parts.finish(),
       servers: this.#servers.finish(),
@@ -459,27 +460,6 @@ class Assembly {
         return this.#volumes;
       case 'volume-group':
         return this.#groups;
-    }
-  }
-
-  #checkSites(): void {
-    const { sites } = this.#settings;
-    if (sites.size === 0) return;
-    const unknown = new Set<string>();
-    for (const part of this.#coming) {
-      for (const thing of [...part.servers, ...part.volumes]) {
-        if (thing.site === undefined || sites.has(thing.site)) continue;
-        // A file's own site serves all in it: one mistake there is one problem.
-        const key = `${thing.place.file} ${thing.site}`;
-        if (unknown.has(key) && thing.fields.site === undefined) continue;
-        unknown.add(key);
-        const place = thing.fields.site ?? thing.place;
-        this.#problems.push({
-          place,
-          message: `the ${thing.kind} ${thing.name} names the site ${thing.site}, and ullage.yaml lists no such site`,
-          advice: `${offer(thing.site, [...sites.keys()])}List the site in ullage.yaml, or put the name right.`,
-        });
-      }
     }
   }
 

@@ -27,8 +27,10 @@ export interface Settings {
   readonly currency: string;
   readonly month: '730 h' | 'calendar';
   readonly paths: Paths;
-  /** Empty where the settings list no sites; then any site may be named. */
+  /** Empty where the settings list no sites; then any site may be named, and none need be. */
   readonly sites: ReadonlyMap<string, Site>;
+  /** Empty where the settings list no teams; then any team may be named, and none need be. */
+  readonly teams: readonly string[];
   readonly place: Place;
 }
 
@@ -43,7 +45,7 @@ export const usualPaths: Paths = {
 export function readSettings(document: ReadDocument): Outcome<Settings> {
   const valid = validate('settings', document);
   if (!valid.ok) return valid;
-  const { currency, month = '730 h', paths = {}, sites = {} } = valid.value;
+  const { currency, month = '730 h', paths = {}, sites = {}, teams = [] } = valid.value;
   const problems: Problem[] = [];
   const refuse = (path: readonly Step[], message: string, advice: string): void => {
     const place = document.placeOfValue(path);
@@ -79,6 +81,7 @@ export function readSettings(document: ReadDocument): Outcome<Settings> {
         },
       ]),
     ),
+    teams,
     place: document.placeOfKey([]),
   };
   return problems.length > 0 ? err(...problems) : ok(settings);

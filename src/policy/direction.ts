@@ -352,28 +352,46 @@ function settingsChanges(base: Settings, head: Settings): readonly PolicyChange[
   for (const key of ['storage', 'prices', 'policies', 'waivers', 'readings'] as const) {
     differ('unknown', `paths.${key}`, base.paths[key], head.paths[key]);
   }
+  const teams = namesDirection(base.teams, head.teams);
+  if (teams !== 'same') differ(teams, 'teams', shownNames(base.teams), shownNames(head.teams));
+  const [before, after] = [[...base.sites.keys()], [...head.sites.keys()]];
+  if ((before.length === 0) !== (after.length === 0)) {
+    differ(before.length === 0 ? 'tighter' : 'looser', 'sites', shownNames(before), shownNames(after));
+  }
   for (const name of allNames(base.sites, head.sites)) {
     const old = base.sites.get(name);
     const now = head.sites.get(name);
+    const where = now === undefined ? old && onBase(old.place) : onHead(now.place);
+    if (before.length > 0 && after.length > 0 && (old === undefined || now === undefined)) {
+      // Nothing could be placed at a site that was not listed; and the policy that judges has no limit for it.
+      differ(old === undefined ? 'looser' : 'tighter', `sites.${name}`, limitsOf(old), limitsOf(now), where);
+      continue;
+    }
     for (const [key, read] of siteLimits) {
       const [from, to] = [read(old), read(now)];
       if (from === to) continue;
-      // No limit is the loosest limit; a site that comes with one is new to both.
-      const direction: Direction =
-        old === undefined
-          ? 'neither'
-          : to === undefined
-            ? 'looser'
-            : from === undefined
-              ? 'tighter'
-              : to > from
-                ? 'looser'
-                : 'tighter';
-      const where = now === undefined ? old && onBase(old.place) : onHead(now.place);
-      differ(direction, `sites.${name}.${key}`, showLimit(from), showLimit(to), where);
+      // No limit is the loosest limit.
+      const looser = to === undefined || (from !== undefined && to > from);
+      differ(looser ? 'looser' : 'tighter', `sites.${name}.${key}`, showLimit(from), showLimit(to), where);
     }
   }
   return changes;
+}
+
+/** A site's limits on one line, those it has not among them. */
+const limitsOf = (site: Site | undefined): string | undefined =>
+  site && siteLimits.map(([key, read]) => `${key} ${showLimit(read(site)) ?? 'unlimited'}`).join(', ');
+
+const shownNames = (names: readonly string[]): string | undefined =>
+  names.length === 0 ? undefined : names.join(', ');
+
+/** Which way a list of names that may be used went. No list lets any name through, or none at all. */
+function namesDirection(before: readonly string[], after: readonly string[]): Direction | 'same' {
+  const came = after.some((name) => !before.includes(name));
+  const left = before.some((name) => !after.includes(name));
+  if (!came && !left) return 'same';
+  if (before.length === 0) return 'tighter';
+  return after.length === 0 || came ? 'looser' : 'tighter';
 }
 
 const showLimit = (limit: bigint | number | undefined): string | undefined =>

@@ -115,6 +115,7 @@ export const bareSettings: Settings = {
   month: '730 h',
   paths: usualPaths,
   sites: new Map(),
+  teams: [],
   place: { file: settingsFile, line: 1, column: 1 },
 };
 

@@ -27,11 +27,7 @@ export interface Examples {
 export const exampleDay = '2026-11-20';
 
 /** The settings that every example goes by. */
-export const exampleSettings = `currency: EUR
-sites:
-  north-quay: { quota: { volumes: 3, size: 1 TiB }, attachment-slots: 4 }
-  south-quay: {}
-`;
+export const exampleSettings = 'currency: EUR\n';
 
 /** The price list that every example goes by; it is invented. */
 export const examplePrices = `from: 2026-01-01

@@ -87,9 +87,9 @@ const each: readonly (readonly [ChangeKind, string, string, string])[] = [
   ],
   [
     'volume-moved-site',
-    volume('size: 40 GiB, tier: bulk'),
+    volume('size: 40 GiB, tier: bulk, site: north-quay'),
     volume('size: 40 GiB, tier: bulk, site: south-quay'),
-    'volume plates-1 moves from site none to south-quay',
+    'volume plates-1 moves from site north-quay to south-quay',
   ],
   [
     'volume-changed-team',
@@ -220,6 +220,27 @@ describe('every kind of change', () => {
         'volume-shrunk',
       ].sort(),
     );
+  });
+});
+
+describe('a site that nobody had written down', () => {
+  it('is told, which moves nothing and makes nothing anew', () => {
+    const told = (before: string, after: string) =>
+      changes(before, after).map((one) => [one.kind, destroys(one), describeChange(one)]);
+    expect(
+      told(volume('size: 40 GiB, tier: bulk'), volume('size: 40 GiB, tier: bulk, site: south-quay')),
+    ).toEqual([['volume-edited', false, 'volume plates-1: site goes from none to south-quay']]);
+    expect(told(server(''), server('site: south-quay'))).toEqual([
+      ['server-edited', false, 'server scanner: site goes from none to south-quay'],
+    ]);
+  });
+
+  it('is not taken out again on the way to another one', () => {
+    const kinds = (before: string, after: string) => changes(before, after).map(({ kind }) => kind);
+    expect(
+      kinds(volume('size: 40 GiB, tier: bulk, site: north-quay'), volume('size: 40 GiB, tier: bulk')),
+    ).toEqual(['volume-moved-site']);
+    expect(kinds(server('site: north-quay'), server(''))).toEqual(['server-moved-site']);
   });
 });
 

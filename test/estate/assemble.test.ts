@@ -70,13 +70,58 @@ describe('references that lead nowhere', () => {
     ]);
   });
 
-  it('a site that the settings do not list; where they list none, any may be named', () => {
+  const listed = settingsOf(
+    'currency: EUR\nsites: { north-quay: {}, south-quay: {} }\nteams: [imagery, ledger]\n',
+  );
+
+  it('a site or a team that the settings do not list; where they list none, any may be named', () => {
     const text =
-      'site: north-key\nvolumes:\n  a: { size: 1 GiB, tier: bulk }\n  b: { size: 1 GiB, tier: bulk }\n';
-    const found = problems({ [a]: text }, settingsOf());
-    expect(found).toHaveLength(1);
-    expect(found[0]?.advice).toContain('Did you mean north-quay?');
+      'site: north-key\nteam: imagry\nvolumes:\n  a: { size: 1 GiB, tier: bulk }\n  b: { size: 1 GiB, tier: bulk }\n';
+    const found = problems({ [a]: text }, listed);
+    expect(found.map(({ advice }) => advice.split('?')[0])).toEqual([
+      'Did you mean north-quay',
+      'Did you mean imagery',
+    ]);
     expect(problems({ [a]: text })).toEqual([]);
+  });
+
+  it('a team of a group is held against the list, too', () => {
+    const text = `site: north-quay\nteam: imagery\nvolumes:\n  a: { size: 1 GiB, tier: bulk }\nvolume-groups:\n  plates: { members: [a], team: legder }\n`;
+    expect(problems({ [a]: text }, listed).map(line)).toEqual([
+      `${a}:6:27: the volume group plates names the team legder, and ullage.yaml lists no such team`,
+    ]);
+  });
+});
+
+describe("once the settings list sites and teams, nothing is nowhere and nobody's", () => {
+  const sites = settingsOf('currency: EUR\nsites: { north-quay: {} }\n');
+  const teams = settingsOf('currency: EUR\nteams: [imagery]\n');
+
+  it('a volume that names no site would be in no quota', () => {
+    expect(problems({ [a]: 'volumes:\n  plates-1: { size: 1 GiB, tier: bulk }\n' }, sites).map(line)).toEqual(
+      [
+        `${a}:2:3: the volume plates-1 names no site, and ullage.yaml lists the sites, each with its quota and its attachment slots`,
+      ],
+    );
+  });
+
+  it('a file that names none is told of once, with how many things in it', () => {
+    const text =
+      'volumes:\n  a: { size: 1 GiB, tier: bulk }\n  b: { size: 1 GiB, tier: bulk }\nservers:\n  s: {}\n';
+    expect(problems({ [a]: text, [b]: text.replaceAll(/\b([abs]):/g, '$1-b:') }, sites).map(line)).toEqual([
+      `${a}:2:3: the volume a and 2 other things in this file name no site, and ullage.yaml lists the sites, each with its quota and its attachment slots`,
+      `${b}:2:3: the volume a-b and 2 other things in this file name no site, and ullage.yaml lists the sites, each with its quota and its attachment slots`,
+    ]);
+  });
+
+  it('what is billed names a team; a server that nobody is billed for need not', () => {
+    const text = (server: string) => `team: imagery\nvolumes:\n  a: { size: 1 GiB, tier: bulk }\n${server}`;
+    expect(problems({ [a]: text(''), [b]: 'servers:\n  free: {}\n' }, teams)).toEqual([]);
+    expect(
+      problems({ [a]: text(''), [b]: 'servers:\n  billed: { type: small }\n' }, teams).map(line),
+    ).toEqual([
+      `${b}:2:3: the server billed names no team, and ullage.yaml lists the teams, each with its spend limit`,
+    ]);
   });
 });
 

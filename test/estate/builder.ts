@@ -23,9 +23,6 @@ export const today = '2026-11-25';
 export const gannetPoint: Files = {
   'ullage.yaml': `
 currency: EUR
-sites:
-  north-quay: { quota: { volumes: 200, size: 40 TiB }, attachment-slots: 32 }
-  south-quay: {}
 `,
   'prices/2026.yaml': `
 from: 2026-01-01

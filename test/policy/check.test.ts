@@ -45,7 +45,7 @@ function remarked({ entries = [], use, waivers = [], soon = 14 }: Told): readonl
   const text = `${use === undefined ? '' : `use: [${use}]\n`}${entries.length === 0 ? 'rules: []\n' : packOf(entries)}`;
   const pack = value(readPack(text));
   const policy: Policy = {
-    settings: settingsOf(),
+    settings: settingsOf('currency: EUR\nsites: { north-quay: { quota: { volumes: 9 } } }\n'),
     priceLists: [pricesOf()],
     rules: value(gatherRules([pack])),
     waivers: waivers.map((each) => ({ ...waiver, ...each })),

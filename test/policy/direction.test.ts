@@ -98,7 +98,9 @@ describe('which way a parameter loosens is said by its rule', () => {
   });
 });
 
-const base = { 'storage/a.yaml': 'volumes:\n  v: { size: 1 GiB, tier: bulk, team: imagery }\n' };
+const base = {
+  'storage/a.yaml': 'site: north-quay\nvolumes:\n  v: { size: 1 GiB, tier: bulk, team: imagery }\n',
+};
 
 /** What the gate lists when a branch changes files: direction, name, key. */
 async function listed(before: Files, after: Files): Promise<readonly string[]> {
@@ -196,6 +198,61 @@ describe('a policy change is listed with its direction', () => {
       quota('attachment-slots: 9'),
       quota('attachment-slots: 10'),
       ['looser: ullage.yaml sites.north-quay.attachment-slots (9 to 10)'],
+    ],
+    [
+      'a site that comes without limits',
+      settings('sites:\n  north-quay: {}\n'),
+      settings('sites:\n  north-quay: {}\n  west-quay: {}\n'),
+      [
+        'looser: ullage.yaml sites.west-quay (none to quota.volumes unlimited, quota.size unlimited, attachment-slots unlimited)',
+      ],
+    ],
+    [
+      'a site that comes with limits of its own making',
+      settings('sites:\n  north-quay: {}\n'),
+      settings('sites:\n  north-quay: {}\n  west-quay: { quota: { size: 900 TiB }, attachment-slots: 64 }\n'),
+      [
+        'looser: ullage.yaml sites.west-quay (none to quota.volumes unlimited, quota.size 900 TiB, attachment-slots 64)',
+      ],
+    ],
+    [
+      'the first list of sites',
+      settings(''),
+      quota('quota: { volumes: 9 }'),
+      [
+        'tighter: ullage.yaml sites (none to north-quay)',
+        'tighter: ullage.yaml sites.north-quay.quota.volumes (none to 9)',
+      ],
+    ],
+    [
+      'the list of sites taken out',
+      settings('sites:\n  north-quay: {}\n'),
+      settings(''),
+      ['looser: ullage.yaml sites (north-quay to none)'],
+    ],
+    [
+      'a first list of teams',
+      settings(''),
+      settings('teams: [imagery]\n'),
+      ['tighter: ullage.yaml teams (none to imagery)'],
+    ],
+    [
+      'a team more, which no limit may know',
+      settings('teams: [imagery]\n'),
+      settings('teams: [imagery, shadow]\n'),
+      ['looser: ullage.yaml teams (imagery to imagery, shadow)'],
+    ],
+    [
+      'a team less',
+      settings('teams: [imagery, ledger]\n'),
+      settings('teams: [imagery]\n'),
+      ['tighter: ullage.yaml teams (imagery, ledger to imagery)'],
+    ],
+    [
+      'the list of teams taken out',
+      settings('teams: [imagery]\n'),
+      settings(''),
+      ['looser: ullage.yaml teams (imagery to none)'],
     ],
     [
       'the month',

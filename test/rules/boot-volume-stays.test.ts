@@ -39,8 +39,8 @@ describe('the boot volume of a running server', () => {
   });
 
   it('is not moved to another site', async () => {
-    const moved = estate('boot: root').replace('root: { ', 'root: { site: south-quay, ');
-    expect((await underRule(rule, estate('boot: root'), moved)).reasons.join()).toContain(
+    const at = (site: string) => estate('boot: root').replace('root: { ', `root: { site: ${site}, `);
+    expect((await underRule(rule, at('north-quay'), at('south-quay'))).reasons.join()).toContain(
       'moved to site south-quay',
     );
   });

@@ -28,6 +28,10 @@ export type Folder4 = string;
  * How much capacity in all.
  */
 export type Size = string;
+/**
+ * A name: letters, digits, dot, underscore and hyphen, beginning with a letter or digit, at most 128 characters.
+ */
+export type Name = string;
 
 /**
  * ullage.yaml: where things are, the currency, the month, the sites.
@@ -40,11 +44,17 @@ export interface SettingsFile {
   month?: '730 h' | 'calendar';
   paths?: SettingsPaths;
   /**
-   * The sites, by name. Once any is listed, every site that an estate file names must be.
+   * The sites, by name. Once any is listed, every server and volume names one of them.
    */
   sites?: {
     [k: string]: SiteSettings;
   };
+  /**
+   * The teams, by name. Once they are listed, every team that an estate file names must be one of them, and everything that is billed names one.
+   *
+   * @minItems 1
+   */
+  teams?: [Name, ...Name[]];
 }
 /**
  * Where things are, from the root of the repository; each defaults to the folder of its own name.

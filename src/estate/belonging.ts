@@ -1,0 +1,77 @@
+/**
+ * Whether everything that a file declares is somewhere, and somebody's. A limit holds for a site or a team: what names
+ * neither, or one that nobody knows, would slip past every limit there is.
+ */
+import { offer } from '../base/nearest.ts';
+import type { Place, Problem } from '../base/problem.ts';
+import { counted } from '../base/wording.ts';
+import type { EstatePart, Server, Volume, VolumeGroup } from './estate.ts';
+import type { Settings } from './settings.ts';
+
+type Declaration = Server | Volume | VolumeGroup;
+
+/** The sites and teams of a file, held against those that the settings list; nothing is asked where they list none. */
+export function belongingProblems(
+  part: EstatePart,
+  { sites, teams }: Pick<Settings, 'sites' | 'teams'>,
+): readonly Problem[] {
+  const { servers, volumes, groups } = part;
+  const billed = [...servers.filter(({ type }) => type !== undefined), ...volumes];
+  return [
+    ...(sites.size === 0
+      ? []
+      : [
+          ...unlisted('site', [...servers, ...volumes], [...sites.keys()]),
+          ...unnamed('site', [...servers, ...volumes], 'its quota and its attachment slots'),
+        ]),
+    ...(teams.length === 0
+      ? []
+      : [
+          ...unlisted('team', [...servers, ...volumes, ...groups], teams),
+          ...unnamed('team', billed, 'its spend limit'),
+        ]),
+  ];
+}
+
+type Key = 'site' | 'team';
+
+function unlisted(key: Key, things: readonly Declaration[], known: readonly string[]): readonly Problem[] {
+  const told = new Set<string>();
+  return things.flatMap((thing): readonly Problem[] => {
+    const named = thing[key];
+    if (named === undefined || known.includes(named)) return [];
+    // A file's own site or team serves all in it: one mistake there is one problem.
+    const own = thing.fields[key];
+    if (own === undefined && told.has(named)) return [];
+    told.add(named);
+    return [
+      {
+        place: own ?? thing.place,
+        message: `the ${spoken(thing)} ${thing.name} names the ${key} ${named}, and ullage.yaml lists no such ${key}`,
+        advice: `${offer(named, known)}List the ${key} in ullage.yaml, or put the name right.`,
+      },
+    ];
+  });
+}
+
+/** What names none is told once a file: a line at its top mends all of it. */
+function unnamed(key: Key, things: readonly Declaration[], limits: string): readonly Problem[] {
+  const [first, ...others] = things.filter((thing) => thing[key] === undefined).sort(byLine);
+  if (first === undefined) return [];
+  const more =
+    others.length === 0
+      ? `names no ${key}`
+      : `and ${counted(others.length, 'other thing')} in this file name no ${key}`;
+  return [
+    {
+      place: first.place,
+      message: `the ${spoken(first)} ${first.name} ${more}, and ullage.yaml lists the ${key}s, each with ${limits}`,
+      advice: `Write \`${key}:\` at the top of the file for all that is in it, or on each that needs it.`,
+    },
+  ];
+}
+
+const spoken = ({ kind }: Declaration): string => kind.replace('-', ' ');
+
+const byLine = (a: { readonly place: Place }, b: { readonly place: Place }): number =>
+  a.place.line - b.place.line || a.place.column - b.place.column;
