@@ -21,8 +21,8 @@ import type {
   AuditWaiver,
   AuditWaiverUse,
 } from '../read/generated/audit-record.ts';
-import { rules } from '../rules/registry.ts';
-import type { PolicyChange, Violation } from '../rules/rule.ts';
+import type { Violation } from '../rules/rule.ts';
+import type { PolicyChange } from '../rules/view.ts';
 import type { Touching } from './follow.ts';
 
 export type { AuditRecord };
@@ -92,8 +92,7 @@ export function recordOf({ commit, on, touched, failOn, outcome, tried }: Replay
     reasons: [...(outcome.kind === 'judged' ? outcome.judged.reasons : outcome.reasons)],
     policyFrom: judged?.policyFrom ?? null,
     failOn,
-    findings:
-      judged === undefined ? [] : judged.findings.flatMap((each) => findingRecord(each, judged.rules)),
+    findings: judged === undefined ? [] : judged.findings.flatMap(findingRecord),
     standing: judged === undefined ? null : { ...judged.standing },
     between: judged?.between ?? null,
     renamed: judged?.renamed.flatMap(renamedRecord) ?? [],
@@ -117,17 +116,7 @@ export function recordOf({ commit, on, touched, failOn, outcome, tried }: Replay
 const opinionRecord = (opinion: Opinion | undefined): AuditRecord['tried'] =>
   opinion === undefined ? null : { verdict: opinion.verdict, reasons: [...opinion.reasons] };
 
-/** Whether an entry's finding stands until it is mended, or was said of a change alone. */
-export function aboutOf(
-  finding: Pick<Finding, 'rule' | 'entry'>,
-  among: readonly PolicyRule[],
-): 'state' | 'change' {
-  if (rules[finding.rule].about === 'change') return 'change';
-  const entry = among.find(({ name }) => name === finding.entry)?.entry;
-  return entry?.rule === 'shape' && entry.of === 'change' ? 'change' : 'state';
-}
-
-function findingRecord(finding: Finding, among: readonly PolicyRule[]): readonly AuditFinding[] {
+function findingRecord(finding: Finding): readonly AuditFinding[] {
   const { baselineState } = finding;
   if (baselineState === 'unchanged') return [];
   return [
@@ -136,7 +125,7 @@ function findingRecord(finding: Finding, among: readonly PolicyRule[]): readonly
       entry: finding.entry,
       level: finding.level,
       baselineState,
-      about: aboutOf(finding, among),
+      about: finding.about,
       subject: { ...finding.subject },
       facet: finding.facet ?? null,
       message: finding.message,
@@ -250,8 +239,7 @@ export function waiverUses(
 export function fromJudged(judged: Judged): ChangeJudged {
   const standing = { error: 0, warning: 0, note: 0 };
   for (const finding of judged.findings) {
-    if (finding.baselineState !== 'absent' && aboutOf(finding, judged.rules) === 'state')
-      standing[finding.level]++;
+    if (finding.baselineState !== 'absent' && finding.about === 'state') standing[finding.level]++;
   }
   return {
     verdict: judged.verdict,

@@ -39,7 +39,6 @@ import {
   touching,
 } from './follow.ts';
 import {
-  aboutOf,
   betweenRecord,
   type ChangeJudged,
   type ChangeOutcome,
@@ -159,8 +158,7 @@ export class Replay {
     const { findings, carried, policyChanges, cost, edits, touched, comparison } = weighed.value;
     const standing = { ...carried.counts };
     for (const finding of findings) {
-      if (finding.baselineState !== 'absent' && aboutOf(finding, policy.rules) === 'state')
-        standing[finding.level]++;
+      if (finding.baselineState !== 'absent' && finding.about === 'state') standing[finding.level]++;
     }
     const lapsed = policy.waivers.filter(({ until }) => until < options.on);
     const key = ({ entry, subject, facet }: (typeof findings)[number]): string =>

@@ -1,15 +1,7 @@
 /** Changes: what differs between the base estate and the head estate, as one union. */
 
-import type { Place } from '../base/problem.ts';
 import type { FileSystem, Server, Subject, Volume, VolumeGroup } from '../estate/estate.ts';
-
-/** A place in one of the two revisions; what is gone is shown where it last stood. */
-export interface RevisionPlace extends Place {
-  readonly revision: 'base' | 'head';
-}
-
-export const onBase = (place: Place): RevisionPlace => ({ revision: 'base', ...place });
-export const onHead = (place: Place): RevisionPlace => ({ revision: 'head', ...place });
+import type { RevisionPlace } from './place.ts';
 
 /** Both ends of one thing. */
 interface Both<T> {

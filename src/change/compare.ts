@@ -19,7 +19,8 @@ import type {
   VolumeGroup,
 } from '../estate/estate.ts';
 import { mayDiffer } from '../estate/layered.ts';
-import { type Change, changeKinds, onBase, onHead } from './change.ts';
+import { type Change, changeKinds } from './change.ts';
+import { onBase, onHead, placed } from './place.ts';
 
 /** How names on the base carry over to the head, by kind: only those that a `formerly` renames. */
 export interface Renames {
@@ -117,13 +118,6 @@ function pair<T extends Renamable>(
   return { pairs, renames };
 }
 
-const at = {
-  base: (declared: { readonly place: Server['place']; readonly fields: Server['fields'] }, field?: string) =>
-    onBase((field === undefined ? undefined : declared.fields[field]) ?? declared.place),
-  head: (declared: { readonly place: Server['place']; readonly fields: Server['fields'] }, field?: string) =>
-    onHead((field === undefined ? undefined : declared.fields[field]) ?? declared.place),
-};
-
 const sameLabels = (a: Readonly<Record<string, string>>, b: Readonly<Record<string, string>>): boolean => {
   const keys = Object.keys(a);
   return keys.length === Object.keys(b).length && keys.every((key) => a[key] === b[key]);
@@ -132,29 +126,30 @@ const sameLabels = (a: Readonly<Record<string, string>>, b: Readonly<Record<stri
 function serverChanges({ before, after }: Pair<Server>, renames: Renames): readonly Change[] {
   if (before === undefined) {
     if (after === undefined) return [];
-    return [{ kind: 'server-created', after, subject: subjectOf(after), place: at.head(after) }];
+    return [{ kind: 'server-created', after, subject: subjectOf(after), place: placed(after, 'head') }];
   }
   if (after === undefined) {
-    return [{ kind: 'server-deleted', before, subject: subjectOf(before), place: at.base(before) }];
+    return [{ kind: 'server-deleted', before, subject: subjectOf(before), place: placed(before, 'base') }];
   }
   const subject = subjectOf(after);
   const both = { before, after, subject };
   const changes: Change[] = [];
   if (before.name !== after.name)
-    changes.push({ kind: 'server-renamed', ...both, place: at.head(after, 'formerly') });
+    changes.push({ kind: 'server-renamed', ...both, place: placed(after, 'head', 'formerly') });
   if (before.power !== after.power) {
     const kind = after.power === 'running' ? 'server-started' : 'server-stopped';
-    changes.push({ kind, ...both, place: at.head(after, 'power') });
+    changes.push({ kind, ...both, place: placed(after, 'head', 'power') });
   }
   if (before.type !== after.type) {
-    changes.push({ kind: 'server-changed-type', ...both, place: at.head(after, 'type') });
+    changes.push({ kind: 'server-changed-type', ...both, place: placed(after, 'head', 'type') });
   }
   if (isMove(before, after))
-    changes.push({ kind: 'server-moved-site', ...both, place: at.head(after, 'site') });
+    changes.push({ kind: 'server-moved-site', ...both, place: placed(after, 'head', 'site') });
   if (before.team !== after.team)
-    changes.push({ kind: 'server-changed-team', ...both, place: at.head(after, 'team') });
+    changes.push({ kind: 'server-changed-team', ...both, place: placed(after, 'head', 'team') });
   const boot = before.boot === undefined ? undefined : (renames.volumes.get(before.boot) ?? before.boot);
-  if (boot !== after.boot) changes.push({ kind: 'boot-swapped', ...both, place: at.head(after, 'boot') });
+  if (boot !== after.boot)
+    changes.push({ kind: 'boot-swapped', ...both, place: placed(after, 'head', 'boot') });
   if (
     before.guest !== after.guest ||
     before.iops !== after.iops ||
@@ -162,7 +157,7 @@ function serverChanges({ before, after }: Pair<Server>, renames: Renames): reado
     isToldSite(before, after) ||
     !sameLabels(before.labels, after.labels)
   ) {
-    changes.push({ kind: 'server-edited', ...both, place: at.head(after) });
+    changes.push({ kind: 'server-edited', ...both, place: placed(after, 'head') });
   }
   return changes;
 }
@@ -184,13 +179,13 @@ function volumeChanges(
   return pairs.flatMap(({ before, after }): readonly Change[] => {
     if (before === undefined) {
       if (after === undefined || replacing.has(after.name)) return [];
-      return [{ kind: 'volume-created', after, subject: subjectOf(after), place: at.head(after) }];
+      return [{ kind: 'volume-created', after, subject: subjectOf(after), place: placed(after, 'head') }];
     }
     if (after === undefined) {
       const replacement = replacements.get(before.name);
       const subject = subjectOf(before);
       return replacement === undefined
-        ? [{ kind: 'volume-deleted', before, subject, place: at.base(before) }]
+        ? [{ kind: 'volume-deleted', before, subject, place: placed(before, 'base') }]
         : [
             {
               kind: 'volume-re-created',
@@ -198,7 +193,7 @@ function volumeChanges(
               after: replacement.after,
               seat: replacement.seat,
               subject,
-              place: at.base(before),
+              place: placed(before, 'base'),
             },
           ];
     }
@@ -206,19 +201,19 @@ function volumeChanges(
     const both = { before, after, subject };
     const changes: Change[] = [];
     if (before.name !== after.name)
-      changes.push({ kind: 'volume-renamed', ...both, place: at.head(after, 'formerly') });
+      changes.push({ kind: 'volume-renamed', ...both, place: placed(after, 'head', 'formerly') });
     if (after.size > before.size)
-      changes.push({ kind: 'volume-grown', ...both, place: at.head(after, 'size') });
+      changes.push({ kind: 'volume-grown', ...both, place: placed(after, 'head', 'size') });
     if (after.size < before.size)
-      changes.push({ kind: 'volume-shrunk', ...both, place: at.head(after, 'size') });
+      changes.push({ kind: 'volume-shrunk', ...both, place: placed(after, 'head', 'size') });
     if (before.tier !== after.tier)
-      changes.push({ kind: 'volume-moved-tier', ...both, place: at.head(after, 'tier') });
+      changes.push({ kind: 'volume-moved-tier', ...both, place: placed(after, 'head', 'tier') });
     if (isMove(before, after))
-      changes.push({ kind: 'volume-moved-site', ...both, place: at.head(after, 'site') });
+      changes.push({ kind: 'volume-moved-site', ...both, place: placed(after, 'head', 'site') });
     if (before.team !== after.team)
-      changes.push({ kind: 'volume-changed-team', ...both, place: at.head(after, 'team') });
+      changes.push({ kind: 'volume-changed-team', ...both, place: placed(after, 'head', 'team') });
     if (before.protected && !after.protected) {
-      changes.push({ kind: 'volume-unprotected', ...both, place: at.head(after, 'protected') });
+      changes.push({ kind: 'volume-unprotected', ...both, place: placed(after, 'head', 'protected') });
     }
     if (
       before.shareable !== after.shareable ||
@@ -229,7 +224,7 @@ function volumeChanges(
       isToldSite(before, after) ||
       !sameLabels(before.labels, after.labels)
     ) {
-      changes.push({ kind: 'volume-edited', ...both, place: at.head(after) });
+      changes.push({ kind: 'volume-edited', ...both, place: placed(after, 'head') });
     }
     return changes;
   });
@@ -387,36 +382,43 @@ function groupChanges(
   if (before === undefined) {
     if (after === undefined) return [];
     const wipes = after.members.filter(wipedBy(after, wasThere));
-    return [{ kind: 'group-created', wipes, after, subject: subjectOf(after), place: at.head(after) }];
+    return [{ kind: 'group-created', wipes, after, subject: subjectOf(after), place: placed(after, 'head') }];
   }
   if (after === undefined) {
-    return [{ kind: 'group-deleted', before, subject: subjectOf(before), place: at.base(before) }];
+    return [{ kind: 'group-deleted', before, subject: subjectOf(before), place: placed(before, 'base') }];
   }
   const subject = subjectOf(after);
   const both = { before, after, subject };
   const changes: Change[] = [];
   if (before.name !== after.name)
-    changes.push({ kind: 'group-renamed', ...both, place: at.head(after, 'formerly') });
+    changes.push({ kind: 'group-renamed', ...both, place: placed(after, 'head', 'formerly') });
   const membersBefore = new Set(before.members.map((member) => renames.volumes.get(member) ?? member));
   const membersAfter = new Set(after.members);
   for (const volume of [...membersBefore].sort()) {
     if (!membersAfter.has(volume))
-      changes.push({ kind: 'member-left', volume, ...both, place: at.head(after, 'members') });
+      changes.push({ kind: 'member-left', volume, ...both, place: placed(after, 'head', 'members') });
   }
   for (const volume of [...membersAfter].sort()) {
     if (membersBefore.has(volume)) continue;
     // That a group lies there already says nothing of a volume that comes to it now.
     const wipes = wasThere(volume);
-    changes.push({ kind: 'member-joined', volume, wipes, after, subject, place: at.head(after, 'members') });
+    changes.push({
+      kind: 'member-joined',
+      volume,
+      wipes,
+      after,
+      subject,
+      place: placed(after, 'head', 'members'),
+    });
   }
   if (before.extent !== after.extent || layoutText(before.layout) !== layoutText(after.layout)) {
     changes.push({
       kind: 'group-edited',
       ...both,
-      place: at.head(after, before.extent === after.extent ? 'layout' : 'extent'),
+      place: placed(after, 'head', before.extent === after.extent ? 'layout' : 'extent'),
     });
   } else if (before.team !== after.team || !sameLabels(before.labels, after.labels)) {
-    changes.push({ kind: 'group-edited', ...both, place: at.head(after) });
+    changes.push({ kind: 'group-edited', ...both, place: placed(after, 'head') });
   }
   return changes;
 }
@@ -448,7 +450,7 @@ function fileSystemChanges(
           kind: 'file-system-deleted',
           before: system,
           subject: subjectOf(system),
-          place: at.base(system),
+          place: placed(system, 'base'),
         }),
       );
     const others = current.flatMap((system): readonly Change[] => {
@@ -457,17 +459,19 @@ function fileSystemChanges(
         old.find(({ mount }) => mount === system.mount) ?? remounts.find(([, now]) => now === system)?.[0];
       if (former === undefined) {
         const wipes = after?.kind === 'volume' && wasThere(after.name) && !system.existing;
-        return [{ kind: 'file-system-created', wipes, after: system, subject, place: at.head(system) }];
+        return [
+          { kind: 'file-system-created', wipes, after: system, subject, place: placed(system, 'head') },
+        ];
       }
       if (former.mount !== system.mount) {
-        const place = at.head(system);
+        const place = placed(system, 'head');
         return [
           { kind: 'file-system-remounted', before: former, after: system, subject, place },
           ...resized(former, system),
         ];
       }
       if (former.type !== system.type) {
-        const place = at.head(system, 'type');
+        const place = placed(system, 'head', 'type');
         return [{ kind: 'file-system-remade', before: former, after: system, subject, place }];
       }
       return resized(former, system);
@@ -493,7 +497,12 @@ function pairRemounts(
 function resized(former: FileSystem, system: FileSystem): readonly Change[] {
   // A file system without a size of its own fills its volume, and grows and shrinks in the volume's name.
   if (system.fields.size === undefined && former.fields.size === undefined) return [];
-  const both = { before: former, after: system, subject: subjectOf(system), place: at.head(system, 'size') };
+  const both = {
+    before: former,
+    after: system,
+    subject: subjectOf(system),
+    place: placed(system, 'head', 'size'),
+  };
   if (system.size > former.size) return [{ kind: 'file-system-grown', ...both }];
   if (system.size < former.size) return [{ kind: 'file-system-shrunk', ...both }];
   return [];

@@ -22,3 +22,18 @@ export function hoursOfMonth(day: string): number {
   const month = Number(day.slice(5, 7));
   return new Date(Date.UTC(year, month, 0)).getUTCDate() * 24;
 }
+
+/** Days from one to another, both counted in; an end that is left out is open. */
+export interface Span {
+  readonly from?: string | undefined;
+  readonly until?: string | undefined;
+}
+
+/** Whether a day is within the span. */
+export const holdsOn = ({ from, until }: Span, day: string): boolean =>
+  (from === undefined || from <= day) && (until === undefined || day <= until);
+
+/** Whether there is a day on which both hold. */
+export const holdTogether = (a: Span, b: Span): boolean =>
+  (a.from === undefined || b.until === undefined || a.from <= b.until) &&
+  (b.from === undefined || a.until === undefined || b.from <= a.until);

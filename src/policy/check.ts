@@ -6,10 +6,13 @@
 import { offer } from '../base/nearest.ts';
 import { byPlace, type Place } from '../base/problem.ts';
 import { counted } from '../base/wording.ts';
-import { daysBetween } from '../estate/dates.ts';
+import { daysBetween, holdTogether } from '../estate/dates.ts';
 import type { Belonging, Estate } from '../estate/estate.ts';
-import { compareMoney, type Money, money, showMoney, subtractMoney, sumMoney } from '../price/money.ts';
-import type { EntryOf, PolicyChange, RuleEntry } from '../rules/rule.ts';
+import { compareMoney, type Money, showMoney, subtractMoney, sumMoney } from '../price/money.ts';
+import { ruleOf } from '../rules/registry.ts';
+import type { ScopedKind } from '../rules/rule.ts';
+import type { SpendLimit } from '../rules/spend-limit.ts';
+import type { PolicyChange } from '../rules/view.ts';
 import { comparePolicies } from './direction.ts';
 import { gatherRules, type RulePack } from './pack.ts';
 import type { Policy, PolicyRule, Waiver } from './policy.ts';
@@ -74,11 +77,9 @@ export function checkPolicy(
   ].sort(byPlace);
 }
 
-type Kind = 'server' | 'volume' | 'volume-group' | 'file-system' | 'site';
-
 /** One thing as a scope sees it. */
 interface Thing {
-  readonly kind: Kind;
+  readonly kind: ScopedKind;
   readonly belonging: Belonging;
   readonly tier: string | undefined;
 }
@@ -136,54 +137,6 @@ function groundOf({ settings, priceLists, rules }: Policy, estate: Estate): Grou
   return { things, teams, sites, tiers, labels, subjects };
 }
 
-const anyThing: readonly Kind[] = ['server', 'volume', 'volume-group', 'file-system'];
-
-/** What kinds of things an entry's scope is asked about. */
-function looksAt(entry: RuleEntry): readonly Kind[] {
-  switch (entry.rule) {
-    case 'growth-step':
-    case 'deletion-prepared':
-    case 'detached-volume-owned':
-    case 'exclusive-attachment':
-      return ['volume'];
-    case 'boot-volume-stays':
-      return ['server'];
-    case 'group-travels-whole':
-      return ['volume-group'];
-    case 'max-monthly-spend':
-    case 'same-site':
-    case 'tier-bounds':
-      return ['server', 'volume'];
-    case 'no-shrink':
-    case 'growth-followed-through':
-      return ['volume', 'volume-group', 'file-system'];
-    case 'minimum-headroom':
-      switch (entry.of) {
-        case 'quota':
-          return ['site'];
-        case 'attachment-slots':
-          return ['server'];
-        case 'volume-group':
-        case 'file-system':
-          return [entry.of];
-      }
-      return anyThing;
-    case 'naming':
-      return [
-        ...(entry.server === undefined ? [] : (['server'] as const)),
-        ...(entry.volume === undefined ? [] : (['volume'] as const)),
-        ...(entry['volume-group'] === undefined ? [] : (['volume-group'] as const)),
-        ...(entry.mount === undefined ? [] : (['file-system'] as const)),
-      ];
-    case 'shape':
-      return entry.of === 'change' ? anyThing : [entry.of];
-    case 'destructive-changes-few':
-    case 'freeze':
-    case 'policy-apart':
-      return anyThing;
-  }
-}
-
 function scopeRemarks({ name, entry, place }: PolicyRule, known: Ground): readonly Remark[] {
   const { where } = entry;
   if (where === undefined) return [];
@@ -209,18 +162,17 @@ function scopeRemarks({ name, entry, place }: PolicyRule, known: Ground): readon
       }
     }
   }
+  const kinds = ruleOf(entry).looksAt(entry);
   const scope = scopeOf(entry);
   if (
     remarks.length === 0 &&
-    !known.things.some(
-      ({ kind, belonging, tier }) => looksAt(entry).includes(kind) && scope.includes(belonging, tier),
-    )
+    !known.things.some(({ kind, belonging, tier }) => kinds.includes(kind) && scope.includes(belonging, tier))
   ) {
     remarks.push({
       kind: 'nothing in scope',
       name,
       place,
-      message: `${name} can find nothing: no ${looksAt(entry).join(', ').replaceAll('-', ' ')} in the estate fits all that its where asks for`,
+      message: `${name} can find nothing: no ${kinds.join(', ').replaceAll('-', ' ')} in the estate fits all that its where asks for`,
       advice: 'Ask for less in where; every key that is given must fit.',
     });
   }
@@ -228,14 +180,14 @@ function scopeRemarks({ name, entry, place }: PolicyRule, known: Ground): readon
 }
 
 function overRemarks({ name, entry, place }: PolicyRule, on: string): readonly Remark[] {
-  if (entry.rule !== 'max-monthly-spend' && entry.rule !== 'freeze') return [];
-  return entry.until !== undefined && entry.until < on
+  const lastDay = ruleOf(entry).lastDay?.(entry);
+  return lastDay !== undefined && lastDay < on
     ? [
         {
           kind: 'over',
           name,
           place,
-          message: `${name} held until ${entry.until} and does nothing any more`,
+          message: `${name} held until ${lastDay} and does nothing any more`,
           advice: 'Delete it, or give it new dates.',
         },
       ]
@@ -246,8 +198,8 @@ function overRemarks({ name, entry, place }: PolicyRule, on: string): readonly R
 interface Limit {
   readonly name: string;
   readonly place: Place;
-  readonly entry: EntryOf<'max-monthly-spend'>;
-  readonly amount: Money;
+  /** The same one for each team or site, where it is one for each. */
+  readonly limit: SpendLimit;
   /** By the place of each in the list of everything that costs. */
   readonly counts: ReadonlySet<number>;
 }
@@ -257,12 +209,12 @@ function limitRemarks({ rules, settings }: Policy, { things }: Ground, on: strin
   const costly = things.filter(({ kind }) => kind === 'server' || kind === 'volume');
   const limits = rules
     .flatMap((rule) => limitsOf(rule, costly))
-    .filter(({ entry, counts }) => counts.size > 0 && (entry.until === undefined || entry.until >= on));
+    .filter(({ limit, counts }) => counts.size > 0 && (limit.until === undefined || limit.until >= on));
   const shown = (amount: Money): string => `${showMoney(amount, settings.currency)} ${settings.currency}`;
   const remarks: Remark[] = [];
   for (const [index, later] of limits.entries()) {
     for (const earlier of limits.slice(0, index)) {
-      if (earlier.entry === later.entry || !holdTogether(earlier.entry, later.entry)) continue;
+      if (earlier.limit === later.limit || !holdTogether(earlier.limit, later.limit)) continue;
       const remark = pairRemark(earlier, later, shown);
       if (remark !== undefined) remarks.push(remark);
     }
@@ -297,9 +249,10 @@ function uncoveredRemarks(costly: readonly Thing[], limits: readonly Limit[]): r
 }
 
 function limitsOf({ name, entry, place }: PolicyRule, costly: readonly Thing[]): readonly Limit[] {
-  if (entry.rule !== 'max-monthly-spend') return [];
+  const limit = ruleOf(entry).spendLimit?.(entry);
+  if (limit === undefined) return [];
   const scope = scopeOf(entry);
-  const each = entry.each;
+  const { each } = limit;
   const byKey = new Map<string, Set<number>>();
   for (const [index, { belonging, tier }] of costly.entries()) {
     if (!scope.includes(belonging, tier)) continue;
@@ -311,17 +264,10 @@ function limitsOf({ name, entry, place }: PolicyRule, costly: readonly Thing[]):
   return [...byKey].map(([key, counts]) => ({
     name: key === '' ? name : `${name} (${each} ${key})`,
     place,
-    entry,
-    amount: money(entry.limit),
+    limit,
     counts,
   }));
 }
-
-type Span = Pick<EntryOf<'max-monthly-spend'>, 'from' | 'until'>;
-
-/** Whether there is a day on which both hold. */
-const holdTogether = (a: Span, b: Span): boolean =>
-  (a.from ?? '') <= (b.until ?? '9999-12-31') && (b.from ?? '') <= (a.until ?? '9999-12-31');
 
 const isWithin = (inner: Limit, outer: Limit): boolean =>
   inner.counts.size <= outer.counts.size && [...inner.counts].every((each) => outer.counts.has(each));
@@ -332,12 +278,12 @@ function pairRemark(a: Limit, b: Limit, shown: (amount: Money) => string): Remar
   if (areApart(a, b)) return undefined;
   const [aInB, bInA] = [isWithin(a, b), isWithin(b, a)];
   if (aInB && bInA) {
-    const [lower, higher] = compareMoney(a.amount, b.amount) <= 0 ? [a, b] : [b, a];
+    const [lower, higher] = compareMoney(a.limit.amount, b.limit.amount) <= 0 ? [a, b] : [b, a];
     return {
       kind: 'limits of one scope',
       name: higher.name,
       place: higher.place,
-      message: `${higher.name} (${shown(higher.amount)}) counts just what ${lower.name} counts, whose limit is ${shown(lower.amount)}; only the lower can be broken`,
+      message: `${higher.name} (${shown(higher.limit.amount)}) counts just what ${lower.name} counts, whose limit is ${shown(lower.limit.amount)}; only the lower can be broken`,
       advice: 'Keep one of the two.',
     };
   }
@@ -352,12 +298,12 @@ function pairRemark(a: Limit, b: Limit, shown: (amount: Money) => string): Remar
     };
   }
   const [inner, outer] = aInB ? [a, b] : [b, a];
-  return compareMoney(inner.amount, outer.amount) > 0
+  return compareMoney(inner.limit.amount, outer.limit.amount) > 0
     ? {
         kind: 'limit out of reach',
         name: inner.name,
         place: inner.place,
-        message: `${inner.name} allows ${shown(inner.amount)}, and ${outer.name}, which counts all of it and more, only ${shown(outer.amount)}`,
+        message: `${inner.name} allows ${shown(inner.limit.amount)}, and ${outer.name}, which counts all of it and more, only ${shown(outer.limit.amount)}`,
         advice: 'Lower the inner limit, or raise the outer one.',
       }
     : undefined;
@@ -373,21 +319,21 @@ function sumRemark(
     (each) =>
       each !== outer &&
       each.counts.size < outer.counts.size &&
-      holdTogether(each.entry, outer.entry) &&
+      holdTogether(each.limit, outer.limit) &&
       isWithin(each, outer),
   );
   const widest = inside.filter(
     (each) => !inside.some((other) => other.counts.size > each.counts.size && isWithin(each, other)),
   );
   const apart = widest.every((each, index) => widest.slice(0, index).every((other) => areApart(each, other)));
-  const sum = sumMoney(widest.map(({ amount }) => amount));
-  if (widest.length < 2 || !apart || compareMoney(sum, outer.amount) <= 0) return [];
+  const sum = sumMoney(widest.map(({ limit }) => limit.amount));
+  if (widest.length < 2 || !apart || compareMoney(sum, outer.limit.amount) <= 0) return [];
   return [
     {
       kind: 'limits add up',
       name: outer.name,
       place: outer.place,
-      message: `the limits within ${outer.name} (${widest.map(({ name }) => name).join(', ')}) allow ${shown(sum)} together, ${shown(subtractMoney(sum, outer.amount))} more than it does: each can be kept and ${outer.name} still be broken`,
+      message: `the limits within ${outer.name} (${widest.map(({ name }) => name).join(', ')}) allow ${shown(sum)} together, ${shown(subtractMoney(sum, outer.limit.amount))} more than it does: each can be kept and ${outer.name} still be broken`,
       advice: 'Lower them, or raise it; or leave it so, where not all will need all of theirs.',
     },
   ];

@@ -6,12 +6,13 @@
  */
 
 import { Decimal } from 'decimal.js';
-import { onBase, onHead } from '../change/change.ts';
+import { onBase, onHead } from '../change/place.ts';
 import type { Settings, Site } from '../estate/settings.ts';
 import { type Bytes, bytes, parseSize, showSize } from '../estate/size.ts';
 import type { PriceList, ServerType, Tier } from '../price/price-list.ts';
-import { rules } from '../rules/registry.ts';
-import { levels, type Parameter, type PolicyChange, type Rule } from '../rules/rule.ts';
+import { ruleOf } from '../rules/registry.ts';
+import { levels, type Parameter } from '../rules/rule.ts';
+import type { PolicyChange } from '../rules/view.ts';
 import type { Policy, PolicyRule, Waiver } from './policy.ts';
 
 type Direction = PolicyChange['direction'];
@@ -73,7 +74,7 @@ function entryChanges(old: PolicyRule, now: PolicyRule): readonly PolicyChange[]
   for (const { key, direction, from, to } of scopeChanges(old.entry.where ?? {}, now.entry.where ?? {})) {
     changes.push(change(direction, 'rule', now.name, `where.${key}`, from, to, place));
   }
-  const rule: Rule = rules[now.entry.rule];
+  const rule = ruleOf(now.entry);
   const before: ReadonlyMap<string, unknown> = new Map(Object.entries(old.entry));
   const after: ReadonlyMap<string, unknown> = new Map(Object.entries(now.entry));
   for (const [key, parameter] of Object.entries(rule.parameters)) {

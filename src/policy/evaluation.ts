@@ -10,8 +10,9 @@ import { layered } from '../estate/layered.ts';
 import { hoursAMonth, priceEstate, repriceEstate } from '../price/cost.ts';
 import { costByTeam } from '../price/delta.ts';
 import { listInForce } from '../price/price-list.ts';
-import { rules } from '../rules/registry.ts';
-import { type Level, levels, type Rule, type RuleEntry, type View, type Violation } from '../rules/rule.ts';
+import { ruleOf } from '../rules/registry.ts';
+import { type Level, levels, type RuleEntry, type Violation } from '../rules/rule.ts';
+import type { View } from '../rules/view.ts';
 import type { Policy, PolicyRule } from './policy.ts';
 import { scopeOf } from './scope.ts';
 
@@ -78,7 +79,7 @@ const isSum = ({ kind }: Subject): boolean => {
 
 function checked(policyRule: PolicyRule, view: View): EntryEvaluation {
   const { entry } = policyRule;
-  const rule: Rule = rules[entry.rule];
+  const rule = ruleOf(entry);
   const bySubject = new Map<string, Violation[]>();
   const ofSums: Violation[] = [];
   if (rule.about === 'state') {
@@ -96,7 +97,7 @@ function checked(policyRule: PolicyRule, view: View): EntryEvaluation {
 }
 
 const stateRules = ({ rules: entries }: Policy): readonly PolicyRule[] =>
-  entries.filter(({ entry }) => rules[entry.rule].about === 'state');
+  entries.filter(({ entry }) => ruleOf(entry).about === 'state');
 
 /** Prices and checks a whole estate. */
 export function evaluate(estate: Estate, policy: Policy, on: string): Outcome<Evaluation> {
@@ -303,15 +304,14 @@ function changing(
   otherDay: boolean,
   otherUse: boolean,
 ): Selection | undefined {
-  if (otherUse && asksForUse(entry))
+  if (otherUse && usesReadings(entry))
     return { ...emptySelection, fileSystems: [...estate.fileSystems.values()] };
-  const rule: Rule = rules[entry.rule];
+  const rule = ruleOf(entry);
   return otherDay && rule.about === 'state' ? rule.dated?.(entry, estate) : undefined;
 }
 
-/** Whether an entry asks for measured use. */
-export const asksForUse = (entry: RuleEntry): boolean =>
-  entry.rule === 'minimum-headroom' && entry.of === 'file-system';
+/** Whether an entry goes by measured use. */
+export const usesReadings = (entry: RuleEntry): boolean => ruleOf(entry).usesReadings?.(entry) === true;
 
 /** What one of two standings says and the other does not. */
 function cameOrWent(before: Evaluation, after: Evaluation): readonly ViolationEdit[] {

@@ -9,24 +9,17 @@ import { counted } from '../base/wording.ts';
 import { headroomOf, type Room } from '../capacity/headroom.ts';
 import { type Comparison, compareEstates } from '../change/compare.ts';
 import { type Touched, touchedBy } from '../change/touched.ts';
+import { holdsOn } from '../estate/dates.ts';
 import { type Estate, type Subject, subjectKey } from '../estate/estate.ts';
 import { type EstateCost, priceEstate } from '../price/cost.ts';
 import { type CostDelta, costDelta } from '../price/delta.ts';
-import { type Money, money, noMoney } from '../price/money.ts';
+import { type Money, noMoney } from '../price/money.ts';
 import { listInForce, type PriceList } from '../price/price-list.ts';
-import { limitHoldsOn, spends } from '../rules/max-monthly-spend.ts';
-import { rules } from '../rules/registry.ts';
-import {
-  type ChangeView,
-  type Excess,
-  type Level,
-  levels,
-  type PolicyChange,
-  type Rule,
-  renameRefs,
-  type View,
-  type Violation,
-} from '../rules/rule.ts';
+import { ruleOf } from '../rules/registry.ts';
+import { type Excess, type Level, levels, type Violation } from '../rules/rule.ts';
+import { spendsUnder } from '../rules/spend-limit.ts';
+import { renameRefs } from '../rules/subject-ref.ts';
+import type { ChangeView, PolicyChange, View } from '../rules/view.ts';
 import { runbookOf } from '../runbook/runbook.ts';
 import { comparePolicies } from './direction.ts';
 import {
@@ -54,7 +47,7 @@ import {
 } from './judgement.ts';
 import type { Policy, PolicyRule, Waiver } from './policy.ts';
 import { scopeOf } from './scope.ts';
-import { isFor, holdsOn as waiverHoldsOn, waiverUse } from './waiver.ts';
+import { isFor, waiverUse } from './waiver.ts';
 
 /** One side of a comparison: what it declares, and the policy it carries. */
 export interface Side {
@@ -188,7 +181,7 @@ export function evaluateChange(
       waived: waivedAmongCarried(
         before,
         touched,
-        policy.waivers.filter((waiver) => waiverHoldsOn(waiver, on)),
+        policy.waivers.filter((waiver) => holdsOn(waiver, on)),
         failOn,
       ),
     },
@@ -258,15 +251,16 @@ function findingsOfChange(
   waivers: readonly Waiver[],
   failOn: FailOn,
 ): readonly Finding[] {
-  const rule: Rule = rules[policyRule.entry.rule];
+  const rule = ruleOf(policyRule.entry);
   const scope = scopeOf(policyRule.entry);
   const said =
     rule.about === 'state'
       ? (rule.checkChanges?.(policyRule.entry, view, scope) ?? [])
       : rule.check(policyRule.entry, view, scope);
-  return [...said].map((violation) =>
-    finding(policyRule, violation, 'new', waiverFor(waivers, policyRule, violation.subject, view.on), failOn),
-  );
+  return [...said].map((violation) => {
+    const waiver = waiverFor(waivers, policyRule, violation.subject, view.on);
+    return { ...finding(policyRule, violation, 'new', waiver, failOn), about: 'change' };
+  });
 }
 
 /**
@@ -388,7 +382,7 @@ const waiverFor = (
   rule: PolicyRule,
   subject: Subject,
   on: string,
-): Waiver | undefined => waivers.find((waiver) => waiverHoldsOn(waiver, on) && isFor(waiver, rule, subject));
+): Waiver | undefined => waivers.find((waiver) => holdsOn(waiver, on) && isFor(waiver, rule, subject));
 
 function finding(
   policyRule: PolicyRule,
@@ -403,11 +397,12 @@ function finding(
     rule: entry.rule,
     entry: name,
     level: capped,
+    about: 'state',
     baselineState: state,
     subject: violation.subject,
     facet: violation.facet,
     message: violation.message,
-    advice: violation.advice ?? rules[entry.rule].advice,
+    advice: violation.advice ?? ruleOf(entry).advice,
     place: violation.place,
     waiver,
     fails: (state === 'new' || state === 'updated') && waiver === undefined && worseOrEqual(capped, failOn),
@@ -460,15 +455,19 @@ function reasonsFor(
 /** Every spend limit that holds on the day, with what falls under it on both sides. */
 function limitUses(policy: Policy, before: View, after: View): readonly LimitUse[] {
   return policy.rules.flatMap(({ name, entry }): readonly LimitUse[] => {
-    if (entry.rule !== 'max-monthly-spend' || !limitHoldsOn(entry, after.on)) return [];
+    const limit = ruleOf(entry).spendLimit?.(entry);
+    if (limit === undefined || !holdsOn(limit, after.on)) return [];
     const scope = scopeOf(entry);
     const old = new Map(
-      spends(entry, before, scope).map((spend) => [subjectKey(spend.subject), spend.monthly]),
+      spendsUnder(entry, limit, before.cost, scope).map((spend) => [
+        subjectKey(spend.subject),
+        spend.monthly,
+      ]),
     );
-    return spends(entry, after, scope).map(({ subject, monthly }) => ({
+    return spendsUnder(entry, limit, after.cost, scope).map(({ subject, monthly }) => ({
       entry: name,
       subject,
-      limit: money(entry.limit),
+      limit: limit.amount,
       before: old.get(subjectKey(subject)) ?? noMoney,
       after: monthly,
     }));

@@ -2,11 +2,13 @@
 
 import type { Problem } from '../base/problem.ts';
 import type { Room } from '../capacity/headroom.ts';
-import type { Change, RevisionPlace } from '../change/change.ts';
+import type { Change } from '../change/change.ts';
+import type { RevisionPlace } from '../change/place.ts';
 import type { Subject } from '../estate/estate.ts';
 import type { CostDelta } from '../price/delta.ts';
 import type { Money } from '../price/money.ts';
-import type { Level, PolicyChange, RuleName } from '../rules/rule.ts';
+import type { Level, RuleName } from '../rules/rule.ts';
+import type { PolicyChange } from '../rules/view.ts';
 import type { Step } from '../runbook/step.ts';
 import type { PolicyRule, Waiver } from './policy.ts';
 import type { WaiverUse } from './waiver.ts';
@@ -19,6 +21,8 @@ export interface Finding {
   /** The name of the pack's entry; the rule's own where it has none. */
   readonly entry: string;
   readonly level: Level;
+  /** Whether it stands until it is mended, or is said of a change alone. */
+  readonly about: 'state' | 'change';
   readonly baselineState: BaselineState;
   readonly subject: Subject;
   /** Tells apart several findings of one entry about one subject. */

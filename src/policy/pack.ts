@@ -7,8 +7,8 @@ import { parseSize } from '../estate/size.ts';
 import type { ReadDocument, Step } from '../read/document.ts';
 import { readDocument } from '../read/document.ts';
 import { validate } from '../read/validate.ts';
-import { rules } from '../rules/registry.ts';
-import type { Rule, RuleEntry } from '../rules/rule.ts';
+import { ruleOf } from '../rules/registry.ts';
+import type { RuleEntry } from '../rules/rule.ts';
 import { shippedPacks } from './generated/shipped.ts';
 import type { PolicyRule } from './policy.ts';
 
@@ -48,7 +48,7 @@ function parameterProblems(
   path: readonly Step[],
   document: ReadDocument,
 ): readonly Problem[] {
-  const rule: Rule = rules[entry.rule];
+  const rule = ruleOf(entry);
   const given: ReadonlyMap<string, unknown> = new Map(Object.entries(entry));
   const refuse = (key: string, message: string, advice: string): Problem => refuseAt([key], message, advice);
   const refuseAt = (steps: readonly Step[], message: string, advice: string): Problem => {
@@ -124,7 +124,7 @@ export function gatherRules(packs: readonly RulePack[]): Outcome<readonly Policy
   const gathered = new Map<string, PolicyRule>();
   const set = ({ name, entry, place }: PackEntry, shippedIn: string | undefined): void => {
     if (entry.enabled === false) gathered.delete(name);
-    else gathered.set(name, { name, entry, level: entry.level ?? rules[entry.rule].level, place, shippedIn });
+    else gathered.set(name, { name, entry, level: entry.level ?? ruleOf(entry).level, place, shippedIn });
   };
   const used = new Set<string>();
   const use = (name: string, place: Place): void => {

@@ -12,7 +12,7 @@ import { priceEstate } from '../price/cost.ts';
 import { gatherPriceLists, listInForce, type PriceList, readPriceList } from '../price/price-list.ts';
 import { type ReadDocument, readDocument } from '../read/document.ts';
 import { decodeText } from '../read/text.ts';
-import { asksForUse, noPriceList } from './evaluation.ts';
+import { noPriceList, usesReadings } from './evaluation.ts';
 import { type JudgeOptions, judge, type Side } from './judge.ts';
 import { type Judgement, notJudged, type RevisionLabel } from './judgement.ts';
 import { gatherRules, type RulePack, readRulePack } from './pack.ts';
@@ -105,7 +105,7 @@ const isCsv = ({ path }: TreeFile): boolean => /\.csv$/i.test(path);
 
 /** Whether any rule asks for measured use. Readings are many and large; without such a rule none is read. */
 export const anyAsksForUse = (rules: readonly PolicyRule[]): boolean =>
-  rules.some(({ entry }) => asksForUse(entry));
+  rules.some(({ entry }) => usesReadings(entry));
 
 export const within = (folder: string, { path }: TreeFile): boolean => path.startsWith(`${folder}/`);
 

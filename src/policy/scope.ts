@@ -1,5 +1,6 @@
 /** Whom a rule is for: by team, site, tier and label. Equality and lists; every key given must match. */
-import type { RuleEntry, Scope } from '../rules/rule.ts';
+import type { RuleEntry } from '../rules/rule.ts';
+import type { Scope } from '../rules/view.ts';
 
 export function scopeOf({ where }: Pick<RuleEntry, 'where'>): Scope {
   if (where === undefined) return everything;

@@ -57,9 +57,6 @@ export const isFor = (
   waiver.subject === subject.name &&
   (waiver.kind === undefined || waiver.kind === subject.kind);
 
-/** Both its days are days on which it holds. */
-export const holdsOn = ({ from, until }: Waiver, day: string): boolean => from <= day && day <= until;
-
 /** What became of a waiver in a judgement. */
 export interface WaiverUse {
   readonly waiver: Waiver;

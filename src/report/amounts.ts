@@ -1,7 +1,7 @@
 /** Amounts as people read them. */
 import type { Room } from '../capacity/headroom.ts';
+import { measured } from '../capacity/measure.ts';
 import { type Money, minorUnit, money, noMoney, showMoney, subtractMoney } from '../price/money.ts';
-import { measured } from '../rules/rule.ts';
 
 /** `130.00 EUR` */
 export const showAmount = (amount: Money, currency: string): string =>

@@ -14,9 +14,9 @@ import {
 } from '../audit/questions.ts';
 import type { AuditRecord } from '../audit/record.ts';
 import { counted } from '../base/wording.ts';
+import { holdsOn } from '../estate/dates.ts';
 import { showSize } from '../estate/size.ts';
 import type { Revision } from '../policy/revision.ts';
-import { holdsOn } from '../policy/waiver.ts';
 import { money } from '../price/money.ts';
 import { listInForce } from '../price/price-list.ts';
 import { showAmount, showDifference } from './amounts.ts';

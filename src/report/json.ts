@@ -2,8 +2,9 @@
 
 import type { Place, Problem } from '../base/problem.ts';
 import type { Room } from '../capacity/headroom.ts';
-import { type Change, destroys, type RevisionPlace } from '../change/change.ts';
+import { type Change, destroys } from '../change/change.ts';
 import { describeChange } from '../change/describe.ts';
+import type { RevisionPlace } from '../change/place.ts';
 import type { FileSystem, Server, Subject, Volume, VolumeGroup } from '../estate/estate.ts';
 import type {
   Finding,
@@ -17,7 +18,7 @@ import type {
 import type { PolicyRule, Waiver } from '../policy/policy.ts';
 import type { CostDelta } from '../price/delta.ts';
 import { type Money, showMoney, subtractMoney } from '../price/money.ts';
-import type { PolicyChange } from '../rules/rule.ts';
+import type { PolicyChange } from '../rules/view.ts';
 import type { Step } from '../runbook/step.ts';
 import type {
   AttachmentReport,

@@ -14,11 +14,11 @@ import type {
   Suppression,
 } from 'sarif';
 import type { Place, Problem } from '../base/problem.ts';
-import type { RevisionPlace } from '../change/change.ts';
+import type { RevisionPlace } from '../change/place.ts';
 import type { Finding, Judgement } from '../policy/judgement.ts';
 import type { PolicyRule, Waiver } from '../policy/policy.ts';
 import { type Money, showMoney } from '../price/money.ts';
-import { rules } from '../rules/registry.ts';
+import { ruleOf } from '../rules/registry.ts';
 import { version } from '../version.ts';
 import { markdownAdvice, markdownText, visible } from './escape.ts';
 import { fingerprint } from './fingerprint.ts';
@@ -105,7 +105,7 @@ export const messageText = (text: string): string =>
 const messageMarkdown = (markdown: string): string => markdown.replaceAll(/[{}]/g, '$&$&');
 
 function descriptor({ name, entry, level, shippedIn }: PolicyRule): ReportingDescriptor {
-  const rule = rules[entry.rule];
+  const rule = ruleOf(entry);
   return {
     id: visible(name),
     name: entry.rule,

@@ -6,8 +6,9 @@
 import { byPlace, type Place, type Problem } from '../base/problem.ts';
 import { cautions, counted } from '../base/wording.ts';
 import { freeShare, type Room } from '../capacity/headroom.ts';
-import { type Change, destroys, type RevisionPlace } from '../change/change.ts';
+import { type Change, destroys } from '../change/change.ts';
 import { describeChange } from '../change/describe.ts';
+import type { RevisionPlace } from '../change/place.ts';
 import type { Subject } from '../estate/estate.ts';
 import type {
   Finding,
@@ -23,7 +24,8 @@ import type { Waiver } from '../policy/policy.ts';
 import type { WaiverUse } from '../policy/waiver.ts';
 import type { CauseKind, TeamDelta } from '../price/delta.ts';
 import { compareMoney, type Money, subtractMoney } from '../price/money.ts';
-import type { Level, PolicyChange } from '../rules/rule.ts';
+import type { Level } from '../rules/rule.ts';
+import type { PolicyChange } from '../rules/view.ts';
 import { showAmount, showDifference, showLeft, showMeasure, showShare } from './amounts.ts';
 import { clipped } from './escape.ts';
 import { runbookSection } from './runbook.ts';

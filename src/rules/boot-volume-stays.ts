@@ -1,7 +1,8 @@
 import { cautions } from '../base/wording.ts';
 import type { Change, ChangeKind } from '../change/change.ts';
 import { formerName } from '../change/compare.ts';
-import { type ChangeRule, subjectRef } from './rule.ts';
+import type { ChangeRule } from './rule.ts';
+import { subjectRef } from './subject-ref.ts';
 
 export const bootVolumeStays: ChangeRule<'boot-volume-stays'> = {
   name: 'boot-volume-stays',
@@ -13,6 +14,7 @@ export const bootVolumeStays: ChangeRule<'boot-volume-stays'> = {
   parameters: {},
   scope: ['teams', 'sites', 'labels'],
   needs: [],
+  looksAt: () => ['server'],
   examples: {
     fails: {
       story: 'The boot volume of a running server is taken from it.',

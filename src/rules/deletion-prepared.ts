@@ -36,6 +36,7 @@ export const deletionPrepared: ChangeRule<'deletion-prepared'> = {
     },
   },
   needs: [],
+  looksAt: () => ['volume'],
   examples: {
     fails: {
       story: 'A volume is deleted, and no record is left of why and of what was saved.',

@@ -1,7 +1,7 @@
 import { cautions, counted } from '../base/wording.ts';
 import { describeChange } from '../change/describe.ts';
 import { changeInScope, lossesOf } from './losses.ts';
-import type { ChangeRule } from './rule.ts';
+import { type ChangeRule, everyDeclaredKind } from './rule.ts';
 
 /** So many are named; the rest is counted. */
 const named = 5;
@@ -26,6 +26,7 @@ export const destructiveChangesFew: ChangeRule<'destructive-changes-few'> = {
     },
   },
   needs: ['at-most'],
+  looksAt: () => everyDeclaredKind,
   examples: {
     fails: {
       story: 'Three volumes go in one branch.',

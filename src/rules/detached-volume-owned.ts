@@ -1,9 +1,10 @@
 import { counted } from '../base/wording.ts';
+import { placed } from '../change/place.ts';
 import { emptySelection } from '../change/touched.ts';
 import { daysBetween } from '../estate/dates.ts';
 import { isDetached, type Volume } from '../estate/estate.ts';
 import { showMoney } from '../price/money.ts';
-import { placed, type StateRule } from './rule.ts';
+import type { StateRule } from './rule.ts';
 
 export const detachedVolumeOwned: StateRule<'detached-volume-owned'> = {
   name: 'detached-volume-owned',
@@ -36,6 +37,7 @@ export const detachedVolumeOwned: StateRule<'detached-volume-owned'> = {
     },
   },
   needs: [],
+  looksAt: () => ['volume'],
   examples: {
     fails: {
       story: 'A volume is detached, and nobody says why it is kept.',

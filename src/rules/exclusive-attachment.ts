@@ -1,7 +1,9 @@
 import { factsOf } from '../capacity/file-system-facts.ts';
+import { placed } from '../change/place.ts';
 import type { Estate, FileSystem, Volume } from '../estate/estate.ts';
 import type { Tier } from '../price/price-list.ts';
-import { placed, type StateRule, subjectRef } from './rule.ts';
+import type { StateRule } from './rule.ts';
+import { subjectRef } from './subject-ref.ts';
 
 export const exclusiveAttachment: StateRule<'exclusive-attachment'> = {
   name: 'exclusive-attachment',
@@ -14,6 +16,7 @@ export const exclusiveAttachment: StateRule<'exclusive-attachment'> = {
     'Detach the volume from all servers but one. To share it, declare it shareable and give it a cluster-aware file system (gfs2, ocfs2).',
   parameters: {},
   needs: [],
+  looksAt: () => ['volume'],
   examples: {
     fails: {
       story: 'An ordinary file system is to be mounted by two servers at once.',

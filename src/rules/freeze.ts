@@ -1,7 +1,8 @@
 import { cautions } from '../base/wording.ts';
 import { describeChange } from '../change/describe.ts';
+import { holdsOn, type Span } from '../estate/dates.ts';
 import { changeInScope, lossesOf } from './losses.ts';
-import type { ChangeRule, EntryOf } from './rule.ts';
+import { type ChangeRule, everyDeclaredKind } from './rule.ts';
 
 export const freeze: ChangeRule<'freeze'> = {
   name: 'freeze',
@@ -40,6 +41,8 @@ export const freeze: ChangeRule<'freeze'> = {
     },
   },
   needs: ['from', 'until'],
+  looksAt: () => everyDeclaredKind,
+  lastDay: ({ until }) => until,
   examples: {
     fails: {
       story: 'A volume is deleted while the survey is at sea.',
@@ -77,7 +80,7 @@ export const freeze: ChangeRule<'freeze'> = {
       : [];
   },
   *check(entry, { changes, on }, scope) {
-    if (!isFrozen(entry, on)) return;
+    if (!holdsOn(entry, on)) return;
     for (const change of entry['all-changes'] === true ? changes : lossesOf(changes)) {
       if (!changeInScope(change, scope)) continue;
       yield {
@@ -90,11 +93,7 @@ export const freeze: ChangeRule<'freeze'> = {
   },
 };
 
-/** Whether a day is within the freeze; both ends count. */
-const isFrozen = ({ from, until }: EntryOf<'freeze'>, on: string): boolean =>
-  (from === undefined || from <= on) && (until === undefined || on <= until);
-
-function spanOf({ from, until }: EntryOf<'freeze'>): string {
+function spanOf({ from, until }: Span): string {
   if (from === undefined) return `until ${until}`;
   return until === undefined ? `from ${from} on` : `from ${from} to ${until}`;
 }

@@ -1,4 +1,6 @@
-import { placed, type StateRule, subjectRef } from './rule.ts';
+import { placed } from '../change/place.ts';
+import type { StateRule } from './rule.ts';
+import { subjectRef } from './subject-ref.ts';
 
 export const groupTravelsWhole: StateRule<'group-travels-whole'> = {
   name: 'group-travels-whole',
@@ -11,6 +13,7 @@ export const groupTravelsWhole: StateRule<'group-travels-whole'> = {
   parameters: {},
   scope: ['teams', 'sites', 'labels'],
   needs: [],
+  looksAt: () => ['volume-group'],
   examples: {
     fails: {
       story: 'One of two members is handed to another server.',

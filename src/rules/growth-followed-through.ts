@@ -3,8 +3,9 @@ import { exact } from '../base/wording.ts';
 import { type Idle, idleOf } from '../capacity/idle.ts';
 import { type Bytes, showSize } from '../estate/size.ts';
 import { showMoney } from '../price/money.ts';
-import { type EntryOf, ExactDecimal, type StateRule, sizeOf, type View } from './rule.ts';
-import { ratioOf } from './share.ts';
+import { ExactDecimal, ratioOf, sizeOf } from './parameter.ts';
+import type { EntryOf, StateRule } from './rule.ts';
+import type { View } from './view.ts';
 
 const usualShare = 0.25;
 const usualSize = '1 GiB';
@@ -43,6 +44,7 @@ export const growthFollowedThrough: StateRule<'growth-followed-through'> = {
     },
   },
   needs: [],
+  looksAt: () => ['volume', 'volume-group', 'file-system'],
   examples: {
     fails: {
       story: 'A volume is grown, and the file system on it is not.',

@@ -1,5 +1,6 @@
 import { type Bytes, differenceOfBytes, showSize } from '../estate/size.ts';
-import { type ChangeRule, ExactDecimal, sizeOf, type Violation } from './rule.ts';
+import { ExactDecimal, sizeOf } from './parameter.ts';
+import type { ChangeRule, Violation } from './rule.ts';
 
 export const growthStep: ChangeRule<'growth-step'> = {
   name: 'growth-step',
@@ -29,6 +30,7 @@ export const growthStep: ChangeRule<'growth-step'> = {
     },
   },
   needs: ['times', 'by'],
+  looksAt: () => ['volume'],
   examples: {
     fails: {
       story: 'Somebody types 5000 for 500.',

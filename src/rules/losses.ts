@@ -1,7 +1,7 @@
 /** What a branch destroys, counted as the owner of the content would count it. */
 import { type Change, destroys } from '../change/change.ts';
 import type { Belonging } from '../estate/estate.ts';
-import type { Scope } from './rule.ts';
+import type { Scope } from './view.ts';
 
 /**
  * The changes of a branch that cannot be undone, each loss once: a file system that goes with its volume or its

@@ -1,7 +1,7 @@
-import type { RevisionPlace } from '../change/change.ts';
+import type { RevisionPlace } from '../change/place.ts';
 import { emptySelection } from '../change/touched.ts';
-import type { Subject } from '../estate/estate.ts';
-import { type CostLine, nameOf, ownerOf, sumsBy } from '../price/cost.ts';
+import { holdsOn } from '../estate/dates.ts';
+import { type CostLine, nameOf } from '../price/cost.ts';
 import {
   type Money,
   minorUnit,
@@ -11,7 +11,9 @@ import {
   subtractMoney,
   timesMoney,
 } from '../price/money.ts';
-import type { EntryOf, Scope, StateRule, View, Violation } from './rule.ts';
+import type { EntryOf, StateRule, Violation } from './rule.ts';
+import { type Spend, type SpendLimit, spendsUnder } from './spend-limit.ts';
+import type { View } from './view.ts';
 
 type Entry = EntryOf<'max-monthly-spend'>;
 
@@ -65,6 +67,9 @@ export const maxMonthlySpend: StateRule<'max-monthly-spend'> = {
     },
   },
   needs: ['limit'],
+  looksAt: () => ['server', 'volume'],
+  lastDay: ({ until }) => until,
+  spendLimit: limitOf,
   examples: {
     fails: {
       story: 'A second large volume takes the team over its limit.',
@@ -95,61 +100,18 @@ volumes:
   },
   dated: ({ from, until }) => (from === undefined && until === undefined ? undefined : emptySelection),
   *check(entry, view, scope) {
-    if (entry.limit === undefined || !limitHoldsOn(entry, view.on)) return;
-    const limit = money(entry.limit);
-    for (const spend of spends(entry, view, scope)) {
-      const violation = judge(entry, limit, spend, view);
+    const limit = limitOf(entry);
+    if (!holdsOn(limit, view.on)) return;
+    for (const spend of spendsUnder(entry, limit, view.cost, scope)) {
+      const violation = judge(entry, limit.amount, spend, view);
       if (violation !== undefined) yield violation;
     }
   },
 };
 
-/** Whether a limit holds on a day; both ends count. */
-export const limitHoldsOn = ({ from, until }: Pick<Entry, 'from' | 'until'>, on: string): boolean =>
-  (from === undefined || from <= on) && (until === undefined || on <= until);
-
-/** What one limit is held against. */
-export interface Spend {
-  readonly subject: Subject;
-  readonly monthly: Money;
-  readonly dearest: CostLine | undefined;
-}
-
-/** What falls under an entry's limit: one sum for its whole scope, or one for each team or site in it. */
-export function spends(entry: Entry, view: Pick<View, 'cost'>, scope: Scope): readonly Spend[] {
-  const { each, where = {} } = entry;
-  const sums = sumsBy(view.cost, `spend ${each ?? ''} ${JSON.stringify(where)}`, (line) => {
-    const owner = ownerOf(line);
-    if (!scope.includes(owner, line.kind === 'volume' ? line.tier : undefined)) return undefined;
-    return each === undefined ? '' : owner[each];
-  });
-  if (each === undefined) {
-    const sum = sums.get('');
-    return [{ subject: subjectOf(entry), monthly: sum?.monthly ?? noMoney, dearest: sum?.dearest }];
-  }
-  return [...sums]
-    .sort(([a], [b]) => (a < b ? -1 : 1))
-    .map(([name, { monthly, dearest }]) => ({ subject: { kind: each, name }, monthly, dearest }));
-}
-
-/** The one thing that the entry's scope names, or the estate, or the scope as a whole. */
-export function subjectOf({ where, name, rule }: Entry): Subject {
-  const { teams = [], sites = [], tiers = [], labels = {} } = where ?? {};
-  const chosen = [
-    ...teams.map((team): Subject => ({ kind: 'team', name: team })),
-    ...sites.map((site): Subject => ({ kind: 'site', name: site })),
-    ...Object.entries(labels).map(
-      ([label, value]): Subject => ({
-        kind: 'label',
-        name: `${label}=${typeof value === 'string' ? value : value.join('|')}`,
-      }),
-    ),
-  ];
-  const [only] = chosen;
-  if (only === undefined && tiers.length === 0) return { kind: 'estate', name: 'estate' };
-  return chosen.length === 1 && only !== undefined && tiers.length === 0
-    ? only
-    : { kind: 'scope', name: name ?? rule };
+/** The schema asks every entry for its limit, so there is always one. */
+function limitOf({ limit, each, from, until }: Entry): SpendLimit {
+  return { amount: money(limit), each, from, until };
 }
 
 function judge(

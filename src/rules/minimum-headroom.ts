@@ -1,23 +1,17 @@
 import { counted } from '../base/wording.ts';
 import { groupRoom, groupRooms, quotaRooms, type Room, slotRooms } from '../capacity/headroom.ts';
+import { measured } from '../capacity/measure.ts';
 import { fileSystemRoom, usageFor } from '../capacity/usage.ts';
+import { placed } from '../change/place.ts';
 import { emptySelection } from '../change/touched.ts';
 import { daysBetween } from '../estate/dates.ts';
 import type { FileSystem, Volume } from '../estate/estate.ts';
 import { bytes, showSize } from '../estate/size.ts';
 import { capacityPrice } from '../price/cost.ts';
 import { showMoney, subtractMoney, sumMoney } from '../price/money.ts';
-import {
-  type EntryFault,
-  type EntryOf,
-  measured,
-  placed,
-  type StateRule,
-  sizeOf,
-  type View,
-  type Violation,
-} from './rule.ts';
-import { ratioOf } from './share.ts';
+import { ratioOf, sizeOf } from './parameter.ts';
+import type { EntryFault, EntryOf, StateRule, Violation } from './rule.ts';
+import type { View } from './view.ts';
 
 type Entry = EntryOf<'minimum-headroom'>;
 
@@ -81,6 +75,18 @@ export const minimumHeadroom: StateRule<'minimum-headroom'> = {
   },
   scope: ['teams', 'sites', 'labels'],
   needs: ['of'],
+  looksAt({ of }) {
+    switch (of) {
+      case 'quota':
+        return ['site'];
+      case 'attachment-slots':
+        return ['server'];
+      case 'volume-group':
+      case 'file-system':
+        return [of];
+    }
+  },
+  usesReadings: ({ of }) => of === 'file-system',
   examples: {
     fails: {
       story: 'A file system is asked for that three volumes of 40 GiB cannot carry.',

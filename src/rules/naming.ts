@@ -1,7 +1,8 @@
+import { placed } from '../change/place.ts';
 import type { Selection } from '../change/touched.ts';
-import type { Subject } from '../estate/estate.ts';
+import type { Belonging, Declared, Subject } from '../estate/estate.ts';
 import { compilePattern, patternAdvice } from './pattern.ts';
-import { type EntryFault, type EntryOf, type Parameter, placed, type StateRule } from './rule.ts';
+import type { EntryFault, EntryOf, Parameter, StateRule } from './rule.ts';
 
 const kinds = ['server', 'volume', 'volume-group', 'mount'] as const;
 
@@ -33,6 +34,10 @@ export const naming: StateRule<'naming'> = {
     mount: parameterFor('the mount point of a file system'),
   },
   needs: [...kinds],
+  looksAt: (entry) =>
+    kinds
+      .filter((kind) => entry[kind] !== undefined)
+      .map((kind) => (kind === 'mount' ? 'file-system' : kind)),
   examples: {
     fails: {
       story: 'A new volume is called as nobody would look for it.',
@@ -75,12 +80,10 @@ const spoken: Readonly<Record<NamedKind, string>> = {
   mount: 'mount point',
 };
 
-type Declared = Parameters<typeof placed>[0];
-
 interface Name {
   readonly subject: Subject;
   readonly text: string;
-  readonly declared: Declared;
+  readonly declared: Declared & Belonging;
   readonly tier?: string;
 }
 

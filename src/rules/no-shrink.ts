@@ -3,7 +3,8 @@ import { factsOf } from '../capacity/file-system-facts.ts';
 import type { ChangeOf } from '../change/change.ts';
 import type { Estate, VolumeGroup } from '../estate/estate.ts';
 import { type Bytes, differenceOfBytes, noBytes, showSize, sumBytes } from '../estate/size.ts';
-import type { ChangeRule, Scope, Violation } from './rule.ts';
+import type { ChangeRule, Violation } from './rule.ts';
+import type { Scope } from './view.ts';
 
 export const noShrink: ChangeRule<'no-shrink'> = {
   name: 'no-shrink',
@@ -25,6 +26,7 @@ export const noShrink: ChangeRule<'no-shrink'> = {
     },
   },
   needs: [],
+  looksAt: () => ['volume', 'volume-group', 'file-system'],
   examples: {
     fails: {
       story: 'Units are made the same in all files, and 50 GiB becomes 50 GB.',

@@ -1,6 +1,6 @@
 import { counted } from '../base/wording.ts';
-import { onHead } from '../change/change.ts';
-import type { ChangeRule } from './rule.ts';
+import { onHead } from '../change/place.ts';
+import { type ChangeRule, everyDeclaredKind } from './rule.ts';
 
 export const policyApart: ChangeRule<'policy-apart'> = {
   name: 'policy-apart',
@@ -12,6 +12,7 @@ export const policyApart: ChangeRule<'policy-apart'> = {
   parameters: {},
   scope: [],
   needs: [],
+  looksAt: () => everyDeclaredKind,
   examples: {
     fails: {
       story: 'A team raises its own limit and spends it in the same branch.',

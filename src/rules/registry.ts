@@ -13,7 +13,7 @@ import { minimumHeadroom } from './minimum-headroom.ts';
 import { naming } from './naming.ts';
 import { noShrink } from './no-shrink.ts';
 import { policyApart } from './policy-apart.ts';
-import type { Rule, RuleName } from './rule.ts';
+import type { Rule, RuleEntry, RuleName } from './rule.ts';
 import { sameSite } from './same-site.ts';
 import { shape } from './shape.ts';
 import { tierBounds } from './tier-bounds.ts';
@@ -37,5 +37,8 @@ export const rules: { readonly [N in RuleName]: Rule<N> } = {
   'tier-bounds': tierBounds,
   'policy-apart': policyApart,
 };
+
+/** The rule that an entry of a pack asks for. */
+export const ruleOf = (entry: RuleEntry): Rule => rules[entry.rule];
 
 export const ruleNames: readonly string[] = Object.keys(rules);

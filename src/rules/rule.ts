@@ -4,31 +4,15 @@
  * and the check itself. The rule pack's schema, `ullage rules`, the documentation and the direction of a policy
  * change all come from there.
  */
-import { Decimal } from 'decimal.js';
-import { counted } from '../base/wording.ts';
-import type { Room } from '../capacity/headroom.ts';
-import type { Usage } from '../capacity/usage.ts';
-import type { Change, RevisionPlace } from '../change/change.ts';
-import type { Renames } from '../change/compare.ts';
+import type { RevisionPlace } from '../change/place.ts';
 import type { Selection } from '../change/touched.ts';
-import type {
-  Belonging,
-  Estate,
-  FileSystem,
-  Server,
-  Subject,
-  Volume,
-  VolumeGroup,
-} from '../estate/estate.ts';
-import { subjectKey } from '../estate/estate.ts';
-import type { Settings } from '../estate/settings.ts';
-import { type Bytes, bytes, noBytes, parseSize, showSize } from '../estate/size.ts';
-import type { EstateCost } from '../price/cost.ts';
+import type { Estate, Subject } from '../estate/estate.ts';
 import type { Money } from '../price/money.ts';
-import type { PriceList } from '../price/price-list.ts';
 import type { Step } from '../read/document.ts';
 import type { RuleEntry } from '../read/generated/rule-pack.ts';
 import type { Examples } from './example.ts';
+import type { SpendLimit } from './spend-limit.ts';
+import type { ChangeView, Scope, View } from './view.ts';
 
 /** The levels of SARIF 2.1.0, worst first. */
 export const levels = ['error', 'warning', 'note'] as const;
@@ -42,56 +26,6 @@ export type RuleName = RuleEntry['rule'];
 /** A rule pack's entry for one rule, as its schema types it. */
 export type EntryOf<N extends RuleName> = Extract<RuleEntry, { rule: N }>;
 
-/** Tells which of a scope's subjects a rule looks at. */
-export interface Scope {
-  includes(belonging: Belonging, tier?: string): boolean;
-}
-
-/** One revision, as rules about its state see it. */
-export interface View {
-  readonly estate: Estate;
-  readonly settings: Settings;
-  /**
-   * What the rule is to look at: all of the estate, or what a change touched. A finding's subject is a thing that was
-   * looked at, or a sum over the estate (a site, a team, a label, a scope, the estate); a finding about a thing
-   * depends on the thing and on what it is tied to, and on nothing further off.
-   */
-  readonly selection: Selection;
-  /** The price list in force on the day, from the policy that judges. */
-  readonly prices: PriceList;
-  /** What the estate costs at that list. */
-  readonly cost: EstateCost;
-  /** The day of the judgement, RFC 3339 full-date. */
-  readonly on: string;
-  readonly revision: 'base' | 'head';
-  /** Measured use by the name of the file system, from the policy that judges; left out where there are no readings. */
-  readonly usage?: ReadonlyMap<string, Usage>;
-}
-
-/** Both revisions and what differs, as rules about changes see them. */
-export interface ChangeView {
-  readonly base: View;
-  readonly head: View;
-  readonly changes: readonly Change[];
-  readonly renames: Renames;
-  readonly on: string;
-  /** What the branch alters in the policy, told apart by direction. */
-  readonly policyChanges: readonly PolicyChange[];
-}
-
-/** One alteration of the policy, and whether it lets more through. */
-export interface PolicyChange {
-  readonly direction: 'tighter' | 'looser' | 'neither' | 'unknown';
-  /** What was altered: a rule entry, a waiver, a price list, a setting. */
-  readonly of: 'rule' | 'waiver' | 'price-list' | 'settings';
-  readonly name: string;
-  /** The parameter or key, where one was altered by itself. */
-  readonly key: string | undefined;
-  readonly from: string | undefined;
-  readonly to: string | undefined;
-  readonly place: RevisionPlace | undefined;
-}
-
 export type Excess = bigint | Money | ReadonlySet<string>;
 
 /** What a rule has to say about one subject. The engine adds the level, the baseline state and the waiver. */
@@ -104,13 +38,13 @@ export interface Violation {
   readonly advice?: string;
   /**
    * Tells apart several things that one rule says of one subject, such as two measures of a quota. A thing by its
-   * name is written with `tied`, so that a rename of it makes no new finding.
+   * name is written with `subjectRef`, so that a rename of it makes no new finding.
    */
   readonly facet?: string;
   /**
    * How far beyond the bound, by which a finding on the head is told to be worse than the same one on the base: a
    * larger amount, or a set that holds anything the base's did not. Left out where a thing is either wrong or not.
-   * In a set, too, names are written with `tied`.
+   * In a set, too, names are written with `subjectRef`.
    */
   readonly excess?: Excess;
   /** A violation below the bound (a warning on the way to it) caps the entry's level here. */
@@ -148,6 +82,12 @@ export interface EntryFault {
   readonly advice: string;
 }
 
+/** What a scope can choose among; a site stands for its quota. */
+export type ScopedKind = 'server' | 'volume' | 'volume-group' | 'file-system' | 'site';
+
+/** For a rule that looks at whatever an estate declares. */
+export const everyDeclaredKind: readonly ScopedKind[] = ['server', 'volume', 'volume-group', 'file-system'];
+
 interface RuleBase<N extends RuleName> extends RuleText {
   readonly name: N;
   readonly level: Level;
@@ -160,8 +100,16 @@ interface RuleBase<N extends RuleName> extends RuleText {
   readonly requires?: readonly string[];
   /** A branch that it refuses and one that it lets pass; each is judged in a test. */
   readonly examples: Examples;
+  /** The kinds of subjects that an entry asks its scope about; where it includes none, the entry can find nothing. */
+  looksAt(entry: EntryOf<N>): readonly ScopedKind[];
   /** Asked when a pack is read: whether the parameters mean anything, by themselves and together. */
   verify?(entry: EntryOf<N>): readonly EntryFault[];
+  /** The last day on which an entry can find anything; left out, or `undefined`, where it has no end. */
+  lastDay?(entry: EntryOf<N>): string | undefined;
+  /** Whether an entry goes by measured use, so that it may find something else when there are other readings. */
+  usesReadings?(entry: EntryOf<N>): boolean;
+  /** The limit that an entry sets on monthly cost, for a rule that is one. */
+  spendLimit?(entry: EntryOf<N>): SpendLimit | undefined;
 }
 
 /** A rule about a state: it holds of one revision, so what was wrong before can be told from what is new. */
@@ -184,58 +132,3 @@ export interface ChangeRule<N extends RuleName> extends RuleBase<N> {
 }
 
 export type Rule<N extends RuleName = RuleName> = StateRule<N> | ChangeRule<N>;
-
-/** Points at a field of a declaration, or at the declaration. */
-export const placed = (
-  declared: Server | Volume | VolumeGroup | FileSystem,
-  revision: 'base' | 'head',
-  field?: string,
-): RevisionPlace => ({
-  revision,
-  ...((field === undefined ? undefined : declared.fields[field]) ?? declared.place),
-});
-
-/** A size parameter; rule packs are checked when they are read, so no other text reaches a rule. */
-export const sizeOf = (text: string): Bytes => {
-  const size = parseSize(text);
-  return typeof size === 'bigint' ? size : noBytes;
-};
-
-const tie = ' + ';
-
-/** Subjects by kind and name, in a facet or an excess. */
-export const subjectRef = (...subjects: readonly Subject[]): string => subjects.map(subjectKey).join(tie);
-
-/** A facet or an element of an excess with each subject in it under another name. */
-export const renameRefs = (text: string, renamed: (subject: Subject) => Subject): string =>
-  text
-    .split(tie)
-    .map((key) => {
-      const [kind, ...name] = key.split(' ');
-      switch (kind) {
-        case 'server':
-        case 'volume':
-        case 'volume-group':
-        case 'file-system':
-          return subjectKey(renamed({ kind, name: name.join(' ') }));
-        default:
-          return key;
-      }
-    })
-    .join(tie);
-/**
- * Decimals wide enough that a size times a parameter is exact: a limit holds at equality and breaks one byte above.
- */
-export const ExactDecimal = Decimal.clone({ precision: 100 });
-
-/** So much of what a room is measured in: `1.5 TiB`, `3 volumes`, `12 slots`. */
-export function measured(measure: Room['measure'], amount: bigint): string {
-  switch (measure) {
-    case 'bytes':
-      return showSize(bytes(amount));
-    case 'volumes':
-      return counted(amount, 'volume');
-    case 'slots':
-      return counted(amount, 'slot');
-  }
-}

@@ -1,4 +1,5 @@
-import { type StateRule, subjectRef } from './rule.ts';
+import type { StateRule } from './rule.ts';
+import { subjectRef } from './subject-ref.ts';
 
 export const sameSite: StateRule<'same-site'> = {
   name: 'same-site',
@@ -9,6 +10,7 @@ export const sameSite: StateRule<'same-site'> = {
   advice: 'Attach it to a server at its own site, or copy its content to a volume at the other site.',
   parameters: {},
   needs: [],
+  looksAt: () => ['server', 'volume'],
   examples: {
     fails: {
       story: 'A volume at one site is attached to a server at another.',

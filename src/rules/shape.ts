@@ -1,7 +1,9 @@
+import { placed } from '../change/place.ts';
 import { changeFacts, changeKinds, factsOf, type Thing } from './facts.ts';
 import { changeInScope } from './losses.ts';
-import { type EntryOf, placed, type Scope, type StateRule, type View, type Violation } from './rule.ts';
+import { type EntryOf, everyDeclaredKind, type StateRule, type Violation } from './rule.ts';
 import { type Miss, missesOf, schemaFaults } from './user-schema.ts';
+import type { Scope, View } from './view.ts';
 
 /** So many places are named in one message; the rest is counted. */
 const named = 3;
@@ -51,6 +53,7 @@ export const shape: StateRule<'shape'> = {
   },
   needs: ['schema'],
   requires: ['of'],
+  looksAt: ({ of }) => (of === 'change' ? everyDeclaredKind : [of]),
   examples: {
     fails: {
       story: "A volume is bought on nobody's account.",

@@ -1,9 +1,12 @@
 import type { Decimal } from 'decimal.js';
 import { exact } from '../base/wording.ts';
+import { placed } from '../change/place.ts';
 import type { Estate, Server, Volume } from '../estate/estate.ts';
 import { type Bytes, bytes, showSize, unitBytes } from '../estate/size.ts';
 import type { PriceList, Tier } from '../price/price-list.ts';
-import { ExactDecimal, placed, type StateRule, type View, type Violation } from './rule.ts';
+import { ExactDecimal } from './parameter.ts';
+import type { StateRule, Violation } from './rule.ts';
+import type { View } from './view.ts';
 
 export const tierBounds: StateRule<'tier-bounds'> = {
   name: 'tier-bounds',
@@ -16,6 +19,7 @@ export const tierBounds: StateRule<'tier-bounds'> = {
     'Take a size that the tier sells, or another tier. For operations: larger volumes, more of them, or a faster tier.',
   parameters: {},
   needs: [],
+  looksAt: () => ['server', 'volume'],
   examples: {
     fails: {
       story: 'A volume of 50 GB, in a tier that sells whole GiB.',

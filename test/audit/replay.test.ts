@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { afterAll, expect, it } from 'vitest';
 import { auditRecords } from '../../src/audit/audit.ts';
 import { emptyTree } from '../../src/audit/follow.ts';
-import { type AuditRecord, aboutOf, dayOfCommit, fromJudged, recordOf } from '../../src/audit/record.ts';
+import { type AuditRecord, dayOfCommit, fromJudged, recordOf } from '../../src/audit/record.ts';
 import type { Commit } from '../../src/git/commit.ts';
 import { GitRepository } from '../../src/git/repository.ts';
 import { judgeTrees, ParsedFiles } from '../../src/policy/revision.ts';
@@ -206,7 +206,7 @@ async function alone(repository: GitRepository, commit: Commit, touched: AuditRe
       judgement.verdict === 'not judged'
         ? undefined
         : judgement.findings
-            .filter((each) => each.baselineState !== 'absent' && aboutOf(each, judgement.rules) === 'state')
+            .filter((each) => each.baselineState !== 'absent' && each.about === 'state')
             .map(({ entry, subject, facet }) => keyOf(entry, subject, facet ?? null)),
   };
 }

@@ -1,0 +1,62 @@
+/** Limits on monthly cost: what an entry allows, and what falls under it. */
+import type { Span } from '../estate/dates.ts';
+import type { Subject } from '../estate/estate.ts';
+import { type CostLine, type EstateCost, ownerOf, sumsBy } from '../price/cost.ts';
+import { type Money, noMoney } from '../price/money.ts';
+import type { RuleEntry } from '../read/generated/rule-pack.ts';
+import type { Scope } from './view.ts';
+
+/** The most that an entry lets its scope cost a month, on the days of its span. */
+export interface SpendLimit extends Span {
+  readonly amount: Money;
+  /** Makes the limit one for each team, or each site, in scope instead of one for all together. */
+  readonly each: 'team' | 'site' | undefined;
+}
+
+/** What one limit is held against. */
+export interface Spend {
+  readonly subject: Subject;
+  readonly monthly: Money;
+  readonly dearest: CostLine | undefined;
+}
+
+/** What falls under an entry's limit: one sum for its whole scope, or one for each team or site in it. */
+export function spendsUnder(
+  entry: RuleEntry,
+  { each }: SpendLimit,
+  cost: EstateCost,
+  scope: Scope,
+): readonly Spend[] {
+  const sums = sumsBy(cost, `spend ${each ?? ''} ${JSON.stringify(entry.where ?? {})}`, (line) => {
+    const owner = ownerOf(line);
+    if (!scope.includes(owner, line.kind === 'volume' ? line.tier : undefined)) return undefined;
+    return each === undefined ? '' : owner[each];
+  });
+  if (each === undefined) {
+    const sum = sums.get('');
+    return [{ subject: subjectOf(entry), monthly: sum?.monthly ?? noMoney, dearest: sum?.dearest }];
+  }
+  return [...sums]
+    .sort(([a], [b]) => (a < b ? -1 : 1))
+    .map(([name, { monthly, dearest }]) => ({ subject: { kind: each, name }, monthly, dearest }));
+}
+
+/** The one thing that the entry's scope names, or the estate, or the scope as a whole. */
+function subjectOf({ where, name, rule }: RuleEntry): Subject {
+  const { teams = [], sites = [], tiers = [], labels = {} } = where ?? {};
+  const chosen = [
+    ...teams.map((team): Subject => ({ kind: 'team', name: team })),
+    ...sites.map((site): Subject => ({ kind: 'site', name: site })),
+    ...Object.entries(labels).map(
+      ([label, value]): Subject => ({
+        kind: 'label',
+        name: `${label}=${typeof value === 'string' ? value : value.join('|')}`,
+      }),
+    ),
+  ];
+  const [only] = chosen;
+  if (only === undefined && tiers.length === 0) return { kind: 'estate', name: 'estate' };
+  return chosen.length === 1 && only !== undefined && tiers.length === 0
+    ? only
+    : { kind: 'scope', name: name ?? rule };
+}

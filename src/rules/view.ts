@@ -1,0 +1,60 @@
+/** What a rule is shown: one revision, or both and what differs. */
+import type { Usage } from '../capacity/usage.ts';
+import type { Change } from '../change/change.ts';
+import type { Renames } from '../change/compare.ts';
+import type { RevisionPlace } from '../change/place.ts';
+import type { Selection } from '../change/touched.ts';
+import type { Belonging, Estate } from '../estate/estate.ts';
+import type { Settings } from '../estate/settings.ts';
+import type { EstateCost } from '../price/cost.ts';
+import type { PriceList } from '../price/price-list.ts';
+
+/** Tells which of a scope's subjects a rule looks at. */
+export interface Scope {
+  includes(belonging: Belonging, tier?: string): boolean;
+}
+
+/** One revision, as rules about its state see it. */
+export interface View {
+  readonly estate: Estate;
+  readonly settings: Settings;
+  /**
+   * What the rule is to look at: all of the estate, or what a change touched. A finding's subject is a thing that was
+   * looked at, or a sum over the estate (a site, a team, a label, a scope, the estate); a finding about a thing
+   * depends on the thing and on what it is tied to, and on nothing further off.
+   */
+  readonly selection: Selection;
+  /** The price list in force on the day, from the policy that judges. */
+  readonly prices: PriceList;
+  /** What the estate costs at that list. */
+  readonly cost: EstateCost;
+  /** The day of the judgement, RFC 3339 full-date. */
+  readonly on: string;
+  readonly revision: 'base' | 'head';
+  /** Measured use by the name of the file system, from the policy that judges; left out where there are no readings. */
+  readonly usage?: ReadonlyMap<string, Usage>;
+}
+
+/** Both revisions and what differs, as rules about changes see them. */
+export interface ChangeView {
+  readonly base: View;
+  readonly head: View;
+  readonly changes: readonly Change[];
+  readonly renames: Renames;
+  readonly on: string;
+  /** What the branch alters in the policy, told apart by direction. */
+  readonly policyChanges: readonly PolicyChange[];
+}
+
+/** One alteration of the policy, and whether it lets more through. */
+export interface PolicyChange {
+  readonly direction: 'tighter' | 'looser' | 'neither' | 'unknown';
+  /** What was altered: a rule entry, a waiver, a price list, a setting. */
+  readonly of: 'rule' | 'waiver' | 'price-list' | 'settings';
+  readonly name: string;
+  /** The parameter or key, where one was altered by itself. */
+  readonly key: string | undefined;
+  readonly from: string | undefined;
+  readonly to: string | undefined;
+  readonly place: RevisionPlace | undefined;
+}
