@@ -9,9 +9,12 @@ import { readEstatePart } from '../../src/estate/part.ts';
 import { readSettings, type Settings } from '../../src/estate/settings.ts';
 import type { Tree, TreeFile } from '../../src/git/tree.ts';
 import type { JudgeOptions } from '../../src/policy/judge.ts';
-import type { Finding, Judged, Judgement } from '../../src/policy/judgement.ts';
+import type { Finding, Judged, Judgement, NotJudged } from '../../src/policy/judgement.ts';
+import { readRulePack } from '../../src/policy/pack.ts';
 import { judgeTrees, ParsedFiles, type Revision, readRevision } from '../../src/policy/revision.ts';
+import { type PriceList, readPriceList } from '../../src/price/price-list.ts';
 import { type ReadDocument, readDocument } from '../../src/read/document.ts';
+import { exampleDay, examplePrices, exampleSettings } from '../../src/rules/example.ts';
 
 /** Path -> what the file holds. */
 export type Files = Readonly<Record<string, string>>;
@@ -75,6 +78,9 @@ export const partOf = (text: string, file = 'storage/imagery.yaml'): EstatePart 
 export const settingsOf = (text = gannetPoint['ullage.yaml'] ?? ''): Settings =>
   valueIn(readSettings(documentOf(text, 'ullage.yaml')));
 
+export const pricesOf = (text = gannetPoint['prices/2026.yaml'] ?? ''): PriceList =>
+  valueIn(readPriceList(documentOf(text, 'prices/2026.yaml')));
+
 /** The estate that files declare, or every problem that the whole of them has. */
 export const assembled = (files: Files, settings = settingsOf('currency: EUR\n')): Outcome<Estate> =>
   assemble(
@@ -95,12 +101,24 @@ type Options = Partial<Omit<JudgeOptions, 'policyFrom'>>;
 export const judgeFiles = (base: Files, head: Files, options: Options = {}): Promise<Judgement> =>
   judgeTrees(treeOf(base, 'base'), treeOf(head, 'head'), new ParsedFiles(), { on: today, ...options });
 
-/** Judges a change of Gannet Point's: files of the base over its own, and the head's over those. */
-export async function judged(base: Files, head: Files, options: Options = {}): Promise<Judged> {
-  const before = { ...gannetPoint, ...base };
-  const judgement = await judgeFiles(before, { ...before, ...head }, options);
+/** The same for what can be judged; a test that fails with every problem where it cannot. */
+export async function judgedFiles(base: Files, head: Files, options: Options = {}): Promise<Judged> {
+  const judgement = await judgeFiles(base, head, options);
   if (judgement.verdict === 'not judged') throw new Error(judgement.problems.map(line).join('\n'));
   return judgement;
+}
+
+/** The same for what cannot be judged. */
+export async function unjudgedFiles(base: Files, head: Files, options: Options = {}): Promise<NotJudged> {
+  const judgement = await judgeFiles(base, head, options);
+  if (judgement.verdict !== 'not judged') throw new Error('judged after all');
+  return judgement;
+}
+
+/** Judges a change of Gannet Point's: files of the base over its own, and the head's over those. */
+export function judged(base: Files, head: Files, options: Options = {}): Promise<Judged> {
+  const before = { ...gannetPoint, ...base };
+  return judgedFiles(before, { ...before, ...head }, options);
 }
 
 /** A rule pack of the entries given, in flow style, one a line. */
@@ -121,6 +139,55 @@ export const underRule = (
     { ...pack(entry), ...more.files, [storage]: before },
     { [storage]: after },
     more.on === undefined ? {} : { on: more.on },
+  );
+
+/** A branch told in YAML, for tests of rules: on the day, with the settings and the prices that rules' examples go by. */
+export interface Branch {
+  /** One estate file; where main's is left out, nothing is declared there. */
+  readonly main?: string;
+  readonly branch: string;
+  /** Entries of the rule pack on main, each in YAML's flow or block style. */
+  readonly entries: readonly string[];
+  /** Entries of the branch's own pack, where they differ. */
+  readonly branchEntries?: readonly string[];
+  readonly readings?: string;
+  readonly prices?: string;
+  readonly settings?: string;
+  readonly on?: string;
+}
+
+/** A pack of entries as text; an entry of several lines is set in. */
+export const packOf = (entries: readonly string[]): string =>
+  `rules:\n${entries.map((entry) => `  - ${entry.trim().replaceAll('\n', '\n    ')}\n`).join('')}`;
+
+export const readPack = (text: string, file = 'policies/storage.yaml') =>
+  readRulePack(documentOf(text, file));
+
+export function judgedBranch(told: Branch): Promise<Judged> {
+  const { main, branch, entries, branchEntries = entries, readings, on = exampleDay } = told;
+  const common: Files = {
+    'ullage.yaml': told.settings ?? exampleSettings,
+    'prices/2026.yaml': told.prices ?? examplePrices,
+    ...(readings === undefined ? {} : { 'readings/2026.csv': readings }),
+  };
+  const policies = 'policies/storage.yaml';
+  return judgedFiles(
+    { ...common, [policies]: packOf(entries), ...(main === undefined ? {} : { [storage]: main }) },
+    { ...common, [policies]: packOf(branchEntries), [storage]: branch },
+    { on },
+  );
+}
+
+/** What was found, in order: `error new plates-1: message`. */
+export const said = ({ findings }: { readonly findings: readonly Finding[] }): readonly string[] =>
+  findings.map(
+    ({ level, baselineState, subject, message }) => `${level} ${baselineState} ${subject.name}: ${message}`,
+  );
+
+/** What a pack of these entries is refused for: `line:column message`. */
+export const refusedFor = (...entries: readonly string[]): readonly string[] =>
+  problemsOf(readPack(packOf(entries))).map(
+    ({ place, message }) => `${place?.line}:${place?.column} ${message}`,
   );
 
 /** Findings that stand on the head, each in short: whether it fails, its state and its subject. */

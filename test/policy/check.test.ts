@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { checkPolicy } from '../../src/policy/check.ts';
 import { gatherRules } from '../../src/policy/pack.ts';
 import type { Policy, Waiver } from '../../src/policy/policy.ts';
-import { estateOf, packOf, pricesOf, readPack, settingsOf, value } from '../rules/branch.ts';
+import { estateOf, packOf, pricesOf, readPack, settingsOf, valueIn } from '../estate/builder.ts';
 
 const office = estateOf(`
 servers:
@@ -43,11 +43,11 @@ const waiver: Waiver = {
 /** What is remarked: `kind line: message`. */
 function remarked({ entries = [], use, waivers = [], soon = 14 }: Told): readonly string[] {
   const text = `${use === undefined ? '' : `use: [${use}]\n`}${entries.length === 0 ? 'rules: []\n' : packOf(entries)}`;
-  const pack = value(readPack(text));
+  const pack = valueIn(readPack(text));
   const policy: Policy = {
     settings: settingsOf('currency: EUR\nsites: { north-quay: { quota: { volumes: 9 } } }\n'),
     priceLists: [pricesOf()],
-    rules: value(gatherRules([pack])),
+    rules: valueIn(gatherRules([pack])),
     waivers: waivers.map((each) => ({ ...waiver, ...each })),
   };
   return checkPolicy(policy, [pack], office, { on, soon }).map(

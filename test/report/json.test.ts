@@ -7,7 +7,7 @@ import { describe, expect, it } from 'vitest';
 import type { JudgementReport } from '../../src/report/generated/judgement.ts';
 import { judgementReport, reportJson } from '../../src/report/json.ts';
 import { hostile } from './hostile.ts';
-import { mixed, ownLimit, still, unjudged, withHostile, withHostileProblems } from './sample.ts';
+import { mixed, ownLimit, still, unjudgedSample, withHostile, withHostileProblems } from './sample.ts';
 
 const schemas = join(import.meta.dirname, '../../schema');
 
@@ -50,7 +50,7 @@ describe('what another program reads of a judgement', () => {
     ];
     const judgedKeys = Object.keys(printed(reportJson(await mixed())));
     expect(judgedKeys).toEqual(expect.arrayContaining(wanted));
-    expect(Object.keys(printed(reportJson(await unjudged())))).toEqual(judgedKeys);
+    expect(Object.keys(printed(reportJson(await unjudgedSample())))).toEqual(judgedKeys);
     expect(judgementSchema.required).toEqual(judgedKeys);
   });
 
@@ -114,7 +114,7 @@ describe('what another program reads of a judgement', () => {
   });
 
   it('says what could not be judged, and where; no cost is known then', async () => {
-    const report = printed(reportJson(await unjudged()));
+    const report = printed(reportJson(await unjudgedSample()));
     expect(report).toMatchObject({ verdict: 'not judged', cost: null, findings: [], changes: [] });
     expect(report.problems).toMatchObject([
       {
@@ -125,14 +125,14 @@ describe('what another program reads of a judgement', () => {
   });
 
   it('is the same bytes twice', async () => {
-    for (const sample of [mixed, ownLimit, still, unjudged]) {
+    for (const sample of [mixed, ownLimit, still, unjudgedSample]) {
       expect(reportJson(await sample())).toBe(reportJson(await sample()));
     }
   });
 
   it('keeps hostile names to the letter, and shows a terminal nothing that steers it', async () => {
     const judged = await mixed();
-    const failed = await unjudged();
+    const failed = await unjudgedSample();
     fc.assert(
       fc.property(fc.array(hostile, { minLength: 1, maxLength: 6 }), (texts) => {
         for (const judgement of [withHostile(judged, texts), withHostileProblems(failed, texts)]) {

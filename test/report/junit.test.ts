@@ -5,7 +5,7 @@ import { describe, expect, it } from 'vitest';
 import { validateXML } from 'xmllint-wasm';
 import { reportJunit, xmlText } from '../../src/report/junit.ts';
 import { hostile } from './hostile.ts';
-import { mixed, ownLimit, still, unjudged, withHostile, withHostileProblems } from './sample.ts';
+import { mixed, ownLimit, still, unjudgedSample, withHostile, withHostileProblems } from './sample.ts';
 
 /** The schema of a CI server's own reader of test reports; fixtures/README.md names its source. */
 const schema = readFileSync(join(import.meta.dirname, 'fixtures/junit-10.xsd'), 'utf8');
@@ -69,7 +69,7 @@ const holding = (report: string, tag: string): readonly string[] =>
 
 describe('a judgement as JUnit XML', () => {
   it('is as the schema has it, for every verdict', async () => {
-    const samples = [await mixed(), await ownLimit(), await still(), await unjudged()];
+    const samples = [await mixed(), await ownLimit(), await still(), await unjudgedSample()];
     expect(await faults(...samples.map(reportJunit))).toEqual([]);
     // The check itself can fail.
     expect(await faults('<testsuites><testsuite/></testsuites>')).not.toEqual([]);
@@ -109,7 +109,7 @@ describe('a judgement as JUnit XML', () => {
   });
 
   it('is an error where nothing was judged, even with no problem named', async () => {
-    const failed = await unjudged();
+    const failed = await unjudgedSample();
     expect(holding(reportJunit(failed), 'error')).toEqual(['not judged: storage/imagery.yaml:10:21']);
     const unnamed = reportJunit({ ...failed, problems: [] });
     expect(suiteOf(unnamed).attributes).toMatchObject({ tests: '1', errors: '1' });
@@ -117,14 +117,14 @@ describe('a judgement as JUnit XML', () => {
   });
 
   it('is the same bytes twice', async () => {
-    for (const sample of [mixed, ownLimit, still, unjudged]) {
+    for (const sample of [mixed, ownLimit, still, unjudgedSample]) {
       expect(reportJunit(await sample())).toBe(reportJunit(await sample()));
     }
   });
 
   it('parses to the same findings whatever their names hold', async () => {
     const judged = await mixed();
-    const failed = await unjudged();
+    const failed = await unjudgedSample();
     const reports: string[] = [];
     fc.assert(
       fc.property(fc.array(hostile, { minLength: 1, maxLength: 6 }), (names) => {

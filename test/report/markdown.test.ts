@@ -6,7 +6,7 @@ import type { Judged, NotJudged } from '../../src/policy/judgement.ts';
 import { reportMarkdown } from '../../src/report/markdown.ts';
 import { reportText, summaryLine } from '../../src/report/text.ts';
 import { hostile } from './hostile.ts';
-import { edited, judged, mainFiles, ownLimit, unitsTidied, unjudged, withHostile } from './text-sample.ts';
+import { edited, judged, limitRaised, mainFiles, unitsTidied, unjudged, withHostileText } from './sample.ts';
 
 const markdown = new MarkdownIt({ html: true, linkify: true });
 
@@ -59,7 +59,7 @@ let broken: NotJudged;
 
 beforeAll(async () => {
   tidied = await judged(mainFiles, unitsTidied);
-  raised = await judged(mainFiles, ownLimit);
+  raised = await judged(mainFiles, limitRaised);
   broken = await unjudged(mainFiles, edited(mainFiles, 'storage/ledger.yaml', 'tier: brisk', 'tire: brisk'));
 });
 
@@ -103,7 +103,7 @@ describe('Markdown for a page on a code host', () => {
 
   it('holds no element of a proposer’s making, whatever the names', () => {
     const shape = (text: string): readonly string[] =>
-      tokensOf(reportMarkdown(withHostile(tidied, text))).map(({ type }) => type);
+      tokensOf(reportMarkdown(withHostileText(tidied, text))).map(({ type }) => type);
     const blocks = (types: readonly string[]): readonly string[] =>
       types.filter((type) => !/^(?:text|code_inline)$/.test(type));
     const usual = blocks(shape('plates-1'));
@@ -113,7 +113,7 @@ describe('Markdown for a page on a code host', () => {
         for (const type of types) expect(intended).toContain(type);
         // The same blocks in the same order: no list, row, heading or link came in, and none went.
         expect(blocks(types)).toEqual(usual);
-        expect(markdown.render(reportMarkdown(withHostile(tidied, text)))).not.toMatch(
+        expect(markdown.render(reportMarkdown(withHostileText(tidied, text)))).not.toMatch(
           /<(?!\/?(?:h2|h3|ul|li|p|strong|code|pre|table|thead|tbody|tr|th|td)\b)/,
         );
       }),
@@ -185,7 +185,7 @@ describe('within a host’s limit', () => {
   it('keeps its limit and its shape, whatever the names and the limit', () => {
     fc.assert(
       fc.property(hostile, fc.integer({ min: 10, max: 3_000 }), (text, limit) => {
-        const cut = reportMarkdown(withHostile(tidied, text), { limit, fullReport: text });
+        const cut = reportMarkdown(withHostileText(tidied, text), { limit, fullReport: text });
         expect(Buffer.byteLength(cut)).toBeLessThanOrEqual(limit);
         for (const kind of kindsOf(cut)) expect([...intended, 'link_open', 'link_close']).toContain(kind);
       }),

@@ -1,27 +1,78 @@
-/** Judgements of small estates of Gannet Point's, made by the real judge from files in memory. */
-import type { Finding, Judged, Judgement, NotJudged } from '../../src/policy/judgement.ts';
-import { type Files, gannetPoint, judgeFiles, line } from '../estate/builder.ts';
-
-/** One side of a sample: its estate files, over Gannet Point's settings, prices and policy. */
-export const sampleSide = (files: Files, policy: Files = {}): Files => ({
-  ...gannetPoint,
-  ...policy,
-  ...files,
-});
-
-/** Judges the head's estate files against the base's, by one policy that both sides carry. */
-export async function judged(sample: {
-  readonly base: Files;
-  readonly head: Files;
-  readonly policy?: Files;
-}): Promise<Judged> {
-  const { base, head, policy } = sample;
-  const judgement = await judgeFiles(sampleSide(base, policy), sampleSide(head, policy));
-  if (judgement.verdict === 'not judged') throw new Error(judgement.problems.map(line).join('\n'));
-  return judgement;
-}
+/** Judgements of Gannet Point's estate, the demo's and a smaller one, made by the real judge from files in memory. */
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import type { Finding, Judged, NotJudged } from '../../src/policy/judgement.ts';
+import { exampleDay } from '../../src/rules/example.ts';
+import {
+  type Files,
+  gannetPoint,
+  judgedFiles,
+  judged as judgedOver,
+  unjudgedFiles,
+} from '../estate/builder.ts';
 
 const storage = 'storage/imagery.yaml';
+
+const demo = join(import.meta.dirname, '../demo/main');
+
+/** Main's files as the demo has them. */
+export const mainFiles: Files = Object.fromEntries(
+  readdirSync(demo, { recursive: true, withFileTypes: true })
+    .filter((entry) => entry.isFile())
+    .map((entry) => join(entry.parentPath, entry.name))
+    .map((path) => [path.slice(demo.length + 1), readFileSync(path, 'utf8')]),
+);
+
+/** One replacement in one file; refuses one that changes nothing. */
+export function edited(files: Files, file: string, from: string, to: string): Files {
+  const text = files[file] ?? '';
+  if (!text.includes(from)) throw new Error(`${file} does not hold: ${from}`);
+  return { ...files, [file]: text.replaceAll(from, () => to) };
+}
+
+/** Judges two sets of files as they stand, on the demo's day. */
+export const judged = (base: Files, head: Files): Promise<Judged> =>
+  judgedFiles(base, head, { on: exampleDay });
+
+export const unjudged = (base: Files, head: Files): Promise<NotJudged> =>
+  unjudgedFiles(base, head, { on: exampleDay });
+
+/** A volume shrunk by a slip of the unit. */
+export const unitsTidied = edited(
+  mainFiles,
+  storage,
+  'plate-scanner-root: { size: 50 GiB',
+  'plate-scanner-root: { size: 50 GB',
+);
+
+/** The volume that an expired waiver is for. */
+export const depthsGrown = edited(
+  mainFiles,
+  'storage/soundings.yaml',
+  'depths-1: { size: 200 GiB',
+  'depths-1: { size: 210 GiB',
+);
+
+/** Three volumes grown, and the file system that lies on them. */
+export const platesGrown = edited(
+  edited(mainFiles, storage, ': { size: 40 GiB', ': { size: 50 GiB'),
+  storage,
+  '/plates: { size: 100 GiB',
+  '/plates: { size: 120 GiB',
+);
+
+/** A team raises its own limit and spends it. */
+export const limitRaised = edited(
+  edited(
+    edited(mainFiles, 'policies/storage.yaml', 'limit: "70.00"', 'limit: "170.00"'),
+    storage,
+    '  plates-1: {',
+    '  scans-1: { size: 1 TiB, tier: bulk }\n  plates-1: {',
+  ),
+  storage,
+  'attachments:\n',
+  'attachments:\n  - { volume: scans-1, server: plate-archive }\n',
+);
 
 const before = `
 team: imagery
@@ -78,77 +129,94 @@ waivers:
 
 /** Every kind of finding at once: new and failing, waived, a warning, unchanged and absent. */
 export const mixed = (): Promise<Judged> =>
-  judged({ base: { [storage]: before }, head: { [storage]: after }, policy });
+  judgedOver({ ...policy, [storage]: before }, { [storage]: after });
 
 /** A branch that raises its own limit beside what it buys with it. */
-export const ownLimit = async (): Promise<Judged> => {
-  const raised = {
-    ...policy,
-    'policies/storage.yaml': policy['policies/storage.yaml']?.replace('"60.00"', '"900.00"') ?? '',
-  };
-  const judgement = await judgeFiles(
-    sampleSide({ [storage]: before }, policy),
-    sampleSide({ [storage]: before.replaceAll(': { size: 40 GiB', ': { size: 400 GiB') }, raised),
+export const ownLimit = (): Promise<Judged> =>
+  judgedOver(
+    { ...policy, [storage]: before },
+    {
+      'policies/storage.yaml': policy['policies/storage.yaml']?.replace('"60.00"', '"900.00"') ?? '',
+      [storage]: before.replaceAll(': { size: 40 GiB', ': { size: 400 GiB'),
+    },
   );
-  if (judgement.verdict === 'not judged') throw new Error(judgement.problems.map(line).join('\n'));
-  return judgement;
-};
 
 /** Nothing changes. */
-export const still = (): Promise<Judged> =>
-  judged({ base: { [storage]: before }, head: { [storage]: before }, policy });
+export const still = (): Promise<Judged> => judgedOver({ ...policy, [storage]: before }, {});
 
-/** A tier that no price list prices, and an attachment that leads nowhere. */
-export async function unjudged(): Promise<NotJudged> {
+/** A size without a unit, and an attachment that leads nowhere. */
+export const unjudgedSample = (): Promise<NotJudged> => {
+  const main = { ...gannetPoint, ...policy, [storage]: before };
   const broken = before
     .replace('plates-2: { size: 40 GiB, tier: bulk', 'plates-2: { size: 40, tier: bulk')
     .replace('volume: plates-3, server', 'volume: plates-33, server');
-  const judgement: Judgement = await judgeFiles(
-    sampleSide({ [storage]: before }, policy),
-    sampleSide({ [storage]: broken }, policy),
-  );
-  if (judgement.verdict !== 'not judged') throw new Error('judged after all');
-  return judgement;
-}
+  return unjudgedFiles(main, { ...main, [storage]: broken });
+};
 
-/** The judgement with one text wherever a finding can carry any, in as many findings as there are texts. */
+/** The judgement with each text wherever one can come in: in as many findings, changes and rows as there are texts. */
 export function withHostile(judgement: Judged, texts: readonly string[]): Judged {
   const [sample] = judgement.findings;
   const [rule] = judgement.rules;
   const [team] = judgement.cost.teams;
-  if (sample === undefined || rule === undefined || team === undefined)
-    throw new Error('the sample has no finding, no rule or no team');
-  const findings = texts.map((text, index): Finding => {
-    const waiver = {
-      rule: text,
-      subject: text,
-      kind: undefined,
-      reason: text,
-      approvedBy: text,
-      from: '2026-11-01',
-      until: '2026-12-01',
-      place: { file: text, line: 1, column: 1 },
-    };
-    return {
+  const [change] = judgement.changes;
+  if (sample === undefined || rule === undefined || team === undefined || change === undefined)
+    throw new Error('the sample has no finding, no rule, no team or no change');
+  const waiverOf = (text: string) => ({
+    rule: text,
+    subject: text,
+    kind: undefined,
+    reason: text,
+    approvedBy: text,
+    from: '2026-11-01',
+    until: '2026-12-01',
+    place: { file: text, line: 1, column: 1 },
+  });
+  const findings = texts.map(
+    (text, index): Finding => ({
       ...sample,
       entry: text,
       message: text,
       advice: text,
       facet: text,
-      subject: { kind: 'volume', name: text },
+      subject: { kind: index % 2 === 0 ? 'volume' : 'team', name: text },
       place: { revision: index % 2 === 0 ? 'head' : 'base', file: text, line: 3, column: 4 },
-      waiver: index % 3 === 0 ? waiver : undefined,
+      waiver: index % 3 === 0 ? waiverOf(text) : undefined,
       fails: index % 3 !== 0,
-    };
-  });
+    }),
+  );
   return {
     ...judgement,
     reasons: texts,
     findings,
     rules: texts.map((name) => ({ ...rule, name })),
     cost: { ...judgement.cost, teams: texts.map((name) => ({ ...team, team: name })) },
+    limits: texts.flatMap((name) =>
+      judgement.limits.map((limit) => ({ ...limit, entry: name, subject: { kind: 'team', name } })),
+    ),
+    headroom: texts.flatMap((name) =>
+      judgement.headroom.map(({ after }) => ({
+        before: undefined,
+        after: after === undefined ? undefined : { ...after, subject: { ...after.subject, name } },
+      })),
+    ),
+    changes: texts.map((file) => ({ ...change, place: { revision: 'head', file, line: 1, column: 1 } })),
+    policyChanges: texts.map((text) => ({
+      direction: 'looser',
+      of: 'rule',
+      name: text,
+      key: text,
+      from: text,
+      to: text,
+      place: undefined,
+    })),
+    proposed: { verdict: 'pass', reasons: texts },
+    waivers: texts.map((text) => ({ waiver: waiverOf(text), state: 'unused' })),
   };
 }
+
+/** The same for one text, which stands alone in one place and amid a sentence in another. */
+export const withHostileText = (judgement: Judged, text: string): Judged =>
+  withHostile(judgement, [text, `the file system ${text} is too full`]);
 
 /** The judgement that could not be made, with hostile problems. */
 export const withHostileProblems = (judgement: NotJudged, texts: readonly string[]): NotJudged => ({

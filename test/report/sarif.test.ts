@@ -8,7 +8,7 @@ import type { Finding } from '../../src/policy/judgement.ts';
 import { visible } from '../../src/report/escape.ts';
 import { reportSarif } from '../../src/report/sarif.ts';
 import { hostile } from './hostile.ts';
-import { mixed, ownLimit, still, unjudged, withHostile, withHostileProblems } from './sample.ts';
+import { mixed, ownLimit, still, unjudgedSample, withHostile, withHostileProblems } from './sample.ts';
 
 /** The OASIS schema, with the one correction of errata 01 that fixtures/README.md tells of. */
 function oasisSchema(): Record<string, unknown> {
@@ -115,7 +115,7 @@ describe('a judgement as SARIF 2.1.0', () => {
   });
 
   it('says that a run that was not judged did not succeed, and what stood in its way', async () => {
-    const run = runOf(reportSarif(await unjudged()));
+    const run = runOf(reportSarif(await unjudgedSample()));
     expect(run.results).toEqual([]);
     expect(run.invocations).toMatchObject([
       {
@@ -141,14 +141,14 @@ describe('a judgement as SARIF 2.1.0', () => {
   });
 
   it('is the same bytes twice', async () => {
-    for (const sample of [mixed, ownLimit, still, unjudged]) {
+    for (const sample of [mixed, ownLimit, still, unjudgedSample]) {
       expect(reportSarif(await sample())).toBe(reportSarif(await sample()));
     }
   });
 
   it('parses to the same findings whatever their names hold, with no link and no placeholder in them', async () => {
     const judged = await mixed();
-    const failed = await unjudged();
+    const failed = await unjudgedSample();
     const texts = fc.uniqueArray(hostile, { minLength: 1, maxLength: 6, selector: visible });
     fc.assert(
       fc.property(texts, (names) => {

@@ -9,13 +9,13 @@ import {
   depthsGrown,
   edited,
   judged,
+  limitRaised,
   mainFiles,
-  ownLimit,
   platesGrown,
   unitsTidied,
   unjudged,
-  withHostile,
-} from './text-sample.ts';
+  withHostileText,
+} from './sample.ts';
 
 const plain = { width: 100, colour: false };
 
@@ -40,7 +40,7 @@ let wrecked: NotJudged;
 beforeAll(async () => {
   grown = await judged(mainFiles, platesGrown);
   tidied = await judged(mainFiles, unitsTidied);
-  raised = await judged(mainFiles, ownLimit);
+  raised = await judged(mainFiles, limitRaised);
   broken = await unjudged(mainFiles, brokenFiles);
   wrecked = await unjudged(brokenFiles, brokenFiles);
 });
@@ -307,12 +307,12 @@ describe('any terminal', () => {
   it('is not steered by anything that a branch writes', () => {
     fc.assert(
       fc.property(hostile, fc.integer({ min: 40, max: 120 }), (text, width) => {
-        const shown = reportText(withHostile(tidied, text), { width, colour: false });
+        const shown = reportText(withHostileText(tidied, text), { width, colour: false });
         expect(shown.replaceAll('\n', '')).not.toMatch(/[\p{Cc}\p{Cf}\p{Zl}\p{Zp}\p{Cs}]/u);
         expect(shown).not.toMatch(/^\s*::/m);
         expect(shown).not.toContain('##[');
         for (const line of shown.split('\n')) expect(stringWidth(line), line).toBeLessThanOrEqual(width);
-        const coloured = reportText(withHostile(tidied, text), { width, colour: true });
+        const coloured = reportText(withHostileText(tidied, text), { width, colour: true });
         // biome-ignore lint/suspicious/noControlCharactersInRegex: only our own few escapes may be there
         const uncoloured = coloured.replace(/\u001b\[(?:1|22|31|33|39)m/g, '');
         expect(uncoloured).toBe(shown);

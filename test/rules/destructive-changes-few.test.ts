@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { judged, said } from './branch.ts';
+import { judgedBranch, said } from '../estate/builder.ts';
 
 const at = (most: number, where = ''): readonly string[] => [
   `{ rule: destructive-changes-few, at-most: ${most}${where} }`,
@@ -9,7 +9,7 @@ const master = (numbers: readonly number[], rest = ''): string =>
   `team: imagery\nvolumes:\n  root: { size: 50 GiB, tier: bulk }\n${numbers.map((number) => `  master-${number}: { size: 50 GiB, tier: bulk${rest} }\n`).join('')}`;
 
 const found = async (main: string, branch: string, entries: readonly string[]) =>
-  said(await judged({ main, branch, entries }));
+  said(await judgedBranch({ main, branch, entries }));
 
 describe('many changes that cannot be undone, in one branch', () => {
   it('lets a branch pass that deletes nothing, however much it adds', async () => {

@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import type { Example } from '../../src/rules/example.ts';
 import { rules } from '../../src/rules/registry.ts';
-import { judged } from './branch.ts';
+import { judgedBranch } from '../estate/builder.ts';
 
 const judgedExample = ({ main, branch, entry, altered, readings }: Example) =>
-  judged({
+  judgedBranch({
     ...(main === undefined ? {} : { main }),
     branch,
     entries: altered === undefined ? [entry] : [entry, altered.main],

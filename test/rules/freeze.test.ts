@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { judged, refusedFor, said } from './branch.ts';
+import { judgedBranch, refusedFor, said } from '../estate/builder.ts';
 
 const yearEnd = '{ rule: freeze, from: 2026-12-18, until: 2027-01-04, reason: the books are closed }';
 
@@ -9,7 +9,7 @@ const deleted = 'team: ledger\nvolumes:\n  books: { size: 50 GiB, tier: bulk }\n
 const grown = main.replace('50 GiB', '60 GiB');
 
 const on = async (day: string, branch: string, entry = yearEnd, base = main) =>
-  said(await judged({ main: base, branch, entries: [entry], on: day }));
+  said(await judgedBranch({ main: base, branch, entries: [entry], on: day }));
 
 describe('a freeze', () => {
   it('lets a deletion pass on the day before and the day after', async () => {

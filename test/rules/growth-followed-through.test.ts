@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { idleOf } from '../../src/capacity/idle.ts';
 import { showMoney, sumMoney } from '../../src/price/money.ts';
-import { estateOf, judged, pricesOf, said } from './branch.ts';
+import { estateOf, judgedBranch, pricesOf, said } from '../estate/builder.ts';
 
 const entries = ['{ rule: growth-followed-through, level: error, idle-share: 0.25, idle-size: 1 GiB }'];
 
@@ -33,7 +33,7 @@ attachments:
 ${more}`;
 
 const found = async (branch: string, main?: string, by = entries) =>
-  said(await judged({ ...(main === undefined ? {} : { main }), branch, entries: by }));
+  said(await judgedBranch({ ...(main === undefined ? {} : { main }), branch, entries: by }));
 
 describe('growth that stopped half-way', () => {
   it('passes a group that keeps less than a quarter for later', async () => {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { type Branch, judged, refusedFor, said } from './branch.ts';
+import { type Branch, judgedBranch, refusedFor, said } from '../estate/builder.ts';
 
 const GiB = 1 << 30;
 
@@ -36,7 +36,7 @@ const share = '{ rule: minimum-headroom, of: file-system, share: 0.1 }';
 const days = '{ rule: minimum-headroom, of: file-system, days: 30 }';
 
 const found = async (told: Partial<Branch> & { readonly entry: string }) =>
-  said(await judged({ main: estate(), branch: estate(), ...told, entries: [told.entry] }));
+  said(await judgedBranch({ main: estate(), branch: estate(), ...told, entries: [told.entry] }));
 
 describe('room in a file system', () => {
   it('is enough at exactly the share asked for, and too little one byte below', async () => {
@@ -164,7 +164,7 @@ volume-groups:
 `;
   const group = '{ rule: minimum-headroom, of: volume-group }';
   const alone = (branch: string, main?: string) =>
-    judged({ ...(main === undefined ? {} : { main }), branch, entries: [group] }).then(said);
+    judgedBranch({ ...(main === undefined ? {} : { main }), branch, entries: [group] }).then(said);
 
   it('is 100 GiB and more', async () => {
     expect(await alone(scanner('100 GiB'))).toEqual([]);
@@ -184,10 +184,13 @@ volume-groups:
 
   it('costs, with a share to keep free, as much as it takes to keep the share of the larger group too', async () => {
     const entries = ['{ rule: minimum-headroom, of: volume-group, share: 0.1 }'];
-    const [short = ''] = said(await judged({ branch: scanner('110 GiB'), entries }));
+    const [short = ''] = said(await judgedBranch({ branch: scanner('110 GiB'), entries }));
     const more = /; ([0-9]+) GiB more of the tier bulk would mend it/.exec(short)?.[1];
     const grownBy = (size: number) =>
-      judged({ branch: scanner('110 GiB').replace(/(plates-3: \{ size: )40/, `$1${40 + size}`), entries });
+      judgedBranch({
+        branch: scanner('110 GiB').replace(/(plates-3: \{ size: )40/, `$1${40 + size}`),
+        entries,
+      });
     expect(said(await grownBy(Number(more)))).toEqual([]);
     expect(said(await grownBy(Number(more) - 1))).toHaveLength(1);
   });
@@ -207,7 +210,7 @@ volume-groups:
 
   it('names no price where no growth can mend it', async () => {
     const all = ['{ rule: minimum-headroom, of: volume-group, share: 1 }'];
-    expect(said(await judged({ branch: scanner('10 GiB'), entries: all }))[0]).toMatch(/short$/);
+    expect(said(await judgedBranch({ branch: scanner('10 GiB'), entries: all }))[0]).toMatch(/short$/);
   });
 
   it('leaves the price out where the members are of several tiers', async () => {

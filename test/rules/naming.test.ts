@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { judged, refusedFor, said } from './branch.ts';
+import { judgedBranch, refusedFor, said } from '../estate/builder.ts';
 
 const entry = "{ rule: naming, volume: '[a-z]+-[0-9]+', server: '[a-z-]+', mount: '/[a-z/]*' }";
 
@@ -7,7 +7,7 @@ const volume = (name: string, rest = ''): string =>
   `volumes:\n  ${name}: { size: 50 GiB, tier: bulk${rest} }\n`;
 
 const found = async (branch: string, main?: string, by = entry) =>
-  said(await judged({ ...(main === undefined ? {} : { main }), branch, entries: [by] }));
+  said(await judgedBranch({ ...(main === undefined ? {} : { main }), branch, entries: [by] }));
 
 describe('names that break the pattern', () => {
   it('passes a name that follows it', async () => {

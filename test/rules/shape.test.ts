@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { schemaFaults } from '../../src/rules/user-schema.ts';
-import { judged, packOf, readPack, refusedFor, said } from './branch.ts';
+import { judgedBranch, packOf, readPack, refusedFor, said } from '../estate/builder.ts';
 
 const costCentre = `rule: shape
 of: volume
@@ -16,7 +16,7 @@ const volume = (labels: string, size = '50 GiB'): string =>
   `volumes:\n  plates-1: { size: ${size}, tier: bulk, labels: ${labels} }\n`;
 
 const found = async (branch: string, entry: string, main?: string) =>
-  said(await judged({ ...(main === undefined ? {} : { main }), branch, entries: [entry] }));
+  said(await judgedBranch({ ...(main === undefined ? {} : { main }), branch, entries: [entry] }));
 
 const shapeOf = (of: string, schema: string, more = ''): string =>
   `{ rule: shape, of: ${of}, schema: ${schema}${more} }`;
@@ -36,7 +36,7 @@ describe('a rule without code, about things', () => {
   });
 
   it('points at the key of the declaration that fails', async () => {
-    const { findings } = await judged({ branch: volume('{}'), entries: [costCentre] });
+    const { findings } = await judgedBranch({ branch: volume('{}'), entries: [costCentre] });
     expect(findings[0]?.place).toMatchObject({ file: 'storage/imagery.yaml', line: 2, column: 41 });
   });
 

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { judged, said } from './branch.ts';
+import { judgedBranch, said } from '../estate/builder.ts';
 
 const entries = ['{ rule: tier-bounds }'];
 
@@ -19,7 +19,7 @@ const volume = (size: string, tier = 'bulk'): string =>
 
 const sized = async (size: string, tier?: string, before?: string) =>
   said(
-    await judged({
+    await judgedBranch({
       ...(before === undefined ? {} : { main: volume(before, tier) }),
       branch: volume(size, tier),
       entries,
@@ -84,7 +84,7 @@ attachments:
 ${sizes.map((_size, index) => `  - { volume: plates-${index + 1}, server: plate-scanner }\n`).join('')}`;
 
 const served = async (branch: string, main?: string) =>
-  said(await judged({ ...(main === undefined ? {} : { main }), branch, entries, prices }));
+  said(await judgedBranch({ ...(main === undefined ? {} : { main }), branch, entries, prices }));
 
 describe('a server that needs more operations than its volumes give', () => {
   it('passes when the volumes give exactly what it needs', async () => {
