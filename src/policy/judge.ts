@@ -8,6 +8,7 @@ import { err, type Outcome, ok, type Problem, problemKey } from '../base/problem
 import { counted } from '../base/wording.ts';
 import { headroomOf, type Room } from '../capacity/headroom.ts';
 import { type Comparison, compareEstates } from '../change/compare.ts';
+import { headSubject } from '../change/renames.ts';
 import { type Touched, touchedBy } from '../change/touched.ts';
 import { holdsOn } from '../estate/dates.ts';
 import { type Estate, type Subject, subjectKey } from '../estate/estate.ts';
@@ -331,35 +332,13 @@ function carriedOver(
 /** A violation of the base under the names that its subject, and what that is tied to, have on the head. */
 function carriedOn(violation: Violation, comparison: Comparison): Violation {
   const { subject, facet, excess } = violation;
-  const follow = (text: string): string => renameRefs(text, (each) => renamed(each, comparison));
+  const follow = (text: string): string => renameRefs(text, (each) => headSubject(comparison.renames, each));
   return {
     ...violation,
-    subject: renamed(subject, comparison),
+    subject: headSubject(comparison.renames, subject),
     ...(facet === undefined ? {} : { facet: follow(facet) }),
     ...(excess instanceof Set ? { excess: new Set([...excess].map(follow)) } : {}),
   };
-}
-
-function renamed({ kind, name }: Subject, { renames }: Comparison): Subject {
-  switch (kind) {
-    case 'server':
-      return { kind, name: renames.servers.get(name) ?? name };
-    case 'volume':
-      return { kind, name: renames.volumes.get(name) ?? name };
-    case 'volume-group':
-      return { kind, name: renames.groups.get(name) ?? name };
-    case 'file-system': {
-      const [on = '', ...mount] = name.split(':');
-      return { kind, name: [renames.groups.get(on) ?? renames.volumes.get(on) ?? on, ...mount].join(':') };
-    }
-    case 'estate':
-    case 'site':
-    case 'team':
-    case 'label':
-    case 'scope':
-    case 'branch':
-      return { kind, name };
-  }
 }
 
 function baselineState(was: Violation | undefined, now: Violation): BaselineState {

@@ -1,6 +1,6 @@
 /** The difference between two costs, taken apart into its causes. */
 
-import type { Renames } from '../change/compare.ts';
+import { baseName, type Renames } from '../change/renames.ts';
 import type { Touched } from '../change/touched.ts';
 import type { Estate } from '../estate/estate.ts';
 import { type CostLine, capacityPrice, type EstateCost, ownerOf, type Sums, sumsBy } from './cost.ts';
@@ -64,13 +64,11 @@ export function costDelta(
     sums[cause] = addMoney(sums[cause], difference);
   };
   const middle = headAtBasePrices ?? head.cost;
-  const formerVolume = inverted(renames.volumes);
-  const formerServer = inverted(renames.servers);
   const seenVolumes = new Set<string>();
   for (const name of touched.volumes) {
     const after = middle.volumes.get(name);
     if (after === undefined) continue;
-    const former = formerVolume.get(name) ?? name;
+    const former = baseName(renames.volumes, name);
     seenVolumes.add(former);
     const before = base.cost.volumes.get(former);
     if (before === undefined) add('quantity', after.monthly);
@@ -91,7 +89,7 @@ export function costDelta(
   for (const name of touched.servers) {
     const after = middle.servers.get(name);
     if (after === undefined) continue;
-    const former = formerServer.get(name) ?? name;
+    const former = baseName(renames.servers, name);
     seenServers.add(former);
     const before = base.cost.servers.get(former);
     if (before === undefined) add('quantity', after.monthly);
@@ -114,9 +112,6 @@ export function costDelta(
     detached: detachedCost(head.cost, head.estate),
   };
 }
-
-const inverted = (renames: ReadonlyMap<string, string>): ReadonlyMap<string, string> =>
-  new Map([...renames].map(([from, to]) => [to, from]));
 
 function sameTier(before: CostLine, after: CostLine): boolean {
   if (before.kind === 'volume') return after.kind === 'volume' && before.tier === after.tier;

@@ -1,6 +1,6 @@
 import { cautions } from '../base/wording.ts';
 import type { Change, ChangeKind } from '../change/change.ts';
-import { formerName } from '../change/compare.ts';
+import { baseName, headName } from '../change/renames.ts';
 import type { ChangeRule } from './rule.ts';
 import { subjectRef } from './subject-ref.ts';
 
@@ -54,7 +54,7 @@ volumes:
       const verb = takesAway(change);
       if (verb === undefined) continue;
       for (const server of bootedFrom(change)) {
-        const after = head.estate.servers.get(renames.servers.get(server.name) ?? server.name);
+        const after = head.estate.servers.get(headName(renames.servers, server.name));
         // A server that this change stops does not run when its volume is taken. One that it deletes running does.
         if (server.power !== 'running' || after?.power === 'stopped') continue;
         if (said.has(server.name) || !scope.includes(server)) continue;
@@ -70,7 +70,7 @@ volumes:
 
     function bootedFrom(change: Change) {
       if (change.kind === 'boot-swapped') return change.before.boot === undefined ? [] : [change.before];
-      const volume = formerName(renames.volumes, change.subject.name);
+      const volume = baseName(renames.volumes, change.subject.name);
       return (base.estate.holders.get(volume) ?? [])
         .filter(({ boot }) => boot)
         .flatMap(({ server }) => base.estate.servers.get(server) ?? []);

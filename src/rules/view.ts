@@ -1,8 +1,8 @@
 /** What a rule is shown: one revision, or both and what differs. */
 import type { Usage } from '../capacity/usage.ts';
 import type { Change } from '../change/change.ts';
-import type { Renames } from '../change/compare.ts';
 import type { RevisionPlace } from '../change/place.ts';
+import type { Renames } from '../change/renames.ts';
 import type { Selection } from '../change/touched.ts';
 import type { Belonging, Estate } from '../estate/estate.ts';
 import type { Settings } from '../estate/settings.ts';

@@ -3,7 +3,7 @@
  * what runs, and which groups come to be.
  */
 import type { Change, ChangeOf } from '../change/change.ts';
-import type { Renames } from '../change/compare.ts';
+import { baseName, headName, type Renames } from '../change/renames.ts';
 import type { Estate, FileSystem, Server, Volume, VolumeGroup } from '../estate/estate.ts';
 import type { Guest } from './procedures.ts';
 import { sorted } from './words.ts';
@@ -21,23 +21,15 @@ export class Sides {
   /** By group: the volumes that come into it, and whether each is written over. */
   readonly joined: ReadonlyMap<string, readonly ChangeOf<'member-joined'>[]>;
   readonly #renames: Renames;
-  readonly #former: Readonly<Record<keyof Renames, ReadonlyMap<string, string>>>;
   readonly #holders = {
     before: new Map<string, readonly string[]>(),
     after: new Map<string, readonly string[]>(),
   };
 
   constructor(base: Estate, head: Estate, renames: Renames, changes: readonly Change[]) {
-    const turned = (names: ReadonlyMap<string, string>): ReadonlyMap<string, string> =>
-      new Map([...names].map(([from, to]) => [to, from]));
     this.base = base;
     this.head = head;
     this.#renames = renames;
-    this.#former = {
-      servers: turned(renames.servers),
-      volumes: turned(renames.volumes),
-      groups: turned(renames.groups),
-    };
     this.made = new Set(
       changes.flatMap((change) => (change.kind === 'group-created' ? change.after.name : [])),
     );
@@ -78,9 +70,9 @@ export class Sides {
     return holders.find((server) => this.runsBefore(server)) ?? holders[0];
   }
 
-  readonly baseName = (kind: keyof Renames, name: string): string => this.#former[kind].get(name) ?? name;
+  readonly baseName = (kind: keyof Renames, name: string): string => baseName(this.#renames[kind], name);
 
-  readonly headName = (kind: keyof Renames, name: string): string => this.#renames[kind].get(name) ?? name;
+  readonly headName = (kind: keyof Renames, name: string): string => headName(this.#renames[kind], name);
 
   serverBefore(name: string): Server | undefined {
     return this.base.servers.get(this.baseName('servers', name));

@@ -1,0 +1,90 @@
+/** What changed about file systems. */
+import type { FileSystem, Volume, VolumeGroup } from '../estate/estate.ts';
+import type { Change } from './change.ts';
+import { type Pairs, subjectOf, type WasThere } from './pairs.ts';
+import { placed } from './place.ts';
+
+/** A file system is told by what it lies on and its mount point, so it follows a rename of either. */
+export function fileSystemChanges(
+  volumes: Pairs<Volume>,
+  groups: Pairs<VolumeGroup>,
+  wasThere: WasThere,
+): readonly Change[] {
+  const systemsOf = (carrier: Volume | VolumeGroup | undefined): readonly FileSystem[] =>
+    carrier === undefined
+      ? []
+      : carrier.kind === 'volume-group'
+        ? carrier.fileSystems
+        : carrier.fileSystem === undefined
+          ? []
+          : [carrier.fileSystem];
+  return [...volumes.pairs, ...groups.pairs].flatMap(({ before, after }): readonly Change[] => {
+    const old = systemsOf(before);
+    const current = systemsOf(after);
+    const left = old.filter(({ mount }) => !current.some((system) => system.mount === mount));
+    const came = current.filter(({ mount }) => !old.some((system) => system.mount === mount));
+    const remounts = pairRemounts(left, came);
+    const gone = left
+      .filter((system) => !remounts.some(([former]) => former === system))
+      .map(
+        (system): Change => ({
+          kind: 'file-system-deleted',
+          before: system,
+          subject: subjectOf(system),
+          place: placed(system, 'base'),
+        }),
+      );
+    const others = current.flatMap((system): readonly Change[] => {
+      const subject = subjectOf(system);
+      const former =
+        old.find(({ mount }) => mount === system.mount) ?? remounts.find(([, now]) => now === system)?.[0];
+      if (former === undefined) {
+        const wipes = after?.kind === 'volume' && wasThere(after.name) && !system.existing;
+        return [
+          { kind: 'file-system-created', wipes, after: system, subject, place: placed(system, 'head') },
+        ];
+      }
+      if (former.mount !== system.mount) {
+        const place = placed(system, 'head');
+        return [
+          { kind: 'file-system-remounted', before: former, after: system, subject, place },
+          ...resized(former, system),
+        ];
+      }
+      if (former.type !== system.type) {
+        const place = placed(system, 'head', 'type');
+        return [{ kind: 'file-system-remade', before: former, after: system, subject, place }];
+      }
+      return resized(former, system);
+    });
+    return [...gone, ...others];
+  });
+}
+
+/**
+ * File systems that only moved to another mount point: of one type on one carrier, the only one that left and the only
+ * one that came. Among several nothing tells which is which, and a loss must not be taken for a move.
+ */
+function pairRemounts(
+  left: readonly FileSystem[],
+  came: readonly FileSystem[],
+): readonly (readonly [FileSystem, FileSystem])[] {
+  const [former, ...others] = left;
+  const [now, ...more] = came;
+  const only = others.length === 0 && more.length === 0;
+  return only && former !== undefined && now !== undefined && former.type === now.type ? [[former, now]] : [];
+}
+
+function resized(former: FileSystem, system: FileSystem): readonly Change[] {
+  // A file system without a size of its own fills its volume, and grows and shrinks in the volume's name.
+  if (system.fields.size === undefined && former.fields.size === undefined) return [];
+  const both = {
+    before: former,
+    after: system,
+    subject: subjectOf(system),
+    place: placed(system, 'head', 'size'),
+  };
+  if (system.size > former.size) return [{ kind: 'file-system-grown', ...both }];
+  if (system.size < former.size) return [{ kind: 'file-system-shrunk', ...both }];
+  return [];
+}

@@ -1,0 +1,91 @@
+/**
+ * What two estates declare, paired thing by thing.
+ *
+ * A file that both revisions hold is the same `EstatePart` object, and all in it is passed over unread: the
+ * cost grows with what changed, not with the estate.
+ */
+import type { Belonging, Estate, EstatePart, Subject } from '../estate/estate.ts';
+import { mayDiffer } from '../estate/layered.ts';
+import { type RenamesOfKind, renamesOfKind } from './renames.ts';
+
+/** A file whose declarations differ, or that only one side has. */
+export interface DifferingPart {
+  readonly file: string;
+  readonly before: EstatePart | undefined;
+  readonly after: EstatePart | undefined;
+}
+
+export function differingParts(base: Estate, head: Estate): readonly DifferingPart[] {
+  const differing: DifferingPart[] = [];
+  for (const file of mayDiffer(base.parts, head.parts)) {
+    const before = base.parts.get(file);
+    const after = head.parts.get(file);
+    if (after !== before) differing.push({ file, before, after });
+  }
+  return differing.sort((a, b) => (a.file < b.file ? -1 : 1));
+}
+
+/** One thing on both sides; absent from one where it came or went. */
+export interface Pair<T> {
+  readonly before: T | undefined;
+  readonly after: T | undefined;
+}
+
+export interface Pairs<T> {
+  readonly pairs: readonly Pair<T>[];
+  readonly renames: RenamesOfKind;
+}
+
+interface Renamable {
+  readonly name: string;
+  readonly formerly: string | undefined;
+}
+
+/** Pairs what the differing files declare: by name, and by `formerly` where the old name is gone. */
+export function pair<T extends Renamable>(
+  differing: readonly DifferingPart[],
+  declared: (part: EstatePart) => readonly T[],
+  base: ReadonlyMap<string, T>,
+  head: ReadonlyMap<string, T>,
+): Pairs<T> {
+  const names = new Set<string>();
+  for (const { before, after } of differing) {
+    for (const { name } of before === undefined ? [] : declared(before)) names.add(name);
+    for (const { name } of after === undefined ? [] : declared(after)) names.add(name);
+  }
+  const renames = new Map<string, string>();
+  for (const name of names) {
+    const formerly = head.get(name)?.formerly;
+    // A formerly that main has carried out already (the old name is gone there too) renames nothing now.
+    if (formerly !== undefined && base.has(formerly) && !base.has(name)) renames.set(formerly, name);
+  }
+  const pairs: Pair<T>[] = [];
+  const renamedTo = new Set(renames.values());
+  for (const name of [...names].sort()) {
+    if (renamedTo.has(name)) continue;
+    const before = base.get(name);
+    const after = head.get(renames.get(name) ?? name);
+    if (before !== after) pairs.push({ before, after });
+  }
+  return { pairs, renames: renamesOfKind(renames) };
+}
+
+export const sameLabels = (
+  a: Readonly<Record<string, string>>,
+  b: Readonly<Record<string, string>>,
+): boolean => {
+  const keys = Object.keys(a);
+  return keys.length === Object.keys(b).length && keys.every((key) => a[key] === b[key]);
+};
+
+/** Saying where a thing is, where nothing said so before, moves nothing. */
+export const isToldSite = (before: Belonging, after: Belonging): boolean =>
+  before.site === undefined && after.site !== undefined;
+
+export const isMove = (before: Belonging, after: Belonging): boolean =>
+  before.site !== after.site && !isToldSite(before, after);
+
+export const subjectOf = ({ kind, name }: Subject): Subject => ({ kind, name });
+
+/** Whether the base has a volume, by the name it has on the head. */
+export type WasThere = (volume: string) => boolean;

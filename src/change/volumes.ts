@@ -1,0 +1,122 @@
+/** What changed about volumes, and which of them took the place of which. */
+import type { Estate, Volume } from '../estate/estate.ts';
+import type { Change } from './change.ts';
+import { isMove, isToldSite, type Pairs, sameLabels, subjectOf } from './pairs.ts';
+import { placed } from './place.ts';
+import { headName, noRenames, type Renames } from './renames.ts';
+
+export function volumeChanges(
+  { pairs }: Pairs<Volume>,
+  replacements: ReadonlyMap<string, Replacement>,
+): readonly Change[] {
+  const replacing = new Set([...replacements.values()].map(({ after }) => after.name));
+  return pairs.flatMap(({ before, after }): readonly Change[] => {
+    if (before === undefined) {
+      if (after === undefined || replacing.has(after.name)) return [];
+      return [{ kind: 'volume-created', after, subject: subjectOf(after), place: placed(after, 'head') }];
+    }
+    if (after === undefined) {
+      const replacement = replacements.get(before.name);
+      const subject = subjectOf(before);
+      return replacement === undefined
+        ? [{ kind: 'volume-deleted', before, subject, place: placed(before, 'base') }]
+        : [
+            {
+              kind: 'volume-re-created',
+              before,
+              after: replacement.after,
+              seat: replacement.seat,
+              subject,
+              place: placed(before, 'base'),
+            },
+          ];
+    }
+    const subject = subjectOf(after);
+    const both = { before, after, subject };
+    const changes: Change[] = [];
+    if (before.name !== after.name)
+      changes.push({ kind: 'volume-renamed', ...both, place: placed(after, 'head', 'formerly') });
+    if (after.size > before.size)
+      changes.push({ kind: 'volume-grown', ...both, place: placed(after, 'head', 'size') });
+    if (after.size < before.size)
+      changes.push({ kind: 'volume-shrunk', ...both, place: placed(after, 'head', 'size') });
+    if (before.tier !== after.tier)
+      changes.push({ kind: 'volume-moved-tier', ...both, place: placed(after, 'head', 'tier') });
+    if (isMove(before, after))
+      changes.push({ kind: 'volume-moved-site', ...both, place: placed(after, 'head', 'site') });
+    if (before.team !== after.team)
+      changes.push({ kind: 'volume-changed-team', ...both, place: placed(after, 'head', 'team') });
+    if (before.protected && !after.protected) {
+      changes.push({ kind: 'volume-unprotected', ...both, place: placed(after, 'head', 'protected') });
+    }
+    if (
+      before.shareable !== after.shareable ||
+      (!before.protected && after.protected) ||
+      before.owner !== after.owner ||
+      before.reason !== after.reason ||
+      before.retainUntil !== after.retainUntil ||
+      isToldSite(before, after) ||
+      !sameLabels(before.labels, after.labels)
+    ) {
+      changes.push({ kind: 'volume-edited', ...both, place: placed(after, 'head') });
+    }
+    return changes;
+  });
+}
+
+interface Replacement {
+  readonly after: Volume;
+  readonly seat: string;
+}
+
+/**
+ * Deletions with a creation in their place. A seat is a member's place in a group, a server's boot, or a mount
+ * point on a server: whoever sits there is expected to hold what sat there before. An attachment alone is no
+ * seat, since servers hold unrelated volumes side by side.
+ */
+export function pairReplacements(
+  base: Estate,
+  head: Estate,
+  { pairs }: Pairs<Volume>,
+  renames: Renames,
+): ReadonlyMap<string, Replacement> {
+  const gone = pairs.flatMap(({ before, after }) =>
+    before !== undefined && after === undefined ? [before] : [],
+  );
+  const come = pairs.flatMap(({ before, after }) =>
+    before === undefined && after !== undefined ? [after] : [],
+  );
+  if (gone.length === 0 || come.length === 0) return new Map();
+  const seatsFilled = new Map<string, Volume[]>();
+  for (const volume of come) {
+    for (const seat of seatsOf(head, volume, noRenames)) {
+      const list = seatsFilled.get(seat);
+      if (list === undefined) seatsFilled.set(seat, [volume]);
+      else list.push(volume);
+    }
+  }
+  const taken = new Set<string>();
+  const replacements = new Map<string, Replacement>();
+  for (const volume of gone) {
+    for (const seat of seatsOf(base, volume, renames)) {
+      const after = seatsFilled.get(seat)?.find(({ name }) => !taken.has(name));
+      if (after === undefined) continue;
+      taken.add(after.name);
+      replacements.set(volume.name, { after, seat });
+      break;
+    }
+  }
+  return replacements;
+}
+
+function seatsOf(estate: Estate, volume: Volume, { servers, groups }: Renames): readonly string[] {
+  const seats: string[] = [];
+  const group = estate.groupOf.get(volume.name);
+  if (group !== undefined) seats.push(`as a member of the volume group ${headName(groups, group.name)}`);
+  for (const { server, boot } of estate.holders.get(volume.name) ?? []) {
+    const name = headName(servers, server);
+    if (boot) seats.push(`as the boot volume of ${name}`);
+    if (volume.fileSystem !== undefined) seats.push(`at ${volume.fileSystem.mount} on ${name}`);
+  }
+  return seats;
+}
