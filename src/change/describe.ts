@@ -1,6 +1,6 @@
 /** A change in one sentence, in the trade's words. */
 import type { Server, Volume } from '../estate/estate.ts';
-import { differenceOfBytes, showSize } from '../estate/size.ts';
+import { differenceOfBytes, exactSize, showSize } from '../estate/size.ts';
 import type { Change } from './change.ts';
 
 const none = 'none';
@@ -31,17 +31,17 @@ export function describeChange(change: Change): string {
     case 'server-edited':
       return `server ${change.after.name}: ${differences(change.before, change.after)}`;
     case 'volume-created':
-      return `volume ${change.after.name} is created: ${showSize(change.after.size)}, tier ${change.after.tier}`;
+      return `volume ${change.after.name} is created: ${exactSize(change.after.size)}, tier ${change.after.tier}`;
     case 'volume-deleted':
-      return `volume ${change.before.name} is deleted, with its ${showSize(change.before.size)}`;
+      return `volume ${change.before.name} is deleted, with its ${exactSize(change.before.size)}`;
     case 'volume-re-created':
-      return `volume ${change.before.name} (${showSize(change.before.size)}) is deleted and ${change.after.name} (${showSize(change.after.size)}) created in its place, ${change.seat}`;
+      return `volume ${change.before.name} (${exactSize(change.before.size)}) is deleted and ${change.after.name} (${exactSize(change.after.size)}) created in its place, ${change.seat}`;
     case 'volume-renamed':
       return `volume ${change.before.name} is renamed ${change.after.name}`;
     case 'volume-grown':
-      return `volume ${change.after.name} grows from ${showSize(change.before.size)} to ${showSize(change.after.size)}, by ${showSize(differenceOfBytes(change.after.size, change.before.size))}`;
+      return `volume ${change.after.name} grows from ${exactSize(change.before.size)} to ${exactSize(change.after.size)}, by ${showSize(differenceOfBytes(change.after.size, change.before.size))}`;
     case 'volume-shrunk':
-      return `volume ${change.after.name} shrinks from ${showSize(change.before.size)} to ${showSize(change.after.size)}, by ${showSize(differenceOfBytes(change.before.size, change.after.size))}`;
+      return `volume ${change.after.name} shrinks from ${exactSize(change.before.size)} to ${exactSize(change.after.size)}, by ${showSize(differenceOfBytes(change.before.size, change.after.size))}`;
     case 'volume-moved-tier':
       return `volume ${change.after.name} moves from tier ${change.before.tier} to ${change.after.tier}`;
     case 'volume-moved-site':
@@ -70,13 +70,13 @@ export function describeChange(change: Change): string {
       return `volume ${change.volume} leaves the volume group ${change.after.name}`;
     case 'group-edited':
       return change.before.extent !== change.after.extent
-        ? `volume group ${change.after.name} goes from extents of ${showSize(change.before.extent)} to ${showSize(change.after.extent)}`
+        ? `volume group ${change.after.name} goes from extents of ${exactSize(change.before.extent)} to ${exactSize(change.after.extent)}`
         : layoutWords(change.before.layout) !== layoutWords(change.after.layout)
           ? `volume group ${change.after.name} goes from a ${layoutWords(change.before.layout)} layout to a ${layoutWords(change.after.layout)} one`
           : `volume group ${change.after.name} is described differently`;
     case 'file-system-created': {
       const { after, wipes } = change;
-      const what = `${showSize(after.size)}, ${after.type}`;
+      const what = `${exactSize(after.size)}, ${after.type}`;
       return after.existing
         ? `file system ${after.mount} on ${after.on.name} is declared as it lies there: ${what}`
         : `file system ${after.mount} on ${after.on.name} is made: ${what}${wipes ? ', over what lies on the volume' : ''}`;
@@ -84,11 +84,11 @@ export function describeChange(change: Change): string {
     case 'file-system-remounted':
       return `file system ${change.before.mount} on ${change.after.on.name} is mounted at ${change.after.mount} instead`;
     case 'file-system-deleted':
-      return `file system ${change.before.mount} on ${change.before.on.name} is deleted, with its ${showSize(change.before.size)}`;
+      return `file system ${change.before.mount} on ${change.before.on.name} is deleted, with its ${exactSize(change.before.size)}`;
     case 'file-system-grown':
-      return `file system ${change.after.mount} on ${change.after.on.name} grows from ${showSize(change.before.size)} to ${showSize(change.after.size)}`;
+      return `file system ${change.after.mount} on ${change.after.on.name} grows from ${exactSize(change.before.size)} to ${exactSize(change.after.size)}`;
     case 'file-system-shrunk':
-      return `file system ${change.after.mount} on ${change.after.on.name} shrinks from ${showSize(change.before.size)} to ${showSize(change.after.size)}`;
+      return `file system ${change.after.mount} on ${change.after.on.name} shrinks from ${exactSize(change.before.size)} to ${exactSize(change.after.size)}`;
     case 'file-system-remade':
       return `file system ${change.after.mount} on ${change.after.on.name} is made over from ${change.before.type} to ${change.after.type}`;
   }

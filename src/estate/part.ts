@@ -20,7 +20,7 @@ import type {
   Volume,
   VolumeGroup,
 } from './estate.ts';
-import { type Bytes, bytes, noBytes, parseSize, showSize } from './size.ts';
+import { type Bytes, bytes, exactSize, noBytes, parseSize } from './size.ts';
 
 /** The extent of the open-source Linux volume manager where a group names none. */
 const usualExtent: Bytes = bytes(4n * 1024n * 1024n);
@@ -108,7 +108,7 @@ class PartReader {
     if (within > size) {
       this.#refuse(
         [...path, 'file-system', 'size'],
-        `the file system ${whole?.mount} of ${showSize(within)} does not fit its volume ${name} of ${showSize(size)}`,
+        `the file system ${whole?.mount} of ${exactSize(within)} does not fit its volume ${name} of ${exactSize(size)}`,
         'Grow the volume first, or put the size right.',
       );
     }

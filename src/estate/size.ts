@@ -80,20 +80,55 @@ function whyNoSize(text: string): string {
 }
 
 const binaryUnits = ['PiB', 'TiB', 'GiB', 'MiB', 'KiB'] as const;
+const decimalUnits = ['PB', 'TB', 'GB', 'MB', 'kB'] as const;
+
+/** The number before the unit has at most so many digits, wherever there is a choice of unit. */
+const readableBelow = 10_000n;
 
 /**
- * Shows a size in the largest binary unit that leaves at least 1, with at most `digits` decimals. A size that
- * the decimals cannot carry exactly is marked with `≈`, so that nobody takes a rounded figure for the bytes.
+ * Shows a size for reading: exactly, as somebody would have written it, in the largest unit that takes it with at most
+ * two decimals and four digits before them; binary units are tried before decimal ones, so 1100 GiB stays 1100 GiB and
+ * 50 GB stays 50 GB. A size that no unit takes so is rounded and marked with `≈`, so that nobody takes a rounded figure
+ * for the bytes.
+ *
+ * @param digits the decimals of a rounded size
  */
 export function showSize(size: Bytes, digits = 2): string {
   if (size < 0n) return `-${showSize(bytes(-size), digits)}`;
-  const unit = binaryUnits.find((each) => size >= unitBytes[each]);
-  if (unit === undefined) return `${size} B`;
+  const largest = binaryUnits.find((unit) => size >= unitBytes[unit]);
+  if (largest === undefined) return `${size} B`;
+  for (const unit of [...binaryUnits, ...decimalUnits]) {
+    const within = size >= unitBytes[unit] && size < readableBelow * unitBytes[unit];
+    if (within && (size * 100n) % unitBytes[unit] === 0n) return inUnit(size, unit);
+  }
   const scale = 10n ** BigInt(digits);
-  const scaled = size * scale;
-  const rounded = (scaled + unitBytes[unit] / 2n) / unitBytes[unit];
-  const exact = rounded * unitBytes[unit] === scaled;
-  const whole = rounded / scale;
-  const fraction = (rounded % scale).toString().padStart(digits, '0').replace(/0+$/, '');
-  return `${exact ? '' : '≈'}${whole}${fraction === '' ? '' : `.${fraction}`} ${unit}`;
+  const rounded = (size * scale + unitBytes[largest] / 2n) / unitBytes[largest];
+  return `≈${withPoint(rounded, digits)} ${largest}`;
+}
+
+/**
+ * Writes a size as a file may have it, never rounded: what somebody is to type in, or to compare. `parseSize` reads it
+ * back as the same bytes.
+ */
+export function exactSize(size: Bytes): string {
+  if (size < 0n) return `-${exactSize(bytes(-size))}`;
+  const shown = showSize(size);
+  if (!shown.startsWith('≈') && !shown.endsWith(' B')) return shown;
+  const whole = [...binaryUnits, ...decimalUnits].find((unit) => size > 0n && size % unitBytes[unit] === 0n);
+  return inUnit(size, whole ?? 'kB');
+}
+
+/** A size in a unit that takes it exactly. */
+function inUnit(size: Bytes, unit: Unit): string {
+  for (let digits = 0; ; digits++) {
+    const scaled = size * 10n ** BigInt(digits);
+    if (scaled % unitBytes[unit] === 0n) return `${withPoint(scaled / unitBytes[unit], digits)} ${unit}`;
+  }
+}
+
+/** A number of so many decimals, without zeros at its end. */
+function withPoint(scaled: bigint, digits: number): string {
+  const scale = 10n ** BigInt(digits);
+  const fraction = (scaled % scale).toString().padStart(digits, '0').replace(/0+$/, '');
+  return `${scaled / scale}${digits === 0 || fraction === '' ? '' : `.${fraction}`}`;
 }

@@ -8,7 +8,7 @@
 import { Decimal } from 'decimal.js';
 import { onBase, onHead } from '../change/place.ts';
 import type { Settings, Site } from '../estate/settings.ts';
-import { type Bytes, bytes, parseSize, showSize } from '../estate/size.ts';
+import { bytes, exactSize, parseSize } from '../estate/size.ts';
 import type { PriceList, ServerType, Tier } from '../price/price-list.ts';
 import { ruleOf } from '../rules/registry.ts';
 import { levels, type Parameter } from '../rules/rule.ts';
@@ -313,7 +313,7 @@ function tierKeys(tier: Tier): ReadonlyMap<string, string> {
   const [first, ...others] = tier.bands;
   const single = others.length === 0 && first !== undefined && first.upTo === undefined;
   const bands = tier.bands.map(
-    ({ upTo, rate }) => `${rate.toFixed()}${upTo === undefined ? '' : ` up to ${showSizeExactly(upTo)}`}`,
+    ({ upTo, rate }) => `${rate.toFixed()}${upTo === undefined ? '' : ` up to ${exactSize(upTo)}`}`,
   );
   const bounds: readonly (readonly [string, bigint | number | undefined])[] = [
     ['minimum-billed', tier.minimumBilled],
@@ -396,13 +396,7 @@ function namesDirection(before: readonly string[], after: readonly string[]): Di
 }
 
 const showLimit = (limit: bigint | number | undefined): string | undefined =>
-  typeof limit === 'bigint' ? showSizeExactly(bytes(limit)) : limit?.toString();
-
-/** As large a unit as takes the size whole: two sizes that differ never read alike. */
-const showSizeExactly = (size: Bytes): string => {
-  const shown = showSize(size);
-  return shown.startsWith('≈') ? `${size} B` : shown;
-};
+  typeof limit === 'bigint' ? exactSize(bytes(limit)) : limit?.toString();
 
 const siteLimits: readonly (readonly [string, (site: Site | undefined) => bigint | number | undefined])[] = [
   ['quota.volumes', (site) => site?.quota.volumes],

@@ -2,7 +2,7 @@ import { cautions, counted } from '../base/wording.ts';
 import type { Change } from '../change/change.ts';
 import { daysBetween } from '../estate/dates.ts';
 import type { Estate, FileSystem, Retired, Volume } from '../estate/estate.ts';
-import { showSize } from '../estate/size.ts';
+import { exactSize } from '../estate/size.ts';
 import { changeInScope, lossesOf } from './losses.ts';
 import type { ChangeRule } from './rule.ts';
 
@@ -122,7 +122,7 @@ function lossOf(
     case 'volume-re-created': {
       const { before } = change;
       return {
-        what: `volume ${before.name} (${showSize(before.size)}) would be deleted for good`,
+        what: `volume ${before.name} (${exactSize(before.size)}) would be deleted for good`,
         faults: [
           ...holdersOf(base, before, attachedAllowed),
           ...keptFaults(before, on),

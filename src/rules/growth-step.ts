@@ -1,4 +1,4 @@
-import { type Bytes, differenceOfBytes, showSize } from '../estate/size.ts';
+import { type Bytes, differenceOfBytes, exactSize, showSize } from '../estate/size.ts';
 import { ExactDecimal, sizeOf } from './parameter.ts';
 import type { ChangeRule, Violation } from './rule.ts';
 
@@ -73,7 +73,7 @@ export const growthStep: ChangeRule<'growth-step'> = {
       yield {
         subject,
         place,
-        message: `volume ${after.name} would grow from ${showSize(before.size)} to ${showSize(after.size)} in one change: ${tooFar.join('; ')}`,
+        message: `volume ${after.name} would grow from ${exactSize(before.size)} to ${exactSize(after.size)} in one change: ${tooFar.join('; ')}`,
         excess: step,
       } satisfies Violation;
     }

@@ -6,7 +6,7 @@ import { placed } from '../change/place.ts';
 import { emptySelection } from '../change/touched.ts';
 import { daysBetween } from '../estate/dates.ts';
 import type { FileSystem, Volume } from '../estate/estate.ts';
-import { bytes, showSize } from '../estate/size.ts';
+import { bytes, exactSize, showSize } from '../estate/size.ts';
 import { capacityPrice } from '../price/cost.ts';
 import { showMoney, subtractMoney, sumMoney } from '../price/money.ts';
 import { ratioOf, sizeOf } from './parameter.ts';
@@ -258,8 +258,8 @@ function priceOfMore(entry: Entry, room: Room, { estate, prices, cost }: View): 
   );
   const what =
     growing.length === 1
-      ? `${showSize(more)} more of the tier ${tier.name}`
-      : `${showSize(more)} more of the tier ${tier.name} on each of its ${growing.length} members`;
+      ? `${exactSize(more)} more of the tier ${tier.name}`
+      : `${exactSize(more)} more of the tier ${tier.name} on each of its ${growing.length} members`;
   return `; ${what} would mend it, at ${showMoney(price, cost.currency)} ${cost.currency} a month`;
 }
 

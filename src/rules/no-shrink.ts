@@ -2,7 +2,7 @@ import { cautions, exact } from '../base/wording.ts';
 import { factsOf } from '../capacity/file-system-facts.ts';
 import type { ChangeOf } from '../change/change.ts';
 import type { Estate, VolumeGroup } from '../estate/estate.ts';
-import { type Bytes, differenceOfBytes, noBytes, showSize, sumBytes } from '../estate/size.ts';
+import { type Bytes, differenceOfBytes, exactSize, noBytes, sumBytes } from '../estate/size.ts';
 import type { ChangeRule, Violation } from './rule.ts';
 import type { Scope } from './view.ts';
 
@@ -79,7 +79,7 @@ function* shrunkVolume(
   if (after.size >= before.size) return;
   if (!scope.includes(before, before.tier) && !scope.includes(after, after.tier)) return;
   const lost = differenceOfBytes(before.size, after.size);
-  const sizes = [showSize(before.size), showSize(after.size)];
+  const sizes = [exactSize(before.size), exactSize(after.size)];
   const what =
     change.kind === 'volume-shrunk'
       ? `volume ${after.name} would shrink from ${sizes[0]} to ${sizes[1]}`
@@ -102,7 +102,7 @@ function* shrunkFileSystem(
   yield {
     subject,
     place,
-    message: `file system ${after.mount} on ${after.on.name} would shrink from ${showSize(before.size)} to ${showSize(after.size)}: ${exact(lost)} bytes fewer; ${can}`,
+    message: `file system ${after.mount} on ${after.on.name} would shrink from ${exactSize(before.size)} to ${exactSize(after.size)}: ${exact(lost)} bytes fewer; ${can}`,
     excess: lost,
   };
 }

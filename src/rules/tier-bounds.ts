@@ -2,7 +2,7 @@ import type { Decimal } from 'decimal.js';
 import { exact } from '../base/wording.ts';
 import { placed } from '../change/place.ts';
 import type { Estate, Server, Volume } from '../estate/estate.ts';
-import { type Bytes, bytes, showSize, unitBytes } from '../estate/size.ts';
+import { type Bytes, bytes, exactSize, unitBytes } from '../estate/size.ts';
 import type { PriceList, Tier } from '../price/price-list.ts';
 import { ExactDecimal } from './parameter.ts';
 import type { StateRule, Violation } from './rule.ts';
@@ -64,13 +64,13 @@ function* sizeFaults(volume: Volume, tier: Tier, { revision }: View): Iterable<V
     place: placed(volume, revision, 'size'),
   } as const;
   // Nearly every volume fits: what would be said is put into words only where one does not.
-  const who = () => `volume ${volume.name} has ${showSize(size)}`;
+  const who = () => `volume ${volume.name} has ${exactSize(size)}`;
   const nearest = () => fittingSizes(tier, size);
   if (tier.minimum !== undefined && size < tier.minimum) {
     yield {
       ...common,
       facet: 'minimum',
-      message: `${who()}, and the tier ${tier.name} sells no less than ${showSize(tier.minimum)}; ${nearest()}`,
+      message: `${who()}, and the tier ${tier.name} sells no less than ${exactSize(tier.minimum)}; ${nearest()}`,
       excess: tier.minimum - size,
     };
   }
@@ -78,7 +78,7 @@ function* sizeFaults(volume: Volume, tier: Tier, { revision }: View): Iterable<V
     yield {
       ...common,
       facet: 'maximum',
-      message: `${who()}, and the tier ${tier.name} sells no more than ${showSize(tier.maximum)}; ${nearest()}`,
+      message: `${who()}, and the tier ${tier.name} sells no more than ${exactSize(tier.maximum)}; ${nearest()}`,
       excess: size - tier.maximum,
     };
   }
@@ -86,7 +86,7 @@ function* sizeFaults(volume: Volume, tier: Tier, { revision }: View): Iterable<V
     yield {
       ...common,
       facet: 'step',
-      message: `${who()} (${exact(size)} bytes), and the tier ${tier.name} sells whole multiples of ${showSize(tier.step)}; ${nearest()}`,
+      message: `${who()} (${exact(size)} bytes), and the tier ${tier.name} sells whole multiples of ${exactSize(tier.step)}; ${nearest()}`,
     };
   }
 }
@@ -107,7 +107,7 @@ function fittingSizes({ name, minimum, maximum, step = bytes(1n) }: Tier, size: 
 
 const roundedUp = (amount: bigint, step: bigint): bigint => ((amount + step - 1n) / step) * step;
 
-const show = (size: bigint): string => showSize(bytes(size));
+const show = (size: bigint): string => exactSize(bytes(size));
 
 /** What a server's volumes give together, as far as their tiers say. */
 interface IoSupply {

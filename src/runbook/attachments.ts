@@ -1,6 +1,6 @@
 /** Volumes that come to a server and leave it, with the group and the file systems that lie on them. */
 import type { Subject, VolumeGroup } from '../estate/estate.ts';
-import { showSize } from '../estate/size.ts';
+import { exactSize } from '../estate/size.ts';
 import type { Draft } from './draft.ts';
 import { inOrder, mountKept, unmountSystem } from './mounts.ts';
 import { restart } from './power.ts';
@@ -41,7 +41,7 @@ export function attach(draft: Draft, volume: string, server: string): string {
   const size = sides.head.volumes.get(volume)?.size;
   draft.want(`see ${volume} ${server}`, 'see-device', subject, {
     server,
-    words: { size: size === undefined ? 'its size' : showSize(size) },
+    words: { size: size === undefined ? 'its size' : exactSize(size) },
     after: [key],
   });
   takeIn(draft, volume, server);

@@ -1,7 +1,7 @@
 /** What somebody makes sure of before the next step, wanted by several kinds of change. */
 import { groupCapacity } from '../capacity/extents.ts';
 import type { Subject, VolumeGroup } from '../estate/estate.ts';
-import { showSize } from '../estate/size.ts';
+import { exactSize, showSize } from '../estate/size.ts';
 import type { Draft } from './draft.ts';
 
 /** @param what the content, as its owner would name it */
@@ -27,7 +27,7 @@ export function checkGroup(
     const words = {
       group: group.name,
       extents: groupExtents.toString(),
-      extent: showSize(group.extent),
+      extent: exactSize(group.extent),
       size: showSize(groupBytes),
     };
     draft.want(key, 'check-group', { kind: 'volume-group', name: group.name }, { server, words });

@@ -2,7 +2,7 @@
 import { factsOf } from '../capacity/file-system-facts.ts';
 import type { ChangeOf } from '../change/change.ts';
 import type { FileSystem } from '../estate/estate.ts';
-import { showSize } from '../estate/size.ts';
+import { exactSize } from '../estate/size.ts';
 import { checkBackup } from './checks.ts';
 import { handledBy, laidOut } from './commands.ts';
 import type { Draft } from './draft.ts';
@@ -22,7 +22,7 @@ export function systemCreated(
   const key = sides.systemKey(system);
   const subject = systemSubject(system);
   const carrier = sides.carrierAfter(on);
-  const words = { mount, type, on: on.name, group: on.name, size: showSize(system.size) };
+  const words = { mount, type, on: on.name, group: on.name, size: exactSize(system.size) };
   const bed =
     carrier?.kind === 'volume-group'
       ? [
@@ -105,8 +105,8 @@ export function growSystem(draft: Draft, system: FileSystem, former: FileSystem)
     type,
     on: on.name,
     group: on.name,
-    was: showSize(former.size),
-    size: showSize(size),
+    was: exactSize(former.size),
+    size: exactSize(size),
   };
   const room =
     on.kind === 'volume'
@@ -150,7 +150,7 @@ export function systemShrunk(
   if (!shrink.online && !shrink.offline) return makeAnew(draft, system, before, caution);
   const key = sides.systemKey(system);
   const server = sides.carrierHoldersBefore(on)[0];
-  const words = { mount, type, on: on.name, group: on.name, size: showSize(size) };
+  const words = { mount, type, on: on.name, group: on.name, size: exactSize(size) };
   const backup = checkBackup(draft, subject, `${mount} on ${on.name}`);
   const off = !shrink.online && server !== undefined ? unmountSystem(draft, before, server) : undefined;
   const shrunk = draft.want(`shrink ${key}`, shrink.online ? 'shrink-mounted' : 'shrink-unmounted', subject, {
@@ -180,7 +180,7 @@ export function makeAnew(draft: Draft, system: FileSystem, former: FileSystem, r
   const key = sides.systemKey(system);
   const server = sides.homeOf(on);
   const subject = systemSubject(system);
-  const words = { mount, type, on: on.name, size: showSize(size), reason };
+  const words = { mount, type, on: on.name, size: exactSize(size), reason };
   const backup = checkBackup(draft, subject, `${mount} on ${on.name}`);
   const off = sides.carrierHoldersBefore(on).flatMap((each) => unmountSystem(draft, former, each) ?? []);
   const made = draft.want(`make ${key}`, 'make-anew', subject, {

@@ -1,7 +1,7 @@
 /** What each kind of change to a volume group wants. */
 import type { ChangeOf } from '../change/change.ts';
 import type { VolumeGroup } from '../estate/estate.ts';
-import { showSize } from '../estate/size.ts';
+import { exactSize } from '../estate/size.ts';
 import { takeOut } from './attachments.ts';
 import { checkBackup, checkGroup } from './checks.ts';
 import type { Draft } from './draft.ts';
@@ -22,7 +22,7 @@ export function makeGroup(draft: Draft, group: VolumeGroup): string {
     { kind: 'volume-group', name },
     {
       server,
-      words: { group: name, members: listed(members), extent: showSize(extent) },
+      words: { group: name, members: listed(members), extent: exactSize(extent) },
       after: [
         ...members.flatMap((member) => ready({ kind: 'volume', name: member }, server)),
         ...members.flatMap((member) => cleared(sides, member)),
@@ -128,7 +128,7 @@ export function groupEdited(
       ? undefined
       : draft.want(`re-extent ${name}`, 're-extent', subject, {
           server,
-          words: { group: name, was: showSize(before.extent), extent: showSize(after.extent), on: name },
+          words: { group: name, was: exactSize(before.extent), extent: exactSize(after.extent), on: name },
           after: active,
         });
   if (layouts.was === layouts.layout) return extent;

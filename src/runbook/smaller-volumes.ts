@@ -1,6 +1,6 @@
 /** A volume made smaller: never where it lies, but by another that takes its place. */
 import type { ChangeOf } from '../change/change.ts';
-import { showSize } from '../estate/size.ts';
+import { exactSize } from '../estate/size.ts';
 import { attach, detach } from './attachments.ts';
 import { checkBackup, checkGroup } from './checks.ts';
 import type { Draft } from './draft.ts';
@@ -13,7 +13,7 @@ export function volumeShrunk(draft: Draft, { before, after, subject }: ChangeOf<
   const { name } = after;
   // Made anew at another site, it is made smaller there.
   if (before.site !== after.site) return volumeMovedSite(draft, { before, after, subject });
-  const words = { size: showSize(after.size) };
+  const words = { size: exactSize(after.size) };
   const backup = checkBackup(draft, subject, name);
   if (before.protected) unprotect(draft, name);
   const made = draft.want(`smaller ${name}`, 'create-smaller', subject, { words, turn: 'ahead' });
@@ -63,7 +63,7 @@ export function volumeShrunk(draft: Draft, { before, after, subject }: ChangeOf<
     ],
   });
   return draft.want(`delete-old ${name}`, 'delete-old', subject, {
-    words: { size: showSize(before.size) },
+    words: { size: exactSize(before.size) },
     after: [backup, proven, `unprotect ${name}`, ...out],
     turn: 'delete',
   });

@@ -1,6 +1,6 @@
 /** Volumes deleted: for their own sake, for what goes with them, or for what took their place. */
 import type { Volume } from '../estate/estate.ts';
-import { showSize } from '../estate/size.ts';
+import { exactSize } from '../estate/size.ts';
 import { detach } from './attachments.ts';
 import { checkBackup } from './checks.ts';
 import type { Draft } from './draft.ts';
@@ -24,7 +24,7 @@ export function deleteVolume(draft: Draft, { name, size, protected: kept }: Volu
       ? []
       : [draft.want(`missed ${name}`, 'check-missed', volumeSubject(name), { after: detached })];
   return draft.want(key, 'delete-volume', volumeSubject(name), {
-    words: { size: showSize(size) },
+    words: { size: exactSize(size) },
     after: [
       checkBackup(draft, volumeSubject(name), name),
       ...missed,

@@ -1,7 +1,7 @@
 /** What each kind of change to a volume wants. */
 import type { ChangeOf } from '../change/change.ts';
 import type { Volume, VolumeGroup } from '../estate/estate.ts';
-import { showSize } from '../estate/size.ts';
+import { exactSize } from '../estate/size.ts';
 import { attach, detach } from './attachments.ts';
 import { checkBackup, checkGroup } from './checks.ts';
 import type { Draft } from './draft.ts';
@@ -12,7 +12,7 @@ import { volumeSubject } from './words.ts';
 
 export function createVolume(draft: Draft, { name, size, tier, site }: Volume): string {
   return draft.want(`create ${name}`, 'create-volume', volumeSubject(name), {
-    words: { size: showSize(size), tier, where: site === undefined ? '' : `, site ${site}` },
+    words: { size: exactSize(size), tier, where: site === undefined ? '' : `, site ${site}` },
     turn: 'ahead',
   });
 }
@@ -65,7 +65,7 @@ export function volumeGrown(draft: Draft, { before, after, subject }: ChangeOf<'
   const { sides } = draft;
   const { name, size } = after;
   const key = draft.want(`grow ${name}`, 'grow-volume', subject, {
-    words: { was: showSize(before.size), size: showSize(size) },
+    words: { was: exactSize(before.size), size: exactSize(size) },
   });
   const group = sides.head.groupOf.get(name);
   const whole = after.fileSystem;
@@ -80,7 +80,7 @@ export function volumeGrown(draft: Draft, { before, after, subject }: ChangeOf<'
       held && sides.runsBefore(server) && sides.runsAfter(server)
         ? draft.want(`see-size ${name} ${server}`, 'see-size', subject, {
             server,
-            words: { size: showSize(size) },
+            words: { size: exactSize(size) },
             after: [key],
           })
         : held
@@ -143,7 +143,7 @@ export function volumeMovedSite(
     after: [made, ...attached, ...sides.holdersAfter(name).map((server) => `see ${name} ${server}`)],
   });
   return draft.want(`delete-old-site ${name}`, 'delete-old', subject, {
-    words: { size: showSize(before.size) },
+    words: { size: exactSize(before.size) },
     after: [backup, proven, `unprotect ${name}`],
     turn: 'delete',
   });

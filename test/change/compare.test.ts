@@ -77,7 +77,7 @@ const each: readonly (readonly [ChangeKind, string, string, string])[] = [
     'volume-shrunk',
     volume('size: 50 GiB, tier: bulk'),
     volume('size: 50 GB, tier: bulk'),
-    'volume plates-1 shrinks from 50 GiB to ≈46.57 GiB, by ≈3.43 GiB',
+    'volume plates-1 shrinks from 50 GiB to 50 GB, by ≈3.43 GiB',
   ],
   [
     'volume-moved-tier',

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { unit as libraryUnit } from 'mathjs';
 import { describe, expect, it } from 'vitest';
-import { bytes, parseSize, showSize, type Unit, unitBytes } from '../../src/estate/size.ts';
+import { bytes, exactSize, parseSize, showSize, type Unit, unitBytes } from '../../src/estate/size.ts';
 
 const size = (text: string): bigint => {
   const parsed = parseSize(text);
@@ -92,11 +92,25 @@ describe('reading a size', () => {
 });
 
 describe('showing a size', () => {
-  it('uses the largest binary unit that leaves at least one, so that decimal sizes show their difference', () => {
-    expect(showSize(bytes(size('50 GiB')))).toBe('50 GiB');
-    expect(showSize(bytes(size('50 GB')))).toBe('≈46.57 GiB');
+  it('is as somebody would have written it, and rounded only where no unit takes it', () => {
+    for (const text of ['50 GiB', '50 GB', '1.5 TiB', '1100 GiB', '0.5 kB', '2.25 MiB', '1 TB'])
+      expect(showSize(bytes(size(text)))).toBe(text === '0.5 kB' ? '500 B' : text);
+    expect(showSize(bytes(size('51136 MiB')))).toBe('≈49.94 GiB');
+    expect(showSize(bytes(size('50 GiB') - size('50 GB')))).toBe('≈3.43 GiB');
     expect(showSize(bytes(1000n))).toBe('1000 B');
     expect(showSize(bytes(-(1n << 30n)))).toBe('-1 GiB');
+  });
+
+  it('that is to be typed in is exact, whatever it is', () => {
+    expect(exactSize(bytes(size('51136 MiB')))).toBe('51136 MiB');
+    expect(exactSize(bytes(size('1100 GiB')))).toBe('1100 GiB');
+    expect(exactSize(bytes(1n))).toBe('0.001 kB');
+    fc.assert(
+      // An odd number of bytes beyond an exabyte has more digits than a file may write.
+      fc.property(fc.oneof(fc.bigInt(0n, 10n ** 18n - 1n), fc.bigInt(0n, 1n << 14n)), (count) => {
+        expect(size(exactSize(bytes(count)))).toBe(count);
+      }),
+    );
   });
 
   it('what is shown without ≈ is read back to the very bytes, and what is not is within half its last digit', () => {

@@ -46,7 +46,7 @@ describe('a size that the tier does not sell', () => {
   it('names the largest size that fits both the most and the step', async () => {
     const findings = await sized('3 TiB');
     expect(findings[0]).toBe(
-      'error new plates-1: volume plates-1 has 3 TiB, and the tier bulk sells no more than 2 TiB; the nearest that fits is ≈1.99 TiB',
+      'error new plates-1: volume plates-1 has 3 TiB, and the tier bulk sells no more than 2 TiB; the nearest that fits is 2040 GiB',
     );
   });
 
