@@ -11,7 +11,7 @@ import { buildHistory } from './history.ts';
 
 const commits = Number(process.argv[2] ?? 2000);
 const gateRuns = Number(process.argv[3] ?? 5);
-const ullage = join(import.meta.dirname, '../dist/ullage.js');
+const ullage = join(import.meta.dirname, '../dist/ullage.cjs');
 
 const milliseconds = (begun: bigint): number => Number(process.hrtime.bigint() - begun) / 1e6;
 

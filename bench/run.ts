@@ -7,7 +7,7 @@ import { buildSync } from 'esbuild';
 import { buildEstate } from './estate.ts';
 
 const rounds = 5;
-const ullage = join(import.meta.dirname, '../dist/ullage.js');
+const ullage = join(import.meta.dirname, '../dist/ullage.cjs');
 const parseOnce = join(tmpdir(), `ullage-parse-once-${process.pid}.cjs`);
 // Bundled as the command is, so that neither pays for loading modules one by one.
 buildSync({

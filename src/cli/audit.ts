@@ -1,7 +1,6 @@
 /** `ullage audit`: judges the main branch's history, answers questions about it, and tries a policy on it. */
 import { readFile } from 'node:fs/promises';
 import { SingleBar } from 'cli-progress';
-import type { Command } from 'commander';
 import { type AuditOptions, auditRecords } from '../audit/audit.ts';
 import { backTest } from '../audit/back-test.ts';
 import { holdAgainstEvidence, type ReplayedVerdict } from '../audit/evidence.ts';
@@ -21,8 +20,6 @@ import {
   type AuditQuestion,
   type AuditTable,
   answer,
-  auditFormats,
-  auditQuestions,
   backTestTable,
   evidenceTable,
   policyTable,
@@ -267,67 +264,3 @@ export async function progressOn(
     stop: () => bar.stop(),
   };
 }
-
-export const addAudit = (
-  program: Command,
-  finish: (finished: Finished) => void,
-  write: (text: string) => void,
-): Command =>
-  program
-    .command('audit')
-    .summary('judge history; try a policy on it')
-    .description(
-      "Judge each commit of the main branch as the gate would have judged it then: against its first parent, by that parent's policy, on the committer's day.",
-    )
-    .argument('[span]', 'FROM..TO, or one ref for all history up to it (default: the main branch)')
-    .option('--repo <dir>', 'the repository', '.')
-    .option('--since <day>', 'only commits of this day and later')
-    .option('--until <day>', 'only commits of this day and earlier')
-    .addOption(
-      program
-        .createOption('--show <question>', 'what to answer')
-        .choices([...auditQuestions])
-        .default('records'),
-    )
-    .option('--policy-on <day>', 'show the policy as it was on a day, and judge nothing')
-    .option('--try <file>', 'a rule pack to judge by in place of the policy of the time')
-    .option('--evidence <folder>', 'hold the attestations in a folder against the replay')
-    .option('--allowed-signers <file>', 'whose signatures on the evidence are believed')
-    .option('--cache <dir>', 'a folder to keep records in, so that a run that was interrupted goes on')
-    .addOption(
-      program
-        .createOption('--fail-on <level>', 'the level from which a finding fails')
-        .choices(['error', 'warning'])
-        .default('error'),
-    )
-    .addOption(
-      program
-        .createOption('--format <format>', 'what to print')
-        .choices([...auditFormats])
-        .default('text'),
-    )
-    .addHelpText(
-      'after',
-      `
-Questions:
-  records        every commit, its verdict and what it cost
-  merged-anyway  failing changes that were merged all the same
-  loosenings     every loosening of a rule, with from, to and by whom
-  spend          what each team's storage cost, from each change on
-  standing       how long each violation stood
-  waivers        which waivers were used, and which were wanted after their date
-
-Exit codes: 0 done, 1 the evidence does not bear out the history, 2 not judged. A commit that cannot be judged is
-in the records, with the reason.
-
-Examples:
-  ullage audit
-  ullage audit v1..main --format ndjson
-  ullage audit --since 2026-01-01 --show standing
-  ullage audit --policy-on 2026-03-31
-  ullage audit --evidence evidence --allowed-signers allowed_signers
-  ullage audit --try policies/proposed.yaml --cache ~/.cache/ullage`,
-    )
-    .action(async (span: string | undefined, flags: AuditFlags) =>
-      finish(await runAudit(span, flags, write)),
-    );

@@ -1,15 +1,14 @@
 /** `ullage cost`: what the estate costs a month, and why. */
-import type { Command } from 'commander';
 import { err, ok } from '../base/problem.ts';
 import { withExcerpts } from '../policy/revision.ts';
-import { costBy, type Grouping, groupings, priceEstate } from '../price/cost.ts';
+import { costBy, type Grouping, priceEstate } from '../price/cost.ts';
 import { listInForce } from '../price/price-list.ts';
-import { type CostFormat, costFormats, reportCost } from '../report/cost.ts';
+import { type CostFormat, reportCost } from '../report/cost.ts';
 import { reportProblems } from '../report/problems.ts';
 import { type Finished, terminal } from './edge.ts';
 import { shownOn, withRepository } from './repository.ts';
 
-interface CostFlags {
+export interface CostFlags {
   readonly repo: string;
   readonly at?: string;
   readonly by: Grouping;
@@ -52,31 +51,3 @@ export async function runCost(flags: CostFlags): Promise<Finished> {
     };
   return { output: reportCost(priced.value, format, terminal()), code: 0 };
 }
-
-export const addCost = (program: Command, finish: (finished: Finished) => void): Command =>
-  program
-    .command('cost')
-    .summary('what the estate costs a month, and why')
-    .description(
-      'Price the estate by the price list in force: by team, site, tier, server or volume, each with its arithmetic.',
-    )
-    .option('--repo <dir>', 'the repository', '.')
-    .option('--at <ref>', 'a revision (default: the files as they are)')
-    .addOption(
-      program
-        .createOption('--by <grouping>', 'what to sum by')
-        .choices([...groupings])
-        .default('team'),
-    )
-    .addOption(
-      program
-        .createOption('--format <format>', 'what to print; csv and json list every volume and server')
-        .choices([...costFormats])
-        .default('text'),
-    )
-    .option('--now <date>', 'the day whose prices hold (default: today, in UTC)')
-    .addHelpText(
-      'after',
-      '\nExamples:\n  ullage cost\n  ullage cost --by volume --at main\n  ullage cost --now 2027-01-01',
-    )
-    .action(async (flags: CostFlags) => finish(await runCost(flags)));

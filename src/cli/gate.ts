@@ -1,5 +1,4 @@
 /** `ullage gate`: judges a branch against the main branch. */
-import { type Command, InvalidArgumentError } from 'commander';
 import type { JudgedRevisions } from '../audit/attest.ts';
 import { ok } from '../base/problem.ts';
 import { counted } from '../base/wording.ts';
@@ -9,7 +8,7 @@ import type { GitRepository } from '../git/repository.ts';
 import { type Judgement, notJudged, type PastChange } from '../policy/judgement.ts';
 import { bareSettings, judgeTrees, ParsedFiles, readRevision } from '../policy/revision.ts';
 import { reportJson } from '../report/json.ts';
-import { type ReportFormat, report, reportFormats } from '../report/report.ts';
+import { type ReportFormat, report } from '../report/report.ts';
 import { summaryLine } from '../report/text.ts';
 import { type AttestFlags, attestMisuse, judgedRevisions, timeOf, writeAttestation } from './attestation.ts';
 import { dayOf, type Finished, terminal, writeReport } from './edge.ts';
@@ -133,12 +132,12 @@ async function withPast(
 /** So many changes of main tell what a rule would have meant, and are replayed in a moment. */
 const usualPast = 20;
 
-interface ReportTo {
+export interface ReportTo {
   readonly format: ReportFormat;
   readonly path: string;
 }
 
-interface GateFlags extends GateOptions, AttestFlags {
+export interface GateFlags extends GateOptions, AttestFlags {
   readonly format: ReportFormat;
   readonly report: readonly ReportTo[];
 }
@@ -186,66 +185,3 @@ export async function runGate(flags: GateFlags): Promise<Finished> {
     reason: `${summaryLine(judgement)}${unattested ? '; no attestation was written' : ''}`,
   };
 }
-
-function reportTo(value: string, before: readonly ReportTo[]): readonly ReportTo[] {
-  const [name = '', ...rest] = value.split('=');
-  const format = reportFormats.find((known) => known === name);
-  const path = rest.join('=');
-  if (format === undefined || path === '') {
-    throw new InvalidArgumentError(`Write it as FORMAT=PATH, with one of ${reportFormats.join(', ')}.`);
-  }
-  return [...before, { format, path }];
-}
-
-export const addGate = (program: Command, finish: (finished: Finished) => void): Command =>
-  program
-    .command('gate')
-    .summary('judge a branch against the main branch')
-    .description(
-      'Judge what the main branch would be after a merge: is it safe, does it fit, what does it cost, who is over a limit?',
-    )
-    .option('--repo <dir>', 'the repository', '.')
-    .option('--base <ref>', 'the main branch (default: found out from the remote)')
-    .option('--head <ref>', 'the branch to judge (default: HEAD)')
-    .option('--worktree', 'judge the uncommitted files instead of a branch')
-    .addOption(
-      program
-        .createOption('--format <format>', 'what to print')
-        .choices([...reportFormats])
-        .default('text'),
-    )
-    .option(
-      '--report <format=path>',
-      'write a report to a file as well; may be given several times',
-      reportTo,
-      [],
-    )
-    .addOption(
-      program
-        .createOption('--fail-on <level>', 'the level from which a finding fails')
-        .choices(['error', 'warning'])
-        .default('error'),
-    )
-    .option(
-      '--back-test <count>',
-      'try rules that the branch alters on so many past changes of main (default: 20; 0 tries none)',
-      (value: string) => {
-        if (!/^[0-9]{1,5}$/.test(value)) throw new InvalidArgumentError('Write a whole number, such as 50.');
-        return Number(value);
-      },
-    )
-    .option('--attest <file>', 'write the judgement down as an in-toto attestation')
-    .option('--sign-with <key>', 'sign the attestation with an SSH key, into FILE.sig')
-    .option('--now <date>', 'the day to judge as of (default: today, in UTC)')
-    .addHelpText(
-      'after',
-      `
-Exit codes: 0 pass, 1 fail, 2 not judged.
-
-Examples:
-  ullage gate --base main --head grow-plates
-  ullage gate --worktree
-  ullage gate --base origin/main --format markdown --report json=out/gate.json --report sarif=out/gate.sarif
-  ullage gate --base origin/main --attest evidence/gate.intoto.json --sign-with ~/.ssh/gate`,
-    )
-    .action(async (flags: GateFlags) => finish(await runGate(flags)));

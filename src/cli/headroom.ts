@@ -1,5 +1,4 @@
 /** `ullage headroom`: what room is left, layer by layer. */
-import type { Command } from 'commander';
 import { ok } from '../base/problem.ts';
 import { headroomOf } from '../capacity/headroom.ts';
 import { idleOf } from '../capacity/idle.ts';
@@ -7,12 +6,12 @@ import { layersOf } from '../capacity/layers.ts';
 import { usageOf } from '../capacity/usage.ts';
 import { readUses } from '../policy/revision.ts';
 import { listInForce } from '../price/price-list.ts';
-import { type HeadroomFormat, headroomFormats, reportHeadroom } from '../report/headroom.ts';
+import { type HeadroomFormat, reportHeadroom } from '../report/headroom.ts';
 import { reportProblems } from '../report/problems.ts';
 import { type Finished, terminal } from './edge.ts';
 import { shownOn, withRepository } from './repository.ts';
 
-interface HeadroomFlags {
+export interface HeadroomFlags {
   readonly repo: string;
   readonly at?: string;
   readonly now?: string;
@@ -47,22 +46,3 @@ export async function runHeadroom(flags: HeadroomFlags): Promise<Finished> {
   }
   return { output: reportHeadroom(overview.value, format, terminal()), code: 0 };
 }
-
-export const addHeadroom = (program: Command, finish: (finished: Finished) => void): Command =>
-  program
-    .command('headroom')
-    .summary('what room is left, layer by layer')
-    .description(
-      'Show what is bought, taken and free at each layer: site quota, attachment slots, volume groups.',
-    )
-    .option('--repo <dir>', 'the repository', '.')
-    .option('--at <ref>', 'a revision (default: the files as they are)')
-    .addOption(
-      program
-        .createOption('--format <format>', 'what to print')
-        .choices([...headroomFormats])
-        .default('text'),
-    )
-    .option('--now <date>', 'the day whose prices value idle capacity (default: today, in UTC)')
-    .addHelpText('after', '\nExamples:\n  ullage headroom\n  ullage headroom --at main --format json')
-    .action(async (flags: HeadroomFlags) => finish(await runHeadroom(flags)));

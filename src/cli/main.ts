@@ -1,9 +1,10 @@
 /** The command line: parses the arguments, runs one command, and turns whatever comes into one of three exit codes. */
 import { Command, CommanderError } from 'commander';
-import { nodeVersionProblem } from '../git/process.ts';
 import { visible } from '../report/escape.ts';
 import { version } from '../version.ts';
+import { addCommands } from './commands.ts';
 import { type Finished, reasonOf } from './edge.ts';
+import { nodeVersionProblem } from './node-version.ts';
 
 /** Where the command line writes to. */
 export interface Streams {
@@ -16,38 +17,20 @@ const standardStreams: Streams = {
   err: (text) => void process.stderr.write(text),
 };
 
-/** Adds a command to the program. `write` takes what a command prints before its end is known. */
-type Add = (program: Command, finish: (finished: Finished) => void, write: (text: string) => void) => Command;
-
-/** Every command, in the order in which the help lists them; loaded when asked for, since most need no other. */
-const commands: Readonly<Record<string, () => Promise<Add>>> = {
-  gate: async () => (await import('./gate.ts')).addGate,
-  cost: async () => (await import('./cost.ts')).addCost,
-  headroom: async () => (await import('./headroom.ts')).addHeadroom,
-  rules: async () => (await import('./rules.ts')).addRules,
-  new: async () => (await import('./new.ts')).addNew,
-  reading: async () => (await import('./reading.ts')).addReading,
-  policy: async () => (await import('./policy.ts')).addPolicy,
-  audit: async () => (await import('./audit.ts')).addAudit,
-};
-
-async function build(
-  [name = '']: readonly string[],
-  finish: (finished: Finished) => void,
-  { out, err }: Streams,
-): Promise<Command> {
-  const program = new Command('ullage')
-    .description('Judges each proposed change to rented storage against the main branch before it is merged.')
-    .version(version, '--version', 'print the version')
-    .helpOption('--help', 'print this help')
-    .helpCommand('help [command]', 'print the help of a command')
-    .showSuggestionAfterError()
-    .configureOutput({ writeOut: out, writeErr: err })
-    .exitOverride();
-  const wanted = Object.hasOwn(commands, name) ? [commands[name]] : Object.values(commands);
-  for (const load of wanted) (await load?.())?.(program, finish, out);
-  return program;
-}
+const programFor = ({ out, err }: Streams, finish: (finished: Finished) => void): Command =>
+  addCommands(
+    new Command('ullage')
+      .description(
+        'Judges each proposed change to rented storage against the main branch before it is merged.',
+      )
+      .version(version, '--version', 'print the version')
+      .helpOption('--help', 'print this help')
+      .helpCommand('help [command]', 'print the help of a command')
+      .showSuggestionAfterError()
+      .configureOutput({ writeOut: out, writeErr: err })
+      .exitOverride(),
+    { finish, write: out },
+  );
 
 /** Runs one command line; the exit code is 0 pass or done, 1 fail, 2 not judged (bad input or usage among it). */
 export async function main(args: readonly string[], streams: Streams = standardStreams): Promise<number> {
@@ -64,8 +47,7 @@ export async function main(args: readonly string[], streams: Streams = standardS
     return 2;
   }
   try {
-    const program = await build(args, finish, streams);
-    await program.parseAsync([...args], { from: 'user' });
+    await programFor(streams, finish).parseAsync([...args], { from: 'user' });
   } catch (error) {
     if (error instanceof CommanderError) return error.exitCode === 0 ? 0 : 2;
     // A fault of Ullage's own must never look like a pass, nor bury the reader in a stack.

@@ -1,11 +1,10 @@
 /** `ullage new`: writes a starter repository layout, and never over what is there. */
 import { mkdir, stat, writeFile } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
-import type { Command } from 'commander';
 import { dayOf, type Finished, reasonOf } from './edge.ts';
 import { starterLayout } from './starter-layout.ts';
 
-interface NewFlags {
+export interface NewFlags {
   readonly repo: string;
   readonly now?: string;
 }
@@ -52,15 +51,3 @@ export async function runNew({ repo, now }: NewFlags): Promise<Finished> {
   ];
   return { output: lines.join('\n'), code: 0 };
 }
-
-export const addNew = (program: Command, finish: (finished: Finished) => void): Command =>
-  program
-    .command('new')
-    .summary('write a starter repository layout')
-    .description(
-      'Write a small, commented starter layout: settings, an estate file, a price list, a rule pack. Nothing is overwritten.',
-    )
-    .option('--repo <dir>', 'where to write it', '.')
-    .option('--now <date>', 'the day whose year the price list begins in (default: today)')
-    .addHelpText('after', '\nExamples:\n  ullage new\n  ullage new --repo estate')
-    .action(async (flags: NewFlags) => finish(await runNew(flags)));

@@ -3,7 +3,6 @@ import { createReadStream } from 'node:fs';
 import { readdir, readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { text as wholeText } from 'node:stream/consumers';
-import type { Command } from 'commander';
 import { offer, quoted } from '../base/nearest.ts';
 import { err, type Outcome, ok } from '../base/problem.ts';
 import { readDf } from '../capacity/df.ts';
@@ -26,7 +25,7 @@ import { appendSafely } from './append.ts';
 import { type Finished, reasonOf, terminal } from './edge.ts';
 import { treeAt, withRepository } from './repository.ts';
 
-interface AddFlags {
+export interface AddFlags {
   readonly repo: string;
   readonly server: string;
   readonly at?: string;
@@ -114,7 +113,7 @@ function serversAre(servers: readonly string[]): string {
   return `The servers are ${servers.slice(0, namedAtMost).join(', ')}${more > 0 ? ` and ${more} more` : ''}.`;
 }
 
-interface SummaryFlags {
+export interface SummaryFlags {
   readonly repo: string;
 }
 
@@ -236,34 +235,3 @@ function told(
       : ['Declared, and not in this df:', ...notShown.map((mount) => `  ${mount}`)]),
   ];
 }
-
-export const addReading = (program: Command, finish: (finished: Finished) => void): Command => {
-  const reading = program
-    .command('reading')
-    .summary('keep readings of measured use')
-    .description('Keep readings of measured use, from which headroom and forecasts are worked out.');
-  reading
-    .command('add')
-    .description(
-      'Take what `df -P` printed on one server into the readings. Nothing is added unless all of it can be.',
-    )
-    .argument('[file]', 'what df printed; - is standard input', '-')
-    .requiredOption('--server <name>', 'the server on which df ran')
-    .option('--at <time>', 'when df ran, RFC 3339 (default: now)')
-    .option('--mount <path...>', 'only these mount points (default: every declared one)')
-    .option('--repo <dir>', 'the repository', '.')
-    .addHelpText(
-      'after',
-      '\nExamples:\n  df -P | ullage reading add --server plate-scanner\n  ullage reading add df.txt --server plate-scanner --at 2026-11-20T06:00:00Z',
-    )
-    .action(async (file: string, flags: AddFlags) => finish(await runReadingAdd(file, flags)));
-  reading
-    .command('summary')
-    .description(
-      'Summarise the readings on the disk: how many, from when to when, what is used, and when it will be full.',
-    )
-    .option('--repo <dir>', 'the repository', '.')
-    .addHelpText('after', '\nExample:\n  ullage reading summary')
-    .action(async (flags: SummaryFlags) => finish(await runReadingSummary(flags)));
-  return reading;
-};

@@ -5,4 +5,10 @@ import { main } from './main.ts';
 process.stdout.on('error', (error: NodeJS.ErrnoException) => {
   if (error.code !== 'EPIPE') throw error;
 });
-process.exitCode = await main(process.argv.slice(2));
+// Should nothing be left to do before a command has ended, it has not judged.
+process.once('beforeExit', () => {
+  process.exitCode ??= 2;
+});
+void main(process.argv.slice(2)).then((code) => {
+  process.exitCode = code;
+});

@@ -5,9 +5,8 @@
 import { type ChildProcessWithoutNullStreams, execFile, spawn } from 'node:child_process';
 import { err, type Outcome, ok, type Problem } from '../base/problem.ts';
 
-/** The oldest versions that do; `git merge-tree --write-tree` came with Git 2.38. */
+/** The oldest version that does; `git merge-tree --write-tree` came with it. */
 export const oldestGit = '2.38';
-export const oldestNode = '20';
 
 export type Environment = Readonly<Record<string, string | undefined>>;
 
@@ -184,16 +183,6 @@ export function gitVersionProblem(said: string): Problem | undefined {
   return {
     message: `this is Git ${version[1]}.${version[2]}, and Git ${oldestGit} or newer is wanted`,
     advice: `Install Git ${oldestGit} or newer.`,
-  };
-}
-
-/** Undefined when this version of Node.js (`process.versions.node`) will do. */
-export function nodeVersionProblem(version: string): Problem | undefined {
-  const [major = 0, minor = 0] = version.split('.').map(Number);
-  if (atLeast([major, minor], oldestNode)) return undefined;
-  return {
-    message: `this is Node.js ${version}, and Node.js ${oldestNode} or newer is wanted`,
-    advice: `Install Node.js ${oldestNode} or newer.`,
   };
 }
 

@@ -395,9 +395,7 @@ export function* costLines(cost: EstateCost): Iterable<CostLine> {
   yield* cost.servers.values();
 }
 
-export const groupings = ['team', 'site', 'tier', 'server', 'volume'] as const;
-
-export type Grouping = (typeof groupings)[number];
+export type Grouping = 'team' | 'site' | 'tier' | 'server' | 'volume';
 
 /**
  * Sums a cost by one thing, in order of name. What belongs to none is under `''`.

@@ -25,20 +25,9 @@ import { markdownText, visible } from './escape.ts';
 import { jsonLine } from './json-text.ts';
 import { markdownTable, textTable, wrapped } from './table.ts';
 
-export const auditFormats = ['text', 'ndjson', 'csv', 'markdown'] as const;
+export type AuditFormat = 'text' | 'ndjson' | 'csv' | 'markdown';
 
-export type AuditFormat = (typeof auditFormats)[number];
-
-export const auditQuestions = [
-  'records',
-  'merged-anyway',
-  'loosenings',
-  'spend',
-  'standing',
-  'waivers',
-] as const;
-
-export type AuditQuestion = (typeof auditQuestions)[number];
+export type AuditQuestion = 'records' | 'merged-anyway' | 'loosenings' | 'spend' | 'standing' | 'waivers';
 
 type Cell = string | number | null;
 

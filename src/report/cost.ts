@@ -11,9 +11,7 @@ import { showAmount } from './amounts.ts';
 import { atLeast, drawHeadline, drawSections, type Screen } from './draw.ts';
 import type { Block, Section } from './sections.ts';
 
-export const costFormats = ['text', 'json', 'csv'] as const;
-
-export type CostFormat = (typeof costFormats)[number];
+export type CostFormat = 'text' | 'json' | 'csv';
 
 export interface CostOverview {
   readonly on: string;

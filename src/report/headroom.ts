@@ -10,9 +10,7 @@ import { atLeast, drawHeadline, drawSections, type Screen } from './draw.ts';
 import { forecastFacts, showForecast } from './forecast.ts';
 import type { Section } from './sections.ts';
 
-export const headroomFormats = ['text', 'json'] as const;
-
-export type HeadroomFormat = (typeof headroomFormats)[number];
+export type HeadroomFormat = 'text' | 'json';
 
 /** Rooms with a bound, the account from what is bought to what is used, and what of it is idle. */
 export interface HeadroomOverview {

@@ -5,9 +5,7 @@ import type { Remark } from '../policy/check.ts';
 import { atLeast, drawHeadline, drawSections, type Screen } from './draw.ts';
 import type { Entry, Section } from './sections.ts';
 
-export const policyFormats = ['text', 'json'] as const;
-
-export type PolicyFormat = (typeof policyFormats)[number];
+export type PolicyFormat = 'text' | 'json';
 
 export interface PolicyCheck {
   readonly on: string;

@@ -6,9 +6,7 @@ import { markdownAdvice, markdownText } from './escape.ts';
 import type { Section } from './sections.ts';
 import { markdownTable, type TableOf } from './table.ts';
 
-export const ruleFormats = ['text', 'markdown', 'json'] as const;
-
-export type RuleFormat = (typeof ruleFormats)[number];
+export type RuleFormat = 'text' | 'markdown' | 'json';
 
 /** The list of all rules: each with what it refuses. */
 export function reportRules(rules: readonly Rule[], format: RuleFormat, screen: Screen): string {

@@ -7,7 +7,7 @@ import { rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { buildDemo, demoDay, type Proposal, proposals } from './gannet-point.ts';
 
-const command = join(import.meta.dirname, '../../dist/ullage.js');
+const command = join(import.meta.dirname, '../../dist/ullage.cjs');
 const exitCodes = { pass: 0, fail: 1 } as const;
 const checking = process.argv.includes('--check');
 

@@ -12,8 +12,9 @@ import {
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, afterEach, describe, expect, it } from 'vitest';
+import { nodeVersionProblem } from '../../src/cli/node-version.ts';
 import { resolveRevisions } from '../../src/git/compare.ts';
-import { gitVersionProblem, nodeVersionProblem } from '../../src/git/process.ts';
+import { gitVersionProblem } from '../../src/git/process.ts';
 import { GitRepository, type OpenOptions } from '../../src/git/repository.ts';
 import type { Tree } from '../../src/git/tree.ts';
 import {

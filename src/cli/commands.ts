@@ -1,0 +1,341 @@
+/**
+ * The table of commands: what the help says of each, and how its line is read. It is static and light; what a command
+ * runs is loaded when it is run, so that asking for help, or for one command, never loads the others.
+ */
+import { type Command, InvalidArgumentError, Option } from 'commander';
+import type { Grouping } from '../price/cost.ts';
+import type { AuditFormat, AuditQuestion } from '../report/audit.ts';
+import type { CostFormat } from '../report/cost.ts';
+import type { HeadroomFormat } from '../report/headroom.ts';
+import type { PolicyFormat } from '../report/policy.ts';
+import type { ReportFormat } from '../report/report.ts';
+import type { RuleFormat } from '../report/rules.ts';
+import type { AuditFlags } from './audit.ts';
+import type { CostFlags } from './cost.ts';
+import type { Finished } from './edge.ts';
+import type { GateFlags, ReportTo } from './gate.ts';
+import type { HeadroomFlags } from './headroom.ts';
+import type { NewFlags } from './new.ts';
+import type { PolicyCheckFlags } from './policy.ts';
+import type { AddFlags, SummaryFlags } from './reading.ts';
+import type { RuleFlags } from './rules.ts';
+
+/** What becomes of a command's run. */
+export interface Sink {
+  readonly finish: (finished: Finished) => void;
+  /** Takes what a command prints before its end is known. */
+  readonly write: (text: string) => void;
+}
+
+/** An option that takes one of a few words. The record makes the compiler see that every one of them is offered. */
+const oneOf = <T extends string>(flags: string, description: string, words: Readonly<Record<T, true>>) =>
+  new Option(flags, description).choices(Object.keys(words));
+
+const repo = (): Option => new Option('--repo <dir>', 'the repository').default('.');
+
+const at = (): Option => new Option('--at <ref>', 'a revision (default: the files as they are)');
+
+const failOn = (): Option =>
+  oneOf<GateFlags['failOn']>('--fail-on <level>', 'the level from which a finding fails', {
+    error: true,
+    warning: true,
+  }).default('error');
+
+/** A whole number of no more digits than make sense. */
+const wholeNumber =
+  (digits: number, advice: string) =>
+  (text: string): number => {
+    if (!/^[0-9]+$/.test(text) || text.length > digits) throw new InvalidArgumentError(advice);
+    return Number(text);
+  };
+
+const reportFormats: Readonly<Record<ReportFormat, true>> = {
+  text: true,
+  markdown: true,
+  json: true,
+  sarif: true,
+  junit: true,
+};
+
+function reportTo(value: string, before: readonly ReportTo[]): readonly ReportTo[] {
+  const [name = '', ...rest] = value.split('=');
+  const path = rest.join('=');
+  if (!isReportFormat(name) || path === '') {
+    const known = Object.keys(reportFormats).join(', ');
+    throw new InvalidArgumentError(`Write it as FORMAT=PATH, with one of ${known}.`);
+  }
+  return [...before, { format: name, path }];
+}
+
+const isReportFormat = (name: string): name is ReportFormat => Object.hasOwn(reportFormats, name);
+
+const gate = (above: Command, { finish }: Sink): Command =>
+  above
+    .command('gate')
+    .summary('judge a branch against the main branch')
+    .description(
+      'Judge what the main branch would be after a merge: is it safe, does it fit, what does it cost, who is over a limit?',
+    )
+    .addOption(repo())
+    .option('--base <ref>', 'the main branch (default: found out from the remote)')
+    .option('--head <ref>', 'the branch to judge (default: HEAD)')
+    .option('--worktree', 'judge the uncommitted files instead of a branch')
+    .addOption(oneOf<ReportFormat>('--format <format>', 'what to print', reportFormats).default('text'))
+    .option(
+      '--report <format=path>',
+      'write a report to a file as well; may be given several times',
+      reportTo,
+      [],
+    )
+    .addOption(failOn())
+    .option(
+      '--back-test <count>',
+      'try rules that the branch alters on so many past changes of main (default: 20; 0 tries none)',
+      wholeNumber(5, 'Write a whole number, such as 50.'),
+    )
+    .option('--attest <file>', 'write the judgement down as an in-toto attestation')
+    .option('--sign-with <key>', 'sign the attestation with an SSH key, into FILE.sig')
+    .option('--now <date>', 'the day to judge as of (default: today, in UTC)')
+    .addHelpText(
+      'after',
+      `
+Exit codes: 0 pass, 1 fail, 2 not judged.
+
+Examples:
+  ullage gate --base main --head grow-plates
+  ullage gate --worktree
+  ullage gate --base origin/main --format markdown --report json=out/gate.json --report sarif=out/gate.sarif
+  ullage gate --base origin/main --attest evidence/gate.intoto.json --sign-with ~/.ssh/gate`,
+    )
+    .action(async (flags: GateFlags) => finish(await (await import('./gate.ts')).runGate(flags)));
+
+const cost = (above: Command, { finish }: Sink): Command =>
+  above
+    .command('cost')
+    .summary('what the estate costs a month, and why')
+    .description(
+      'Price the estate by the price list in force: by team, site, tier, server or volume, each with its arithmetic.',
+    )
+    .addOption(repo())
+    .addOption(at())
+    .addOption(
+      oneOf<Grouping>('--by <grouping>', 'what to sum by', {
+        team: true,
+        site: true,
+        tier: true,
+        server: true,
+        volume: true,
+      }).default('team'),
+    )
+    .addOption(
+      oneOf<CostFormat>('--format <format>', 'what to print; csv and json list every volume and server', {
+        text: true,
+        json: true,
+        csv: true,
+      }).default('text'),
+    )
+    .option('--now <date>', 'the day whose prices hold (default: today, in UTC)')
+    .addHelpText(
+      'after',
+      '\nExamples:\n  ullage cost\n  ullage cost --by volume --at main\n  ullage cost --now 2027-01-01',
+    )
+    .action(async (flags: CostFlags) => finish(await (await import('./cost.ts')).runCost(flags)));
+
+const headroom = (above: Command, { finish }: Sink): Command =>
+  above
+    .command('headroom')
+    .summary('what room is left, layer by layer')
+    .description(
+      'Show what is bought, taken and free at each layer: site quota, attachment slots, volume groups.',
+    )
+    .addOption(repo())
+    .addOption(at())
+    .addOption(
+      oneOf<HeadroomFormat>('--format <format>', 'what to print', { text: true, json: true }).default('text'),
+    )
+    .option('--now <date>', 'the day whose prices value idle capacity (default: today, in UTC)')
+    .addHelpText('after', '\nExamples:\n  ullage headroom\n  ullage headroom --at main --format json')
+    .action(async (flags: HeadroomFlags) => finish(await (await import('./headroom.ts')).runHeadroom(flags)));
+
+const rules = (above: Command, { finish }: Sink): Command =>
+  above
+    .command('rules')
+    .summary('what each rule does, wants and advises')
+    .description(
+      'List the rules, or explain the ones named: what each refuses, why, its parameters, and what to do about a finding.',
+    )
+    .argument('[names...]', 'rules to explain in full')
+    .addOption(
+      oneOf<RuleFormat>('--format <format>', 'what to print', {
+        text: true,
+        markdown: true,
+        json: true,
+      }).default('text'),
+    )
+    .addHelpText('after', '\nExamples:\n  ullage rules\n  ullage rules no-shrink growth-step')
+    .action(async (names: readonly string[], flags: RuleFlags) =>
+      finish((await import('./rules.ts')).runRules(names, flags)),
+    );
+
+const starter = (above: Command, { finish }: Sink): Command =>
+  above
+    .command('new')
+    .summary('write a starter repository layout')
+    .description(
+      'Write a small, commented starter layout: settings, an estate file, a price list, a rule pack. Nothing is overwritten.',
+    )
+    .addOption(new Option('--repo <dir>', 'where to write it').default('.'))
+    .option('--now <date>', 'the day whose year the price list begins in (default: today)')
+    .addHelpText('after', '\nExamples:\n  ullage new\n  ullage new --repo estate')
+    .action(async (flags: NewFlags) => finish(await (await import('./new.ts')).runNew(flags)));
+
+const readingAdd = (above: Command, { finish }: Sink): Command =>
+  above
+    .command('add')
+    .description(
+      'Take what `df -P` printed on one server into the readings. Nothing is added unless all of it can be.',
+    )
+    .argument('[file]', 'what df printed; - is standard input', '-')
+    .requiredOption('--server <name>', 'the server on which df ran')
+    .option('--at <time>', 'when df ran, RFC 3339 (default: now)')
+    .option('--mount <path...>', 'only these mount points (default: every declared one)')
+    .addOption(repo())
+    .addHelpText(
+      'after',
+      '\nExamples:\n  df -P | ullage reading add --server plate-scanner\n  ullage reading add df.txt --server plate-scanner --at 2026-11-20T06:00:00Z',
+    )
+    .action(async (file: string, flags: AddFlags) =>
+      finish(await (await import('./reading.ts')).runReadingAdd(file, flags)),
+    );
+
+const readingSummary = (above: Command, { finish }: Sink): Command =>
+  above
+    .command('summary')
+    .description(
+      'Summarise the readings on the disk: how many, from when to when, what is used, and when it will be full.',
+    )
+    .addOption(repo())
+    .addHelpText('after', '\nExample:\n  ullage reading summary')
+    .action(async (flags: SummaryFlags) =>
+      finish(await (await import('./reading.ts')).runReadingSummary(flags)),
+    );
+
+const reading = (above: Command, sink: Sink): Command =>
+  withCommands(
+    above
+      .command('reading')
+      .summary('keep readings of measured use')
+      .description('Keep readings of measured use, from which headroom and forecasts are worked out.'),
+    [readingAdd, readingSummary],
+    sink,
+  );
+
+/** A fortnight: long enough to have a waiver signed anew. */
+const usualSoon = 14;
+
+const policyCheck = (above: Command, { finish }: Sink): Command =>
+  above
+    .command('check')
+    .summary('what in the policy can do nothing, contradicts itself, or is about to run out')
+    .description(
+      'Hold the rule packs and waivers against the estate: unknown rules and parameters, rules that can find nothing, limits that overlap or exclude each other, entries looser than the shipped ones they override, waivers that end soon. A remark fails nothing.',
+    )
+    .addOption(repo())
+    .addOption(at())
+    .option(
+      '--soon <days>',
+      'a waiver that ends within so many days is remarked on',
+      wholeNumber(4, 'Write a whole number of days, such as 14.'),
+      usualSoon,
+    )
+    .addOption(
+      oneOf<PolicyFormat>('--format <format>', 'what to print', { text: true, json: true }).default('text'),
+    )
+    .option('--now <date>', 'the day (default: today, in UTC)')
+    .addHelpText('after', '\nExamples:\n  ullage policy check\n  ullage policy check --at main --soon 30')
+    .action(async (flags: PolicyCheckFlags) =>
+      finish(await (await import('./policy.ts')).runPolicyCheck(flags)),
+    );
+
+const policy = (above: Command, sink: Sink): Command =>
+  withCommands(
+    above
+      .command('policy')
+      .summary('check a pack against the estate')
+      .description('Look after the policy itself.'),
+    [policyCheck],
+    sink,
+  );
+
+const audit = (above: Command, { finish, write }: Sink): Command =>
+  above
+    .command('audit')
+    .summary('judge history; try a policy on it')
+    .description(
+      "Judge each commit of the main branch as the gate would have judged it then: against its first parent, by that parent's policy, on the committer's day.",
+    )
+    .argument('[span]', 'FROM..TO, or one ref for all history up to it (default: the main branch)')
+    .addOption(repo())
+    .option('--since <day>', 'only commits of this day and later')
+    .option('--until <day>', 'only commits of this day and earlier')
+    .addOption(
+      oneOf<AuditQuestion>('--show <question>', 'what to answer', {
+        records: true,
+        'merged-anyway': true,
+        loosenings: true,
+        spend: true,
+        standing: true,
+        waivers: true,
+      }).default('records'),
+    )
+    .option('--policy-on <day>', 'show the policy as it was on a day, and judge nothing')
+    .option('--try <file>', 'a rule pack to judge by in place of the policy of the time')
+    .option('--evidence <folder>', 'hold the attestations in a folder against the replay')
+    .option('--allowed-signers <file>', 'whose signatures on the evidence are believed')
+    .option('--cache <dir>', 'a folder to keep records in, so that a run that was interrupted goes on')
+    .addOption(failOn())
+    .addOption(
+      oneOf<AuditFormat>('--format <format>', 'what to print', {
+        text: true,
+        ndjson: true,
+        csv: true,
+        markdown: true,
+      }).default('text'),
+    )
+    .addHelpText(
+      'after',
+      `
+Questions:
+  records        every commit, its verdict and what it cost
+  merged-anyway  failing changes that were merged all the same
+  loosenings     every loosening of a rule, with from, to and by whom
+  spend          what each team's storage cost, from each change on
+  standing       how long each violation stood
+  waivers        which waivers were used, and which were wanted after their date
+
+Exit codes: 0 done, 1 the evidence does not bear out the history, 2 not judged. A commit that cannot be judged is
+in the records, with the reason.
+
+Examples:
+  ullage audit
+  ullage audit v1..main --format ndjson
+  ullage audit --since 2026-01-01 --show standing
+  ullage audit --policy-on 2026-03-31
+  ullage audit --evidence evidence --allowed-signers allowed_signers
+  ullage audit --try policies/proposed.yaml --cache ~/.cache/ullage`,
+    )
+    .action(async (span: string | undefined, flags: AuditFlags) =>
+      finish(await (await import('./audit.ts')).runAudit(span, flags, write)),
+    );
+
+/** Adds a command beneath another, whose settings it takes over: where it prints, and that it never exits. */
+type AddCommand = (above: Command, sink: Sink) => Command;
+
+function withCommands(above: Command, beneath: readonly AddCommand[], sink: Sink): Command {
+  for (const add of beneath) add(above, sink);
+  return above;
+}
+
+/** Adds every command, in the order in which the help lists them. */
+export const addCommands: AddCommand = (program, sink) =>
+  withCommands(program, [gate, cost, headroom, rules, starter, reading, policy, audit], sink);
