@@ -27,6 +27,8 @@ export type CostLine =
       readonly kind: 'server';
       readonly server: Server;
       readonly serverType: string;
+      /** The hours of the month that it is billed for. */
+      readonly hours: number;
       readonly monthly: Money;
     };
 
@@ -127,12 +129,13 @@ export function priceServer(
   if (server.type === undefined) return 'not billed';
   const serverType = list.serverTypes.get(server.type);
   if (serverType === undefined) return undefined;
-  const hourly = server.power === 'running' ? serverType.running : serverType.stopped;
+  const hours = hoursAMonth(settings, day);
   return {
     kind: 'server',
     server,
     serverType: serverType.name,
-    monthly: timesMoney(hourly, hoursAMonth(settings, day)),
+    hours,
+    monthly: timesMoney(serverType[server.power], hours),
   };
 }
 
@@ -410,7 +413,8 @@ export function costBy(cost: EstateCost, estate: Estate, grouping: Grouping): Re
   return new Map([...sums].sort(([a], [b]) => byText(a, b)));
 }
 
-function groupKey(line: CostLine, estate: Estate, grouping: Grouping): string {
+/** What a line counts under: see `costBy`. */
+export function groupKey(line: CostLine, estate: Estate, grouping: Grouping): string {
   switch (grouping) {
     case 'team':
       return ownerOf(line).team ?? '';

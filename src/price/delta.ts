@@ -1,10 +1,10 @@
 /** The difference between two costs, taken apart into its causes. */
 
-import { baseName, type Renames } from '../change/renames.ts';
+import { baseName, type Renames, type RenamesOfKind } from '../change/renames.ts';
 import type { Touched } from '../change/touched.ts';
 import type { Estate } from '../estate/estate.ts';
 import { type CostLine, capacityPrice, type EstateCost, ownerOf, type Sums, sumsBy } from './cost.ts';
-import { addMoney, type Money, noMoney, subtractMoney, sumMoney } from './money.ts';
+import { type Money, noMoney, subtractMoney, sumMoney, timesMoney } from './money.ts';
 import type { PriceList } from './price-list.ts';
 
 /** Why a cost changed: more or less of something, another tier or server type, or another price for the same. */
@@ -47,8 +47,8 @@ export interface Priced {
  * Takes the difference apart, thing by thing. With q for quantity, t for tier and p for the price list:
  * quantity is price(t0, p0, q1) - price(t0, p0, q0); the tier move is price(t1, p0, q1) - price(t0, p0, q1); the
  * price change is price(t1, p1, q1) - price(t1, p0, q1). The three telescope, so they add up exactly. Whatever
- * the old list does not price counts as quantity in whole. A server's power counts as quantity (hours at another
- * rate), its server type as a tier move.
+ * the old list does not price counts as quantity in whole. Servers follow the same rule: their power is their
+ * quantity (hours at another rate), their server type is their tier.
  *
  * @param touched what can differ between the two estates; the rest costs what it did
  */
@@ -59,49 +59,16 @@ export function costDelta(
   renames: Renames,
   touched: Pick<Touched, 'volumes' | 'servers'>,
 ): CostDelta {
-  const sums: Record<CauseKind, Money> = { quantity: noMoney, 'tier-move': noMoney, 'price-change': noMoney };
-  const add = (cause: CauseKind, difference: Money): void => {
-    sums[cause] = addMoney(sums[cause], difference);
-  };
   const middle = headAtBasePrices ?? head.cost;
-  const seenVolumes = new Set<string>();
-  for (const name of touched.volumes) {
-    const after = middle.volumes.get(name);
-    if (after === undefined) continue;
-    const former = baseName(renames.volumes, name);
-    seenVolumes.add(former);
-    const before = base.cost.volumes.get(former);
-    if (before === undefined) add('quantity', after.monthly);
-    else if (sameTier(before, after)) add('quantity', subtractMoney(after.monthly, before.monthly));
-    else if (before.kind === 'volume' && after.kind === 'volume') {
-      const tier = base.list.tiers.get(before.tier);
-      const sameTierAfter = tier === undefined ? before.monthly : capacityPrice(tier, after.volume.size);
-      add('quantity', subtractMoney(sameTierAfter, before.monthly));
-      add('tier-move', subtractMoney(after.monthly, sameTierAfter));
-    }
-  }
-  for (const name of touched.volumes) {
-    const before = base.cost.volumes.get(name);
-    if (before !== undefined && !seenVolumes.has(name))
-      add('quantity', subtractMoney(noMoney, before.monthly));
-  }
-  const seenServers = new Set<string>();
-  for (const name of touched.servers) {
-    const after = middle.servers.get(name);
-    if (after === undefined) continue;
-    const former = baseName(renames.servers, name);
-    seenServers.add(former);
-    const before = base.cost.servers.get(former);
-    if (before === undefined) add('quantity', after.monthly);
-    else
-      add(sameTier(before, after) ? 'quantity' : 'tier-move', subtractMoney(after.monthly, before.monthly));
-  }
-  for (const name of touched.servers) {
-    const before = base.cost.servers.get(name);
-    if (before !== undefined && !seenServers.has(name))
-      add('quantity', subtractMoney(noMoney, before.monthly));
-  }
-  add('price-change', subtractMoney(head.cost.total, middle.total));
+  const moves = [
+    ...movesOf(touched.volumes, base.cost.volumes, middle.volumes, renames.volumes),
+    ...movesOf(touched.servers, base.cost.servers, middle.servers, renames.servers),
+  ].map((move) => ({ ...move, unmoved: unmoved(move, base.list) }));
+  const sums: { readonly [K in CauseKind]: Money } = {
+    quantity: sumMoney(moves.map(({ before, unmoved }) => subtractMoney(unmoved, monthlyOf(before)))),
+    'tier-move': sumMoney(moves.map(({ after, unmoved }) => subtractMoney(monthlyOf(after), unmoved))),
+    'price-change': subtractMoney(head.cost.total, middle.total),
+  };
   return {
     currency: head.cost.currency,
     before: base.cost.total,
@@ -113,10 +80,48 @@ export function costDelta(
   };
 }
 
-function sameTier(before: CostLine, after: CostLine): boolean {
-  if (before.kind === 'volume') return after.kind === 'volume' && before.tier === after.tier;
-  return after.kind === 'server' && before.serverType === after.serverType;
+/** One thing before and after, both at the old prices; `undefined` where it was not there, or not billed. */
+interface Move {
+  readonly before: CostLine | undefined;
+  readonly after: CostLine | undefined;
 }
+
+function movesOf(
+  touched: Iterable<string>,
+  before: EstateCost['volumes'],
+  after: EstateCost['volumes'],
+  renames: RenamesOfKind,
+): readonly Move[] {
+  const carriedOn = new Set<string>();
+  const moves: Move[] = [];
+  for (const name of touched) {
+    const line = after.get(name);
+    if (line === undefined) continue;
+    const was = baseName(renames, name);
+    carriedOn.add(was);
+    moves.push({ before: before.get(was), after: line });
+  }
+  for (const name of touched) {
+    const line = before.get(name);
+    if (line !== undefined && !carriedOn.has(name)) moves.push({ before: line, after: undefined });
+  }
+  return moves;
+}
+
+/** What a thing costs after the change if it keeps its tier or server type. */
+function unmoved({ before, after }: Move, list: PriceList): Money {
+  if (before?.kind === 'volume' && after?.kind === 'volume' && before.tier !== after.tier) {
+    const tier = list.tiers.get(before.tier);
+    return tier === undefined ? before.monthly : capacityPrice(tier, after.volume.size);
+  }
+  if (before?.kind === 'server' && after?.kind === 'server' && before.serverType !== after.serverType) {
+    const type = list.serverTypes.get(before.serverType);
+    return type === undefined ? before.monthly : timesMoney(type[after.server.power], after.hours);
+  }
+  return monthlyOf(after);
+}
+
+const monthlyOf = (line: CostLine | undefined): Money => line?.monthly ?? noMoney;
 
 const teamOf = (line: CostLine): string => ownerOf(line).team ?? '';
 

@@ -2,7 +2,15 @@
 import { stringify } from 'csv-stringify/sync';
 import type { Estate } from '../estate/estate.ts';
 import type { Settings } from '../estate/settings.ts';
-import { type CostLine, costLines, type EstateCost, type Grouping, nameOf, ownerOf } from '../price/cost.ts';
+import {
+  type CostLine,
+  costLines,
+  type EstateCost,
+  type Grouping,
+  groupKey,
+  nameOf,
+  ownerOf,
+} from '../price/cost.ts';
 import { detachedCost } from '../price/delta.ts';
 import { explainCost } from '../price/explain.ts';
 import { type Money, showMoney } from '../price/money.ts';
@@ -85,17 +93,20 @@ function lineTable({ on, list, settings, cost, by, estate, sums }: CostOverview)
     explainCost(line, list, settings, on),
     showMoney(line.monthly, currency),
   ];
-  const holderOf = (line: CostLine): string =>
-    line.kind === 'server'
-      ? line.server.name
-      : ((estate.holders.get(line.volume.name) ?? []).map(({ server }) => server).sort()[0] ?? '');
   const lines = [...costLines(cost)].sort(byName);
+  const beneath = new Map<string, CostLine[]>();
+  for (const line of by === 'server' ? lines : []) {
+    const server = groupKey(line, estate, by);
+    const those = beneath.get(server);
+    if (those === undefined) beneath.set(server, [line]);
+    else those.push(line);
+  }
   const rows =
     by === 'volume'
       ? lines.map((line) => row(line))
       : [...sums].flatMap(([server, sum]) => [
           [groupName(server, by), '', '', showMoney(sum, currency)],
-          ...lines.filter((line) => holderOf(line) === server).map((line) => row(line, '  ')),
+          ...(beneath.get(server) ?? []).map((line) => row(line, '  ')),
         ]);
   return {
     columns: [

@@ -200,15 +200,16 @@ describe('the difference between two costs', () => {
     before: string | Record<string, string>,
     after: string | Record<string, string>,
     list = usual,
+    old = usual,
   ) {
     const settings: Settings = settingsOf();
     const [base, head] = [estateOf(before), estateOf(after)];
     const cost = (estate: typeof base, by: PriceList) => valueIn(priceEstate(estate, by, settings, today));
     const { files, renames } = compareEstates(base, head);
     return costDelta(
-      { estate: base, list: usual, cost: cost(base, usual) },
+      { estate: base, list: old, cost: cost(base, old) },
       { estate: head, list, cost: cost(head, list) },
-      list === usual ? undefined : cost(head, usual),
+      list === old ? undefined : cost(head, old),
       renames,
       touchedBy(base, head, files),
     );
@@ -225,6 +226,65 @@ describe('the difference between two costs', () => {
     );
     expect(causes(found)).toEqual({ quantity: '0.9', 'tier-move': '3.3', 'price-change': '1' });
     expect(found.difference.toFixed()).toBe('5.2');
+  });
+
+  it('is told apart for a server by the same rule: stopped for its new hours, then moved to another type', () => {
+    const types = listOf(
+      `${gannetPoint['prices/2026.yaml'] ?? ''}  large: { running: "0.11", stopped: "0.01" }\n`,
+    );
+    const found = delta(
+      'servers:\n  scanner: { type: small, power: running }\n',
+      'servers:\n  scanner: { type: large, power: stopped }\n',
+      types,
+      types,
+    );
+    // 730 h x (0.004 - 0.031) while it is small, then 730 h x (0.01 - 0.004) while it is stopped.
+    expect(causes(found)).toEqual({ quantity: '-19.71', 'tier-move': '4.38', 'price-change': '0' });
+  });
+
+  it('is told apart by one rule for servers and volumes, whatever changes at once', () => {
+    const rate = fc
+      .integer({ min: 0, max: 500 })
+      .map((thousandths) => `0.${`${thousandths}`.padStart(3, '0')}`);
+    const rates = fc.record({ a: rate, b: rate, aStopped: rate, bStopped: rate });
+    const lists = ({
+      a,
+      b,
+      aStopped,
+      bStopped,
+    }: {
+      a: string;
+      b: string;
+      aStopped: string;
+      bStopped: string;
+    }) =>
+      listOf(
+        `from: 2026-01-01\ncurrency: EUR\ntiers:\n  a: { rate: "${a}", per: GiB-month }\n  b: { rate: "${b}", per: GiB-month }\n` +
+          `server-types:\n  a: { running: "${a}", stopped: "${aStopped}" }\n  b: { running: "${b}", stopped: "${bStopped}" }\n`,
+      );
+    const state = fc.record({
+      type: fc.constantFrom('a', 'b'),
+      power: fc.constantFrom('running', 'stopped'),
+      tier: fc.constantFrom('a', 'b'),
+      gib: fc.integer({ min: 1, max: 90 }),
+    });
+    type State = typeof state extends fc.Arbitrary<infer S> ? S : never;
+    const text = ({ type, power, tier, gib }: State): string =>
+      `servers:\n  s: { type: ${type}, power: ${power} }\nvolumes:\n  v: { tier: ${tier}, size: ${gib} GiB }\n`;
+    fc.assert(
+      fc.property(state, state, rates, rates, (before, after, old, fresh) => {
+        const [oldList, newList] = [lists(old), lists(fresh)];
+        const total = (of: State, list: PriceList) => costOf(text(of), { list }).total;
+        // Each cause is the difference between two whole prices, one thing changed between them.
+        const moved = { ...after, type: before.type, tier: before.tier };
+        const found = delta(text(before), text(after), newList, oldList);
+        expect(causes(found)).toEqual({
+          quantity: total(moved, oldList).minus(total(before, oldList)).toFixed(),
+          'tier-move': total(after, oldList).minus(total(moved, oldList)).toFixed(),
+          'price-change': total(after, newList).minus(total(after, oldList)).toFixed(),
+        });
+      }),
+    );
   });
 
   it('is nothing for a rename', () => {
