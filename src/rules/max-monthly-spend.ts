@@ -12,7 +12,7 @@ import {
   timesMoney,
 } from '../price/money.ts';
 import type { EntryOf, StateRule, Violation } from './rule.ts';
-import { type Spend, type SpendLimit, spendsUnder } from './spend-limit.ts';
+import { type Spend, type SpendLimit, spender, spendsUnder } from './spend-limit.ts';
 import type { View } from './view.ts';
 
 type Entry = EntryOf<'max-monthly-spend'>;
@@ -122,7 +122,7 @@ function judge(
 ): Violation | undefined {
   const { currency } = view.cost;
   const shown = (amount: Money): string => `${showMoney(amount, currency)} ${currency}`;
-  const who = subject.kind === 'estate' ? 'the estate' : `${subject.kind} ${subject.name}`;
+  const who = spender(subject);
   const place = placeOf(dearest, view);
   if (monthly.gt(limit)) {
     return {

@@ -20,6 +20,15 @@ export interface Spend {
   readonly dearest: CostLine | undefined;
 }
 
+/** Stands for what names no team, or no site: one sum of its own, so that leaving the name out is no way out. */
+const nobody = '(none)';
+
+/** Who a spend is of, at the beginning of a sentence's subject. */
+export function spender({ kind, name }: Subject): string {
+  if (kind === 'estate') return 'the estate';
+  return name === nobody ? `what names no ${kind}` : `${kind} ${name}`;
+}
+
 /** What falls under an entry's limit: one sum for its whole scope, or one for each team or site in it. */
 export function spendsUnder(
   entry: RuleEntry,
@@ -30,7 +39,7 @@ export function spendsUnder(
   const sums = sumsBy(cost, `spend ${each ?? ''} ${JSON.stringify(entry.where ?? {})}`, (line) => {
     const owner = ownerOf(line);
     if (!scope.includes(owner, line.kind === 'volume' ? line.tier : undefined)) return undefined;
-    return each === undefined ? '' : owner[each];
+    return each === undefined ? '' : (owner[each] ?? nobody);
   });
   if (each === undefined) {
     const sum = sums.get('');

@@ -60,6 +60,16 @@ describe('a limit', () => {
     ]);
   });
 
+  it('for each team counts what names none as one bucket: leaving the team out is no way out', async () => {
+    const each = 'rule: max-monthly-spend, each: team, limit: "10.00"';
+    const volume = (team: string) => `volumes:\n  plates-1: { size: 101 GiB, tier: steady${team} }\n`;
+    const judgement = await underRule(each, 'volumes: {}\n', volume(''));
+    expect(onlyFinding(judgement).message).toBe(
+      'what names no team would cost 10.10 EUR a month, 0.10 EUR over the limit of 10.00 EUR',
+    );
+    expect((await underRule(each, volume(', team: imagery'), volume(''))).verdict).toBe('fail');
+  });
+
   it.each([
     ['sites: [north-quay]', 'site north-quay'],
     ['labels: { survey: spring }', 'label survey=spring'],
