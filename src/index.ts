@@ -4,9 +4,9 @@
  */
 
 export type { Outcome, Place, Problem } from './base/problem.ts';
-export { type Change, type ChangeKind, destroys } from './change/change.ts';
+export type { Change, ChangeKind } from './change/change.ts';
 export { type Comparison, compareEstates } from './change/compare.ts';
-export { describeChange } from './change/describe.ts';
+export { describeChange, destroys } from './change/kinds.ts';
 export { assemble } from './estate/assemble.ts';
 export type {
   Estate,

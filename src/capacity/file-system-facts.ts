@@ -207,4 +207,4 @@ const facts: Readonly<Record<FileSystemType, FileSystemFacts>> = {
   },
 };
 
-export const factsOf = (type: FileSystemType): FileSystemFacts => facts[type];
+export const fileSystemFacts = (type: FileSystemType): FileSystemFacts => facts[type];

@@ -40,24 +40,27 @@ type AttachmentChange =
   | { readonly kind: 'detached'; readonly volume: Volume; readonly server: string }
   | { readonly kind: 'handed-over'; readonly volume: Volume; readonly from: string; readonly to: string };
 
+/** A volume that is written over, whatever lies on it: its name on the head, and as it was on the base. */
+export interface Wiped {
+  readonly name: string;
+  readonly before: Volume;
+}
+
+/** What a change writes over; nothing where all that it takes is new, or lies there already. */
+interface Wiping {
+  readonly wipes: readonly Wiped[];
+}
+
 type GroupChange =
-  /** `wipes`: members that were there before, whatever lay on them. */
-  | { readonly kind: 'group-created'; readonly wipes: readonly string[]; readonly after: VolumeGroup }
+  | ({ readonly kind: 'group-created'; readonly after: VolumeGroup } & Wiping)
   | { readonly kind: 'group-deleted'; readonly before: VolumeGroup }
   | ({ readonly kind: 'group-renamed' } & Both<VolumeGroup>)
-  /** `wipes`: the volume was there before, and the group takes it over with whatever lay on it. */
-  | {
-      readonly kind: 'member-joined';
-      readonly volume: string;
-      readonly wipes: boolean;
-      readonly after: VolumeGroup;
-    }
+  | ({ readonly kind: 'member-joined'; readonly volume: string; readonly after: VolumeGroup } & Wiping)
   | ({ readonly kind: 'member-left'; readonly volume: string } & Both<VolumeGroup>)
   | ({ readonly kind: 'group-edited' } & Both<VolumeGroup>);
 
 type FileSystemChange =
-  /** `wipes`: it is made on a volume that was there before, over whatever lay on it. */
-  | { readonly kind: 'file-system-created'; readonly wipes: boolean; readonly after: FileSystem }
+  | ({ readonly kind: 'file-system-created'; readonly after: FileSystem } & Wiping)
   | { readonly kind: 'file-system-deleted'; readonly before: FileSystem }
   /** The same file system at another mount point. */
   | ({ readonly kind: 'file-system-remounted' } & Both<FileSystem>)
@@ -75,91 +78,12 @@ export type ChangeKind = Change['kind'];
 
 export type ChangeOf<K extends ChangeKind> = Extract<Change, { kind: K }>;
 
-/** Every kind, in the order in which changes of one thing are told. */
-export const changeKinds = [
-  'server-created',
-  'server-renamed',
-  'server-changed-team',
-  'server-moved-site',
-  'server-changed-type',
-  'server-started',
-  'server-stopped',
-  'boot-swapped',
-  'server-edited',
-  'server-deleted',
-  'volume-created',
-  'volume-re-created',
-  'volume-renamed',
-  'volume-changed-team',
-  'volume-moved-site',
-  'volume-moved-tier',
-  'volume-grown',
-  'volume-shrunk',
-  'volume-unprotected',
-  'volume-edited',
-  'handed-over',
-  'detached',
-  'attached',
-  'volume-deleted',
-  'group-created',
-  'group-renamed',
-  'member-left',
-  'member-joined',
-  'group-edited',
-  'group-deleted',
-  'file-system-created',
-  'file-system-remounted',
-  'file-system-remade',
-  'file-system-grown',
-  'file-system-shrunk',
-  'file-system-deleted',
-] as const satisfies readonly ChangeKind[];
+/** Whether it is about who holds a volume; any other has its subject before, or after, or both. */
+export const isAttachmentChange = (change: Change): change is ChangeOf<AttachmentChange['kind']> =>
+  'volume' in change && typeof change.volume === 'object';
 
-/** Whether the step destroys what cannot be brought back without a backup. */
-export function destroys(change: Change): boolean {
-  switch (change.kind) {
-    case 'volume-deleted':
-    case 'volume-re-created':
-    case 'volume-shrunk':
-    // No provider carries a volume's content across sites for a change of its declaration: it is made anew there.
-    case 'volume-moved-site':
-    case 'group-deleted':
-    case 'file-system-deleted':
-    case 'file-system-shrunk':
-    case 'file-system-remade':
-      return true;
-    case 'server-created':
-    case 'server-deleted':
-    case 'server-renamed':
-    case 'server-started':
-    case 'server-stopped':
-    case 'server-changed-type':
-    case 'server-moved-site':
-    case 'server-changed-team':
-    case 'boot-swapped':
-    case 'server-edited':
-    case 'volume-created':
-    case 'volume-renamed':
-    case 'volume-grown':
-    case 'volume-moved-tier':
-    case 'volume-changed-team':
-    case 'volume-unprotected':
-    case 'volume-edited':
-    case 'attached':
-    case 'detached':
-    case 'handed-over':
-    case 'group-renamed':
-    case 'member-left':
-    case 'file-system-remounted':
-    case 'file-system-grown':
-      return false;
-    case 'group-created':
-      return change.wipes.length > 0;
-    case 'member-joined':
-    case 'file-system-created':
-      return change.wipes;
-    // Extents side by side cannot be laid end to end in place, nor the other way round: the group is made anew.
-    case 'group-edited':
-      return (change.before.layout.kind === 'striped') !== (change.after.layout.kind === 'striped');
-  }
+/** What tells changes of one kind to one subject apart: the server, or the member. */
+export function partOf(change: Change): string {
+  if ('server' in change) return change.server;
+  return 'volume' in change && typeof change.volume === 'string' ? change.volume : '';
 }

@@ -2,10 +2,11 @@
 import { byText } from '../base/order.ts';
 import type { Estate, Server, Subject, Volume, VolumeGroup } from '../estate/estate.ts';
 import { attachmentChanges } from './attachments.ts';
-import { type Change, changeKinds } from './change.ts';
+import { type Change, partOf } from './change.ts';
 import { fileSystemChanges } from './file-systems.ts';
 import { groupChanges } from './groups.ts';
-import { differingParts, pair } from './pairs.ts';
+import { changeKinds } from './kinds.ts';
+import { differingParts, type FormerVolumes, pair } from './pairs.ts';
 import { baseName, type Renames } from './renames.ts';
 import { serverChanges } from './servers.ts';
 import { pairReplacements, volumeChanges } from './volumes.ts';
@@ -24,13 +25,17 @@ export function compareEstates(base: Estate, head: Estate): Comparison {
   const groups = pair<VolumeGroup>(differing, (part) => part.groups, base.groups, head.groups);
   const renames: Renames = { servers: servers.renames, volumes: volumes.renames, groups: groups.renames };
   const replacements = pairReplacements(base, head, volumes, renames);
-  const wasThere = (volume: string): boolean => base.volumes.has(baseName(renames.volumes, volume));
+  const formerVolumes: FormerVolumes = (names) =>
+    names.flatMap((name) => {
+      const before = base.volumes.get(baseName(renames.volumes, name));
+      return before === undefined ? [] : [{ name, before }];
+    });
   const changes = [
     ...servers.pairs.flatMap((each) => serverChanges(each, renames)),
     ...volumeChanges(volumes, replacements),
     ...attachmentChanges(base, head, differing, renames, servers, volumes),
-    ...groups.pairs.flatMap((each) => groupChanges(each, renames, wasThere)),
-    ...fileSystemChanges(volumes, groups, wasThere),
+    ...groups.pairs.flatMap((each) => groupChanges(each, renames, formerVolumes)),
+    ...fileSystemChanges(volumes, groups, formerVolumes),
   ];
   return {
     changes: changes.sort(inOrder),
@@ -46,17 +51,4 @@ const inOrder = (a: Change, b: Change): number =>
   kindOrder.indexOf(a.subject.kind) - kindOrder.indexOf(b.subject.kind) ||
   byText(a.subject.name, b.subject.name) ||
   changeKinds.indexOf(a.kind) - changeKinds.indexOf(b.kind) ||
-  byText(detail(a), detail(b));
-
-function detail(change: Change): string {
-  switch (change.kind) {
-    case 'attached':
-    case 'detached':
-      return change.server;
-    case 'member-joined':
-    case 'member-left':
-      return change.volume;
-    default:
-      return '';
-  }
-}
+  byText(partOf(a), partOf(b));

@@ -1,14 +1,14 @@
 /** What changed about file systems. */
 import type { FileSystem, Volume, VolumeGroup } from '../estate/estate.ts';
 import type { Change } from './change.ts';
-import { type Pairs, subjectOf, type WasThere } from './pairs.ts';
+import { type FormerVolumes, type Pairs, subjectOf } from './pairs.ts';
 import { placed } from './place.ts';
 
 /** A file system is told by what it lies on and its mount point, so it follows a rename of either. */
 export function fileSystemChanges(
   volumes: Pairs<Volume>,
   groups: Pairs<VolumeGroup>,
-  wasThere: WasThere,
+  formerVolumes: FormerVolumes,
 ): readonly Change[] {
   const systemsOf = (carrier: Volume | VolumeGroup | undefined): readonly FileSystem[] =>
     carrier === undefined
@@ -39,7 +39,7 @@ export function fileSystemChanges(
       const former =
         old.find(({ mount }) => mount === system.mount) ?? remounts.find(([, now]) => now === system)?.[0];
       if (former === undefined) {
-        const wipes = after?.kind === 'volume' && wasThere(after.name) && !system.existing;
+        const wipes = after?.kind === 'volume' && !system.existing ? formerVolumes([after.name]) : [];
         return [
           { kind: 'file-system-created', wipes, after: system, subject, place: placed(system, 'head') },
         ];

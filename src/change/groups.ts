@@ -1,7 +1,7 @@
 /** What changed about volume groups. */
 import type { Layout, VolumeGroup } from '../estate/estate.ts';
 import type { Change } from './change.ts';
-import { type Pair, sameLabels, subjectOf, type WasThere } from './pairs.ts';
+import { type FormerVolumes, type Pair, sameLabels, subjectOf } from './pairs.ts';
 import { placed } from './place.ts';
 import { headName, type Renames } from './renames.ts';
 
@@ -16,20 +16,15 @@ const layoutText = (layout: Layout): string => {
   }
 };
 
-/** The volume manager writes over whatever is on a volume it takes in, unless the group says that it lies there already. */
-const wipedBy =
-  (group: VolumeGroup, wasThere: WasThere): WasThere =>
-  (volume) =>
-    wasThere(volume) && !group.existing;
-
 export function groupChanges(
   { before, after }: Pair<VolumeGroup>,
   renames: Renames,
-  wasThere: WasThere,
+  formerVolumes: FormerVolumes,
 ): readonly Change[] {
   if (before === undefined) {
     if (after === undefined) return [];
-    const wipes = after.members.filter(wipedBy(after, wasThere));
+    // The volume manager writes over whatever is on a volume it takes in, unless the group lies there already.
+    const wipes = after.existing ? [] : formerVolumes(after.members);
     return [{ kind: 'group-created', wipes, after, subject: subjectOf(after), place: placed(after, 'head') }];
   }
   if (after === undefined) {
@@ -49,7 +44,7 @@ export function groupChanges(
   for (const volume of [...membersAfter].sort()) {
     if (membersBefore.has(volume)) continue;
     // That a group lies there already says nothing of a volume that comes to it now.
-    const wipes = wasThere(volume);
+    const wipes = formerVolumes([volume]);
     changes.push({
       kind: 'member-joined',
       volume,

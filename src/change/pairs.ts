@@ -6,6 +6,7 @@
  */
 import type { Belonging, Estate, EstatePart, Subject } from '../estate/estate.ts';
 import { mayDiffer } from '../estate/layered.ts';
+import type { Wiped } from './change.ts';
 import { type RenamesOfKind, renamesOfKind } from './renames.ts';
 
 /** A file whose declarations differ, or that only one side has. */
@@ -87,5 +88,5 @@ export const isMove = (before: Belonging, after: Belonging): boolean =>
 
 export const subjectOf = ({ kind, name }: Subject): Subject => ({ kind, name });
 
-/** Whether the base has a volume, by the name it has on the head. */
-export type WasThere = (volume: string) => boolean;
+/** Of volumes by their names on the head: those that the base has, as they were there. */
+export type FormerVolumes = (names: readonly string[]) => readonly Wiped[];

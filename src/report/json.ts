@@ -2,8 +2,8 @@
 
 import type { Place, Problem } from '../base/problem.ts';
 import type { Room } from '../capacity/headroom.ts';
-import { type Change, destroys } from '../change/change.ts';
-import { describeChange } from '../change/describe.ts';
+import { type Change, isAttachmentChange } from '../change/change.ts';
+import { describeChange, destroys } from '../change/kinds.ts';
 import type { RevisionPlace } from '../change/place.ts';
 import type { FileSystem, Server, Subject, Volume, VolumeGroup } from '../estate/estate.ts';
 import type {
@@ -202,6 +202,12 @@ const stepReport = (step: Step): StepReport => ({
 });
 
 function thingsOf(change: Change): Pick<ChangeReport, 'before' | 'after'> {
+  if (!isAttachmentChange(change)) {
+    return {
+      before: 'before' in change ? thingReport(change.before) : null,
+      after: 'after' in change ? thingReport(change.after) : null,
+    };
+  }
   switch (change.kind) {
     case 'attached':
       return { before: null, after: attachmentReport(change.volume, change.server) };
@@ -211,11 +217,6 @@ function thingsOf(change: Change): Pick<ChangeReport, 'before' | 'after'> {
       return {
         before: attachmentReport(change.volume, change.from),
         after: attachmentReport(change.volume, change.to),
-      };
-    default:
-      return {
-        before: 'before' in change ? thingReport(change.before) : null,
-        after: 'after' in change ? thingReport(change.after) : null,
       };
   }
 }

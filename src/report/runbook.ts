@@ -1,7 +1,7 @@
 /** The steps that carry a judged branch out, as a section of its report. */
 
 import { cautions } from '../base/wording.ts';
-import { destroys } from '../change/change.ts';
+import { destroys } from '../change/kinds.ts';
 import type { Judged } from '../policy/judgement.ts';
 import type { Step } from '../runbook/step.ts';
 import type { Block, Entry, Field, Section } from './sections.ts';

@@ -6,8 +6,8 @@
 import { byPlace, type Place, type Problem } from '../base/problem.ts';
 import { cautions, counted } from '../base/wording.ts';
 import { freeShare, type Room } from '../capacity/headroom.ts';
-import { type Change, destroys } from '../change/change.ts';
-import { describeChange } from '../change/describe.ts';
+import type { Change } from '../change/change.ts';
+import { describeChange, destroys } from '../change/kinds.ts';
 import type { RevisionPlace } from '../change/place.ts';
 import type { Subject } from '../estate/estate.ts';
 import type {

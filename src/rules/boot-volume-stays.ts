@@ -1,5 +1,6 @@
 import { cautions } from '../base/wording.ts';
 import type { Change, ChangeKind } from '../change/change.ts';
+import { type StoppingChange, stops } from '../change/kinds.ts';
 import { baseName, headName } from '../change/renames.ts';
 import type { ChangeRule } from './rule.ts';
 import { subjectRef } from './subject-ref.ts';
@@ -47,10 +48,8 @@ volumes:
   },
   *check(_entry, { base, head, changes, renames }, scope) {
     const said = new Set<string>();
-    const taking = changes
-      .filter(({ kind }) => gravest.includes(kind))
-      .sort((a, b) => gravest.indexOf(a.kind) - gravest.indexOf(b.kind));
-    for (const change of taking) {
+    const byGravity = (a: Change, b: Change): number => gravest.indexOf(a.kind) - gravest.indexOf(b.kind);
+    for (const change of changes.filter(stops).sort(byGravity)) {
       const verb = takesAway(change);
       if (verb === undefined) continue;
       for (const server of bootedFrom(change)) {
@@ -89,7 +88,7 @@ const gravest: readonly ChangeKind[] = [
 ];
 
 /** What a change does, where it takes a volume from under the server that holds it. */
-function takesAway(change: Change): string | undefined {
+function takesAway(change: StoppingChange): string | undefined {
   switch (change.kind) {
     case 'boot-swapped':
       return change.after.boot === undefined
@@ -105,7 +104,12 @@ function takesAway(change: Change): string | undefined {
       return `deleted and ${change.after.name} created in its place`;
     case 'volume-moved-site':
       return `moved to site ${change.after.site ?? 'none'}`;
-    default:
+    // A server's own changes leave its volume where it is; one that shrinks is refused for what it loses.
+    case 'server-stopped':
+    case 'server-deleted':
+    case 'server-changed-type':
+    case 'server-moved-site':
+    case 'volume-shrunk':
       return undefined;
   }
 }

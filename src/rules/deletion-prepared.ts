@@ -1,9 +1,10 @@
 import { cautions, counted } from '../base/wording.ts';
-import type { Change } from '../change/change.ts';
+import type { Wiped } from '../change/change.ts';
+import { type LosingChange, lossesOf } from '../change/kinds.ts';
 import { daysBetween } from '../estate/dates.ts';
 import type { Estate, FileSystem, Retired, Volume } from '../estate/estate.ts';
 import { exactSize } from '../estate/size.ts';
-import { changeInScope, lossesOf } from './losses.ts';
+import { changeInScope } from './change-scope.ts';
 import type { ChangeRule } from './rule.ts';
 
 export const deletionPrepared: ChangeRule<'deletion-prepared'> = {
@@ -87,9 +88,9 @@ retired:
     }
     for (const change of lossesOf(changes)) {
       if (!changeInScope(change, scope)) continue;
-      const loss = lossOf(change, base.estate, entry['attached-allowed'] ?? false, on, record);
-      if (loss === undefined || loss.faults.length === 0) continue;
-      const { what, faults, atMost } = loss;
+      const deletion = deletionOf(change, base.estate, entry['attached-allowed'] ?? false, on, record);
+      if (deletion === undefined || deletion.faults.length === 0) continue;
+      const { what, faults, atMost } = deletion;
       yield {
         subject: change.subject,
         ...(change.kind === 'member-joined' ? { facet: change.volume } : {}),
@@ -101,7 +102,7 @@ retired:
   },
 };
 
-interface Loss {
+interface Deletion {
   readonly what: string;
   readonly faults: readonly string[];
   /** What may have been empty all along is warned of; what surely held something is refused. */
@@ -110,13 +111,13 @@ interface Loss {
 
 type RecordFaults = (...names: readonly string[]) => readonly string[];
 
-function lossOf(
-  change: Change,
+function deletionOf(
+  change: LosingChange,
   base: Estate,
   attachedAllowed: boolean,
   on: string,
   record: RecordFaults,
-): Loss | undefined {
+): Deletion | undefined {
   switch (change.kind) {
     case 'volume-deleted':
     case 'volume-re-created': {
@@ -167,27 +168,22 @@ function lossOf(
       };
     }
     case 'group-created':
-      return overwritten(change.wipes, `making the volume group ${change.after.name}`, base, on, record);
+      return overwritten(change.wipes, `making the volume group ${change.after.name}`, on, record);
     case 'member-joined':
-      return overwritten([change.volume], `joining the volume group ${change.after.name}`, base, on, record);
+      return overwritten(change.wipes, `joining the volume group ${change.after.name}`, on, record);
     case 'file-system-created':
-      return overwritten([change.after.on.name], 'making a file system on it', base, on, record);
-    default:
+      return overwritten(change.wipes, 'making a file system on it', on, record);
+    // What is made smaller is not deleted; that is refused for itself.
+    case 'volume-shrunk':
+    case 'file-system-shrunk':
       return undefined;
   }
 }
 
 /** Volumes that were there before and are written over: with what, only their owners know. */
-function overwritten(
-  names: readonly string[],
-  by: string,
-  base: Estate,
-  on: string,
-  record: RecordFaults,
-): Loss {
-  const kept = names
-    .flatMap((name) => base.volumes.get(name) ?? [])
-    .flatMap((volume) => keptFaults(volume, on, volume.name));
+function overwritten(wipes: readonly Wiped[], by: string, on: string, record: RecordFaults): Deletion {
+  const names = wipes.map(({ name }) => name);
+  const kept = wipes.flatMap(({ name, before }) => keptFaults(before, on, name));
   return {
     what: `${names.join(', ')} ${names.length === 1 ? 'was' : 'were'} there before, and ${by} would overwrite what lies there`,
     faults: [...kept, ...new Set(names.flatMap((name) => record(name)))],

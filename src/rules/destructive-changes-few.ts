@@ -1,6 +1,6 @@
 import { cautions, counted } from '../base/wording.ts';
-import { describeChange } from '../change/describe.ts';
-import { changeInScope, lossesOf } from './losses.ts';
+import { describeChange, lossesOf } from '../change/kinds.ts';
+import { changeInScope } from './change-scope.ts';
 import { type ChangeRule, everyDeclaredKind } from './rule.ts';
 
 /** So many are named; the rest is counted. */

@@ -1,4 +1,4 @@
-import { factsOf } from '../capacity/file-system-facts.ts';
+import { fileSystemFacts } from '../capacity/file-system-facts.ts';
 import { placed } from '../change/place.ts';
 import type { Estate, FileSystem, Volume } from '../estate/estate.ts';
 import type { Tier } from '../price/price-list.ts';
@@ -81,7 +81,7 @@ function faultsOf(estate: Estate, volume: Volume, servers: number, tier: Tier | 
   if (limit !== undefined && servers > limit)
     faults.push({ kind: 'too many servers', why: `its tier ${volume.tier} allows ${limit}` });
   const systems = fileSystemsOn(estate, volume);
-  const ordinary = systems.find(({ type }) => !factsOf(type).clusterAware);
+  const ordinary = systems.find(({ type }) => !fileSystemFacts(type).clusterAware);
   if (ordinary !== undefined) {
     const why = `its file system ${ordinary.mount} (${ordinary.type}) is not made for several servers`;
     faults.push({ kind: 'ordinary file system', why });

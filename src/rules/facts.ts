@@ -10,7 +10,7 @@
  *     file-system   kind name mount type size-gib on servers team site labels
  *     change        kind change subject before after volume server from to seat
  */
-import type { Change, ChangeKind } from '../change/change.ts';
+import type { Change } from '../change/change.ts';
 import {
   type Belonging,
   type Estate,
@@ -45,7 +45,7 @@ const belonging = ({ team, site, labels }: Belonging): Readonly<Record<string, F
 
 export type Thing = Server | Volume | VolumeGroup | FileSystem;
 
-export function factsOf(thing: Thing, estate: Estate): Facts {
+export function thingFacts(thing: Thing, estate: Estate): Facts {
   switch (thing.kind) {
     case 'server':
       return facts({
@@ -105,8 +105,8 @@ const carried = ({ mount, type, size }: FileSystem): Facts => facts({ mount, typ
 
 /** Each side of a change is shown as it is in its own revision. */
 export function changeFacts(change: Change, base: Estate, head: Estate): Facts {
-  const before = 'before' in change ? factsOf(change.before, base) : undefined;
-  const after = 'after' in change ? factsOf(change.after, head) : undefined;
+  const before = 'before' in change ? thingFacts(change.before, base) : undefined;
+  const after = 'after' in change ? thingFacts(change.after, head) : undefined;
   const volume = 'volume' in change ? change.volume : undefined;
   return facts({
     kind: 'change',
@@ -114,52 +114,11 @@ export function changeFacts(change: Change, base: Estate, head: Estate): Facts {
     subject: facts({ ...change.subject }),
     before,
     after,
-    volume: typeof volume === 'object' ? factsOf(volume, change.kind === 'detached' ? base : head) : volume,
+    volume:
+      typeof volume === 'object' ? thingFacts(volume, change.kind === 'detached' ? base : head) : volume,
     server: 'server' in change ? change.server : undefined,
     from: 'from' in change ? change.from : undefined,
     to: 'to' in change ? change.to : undefined,
     seat: 'seat' in change ? change.seat : undefined,
   });
 }
-
-/** A record, so that the compiler asks for every kind there is. */
-const everyChangeKind: Readonly<Record<ChangeKind, true>> = {
-  'server-created': true,
-  'server-deleted': true,
-  'server-renamed': true,
-  'server-started': true,
-  'server-stopped': true,
-  'server-changed-type': true,
-  'server-moved-site': true,
-  'server-changed-team': true,
-  'boot-swapped': true,
-  'server-edited': true,
-  'volume-created': true,
-  'volume-deleted': true,
-  'volume-re-created': true,
-  'volume-renamed': true,
-  'volume-grown': true,
-  'volume-shrunk': true,
-  'volume-moved-tier': true,
-  'volume-moved-site': true,
-  'volume-changed-team': true,
-  'volume-unprotected': true,
-  'volume-edited': true,
-  attached: true,
-  detached: true,
-  'handed-over': true,
-  'group-created': true,
-  'group-deleted': true,
-  'group-renamed': true,
-  'member-joined': true,
-  'member-left': true,
-  'group-edited': true,
-  'file-system-created': true,
-  'file-system-remounted': true,
-  'file-system-deleted': true,
-  'file-system-grown': true,
-  'file-system-shrunk': true,
-  'file-system-remade': true,
-};
-
-export const changeKinds: readonly string[] = Object.keys(everyChangeKind);

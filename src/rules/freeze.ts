@@ -1,7 +1,7 @@
 import { cautions } from '../base/wording.ts';
-import { describeChange } from '../change/describe.ts';
+import { describeChange, lossesOf } from '../change/kinds.ts';
 import { holdsOn, type Span } from '../estate/dates.ts';
-import { changeInScope, lossesOf } from './losses.ts';
+import { changeFacet, changeInScope } from './change-scope.ts';
 import { type ChangeRule, everyDeclaredKind } from './rule.ts';
 
 export const freeze: ChangeRule<'freeze'> = {
@@ -85,7 +85,7 @@ export const freeze: ChangeRule<'freeze'> = {
       if (!changeInScope(change, scope)) continue;
       yield {
         subject: change.subject,
-        facet: facetOf(change),
+        facet: changeFacet(change),
         place: change.place,
         message: `${describeChange(change)}, within the freeze ${spanOf(entry)}${entry.reason === undefined ? '' : ` (${entry.reason})`}`,
       };
@@ -97,7 +97,3 @@ function spanOf({ from, until }: Span): string {
   if (from === undefined) return `until ${until}`;
   return until === undefined ? `from ${from} on` : `from ${from} to ${until}`;
 }
-
-/** One subject may change in several ways, and be attached to several servers. */
-const facetOf = (change: Parameters<typeof describeChange>[0]): string =>
-  'server' in change ? `${change.kind} ${change.server}` : change.kind;

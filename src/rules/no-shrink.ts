@@ -1,5 +1,5 @@
 import { cautions, exact } from '../base/wording.ts';
-import { factsOf } from '../capacity/file-system-facts.ts';
+import { fileSystemFacts } from '../capacity/file-system-facts.ts';
 import type { ChangeOf } from '../change/change.ts';
 import type { Estate, VolumeGroup } from '../estate/estate.ts';
 import { type Bytes, differenceOfBytes, exactSize, noBytes, sumBytes } from '../estate/size.ts';
@@ -53,19 +53,11 @@ export const noShrink: ChangeRule<'no-shrink'> = {
     const allowed: readonly string[] = entry['allow-file-systems'] ?? [];
     const groups = new Map<string, ChangeOf<'member-left'>>();
     for (const change of changes) {
-      switch (change.kind) {
-        case 'volume-shrunk':
-        case 'volume-re-created':
-          yield* shrunkVolume(change, scope);
-          break;
-        case 'file-system-shrunk':
-          if (!allowed.includes(change.after.type)) yield* shrunkFileSystem(change, scope);
-          break;
-        case 'member-left':
-          groups.set(change.after.name, change);
-          break;
-        default:
-      }
+      if (change.kind === 'volume-shrunk' || change.kind === 'volume-re-created') {
+        yield* shrunkVolume(change, scope);
+      } else if (change.kind === 'file-system-shrunk') {
+        if (!allowed.includes(change.after.type)) yield* shrunkFileSystem(change, scope);
+      } else if (change.kind === 'member-left') groups.set(change.after.name, change);
     }
     for (const change of groups.values()) yield* shrunkGroup(change, base.estate, head.estate, scope);
   },
@@ -93,7 +85,7 @@ function* shrunkFileSystem(
 ): Iterable<Violation> {
   if (!scope.includes(after)) return;
   const lost = differenceOfBytes(before.size, after.size);
-  const { shrink } = factsOf(after.type);
+  const { shrink } = fileSystemFacts(after.type);
   const can = shrink.online
     ? 'its own tools can shrink it while it is mounted'
     : shrink.offline

@@ -1,6 +1,7 @@
+import { changeKinds } from '../change/kinds.ts';
 import { placed } from '../change/place.ts';
-import { changeFacts, changeKinds, factsOf, type Thing } from './facts.ts';
-import { changeInScope } from './losses.ts';
+import { changeFacet, changeInScope } from './change-scope.ts';
+import { changeFacts, type Thing, thingFacts } from './facts.ts';
 import { type EntryOf, everyDeclaredKind, type StateRule, type Violation } from './rule.ts';
 import { type Miss, missesOf, schemaFaults } from './user-schema.ts';
 import type { Scope, View } from './view.ts';
@@ -107,7 +108,7 @@ schema:
   *check(entry, view, scope) {
     for (const thing of thingsOf(entry, view)) {
       if (!scope.includes(thing, thing.kind === 'volume' ? thing.tier : undefined)) continue;
-      const misses = missesOf(entry.schema, factsOf(thing, view.estate));
+      const misses = missesOf(entry.schema, thingFacts(thing, view.estate));
       if (misses.length > 0) yield violationOf(entry, thing, misses, view);
     }
   },
@@ -120,7 +121,7 @@ schema:
       if (misses.length === 0) continue;
       yield {
         subject: change.subject,
-        facet: 'server' in change ? `${change.kind} ${change.server}` : change.kind,
+        facet: changeFacet(change),
         place: change.place,
         message: messageFor(
           entry,

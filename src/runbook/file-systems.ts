@@ -1,5 +1,5 @@
 /** What each kind of change to a file system wants. */
-import { factsOf } from '../capacity/file-system-facts.ts';
+import { fileSystemFacts } from '../capacity/file-system-facts.ts';
 import type { ChangeOf } from '../change/change.ts';
 import type { FileSystem } from '../estate/estate.ts';
 import { exactSize } from '../estate/size.ts';
@@ -35,12 +35,17 @@ export function systemCreated(
           }),
         ]
       : [...ready(on, server), ...cleared(sides, on.name)];
-  const made = draft.want(`make ${key}`, wipes ? 'make-file-system-over' : 'make-file-system', subject, {
-    server,
-    words,
-    examples: handledBy(type, 'make'),
-    after: [...bed, ...(wipes ? [checkBackup(draft, volumeSubject(on.name), on.name)] : [])],
-  });
+  const made = draft.want(
+    `make ${key}`,
+    wipes.length > 0 ? 'make-file-system-over' : 'make-file-system',
+    subject,
+    {
+      server,
+      words,
+      examples: handledBy(type, 'make'),
+      after: [...bed, ...(wipes.length > 0 ? [checkBackup(draft, volumeSubject(on.name), on.name)] : [])],
+    },
+  );
   return mountSystem(draft, system, server, [made]);
 }
 
@@ -96,7 +101,7 @@ export function growSystem(draft: Draft, system: FileSystem, former: FileSystem)
   const { sides } = draft;
   const { on, mount, type, size } = system;
   const server = sides.homeOf(on);
-  const { grow, caution } = factsOf(type);
+  const { grow, caution } = fileSystemFacts(type);
   const key = sides.systemKey(system);
   if (!grow.online && !grow.offline) return makeAnew(draft, system, former, caution);
   const subject = systemSubject(system);
@@ -146,7 +151,7 @@ export function systemShrunk(
 ): string {
   const { sides } = draft;
   const { on, mount, type, size } = system;
-  const { shrink, caution } = factsOf(type);
+  const { shrink, caution } = fileSystemFacts(type);
   if (!shrink.online && !shrink.offline) return makeAnew(draft, system, before, caution);
   const key = sides.systemKey(system);
   const server = sides.carrierHoldersBefore(on)[0];

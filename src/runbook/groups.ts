@@ -1,6 +1,5 @@
 /** What each kind of change to a volume group wants. */
 import type { ChangeOf } from '../change/change.ts';
-import type { VolumeGroup } from '../estate/estate.ts';
 import { exactSize } from '../estate/size.ts';
 import { takeOut } from './attachments.ts';
 import { checkBackup, checkGroup } from './checks.ts';
@@ -10,12 +9,12 @@ import { goneWith } from './volume-deletion.ts';
 import { cleared, ready } from './waits.ts';
 import { layoutWords, listed, sorted, volumeSubject } from './words.ts';
 
-export function makeGroup(draft: Draft, group: VolumeGroup): string {
+export function makeGroup(draft: Draft, { after: group, wipes }: ChangeOf<'group-created'>): string {
   const { sides } = draft;
   const { name, extent } = group;
   const server = sides.homeOf({ kind: 'volume-group', name });
   const members = sorted(group.members);
-  const over = (sides.joined.get(name) ?? []).flatMap(({ wipes, volume }) => (wipes ? volume : []));
+  const over = sorted(wipes.map((wiped) => wiped.name));
   const key = draft.want(
     `make-group ${name}`,
     over.length > 0 ? 'make-group-over' : 'make-group',
@@ -26,7 +25,7 @@ export function makeGroup(draft: Draft, group: VolumeGroup): string {
       after: [
         ...members.flatMap((member) => ready({ kind: 'volume', name: member }, server)),
         ...members.flatMap((member) => cleared(sides, member)),
-        ...sorted(over).map((volume) => checkBackup(draft, volumeSubject(volume), volume)),
+        ...over.map((volume) => checkBackup(draft, volumeSubject(volume), volume)),
       ],
     },
   );
@@ -63,22 +62,26 @@ export function groupRenamed(draft: Draft, { before, after, subject }: ChangeOf<
 export function memberJoined(
   draft: Draft,
   { volume, wipes, after, subject }: ChangeOf<'member-joined'>,
-): string | undefined {
+): string {
   const { sides } = draft;
   const { name } = after;
-  if (sides.made.has(name)) return after.existing ? undefined : `make-group ${name}`;
   const server = sides.homeOf({ kind: 'volume-group', name });
-  const key = draft.want(`join ${name} ${volume}`, wipes ? 'join-group-over' : 'join-group', subject, {
-    server,
-    words: { volume, group: name, on: name },
-    after: [
-      ...ready({ kind: 'volume', name: volume }, server),
-      ...cleared(sides, volume),
-      `activate ${name} ${server ?? ''}`,
-      `rename-group ${name}`,
-      ...(wipes ? [checkBackup(draft, volumeSubject(volume), volume)] : []),
-    ],
-  });
+  const key = draft.want(
+    `join ${name} ${volume}`,
+    wipes.length > 0 ? 'join-group-over' : 'join-group',
+    subject,
+    {
+      server,
+      words: { volume, group: name, on: name },
+      after: [
+        ...ready({ kind: 'volume', name: volume }, server),
+        ...cleared(sides, volume),
+        `activate ${name} ${server ?? ''}`,
+        `rename-group ${name}`,
+        ...(wipes.length > 0 ? [checkBackup(draft, volumeSubject(volume), volume)] : []),
+      ],
+    },
+  );
   checkGroup(draft, after, server, [key]);
   return key;
 }
@@ -94,7 +97,7 @@ export function memberLeft(
   const server = sides.leavesAt(name);
   const homes = sides.carrierHoldersAfter(carrier);
   const stays = holders.length === 1 && homes.length === 1 && holders[0] === homes[0];
-  const bought = (sides.joined.get(name) ?? []).filter(({ wipes }) => !wipes);
+  const bought = (sides.joined.get(name) ?? []).filter(({ wipes }) => wipes.length === 0);
   const key = draft.want(`leave ${name} ${volume}`, 'leave-group', subject, {
     server,
     words: { volume, group: name, on: name },

@@ -112,7 +112,7 @@ function carryOut(draft: Draft, change: Change): string | undefined {
       detach(draft, change.volume.name, change.from);
       return attach(draft, change.volume.name, change.to);
     case 'group-created':
-      return change.after.existing ? undefined : makeGroup(draft, change.after);
+      return change.after.existing ? undefined : makeGroup(draft, change);
     case 'group-deleted':
       return groupDeleted(draft, change);
     case 'group-renamed':

@@ -3,6 +3,7 @@
  * what runs, and which groups come to be.
  */
 import type { Change, ChangeOf } from '../change/change.ts';
+import { stoppedBy } from '../change/kinds.ts';
 import { baseName, headName, type Renames } from '../change/renames.ts';
 import type { Estate, FileSystem, Server, Volume, VolumeGroup } from '../estate/estate.ts';
 import type { Guest } from './procedures.ts';
@@ -45,22 +46,14 @@ export class Sides {
   }
 
   #stoppedFor(change: Change): readonly string[] {
-    switch (change.kind) {
-      case 'server-stopped':
-      case 'server-deleted':
-      case 'server-changed-type':
-      case 'server-moved-site':
-      case 'boot-swapped':
-        return [change.subject.name];
-      case 'detached':
-      case 'handed-over':
-      case 'volume-shrunk':
-      case 'volume-moved-site': {
-        const { name } = change.subject;
-        return this.holdersBefore(name).filter((server) => this.bootBefore(server) === name);
-      }
-      default:
+    const { name } = change.subject;
+    switch (stoppedBy(change)) {
+      case 'nothing':
         return [];
+      case 'its server':
+        return [name];
+      case 'the server that starts from it':
+        return this.holdersBefore(name).filter((server) => this.bootBefore(server) === name);
     }
   }
 

@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { factsOf, fileSystemTypes } from '../../src/capacity/file-system-facts.ts';
+import { fileSystemFacts, fileSystemTypes } from '../../src/capacity/file-system-facts.ts';
 
 const schema = readFileSync(new URL('../../schema/estate.json', import.meta.url), 'utf8');
 
@@ -18,7 +18,7 @@ describe('every type of file system that an estate may declare', () => {
   });
 
   it.each(fileSystemTypes)('%s has its own row, a caution and a source for what it says', (type) => {
-    const facts = factsOf(type);
+    const facts = fileSystemFacts(type);
     expect(facts.type).toBe(type);
     expect(facts.caution).toMatch(/^[A-Z].*\.$/);
     expect(facts.sources.length).toBeGreaterThan(0);
@@ -32,19 +32,19 @@ describe('every type of file system that an estate may declare', () => {
 describe('what loses data when it is got wrong', () => {
   // Sources: gfs2(5) and ocfs2(7); the rest of the table is for one server at a time.
   it('only the two cluster file systems may be mounted on several servers', () => {
-    expect(fileSystemTypes.filter((type) => factsOf(type).clusterAware)).toEqual(['gfs2', 'ocfs2']);
+    expect(fileSystemTypes.filter((type) => fileSystemFacts(type).clusterAware)).toEqual(['gfs2', 'ocfs2']);
   });
 
   // Sources: resize2fs(8) 1.47.0 ("On-line shrinking not supported"), gfs2_grow(8) 3.5.0, tunefs.ocfs2(8) 1.8.7.
   it('ext4 shrinks unmounted only; xfs is not planned on; the cluster file systems never shrink', () => {
-    expect(factsOf('ext4').shrink).toEqual({ online: false, offline: true });
-    expect(factsOf('xfs').shrink).toEqual({ online: false, offline: false });
-    expect(factsOf('gfs2').shrink).toEqual({ online: false, offline: false });
-    expect(factsOf('ocfs2').shrink).toEqual({ online: false, offline: false });
+    expect(fileSystemFacts('ext4').shrink).toEqual({ online: false, offline: true });
+    expect(fileSystemFacts('xfs').shrink).toEqual({ online: false, offline: false });
+    expect(fileSystemFacts('gfs2').shrink).toEqual({ online: false, offline: false });
+    expect(fileSystemFacts('ocfs2').shrink).toEqual({ online: false, offline: false });
   });
 
   // Sources: xfs_growfs(8) 6.1.0, btrfs-filesystem(8) 6.2, gfs2_grow(8) 3.5.0: each must be mounted to grow.
   it.each(['xfs', 'btrfs', 'gfs2'] as const)('%s grows mounted, never unmounted', (type) => {
-    expect(factsOf(type).grow).toEqual({ online: true, offline: false });
+    expect(fileSystemFacts(type).grow).toEqual({ online: true, offline: false });
   });
 });

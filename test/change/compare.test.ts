@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type Change, type ChangeKind, changeKinds, destroys } from '../../src/change/change.ts';
+import type { Change, ChangeKind } from '../../src/change/change.ts';
 import { compareEstates } from '../../src/change/compare.ts';
-import { describeChange } from '../../src/change/describe.ts';
+import { changeKinds, describeChange, destroys } from '../../src/change/kinds.ts';
 import { estateOf, type Files } from '../estate/builder.ts';
 import { change, filesOf } from '../estate/random.ts';
 
@@ -194,7 +194,7 @@ describe('every kind of change', () => {
   });
 
   it('has its case here, but for those that never come alone', () => {
-    const alone = new Set(each.map(([kind]) => kind));
+    const alone = new Set<string>(each.map(([kind]) => kind));
     expect(changeKinds.filter((kind) => !alone.has(kind))).toEqual(['boot-swapped', 'volume-re-created']);
   });
 

@@ -157,3 +157,17 @@ describe('what a volume holds, lost without the volume', () => {
     expect((await underRule(guarded, plain, books(declared))).findings).toEqual([]);
   });
 });
+
+describe('a protected volume that a group takes in', () => {
+  const before = volume(', protected: true');
+  const taken = (name: string, rest = ''): string =>
+    `volumes:\n  ${name}: { size: 40 GiB, tier: bulk, protected: true${rest} }\nvolume-groups:\n  plates: { members: [${name}] }\n`;
+
+  it.each([
+    ['under its own name', taken('plates-0')],
+    ['under another name, given in the same branch', taken('plates-1', ', formerly: plates-0')],
+  ])('is refused %s', async (_story, after) => {
+    const { level, message } = onlyFinding(await underRule(rule, before, after));
+    expect([level, message]).toEqual(['error', expect.stringMatching(/plates-[01] is protected/)]);
+  });
+});

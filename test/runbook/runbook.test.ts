@@ -159,6 +159,17 @@ describe('three volumes grouped, with a file system', () => {
     order(steps, /^Unmount \/drafts/, /^Take drafts into volume group plates; what lay/);
     expect(at(steps, /^Take drafts into/)).toMatchObject({ destroys: true });
   });
+
+  it('are a group that destroys where they were there before it, and each of them is backed up first', () => {
+    const loose = office.replace(/volume-groups:[\s\S]*/, '');
+    const steps = runbook(loose, office);
+    const made =
+      /^Make volume group plates of plates-1, plates-2 and plates-3, .*; what lay on them is overwritten/;
+    for (const name of ['plates-1', 'plates-2', 'plates-3'])
+      order(steps, new RegExp(`^Check that ${name} has a recent enough backup`), made);
+    expect(at(steps, made)).toMatchObject({ destroys: true });
+    expect(at(steps, made).cautions).not.toEqual([]);
+  });
 });
 
 describe('a whole group handed over', () => {

@@ -1,0 +1,332 @@
+/**
+ * Every kind of change, in the order in which changes of one thing are told: what each destroys, which server it
+ * stops, and how it is told. Whatever asks about changes by their kind asks here, so that a new kind is thought of
+ * once, and the compiler names what is missing.
+ */
+import {
+  type FileSystem,
+  type Server,
+  type Subject,
+  subjectKey,
+  type Volume,
+  type VolumeGroup,
+} from '../estate/estate.ts';
+import { differenceOfBytes, exactSize, showSize } from '../estate/size.ts';
+import type { Change, ChangeKind, ChangeOf, Wiped } from './change.ts';
+
+/** What a change destroys and nobody brings back without a backup, as it was on the base. */
+export interface Loss {
+  /** Whose content is lost. */
+  readonly of: readonly (Volume | VolumeGroup | FileSystem)[];
+  /** Whether all that lies on it goes with it. */
+  readonly whole: boolean;
+  /** What it lies on: where all of that is lost whole in the same branch, this is no loss of its own. */
+  readonly within: readonly Pick<Subject, 'kind' | 'name'>[];
+}
+
+/** A function of a change of one kind that may be kept among those of all kinds. */
+type Of<C extends Change, R> = { of(change: C): R }['of'];
+
+interface KindRow<C extends Change> {
+  /** What it destroys; `none` where no change of the kind ever destroys anything. */
+  readonly loss: 'none' | Of<C, Loss | undefined>;
+  /** What cannot run while it is carried out: its server, or the server that starts from its volume. */
+  readonly stops: 'nothing' | 'its server' | 'the server that starts from it';
+  /** It in one sentence without a full stop, in the trade's words. */
+  readonly says: Of<C, string>;
+}
+
+const harmless = { loss: 'none', stops: 'nothing' } as const;
+
+const whole = (lost: Volume | VolumeGroup, within: Loss['within'] = []): Loss => ({
+  of: [lost],
+  whole: true,
+  within,
+});
+
+const contentOf = (lost: FileSystem): Loss => ({ of: [lost], whole: false, within: [lost.on] });
+
+const overwritten = (wipes: readonly Wiped[]): Loss | undefined =>
+  wipes.length === 0 ? undefined : { of: wipes.map(({ before }) => before), whole: false, within: [] };
+
+/** Extents side by side cannot be laid end to end in place, nor the other way round: the group is made anew. */
+const restriped = (before: VolumeGroup, after: VolumeGroup): Loss | undefined =>
+  (before.layout.kind === 'striped') === (after.layout.kind === 'striped')
+    ? undefined
+    : { of: [before], whole: false, within: [] };
+
+const none = 'none';
+
+const kinds = {
+  'server-created': {
+    ...harmless,
+    says: ({ after }) => `server ${after.name} is created, ${after.power}`,
+  },
+  'server-renamed': {
+    ...harmless,
+    says: ({ before, after }) => `server ${before.name} is renamed ${after.name}`,
+  },
+  'server-changed-team': {
+    ...harmless,
+    says: ({ before, after }) =>
+      `server ${after.name} passes from team ${before.team ?? none} to ${after.team ?? none}`,
+  },
+  'server-moved-site': {
+    loss: 'none',
+    stops: 'its server',
+    says: ({ before, after }) =>
+      `server ${after.name} moves from site ${before.site ?? none} to ${after.site ?? none}`,
+  },
+  'server-changed-type': {
+    loss: 'none',
+    stops: 'its server',
+    says: ({ before, after }) =>
+      `server ${after.name} goes from server type ${before.type ?? none} to ${after.type ?? none}`,
+  },
+  'server-started': {
+    ...harmless,
+    says: ({ after }) => `server ${after.name} is started`,
+  },
+  'server-stopped': {
+    loss: 'none',
+    stops: 'its server',
+    says: ({ after }) => `server ${after.name} is stopped`,
+  },
+  'boot-swapped': {
+    loss: 'none',
+    stops: 'its server',
+    says: ({ before, after }) =>
+      `server ${after.name} starts from ${after.boot ?? 'no declared volume'} instead of ${before.boot ?? 'no declared volume'}`,
+  },
+  'server-edited': {
+    ...harmless,
+    says: ({ before, after }) => `server ${after.name}: ${differences(before, after)}`,
+  },
+  'server-deleted': {
+    loss: 'none',
+    stops: 'its server',
+    says: ({ before }) => `server ${before.name} is deleted`,
+  },
+  'volume-created': {
+    ...harmless,
+    says: ({ after }) => `volume ${after.name} is created: ${exactSize(after.size)}, tier ${after.tier}`,
+  },
+  'volume-re-created': {
+    loss: ({ before }) => whole(before),
+    stops: 'the server that starts from it',
+    says: ({ before, after, seat }) =>
+      `volume ${before.name} (${exactSize(before.size)}) is deleted and ${after.name} (${exactSize(after.size)}) created in its place, ${seat}`,
+  },
+  'volume-renamed': {
+    ...harmless,
+    says: ({ before, after }) => `volume ${before.name} is renamed ${after.name}`,
+  },
+  'volume-changed-team': {
+    ...harmless,
+    says: ({ before, after }) =>
+      `volume ${after.name} passes from team ${before.team ?? none} to ${after.team ?? none}`,
+  },
+  // No provider carries a volume's content across sites for a change of its declaration: it is made anew there.
+  'volume-moved-site': {
+    loss: ({ before }) => whole(before),
+    stops: 'the server that starts from it',
+    says: ({ before, after }) =>
+      `volume ${after.name} moves from site ${before.site ?? none} to ${after.site ?? none}`,
+  },
+  'volume-moved-tier': {
+    ...harmless,
+    says: ({ before, after }) => `volume ${after.name} moves from tier ${before.tier} to ${after.tier}`,
+  },
+  'volume-grown': {
+    ...harmless,
+    says: ({ before, after }) =>
+      `volume ${after.name} grows from ${exactSize(before.size)} to ${exactSize(after.size)}, by ${showSize(differenceOfBytes(after.size, before.size))}`,
+  },
+  'volume-shrunk': {
+    loss: ({ before }) => whole(before),
+    stops: 'the server that starts from it',
+    says: ({ before, after }) =>
+      `volume ${after.name} shrinks from ${exactSize(before.size)} to ${exactSize(after.size)}, by ${showSize(differenceOfBytes(before.size, after.size))}`,
+  },
+  'volume-unprotected': {
+    ...harmless,
+    says: ({ after }) => `volume ${after.name} loses its protection against deletion`,
+  },
+  'volume-edited': {
+    ...harmless,
+    says: ({ before, after }) => `volume ${after.name}: ${differences(before, after)}`,
+  },
+  'handed-over': {
+    loss: 'none',
+    stops: 'the server that starts from it',
+    says: ({ volume, from, to }) => `volume ${volume.name} is handed over from ${from} to ${to}`,
+  },
+  detached: {
+    loss: 'none',
+    stops: 'the server that starts from it',
+    says: ({ volume, server }) => `volume ${volume.name} is detached from ${server}`,
+  },
+  attached: {
+    ...harmless,
+    says: ({ volume, server }) => `volume ${volume.name} is attached to ${server}`,
+  },
+  'volume-deleted': {
+    loss: ({ before }) => whole(before),
+    stops: 'the server that starts from it',
+    says: ({ before }) => `volume ${before.name} is deleted, with its ${exactSize(before.size)}`,
+  },
+  'group-created': {
+    loss: ({ wipes }) => overwritten(wipes),
+    stops: 'nothing',
+    says: ({ after, wipes }) =>
+      `volume group ${after.name} is ${after.existing ? 'declared as it is' : 'created'} on ${after.members.join(', ')}${wipes.length === 0 ? '' : `, and what lies on ${wipes.map(({ name }) => name).join(', ')} is overwritten`}`,
+  },
+  'group-renamed': {
+    ...harmless,
+    says: ({ before, after }) => `volume group ${before.name} is renamed ${after.name}`,
+  },
+  'member-left': {
+    ...harmless,
+    says: ({ after, volume }) => `volume ${volume} leaves the volume group ${after.name}`,
+  },
+  'member-joined': {
+    loss: ({ wipes }) => overwritten(wipes),
+    stops: 'nothing',
+    says: ({ after, volume, wipes }) =>
+      `volume ${volume} joins the volume group ${after.name}${wipes.length === 0 ? '' : ', and what lies on it is overwritten'}`,
+  },
+  'group-edited': {
+    loss: ({ before, after }) => restriped(before, after),
+    stops: 'nothing',
+    says: ({ before, after }) =>
+      before.extent !== after.extent
+        ? `volume group ${after.name} goes from extents of ${exactSize(before.extent)} to ${exactSize(after.extent)}`
+        : before.layout.kind !== after.layout.kind
+          ? `volume group ${after.name} goes from a ${before.layout.kind} layout to a ${after.layout.kind} one`
+          : `volume group ${after.name} is described differently`,
+  },
+  'group-deleted': {
+    loss: ({ before }) =>
+      whole(
+        before,
+        before.members.map((name) => ({ kind: 'volume', name })),
+      ),
+    stops: 'nothing',
+    says: ({ before }) => `volume group ${before.name} is dissolved`,
+  },
+  'file-system-created': {
+    loss: ({ wipes }) => overwritten(wipes),
+    stops: 'nothing',
+    says: ({ after, wipes }) => {
+      const what = `${exactSize(after.size)}, ${after.type}`;
+      return after.existing
+        ? `file system ${after.mount} on ${after.on.name} is declared as it lies there: ${what}`
+        : `file system ${after.mount} on ${after.on.name} is made: ${what}${wipes.length === 0 ? '' : ', over what lies on the volume'}`;
+    },
+  },
+  'file-system-remounted': {
+    ...harmless,
+    says: ({ before, after }) =>
+      `file system ${before.mount} on ${after.on.name} is mounted at ${after.mount} instead`,
+  },
+  'file-system-remade': {
+    loss: ({ before }) => contentOf(before),
+    stops: 'nothing',
+    says: ({ before, after }) =>
+      `file system ${after.mount} on ${after.on.name} is made over from ${before.type} to ${after.type}`,
+  },
+  'file-system-grown': {
+    ...harmless,
+    says: ({ before, after }) =>
+      `file system ${after.mount} on ${after.on.name} grows from ${exactSize(before.size)} to ${exactSize(after.size)}`,
+  },
+  'file-system-shrunk': {
+    loss: ({ before }) => contentOf(before),
+    stops: 'nothing',
+    says: ({ before, after }) =>
+      `file system ${after.mount} on ${after.on.name} shrinks from ${exactSize(before.size)} to ${exactSize(after.size)}`,
+  },
+  'file-system-deleted': {
+    loss: ({ before }) => contentOf(before),
+    stops: 'nothing',
+    says: ({ before }) =>
+      `file system ${before.mount} on ${before.on.name} is deleted, with its ${exactSize(before.size)}`,
+  },
+} as const satisfies { readonly [K in ChangeKind]: KindRow<ChangeOf<K>> };
+
+const rows: { readonly [K in ChangeKind]: KindRow<ChangeOf<K>> } = kinds;
+
+const rowOf = ({ kind }: Change): KindRow<Change> => rows[kind];
+
+/** Every kind, in the order in which changes of one thing are told. */
+export const changeKinds: readonly string[] = Object.keys(kinds);
+
+type KindWhere<Column extends 'loss' | 'stops', No> = {
+  [K in ChangeKind]: (typeof kinds)[K][Column] extends No ? never : K;
+}[ChangeKind];
+
+/** A change that destroys, or may. */
+export type LosingChange = ChangeOf<KindWhere<'loss', 'none'>>;
+
+/** A change for which a server is stopped. */
+export type StoppingChange = ChangeOf<KindWhere<'stops', 'nothing'>>;
+
+export function lossOf(change: Change): Loss | undefined {
+  const { loss } = rowOf(change);
+  return loss === 'none' ? undefined : loss(change);
+}
+
+/** Whether it destroys what cannot be brought back without a backup. */
+export const destroys = (change: Change): change is LosingChange => lossOf(change) !== undefined;
+
+export const stoppedBy = (change: Change): KindRow<Change>['stops'] => rowOf(change).stops;
+
+export const stops = (change: Change): change is StoppingChange => stoppedBy(change) !== 'nothing';
+
+/** One sentence without a full stop, such as `plates-1 grows from 40 GiB to 60 GiB, by 20 GiB`. */
+export const describeChange = (change: Change): string => rowOf(change).says(change);
+
+/**
+ * The losses of a branch, each once: a file system that goes with its volume or its group is lost with it, and so is
+ * a group whose members are all lost.
+ */
+export function lossesOf(changes: readonly Change[]): readonly LosingChange[] {
+  const losing = changes.filter(destroys);
+  const goneWhole = new Set(
+    losing.flatMap((change) => {
+      const loss = lossOf(change);
+      return loss?.whole === true ? loss.of.map(subjectKey) : [];
+    }),
+  );
+  return losing.filter((change) => {
+    const within = lossOf(change)?.within ?? [];
+    return within.length === 0 || !within.every((carrier) => goneWhole.has(subjectKey(carrier)));
+  });
+}
+
+/** Keys that no kind of change of its own tells of, as files write them. */
+const edited = [
+  ['guest', 'guest'],
+  ['iops', 'IOPS'],
+  ['attachmentSlots', 'attachment-slots'],
+  ['shareable', 'shareable'],
+  ['protected', 'protected'],
+  ['owner', 'owner'],
+  ['reason', 'reason'],
+  ['retainUntil', 'retain-until'],
+  ['site', 'site'],
+  ['labels', 'labels'],
+] as const;
+
+/** Such as `retain-until goes from 2027-03-31 to none`. */
+function differences(before: Server | Volume, after: Server | Volume): string {
+  const shown = (declared: object, key: string): string => {
+    const value: unknown = Reflect.get(declared, key);
+    if (value === undefined) return none;
+    return typeof value === 'object' ? JSON.stringify(value) : String(value);
+  };
+  return edited
+    .filter(([key]) => shown(before, key) !== shown(after, key))
+    .map(([key, written]) => `${written} goes from ${shown(before, key)} to ${shown(after, key)}`)
+    .join(', ');
+}
