@@ -1,6 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
+import { ruleNames } from '../src/rules/registry.ts';
 import { version } from '../src/version.ts';
 
 const source = join(import.meta.dirname, '../src');
@@ -69,6 +70,18 @@ describe('the pipeline', () => {
   it.each(files)('%s holds no any, no non-null assertion and no default export', (file) => {
     const code = text(file).replace(/\/\*[\s\S]*?\*\/|\/\/.*|'(?:[^'\\\n]|\\.)*'|`(?:[^`\\]|\\.)*`/g, '');
     expect(code).not.toMatch(/:\s*any\b|<any>|\bas any\b|export default/);
+  });
+});
+
+describe('a rule is its file', () => {
+  const quoted = new RegExp(`(['"\`])(?:${ruleNames.join('|')})\\1`, 'g');
+
+  it.each(files.filter((file) => folderOf(file) !== 'rules'))('and %s asks for none by its name', (file) => {
+    expect(text(file).match(quoted) ?? []).toEqual([]);
+  });
+
+  it('whose name its file has', () => {
+    for (const name of ruleNames) expect(files).toContain(`rules/${name}.ts`);
   });
 });
 
