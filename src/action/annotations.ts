@@ -1,10 +1,10 @@
 /** Annotations: findings and problems at their very lines, the worst first, no more than the host shows. */
 
 import { byPlace, type Place, type Problem } from '../base/problem.ts';
+import { clipped, visible } from '../base/visible.ts';
 import { counted } from '../base/wording.ts';
 import type { Finding, Judged, Judgement, NotJudged } from '../policy/judgement.ts';
-import { clipped, visible } from '../report/escape.ts';
-import { summaryLine } from '../report/text.ts';
+import { summaryLine } from '../report/report.ts';
 import { levels } from '../rules/rule.ts';
 
 export type AnnotationLevel = 'error' | 'warning' | 'notice';

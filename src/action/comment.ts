@@ -6,7 +6,7 @@
  * a verdict: what goes wrong is a sentence for the summary.
  */
 import { setTimeout as sleep } from 'node:timers/promises';
-import { clipped } from '../report/escape.ts';
+import { clipped } from '../base/visible.ts';
 import { version } from '../version.ts';
 import type { PullRequest } from './events.ts';
 import { commentPages, commentsAPage } from './limits.ts';

@@ -4,13 +4,12 @@ import { lstat, readFile, realpath } from 'node:fs/promises';
 import { dirname, isAbsolute, relative, resolve, sep } from 'node:path';
 import * as core from '@actions/core';
 import { err, type Outcome, ok, type Problem } from '../base/problem.ts';
+import { clipped, visible } from '../base/visible.ts';
 import { reasonOf, writeReport } from '../cli/edge.ts';
 import { gate } from '../cli/gate.ts';
 import { type Judgement, notJudged } from '../policy/judgement.ts';
 import { showMoney } from '../price/money.ts';
-import { clipped, visible } from '../report/escape.ts';
-import { report } from '../report/report.ts';
-import { reportText, summaryLine } from '../report/text.ts';
+import { report, reportText, summaryLine } from '../report/report.ts';
 import { type Level, levels } from '../rules/rule.ts';
 import { type Annotation, annotationsOf } from './annotations.ts';
 import { toJudge } from './checkout.ts';
@@ -127,7 +126,7 @@ async function leadsElsewhere(workspace: string, path: string, target: string): 
 }
 
 function print(judgement: Judgement): void {
-  // No line of the report is a command of the host's (escape.ts sees to that); this holds should one be overlooked.
+  // No line of the report is a command of the host's (base/visible.ts sees to that); this holds should one be overlooked.
   const token = randomUUID();
   process.stdout.write(`::stop-commands::${token}\n`);
   process.stdout.write(reportText(judgement, { width: 100, colour: false }));

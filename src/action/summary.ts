@@ -1,7 +1,7 @@
 /** The job's summary and the comment's body: the report in Markdown, within what the host takes. */
 import type { Judgement } from '../policy/judgement.ts';
-import { markdownText } from '../report/escape.ts';
-import { reportMarkdown } from '../report/markdown.ts';
+import { markdownText } from '../report/markdown-text.ts';
+import { reportMarkdown } from '../report/report.ts';
 
 export interface SummaryOptions {
   /** The most bytes. */

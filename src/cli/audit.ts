@@ -27,8 +27,8 @@ import {
   recordLine,
   recordsCsvHead,
   reportTable,
-} from '../report/audit.ts';
-import { reportProblems } from '../report/problems.ts';
+} from '../report/audit/audit.ts';
+import { reportProblems } from '../report/report.ts';
 import { type Finished, reasonOf, terminal } from './edge.ts';
 import { readEvidence } from './evidence.ts';
 import { openRecordStore, programId } from './record-store.ts';

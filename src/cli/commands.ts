@@ -4,7 +4,7 @@
  */
 import { type Command, InvalidArgumentError, Option } from 'commander';
 import type { Grouping } from '../price/cost.ts';
-import type { AuditFormat, AuditQuestion } from '../report/audit.ts';
+import type { AuditFormat, AuditQuestion } from '../report/audit/audit.ts';
 import type { CostFormat } from '../report/cost.ts';
 import type { HeadroomFormat } from '../report/headroom.ts';
 import type { PolicyFormat } from '../report/policy.ts';

@@ -4,7 +4,7 @@ import { withExcerpts } from '../policy/revision.ts';
 import { costBy, type Grouping, priceEstate } from '../price/cost.ts';
 import { listInForce } from '../price/price-list.ts';
 import { type CostFormat, reportCost } from '../report/cost.ts';
-import { reportProblems } from '../report/problems.ts';
+import { reportProblems } from '../report/report.ts';
 import { type Finished, terminal } from './edge.ts';
 import { shownOn, withRepository } from './repository.ts';
 

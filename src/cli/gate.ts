@@ -7,9 +7,7 @@ import { type RevisionPair, resolveRevisions, uncommittedFiles } from '../git/co
 import type { GitRepository } from '../git/repository.ts';
 import { type Judgement, notJudged, type PastChange } from '../policy/judgement.ts';
 import { bareSettings, judgeTrees, ParsedFiles, readRevision } from '../policy/revision.ts';
-import { reportJson } from '../report/json.ts';
-import { type ReportFormat, report } from '../report/report.ts';
-import { summaryLine } from '../report/text.ts';
+import { type ReportFormat, report, reportJson, summaryLine } from '../report/report.ts';
 import { type AttestFlags, attestMisuse, judgedRevisions, timeOf, writeAttestation } from './attestation.ts';
 import { dayOf, type Finished, terminal, writeReport } from './edge.ts';
 import { withRepository } from './repository.ts';

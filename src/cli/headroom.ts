@@ -7,7 +7,7 @@ import { usageOf } from '../capacity/usage.ts';
 import { readUses } from '../policy/revision.ts';
 import { listInForce } from '../price/price-list.ts';
 import { type HeadroomFormat, reportHeadroom } from '../report/headroom.ts';
-import { reportProblems } from '../report/problems.ts';
+import { reportProblems } from '../report/report.ts';
 import { type Finished, terminal } from './edge.ts';
 import { shownOn, withRepository } from './repository.ts';
 

@@ -1,6 +1,6 @@
 /** The command line: parses the arguments, runs one command, and turns whatever comes into one of three exit codes. */
 import { Command, CommanderError } from 'commander';
-import { visible } from '../report/escape.ts';
+import { visible } from '../base/visible.ts';
 import { version } from '../version.ts';
 import { addCommands } from './commands.ts';
 import { type Finished, reasonOf } from './edge.ts';

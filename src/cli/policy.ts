@@ -3,7 +3,7 @@ import { err, ok } from '../base/problem.ts';
 import { checkPolicy } from '../policy/check.ts';
 import type { Policy } from '../policy/policy.ts';
 import { type PolicyFormat, reportPolicyCheck } from '../report/policy.ts';
-import { reportProblems } from '../report/problems.ts';
+import { reportProblems } from '../report/report.ts';
 import { type Finished, terminal } from './edge.ts';
 import { shownOn, withRepository } from './repository.ts';
 

@@ -15,9 +15,10 @@ import { detachedCost } from '../price/delta.ts';
 import { explainCost } from '../price/explain.ts';
 import { type Money, showMoney } from '../price/money.ts';
 import type { PriceList } from '../price/price-list.ts';
-import { showAmount } from './amounts.ts';
-import { atLeast, drawHeadline, drawSections, type Screen } from './draw.ts';
-import type { Block, Section } from './sections.ts';
+import { drawReport, type Screen } from './draw.ts';
+import { showAmount } from './model/amounts.ts';
+import { figures, sentence, table, words } from './model/blocks.ts';
+import type { Block, ReportModel } from './model/model.ts';
 
 export type CostFormat = 'text' | 'json' | 'csv';
 
@@ -34,7 +35,7 @@ export interface CostOverview {
 export function reportCost(overview: CostOverview, format: CostFormat, screen: Screen): string {
   switch (format) {
     case 'text':
-      return costText(overview, atLeast(screen));
+      return drawReport(costModel(overview), screen);
     case 'json':
       return costJson(overview);
     case 'csv':
@@ -42,50 +43,50 @@ export function reportCost(overview: CostOverview, format: CostFormat, screen: S
   }
 }
 
-/** What a group without a name is called: it belongs to none. */
+/** What the sum is called of what belongs to no team, site or server. */
 const groupName = (name: string, by: Grouping): string => (name === '' ? `no ${by}` : name);
 
-function costText({ on, list, estate, settings, cost, by, sums }: CostOverview, screen: Screen): string {
+function costModel(overview: CostOverview): ReportModel {
+  const { on, list, estate, cost, by, sums } = overview;
   const { currency } = cost;
   const detached = detachedCost(cost, estate);
-  const headline = `The estate costs ${showAmount(cost.total, currency)} a month on ${on}`;
-  const blocks: Block[] = [
-    { kind: 'sentence', text: `By the price list that holds from ${list.from} (${list.place.file}).` },
-  ];
-  if (!detached.isZero()) {
-    blocks.push({
-      kind: 'sentence',
-      text: `Of that, ${showAmount(detached, currency)} are for volumes that no server holds. A detached volume is billed until it is deleted.`,
-    });
-  }
-  const sections: Section[] = [
-    { title: '', blocks },
-    {
-      title: `A month, by ${by}`,
-      blocks: [
-        {
-          kind: 'table',
-          table:
-            by === 'volume' || by === 'server'
-              ? lineTable({ on, list, estate, settings, cost, by, sums })
-              : {
-                  columns: [
-                    { title: by, align: 'left' },
-                    { title: currency, align: 'right' },
-                  ],
-                  rows: [...sums].map(([name, sum]) => [groupName(name, by), showMoney(sum, currency)]),
-                },
-        },
-      ],
-    },
-  ];
-  return `${[...drawHeadline(headline, 'plain', screen), ...drawSections(sections, screen)].join('\n').replace('\n\n  By', '\n  By')}\n`;
+  return {
+    tone: 'plain',
+    headline: `The estate costs ${showAmount(cost.total, currency)} a month on ${on}`,
+    fields: [],
+    sections: [
+      {
+        title: '',
+        blocks: [
+          sentence(`Prices are those of the price list from ${list.from} (${list.place.file}).`),
+          ...(detached.isZero()
+            ? []
+            : [
+                sentence(
+                  `Of this, ${showAmount(detached, currency)} is for unattached volumes. An unattached volume is billed until it is deleted.`,
+                ),
+              ]),
+        ],
+      },
+      {
+        title: `Monthly cost by ${by}`,
+        blocks: [
+          by === 'volume' || by === 'server'
+            ? lineTable(overview)
+            : table(
+                [words(by), figures(currency)],
+                [...sums].map(([name, sum]) => [groupName(name, by), showMoney(sum, currency)]),
+              ),
+        ],
+      },
+    ],
+  };
 }
 
 const byName = (a: CostLine, b: CostLine): number => (nameOf(a) < nameOf(b) ? -1 : 1);
 
 /** Each volume with its arithmetic; by server, each server's volumes beneath it. */
-function lineTable({ on, list, settings, cost, by, estate, sums }: CostOverview) {
+function lineTable({ on, list, settings, cost, by, estate, sums }: CostOverview): Block {
   const { currency } = cost;
   const row = (line: CostLine, lead = ''): readonly string[] => [
     `${lead}${nameOf(line)}`,
@@ -108,15 +109,15 @@ function lineTable({ on, list, settings, cost, by, estate, sums }: CostOverview)
           [groupName(server, by), '', '', showMoney(sum, currency)],
           ...(beneath.get(server) ?? []).map((line) => row(line, '  ')),
         ]);
-  return {
-    columns: [
-      { title: by === 'volume' ? 'volume or server' : 'server', align: 'left' },
-      { title: 'tier or server type', align: 'left' },
-      { title: 'how it comes about', align: 'left' },
-      { title: currency, align: 'right' },
+  return table(
+    [
+      words(by === 'volume' ? 'volume or server' : 'server'),
+      words('tier or server type'),
+      words('calculation'),
+      figures(currency),
     ],
     rows,
-  } as const;
+  );
 }
 
 function lineFacts({ on, list, settings }: CostOverview, line: CostLine) {

@@ -1,7 +1,8 @@
-/** Draws sections for a terminal. The only escapes in what comes out are these few of our own. */
-import { visible } from './escape.ts';
-import { pointedAt } from './excerpt.ts';
-import type { Block, Entry, Field, Section, Tone } from './sections.ts';
+/** Draws a report for a terminal. The only escapes in what comes out are these few of our own. */
+import { visible } from '../base/visible.ts';
+import { marks, shownTable } from './cells.ts';
+import { excerptLines } from './excerpt.ts';
+import type { Block, Entry, Field, ReportModel, Section, Tone } from './model/model.ts';
 import { hung, textTable, wrapped } from './table.ts';
 
 export interface Screen {
@@ -13,8 +14,8 @@ export interface Screen {
 /** Select Graphic Rendition (ECMA-48, 8.3.117): on and off. */
 const sgr = {
   bold: ['\u001b[1m', '\u001b[22m'],
-  grave: ['\u001b[31m', '\u001b[39m'],
-  caution: ['\u001b[33m', '\u001b[39m'],
+  red: ['\u001b[31m', '\u001b[39m'],
+  yellow: ['\u001b[33m', '\u001b[39m'],
 } as const;
 
 const narrowest = 20;
@@ -25,15 +26,37 @@ export const atLeast = ({ width, colour }: Screen): Screen => ({ width: Math.max
 const paint = (text: string, style: keyof typeof sgr, { colour }: Screen): string =>
   colour && text !== '' ? `${sgr[style][0]}${text}${sgr[style][1]}` : text;
 
-const accent = (text: string, tone: Tone, screen: Screen): string =>
-  tone === 'plain' ? text : paint(text, tone, screen);
+function accent(text: string, tone: Tone, screen: Screen): string {
+  switch (tone) {
+    case 'loses data':
+    case 'fails':
+      return paint(text, 'red', screen);
+    case 'caution':
+      return paint(text, 'yellow', screen);
+    case 'plain':
+      return text;
+  }
+}
+
+/**
+ * The whole report. The same model, width and choice of colour give the same bytes; no line is wider than the width,
+ * from 40 columns on.
+ */
+export function drawReport({ tone, headline, fields, sections }: ReportModel, screen: Screen): string {
+  const wide = atLeast(screen);
+  return `${[
+    ...drawHeadline(headline, tone, wide),
+    ...drawFields(fields, 2, wide),
+    ...drawSections(sections, wide),
+  ].join('\n')}\n`;
+}
 
 /** The first line or lines: bold, and with the verdict's accent. */
 export const drawHeadline = (headline: string, tone: Tone, screen: Screen): readonly string[] =>
   wrapped(visible(headline), screen.width).map((line) => paint(accent(line, tone, screen), 'bold', screen));
 
 /** Labelled lines, their text in one column. */
-export function drawFields(fields: readonly Field[], indent: number, screen: Screen): readonly string[] {
+function drawFields(fields: readonly Field[], indent: number, screen: Screen): readonly string[] {
   const widest = Math.max(0, ...fields.map(({ label }) => label.length));
   return fields.flatMap((field) => {
     const lead = `${' '.repeat(indent)}${field.label.padEnd(widest)}  `;
@@ -55,10 +78,11 @@ function fieldText(field: Field): string {
   }
 }
 
-export const drawSections = (sections: readonly Section[], screen: Screen): readonly string[] =>
+const drawSections = (sections: readonly Section[], screen: Screen): readonly string[] =>
   sections.flatMap(({ title, blocks }) => [
-    '',
-    ...wrapped(visible(title), screen.width).map((line) => paint(line, 'bold', screen)),
+    ...(title === ''
+      ? []
+      : ['', ...wrapped(visible(title), screen.width).map((line) => paint(line, 'bold', screen))]),
     ...blocks.flatMap((block) => drawBlock(block, screen)),
   ]);
 
@@ -69,17 +93,25 @@ function drawBlock(block: Block, screen: Screen): readonly string[] {
     case 'entries':
       return block.entries.flatMap((entry) => drawEntry(entry, screen));
     case 'table':
-      return textTable(block.table, screen.width - 2).map((line) => `  ${line}`);
+      return textTable(shownTable(block.table), screen.width - 2).map((line) => `  ${line}`);
+    case 'legend':
+      return hung(
+        '  ',
+        `${block.parts.map(({ part, text }) => `${marks[part]} ${visible(text)}`).join(', ')}.`,
+        screen.width,
+      );
   }
 }
 
-function drawEntry({ lead, text, excerpt, fields }: Entry, screen: Screen): readonly string[] {
-  const word = lead === undefined ? '' : `${lead.word}  `;
-  const [first = '', ...others] = hung(`  ${word}`, visible(text), screen.width);
+function drawEntry({ number, tag, text, excerpt, fields }: Entry, screen: Screen): readonly string[] {
+  const before = number === undefined ? '' : `${number}  `;
+  const word = tag === undefined ? '' : `${tag.word}  `;
+  const [first = '', ...others] = hung(`  ${before}${word}`, visible(text), screen.width);
+  const lead = 2 + before.length;
   const head =
-    lead === undefined
+    tag === undefined
       ? first
-      : `  ${accent(lead.word, lead.tone, screen)}${first.slice(2 + lead.word.length)}`;
+      : `${first.slice(0, lead)}${accent(tag.word, tag.tone, screen)}${first.slice(lead + tag.word.length)}`;
   return [
     head,
     ...others,
@@ -88,15 +120,4 @@ function drawEntry({ lead, text, excerpt, fields }: Entry, screen: Screen): read
       : excerptLines(excerpt.source, excerpt.place, screen.width - 4).map((line) => `    ${line}`)),
     ...drawFields(fields, 4, screen),
   ];
-}
-
-/** The source line behind its number, and the pointer beneath. */
-export function excerptLines(
-  source: string,
-  { line, column }: { readonly line: number; readonly column: number },
-  width: number,
-): readonly [string, string] {
-  const gutter = `${line}: `;
-  const [shown, pointer] = pointedAt(source, column, width - gutter.length);
-  return [`${gutter}${shown}`.trimEnd(), `${' '.repeat(gutter.length)}${pointer}`];
 }

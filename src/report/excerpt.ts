@@ -1,6 +1,6 @@
 /** A source line, and a pointer under the very character that is meant. */
 import stringWidth from 'string-width';
-import { visible } from './escape.ts';
+import { visible } from '../base/visible.ts';
 
 const tabStop = 4;
 
@@ -14,8 +14,11 @@ interface Cell {
 
 const graphemes = new Intl.Segmenter('en', { granularity: 'grapheme' });
 
+/** Characters as they are seen; one that hides something is taken apart, since what is spelt out may be long. */
 const segmentsOf = (source: string): readonly string[] =>
-  [...graphemes.segment(source)].map(({ segment }) => segment);
+  [...graphemes.segment(source)].flatMap(({ segment }) =>
+    visible(segment) === segment ? [segment] : [...segment],
+  );
 
 /** What a stretch of the source looks like: tabs as spaces up to the next stop, whatever else hides spelt out. */
 function cellsOf(segments: readonly string[]): readonly Cell[] {
@@ -65,8 +68,8 @@ export function pointedAt(
   if (fits) return drawn('', before, after, '');
   // What is meant comes first: up to two thirds of the width for it and what follows, the rest for what leads to it.
   const roomAfter = Math.max(Math.floor((width * 2) / 3), width - widthBefore) - 2;
-  const keptAfter = kept(after, roomAfter);
-  const keptBefore = kept(before.toReversed(), width - 2 - widthOf(keptAfter)).toReversed();
+  const keptAfter = kept(after, roomAfter, 1);
+  const keptBefore = kept(before.toReversed(), width - 2 - widthOf(keptAfter), 0).toReversed();
   return drawn(
     index <= reach && keptBefore.length === before.length ? '' : '…',
     keptBefore,
@@ -75,14 +78,14 @@ export function pointedAt(
   );
 }
 
-/** As many cells as fit into a width, and at least one. */
-function kept(cells: readonly Cell[], room: number): readonly Cell[] {
+/** As many cells as fit into a width, and at least so many. */
+function kept(cells: readonly Cell[], room: number, atLeast: 0 | 1): readonly Cell[] {
   let sum = 0;
   const end = cells.findIndex(({ width }) => {
     sum += width;
     return sum > room;
   });
-  return end === -1 ? cells : cells.slice(0, Math.max(1, end));
+  return end === -1 ? cells : cells.slice(0, Math.max(atLeast, end));
 }
 
 function drawn(
@@ -101,3 +104,14 @@ const startOfCharacter = (source: string, index: number): number =>
 
 const isHigh = (unit: number): boolean => unit >= 0xd800 && unit <= 0xdbff;
 const isLow = (unit: number): boolean => unit >= 0xdc00 && unit <= 0xdfff;
+
+/** The source line behind its number, and the pointer beneath. */
+export function excerptLines(
+  source: string,
+  { line, column }: { readonly line: number; readonly column: number },
+  width: number,
+): readonly [string, string] {
+  const gutter = `${line}: `;
+  const [shown, pointer] = pointedAt(source, column, width - gutter.length);
+  return [`${gutter}${shown}`.trimEnd(), `${' '.repeat(gutter.length)}${pointer}`];
+}

@@ -7,9 +7,9 @@
 import { create } from 'xmlbuilder2';
 import type { XMLBuilder } from 'xmlbuilder2/lib/interfaces.js';
 import type { Problem } from '../base/problem.ts';
+import { visible } from '../base/visible.ts';
 import type { Finding, Judged, Judgement, NotJudged } from '../policy/judgement.ts';
 import { type Money, showMoney } from '../price/money.ts';
-import { visible } from './escape.ts';
 
 export function reportJunit(judgement: Judgement): string {
   const document = create({ version: '1.0', encoding: 'UTF-8' });

@@ -1,10 +1,14 @@
 /** A judgement as Markdown: CommonMark with GFM tables, no HTML, within a host's limit where there is one. */
 
+import { clipped } from '../base/visible.ts';
 import { counted } from '../base/wording.ts';
 import type { Judgement } from '../policy/judgement.ts';
-import { excerptLines } from './draw.ts';
-import { clipped, markdownAdvice, markdownBlock, markdownCode, markdownText } from './escape.ts';
-import { type Block, type Entry, type Field, reportModel, type Section, summaryLine } from './sections.ts';
+import { marks, shownTable } from './cells.ts';
+import { excerptLines } from './excerpt.ts';
+import { markdownAdvice, markdownBlock, markdownCode, markdownText } from './markdown-text.ts';
+import { reportModel } from './model/judgement.ts';
+import type { Block, Entry, Field, Section } from './model/model.ts';
+import { summaryLine } from './model/verdict.ts';
 import { markdownTable } from './table.ts';
 
 export interface MarkdownOptions {
@@ -20,18 +24,42 @@ export function reportMarkdown(judgement: Judgement, { limit, fullReport }: Mark
   const { headline, fields, sections } = reportModel(judgement);
   const head = [`## ${markdownText(headline)}`, fields.map(fieldItem).join('\n')];
   const parts = sections.map(sectionParts);
-  const whole = `${[...head, ...parts.flatMap(({ title, blocks }) => [title, ...blocks.map(joined)])].join('\n\n')}\n`;
-  if (limit === undefined || bytesOf(whole) <= limit) return whole;
-  return cut(judgement, head, parts, limit, pointer(fullReport));
+  const most = limit ?? Number.POSITIVE_INFINITY;
+  return wholeWithin(head, parts, most) ?? cut(judgement, head, parts, most, pointer(fullReport));
+}
+
+/** The whole report; undefined as soon as it is known to be over the limit, and nothing more is written then. */
+function wholeWithin(
+  head: readonly string[],
+  parts: readonly SectionParts[],
+  limit: number,
+): string | undefined {
+  const written: string[] = [head.join('\n\n')];
+  let size = bytesOf(written[0] ?? '') + 1;
+  const write = (text: string): boolean => {
+    written.push(text);
+    size += bytesOf(text);
+    return size <= limit;
+  };
+  for (const { title, blocks } of parts) {
+    if (title !== '' && !write(`\n\n${title}`)) return undefined;
+    for (const { head: top, between, pieces } of blocks) {
+      if (!write(top === undefined ? '\n\n' : `\n\n${top}${between}`)) return undefined;
+      for (const [index, piece] of pieces.entries()) {
+        if (!write(`${index === 0 ? '' : between}${piece()}`)) return undefined;
+      }
+    }
+  }
+  return size <= limit ? `${written.join('')}\n` : undefined;
 }
 
 const bytesOf = (text: string): number => Buffer.byteLength(text);
 
-/** A block as pieces that can be left out one by one; the head comes with the first of them. */
+/** A block as pieces that can be left out one by one, written when asked for; the head comes with the first. */
 interface Pieces {
   readonly head: string | undefined;
   readonly between: string;
-  readonly pieces: readonly string[];
+  readonly pieces: readonly (() => string)[];
 }
 
 interface SectionParts {
@@ -41,7 +69,7 @@ interface SectionParts {
 }
 
 const sectionParts = ({ title, blocks }: Section): SectionParts => ({
-  title: `### ${markdownText(title)}`,
+  title: title === '' ? '' : `### ${markdownText(title)}`,
   name: clipped(title, 60),
   blocks: blocks.map(blockPieces),
 });
@@ -49,17 +77,21 @@ const sectionParts = ({ title, blocks }: Section): SectionParts => ({
 function blockPieces(block: Block): Pieces {
   switch (block.kind) {
     case 'sentence':
-      return { head: undefined, between: '', pieces: [markdownText(block.text)] };
+      return { head: undefined, between: '', pieces: [() => markdownText(block.text)] };
     case 'entries':
-      return { head: undefined, between: '\n', pieces: block.entries.map(entryItem) };
+      return { head: undefined, between: '\n', pieces: block.entries.map((entry) => () => entryItem(entry)) };
     case 'table': {
-      const { head, rows } = markdownTable(block.table);
-      return { head, between: '\n', pieces: rows };
+      const { head, rows } = markdownTable(shownTable(block.table));
+      return { head, between: '\n', pieces: rows.map((row) => () => row) };
+    }
+    case 'legend': {
+      const said = block.parts.map(({ part, text }) => `${markdownCode(marks[part])} ${markdownText(text)}`);
+      return { head: undefined, between: '', pieces: [() => `${said.join(', ')}.`] };
     }
   }
 }
 
-const joined = ({ head, between, pieces }: Pieces): string =>
+const joined = (head: string | undefined, between: string, pieces: readonly string[]): string =>
   [...(head === undefined ? [] : [head]), ...pieces].join(between);
 
 const fieldItem = (field: Field): string => `- **${field.label}:** ${fieldText(field)}`;
@@ -79,8 +111,9 @@ function fieldText(field: Field): string {
   }
 }
 
-function entryItem({ lead, text, excerpt, fields }: Entry): string {
-  const said = `- ${lead === undefined ? '' : `**${lead.word}** `}${markdownText(text)}`;
+function entryItem({ number, tag, text, excerpt, fields }: Entry): string {
+  const lead = [...(number === undefined ? [] : [String(number)]), ...(tag === undefined ? [] : [tag.word])];
+  const said = `- ${lead.length === 0 ? '' : `**${lead.join(', ')}** `}${markdownText(text)}`;
   const source =
     excerpt === undefined
       ? []
@@ -129,14 +162,15 @@ function cut(
       const begin = opening + 2 + (top === undefined ? 0 : bytesOf(top) + bytesOf(between));
       const fitting: string[] = [];
       let cost = begin;
-      for (const piece of pieces) {
+      for (const each of pieces) {
+        const piece = each();
         const more = bytesOf(piece) + (fitting.length === 0 ? 0 : bytesOf(between));
         if (cost + more > room) break;
         cost += more;
         fitting.push(piece);
       }
       if (fitting.length > 0) {
-        blocks.push(joined({ head: top, between, pieces: fitting }));
+        blocks.push(joined(top, between, fitting));
         taken += fitting.length;
         room -= cost;
         opening = 0;

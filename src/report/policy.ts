@@ -2,8 +2,9 @@
 
 import { counted } from '../base/wording.ts';
 import type { Remark } from '../policy/check.ts';
-import { atLeast, drawHeadline, drawSections, type Screen } from './draw.ts';
-import type { Entry, Section } from './sections.ts';
+import { drawReport, type Screen } from './draw.ts';
+import { advice, at, entries } from './model/blocks.ts';
+import type { Entry, ReportModel } from './model/model.ts';
 
 export type PolicyFormat = 'text' | 'json';
 
@@ -18,31 +19,25 @@ export interface PolicyCheck {
 export function reportPolicyCheck(check: PolicyCheck, format: PolicyFormat, screen: Screen): string {
   switch (format) {
     case 'text':
-      return policyText(check, atLeast(screen));
+      return drawReport(policyModel(check), screen);
     case 'json':
       return `${JSON.stringify(check, null, 2)}\n`;
   }
 }
 
-function policyText({ on, rules, waivers, remarks }: PolicyCheck, screen: Screen): string {
+function policyModel({ on, rules, waivers, remarks }: PolicyCheck): ReportModel {
   const policy = `${counted(rules, 'rule')} and ${counted(waivers, 'waiver')} on ${on}`;
-  const headline =
-    remarks.length === 0
-      ? `Nothing to remark on ${policy}`
-      : `${counted(remarks.length, 'remark')} on ${policy}`;
-  const sections: readonly Section[] =
-    remarks.length === 0
-      ? []
-      : [{ title: 'Remarks', blocks: [{ kind: 'entries', entries: remarks.map(entryOf) }] }];
-  return `${[...drawHeadline(headline, remarks.length === 0 ? 'plain' : 'caution', screen), ...drawSections(sections, screen)].join('\n')}\n`;
+  const clean = remarks.length === 0;
+  return {
+    tone: clean ? 'plain' : 'caution',
+    headline: `${clean ? 'No remarks' : counted(remarks.length, 'remark')} on ${policy}`,
+    fields: [],
+    sections: clean ? [] : [{ title: 'Remarks', blocks: [entries(remarks.map(entryOf))] }],
+  };
 }
 
-const entryOf = ({ kind, message, advice, place }: Remark): Entry => ({
-  lead: { word: kind, tone: 'caution' },
+const entryOf = ({ kind, message, advice: todo, place }: Remark): Entry => ({
+  tag: { word: kind, tone: 'caution' },
   text: message,
-  excerpt: undefined,
-  fields: [
-    { label: 'where', form: 'place', place, note: '' },
-    { label: 'do', form: 'advice', text: advice },
-  ],
+  fields: [at(place), advice('advice', todo)],
 });

@@ -1,34 +1,31 @@
-/** Readings of measured use, summarised. */
-
+/** Readings of measured use, summed up. */
 import { counted } from '../base/wording.ts';
 import { forecast } from '../capacity/forecast.ts';
-import { fillableBytes, type ReadingsSummary } from '../capacity/readings.ts';
-import { showMeasure } from './amounts.ts';
-import { atLeast, drawHeadline, drawSections, type Screen } from './draw.ts';
-import { showForecast } from './forecast.ts';
+import { fillableBytes, type ReadingsSummary, type UseSummary } from '../capacity/readings.ts';
+import { drawReport, type Screen } from './draw.ts';
+import { showMeasure } from './model/amounts.ts';
+import { entries, line } from './model/blocks.ts';
+import { showForecast } from './model/forecast.ts';
+import type { Entry } from './model/model.ts';
 
 export function reportReadings({ fileSystems, rows }: ReadingsSummary, screen: Screen): string {
   const uses = [...fileSystems.values()].sort((a, b) =>
     a.server === b.server ? (a.mount < b.mount ? -1 : 1) : a.server < b.server ? -1 : 1,
   );
+  const sections =
+    uses.length === 0 ? [] : [{ title: 'By server and mount point', blocks: [entries(uses.map(useEntry))] }];
   const headline = `${counted(rows, 'reading')} of ${counted(uses.length, 'file system')}`;
-  const entries = uses.map(({ server, mount, count, first, last, daily }) => {
-    const capacity = fillableBytes(last);
-    const field = (label: string, text: string) => ({ label, form: 'text', text }) as const;
-    return {
-      lead: undefined,
-      text: `${server} ${mount}`,
-      excerpt: undefined,
-      fields: [
-        field('readings', `${count}, from ${first.at} to ${last.at}`),
-        field('used', `${showMeasure('bytes', last.used)} of ${showMeasure('bytes', capacity)}`),
-        field('full', showForecast(forecast(daily, capacity))),
-      ],
-    };
-  });
-  const drawn = drawSections(
-    [{ title: 'By server and mount point', blocks: [{ kind: 'entries', entries }] }],
-    atLeast(screen),
-  );
-  return `${[...drawHeadline(headline, 'plain', atLeast(screen)), ...(uses.length === 0 ? [] : drawn)].join('\n')}\n`;
+  return drawReport({ tone: 'plain', headline, fields: [], sections }, screen);
+}
+
+function useEntry({ server, mount, count, first, last, daily }: UseSummary): Entry {
+  const capacity = fillableBytes(last);
+  return {
+    text: `${server} ${mount}`,
+    fields: [
+      line('readings', `${count}, from ${first.at} to ${last.at}`),
+      line('used', `${showMeasure('bytes', last.used)} of ${showMeasure('bytes', capacity)}`),
+      line('full', showForecast(forecast(daily, capacity))),
+    ],
+  };
 }

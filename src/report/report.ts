@@ -1,8 +1,16 @@
-/** Every form a judgement can be written in, by name. */
+/** What is said of a judgement, and every form it can be written in, by name. */
 import type { Judgement } from '../policy/judgement.ts';
 import { reportJson } from './json.ts';
 import { reportMarkdown } from './markdown.ts';
 import { reportText } from './text.ts';
+
+export type { Screen } from './draw.ts';
+export { reportJson } from './json.ts';
+export { type MarkdownOptions, reportMarkdown } from './markdown.ts';
+export { reportModel } from './model/judgement.ts';
+export type * from './model/model.ts';
+export { summaryLine } from './model/verdict.ts';
+export { reportProblems, reportText } from './text.ts';
 
 export const reportFormats = ['text', 'markdown', 'json', 'sarif', 'junit'] as const;
 

@@ -1,39 +1,46 @@
 /** What the rules say of themselves, as text, Markdown or JSON: nothing here is written twice. */
 import type { Example } from '../rules/example.ts';
 import type { Parameter, Rule } from '../rules/rule.ts';
-import { atLeast, drawHeadline, drawSections, type Screen } from './draw.ts';
-import { markdownAdvice, markdownText } from './escape.ts';
-import type { Section } from './sections.ts';
-import { markdownTable, type TableOf } from './table.ts';
+import { shownTable } from './cells.ts';
+import { drawReport, type Screen } from './draw.ts';
+import { markdownAdvice, markdownText } from './markdown-text.ts';
+import { sentence, words } from './model/blocks.ts';
+import type { Block, Section, Table } from './model/model.ts';
+import { markdownTable } from './table.ts';
 
 export type RuleFormat = 'text' | 'markdown' | 'json';
 
 /** The list of all rules: each with what it refuses. */
 export function reportRules(rules: readonly Rule[], format: RuleFormat, screen: Screen): string {
-  const table: TableOf = {
-    columns: [
-      { title: 'rule', align: 'left' },
-      { title: 'refuses', align: 'left' },
-    ],
-    rows: rules.map(({ name, refuses }) => [name, refuses]),
-  };
   switch (format) {
     case 'json':
       return json(rules.map(ruleFacts));
-    case 'markdown': {
-      const { head, rows } = markdownTable(table);
-      return `${[head, ...rows].join('\n')}\n`;
-    }
-    case 'text': {
-      const sections: readonly Section[] = [
-        ...rules.map(
-          ({ name, refuses }): Section => ({ title: name, blocks: [{ kind: 'sentence', text: refuses }] }),
-        ),
-        { title: '', blocks: [{ kind: 'sentence', text: 'ullage rules NAME explains one in full.' }] },
-      ];
-      return `${[...drawHeadline(`${rules.length} rules`, 'plain', atLeast(screen)), ...drawSections(sections, atLeast(screen))].join('\n')}\n`;
-    }
+    case 'markdown':
+      return `${markdownOf({
+        columns: [words('rule'), words('refuses')],
+        rows: rules.map(({ name, refuses }) => [name, refuses]),
+      })}\n`;
+    case 'text':
+      return drawReport(
+        {
+          tone: 'plain',
+          headline: `${rules.length} rules`,
+          fields: [],
+          sections: [
+            { title: '', blocks: [sentence('`ullage rules NAME` explains one of them in full.')] },
+            ...rules.map(({ name, refuses }) => titled(name, sentence(refuses))),
+          ],
+        },
+        screen,
+      );
   }
+}
+
+const titled = (title: string, block: Block): Section => ({ title, blocks: [block] });
+
+function markdownOf(of: Table): string {
+  const { head, rows } = markdownTable(shownTable(of));
+  return [head, ...rows].join('\n');
 }
 
 /** One rule in full. */
@@ -43,8 +50,15 @@ export function reportRule(rule: Rule, format: RuleFormat, screen: Screen): stri
       return json(ruleFacts(rule));
     case 'markdown':
       return ruleMarkdown(rule);
-    case 'text':
-      return `${[...drawHeadline(rule.name, 'plain', atLeast(screen)), ...drawSections(ruleSections(rule), atLeast(screen)), ...exampleText(rule)].join('\n')}\n`;
+    case 'text': {
+      const report = {
+        tone: 'plain',
+        headline: rule.name,
+        fields: [],
+        sections: ruleSections(rule),
+      } as const;
+      return `${drawReport(report, screen)}${exampleText(rule).join('\n')}\n`;
+    }
   }
 }
 
@@ -67,28 +81,23 @@ const ruleFacts = ({ name, about, level, refuses, why, advice, parameters, needs
 });
 
 function ruleSections(rule: Rule): readonly Section[] {
-  const sentence = (title: string, text: string): Section => ({
-    title,
-    blocks: [{ kind: 'sentence', text }],
-  });
   const parameters = Object.entries(rule.parameters);
   return [
-    sentence('What it refuses', rule.refuses),
-    sentence('Why', rule.why),
-    sentence('What to do about a finding', rule.advice),
-    parameters.length === 0
-      ? sentence('Parameters', 'None but name, level, where and enabled, which every rule takes.')
-      : { title: 'Parameters', blocks: [{ kind: 'table', table: parameterTable(parameters) }] },
-    sentence('Level', `${rule.level}, unless the entry sets another.`),
+    titled('What it refuses', sentence(rule.refuses)),
+    titled('Why', sentence(rule.why)),
+    titled('What to do about a finding', sentence(rule.advice)),
+    titled(
+      'Parameters',
+      parameters.length === 0
+        ? sentence('Only name, level, where and enabled, which every rule takes.')
+        : { kind: 'table', table: parameterTable(parameters) },
+    ),
+    titled('Level', sentence(`${rule.level}, unless the entry sets another.`)),
   ];
 }
 
-const parameterTable = (parameters: readonly (readonly [string, Parameter])[]): TableOf => ({
-  columns: [
-    { title: 'parameter', align: 'left' },
-    { title: 'what it is', align: 'left' },
-    { title: 'looser when', align: 'left' },
-  ],
+const parameterTable = (parameters: readonly (readonly [string, Parameter])[]): Table => ({
+  columns: [words('parameter'), words('what it is'), words('looser when')],
   rows: parameters.map(([name, { schema, looser }]) => [name, schema.description, looserWords[looser]]),
 });
 
@@ -100,7 +109,7 @@ const looserWords: { readonly [L in Parameter['looser']]: string } = {
   longer: 'longer',
   shorter: 'shorter',
   neither: 'never',
-  unknown: 'cannot be told',
+  unknown: 'undetermined',
 };
 
 /** A part of an example, and what it is. */
@@ -150,13 +159,12 @@ const exampleMarkdown = ({ examples }: Rule): readonly string[] =>
 
 function ruleMarkdown(rule: Rule): string {
   const parameters = Object.entries(rule.parameters);
-  const { head, rows } = markdownTable(parameterTable(parameters));
   return [
     `### ${rule.name}`,
     `**Refuses** ${markdownText(rule.refuses)}`,
     `**Why** ${markdownText(rule.why)}`,
     `**What to do** ${markdownAdvice(rule.advice)}`,
-    ...(parameters.length === 0 ? [] : [[head, ...rows].join('\n')]),
+    ...(parameters.length === 0 ? [] : [markdownOf(parameterTable(parameters))]),
     ...exampleMarkdown(rule),
     '',
   ].join('\n\n');

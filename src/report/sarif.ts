@@ -14,15 +14,16 @@ import type {
   Suppression,
 } from 'sarif';
 import type { Place, Problem } from '../base/problem.ts';
+import { visible } from '../base/visible.ts';
 import type { RevisionPlace } from '../change/place.ts';
 import type { Finding, Judgement } from '../policy/judgement.ts';
 import type { PolicyRule, Waiver } from '../policy/policy.ts';
 import { type Money, showMoney } from '../price/money.ts';
 import { ruleOf } from '../rules/registry.ts';
 import { version } from '../version.ts';
-import { markdownAdvice, markdownText, visible } from './escape.ts';
 import { fingerprint } from './fingerprint.ts';
 import { jsonText } from './json-text.ts';
+import { markdownAdvice, markdownText } from './markdown-text.ts';
 
 export interface SarifOptions {
   /** The version of the tool; Ullage's own where left out. */

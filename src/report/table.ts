@@ -1,20 +1,21 @@
-/** Tables: one shape, drawn for a terminal or as GFM. */
+/** Tables of text: one shape, drawn for a terminal or as GFM. */
 import stringWidth from 'string-width';
-import { markdownText, visible } from './escape.ts';
+import { visible } from '../base/visible.ts';
+import { markdownText } from './markdown-text.ts';
 
-export interface Column {
+export interface TextColumn {
   readonly title: string;
   readonly align: 'left' | 'right';
 }
 
 /** Cells are plain text, as many in each row as there are columns; they may come from input. */
-export interface TableOf {
-  readonly columns: readonly Column[];
+export interface TextTable {
+  readonly columns: readonly TextColumn[];
   readonly rows: readonly (readonly string[])[];
 }
 
 /** A table within a width; where it does not fit, each row is stacked, its first cell on top. */
-export function textTable({ columns, rows }: TableOf, width: number): readonly string[] {
+export function textTable({ columns, rows }: TextTable, width: number): readonly string[] {
   const shown = rows.map((row) => row.map(visible));
   const natural = columns.map(({ title }, index) =>
     shown.reduce((most, row) => Math.max(most, widthOf(row[index] ?? '')), widthOf(title)),
@@ -35,7 +36,7 @@ export function textTable({ columns, rows }: TableOf, width: number): readonly s
 }
 
 function stacked(
-  columns: readonly Column[],
+  columns: readonly TextColumn[],
   [first = '', ...cells]: readonly string[],
   width: number,
 ): readonly string[] {
@@ -136,7 +137,7 @@ export function hung(lead: string, text: string, width: number): readonly string
 }
 
 /** A GFM table: its head, which every row needs, and its rows. */
-export function markdownTable({ columns, rows }: TableOf): {
+export function markdownTable({ columns, rows }: TextTable): {
   readonly head: string;
   readonly rows: readonly string[];
 } {

@@ -1,17 +1,13 @@
-/** A judgement for a terminal. */
+/** A judgement, or what stood in the way of one, for a terminal. */
+import type { Problem } from '../base/problem.ts';
 import type { Judgement } from '../policy/judgement.ts';
-import { atLeast, drawFields, drawHeadline, drawSections, type Screen } from './draw.ts';
-import { reportModel } from './sections.ts';
+import { drawReport, type Screen } from './draw.ts';
+import { reportModel } from './model/judgement.ts';
+import { problemsModel } from './model/problems.ts';
 
-export { summaryLine } from './sections.ts';
+export const reportText = (judgement: Judgement, screen: Screen): string =>
+  drawReport(reportModel(judgement), screen);
 
-/** The same judgement, width and choice of colour give the same bytes. No line is wider than the width, from 40 columns on. */
-export function reportText(judgement: Judgement, screen: Screen): string {
-  const wide = atLeast(screen);
-  const { tone, headline, fields, sections } = reportModel(judgement);
-  return `${[
-    ...drawHeadline(headline, tone, wide),
-    ...drawFields(fields, 2, wide),
-    ...drawSections(sections, wide),
-  ].join('\n')}\n`;
-}
+/** What could not be read, each at its place with a pointer under the very character. */
+export const reportProblems = (problems: readonly Problem[], screen: Screen): string =>
+  drawReport(problemsModel(problems), screen);

@@ -1,14 +1,8 @@
 import fc from 'fast-check';
 import MarkdownIt from 'markdown-it';
 import { describe, expect, it } from 'vitest';
-import {
-  clipped,
-  markdownAdvice,
-  markdownBlock,
-  markdownCode,
-  markdownText,
-  visible,
-} from '../../src/report/escape.ts';
+import { clipped, visible } from '../../src/base/visible.ts';
+import { markdownAdvice, markdownBlock, markdownCode, markdownText } from '../../src/report/markdown-text.ts';
 import { markdownTable } from '../../src/report/table.ts';
 import { hostile } from './hostile.ts';
 

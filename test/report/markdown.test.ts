@@ -4,7 +4,7 @@ import { beforeAll, describe, expect, it } from 'vitest';
 import { cautions } from '../../src/base/wording.ts';
 import type { Judged, NotJudged } from '../../src/policy/judgement.ts';
 import { reportMarkdown } from '../../src/report/markdown.ts';
-import { reportText, summaryLine } from '../../src/report/text.ts';
+import { reportText, summaryLine } from '../../src/report/report.ts';
 import { hostile } from './hostile.ts';
 import { edited, judged, limitRaised, mainFiles, unitsTidied, unjudged, withHostileText } from './sample.ts';
 
@@ -96,7 +96,7 @@ describe('Markdown for a page on a code host', () => {
   it('draws one row a team, and the sum', () => {
     const rows = tokensOf(reportMarkdown(raised)).filter(({ type }) => type === 'table_open').length;
     expect(rows).toBeGreaterThanOrEqual(1);
-    expect(readable(reportMarkdown(raised))).toContain('together');
+    expect(readable(reportMarkdown(raised))).toContain('total');
   });
 
   it('gets the same bytes twice', () => expect(reportMarkdown(raised)).toBe(reportMarkdown(raised)));
@@ -151,7 +151,7 @@ describe('within a host’s limit', () => {
       expect(Buffer.byteLength(cut)).toBeLessThanOrEqual(limit);
       expect(readable(cut).split('\n')[0]).toBe(summaryLine(many(3_000)));
       const shown = (readable(cut).match(/finding number \d+/g) ?? []).length;
-      expect(readable(cut)).toContain(`What fails it: ${3_000 - shown} lines`);
+      expect(readable(cut)).toContain(`Findings that fail the change: ${3_000 - shown} lines`);
       expect(cut).toContain('[The whole report](<https://ci.gannet-point.example/runs/7>)');
     },
   );

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import stringWidth from 'string-width';
 import { describe, expect, it } from 'vitest';
 import { pointedAt } from '../../src/report/excerpt.ts';
-import { reportProblems } from '../../src/report/problems.ts';
+import { reportProblems } from '../../src/report/report.ts';
 import { hostile } from './hostile.ts';
 
 /** The character that the pointer stands under, told by display columns. */
@@ -46,6 +46,14 @@ describe('the pointer stands under the very character', () => {
     expect(pointedAt('', 1, 40)).toEqual(['', '^']);
   });
 
+  it('within the width, also behind one character that takes many to spell out', () => {
+    // A woman astronaut: two emoji and the joiner between them (Unicode Technical Standard 51), spelt out as `\\u{200D}`.
+    const before = '\u{1F469}\u{200D}\u{1F680}';
+    const [line, pointer] = pointedAt(`${before}☞https://a.example`, before.length + 1, 30);
+    expect(stringWidth(line)).toBeLessThanOrEqual(30);
+    expect(line[pointer.length - 1]).toBe('☞');
+  });
+
   it('whatever the line holds, within the width and with nothing unseen', () => {
     fc.assert(
       fc.property(hostile, hostile, fc.integer({ min: 30, max: 120 }), (before, after, width) => {
@@ -81,9 +89,9 @@ describe('problems', () => {
   ];
 
   it('come file by file, each with place, source line, pointer and advice; those of no file first', () => {
-    expect(reportProblems(problems, { width: 80, colour: false })).toBe(`3 problems to put right
+    expect(reportProblems(problems, { width: 80, colour: false })).toBe(`3 problems
 
-What stands in the way
+Problems
   the base main is not there
     advice  Fetch it with \`git fetch origin main\`.
 
@@ -91,7 +99,7 @@ storage/imagery.yaml
   50 has no unit
     12:     size: 50
                   ^
-    at      storage/imagery.yaml:12:11 on main already
+    at      storage/imagery.yaml:12:11 already on main
     advice  Write 50 GiB.
 
 storage/ledger.yaml

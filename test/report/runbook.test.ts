@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { judgementReport } from '../../src/report/json.ts';
 import { reportMarkdown } from '../../src/report/markdown.ts';
-import { reportModel } from '../../src/report/sections.ts';
-import { reportText } from '../../src/report/text.ts';
+import { reportModel } from '../../src/report/model/judgement.ts';
+import { reportText } from '../../src/report/report.ts';
 import { gannetPoint, judged } from '../estate/builder.ts';
 import { mixed, still } from './sample.ts';
 
@@ -44,17 +44,17 @@ const threeGrown = () =>
 describe('the order of steps', () => {
   it('follows the changes, numbered, each with where it is done', async () => {
     const text = reportText(await grown(), screen);
-    expect(text.indexOf('Order of steps (4)')).toBeGreaterThan(text.indexOf('Changes (1)'));
+    expect(text.indexOf('Steps, in order (4)')).toBeGreaterThan(text.indexOf('Changes (1)'));
     expect(text).toContain('1  at the provider: Grow volume plate-scanner-root from 50 GiB to 60 GiB.');
     expect(text).toContain('2  in the guest of plate-scanner: Have the device');
-    expect(text).toContain('To be done after the merge.');
+    expect(text).toContain('Carry these steps out after the merge.');
   });
 
   it('comes last, after all that the verdict rests on', async () => {
     const judgement = await mixed();
     const titles = reportModel(judgement).sections.map(({ title }) => title);
-    expect(titles).toContain('Waivers to look at');
-    expect(titles.at(-1)).toBe(`Order of steps (${judgement.runbook.length})`);
+    expect(titles).toContain('Waivers to review');
+    expect(titles.at(-1)).toBe(`Steps, in order (${judgement.runbook.length})`);
   });
 
   it('shows the commands on a screen, and where each was read where there is room for it', async () => {
@@ -83,29 +83,29 @@ describe('the order of steps', () => {
     }
   });
 
-  it('says the cautions again at every step that destroys', async () => {
-    const [, section = ''] = reportText(await mixed(), screen).split(/Order of steps \(\d+\)\n/);
-    const destroying = section.split(/\n {2}(?=\d)/).filter((step) => /^\d+, destroys/.test(step));
+  it('says the cautions again at every step that loses data', async () => {
+    const [, section = ''] = reportText(await mixed(), screen).split(/Steps, in order \(\d+\)\n/);
+    const destroying = section.split(/\n {2}(?=\d)/).filter((step) => /^\d+ {2}loses data/.test(step));
     expect(destroying.length).toBeGreaterThan(1);
     for (const step of destroying) expect(step).toMatch(/caution +See the cautions above\./);
   });
 
   it('of a branch that fails says first that none of it is to be done now', async () => {
     const text = reportText(await mixed(), screen);
-    const [, section = ''] = text.split(/Order of steps \(\d+\)\n/);
-    expect(section.trimStart()).toMatch(/^The verdict is fail: do none of this now\./);
-    expect(reportMarkdown(await mixed())).toContain('do none of this now');
+    const [, section = ''] = text.split(/Steps, in order \(\d+\)\n/);
+    expect(section.trimStart()).toMatch(/^The verdict is fail: do not carry out any of these steps now\./);
+    expect(reportMarkdown(await mixed())).toContain('do not carry out any of these steps now');
   });
 
-  it('marks what destroys, and names the cautions with it', async () => {
+  it('marks what loses data, and names the cautions with it', async () => {
     const text = reportText(await mixed(), screen);
     const [, step = ''] =
-      /(\d+, destroys .*Delete volume stray-plates[\s\S]*?)\n(?: {2}\S|$)/.exec(text) ?? [];
+      /(\d+ {2}loses data .*Delete volume stray-plates[\s\S]*?)\n(?: {2}\S|$)/.exec(text) ?? [];
     expect(step).toMatch(/caution +See the cautions above\./);
   });
 
   it('is left out where nothing changes', async () => {
-    expect(reportText(await still(), screen)).not.toContain('Order of steps');
+    expect(reportText(await still(), screen)).not.toContain('Steps, in order');
   });
 
   it('is whole in JSON, and tells which changes each step carries out', async () => {

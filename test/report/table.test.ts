@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import stringWidth from 'string-width';
 import { describe, expect, it } from 'vitest';
-import { visible } from '../../src/report/escape.ts';
+import { visible } from '../../src/base/visible.ts';
 import { textTable, widthOf, wrapped } from '../../src/report/table.ts';
 import { hostile } from './hostile.ts';
 

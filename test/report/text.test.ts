@@ -3,7 +3,7 @@ import stringWidth from 'string-width';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { cautions } from '../../src/base/wording.ts';
 import type { Judged, NotJudged } from '../../src/policy/judgement.ts';
-import { reportText, summaryLine } from '../../src/report/text.ts';
+import { reportText, summaryLine } from '../../src/report/report.ts';
 import { hostile } from './hostile.ts';
 import {
   depthsGrown,
@@ -65,7 +65,7 @@ describe('the first lines', () => {
   });
 
   it('of what could not be judged count the problems, or give the only one at once', async () => {
-    expect(reportText(broken, plain)).toMatch(/^not judged: 2 problems to put right\n/);
+    expect(reportText(broken, plain)).toMatch(/^not judged: 2 problems to correct\n/);
     const once = unwrapped(reportText(broken, plain)).match(/size of plates-1 is 40/g);
     expect(once).toHaveLength(1);
     // The line that goes with the exit code has no report below it.
@@ -79,12 +79,12 @@ describe('the first lines', () => {
     );
   });
 
-  it('count what a change destroys, whatever the verdict', () => {
-    expect(summaryLine(tidied)).toMatch(/; 1 change destroys what only a backup brings back$/);
+  it('count the changes that lose data, whatever the verdict', () => {
+    expect(summaryLine(tidied)).toMatch(/; 1 change loses data that only a backup can restore$/);
     expect(
       summaryLine({ ...tidied, verdict: 'pass', reasons: ['no rule objects to 1 change', 'more'] }),
-    ).toBe('pass: no rule objects to 1 change; 1 destroys what only a backup brings back; more');
-    expect(summaryLine(grown)).not.toContain('destroy');
+    ).toBe('pass: no rule objects to 1 change; 1 change loses data that only a backup can restore; more');
+    expect(summaryLine(grown)).not.toContain('data');
   });
 
   it('leave a looser policy to those who answer for it, also where it passes', async () => {
@@ -97,7 +97,7 @@ describe('the first lines', () => {
     const looser = await policy('limit: "70.00"', 'limit: "170.00"');
     expect(looser.verdict).toBe('pass');
     expect(todo(looser)).toMatch(
-      /No rule forbids the merge\. It loosens the policy in 1 place; whoever answers for the policy decides\. See Policy changes\.$/,
+      /No rule forbids the merge\. It loosens the policy in 1 place; that is for whoever is responsible for the policy to decide\. See Policy changes\.$/,
     );
     const tighter = await policy('limit: "70.00"', 'limit: "69.00"');
     expect(todo(tighter)).not.toContain('policy');
@@ -107,7 +107,7 @@ describe('the first lines', () => {
     );
     expect(todo(unknown)).toContain('It may loosen the policy in 1 place;');
     expect(unwrapped(reportText(unknown, plain))).toContain(
-      'cannot be told settings ullage.yaml, paths.readings',
+      'undetermined settings ullage.yaml, paths.readings',
     );
   });
 
@@ -123,7 +123,7 @@ describe('the first lines', () => {
     const first = await judged({}, mainFiles);
     const text = unwrapped(reportText(first, plain));
     expect(text).toContain("by the branch's own policy, because main has none yet");
-    expect(text).toContain("Main has no policy yet, so the branch's own policy judged.");
+    expect(text).toContain('Main has no policy yet, so the branch was judged by its own.');
   });
 });
 
@@ -131,23 +131,23 @@ describe('what follows', () => {
   it('puts the findings that fail first, with rule, place and advice', () => {
     const text = reportText(tidied, plain);
     const place = tidied.findings[0]?.place;
-    expect(text.indexOf('What fails it')).toBeGreaterThan(0);
-    expect(text.indexOf('What fails it')).toBeLessThan(text.indexOf('Changes ('));
+    expect(text.indexOf('Findings that fail the change')).toBeGreaterThan(0);
+    expect(text.indexOf('Findings that fail the change')).toBeLessThan(text.indexOf('Changes ('));
     expect(text).toContain(`at      ${place?.file}:${place?.line}:${place?.column}`);
   });
 
   it('says the cautions once where a change destroys, and not at all where none does', () => {
     expect(occurrences(unwrapped(reportText(tidied, plain)), cautions)).toBe(1);
     expect(unwrapped(reportText(tidied, plain))).toContain(
-      '1 change destroys what only a backup brings back.',
+      '1 change loses data that only a backup can restore.',
     );
     expect(unwrapped(reportText(grown, plain))).not.toContain(cautions);
   });
 
   it('tells a branch that raised its own limit what its own policy would have said, and that it does not count', () => {
     const text = unwrapped(reportText(raised, plain));
-    expect(text).toContain('looser rule imagery-limit, limit goes from 70.00 to 170.00');
-    expect(text).toContain('By the policy that the branch proposes the verdict would be');
+    expect(text).toContain('looser rule imagery-limit, limit changes from 70.00 to 170.00');
+    expect(text).toContain('Under the policy that the branch proposes, the verdict would be');
     expect(text).toContain('It does not count here');
   });
 
@@ -165,16 +165,18 @@ describe('what follows', () => {
   it('shows the rooms that the change touches and counts the rest', () => {
     const text = unwrapped(reportText(grown, plain));
     expect(text).toContain('volume group plates');
-    expect(text).toMatch(/Besides: \d+ rooms are as before, with at least a tenth free\./);
+    expect(text).toMatch(/\d+ other layers are unchanged, with at least a tenth free\./);
     expect(text).not.toContain('attachment slots of plate-scanner');
   });
 
   it('tells the three causes of a difference apart', () => {
-    expect(unwrapped(reportText(grown, plain))).toContain('The difference comes of: quantity +1.35 EUR.');
+    expect(unwrapped(reportText(grown, plain))).toContain(
+      'The difference comes from changes in quantity (+1.35 EUR).',
+    );
   });
 
   it('names waivers that have run out where the policy or their subject is touched, and counts them elsewhere', async () => {
-    const named = 'expired the waiver of growth-step for depths-1 ended on 2026-06-01';
+    const named = 'expired the waiver of growth-step for depths-1 expired on 2026-06-01';
     const counted = '1 waiver has expired; see waivers/.';
     for (const [judgement, is, isNot] of [
       [grown, counted, named],
@@ -190,15 +192,15 @@ describe('what follows', () => {
   it('calls a rule by its name once, and no key by a name that no file has', async () => {
     const taken = await judged(mainFiles, edited(mainFiles, 'prices/2026.yaml', '"0.045"', '"0.0001"'));
     expect(unwrapped(reportText(taken, plain))).toMatch(
-      /neither prices from 2026-01-01, tier bulk, rate goes from 0\.045 to 0\.0001 at prices\/2026\.yaml/,
+      /neither prices from 2026-01-01, tier bulk, rate changes from 0\.045 to 0\.0001 at prices\/2026\.yaml/,
     );
     const [sample] = taken.policyChanges;
     if (sample === undefined) throw new Error('no policy change');
     const rule = { ...sample, direction: 'looser', of: 'rule', key: undefined, to: undefined } as const;
     const said = (name: string, from: string) =>
       unwrapped(reportText({ ...taken, policyChanges: [{ ...rule, name, from }] }, plain));
-    expect(said('no-shrink', 'no-shrink')).toContain('rule no-shrink is taken away at');
-    expect(said('cap', 'max-monthly-spend')).toContain('rule cap is taken away; it was max-monthly-spend at');
+    expect(said('no-shrink', 'no-shrink')).toContain('rule no-shrink is removed at');
+    expect(said('cap', 'max-monthly-spend')).toContain('rule cap is removed; it was max-monthly-spend at');
   });
 
   it('says what stood on main before, what the change puts right, and what a waiver lets stand', async () => {
@@ -229,15 +231,15 @@ describe('what follows', () => {
         plain,
       ),
     );
-    expect(text).toContain('Findings 1 that fails, 1 already on main, 1 waived, 1 put right.');
-    expect(text).toContain('Already on main, and made worse here.');
+    expect(text).toContain('Findings 1 failing, 1 already on main, 1 waived, 1 fixed.');
+    expect(text).toContain('Already on main, and made worse by this change.');
     expect(text).toContain('moved to a smaller one by hand; approved by head of imagery, until 2026-12-01.');
     expect(text).toContain(`${onMain.file}:${onMain.line}:${onMain.column} on main`);
     const titles = [
-      'What fails it',
-      'Already on main, and not made worse',
-      'Let stand by a waiver',
-      'Put right by this change',
+      'Findings that fail the change',
+      'Already on main, not made worse',
+      'Waived',
+      'Fixed by this change',
     ];
     expect(titles.map((title) => text.indexOf(title))).toEqual(
       titles.map((title) => text.indexOf(title)).sort((a, b) => a - b),
@@ -249,12 +251,12 @@ describe('what follows', () => {
     const dearer = await judged(mainFiles, edited(mainFiles, 'prices/2026.yaml', '"0.045"', '"0.09"'));
     const text = unwrapped(reportText(dearer, { width: 140, colour: false }));
     expect(dearer.cost.difference.toFixed(2)).toBe('9.90');
-    expect(text).toContain('The difference comes of: other prices +9.90 EUR.');
-    expect(text).toContain('at those on main, which judge, it would be 238.92 EUR');
-    expect(text).toContain('Limits are held against the prices on main, which judge.');
+    expect(text).toContain('The difference comes from price changes (+9.90 EUR).');
+    expect(text).toContain('at the prices on main, which decide the verdict, it would be 238.92 EUR');
+    expect(text).toContain('Limits are checked at the prices on main, which decide the verdict.');
     expect(text).toMatch(/imagery 62\.16 EUR 72\.06 EUR \+9\.90 EUR see below/);
     expect(text).toMatch(
-      /imagery-limit: team imagery 62\.16 EUR 62\.16 EUR 0\.00 EUR 70\.00 EUR 7\.84 EUR left/,
+      /imagery-limit: team imagery 62\.16 EUR 62\.16 EUR 0\.00 EUR 70\.00 EUR 7\.84 EUR\b/,
     );
   });
 
@@ -270,14 +272,14 @@ describe('what follows', () => {
     const text = unwrapped(reportText(grown, plain));
     expect(grown.cost.detached.toFixed(2)).not.toBe('0.00');
     expect(text).toContain(
-      `After it, ${grown.cost.detached.toFixed(2)} EUR a month goes to volumes that no server holds`,
+      `After the merge, ${grown.cost.detached.toFixed(2)} EUR a month is for unattached volumes`,
     );
   });
 
   it('says of a broken file on main that it is there already', () => {
     const text = reportText(wrecked, plain);
-    expect(text).toContain('on main already');
-    expect(reportText(broken, plain)).not.toContain('on main already');
+    expect(text).toContain('already on main');
+    expect(reportText(broken, plain)).not.toContain('already on main');
   });
 });
 

@@ -1,14 +1,14 @@
 /** A forecast in words, and as facts for JSON. */
 
-import { counted } from '../base/wording.ts';
-import type { Forecast } from '../capacity/forecast.ts';
-import { addDays } from '../estate/dates.ts';
+import { counted } from '../../base/wording.ts';
+import type { Forecast } from '../../capacity/forecast.ts';
+import { addDays } from '../../estate/dates.ts';
 import { showMeasure } from './amounts.ts';
 
 /** Beyond so many days a date would claim more than a slope can know. */
 const farOff = 3650;
 
-/** Such as `in 40 days (25 to 90), on 2027-01-04; 1 GiB a day, 1.1 GiB by least squares`. */
+/** Such as `on 2027-01-04, 40 days after the last reading (range 25 to 90): 1 GiB a day, 1.1 GiB a day by least squares`. */
 export function showForecast(forecast: Forecast): string {
   switch (forecast.kind) {
     case 'full':
@@ -16,14 +16,14 @@ export function showForecast(forecast: Forecast): string {
     case 'too few':
       return `not enough readings: ${forecast.why}`;
     case 'steady or shrinking':
-      return `not as it goes now: ${rates(forecast)}`;
+      return `not at the present rate: ${rates(forecast)}`;
     case 'fills': {
       const { daysUntilFull, interval, from } = forecast;
       if (daysUntilFull > farOff) return `not within ten years: ${rates(forecast)}`;
       const days = Math.max(0, Math.floor(daysUntilFull));
       const earliest = Math.max(0, Math.floor(interval.earliest));
       const latest = interval.latest === null ? 'never' : String(Math.floor(interval.latest));
-      return `on ${addDays(from.slice(0, 10), days)}, ${counted(days, 'day')} after the last reading (${earliest} to ${latest}): ${rates(forecast)}`;
+      return `on ${addDays(from.slice(0, 10), days)}, ${counted(days, 'day')} after the last reading (range ${earliest} to ${latest}): ${rates(forecast)}`;
     }
   }
 }
@@ -37,7 +37,7 @@ const rates = ({
 }: {
   slopePerDay: number;
   leastSquaresPerDay: number;
-}): string => `${perDay(slopePerDay)} a day, ${perDay(leastSquaresPerDay)} by least squares`;
+}): string => `${perDay(slopePerDay)} a day, ${perDay(leastSquaresPerDay)} a day by least squares`;
 
 export const forecastFacts = (forecast: Forecast) => {
   switch (forecast.kind) {

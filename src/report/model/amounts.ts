@@ -1,7 +1,7 @@
 /** Amounts as people read them. */
-import type { Room } from '../capacity/headroom.ts';
-import { measured } from '../capacity/measure.ts';
-import { type Money, minorUnit, money, noMoney, showMoney, subtractMoney } from '../price/money.ts';
+import type { Room } from '../../capacity/headroom.ts';
+import { measured } from '../../capacity/measure.ts';
+import { type Money, minorUnit, money, noMoney, showMoney, subtractMoney } from '../../price/money.ts';
 
 /** `130.00 EUR` */
 export const showAmount = (amount: Money, currency: string): string =>
@@ -22,25 +22,34 @@ export function showDifference(difference: Money, currency: string): string {
   return `${difference.gt(0) ? '+' : ''}${showAmount(difference, currency)}`;
 }
 
-/** What is left of a limit, or by how much it is broken. A limit holds at equality. */
-export function showLeft(limit: Money, spent: Money, currency: string): string {
+/** What a limit leaves, or by how much it is exceeded. A limit holds at equality. */
+export function showRemaining(limit: Money, spent: Money, currency: string): string {
   const left = subtractMoney(limit, spent);
-  if (left.isZero()) return 'nothing left';
+  if (left.isZero()) return 'none';
   const over = left.lt(0);
   const amount = over ? subtractMoney(noMoney, left) : left;
   const shown = isUnseen(amount, currency) ? `under ${leastShown(currency)}` : showAmount(amount, currency);
-  return over ? `over by ${shown}` : `${shown} left`;
+  return over ? `over by ${shown}` : shown;
 }
 
-/** So much of what a room is measured in: `1.5 TiB`, `3 volumes`, `12 slots`; below nothing, `20 GiB short`. */
+/** So much of what a layer is measured in: `1.5 TiB`, `3 volumes`, `12 slots`; below nothing, `20 GiB short`. */
 export const showMeasure = (measure: Room['measure'], amount: bigint): string =>
   amount < 0n ? `${measured(measure, -amount)} short` : measured(measure, amount);
 
-/** The free share of a room in per cent, cut down, so that 99.99 % is not called all: `9.5 %`. Nothing of nothing is none. */
-export function showShare({ capacity, free }: Room): string {
-  if (capacity === 0n) return 'none';
-  const tenths = (free * 1000n) / capacity;
+/** Per cent with one decimal, where there is one. */
+function perCent(tenths: bigint): string {
   const whole = tenths / 10n;
   const tenth = tenths < 0n ? -(tenths % 10n) : tenths % 10n;
   return `${tenths < 0n && whole === 0n ? '-' : ''}${whole}${tenth === 0n ? '' : `.${tenth}`} %`;
+}
+
+/** The free share in per cent, cut down, so that 99.99 % is not called all: `9.5 %`. Nothing of nothing is none. */
+export const showFreeShare = ({ capacity, free }: Room): string =>
+  capacity === 0n ? 'none' : perCent((free * 1000n) / capacity);
+
+/** The used share, the rest of the free one: `90.5 %`. A little is not called nothing, nor nearly all called all. */
+export function showUsedShare({ capacity, taken, free }: Room): string {
+  if (capacity === 0n) return 'none';
+  const tenths = 1000n - (free * 1000n) / capacity;
+  return perCent(tenths === 1000n && free > 0n ? 999n : tenths === 0n && taken > 0n ? 1n : tenths);
 }

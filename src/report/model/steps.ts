@@ -1,52 +1,52 @@
-/** The steps that carry a judged branch out, as a section of its report. */
-
-import { cautions } from '../base/wording.ts';
-import { destroys } from '../change/kinds.ts';
-import type { Judged } from '../policy/judgement.ts';
-import type { Step } from '../runbook/step.ts';
-import type { Block, Entry, Field, Section } from './sections.ts';
+/** The steps that carry a judged branch out. */
+import { cautions } from '../../base/wording.ts';
+import { destroys } from '../../change/kinds.ts';
+import type { Judged } from '../../policy/judgement.ts';
+import type { Step } from '../../runbook/step.ts';
+import { entries, line, sentence } from './blocks.ts';
+import { losesData } from './changes.ts';
+import type { Block, Entry, Field, Section } from './model.ts';
 
 /** Nothing where there is nothing to do. */
-export function runbookSection({ verdict, changes, runbook }: Judged): readonly Section[] {
+export function stepSection({ verdict, changes, runbook }: Judged): readonly Section[] {
   if (runbook.length === 0) return [];
+  const cautioned = changes.some(destroys) ? 'in a section of their own' : 'nowhere yet';
   return [
     {
-      title: `Order of steps (${runbook.length})`,
-      blocks: [
-        ...openingWords(verdict, runbook, changes.some(destroys)),
-        { kind: 'entries', entries: stepEntries(runbook) },
-      ],
+      title: `Steps, in order (${runbook.length})`,
+      blocks: [...opening(verdict, runbook, cautioned), entries(stepEntries(runbook))],
     },
   ];
 }
 
-/** @param cautioned whether the cautions stand in a section of their own */
-function openingWords(
+/** @param cautioned where the report has shown the cautions by now */
+function opening(
   verdict: Judged['verdict'],
   runbook: readonly Step[],
-  cautioned: boolean,
+  cautioned: 'in a section of their own' | 'nowhere yet',
 ): readonly Block[] {
-  const sentences = [
-    verdict === 'fail'
-      ? 'The verdict is fail: do none of this now. It is what would have to be done once the verdict is pass.'
-      : "To be done after the merge. What is done at the provider is in the provider's documentation.",
+  return [
+    sentence(
+      verdict === 'fail'
+        ? 'The verdict is fail: do not carry out any of these steps now. They are what would be needed once the verdict is pass.'
+        : "Carry these steps out after the merge. For what is done at the provider, see the provider's documentation.",
+    ),
     ...(runbook.some((step) => step.examples.length > 0)
       ? [
-          'Commands are examples: what stands in capitals is to be filled in, and the manual of the version at hand counts.',
+          sentence(
+            'Commands are examples: replace what is in capitals, and check the manual of the version that is installed.',
+          ),
         ]
       : []),
-    ...(!cautioned && runbook.some((step) => step.cautions.includes(cautions))
-      ? [`The cautions, for the steps that name them: ${cautions}`]
+    ...(cautioned === 'nowhere yet' && runbook.some((step) => step.cautions.includes(cautions))
+      ? [sentence(`The cautions, for the steps that refer to them: ${cautions}`)]
       : []),
   ];
-  return sentences.map((text) => ({ kind: 'sentence', text }));
 }
-
-const line = (label: string, text: string): Field => ({ label, form: 'text', text });
 
 /**
  * Three volumes grown take the same three steps each: what their steps have in common is said at the first of them.
- * A step that destroys says all of it again.
+ * A step that loses data says all of it again.
  */
 function stepEntries(runbook: readonly Step[]): readonly Entry[] {
   const saidAt = new Map<string, number>();
@@ -60,14 +60,11 @@ function stepEntries(runbook: readonly Step[]): readonly Entry[] {
     // Most steps follow the one before them; that needs no saying.
     const waits = after.every((each) => each === number - 1)
       ? []
-      : [line('after', `step ${after.join(', ')}`)];
+      : [line('after', `${after.length === 1 ? 'step' : 'steps'} ${after.join(', ')}`)];
     return {
-      lead: {
-        word: step.destroys ? `${number}, destroys` : `${number}`,
-        tone: step.destroys ? 'grave' : 'plain',
-      },
+      number,
+      tag: step.destroys ? losesData : undefined,
       text: `${whereOf(step)}: ${step.does}`,
-      excerpt: undefined,
       fields: said === undefined ? [...why, ...waits, ...more] : [...waits, line('as in', `step ${said}`)],
     };
   });
@@ -87,6 +84,6 @@ function whereOf({ at, server }: Step): string {
     case 'guest':
       return server === undefined ? 'in the guest' : `in the guest of ${server}`;
     case 'check':
-      return 'make sure';
+      return 'check';
   }
 }

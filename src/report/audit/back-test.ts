@@ -1,0 +1,42 @@
+/** What a policy that is tried would have done. */
+import type { BackTest } from '../../audit/back-test.ts';
+import type { AuditRecord } from '../../audit/record.ts';
+import { counted } from '../../base/wording.ts';
+import { showDifference } from '../model/amounts.ts';
+import { type AuditTable, changedCost, column, commitColumn, day, short, subjectColumn } from './table.ts';
+
+/** What a tried policy would have done, change by change. */
+export function backTestTable(test: BackTest): AuditTable {
+  const { stopped, letThrough, judged, notJudged, failBoth, currency } = test;
+  const teams = [...test.teams].map(
+    ([team, difference]) => `${team ?? 'no team'} ${showDifference(difference, currency ?? '')}`,
+  );
+  const rows = (records: readonly AuditRecord[], what: string) =>
+    records.map((record) => [
+      record.on,
+      short(record.commit),
+      what,
+      record.author.name,
+      changedCost(record),
+      (what === 'would have been stopped' ? (record.tried?.reasons ?? []) : record.reasons).join('; '),
+      record.subject,
+    ]);
+  return {
+    headline: `Of ${counted(judged, 'merged change')}, the policy would have stopped ${stopped.length} that passed, and let through ${letThrough.length} that failed`,
+    notes: [
+      `${counted(failBoth, 'change fails', 'changes fail')} under both.`,
+      ...(notJudged > 0 ? [`${counted(notJudged, 'change')} could not be judged by one or the other.`] : []),
+      ...(teams.length > 0 ? [`What it would have stopped came to, a month: ${teams.join(', ')}.`] : []),
+    ],
+    columns: [
+      day,
+      commitColumn,
+      column('what', 'what'),
+      column('by', 'by'),
+      column('difference', 'cost a month', 'right'),
+      column('why', 'why it fails'),
+      subjectColumn,
+    ],
+    rows: [...rows(stopped, 'would have been stopped'), ...rows(letThrough, 'would have passed')],
+  };
+}

@@ -1,0 +1,34 @@
+/** Failing changes that were merged all the same. */
+import { mergedAnyway } from '../../audit/questions.ts';
+import type { AuditRecord } from '../../audit/record.ts';
+import { counted } from '../../base/wording.ts';
+import { type AuditTable, column, commitColumn, day, short, trailersOf, who } from './table.ts';
+
+export function mergedTable(records: readonly AuditRecord[]): AuditTable {
+  const merged = mergedAnyway(records);
+  return {
+    headline: `${counted(merged.length, 'failing change was', 'failing changes were')} merged anyway, of ${records.length}`,
+    notes: [],
+    columns: [
+      day,
+      commitColumn,
+      ...who,
+      column('entry', 'rule'),
+      column('subject', 'subject'),
+      column('why', 'why'),
+    ],
+    rows: merged.flatMap((record) =>
+      record.findings
+        .filter(({ fails }) => fails)
+        .map(({ entry, subject, message }) => [
+          record.on,
+          short(record.commit),
+          record.author.name,
+          trailersOf(record),
+          entry,
+          `${subject.kind} ${subject.name}`,
+          message,
+        ]),
+    ),
+  };
+}

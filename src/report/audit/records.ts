@@ -1,0 +1,97 @@
+/** The records themselves: a line for each commit, for people, or in full for programs. */
+import type { AuditRecord } from '../../audit/record.ts';
+import { counted } from '../../base/wording.ts';
+import { jsonLine } from '../json-text.ts';
+import { csv } from './csv.ts';
+import {
+  type AuditTable,
+  type Cell,
+  changedCost,
+  column,
+  commitColumn,
+  count,
+  day,
+  short,
+  subjectColumn,
+} from './table.ts';
+
+/** The audit itself: a line for each commit. */
+export function recordsTable(records: readonly AuditRecord[]): AuditTable {
+  const of = (verdict: AuditRecord['verdict']): number =>
+    records.filter((record) => record.verdict === verdict).length;
+  return {
+    headline: `${counted(records.length, 'commit')} touched storage, prices, policies, waivers or settings: ${of('pass')} pass, ${of('fail')} fail, ${of('not judged')} not judged`,
+    notes: whyNotJudged(records),
+    columns: [
+      day,
+      commitColumn,
+      column('verdict', 'verdict'),
+      column('difference', 'cost a month', 'right'),
+      column('came', 'came', 'right'),
+      column('went', 'went', 'right'),
+      column('by', 'by'),
+      subjectColumn,
+    ],
+    rows: records.map((record) => [
+      record.on,
+      short(record.commit),
+      record.verdict,
+      changedCost(record),
+      count(record, 'new', 'updated'),
+      count(record, 'absent'),
+      record.author.name,
+      record.subject,
+    ]),
+  };
+}
+
+/** So many are explained above the table; the records tell of all. */
+const explainedAtMost = 5;
+
+function whyNotJudged(records: readonly AuditRecord[]): readonly string[] {
+  const unjudged = records.filter(({ verdict }) => verdict === 'not judged');
+  const more = unjudged.length - explainedAtMost;
+  return [
+    ...unjudged
+      .slice(0, explainedAtMost)
+      .map(({ commit, reasons }) => `Not judged: ${short(commit)}, ${reasons.join('; ')}`),
+    ...(more > 0
+      ? [`And ${more} more were not judged; --format ndjson says why, and what to do, of each.`]
+      : []),
+  ];
+}
+
+const csvColumns: readonly (readonly [string, (record: AuditRecord) => Cell])[] = [
+  ['commit', ({ commit }) => commit],
+  ['base', ({ base }) => base],
+  ['on', ({ on }) => on],
+  ['committed', ({ committed }) => committed],
+  ['author', ({ author }) => author.name],
+  ['author_email', ({ author }) => author.email],
+  ['committer', ({ committer }) => committer.name],
+  ['committer_email', ({ committer }) => committer.email],
+  ['signature', ({ signature }) => signature],
+  ['trailers', ({ trailers }) => trailers.map(({ key, value }) => `${key}: ${value}`).join('; ')],
+  ['subject', ({ subject }) => subject],
+  ['touched', ({ touched }) => touched.join(' ')],
+  ['verdict', ({ verdict }) => verdict],
+  ['reasons', ({ reasons }) => reasons.join('; ')],
+  ['new', (record) => count(record, 'new')],
+  ['updated', (record) => count(record, 'updated')],
+  ['absent', (record) => count(record, 'absent')],
+  ['failing', ({ findings }) => findings.filter(({ fails }) => fails).length],
+  ['standing_errors', (record) => record.standing?.error ?? null],
+  ['waivers_used', ({ waivers }) => waivers.filter(({ state }) => state === 'used').length],
+  ['currency', ({ cost }) => cost?.currency ?? null],
+  ['cost_before', ({ cost }) => cost?.before ?? null],
+  ['cost_after', ({ cost }) => cost?.after ?? null],
+  ['looser', ({ policyChanges }) => policyChanges.filter(({ direction }) => direction === 'looser').length],
+  ['tried', ({ tried }) => tried?.verdict ?? null],
+];
+
+/** What stands above the records as CSV. */
+export const recordsCsvHead = (): string => csv([csvColumns.map(([key]) => key)]);
+
+export const recordCsv = (record: AuditRecord): string => csv([csvColumns.map(([, cell]) => cell(record))]);
+
+export const recordLine = (record: AuditRecord): string => jsonLine(record);

@@ -1,0 +1,268 @@
+/** The headroom of an estate: at each layer, from what is provisioned to what files can use, and measured use. */
+import { freeShare, type Layer, layers, type Room } from '../../capacity/headroom.ts';
+import type { Idle } from '../../capacity/idle.ts';
+import type { LayerAccount } from '../../capacity/layers.ts';
+import { fillableBytes } from '../../capacity/readings.ts';
+import { type Bytes, bytes, noBytes, unitBytes } from '../../estate/size.ts';
+import { showMoney, sumMoney } from '../../price/money.ts';
+import { showAmount, showFreeShare, showMeasure } from './amounts.ts';
+import { figures, sentence, table, words } from './blocks.ts';
+import { showForecast } from './forecast.ts';
+import type { Bar, Cell, PartOfCapacity, ReportModel, Section } from './model.ts';
+import { layerWords } from './subjects.ts';
+
+/** Layers whose capacity is limited, the account from what is provisioned to what is usable, and what is unallocated. */
+export interface HeadroomOverview {
+  readonly rooms: readonly Room[];
+  readonly accounts: readonly LayerAccount[];
+  readonly idle: readonly Idle[];
+  readonly currency: string;
+  readonly on: string;
+}
+
+export const headroomModel = ({ rooms, accounts, idle, currency }: HeadroomOverview): ReportModel => ({
+  tone: 'plain',
+  headline: headline(rooms),
+  fields: [],
+  sections: [
+    ...layers.flatMap((layer) => layerSection(layer, rooms)),
+    ...accountSections(accounts),
+    ...idleSection(idle, currency),
+    ...useSection(accounts),
+  ],
+});
+
+function headline(rooms: readonly Room[]): string {
+  const [least] = [...rooms].sort((a, b) => freeShare(a) - freeShare(b));
+  if (least === undefined)
+    return 'There are no quotas, attachment slots or volume groups, so there is no headroom to show';
+  return least.free < 0n
+    ? `More is asked of ${layerWords(least)} than there is: ${showMeasure(least.measure, least.free)}`
+    : `The least headroom is that of ${layerWords(least)}: ${showFreeShare(least)} free`;
+}
+
+const titles: Readonly<Record<Layer, string>> = {
+  quota: 'Quota of each site',
+  'attachment-slots': 'Attachment slots of each server',
+  'volume-group': 'Volume groups',
+  'file-system': 'File systems',
+};
+
+const usedTitles: Readonly<Record<Layer, string>> = {
+  quota: 'used',
+  'attachment-slots': 'used',
+  'volume-group': 'allocated',
+  'file-system': 'used',
+};
+
+/** The share and the bar beside it are both of what is used. */
+function layerSection(layer: Layer, rooms: readonly Room[]): readonly Section[] {
+  const those = rooms.filter((room) => room.layer === layer);
+  if (those.length === 0) return [];
+  const used = usedTitles[layer];
+  const columns = [
+    words('name'),
+    figures('capacity'),
+    figures('free'),
+    figures(used),
+    figures(`share ${used}`),
+    words(''),
+  ];
+  const rows = those.map((room): readonly Cell[] => [
+    room.subject.name,
+    { kind: 'measure', measure: room.measure, amount: room.capacity },
+    { kind: 'measure', measure: room.measure, amount: room.free },
+    { kind: 'measure', measure: room.measure, amount: room.taken },
+    { kind: 'used share', of: room },
+    usedBar(room.taken, room.capacity),
+  ]);
+  return [{ title: titles[layer], blocks: [table(columns, rows)] }];
+}
+
+const usedBar = (used: bigint, whole: bigint): Bar => ({
+  kind: 'bar',
+  whole,
+  parts: [
+    { part: 'used', amount: used },
+    { part: 'free', amount: whole - used },
+  ],
+  over: used > whole,
+});
+
+const size = (amount: Bytes): Cell => ({ kind: 'measure', measure: 'bytes', amount });
+
+/** In GiB to two decimals, since a column of one unit is read down. */
+const gib = (amount: Bytes): string => (Number((amount * 100n) / unitBytes.GiB) / 100).toFixed(2);
+
+/** What is allocated to no file system; where more is allocated than there is, by how much. */
+const unallocatedGib = (amount: Bytes): string =>
+  amount < 0n ? `over by ${gib(bytes(-amount))}` : gib(amount);
+
+function accountSections(accounts: readonly LayerAccount[]): readonly Section[] {
+  if (accounts.length === 0) return [];
+  return [
+    {
+      title: 'Provisioned, in GiB',
+      blocks: [
+        table(
+          [
+            words('volume group or volume'),
+            figures('provisioned'),
+            figures('metadata'),
+            figures('allocated'),
+            figures('unallocated'),
+          ],
+          accounts.map(({ carrier, bought, kept, given, notGiven }) => [
+            carrier.name,
+            gib(bought),
+            gib(kept),
+            gib(given),
+            unallocatedGib(notGiven),
+          ]),
+        ),
+      ],
+    },
+    {
+      title: 'Allocated to file systems, in GiB',
+      blocks: [
+        table(
+          [
+            words('on'),
+            words('file system'),
+            figures('allocated'),
+            figures('metadata'),
+            figures('reserved blocks'),
+            figures('usable'),
+          ],
+          accounts.flatMap(({ carrier, devices }) =>
+            devices.map((device) => [
+              carrier.name,
+              `${device.system.mount} (${device.system.type})`,
+              gib(device.device),
+              ...(device.kind === 'known'
+                ? [gib(device.overhead), gib(device.reserved), gib(device.forFiles)]
+                : ['undetermined', '', '']),
+            ]),
+          ),
+        ),
+      ],
+    },
+    {
+      title: 'What becomes of provisioned capacity',
+      blocks: [
+        table(
+          [words('volume group or volume'), words('all that is provisioned')],
+          accounts.map((account) => [account.carrier.name, partsBar(account)]),
+        ),
+        { kind: 'legend', parts: parts.map(({ part, text }) => ({ part, text })) },
+      ],
+    },
+  ];
+}
+
+type Device = LayerAccount['devices'][number];
+
+const sumOf = (devices: readonly Device[], of: (device: Device) => Bytes): bigint =>
+  devices.reduce((sum, device) => sum + of(device), 0n);
+
+const ifKnown =
+  (part: 'forFiles' | 'reserved' | 'overhead') =>
+  (device: Device): Bytes =>
+    device.kind === 'known' ? device[part] : noBytes;
+
+const parts: readonly {
+  readonly part: PartOfCapacity;
+  readonly text: string;
+  readonly of: (account: LayerAccount) => bigint;
+}[] = [
+  { part: 'usable', text: 'usable', of: ({ devices }) => sumOf(devices, ifKnown('forFiles')) },
+  { part: 'reserved', text: 'reserved blocks', of: ({ devices }) => sumOf(devices, ifKnown('reserved')) },
+  {
+    part: 'overhead',
+    text: 'metadata, rounding and copies',
+    of: ({ kept, devices }) => kept + sumOf(devices, ifKnown('overhead')),
+  },
+  {
+    part: 'undetermined',
+    text: 'allocated, and how much of it is usable is undetermined',
+    of: ({ devices }) => sumOf(devices, (device) => (device.kind === 'known' ? noBytes : device.device)),
+  },
+  { part: 'free', text: 'unallocated', of: ({ notGiven }) => notGiven },
+];
+
+const partsBar = (account: LayerAccount): Bar => ({
+  kind: 'bar',
+  whole: account.bought,
+  parts: parts.map(({ part, of }) => ({ part, amount: of(account) })),
+  over: account.notGiven < 0n,
+});
+
+function idleSection(idle: readonly Idle[], currency: string): readonly Section[] {
+  if (idle.length === 0) return [];
+  const total = sumMoney(idle.map(({ monthly }) => monthly()));
+  return [
+    {
+      title: 'Unallocated: paid for, and in no file system',
+      blocks: [
+        table(
+          [
+            words('layer'),
+            words('name'),
+            figures('provisioned'),
+            figures('unallocated'),
+            figures(`${currency} a month`),
+          ],
+          idle.map(({ layer, subject, bought, idle: unused, monthly }) => [
+            layer.replace('-', ' '),
+            subject.name,
+            size(bought),
+            size(unused),
+            showMoney(monthly(), currency),
+          ]),
+        ),
+        sentence(
+          `The total is ${showAmount(total, currency)} a month. A volume group's metadata counts as unallocated here: it is paid for and holds no files.`,
+        ),
+      ],
+    },
+  ];
+}
+
+/** File systems with readings: what is used, and when they will be full. */
+function useSection(accounts: readonly LayerAccount[]): readonly Section[] {
+  const measured = accounts.flatMap(({ devices }) =>
+    devices.flatMap(({ system, usage }) => (usage === undefined ? [] : [{ system, usage }])),
+  );
+  if (measured.length === 0) return [];
+  return [
+    {
+      title: 'Measured use',
+      blocks: [
+        table(
+          [
+            words('file system'),
+            figures('used'),
+            figures('capacity'),
+            words(''),
+            words('measured on'),
+            words('will be full'),
+          ],
+          measured.map(({ system, usage: { last, forecastFor } }): readonly Cell[] => {
+            const capacity = fillableBytes(last);
+            return [
+              system.name,
+              size(last.used),
+              size(capacity),
+              usedBar(last.used, capacity),
+              last.at.slice(0, 10),
+              showForecast(forecastFor(capacity)),
+            ];
+          }),
+        ),
+        sentence(
+          'The forecast is the median of the slopes between days since the last clean-up (Theil and Sen), with its 90 % interval; the slope by least squares over the same days is given beside it.',
+        ),
+      ],
+    },
+  ];
+}

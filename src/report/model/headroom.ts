@@ -1,0 +1,67 @@
+/** Headroom at the layers that a change touches, or that are nearly full. */
+import { counted } from '../../base/wording.ts';
+import { freeShare, type Room } from '../../capacity/headroom.ts';
+import type { RoomChange } from '../../policy/judgement.ts';
+import { figures, sentence, table, words } from './blocks.ts';
+import type { Cell, Section } from './model.ts';
+import { layerWords } from './subjects.ts';
+
+/** A layer with a smaller share free is shown, changed or not. */
+const tight = 0.1;
+
+const isTouched = ({ before, after }: RoomChange): boolean =>
+  before === undefined ||
+  after === undefined ||
+  before.capacity !== after.capacity ||
+  before.taken !== after.taken;
+
+const isTight = ({ after }: RoomChange): boolean => after !== undefined && freeShare(after) < tight;
+
+const columns = [
+  words('Layer'),
+  figures('Capacity'),
+  figures('Used'),
+  figures('Free'),
+  figures('Free share'),
+  figures('Free on main'),
+];
+
+export function headroomSection(rooms: readonly RoomChange[]): readonly Section[] {
+  if (rooms.length === 0) return [];
+  const shown = rooms.filter((room) => isTouched(room) || isTight(room));
+  const rest = rooms.length - shown.length;
+  const other = shown.length === 0 ? 'layer' : 'other layer';
+  return [
+    {
+      title: 'Headroom',
+      blocks: [
+        ...(shown.length === 0 ? [] : [table(columns, shown.flatMap(roomRow))]),
+        ...(rest === 0
+          ? []
+          : [
+              sentence(
+                `${counted(rest, `${other} is`, `${other}s are`)} unchanged, with at least a tenth free.`,
+              ),
+            ]),
+      ],
+    },
+  ];
+}
+
+function roomRow({ before, after }: RoomChange): readonly (readonly Cell[])[] {
+  const room = after ?? before;
+  if (room === undefined) return [];
+  const measure = (amount: bigint): Cell => ({ kind: 'measure', measure: room.measure, amount });
+  const main = before === undefined ? 'new' : measure(before.free);
+  const name = layerWords(room);
+  return [
+    after === undefined ? [name, 'removed', '', '', '', main] : [name, ...figuresOf(after, measure), main],
+  ];
+}
+
+const figuresOf = (room: Room, measure: (amount: bigint) => Cell): readonly Cell[] => [
+  measure(room.capacity),
+  measure(room.taken),
+  measure(room.free),
+  { kind: 'free share', of: room },
+];

@@ -1,0 +1,74 @@
+/** A judgement as a report: the first lines answer, the sections follow. */
+import { counted } from '../../base/wording.ts';
+import type { Judged, Judgement, NotJudged } from '../../policy/judgement.ts';
+import { advice, line } from './blocks.ts';
+import { cautionSection } from './cautions.ts';
+import { changeSection } from './changes.ts';
+import { costSection, costSentence } from './cost.ts';
+import { countGroups, findingSections, groupFindings } from './findings.ts';
+import { headroomSection } from './headroom.ts';
+import type { ReportModel } from './model.ts';
+import { policySection } from './policy-changes.ts';
+import { problemSections } from './problems.ts';
+import { stepSection } from './steps.ts';
+import { shortCommit } from './subjects.ts';
+import { judgedSentence, summaryLine, whatToDo } from './verdict.ts';
+import { waiverSection } from './waivers.ts';
+
+export function reportModel(judgement: Judgement): ReportModel {
+  switch (judgement.verdict) {
+    case 'pass':
+    case 'fail':
+      return judgedModel(judgement);
+    case 'not judged':
+      return notJudgedModel(judgement);
+  }
+}
+
+function judgedModel(judged: Judged): ReportModel {
+  const grouped = groupFindings(judged.findings);
+  return {
+    tone: judged.verdict === 'fail' ? 'fails' : 'plain',
+    headline: summaryLine(judged),
+    fields: [
+      line('Cost', costSentence(judged)),
+      whatToDo(judged),
+      ...(grouped.size === 0 ? [] : [line('Findings', countGroups(grouped))]),
+      line('Judged', judgedSentence(judged)),
+    ],
+    sections: [
+      ...findingSections(grouped),
+      ...cautionSection(judged),
+      ...changeSection(judged.changes),
+      ...costSection(judged),
+      ...headroomSection(judged.headroom),
+      ...policySection(judged),
+      ...waiverSection(judged),
+      ...stepSection(judged),
+    ],
+  };
+}
+
+function notJudgedModel(judgement: NotJudged): ReportModel {
+  const { problems, base, head, on } = judgement;
+  const compared = [
+    ...(head === undefined ? [] : [shortCommit(head.commit)]),
+    ...(base === undefined ? [] : [`against main at ${shortCommit(base.commit)}`]),
+  ].join(' ');
+  const asked = [compared, on === '' ? '' : `as of ${on}`].filter((part) => part !== '');
+  const [only] = problems;
+  return {
+    tone: 'caution',
+    headline:
+      problems.length > 1
+        ? `not judged: ${counted(problems.length, 'problem')} to correct`
+        : summaryLine(judgement),
+    fields: [
+      problems.length === 1 && only !== undefined
+        ? advice('To do', only.advice)
+        : line('To do', 'Correct the problems below and judge again. What is not judged does not pass.'),
+      ...(asked.length === 0 ? [] : [line('Compared', `${asked.join(', ')}.`)]),
+    ],
+    sections: problemSections(problems),
+  };
+}

@@ -1,0 +1,58 @@
+/** The first lines: the verdict and why, and what to do. */
+
+import { clipped } from '../../base/visible.ts';
+import { counted } from '../../base/wording.ts';
+import type { Judged, Judgement } from '../../policy/judgement.ts';
+import { advice, line } from './blocks.ts';
+import { lossSentence } from './changes.ts';
+import { adviceOf, groupOf } from './findings.ts';
+import type { Field } from './model.ts';
+import { policySentence } from './policy-changes.ts';
+import { shortCommit } from './subjects.ts';
+
+const longestHeadline = 400;
+
+/** The verdict and the reason on one line, harmless in any place. */
+export function summaryLine(judgement: Judgement): string {
+  const [first = 'no reason given', ...others] = judgement.reasons;
+  switch (judgement.verdict) {
+    case 'pass': {
+      const loss = lossSentence(judgement.changes) ?? [];
+      return `pass: ${clipped([first].concat(loss, others).join('; '), longestHeadline)}`;
+    }
+    case 'fail': {
+      const more = others.length === 0 ? '' : `, and ${counted(others.length, 'more finding')}`;
+      const loss = lossSentence(judgement.changes);
+      return `fail: ${clipped(first, longestHeadline)}${more}${loss === undefined ? '' : `; ${loss}`}`;
+    }
+    case 'not judged':
+      return `not judged: ${clipped(first, longestHeadline)}`;
+  }
+}
+
+export function whatToDo({ verdict, findings, changes, policyChanges }: Judged): Field {
+  const loosened = policySentence(policyChanges);
+  const failing = findings.filter(({ fails }) => fails);
+  const [first] = failing;
+  if (verdict === 'fail' && first !== undefined) {
+    const rest =
+      failing.length === 1 ? '' : ` For the ${counted(failing.length - 1, 'other finding')}, see below.`;
+    return advice('To do', `${adviceOf(first)}${rest}${loosened}`);
+  }
+  const loss = lossSentence(changes);
+  if (loss !== undefined) {
+    return line('To do', `Read the cautions below before you merge: ${loss}.${loosened}`);
+  }
+  const read = findings.some((finding) => groupOf(finding) === 'warns')
+    ? ' Read the warnings and notes below.'
+    : '';
+  return line('To do', `No rule forbids the merge.${loosened}${read}`);
+}
+
+/** What was compared, on which day, and by whose policy. */
+export function judgedSentence({ base, head, on, policyFrom, failOn }: Judged): string {
+  const whose =
+    policyFrom === 'base' ? 'by the policy on main' : "by the branch's own policy, because main has none yet";
+  const strict = failOn === 'warning' ? '; warnings fail as well' : '';
+  return `${shortCommit(head.commit)} against main at ${shortCommit(base.commit)}, as of ${on}, ${whose}${strict}.`;
+}

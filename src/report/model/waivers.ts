@@ -1,0 +1,69 @@
+/** Waivers that somebody should review: unused, expired, or for a rule that there is not. */
+import { counted } from '../../base/wording.ts';
+import type { Judged } from '../../policy/judgement.ts';
+import type { WaiverUse } from '../../policy/waiver.ts';
+import { at, entries, sentence } from './blocks.ts';
+import type { Entry, Section } from './model.ts';
+
+/** An expired waiver is of interest where its subject or the policy is touched; elsewhere they are only counted. */
+export function waiverSection({ waivers, findings, changes, policyChanges }: Judged): readonly Section[] {
+  const subjects = new Set([...findings, ...changes].map(({ subject }) => subject.name));
+  const isQuiet = ({ state, waiver }: WaiverUse): boolean =>
+    state === 'expired' && policyChanges.length === 0 && !subjects.has(waiver.subject);
+  const quiet = waivers.filter(isQuiet);
+  const shown = waivers.filter((use) => !isQuiet(use)).flatMap(waiverEntry);
+  const more = shown.length === 0 ? 'waiver' : 'more waiver';
+  const blocks = [
+    ...(shown.length === 0 ? [] : [entries(shown)]),
+    ...(quiet.length === 0
+      ? []
+      : [
+          sentence(
+            `${counted(quiet.length, `${more} has`, `${more}s have`)} expired; see ${folderOf(quiet.map(({ waiver }) => waiver.place.file))}.`,
+          ),
+        ]),
+  ];
+  return blocks.length === 0 ? [] : [{ title: 'Waivers to review', blocks }];
+}
+
+function waiverEntry(use: WaiverUse): readonly Entry[] {
+  const said = waiverState(use);
+  const { rule, subject, place } = use.waiver;
+  return said === undefined
+    ? []
+    : [
+        {
+          tag: { word: said.word, tone: 'caution' },
+          text: `the waiver of ${rule} for ${subject} ${said.text}`,
+          fields: [at(place)],
+        },
+      ];
+}
+
+function waiverState({
+  state,
+  waiver,
+}: WaiverUse): { readonly word: string; readonly text: string } | undefined {
+  switch (state) {
+    case 'used':
+    case 'not yet':
+      return undefined;
+    case 'unused':
+      return { word: 'unused', text: 'waives nothing; remove it if it is no longer needed' };
+    case 'expired':
+      return { word: 'expired', text: `expired on ${waiver.until}; remove it, or have it approved again` };
+    case 'unknown rule':
+      return { word: 'unknown rule', text: 'names a rule that the policy does not have; correct the name' };
+  }
+}
+
+/** The folder that all of some files lie in; the files themselves where there is none. */
+function folderOf(files: readonly string[]): string {
+  const [first = '', ...others] = files;
+  const steps = first.split('/').slice(0, -1);
+  const shared = steps.filter((_, depth) => {
+    const upTo = `${steps.slice(0, depth + 1).join('/')}/`;
+    return others.every((file) => file.startsWith(upTo));
+  });
+  return shared.length === 0 ? [...new Set(files)].join(', ') : `${shared.join('/')}/`;
+}
