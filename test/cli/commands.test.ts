@@ -93,8 +93,9 @@ describe('ullage headroom', () => {
       'Quota of each site',
       'Attachment slots',
       'Volume groups',
-      'From what is bought',
-      'Idle',
+      'Provisioned, in GiB',
+      'Allocated to file systems',
+      'Unallocated',
       '█',
     ]) {
       expect(out).toContain(part);
@@ -113,9 +114,9 @@ describe('ullage headroom', () => {
       '--format',
       'json',
     );
-    const report: { rooms: { layer: string; subject: { name: string }; capacity: string }[] } =
+    const report: { headroom: { layer: string; subject: { name: string }; capacity: string }[] } =
       JSON.parse(out);
-    const plates = report.rooms.find(
+    const plates = report.headroom.find(
       ({ layer, subject }) => layer === 'volume-group' && subject.name === 'plates',
     );
     // floor((40 GiB - 1 MiB) / 64 MiB) = 639 a member, as the open-source Linux volume manager reports it.
