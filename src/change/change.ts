@@ -4,7 +4,7 @@ import type { FileSystem, Server, Subject, Volume, VolumeGroup } from '../estate
 import type { RevisionPlace } from './place.ts';
 
 /** Both ends of one thing. */
-interface Both<T> {
+export interface Both<T> {
   readonly before: T;
   readonly after: T;
 }
@@ -47,7 +47,7 @@ export interface Wiped {
 }
 
 /** What a change writes over; nothing where all that it takes is new, or lies there already. */
-interface Wiping {
+export interface Wiping {
   readonly wipes: readonly Wiped[];
 }
 
