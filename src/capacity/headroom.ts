@@ -3,8 +3,8 @@
 import type { Place } from '../base/problem.ts';
 import type { Belonging, Estate, Server, Subject, VolumeGroup } from '../estate/estate.ts';
 import type { Settings, Site } from '../estate/settings.ts';
-import { type Bytes, noBytes, sumBytes } from '../estate/size.ts';
-import { extentsFor, groupCapacity } from './extents.ts';
+import { sumBytes } from '../estate/size.ts';
+import { fillOf, type GroupFill } from './group.ts';
 
 export const layers = ['quota', 'attachment-slots', 'volume-group', 'file-system'] as const;
 
@@ -90,51 +90,24 @@ export const slotRooms = (estate: Estate, settings: Settings, servers: Iterable<
 
 /** What each volume group has left, in the bytes of the file systems it could still hold. */
 export const groupRooms = (estate: Estate, groups: Iterable<VolumeGroup>): readonly Room[] =>
-  [...groups].map((group) => groupRoom(estate, group));
+  [...groups].map((group) => groupRoom(group, fillOf({ estate, group })));
 
 /**
- * One group's room: its usable extents, after each member's metadata and rounding, in its layout, less the whole
- * extents its file systems take. A mirrored group is counted by one image, which holds one extent of metadata more
- * for each file system.
+ * One group's room: what its file systems take in whole extents, and what one more could have, after each member's
+ * metadata and rounding, in the group's layout. Of a mirrored group one image is counted, without its metadata.
  */
-export function groupRoom(estate: Estate, group: VolumeGroup): Room {
-  const sizes = memberSizes(estate, group);
-  // Both revisions hold the same group, and several readers ask for its room: it is worked out once. A member may
-  // change in another file than its group's, so its size is looked at each time.
-  const known = worked.get(group);
-  if (known?.sizes.every((size, index) => size === sizes[index])) return known.room;
-  const worth = workOut(group, sizes);
-  worked.set(group, { sizes, room: worth });
-  return worth;
-}
-
-const worked = new WeakMap<VolumeGroup, { readonly sizes: readonly Bytes[]; readonly room: Room }>();
-
-function workOut(group: VolumeGroup, members: readonly Bytes[]): Room {
-  const { extent, layout } = group;
-  const largest = groupCapacity({ members, extent, layout }).extents;
-  const images = layout.kind === 'mirrored' ? BigInt(layout.copies) : 1n;
-  const capacity = layout.kind === 'mirrored' && largest > 0n ? largest + 1n : largest;
-  const taken = group.fileSystems.reduce(
-    (sum, { size }) => sum + extentsFor(size, extent, layout) / images,
-    0n,
-  );
+export function groupRoom(group: VolumeGroup, { devices, left }: GroupFill): Room {
+  const taken = sumBytes(devices);
   return room({
     layer: 'volume-group',
     subject: { kind: 'volume-group', name: group.name },
     belonging: group,
     place: group.place,
     measure: 'bytes',
-    capacity: capacity * extent,
-    taken: taken * extent,
+    capacity: taken + left,
+    taken,
   });
 }
-
-export const memberSizes = (estate: Estate, group: VolumeGroup): readonly Bytes[] =>
-  group.members.map((name) => estate.volumes.get(name)?.size ?? noBytes);
-
-/** What a group's members come to before anything is taken for metadata. */
-export const boughtFor = (estate: Estate, group: VolumeGroup): Bytes => sumBytes(memberSizes(estate, group));
 
 /** The share of the capacity that is free, as a fraction in tenths of a per mille for showing; 0 where there is none. */
 export const freeShare = ({ capacity, free }: Room): number =>

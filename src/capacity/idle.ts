@@ -8,7 +8,7 @@ import { capacityPrice } from '../price/cost.ts';
 import { type Money, money, noMoney, sumMoney, timesMoney } from '../price/money.ts';
 import type { PriceList } from '../price/price-list.ts';
 import { extentsFor } from './extents.ts';
-import { boughtFor } from './headroom.ts';
+import { fillOf } from './group.ts';
 
 /**
  * Where growth was not followed through: a `volume-group` whose file systems leave some of it; an attached `volume`
@@ -60,7 +60,7 @@ const inOrder = (a: Idle, b: Idle): number =>
   idleLayers.indexOf(a.layer) - idleLayers.indexOf(b.layer) || (a.subject.name < b.subject.name ? -1 : 1);
 
 function groupIdle(estate: Estate, group: VolumeGroup, prices: PriceList): Idle {
-  const bought = boughtFor(estate, group);
+  const { bought } = fillOf({ estate, group });
   const given = group.fileSystems.reduce(
     (sum, { size }) => sum + extentsFor(size, group.extent, group.layout) * group.extent,
     0n,

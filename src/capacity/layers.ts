@@ -3,9 +3,8 @@
  * needs, its reserve, and what files take. Every byte bought stands in exactly one column.
  */
 import type { Estate, FileSystem, Volume, VolumeGroup } from '../estate/estate.ts';
-import { addBytes, type Bytes, bytes, differenceOfBytes, noBytes, sumBytes } from '../estate/size.ts';
-import { extentsFor, groupCapacity } from './extents.ts';
-import { memberSizes } from './headroom.ts';
+import { addBytes, type Bytes, differenceOfBytes, noBytes, sumBytes } from '../estate/size.ts';
+import { fillOf } from './group.ts';
 import { isKnown, usableOf } from './overhead.ts';
 import type { Usage } from './usage.ts';
 
@@ -60,23 +59,17 @@ export function layersOf(
 }
 
 function groupAccount(estate: Estate, group: VolumeGroup, usage: ReadonlyMap<string, Usage>): LayerAccount {
-  const { extent, layout } = group;
-  const members = memberSizes(estate, group);
-  const bought = sumBytes(members);
-  const usable = groupCapacity({ members, extent, layout }).bytes;
-  const images = layout.kind === 'mirrored' ? BigInt(layout.copies) : 1n;
-  // An image's own extent of metadata is the volume manager's, not the file system's.
-  const metadata = layout.kind === 'mirrored' ? 1n : 0n;
-  const given = group.fileSystems.map((system) =>
-    bytes((extentsFor(system.size, extent, layout) / images - metadata) * extent),
-  );
+  const { bought, devices, left } = fillOf({ estate, group });
+  const given = sumBytes(devices);
   return {
     carrier: group,
     bought,
-    kept: differenceOfBytes(bought, usable),
-    given: sumBytes(given),
-    notGiven: differenceOfBytes(usable, sumBytes(given)),
-    devices: group.fileSystems.map((system, index) => deviceAccount(system, given[index] ?? noBytes, usage)),
+    kept: differenceOfBytes(bought, addBytes(given, left)),
+    given,
+    notGiven: left,
+    devices: group.fileSystems.map((system, index) =>
+      deviceAccount(system, devices[index] ?? noBytes, usage),
+    ),
   };
 }
 

@@ -53,10 +53,12 @@ export interface Attachment {
   readonly listed?: Place | undefined;
 }
 
-/** How a group's file systems lie on its members. `stripes: undefined` spreads over all of them. */
+/** How the extents of a group's file systems lie on its members. */
 export type Layout =
   | { readonly kind: 'linear' }
+  /** Equal extents side by side on `stripes` members. */
   | { readonly kind: 'striped'; readonly stripes: number }
+  /** `copies` whole images on distinct members; each takes one more extent for its own metadata (raid1). */
   | { readonly kind: 'mirrored'; readonly copies: number };
 
 export interface VolumeGroup extends Declared, Belonging {

@@ -20,10 +20,8 @@ import type {
   Volume,
   VolumeGroup,
 } from './estate.ts';
-import { type Bytes, bytes, exactSize, noBytes, parseSize } from './size.ts';
-
-/** The extent of the open-source Linux volume manager where a group names none. */
-const usualExtent: Bytes = bytes(4n * 1024n * 1024n);
+import { extentProblem, usualExtent } from './extent.ts';
+import { type Bytes, exactSize, noBytes, parseSize } from './size.ts';
 
 /** Reads what one estate file declares, or says everything that is wrong with it. */
 export function readEstatePart(document: ReadDocument): Outcome<EstatePart> {
@@ -247,12 +245,12 @@ class PartReader {
 
   #extent(text: string, path: readonly Step[]): Bytes {
     const size = this.#size(text, path);
-    // The Linux volume manager takes extents in powers of two; other sizes are slips of the unit (4 MB for 4 MiB).
-    if (size > 0n && (size & (size - 1n)) !== 0n) {
+    const problem = size > 0n ? extentProblem(size) : undefined;
+    if (problem !== undefined) {
       this.#refuse(
         path,
-        `an extent of ${text} is not a power of two`,
-        'Use a binary size such as 4 MiB or 64 MiB.',
+        `no group can have an extent of ${text}: ${problem}`,
+        'Use 4 MiB, 64 MiB or the like.',
       );
     }
     return size;

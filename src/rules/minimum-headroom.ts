@@ -1,11 +1,14 @@
 import { counted } from '../base/wording.ts';
+import { fillFrom, fillOf } from '../capacity/group.ts';
 import { groupRoom, groupRooms, quotaRooms, type Room, slotRooms } from '../capacity/headroom.ts';
 import { measured } from '../capacity/measure.ts';
 import { fileSystemRoom, usageFor } from '../capacity/usage.ts';
+import type { Change } from '../change/change.ts';
 import { placed } from '../change/place.ts';
+import { baseName } from '../change/renames.ts';
 import { emptySelection } from '../change/touched.ts';
 import { daysBetween } from '../estate/dates.ts';
-import type { FileSystem, Volume } from '../estate/estate.ts';
+import type { Estate, FileSystem, Volume } from '../estate/estate.ts';
 import { bytes, exactSize, showSize } from '../estate/size.ts';
 import { capacityPrice } from '../price/cost.ts';
 import { showMoney, subtractMoney, sumMoney } from '../price/money.ts';
@@ -170,7 +173,59 @@ volume-groups:
       if (violation !== undefined) yield violation;
     }
   },
+  /**
+   * A striped or mirrored group whose file systems would fit if they were made anew, and do not where they lie on
+   * main: what grows goes on from there.
+   */
+  *checkChanges(entry, { base, head, changes, renames }, scope) {
+    if (entry.of !== 'volume-group') return;
+    const moved = new Map(
+      changes.flatMap((change) =>
+        change.kind === 'file-system-remounted' ? [[change.after.name, change.before.mount]] : [],
+      ),
+    );
+    for (const name of groupsChanged(changes, head.estate)) {
+      const group = head.estate.groups.get(name);
+      const before = base.estate.groups.get(baseName(renames.groups, name));
+      if (group === undefined || before === undefined || group.layout.kind === 'linear') continue;
+      if (!scope.includes(group)) continue;
+      const anew = groupRoom(group, fillOf({ estate: head.estate, group }));
+      // Then it is said of the state already.
+      if (anew.free < (wantedRoom(entry, anew) ?? 0n)) continue;
+      const fill = fillFrom(
+        { estate: base.estate, group: before },
+        { estate: head.estate, group },
+        renames,
+        moved,
+      );
+      if (fill === undefined) continue;
+      const room = groupRoom(group, fill);
+      const wanted = wantedRoom(entry, room) ?? 0n;
+      if (room.free >= wanted) continue;
+      yield {
+        subject: room.subject,
+        facet: 'placement',
+        place: { revision: 'head', ...room.place },
+        message: `${messageFor(room, wanted, wanted - room.free)}; its file systems would fit if they were made anew, and do not grow from where they lie on main`,
+        advice: `Give every member of the group more room, or keep the file systems smaller. ${caution}`,
+        excess: wanted - room.free,
+      };
+    }
+  },
 };
+
+const caution =
+  'Moving what lies there wants a backup and room elsewhere: what is moved is at risk until the move is over.';
+
+/** The groups whose room a change may alter. */
+const groupsChanged = (changes: readonly Change[], { groupOf, groups }: Estate): ReadonlySet<string> =>
+  new Set(
+    changes.flatMap(({ subject: { kind, name } }) => {
+      if (kind === 'volume-group') return [name];
+      const group = kind === 'volume' ? groupOf.get(name) : groups.get(name.split(':')[0] ?? '');
+      return kind === 'volume' || kind === 'file-system' ? (group?.name ?? []) : [];
+    }),
+  );
 
 /** A parameter that does not count at a layer would promise a check that nobody makes. */
 const misplaced = (
@@ -245,7 +300,7 @@ function priceOfMore(entry: Entry, room: Room, { estate, prices, cost }: View): 
   const steps = fewestSteps((count) => {
     const grown = growing.map((each): Volume => ({ ...each, size: bytes(each.size + count * step) }));
     const volumes = new Map([...members, ...grown].map((each) => [each.name, each]));
-    const after = groupRoom({ ...estate, volumes }, group);
+    const after = groupRoom(group, fillOf({ estate: { ...estate, volumes }, group }));
     return after.free >= (wantedRoom(entry, after) ?? 0n);
   });
   if (steps === undefined) return '';

@@ -1,7 +1,7 @@
 /** What somebody makes sure of before the next step, wanted by several kinds of change. */
-import { groupCapacity } from '../capacity/extents.ts';
+import { usableExtents } from '../capacity/extents.ts';
 import type { Subject, VolumeGroup } from '../estate/estate.ts';
-import { exactSize, showSize } from '../estate/size.ts';
+import { exactSize, showSize, timesBytes } from '../estate/size.ts';
 import type { Draft } from './draft.ts';
 
 /** @param what the content, as its owner would name it */
@@ -23,12 +23,12 @@ export function checkGroup(
   const key = `check-group ${group.name}`;
   if (!draft.has(key)) {
     const members = group.members.flatMap((member) => sides.head.volumes.get(member)?.size ?? []);
-    const { groupExtents, groupBytes } = groupCapacity({ ...group, members });
+    const extents = members.reduce((sum, size) => sum + usableExtents(size, group.extent), 0n);
     const words = {
       group: group.name,
-      extents: groupExtents.toString(),
+      extents: extents.toString(),
       extent: exactSize(group.extent),
-      size: showSize(groupBytes),
+      size: showSize(timesBytes(group.extent, extents)),
     };
     draft.want(key, 'check-group', { kind: 'volume-group', name: group.name }, { server, words });
   }

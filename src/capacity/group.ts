@@ -1,0 +1,125 @@
+/**
+ * What a volume group holds: its file systems one by one, as the volume manager places them, and what is left for
+ * one more.
+ */
+import { baseName, type Renames } from '../change/renames.ts';
+import type { Estate, FileSystem, VolumeGroup } from '../estate/estate.ts';
+import { type Bytes, bytes, noBytes, sumBytes, timesBytes } from '../estate/size.ts';
+import { extentsFor, usableExtents } from './extents.ts';
+import { type FilledGroup, fillGroup, type Placement, type Wanted } from './placement.ts';
+
+export interface GroupFill {
+  /** What the members come to before anything is taken for metadata. */
+  readonly bought: Bytes;
+  /** The device of each file system, in the order of the file: whole extents, in whole rows where it is striped. */
+  readonly devices: readonly Bytes[];
+  /** The device of the largest file system that could be made besides. Below nothing: what the present ones lack. */
+  readonly left: Bytes;
+}
+
+/** A group as one revision declares it. */
+export interface GroupAt {
+  readonly estate: Estate;
+  readonly group: VolumeGroup;
+}
+
+/**
+ * The group with its file systems made one after another, in the order of the file. Where they lie in truth nothing
+ * declares; of a striped or mirrored group this is one way in which they may have come about.
+ */
+export function fillOf({ estate, group }: GroupAt): GroupFill {
+  const sizes = memberSizes(estate, group);
+  // Both revisions hold the same group, and several readers ask for its room: it is worked out once. A member may
+  // change in another file than its group's, so its size is looked at each time.
+  const known = worked.get(group);
+  if (known?.sizes.every((size, index) => size === sizes[index])) return known.fill;
+  const fill = workOut(group, sizes);
+  worked.set(group, { sizes, fill });
+  return fill;
+}
+
+const worked = new WeakMap<VolumeGroup, { readonly sizes: readonly Bytes[]; readonly fill: GroupFill }>();
+
+function workOut(group: VolumeGroup, sizes: readonly Bytes[]): GroupFill {
+  // Laid end to end, file systems fit whenever their extents do; there is no need to place them.
+  if (group.layout.kind === 'linear') {
+    const extents = sumOf(sizes.map((size) => usableExtents(size, group.extent)));
+    const wanted = sumOf(group.fileSystems.map(({ size }) => extentsFor(size, group.extent)));
+    return filled(group, sizes, extents - wanted);
+  }
+  return filled(group, sizes, leftIn(group, placedAnew(group, sizes)));
+}
+
+/**
+ * The group with what the base has kept where it lies: its volumes grow from there, and new ones come after.
+ * `undefined` where that cannot be told: the group is laid out anew, or loses a member or part of one.
+ *
+ * @param moved where the base mounts file systems that the head mounts elsewhere, by their names on the head
+ */
+export function fillFrom(
+  base: GroupAt,
+  head: GroupAt,
+  renames: Renames,
+  moved: ReadonlyMap<string, string>,
+): GroupFill | undefined {
+  const { group: before } = base;
+  const { group: after } = head;
+  const sameLayout =
+    before.extent === after.extent &&
+    before.layout.kind === after.layout.kind &&
+    extentsFor(after.extent, after.extent, before.layout) ===
+      extentsFor(after.extent, after.extent, after.layout);
+  if (!sameLayout) return undefined;
+  const oldNames = before.members;
+  const nowNamed = new Map(after.members.map((name) => [baseName(renames.volumes, name), name]));
+  const order = [
+    ...oldNames.map((name) => nowNamed.get(name)),
+    ...after.members.filter((name) => !oldNames.includes(baseName(renames.volumes, name))),
+  ];
+  const sizes = order.map((name) => (name === undefined ? noBytes : sizeOf(head.estate, name)));
+  const oldSizes = memberSizes(base.estate, before);
+  if (oldSizes.some((size, index) => (sizes[index] ?? noBytes) < size)) return undefined;
+  const lying = placedAnew(before, oldSizes);
+  // A base that asks for too much was never carried out as it stands.
+  if (lying.missing > 0n) return undefined;
+  const { missing, left } = fillGroup(
+    sizes.map((size) => usableExtents(size, after.extent)),
+    after.layout,
+    after.fileSystems.map((system): Wanted => {
+      const mount = moved.get(system.name) ?? system.mount;
+      return { ...wantedOf(after, system), lies: lying.placed.get(mount) };
+    }),
+  );
+  return filled(after, sizes, leftIn(after, { placed: new Map<string, Placement>(), missing, left }));
+}
+
+const placedAnew = (group: VolumeGroup, sizes: readonly Bytes[]): FilledGroup =>
+  fillGroup(
+    sizes.map((size) => usableExtents(size, group.extent)),
+    group.layout,
+    group.fileSystems.map((system) => wantedOf(group, system)),
+  );
+
+const wantedOf = ({ extent, layout }: VolumeGroup, { mount, size }: FileSystem): Wanted => ({
+  name: mount,
+  extents: layout.kind === 'mirrored' ? extentsFor(size, extent) : extentsFor(size, extent, layout),
+});
+
+/** In extents of one image; below nothing what is missing. */
+function leftIn({ layout }: VolumeGroup, { missing, left }: FilledGroup): bigint {
+  if (missing === 0n) return left;
+  return layout.kind === 'mirrored' ? -missing / BigInt(layout.copies) : -missing;
+}
+
+const filled = (group: VolumeGroup, sizes: readonly Bytes[], left: bigint): GroupFill => ({
+  bought: sumBytes(sizes),
+  devices: group.fileSystems.map((system) => timesBytes(group.extent, wantedOf(group, system).extents)),
+  left: bytes(left * group.extent),
+});
+
+const sizeOf = (estate: Estate, volume: string): Bytes => estate.volumes.get(volume)?.size ?? noBytes;
+
+const memberSizes = (estate: Estate, group: VolumeGroup): readonly Bytes[] =>
+  group.members.map((name) => sizeOf(estate, name));
+
+const sumOf = (amounts: readonly bigint[]): bigint => amounts.reduce((sum, each) => sum + each, 0n);
