@@ -26,7 +26,7 @@ const pipeline = [
 
 /** What does input and output, reads the clock or the environment; the rest is pure. */
 const edges = [
-  /^git\/(repository|process|object-store|revision-tree|worktree|compare|history)\.ts$/,
+  /^git\/(repository|scratch|process|object-store|revision-tree|worktree|compare|history)\.ts$/,
   /^cli\//,
   /^action\//,
 ];

@@ -10,6 +10,7 @@ import { err, type Outcome, ok, type Problem } from '../base/problem.ts';
 import type { Commit } from './commit.ts';
 import { isObjectId, missingObject } from './object-store.ts';
 import { gitFailed, gitSaid, shellWord } from './process.ts';
+import { parseCommitName, type Refs, spellings } from './refs.ts';
 import type { GitRepository } from './repository.ts';
 import { pieces, shown, type Tree } from './tree.ts';
 
@@ -38,11 +39,8 @@ export interface RevisionPair {
   readonly baseTree: string;
   /** Tree id of the head; uncommitted files have none. */
   readonly headTree?: string;
-  /** Where the branch left the main branch; only asked for when there is something to merge. */
-  readonly mergeBase?: string;
-  /** As the person, or the search for the main branch, named them. */
+  /** As the person, or the search for the main branch, named it. */
   readonly baseRef: string;
-  readonly headRef: string;
 }
 
 /** A commit, what it is called, and what it says. */
@@ -58,11 +56,14 @@ export async function resolveRevisions(
   if (what.worktree && what.head !== undefined) {
     return err({ message: '--head and --worktree were both given', advice: 'Give one of them.' });
   }
-  if (await nothingCommitted(repo)) {
+  if (repo.head === undefined && (await nothingCommitted(repo))) {
     return err({ message: 'nothing is committed yet', advice: 'Commit to main first.' });
   }
-  const head = await named(repo, what.head ?? 'HEAD', '--head');
-  const base = await baseOf(repo, what, head);
+  const refs = await repo.refs(refsToAsk(what));
+  if (!refs.ok) return refs;
+  const asked: Asked = { repo, refs: refs.value };
+  const head = await named(asked, what.head ?? 'HEAD', '--head');
+  const base = await baseOf(asked, what, head);
   if (!head.ok || !base.ok) {
     return err(...(base.ok ? [] : base.problems), ...(head.ok ? [] : head.problems));
   }
@@ -70,33 +71,43 @@ export async function resolveRevisions(
   return afterMerge(repo, base.value, head.value);
 }
 
+/** A repository, and all of its refs that can matter here, asked for at once. */
+interface Asked {
+  readonly repo: GitRepository;
+  readonly refs: Refs;
+}
+
+function refsToAsk({ base, head }: RevisionRequest): readonly string[] {
+  const names = [base, head].flatMap((ref) => {
+    const name = ref === undefined ? undefined : parseCommitName(ref);
+    return name?.ok ? [...spellings(name.value.start), onOrigin(name.value.start)] : [];
+  });
+  return [...names, ...(base === undefined ? [originHead, ...usualMains, ...mergeRefs] : [])];
+}
+
+const onOrigin = (name: string): string => `refs/remotes/origin/${name}`;
+
 /** Whether HEAD waits for the first commit of all, as after `git init`. */
 async function nothingCommitted(repo: GitRepository): Promise<boolean> {
-  if ((await repo.commitAt('HEAD')) !== undefined) return false;
   const refs = await repo.inRepository(['for-each-ref', '--count=1']);
   return refs.ok && refs.value.code === 0 && refs.value.stdout.length === 0;
 }
 
 async function named(
-  repo: GitRepository,
+  { repo, refs }: Asked,
   ref: string,
   option: '--base' | '--head' = '--base',
 ): Promise<Outcome<Named>> {
-  const id = await repo.resolveCommit(ref);
-  if (!id.ok) return (await onlyOnRemote(repo, ref, option)) ?? id;
+  const id = await repo.resolveCommit(ref, refs);
+  if (!id.ok) return onlyOnRemote(refs, ref, option) ?? id;
   const commit = await repo.commit(id.value);
   return commit.ok ? ok({ ref, commit: commit.value }) : commit;
 }
 
 /** A branch that a clone knows only by its remote's name: it was never checked out here. */
-async function onlyOnRemote(
-  repo: GitRepository,
-  ref: string,
-  option: '--base' | '--head',
-): Promise<Outcome<never> | undefined> {
-  if (!/^\w[\w./-]*$/.test(ref) || ref.includes('..') || (await repo.commitAt(ref)) !== undefined)
-    return undefined;
-  if ((await repo.commitAt(`refs/remotes/origin/${ref}`)) === undefined) return undefined;
+function onlyOnRemote(refs: Refs, ref: string, option: '--base' | '--head'): Outcome<never> | undefined {
+  const known = spellings(ref).some((spelling) => refs.has(spelling));
+  if (known || !/^\w[\w./-]*$/.test(ref) || ref.includes('..') || !refs.has(onOrigin(ref))) return undefined;
   return err({
     message: `there is no branch ${shown(ref)} in this clone, but there is origin/${shown(ref)}`,
     advice: `Name it so: \`${option} origin/${shown(ref)}\`.`,
@@ -135,17 +146,14 @@ export async function uncommittedFiles(
 const withoutReturns = (content: Uint8Array): Buffer =>
   Buffer.from(Buffer.from(content).toString('latin1').replaceAll('\r\n', '\n'), 'latin1');
 
-async function baseOf(
-  repo: GitRepository,
-  what: RevisionRequest,
-  head: Outcome<Named>,
-): Promise<Outcome<Named>> {
-  if (what.base !== undefined) return named(repo, what.base);
+async function baseOf(asked: Asked, what: RevisionRequest, head: Outcome<Named>): Promise<Outcome<Named>> {
+  if (what.base !== undefined) return named(asked, what.base);
+  const { repo } = asked;
   const merged =
-    what.head === undefined || what.head === 'HEAD' ? await hostMadeMerge(repo, head) : undefined;
+    what.head === undefined || what.head === 'HEAD' ? await hostMadeMerge(asked, head) : undefined;
   if (merged !== undefined && !what.worktree) return merged;
-  const main = await mainBranch(repo);
-  if (main !== undefined) return named(repo, main);
+  const main = await mainAmong(asked);
+  if (main !== undefined) return named(asked, main);
   return err({
     message: 'the main branch is not known in this clone',
     advice: [
@@ -165,18 +173,13 @@ async function baseOf(
  * such a ref makes the first parent the base. Anybody can make a merge commit and choose its first parent: were
  * that enough, a branch that has merged main into itself would be judged against itself.
  */
-async function hostMadeMerge(repo: GitRepository, head: Outcome<Named>): Promise<Outcome<Named> | undefined> {
-  if (!head.ok || head.value.commit.parents.length < 2) return undefined;
-  const attached = await repo.inRepository(['symbolic-ref', '--quiet', 'HEAD']);
-  if (!attached.ok || attached.value.code === 0) return undefined;
-  const refs = await repo.inRepository([
-    'for-each-ref',
-    '--format=%(refname)',
-    `--points-at=${head.value.commit.id}`,
-  ]);
-  if (!refs.ok) return undefined;
-  const mergeRef = /^refs\/(?:remotes\/)?(?:pull|merge-requests)\/\d+\/merge$/m;
-  if (!mergeRef.test(refs.value.stdout.toString('utf8'))) return undefined;
+async function hostMadeMerge(
+  { repo, refs }: Asked,
+  head: Outcome<Named>,
+): Promise<Outcome<Named> | undefined> {
+  if (!head.ok || head.value.commit.parents.length < 2 || repo.head?.on !== 'commit') return undefined;
+  const { id } = head.value.commit;
+  if (![...refs].some(([name, ref]) => ref.id === id && mergeRef.test(name))) return undefined;
   const first = head.value.commit.parents[0] ?? '';
   if (!(await repo.holds(first))) {
     return err({
@@ -189,18 +192,33 @@ async function hostMadeMerge(repo: GitRepository, head: Outcome<Named>): Promise
   return commit.ok ? ok({ ref: 'HEAD^1', commit: commit.value }) : commit;
 }
 
-/** The main branch as far as the clone knows it. Full names, so that no tag can pose as a branch. */
+const mergeRef = /^refs\/(?:remotes\/)?(?:pull|merge-requests)\/\d+\/merge$/;
+
+const mergeRefs = ['pull', 'remotes/pull', 'merge-requests', 'remotes/merge-requests'].map(
+  (place) => `refs/${place}/*/merge`,
+);
+
+const originHead = 'refs/remotes/origin/HEAD';
+
+/** Full names, so that no tag can pose as a branch. */
+const usualMains: readonly string[] = [
+  'refs/remotes/origin/main',
+  'refs/remotes/origin/master',
+  'refs/heads/main',
+  'refs/heads/master',
+];
+
+/** The main branch as far as the clone knows it. */
 export async function mainBranch(repo: GitRepository): Promise<string | undefined> {
-  const remote = await repo.inRepository(['symbolic-ref', '--quiet', 'refs/remotes/origin/HEAD']);
-  const target = remote.ok && remote.value.code === 0 ? remote.value.stdout.toString('utf8').trim() : '';
-  const usual = [
-    ...(target.startsWith('refs/remotes/origin/') ? [target] : []),
-    'refs/remotes/origin/main',
-    'refs/remotes/origin/master',
-    'refs/heads/main',
-    'refs/heads/master',
-  ];
-  for (const ref of usual) if ((await repo.commitAt(ref)) !== undefined) return ref;
+  const refs = await repo.refs([originHead, ...usualMains]);
+  return refs.ok ? mainAmong({ repo, refs: refs.value }) : undefined;
+}
+
+async function mainAmong({ repo, refs }: Asked): Promise<string | undefined> {
+  const target = refs.get(originHead)?.target;
+  if (target?.startsWith('refs/remotes/origin/')) return target;
+  const usual = usualMains.find((name) => refs.has(name));
+  if (usual !== undefined) return usual;
   const run = await repo.inRepository(['config', '--get', 'init.defaultBranch']);
   const name = run.ok && run.value.code === 0 ? run.value.stdout.toString('utf8').trim() : '';
   const ref = `refs/heads/${name}`;
@@ -211,26 +229,34 @@ export async function mainBranch(repo: GitRepository): Promise<string | undefine
 const short = (ref: string): string => ref.replace(/^refs\/(?:remotes|heads|tags)\//, '');
 
 async function afterMerge(repo: GitRepository, base: Named, head: Named): Promise<Outcome<RevisionPair>> {
-  const made = (how: How, headTree: string, mergeBase?: string): Outcome<RevisionPair> =>
+  const made = (how: How, headTree: string): Outcome<RevisionPair> =>
     ok({
       ...sidesOf(repo, base, head),
       how,
       head: repo.tree(headTree, { revision: head.commit.id, name: short(head.ref) }),
       headTree,
-      ...(mergeBase === undefined ? {} : { mergeBase }),
     });
-  if (head.commit.tree === base.commit.tree) return made('same', head.commit.tree);
+  const same = () => made('same', base.commit.tree);
+  const asItIs = () => made('merge-result', head.commit.tree);
+  if (head.commit.tree === base.commit.tree) return same();
   if (head.commit.parents.length > 1 && head.commit.parents[0] === base.commit.id) {
-    return made('merge-commit', head.commit.tree, base.commit.id);
+    return made('merge-commit', head.commit.tree);
   }
-  // What can be walked in a shallow clone is true history, so an ancestor found there is one.
-  if (await isAncestor(repo, base, head)) return made('merge-result', head.commit.tree, base.commit.id);
-  if (await isAncestor(repo, head, base)) return made('same', base.commit.tree, head.commit.id);
-  const mergeBase = await mergeBaseOf(repo, base, head);
-  if (!mergeBase.ok) return mergeBase;
+  if (repo.shallow.size > 0) {
+    const apart = await commitsApart(repo, base, head);
+    if (!apart.ok) return apart;
+    const { onlyInBase, onlyInHead } = apart.value;
+    // What can be walked in a shallow clone is true history, so an ancestor found there is one.
+    if (onlyInBase.length === 0) return asItIs();
+    if (onlyInHead.length === 0) return same();
+    // Where either side's history is cut off before they meet, they may have met later than can be seen, and the
+    // merge would be another one.
+    if ([...onlyInBase, ...onlyInHead].some((id) => repo.shallow.has(id))) return err(cutShort(base, head));
+  }
+  // Git merges a branch that holds main already, or is held by it, into what it then has to be.
   const merged = await mergeTree(repo, base, head);
-  if (!merged.ok) return merged;
-  return made(merged.value === base.commit.tree ? 'same' : 'merge-result', merged.value, mergeBase.value);
+  if (!merged.ok) return (await isAncestor(repo, base, head)) ? asItIs() : merged;
+  return merged.value === base.commit.tree ? same() : made('merge-result', merged.value);
 }
 
 const sidesOf = (repo: GitRepository, base: Named, head: Named) => ({
@@ -239,7 +265,6 @@ const sidesOf = (repo: GitRepository, base: Named, head: Named) => ({
   headCommit: head.commit.id,
   baseTree: base.commit.tree,
   baseRef: short(base.ref),
-  headRef: short(head.ref),
 });
 
 async function isAncestor(repo: GitRepository, older: Named, newer: Named): Promise<boolean> {
@@ -247,25 +272,15 @@ async function isAncestor(repo: GitRepository, older: Named, newer: Named): Prom
   return run.ok && run.value.code === 0;
 }
 
-async function mergeBaseOf(repo: GitRepository, base: Named, head: Named): Promise<Outcome<string>> {
-  if (repo.shallow.size > 0) {
-    // Where either side's history is cut off before they meet, they may have met later than can be seen, and the
-    // merge would be another one.
-    const apart = await repo.inObjects(['rev-list', `${base.commit.id}...${head.commit.id}`]);
-    if (!apart.ok) return apart;
-    const commits = apart.value.stdout.toString('latin1').split('\n');
-    if (apart.value.code !== 0 || commits.some((id) => repo.shallow.has(id)))
-      return err(cutShort(base, head));
-  }
-  const run = await repo.inObjects(['merge-base', base.commit.id, head.commit.id]);
+/** Commits that only one of the two leads to, as far as a shallow clone tells. */
+async function commitsApart(repo: GitRepository, base: Named, head: Named) {
+  const run = await repo.inObjects(['rev-list', '--left-right', `${base.commit.id}...${head.commit.id}`]);
   if (!run.ok) return run;
-  const id = run.value.stdout.toString('latin1').trim();
-  if (run.value.code === 0 && isObjectId(id)) return ok(id);
-  if (run.value.code !== 1) return err(gitFailed('find where the branches parted', run.value));
-  return err({
-    message: `${shown(short(head.ref))} and ${shown(short(base.ref))} have no commit in common, so one cannot be merged into the other`,
-    advice: `Start the branch from main: \`git switch -c NAME ${shellWord(shown(short(base.ref)))}\`, and bring the changes over.`,
-  });
+  if (run.value.code !== 0) return err(cutShort(base, head));
+  const lines = run.value.stdout.toString('latin1').split('\n');
+  const marked = (mark: string) =>
+    lines.filter((line) => line.startsWith(mark)).map((line) => line.slice(mark.length));
+  return ok({ onlyInBase: marked('<'), onlyInHead: marked('>') });
 }
 
 const cutShort = (base: Named, head: Named): Problem => ({
@@ -296,6 +311,12 @@ async function mergeTree(repo: GitRepository, base: Named, head: Named): Promise
     return err({
       message: `${shown(short(head.ref))} cannot be merged into ${shown(short(base.ref))}: there are conflicts in ${files || 'its files'}${more}`,
       advice: `Merge main into the branch and settle them: \`git merge ${shellWord(shown(short(base.ref)))}\`.`,
+    });
+  }
+  if (/unrelated histories/.test(run.value.stderr)) {
+    return err({
+      message: `${shown(short(head.ref))} and ${shown(short(base.ref))} have no commit in common, so one cannot be merged into the other`,
+      advice: `Start the branch from main: \`git switch -c NAME ${shellWord(shown(short(base.ref)))}\`, and bring the changes over.`,
     });
   }
   if (/unable to read|missing|could not|not found/i.test(run.value.stderr)) {

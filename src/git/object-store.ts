@@ -1,7 +1,8 @@
 /**
  * Git objects through one long-lived `git cat-file --batch-command`, for both revisions and all of history.
  *
- * Requests are pipelined: what is asked for in one turn of the event loop goes to git in one write, and answers
+ * Requests end in NUL (`-z`), which Git has had since 2.38, so that an older one is found out by the first of them.
+ * They are pipelined: what is asked for in one turn of the event loop goes to git in one write, and answers
  * come back in the same order. An object's size is asked for before its content, so that a huge file is refused
  * without being unpacked.
  */
@@ -9,11 +10,14 @@ import type { ChildProcessWithoutNullStreams } from 'node:child_process';
 import { err, type Outcome, ok, type Problem } from '../base/problem.ts';
 import { cannotRun, gitSaid } from './process.ts';
 
-/** The largest object read, in bytes: 8 MiB. A storage file of ten thousand volumes has about one. */
+/** The largest file read, in bytes: 8 MiB. A storage file of ten thousand volumes has about one. */
 export const largestFile = 8 * 1024 * 1024;
 
+/** The largest folder read, in bytes: about a million names. */
+const largestFolder = 64 * 1024 * 1024;
+
 export type ObjectHeader =
-  | { readonly kind: 'present'; readonly type: string; readonly size: number }
+  | { readonly kind: 'present'; readonly id: string; readonly type: string; readonly size: number }
   | { readonly kind: 'missing' };
 
 interface Content {
@@ -36,8 +40,15 @@ export const missingObject = (what: string): Problem => ({
     'Fetch all of them with `git fetch --refetch --no-filter origin`; in CI, check out without a filter.',
 });
 
+/** How git is started, and what is known of why it stopped. */
+export interface ObjectProcess {
+  readonly start: (args: readonly string[]) => ChildProcessWithoutNullStreams;
+  /** Whether the git itself is what is wrong, and how. */
+  readonly gitProblem: () => Promise<Problem | undefined>;
+}
+
 export class ObjectStore {
-  readonly #start: () => ChildProcessWithoutNullStreams;
+  readonly #git: ObjectProcess;
   readonly #limit: number;
   #process: ChildProcessWithoutNullStreams | undefined;
   /** Why no more is answered. */
@@ -52,14 +63,28 @@ export class ObjectStore {
   /** The header of the content that is coming in. */
   #header: Extract<ObjectHeader, { kind: 'present' }> | undefined;
 
-  constructor(start: () => ChildProcessWithoutNullStreams, limit: number = largestFile) {
-    this.#start = start;
+  constructor(git: ObjectProcess, limit: number = largestFile) {
+    this.#git = git;
     this.#limit = limit;
   }
 
   /** Type and size in bytes of an object. */
   header(id: string): Promise<Outcome<ObjectHeader>> {
-    return new Promise((settle) => this.#ask(`info ${id}\n`, id, { kind: 'header', settle }));
+    return new Promise((settle) => this.#ask('info', id, { kind: 'header', settle }));
+  }
+
+  /**
+   * The commit that an object is or, being a tag, leads to; undefined where there is none.
+   *
+   * @param steps from there to another commit, in Git's revision syntax: `~2^1`
+   */
+  async commitAt(id: string, steps = ''): Promise<Outcome<string | undefined>> {
+    if (!/^(?:[~^][0-9]*)*$/.test(steps)) return ok(undefined);
+    const header = await new Promise<Outcome<ObjectHeader>>((settle) =>
+      this.#ask('info', id, { kind: 'header', settle }, `${steps}^{commit}`),
+    );
+    if (!header.ok) return header;
+    return ok(header.value.kind === 'present' ? header.value.id : undefined);
   }
 
   /**
@@ -78,9 +103,10 @@ export class ObjectStore {
         advice: 'Run `git fsck` in the repository.',
       });
     }
-    if (header.value.size > this.#limit) return err(tooLarge(what, header.value.size, this.#limit));
+    const limit = type === 'tree' ? largestFolder : this.#limit;
+    if (header.value.size > limit) return err(tooLarge(what, header.value.size, limit));
     const content = await new Promise<Outcome<Content>>((settle) =>
-      this.#ask(`contents ${id}\n`, id, { kind: 'content', settle }),
+      this.#ask('contents', id, { kind: 'content', settle }),
     );
     if (!content.ok) return content;
     return content.value.header.kind === 'missing' ? err(missingObject(what)) : ok(content.value.bytes);
@@ -93,8 +119,8 @@ export class ObjectStore {
     this.#process = undefined;
   }
 
-  #ask(line: string, id: string, wanted: Wanted): void {
-    // An id goes to git on a line of its own; anything but an id could be a second command.
+  #ask(command: 'info' | 'contents', id: string, wanted: Wanted, leadingTo = ''): void {
+    // Anything but an id could be another command, or any other way of naming an object.
     if (!isObjectId(id)) {
       wanted.settle(
         err({
@@ -109,20 +135,20 @@ export class ObjectStore {
       return;
     }
     this.#wanted.push(wanted);
-    this.#unsent.push(line);
+    this.#unsent.push(`${command} ${id}${leadingTo}\0`);
     if (this.#unsent.length === 1) setImmediate(() => this.#send());
   }
 
   #send(): void {
     if (this.#broken !== undefined || this.#unsent.length === 0) return;
     this.#process ??= this.#launch();
-    this.#unsent.push('flush\n');
+    this.#unsent.push('flush\0');
     this.#process.stdin.write(this.#unsent.join(''));
     this.#unsent = [];
   }
 
   #launch(): ChildProcessWithoutNullStreams {
-    const child = this.#start();
+    const child = this.#git.start(['cat-file', '--batch-command', '--buffer', '-z']);
     child.on('error', (error: NodeJS.ErrnoException) => this.#break(cannotRun(error.code ?? error.message)));
     // Writing to a git that has died; `close` says why it died.
     child.stdin.on('error', () => {});
@@ -130,13 +156,19 @@ export class ObjectStore {
       if (this.#said.length < 4096) this.#said += chunk.toString('utf8');
     });
     child.stdout.on('data', (chunk: Buffer) => this.#take(chunk));
-    child.on('close', () =>
-      this.#break({
+    child.on('close', () => void this.#stopped());
+    return child;
+  }
+
+  async #stopped(): Promise<void> {
+    if (this.#broken !== undefined) return;
+    const problem = await this.#git.gitProblem();
+    this.#break(
+      problem ?? {
         message: `git stopped while objects were being read: ${gitSaid(this.#said)}`,
         advice: 'Run `git fsck` in the repository; put right what it says, or clone afresh.',
-      }),
+      },
     );
-    return child;
   }
 
   #break(problem: Problem): void {
@@ -206,8 +238,11 @@ export const tooLarge = (what: string, size: number, limit: number): Problem => 
 });
 
 function readHeader(line: string): ObjectHeader | undefined {
-  const [id = '', type = '', size, ...more] = line.split(' ');
-  if (!isObjectId(id) || more.length > 0) return undefined;
+  const [name = '', type = '', size, ...more] = line.split(' ');
+  if (more.length > 0) return undefined;
+  // What is missing is named as it was asked for.
   if (size === undefined) return type === 'missing' ? { kind: 'missing' } : undefined;
-  return /^\d+$/.test(size) ? { kind: 'present', type, size: Number(size) } : undefined;
+  return isObjectId(name) && /^\d+$/.test(size)
+    ? { kind: 'present', id: name, type, size: Number(size) }
+    : undefined;
 }

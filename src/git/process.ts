@@ -129,6 +129,11 @@ export function startGit(
   return spawn('git', [...settings, ...args], { cwd, env: environment, windowsHide: true, stdio: 'pipe' });
 }
 
+export const tooManyFiles: Problem = {
+  message: 'git lists more files than can be judged',
+  advice: 'Keep the storage files in folders of their own, and name those in ullage.yaml.',
+};
+
 export function cannotRun(code: string): Problem {
   if (code === 'ENOENT') {
     return {
@@ -137,10 +142,7 @@ export function cannotRun(code: string): Problem {
     };
   }
   if (code === 'ERR_CHILD_PROCESS_STDIO_MAXBUFFER') {
-    return {
-      message: 'git lists more files than can be judged',
-      advice: 'Keep the storage files in folders of their own, and name those in ullage.yaml.',
-    };
+    return tooManyFiles;
   }
   return {
     message: `git cannot be run (${code})`,

@@ -6,12 +6,10 @@
  * replaced or grafted commits, a remote to fetch missing objects from) is not there to run, and the merge result
  * is written to the scratch repository: a read-only checkout will do, and nothing is left behind in it.
  * The real repository is asked only for what objects cannot tell: what a ref points at, and what lies in the
- * work tree.
+ * work tree. Each question costs a process, so they are asked together where they can be.
  */
-import { rmSync } from 'node:fs';
-import { mkdtemp, readFile, realpath, stat, writeFile } from 'node:fs/promises';
-import { tmpdir } from 'node:os';
-import { join, relative, sep } from 'node:path';
+import { readFile, realpath, stat } from 'node:fs/promises';
+import { dirname, relative, resolve, sep } from 'node:path';
 import { err, type Outcome, ok, type Problem } from '../base/problem.ts';
 import { type Commit, parseCommit } from './commit.ts';
 import { isObjectId, largestFile, ObjectStore } from './object-store.ts';
@@ -27,7 +25,9 @@ import {
   shellWord,
   startGit,
 } from './process.ts';
+import { listRefs, noRefs, parseCommitName, type Refs, refsIn, spellings } from './refs.ts';
 import { RevisionTree } from './revision-tree.ts';
+import { makeScratch, type ObjectFormat, removeScratch } from './scratch.ts';
 import { shown, type Tree, type TreeLabel } from './tree.ts';
 import { WorkTree } from './worktree.ts';
 
@@ -38,17 +38,20 @@ export interface OpenOptions {
   readonly largestFile?: number;
 }
 
+export interface Head {
+  readonly commit: string;
+  /** Whether it stands on a commit itself. What git does not say for sure counts as standing on a branch. */
+  readonly on: 'branch' | 'commit';
+}
+
 interface Parts {
   readonly dir: string;
   readonly scratch: string;
   readonly environment: NodeJS.ProcessEnv;
-  readonly objectFormat: ObjectFormat;
-  readonly bare: boolean;
+  readonly layout: Layout;
   readonly shallow: ReadonlySet<string>;
   readonly largestFile: number;
 }
-
-export type ObjectFormat = 'sha1' | 'sha256';
 
 export class GitRepository {
   /** Where it was opened: the top of the work tree or a folder in it. */
@@ -56,20 +59,26 @@ export class GitRepository {
   readonly objectFormat: ObjectFormat;
   /** Commits whose parents this clone does not hold; empty in a clone with its whole history. */
   readonly shallow: ReadonlySet<string>;
+  /** As it stood when the repository was opened; undefined before the first commit. */
+  readonly head: Head | undefined;
   readonly #parts: Parts;
   readonly #objects: ObjectStore;
   readonly #removeScratch: () => void;
 
   private constructor(parts: Parts) {
     this.dir = parts.dir;
-    this.objectFormat = parts.objectFormat;
+    this.objectFormat = parts.layout.objectFormat;
     this.shallow = parts.shallow;
+    this.head = parts.layout.head;
     this.#parts = parts;
     this.#objects = new ObjectStore(
-      () => startGit(['cat-file', '--batch-command', '--buffer'], this.#objectCall()),
+      {
+        start: (args) => this.startInObjects(args),
+        gitProblem: () => gitProblem(this.#objectCall()),
+      },
       parts.largestFile,
     );
-    this.#removeScratch = () => rmSync(parts.scratch, { recursive: true, force: true });
+    this.#removeScratch = () => removeScratch(parts.scratch);
     process.once('exit', this.#removeScratch);
   }
 
@@ -84,53 +93,25 @@ export class GitRepository {
       });
     }
     const call = { cwd: dir, environment };
-    const [tooOld, asked] = await Promise.all([
-      gitProblem(call),
-      runGit(
-        [
-          'rev-parse',
-          '--path-format=absolute',
-          '--show-object-format',
-          '--is-shallow-repository',
-          '--is-bare-repository',
-          '--git-path',
-          'objects',
-          '--git-path',
-          'shallow',
-        ],
-        call,
-      ),
-    ]);
-    if (tooOld !== undefined) return err(tooOld);
+    const asked = await runGit(askLayout, call);
     if (!asked.ok) return asked;
-    if (asked.value.code !== 0) return err(cannotOpen(dir, asked.value));
-    const lines = asked.value.stdout
-      .toString('utf8')
-      .replace(/\r?\n$/, '')
-      .split(/\r?\n/);
-    const [objectFormat, isShallow, isBare, objects, shallowFile] = lines;
-    if (lines.length !== 5 || objects === undefined || shallowFile === undefined) {
-      return err({
-        message: 'the path of the repository holds a line feed',
-        advice: 'Clone it into a folder with a plain name.',
-      });
+    const layout =
+      asked.value.code === 0 ? parseLayout(asked.value.stdout) : err(cannotOpen(dir, asked.value));
+    if (!layout.ok) {
+      const tooOld = await gitProblem(call);
+      return tooOld === undefined ? layout : err(tooOld);
     }
-    if (objectFormat !== 'sha1' && objectFormat !== 'sha256') {
-      return err({
-        message: `the repository's object format ${shown(objectFormat ?? '')} is not known`,
-        advice: 'sha1 and sha256 are.',
-      });
-    }
-    const shallowText = isShallow === 'true' ? await readFile(shallowFile, 'latin1').catch(() => '') : '';
-    const scratch = await makeScratch({ objects, objectFormat, shallowText, environment });
+    const { objects, shallowFile, objectFormat } = layout.value;
+    const shallowText =
+      shallowFile === undefined ? '' : await readFile(shallowFile, 'latin1').catch(() => '');
+    const scratch = await makeScratch({ objects, objectFormat, shallowText });
     if (!scratch.ok) return scratch;
     return ok(
       new GitRepository({
         dir,
         scratch: scratch.value,
         environment,
-        objectFormat,
-        bare: isBare === 'true',
+        layout: layout.value,
         shallow: new Set(shallowText.split('\n').filter(isObjectId)),
         largestFile: options.largestFile ?? largestFile,
       }),
@@ -140,40 +121,63 @@ export class GitRepository {
   async close(): Promise<void> {
     this.#objects.close();
     process.removeListener('exit', this.#removeScratch);
-    // A handful of small files: quicker gone at once than by way of the thread pool.
-    rmSync(this.#parts.scratch, { recursive: true, force: true, maxRetries: 3 });
+    this.#removeScratch();
   }
 
-  /** The id of the commit that a branch, a tag or an id names, as a person writes it. */
-  async resolveCommit(ref: string): Promise<Outcome<string>> {
-    const bad = badRef(ref);
-    if (bad !== undefined) return err(bad);
-    const [plain, meanings] = await Promise.all([
-      this.commitAt(ref),
-      this.#meanings(ref.replace(/[~^].*$/, '')),
-    ]);
+  /**
+   * What refs point at; those that are not there are left out.
+   *
+   * @param patterns full names, or patterns with `*`
+   */
+  async refs(patterns: readonly string[]): Promise<Outcome<Refs>> {
+    const run = await this.inRepository(listRefs(patterns));
+    if (!run.ok) return run;
+    if (run.value.code !== 0) return err(gitFailed('tell what the refs point at', run.value));
+    return ok(refsIn(run.value.stdout));
+  }
+
+  /**
+   * The id of the commit that a branch, a tag or an id names, as a person writes it.
+   *
+   * @param known what the refs that it can stand for point at, where they have been asked for
+   */
+  async resolveCommit(ref: string, known?: Refs): Promise<Outcome<string>> {
+    const name = parseCommitName(ref);
+    if (!name.ok) return name;
+    const { start, steps } = name.value;
+    if (start === 'HEAD' || start === '@') return this.#fromStart(this.head?.commit, steps, ref);
+    if (isObjectId(start)) return this.#fromStart(start, steps, ref);
+    // FETCH_HEAD and its like are no refs of any folder.
+    const canBe = /^[A-Z_]*HEAD$/.test(start) ? [] : spellings(start);
+    const refs = known === undefined && canBe.length > 0 ? await this.refs(canBe) : ok(known ?? noRefs);
+    if (!refs.ok) return refs;
+    const meanings = canBe.flatMap((spelling) => {
+      const found = refs.value.get(spelling);
+      return found === undefined ? [] : [{ spelling, id: found.id }];
+    });
+    const [first] = meanings;
+    if (first === undefined) {
+      // A full name is nothing but itself. Git knows other short ones: part of an id, what `git describe` says.
+      const found = start.startsWith('refs/') ? undefined : await this.#asGitReadsIt(ref);
+      return found === undefined ? err(this.#noCommit(ref)) : ok(found);
+    }
     // Git takes a tag before a branch, so whoever may push a tag `main` could choose what is judged against.
-    if (!meanings.ok) return meanings;
-    if (new Set(meanings.value.values()).size > 1) {
+    const commits = await Promise.all(meanings.map(({ id }) => this.#objects.commitAt(id)));
+    if (
+      new Set(commits.map((commit, index) => (commit.ok && commit.value) || meanings[index]?.id)).size > 1
+    ) {
       return err({
         message: `${shown(ref)} has more than one meaning here`,
-        advice: `Say which one is meant: ${[...meanings.value.keys()].map(shown).join(' or ')}.`,
+        advice: `Say which one is meant: ${meanings.map(({ spelling }) => shown(spelling)).join(' or ')}.`,
       });
     }
-    return plain === undefined ? err(this.#noCommit(ref)) : ok(plain);
+    return this.#fromStart(first.id, steps, ref);
   }
 
-  /** As `resolveCommit`, for a ref that is known to be well formed; undefined where there is none. */
+  /** The commit that a ref, given by its full name, leads to; undefined where there is none. */
   async commitAt(ref: string): Promise<string | undefined> {
-    const run = await this.inRepository([
-      'rev-parse',
-      '--verify',
-      '--quiet',
-      '--end-of-options',
-      `${ref}^{commit}`,
-    ]);
-    const id = run.ok && run.value.code === 0 ? run.value.stdout.toString('latin1').trim() : '';
-    return isObjectId(id) ? id : undefined;
+    const commit = await this.resolveCommit(ref);
+    return commit.ok ? commit.value : undefined;
   }
 
   /** A commit's own words; a problem when this clone does not hold it. */
@@ -190,27 +194,29 @@ export class GitRepository {
 
   /** The files of a tree object. */
   tree(tree: string, label: TreeLabel): Tree {
-    return new RevisionTree(tree, label, this.#objects, (args) => this.inObjects(args));
+    return new RevisionTree(tree, label, this.#objects);
   }
 
   /** The files on the disk; a problem in a bare repository. */
   async workTree(): Promise<Outcome<Tree>> {
-    const top = this.#parts.bare ? undefined : await this.inRepository(['rev-parse', '--show-toplevel']);
-    if (top !== undefined && !top.ok) return top;
-    if (top === undefined || top.value.code !== 0) {
-      return err({
-        message: 'there is no work tree here, so there are no uncommitted files',
-        advice: 'Run this in a checkout, or name a branch with --head.',
-      });
-    }
-    const path = top.value.stdout.toString('utf8').replace(/\r?\n$/, '');
-    const [real, here] = await Promise.all([realpath(path).catch(() => ''), realpath(this.dir)]);
+    const { workTree, insideWorkTree } = this.#parts.layout;
+    const path = workTree === undefined ? undefined : resolve(this.dir, workTree);
+    const [real, here] = await Promise.all([
+      path === undefined ? '' : realpath(path).catch(() => ''),
+      realpath(this.dir),
+    ]);
     const below = relative(real, here);
     // The setting core.worktree can name any folder of the machine.
-    if (real === '' || below === '..' || below.startsWith(`..${sep}`)) {
+    if (path !== undefined && (real === '' || below === '..' || below.startsWith(`..${sep}`))) {
       return err({
         message: `the repository keeps its work tree elsewhere, in ${shown(path)}`,
         advice: 'Run this in that folder.',
+      });
+    }
+    if (path === undefined || !insideWorkTree) {
+      return err({
+        message: 'there is no work tree here, so there are no uncommitted files',
+        advice: 'Run this in a checkout, or name a branch with --head.',
       });
     }
     return ok(
@@ -235,23 +241,17 @@ export class GitRepository {
     return startGit(args, this.#objectCall());
   }
 
-  /** The refs that a short name can stand for, and the commit or other object each leads to. */
-  async #meanings(name: string): Promise<Outcome<ReadonlyMap<string, string>>> {
-    const meanings = new Map<string, string>();
-    if (/^[A-Z_]*HEAD$/.test(name) || name.startsWith('refs/') || isObjectId(name)) return ok(meanings);
-    const full = ['refs/', 'refs/tags/', 'refs/heads/', 'refs/remotes/'].map((place) => `${place}${name}`);
-    const run = await this.inRepository([
-      'for-each-ref',
-      '--format=%(refname) %(objectname) %(*objectname)',
-      ...full,
-    ]);
-    if (!run.ok) return run;
-    if (run.value.code !== 0) return err(gitFailed(`tell what ${shown(name)} means`, run.value));
-    for (const line of run.value.stdout.toString('utf8').split('\n')) {
-      const [ref = '', id = '', peeled] = line.split(' ');
-      if (full.includes(ref)) meanings.set(ref, peeled || id);
-    }
-    return ok(meanings);
+  async #fromStart(id: string | undefined, steps: string, ref: string): Promise<Outcome<string>> {
+    const commit = id === undefined ? ok(undefined) : await this.#objects.commitAt(id, steps);
+    if (!commit.ok) return commit;
+    return commit.value === undefined ? err(this.#noCommit(ref)) : ok(commit.value);
+  }
+
+  async #asGitReadsIt(ref: string): Promise<string | undefined> {
+    const args = ['rev-parse', '--verify', '--quiet', '--end-of-options', `${ref}^{commit}`];
+    const run = await this.inRepository(args);
+    const id = run.ok && run.value.code === 0 ? run.value.stdout.toString('latin1').trim() : '';
+    return isObjectId(id) ? id : undefined;
   }
 
   #objectCall() {
@@ -282,41 +282,66 @@ export class GitRepository {
   }
 }
 
-interface ScratchOf {
-  readonly objects: string;
+/** What git says of how a repository is laid out, and where HEAD stands. */
+interface Layout {
   readonly objectFormat: ObjectFormat;
-  readonly shallowText: string;
-  readonly environment: NodeJS.ProcessEnv;
+  /** The folder of its objects. */
+  readonly objects: string;
+  /** The file that says where history ends, in a clone that does not hold all of it. */
+  readonly shallowFile: string | undefined;
+  readonly insideWorkTree: boolean;
+  /** The top of the work tree, from where it was asked; undefined in a bare repository. */
+  readonly workTree: string | undefined;
+  readonly head: Head | undefined;
 }
 
-async function makeScratch({
-  objects,
-  objectFormat,
-  shallowText,
-  environment,
-}: ScratchOf): Promise<Outcome<string>> {
-  let scratch: string;
-  try {
-    scratch = await mkdtemp(join(tmpdir(), 'ullage-'));
-  } catch (error) {
+/** With --revs-only, a HEAD that points at no commit yet says nothing, and fails nothing. */
+const askLayout: readonly string[] = [
+  'rev-parse',
+  '--path-format=absolute',
+  '--show-object-format',
+  '--is-shallow-repository',
+  '--is-inside-work-tree',
+  '--git-path',
+  'objects',
+  '--git-path',
+  'shallow',
+  '--show-cdup',
+  '--revs-only',
+  'HEAD^{commit}',
+  '--symbolic-full-name',
+  'HEAD',
+];
+
+function parseLayout(output: Buffer): Outcome<Layout> {
+  const lines = output
+    .toString('utf8')
+    .replace(/\r?\n$/, '')
+    .split(/\r?\n/);
+  const [objectFormat, isShallow, isInside, objects = '', shallow = '', ...more] = lines;
+  const at = more.findIndex(isObjectId);
+  const [workTree, ...rest] = at === -1 ? more : more.slice(0, at);
+  const [commit, name, ...beyond] = at === -1 ? [] : more.slice(at);
+  if (lines.length < 5 || dirname(objects) !== dirname(shallow) || rest.length > 0 || beyond.length > 0) {
     return err({
-      message: `no temporary folder can be made in ${tmpdir()} (${error instanceof Error ? error.message : error})`,
-      advice: 'Make room there, or point TMPDIR at a folder that can be written to.',
+      message: 'the path of the repository holds a line feed',
+      advice: 'Clone it into a folder with a plain name.',
     });
   }
-  const made = await runGit(
-    ['init', '--quiet', '--bare', '--template=', `--object-format=${objectFormat}`, scratch],
-    { cwd: scratch, environment: settingsFree(environment) },
-  );
-  if (!made.ok || made.value.code !== 0) {
-    rmSync(scratch, { recursive: true, force: true });
-    return made.ok ? err(gitFailed('make a temporary repository', made.value)) : made;
+  if (objectFormat !== 'sha1' && objectFormat !== 'sha256') {
+    return err({
+      message: `the repository's object format ${shown(objectFormat ?? '')} is not known`,
+      advice: 'sha1 and sha256 are.',
+    });
   }
-  // Quoted, because a bare path may not begin with a number sign or a quote.
-  const quoted = `"${objects.replace(/["\\]/g, '\\$&')}"\n`;
-  await writeFile(join(scratch, 'objects', 'info', 'alternates'), quoted);
-  if (shallowText !== '') await writeFile(join(scratch, 'shallow'), shallowText, 'latin1');
-  return ok(scratch);
+  return ok({
+    objectFormat,
+    objects,
+    shallowFile: isShallow === 'true' ? shallow : undefined,
+    insideWorkTree: isInside === 'true',
+    workTree,
+    head: commit === undefined ? undefined : { commit, on: name === 'HEAD' ? 'commit' : 'branch' },
+  });
 }
 
 function cannotOpen(dir: string, { stderr }: GitRun): Problem {
@@ -335,26 +360,5 @@ function cannotOpen(dir: string, { stderr }: GitRun): Problem {
   return {
     message: `git cannot read the repository in ${shown(dir)}: ${gitSaid(stderr)}`,
     advice: 'Put right what git says, or clone afresh.',
-  };
-}
-
-/** What of Git's revision syntax could be an option, a range, a search, or a file in place of a commit. */
-function badRef(ref: string): Problem | undefined {
-  const why =
-    ref === ''
-      ? 'is empty'
-      : ref.startsWith('-')
-        ? 'begins with -'
-        : ref.startsWith('^')
-          ? 'begins with ^'
-          : /\s|\p{C}/u.test(ref)
-            ? 'holds a space or a control character'
-            : ['..', '@{', ':', '^{', '^@', '^!', '^-', '*', '?', '[', '\\'].find((part) =>
-                ref.includes(part),
-              );
-  if (why === undefined) return undefined;
-  return {
-    message: `${ref === '' ? 'a ref' : shown(ref)} ${/^[a-z]/.test(why) ? why : `holds ${why}`}, so it names no single commit`,
-    advice: 'Name a branch, a tag or a commit id, such as main or origin/main.',
   };
 }

@@ -1,61 +1,76 @@
-/** A tree of the object database: listed by one `git ls-tree`, read through the object store. */
+/** A tree of the object database. Its folders and its files are both read through the object store. */
 
-import type { Outcome } from '../base/problem.ts';
+import { err, type Outcome, ok, type Problem } from '../base/problem.ts';
 import type { ObjectStore } from './object-store.ts';
-import { type GitRun, gitFailed } from './process.ts';
+import { tooManyFiles } from './process.ts';
 import {
   folderPath,
   type Listing,
   ListingBuilder,
   noFile,
   noFolder,
-  pieces,
   problemAt,
   shown,
   type Tree,
   type TreeFile,
   type TreeLabel,
 } from './tree.ts';
+import { entriesOf, type TreeEntry } from './tree-object.ts';
 
-type Run = (args: readonly string[]) => Promise<Outcome<GitRun>>;
+/**
+ * What a listing may come to, in paths and in their bytes together. Folders that stand in one another many times over
+ * make a listing without end out of a few objects.
+ */
+const mostPaths = 500_000;
+const mostBytes = 256 * 1024 * 1024;
 
-interface Entry {
-  readonly mode: string;
-  readonly id: string;
-  readonly name: Buffer;
+/** An entry with its path from the top; the path's bytes need be no text. */
+interface Found {
+  readonly entry: TreeEntry;
+  readonly path: Buffer;
 }
+
+type Step = Outcome<readonly Found[]>;
+
+const slash = Buffer.from('/');
 
 export class RevisionTree implements Tree {
   readonly label: TreeLabel;
   readonly #tree: string;
   readonly #objects: ObjectStore;
-  readonly #run: Run;
+  /** By id: a folder is read once, however many paths lead through it. */
+  readonly #folders = new Map<string, Promise<Outcome<readonly TreeEntry[]>>>();
 
-  constructor(tree: string, label: TreeLabel, objects: ObjectStore, run: Run) {
+  constructor(tree: string, label: TreeLabel, objects: ObjectStore) {
     this.label = label;
     this.#tree = tree;
     this.#objects = objects;
-    this.#run = run;
   }
 
   async list(...folders: readonly string[]): Promise<Listing> {
     const listing = new ListingBuilder();
-    const paths: string[] = [];
+    const paths = new Set<string>();
     for (const folder of folders) {
       const path = folderPath(folder);
       if (path === undefined) listing.problem(noFolder(folder));
-      else paths.push(path);
+      else paths.add(path);
     }
-    if (paths.length === 0) return listing.finish();
-    const entries = await this.#entries(['-r'], paths, listing);
-    for (const entry of entries) {
-      const path = listing.name(entry.name);
+    let found: readonly Found[] = [];
+    const walk = new Walk((id) => this.#folder(id));
+    for (const path of paths) {
+      if (isBeneathAnother(path, paths)) continue;
+      const under = await walk.at(this.#tree, path);
+      for (const problem of under.ok ? [] : under.problems) listing.problem(problem);
+      if (under.ok) found = [...found, ...under.value];
+    }
+    const inOrder = found.toSorted((a, b) => Buffer.compare(a.path, b.path));
+    for (const { entry, path: bytes } of inOrder) {
+      const path = listing.name(bytes);
       if (path === undefined) continue;
-      if (entry.mode === '120000') listing.problem(noFile(path, 'symbolic link'));
-      else if (entry.mode === '160000') listing.problem(noFile(path, 'submodule'));
-      else listing.file({ path, blob: entry.id });
+      if (entry.kind === 'file') listing.file({ path, blob: entry.id });
+      else listing.problem(noFile(path, entry.kind));
     }
-    for (const path of paths) await this.#refuseLinkAbove(path, entries, listing);
+    for (const problem of walk.linksAbove) listing.problem(problem);
     return listing.finish();
   }
 
@@ -65,43 +80,98 @@ export class RevisionTree implements Tree {
     return { ok: false, problems: content.problems.map((problem) => problemAt(file.path, problem)) };
   }
 
-  /** A folder beneath a symbolic link lists as empty; an estate must not vanish that way. */
-  async #refuseLinkAbove(path: string, listed: readonly Entry[], listing: ListingBuilder): Promise<void> {
-    const steps = path.split('/');
-    if (steps.length < 2) return;
-    const start = Buffer.from(path);
-    if (listed.some(({ name }) => name.subarray(0, start.length).equals(start))) return;
-    for (let depth = 1; depth < steps.length; depth += 1) {
-      const above = steps.slice(0, depth).join('/');
-      const [entry] = await this.#entries([], [above], listing);
-      if (entry?.mode === '040000') continue;
-      if (entry?.mode === '120000') listing.problem(noFile(above, 'symbolic link'));
-      if (entry?.mode === '160000') listing.problem(noFile(above, 'submodule'));
-      return;
-    }
+  #folder(id: string): Promise<Outcome<readonly TreeEntry[]>> {
+    const known = this.#folders.get(id);
+    if (known !== undefined) return known;
+    const reading = this.#readFolder(id);
+    this.#folders.set(id, reading);
+    return reading;
   }
 
-  async #entries(
-    flags: readonly string[],
-    paths: readonly string[],
-    listing: ListingBuilder,
-  ): Promise<readonly Entry[]> {
-    const chosen = paths.includes('') ? [] : paths;
-    const run = await this.#run(['ls-tree', ...flags, '-z', '--full-tree', this.#tree, '--', ...chosen]);
-    if (!run.ok || run.value.code !== 0) {
-      for (const problem of run.ok
-        ? [gitFailed(`list the files of ${this.label.name}`, run.value)]
-        : run.problems) {
-        listing.problem(problem);
-      }
-      return [];
-    }
-    const entries: Entry[] = [];
-    for (const piece of pieces(run.value.stdout)) {
-      const tab = piece.indexOf(0x09);
-      const [mode = '', , id = ''] = piece.toString('latin1', 0, tab).split(' ');
-      entries.push({ mode, id, name: piece.subarray(tab + 1) });
-    }
-    return entries;
+  async #readFolder(id: string): Promise<Outcome<readonly TreeEntry[]>> {
+    const content = await this.#objects.read(id, 'tree', `a folder of ${this.label.name}`);
+    if (!content.ok) return content;
+    const entries = entriesOf(content.value, id.length / 2);
+    if (entries !== undefined) return ok(entries);
+    return err({
+      message: `a folder of ${this.label.name} cannot be read: ${id} is no tree`,
+      advice: 'Run `git fsck` in the repository; put right what it says, or clone afresh.',
+    });
   }
+}
+
+const isBeneathAnother = (path: string, paths: ReadonlySet<string>): boolean =>
+  (path !== '' && paths.has('')) ||
+  path.split('/').some((_, depth, steps) => depth > 0 && paths.has(steps.slice(0, depth).join('/')));
+
+/** One way through a tree's folders, within bounds. */
+class Walk {
+  /** A folder beneath a symbolic link holds nothing; an estate must not vanish that way. */
+  readonly linksAbove: Problem[] = [];
+  readonly #folder: (id: string) => Promise<Outcome<readonly TreeEntry[]>>;
+  #paths = 0;
+  #bytes = 0;
+
+  constructor(folder: (id: string) => Promise<Outcome<readonly TreeEntry[]>>) {
+    this.#folder = folder;
+  }
+
+  /** Whatever is no folder, at a path or beneath it. What is not there is nothing. */
+  async at(tree: string, path: string): Promise<Step> {
+    const steps = path === '' ? [] : path.split('/');
+    let here: readonly string[] = [tree];
+    for (const [depth, step] of steps.entries()) {
+      const entries = await this.#inAll(here);
+      if (!entries.ok) return entries;
+      const wanted = Buffer.from(step);
+      const named = entries.value.filter(({ name }) => name.equals(wanted));
+      const above = steps.slice(0, depth + 1).join('/');
+      if (depth === steps.length - 1)
+        return this.#beneath(named.map((entry) => ({ entry, path: Buffer.from(above) })));
+      for (const { kind } of named) {
+        if (kind === 'symbolic link' || kind === 'submodule') this.linksAbove.push(noFile(above, kind));
+      }
+      here = named.filter(({ kind }) => kind === 'folder').map(({ id }) => id);
+    }
+    const entries = await this.#inAll(here);
+    return entries.ok ? this.#beneath(entries.value.map((entry) => ({ entry, path: entry.name }))) : entries;
+  }
+
+  async #inAll(folders: readonly string[]): Promise<Outcome<readonly TreeEntry[]>> {
+    const all = await Promise.all(folders.map((id) => this.#folder(id)));
+    return allOf(all);
+  }
+
+  /** Goes down level by level, and asks for all the folders of one at once. */
+  async #beneath(found: readonly Found[]): Promise<Step> {
+    const files: Found[] = [];
+    for (let level = found; level.length > 0; ) {
+      const folders = level.filter(({ entry }) => entry.kind === 'folder');
+      for (const each of level) if (each.entry.kind !== 'folder') files.push(each);
+      const ids = [...new Set(folders.map(({ entry }) => entry.id))];
+      const read = allOf(await Promise.all(ids.map(async (id) => asOne(id, await this.#folder(id)))));
+      if (!read.ok) return read;
+      const entriesOfId = new Map(read.value);
+      const next: Found[] = [];
+      for (const { entry, path } of folders) {
+        const lead = Buffer.concat([path, slash]);
+        for (const below of entriesOfId.get(entry.id) ?? []) {
+          next.push({ entry: below, path: Buffer.concat([lead, below.name]) });
+          this.#paths += 1;
+          this.#bytes += lead.length + below.name.length;
+          if (this.#paths > mostPaths || this.#bytes > mostBytes) return err(tooManyFiles);
+        }
+      }
+      level = next;
+    }
+    return ok(files);
+  }
+}
+
+const asOne = <T>(id: string, outcome: Outcome<T>): Outcome<readonly (readonly [string, T])[]> =>
+  outcome.ok ? ok([[id, outcome.value]]) : outcome;
+
+function allOf<T>(outcomes: readonly Outcome<readonly T[]>[]): Outcome<readonly T[]> {
+  const problems = outcomes.flatMap((outcome) => (outcome.ok ? [] : outcome.problems));
+  return problems.length > 0 ? err(...problems) : ok(outcomes.flatMap((each) => (each.ok ? each.value : [])));
 }

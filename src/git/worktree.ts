@@ -43,6 +43,8 @@ export class WorkTree implements Tree {
   /** What was listed, so that what is read is what was named, though somebody goes on editing. */
   readonly #listed = new Map<string, OnDisk>();
   readonly #folders = new Map<string, Promise<NoFile | 'gone' | undefined>>();
+  /** Every path that git knows; asked for once, however many folders are listed one after the other. */
+  #all: Promise<Outcome<GitRun>> | undefined;
 
   constructor(
     top: string,
@@ -115,18 +117,10 @@ export class WorkTree implements Tree {
     );
   }
 
-  /** What the index tracks and what is new, each path once. */
+  /** What the index tracks and what is new in some folders, each path once. */
   async #paths(chosen: readonly string[], listing: ListingBuilder): Promise<readonly string[]> {
-    const run = await this.#run([
-      'ls-files',
-      '-z',
-      '-t',
-      '--cached',
-      '--others',
-      '--exclude-standard',
-      '--',
-      ...chosen,
-    ]);
+    this.#all ??= this.#run(['ls-files', '-z', '-t', '--cached', '--others', '--exclude-standard']);
+    const run = await this.#all;
     if (!run.ok || run.value.code !== 0) {
       for (const problem of run.ok
         ? [gitFailed('list the files of the work tree', run.value)]
@@ -135,11 +129,13 @@ export class WorkTree implements Tree {
       }
       return [];
     }
+    const folders = chosen.map((path) => Buffer.from(`${path}/`));
     const seen = new Set<string>();
     const paths: string[] = [];
     for (const piece of pieces(run.value.stdout)) {
       const state = piece.toString('latin1', 0, 1);
       const name = piece.subarray(2);
+      if (folders.length > 0 && !folders.some((folder) => isWithin(name, folder))) continue;
       // A file with an unsettled conflict is listed once for each side.
       const key = name.toString('latin1');
       if (seen.has(key)) continue;
@@ -226,6 +222,13 @@ export class WorkTree implements Tree {
     return undefined;
   }
 }
+
+/** Whether a path as git lists it is a folder's, the folder (or file) itself, or a repository that holds the folder. */
+const isWithin = (name: Buffer, folder: Buffer): boolean =>
+  startsWith(name, folder) ||
+  ((name.length + 1 === folder.length || name.at(-1) === 0x2f) && startsWith(folder, name));
+
+const startsWith = (name: Buffer, start: Buffer): boolean => name.subarray(0, start.length).equals(start);
 
 interface Kind {
   isFile(): boolean;
