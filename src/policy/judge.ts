@@ -47,7 +47,7 @@ import {
   type RoomChange,
 } from './judgement.ts';
 import type { Policy, PolicyRule, Waiver } from './policy.ts';
-import { scopeOf } from './scope.ts';
+import { changesInScope, scopeOf } from './scope.ts';
 import { isFor, waiverUse } from './waiver.ts';
 
 /** One side of a comparison: what it declares, and the policy it carries. */
@@ -253,11 +253,11 @@ function findingsOfChange(
   failOn: FailOn,
 ): readonly Finding[] {
   const rule = ruleOf(policyRule.entry);
-  const scope = scopeOf(policyRule.entry);
+  const scoped = { ...view, changes: changesInScope(policyRule.entry, view) };
   const said =
     rule.about === 'state'
-      ? (rule.checkChanges?.(policyRule.entry, view, scope) ?? [])
-      : rule.check(policyRule.entry, view, scope);
+      ? (rule.checkChanges?.(policyRule.entry, scoped) ?? [])
+      : rule.check(policyRule.entry, scoped);
   return [...said].map((violation) => {
     const waiver = waiverFor(waivers, policyRule, violation.subject, view.on);
     return { ...finding(policyRule, violation, 'new', waiver, failOn), about: 'change' };

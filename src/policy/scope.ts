@@ -1,6 +1,8 @@
 /** Whom a rule is for: by team, site, tier and label. Equality and lists; every key given must match. */
+import type { Change } from '../change/change.ts';
+import { type Declaration, involvedIn } from '../change/involved.ts';
 import type { RuleEntry } from '../rules/rule.ts';
-import type { Scope } from '../rules/view.ts';
+import type { ChangeView, Scope } from '../rules/view.ts';
 
 export function scopeOf({ where }: Pick<RuleEntry, 'where'>): Scope {
   if (where === undefined) return everything;
@@ -23,3 +25,15 @@ const everything: Scope = { includes: () => true };
 
 const among = (wanted: readonly string[] | undefined, value: string | undefined): boolean =>
   wanted === undefined || (value !== undefined && wanted.includes(value));
+
+/** The changes that an entry is for: those that involve anything in its scope, whatever it is called after them. */
+export function changesInScope(entry: RuleEntry, view: ChangeView): readonly Change[] {
+  if (entry.where === undefined) return view.changes;
+  const scope = scopeOf(entry);
+  const sides = { base: view.base.estate, head: view.head.estate, renames: view.renames };
+  return view.changes.filter((change) =>
+    involvedIn(change, sides).some((thing) => scope.includes(thing, tierOf(thing))),
+  );
+}
+
+const tierOf = (thing: Declaration): string | undefined => (thing.kind === 'volume' ? thing.tier : undefined);

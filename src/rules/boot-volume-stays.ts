@@ -46,7 +46,7 @@ volumes:
       entry: '{ rule: boot-volume-stays }',
     },
   },
-  *check(_entry, { base, head, changes, renames }, scope) {
+  *check(_entry, { base, head, changes, renames }) {
     const said = new Set<string>();
     const byGravity = (a: Change, b: Change): number => gravest.indexOf(a.kind) - gravest.indexOf(b.kind);
     for (const change of changes.filter(stops).sort(byGravity)) {
@@ -56,7 +56,7 @@ volumes:
         const after = head.estate.servers.get(headName(renames.servers, server.name));
         // A server that this change stops does not run when its volume is taken. One that it deletes running does.
         if (server.power !== 'running' || after?.power === 'stopped') continue;
-        if (said.has(server.name) || !scope.includes(server)) continue;
+        if (said.has(server.name)) continue;
         said.add(server.name);
         yield {
           subject: change.subject,

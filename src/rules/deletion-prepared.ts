@@ -4,7 +4,6 @@ import { type LosingChange, lossesOf } from '../change/kinds.ts';
 import { daysBetween } from '../estate/dates.ts';
 import type { Estate, FileSystem, Retired, Volume } from '../estate/estate.ts';
 import { exactSize } from '../estate/size.ts';
-import { changeInScope } from './change-scope.ts';
 import type { ChangeRule } from './rule.ts';
 
 export const deletionPrepared: ChangeRule<'deletion-prepared'> = {
@@ -68,13 +67,13 @@ retired:
       entry: '{ rule: deletion-prepared, backup-within: 30 }',
     },
   },
-  *check(entry, { changes, base, head, on }, scope) {
+  *check(entry, { changes, base, head, on }) {
     const record = (...names: readonly string[]): readonly string[] => {
       const [known] = names.flatMap((name) => head.estate.retired.get(name) ?? []);
       return recordFaults(known, entry['backup-within'], on);
     };
     for (const change of changes) {
-      if (change.kind !== 'volume-edited' || !changeInScope(change, scope)) continue;
+      if (change.kind !== 'volume-edited') continue;
       const { before, after } = change;
       const sooner = after.retainUntil === undefined || after.retainUntil < (before.retainUntil ?? '');
       if (before.retainUntil === undefined || before.retainUntil <= on || !sooner) continue;
@@ -87,7 +86,6 @@ retired:
       };
     }
     for (const change of lossesOf(changes)) {
-      if (!changeInScope(change, scope)) continue;
       const deletion = deletionOf(change, base.estate, entry['attached-allowed'] ?? false, on, record);
       if (deletion === undefined || deletion.faults.length === 0) continue;
       const { what, faults, atMost } = deletion;

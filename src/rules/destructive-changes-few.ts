@@ -1,6 +1,5 @@
 import { cautions, counted } from '../base/wording.ts';
 import { describeChange, lossesOf } from '../change/kinds.ts';
-import { changeInScope } from './change-scope.ts';
 import { type ChangeRule, everyDeclaredKind } from './rule.ts';
 
 /** So many are named; the rest is counted. */
@@ -56,9 +55,9 @@ export const destructiveChangesFew: ChangeRule<'destructive-changes-few'> = {
       entry: '{ rule: destructive-changes-few, at-most: 2 }',
     },
   },
-  *check(entry, { changes }, scope) {
+  *check(entry, { changes }) {
     const most = entry['at-most'];
-    const losses = lossesOf(changes).filter((change) => changeInScope(change, scope));
+    const losses = lossesOf(changes);
     const [first] = losses;
     if (first === undefined || losses.length <= most) return;
     const more = losses.length - named;

@@ -1,7 +1,7 @@
 import { cautions } from '../base/wording.ts';
 import { describeChange, lossesOf } from '../change/kinds.ts';
 import { holdsOn, type Span } from '../estate/dates.ts';
-import { changeFacet, changeInScope } from './change-scope.ts';
+import { changeFacet } from './change-facet.ts';
 import { type ChangeRule, everyDeclaredKind } from './rule.ts';
 
 export const freeze: ChangeRule<'freeze'> = {
@@ -79,10 +79,9 @@ export const freeze: ChangeRule<'freeze'> = {
         ]
       : [];
   },
-  *check(entry, { changes, on }, scope) {
+  *check(entry, { changes, on }) {
     if (!holdsOn(entry, on)) return;
     for (const change of entry['all-changes'] === true ? changes : lossesOf(changes)) {
-      if (!changeInScope(change, scope)) continue;
       yield {
         subject: change.subject,
         facet: changeFacet(change),

@@ -53,11 +53,11 @@ export const growthStep: ChangeRule<'growth-step'> = {
       entry: '{ rule: growth-step, times: 10 }',
     },
   },
-  *check(entry, { changes }, scope) {
+  *check(entry, { changes }) {
     for (const change of changes) {
       if (change.kind !== 'volume-grown' && change.kind !== 'volume-re-created') continue;
       const { before, after, subject, place } = change;
-      if (after.size <= before.size || !scope.includes(after, after.tier)) continue;
+      if (after.size <= before.size) continue;
       const step = differenceOfBytes(after.size, before.size);
       const allowed = entry.times === undefined ? undefined : times(before.size, entry.times);
       const tooFar: string[] = [];

@@ -4,7 +4,6 @@ import type { ChangeOf } from '../change/change.ts';
 import type { Estate, VolumeGroup } from '../estate/estate.ts';
 import { type Bytes, differenceOfBytes, exactSize, noBytes, sumBytes } from '../estate/size.ts';
 import type { ChangeRule, Violation } from './rule.ts';
-import type { Scope } from './view.ts';
 
 export const noShrink: ChangeRule<'no-shrink'> = {
   name: 'no-shrink',
@@ -49,27 +48,23 @@ export const noShrink: ChangeRule<'no-shrink'> = {
       entry: '{ rule: no-shrink }',
     },
   },
-  *check(entry, { changes, base, head }, scope) {
+  *check(entry, { changes, base, head }) {
     const allowed: readonly string[] = entry['allow-file-systems'] ?? [];
     const groups = new Map<string, ChangeOf<'member-left'>>();
     for (const change of changes) {
       if (change.kind === 'volume-shrunk' || change.kind === 'volume-re-created') {
-        yield* shrunkVolume(change, scope);
+        yield* shrunkVolume(change);
       } else if (change.kind === 'file-system-shrunk') {
-        if (!allowed.includes(change.after.type)) yield* shrunkFileSystem(change, scope);
+        if (!allowed.includes(change.after.type)) yield* shrunkFileSystem(change);
       } else if (change.kind === 'member-left') groups.set(change.after.name, change);
     }
-    for (const change of groups.values()) yield* shrunkGroup(change, base.estate, head.estate, scope);
+    for (const change of groups.values()) yield* shrunkGroup(change, base.estate, head.estate);
   },
 };
 
-function* shrunkVolume(
-  change: ChangeOf<'volume-shrunk' | 'volume-re-created'>,
-  scope: Scope,
-): Iterable<Violation> {
+function* shrunkVolume(change: ChangeOf<'volume-shrunk' | 'volume-re-created'>): Iterable<Violation> {
   const { before, after, subject, place } = change;
   if (after.size >= before.size) return;
-  if (!scope.includes(before, before.tier) && !scope.includes(after, after.tier)) return;
   const lost = differenceOfBytes(before.size, after.size);
   const sizes = [exactSize(before.size), exactSize(after.size)];
   const what =
@@ -79,11 +74,12 @@ function* shrunkVolume(
   yield { subject, place, message: `${what}: ${exact(lost)} bytes fewer`, excess: lost };
 }
 
-function* shrunkFileSystem(
-  { before, after, subject, place }: ChangeOf<'file-system-shrunk'>,
-  scope: Scope,
-): Iterable<Violation> {
-  if (!scope.includes(after)) return;
+function* shrunkFileSystem({
+  before,
+  after,
+  subject,
+  place,
+}: ChangeOf<'file-system-shrunk'>): Iterable<Violation> {
   const lost = differenceOfBytes(before.size, after.size);
   const { shrink } = fileSystemFacts(after.type);
   const can = shrink.online
@@ -104,9 +100,7 @@ function* shrunkGroup(
   { before, after, subject, place }: ChangeOf<'member-left'>,
   base: Estate,
   head: Estate,
-  scope: Scope,
 ): Iterable<Violation> {
-  if (!scope.includes(after)) return;
   const lost = differenceOfBytes(memberBytes(base, before), memberBytes(head, after));
   if (lost <= noBytes) return;
   yield {

@@ -121,14 +121,14 @@ export interface StateRule<N extends RuleName> extends RuleBase<N> {
    * `undefined`, where there are none. Sums are looked at on each day.
    */
   dated?(entry: EntryOf<N>, estate: Estate): Selection | undefined;
-  /** What the rule finds in the changes themselves, for one that can be asked about either. */
-  checkChanges?(entry: EntryOf<N>, view: ChangeView, scope: Scope): Iterable<Violation>;
+  /** What the rule finds in the changes themselves, of which it is shown those in scope, for one that can be asked about either. */
+  checkChanges?(entry: EntryOf<N>, view: ChangeView): Iterable<Violation>;
 }
 
-/** A rule about changes: what it finds is new, because the change is. */
+/** A rule about changes, of which it is shown those in scope: what it finds is new, because the change is. */
 export interface ChangeRule<N extends RuleName> extends RuleBase<N> {
   readonly about: 'change';
-  check(entry: EntryOf<N>, view: ChangeView, scope: Scope): Iterable<Violation>;
+  check(entry: EntryOf<N>, view: ChangeView): Iterable<Violation>;
 }
 
 export type Rule<N extends RuleName = RuleName> = StateRule<N> | ChangeRule<N>;

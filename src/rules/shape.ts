@@ -1,10 +1,10 @@
 import { changeKinds } from '../change/kinds.ts';
 import { placed } from '../change/place.ts';
-import { changeFacet, changeInScope } from './change-scope.ts';
+import { changeFacet } from './change-facet.ts';
 import { changeFacts, type Thing, thingFacts } from './facts.ts';
 import { type EntryOf, everyDeclaredKind, type StateRule, type Violation } from './rule.ts';
 import { type Miss, missesOf, schemaFaults } from './user-schema.ts';
-import type { Scope, View } from './view.ts';
+import type { View } from './view.ts';
 
 /** So many places are named in one message; the rest is counted. */
 const named = 3;
@@ -112,11 +112,11 @@ schema:
       if (misses.length > 0) yield violationOf(entry, thing, misses, view);
     }
   },
-  *checkChanges(entry, { changes, base, head }, scope: Scope) {
+  *checkChanges(entry, { changes, base, head }) {
     if (entry.of !== 'change') return;
     const kinds: readonly string[] = entry.kinds ?? changeKinds;
     for (const change of changes) {
-      if (!kinds.includes(change.kind) || !changeInScope(change, scope)) continue;
+      if (!kinds.includes(change.kind)) continue;
       const misses = missesOf(entry.schema, changeFacts(change, base.estate, head.estate));
       if (misses.length === 0) continue;
       yield {

@@ -39,6 +39,7 @@ export interface View {
 export interface ChangeView {
   readonly base: View;
   readonly head: View;
+  /** Those that involve anything in the entry's scope, on either side. */
   readonly changes: readonly Change[];
   readonly renames: Renames;
   readonly on: string;

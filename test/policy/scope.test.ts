@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { readRulePack } from '../../src/policy/pack.ts';
 import { readDocument } from '../../src/read/document.ts';
+import { underRule } from '../estate/builder.ts';
 
 function problems(entry: string): readonly string[] {
   const document = readDocument(`rules:\n  - ${entry}\n`, 'policies/storage.yaml');
@@ -22,5 +23,78 @@ describe('whom a rule is for', () => {
   it('can be said by what the rule knows of its subjects', () => {
     expect(problems('{ rule: boot-volume-stays, where: { teams: [ledger] } }')).toEqual([]);
     expect(problems('{ rule: growth-step, times: 4, where: { tiers: [brisk] } }')).toEqual([]);
+  });
+});
+
+describe('a change is in scope by what it was, what it becomes and what it destroys', () => {
+  const volume = (size: string, more: string, rest = ''): string =>
+    `volumes:\n  plates-1: { size: ${size}, tier: ${more} }\n${rest}`;
+  const group = (team: string, size: string): string =>
+    `team: imagery\nvolumes:\n  a: { size: 100 GiB, tier: bulk }\nvolume-groups:\n  plates: { members: [a], team: ${team}, file-systems: { /plates: { size: ${size}, type: ext4 } } }\n`;
+
+  it.each([
+    [
+      'a volume grown a hundredfold under another team',
+      'rule: growth-step, times: 4, where: { teams: [imagery] }',
+      volume('10 GiB', 'bulk, team: imagery'),
+      volume('1000 GiB', 'bulk, team: ledger'),
+    ],
+    [
+      'a volume grown a hundredfold in another tier',
+      'rule: growth-step, times: 4, where: { tiers: [bulk] }',
+      volume('10 GiB', 'bulk'),
+      volume('1000 GiB', 'steady'),
+    ],
+    [
+      'a volume grown a hundredfold under another label',
+      'rule: growth-step, times: 4, where: { labels: { grade: a } }',
+      volume('10 GiB', 'bulk, labels: { grade: a }'),
+      volume('1000 GiB', 'bulk, labels: { grade: b }'),
+    ],
+    [
+      'a file system shrunk while its group passes to another team',
+      'rule: no-shrink, where: { teams: [imagery] }',
+      group('imagery', '90 GiB'),
+      group('ledger', '50 GiB'),
+    ],
+    [
+      'a file system shrunk on volumes of the tier',
+      'rule: no-shrink, where: { tiers: [bulk] }',
+      group('imagery', '90 GiB'),
+      group('imagery', '50 GiB'),
+    ],
+    [
+      'a volume written over by the group of another team',
+      'rule: freeze, from: 2026-11-01, until: 2026-12-01, where: { teams: [imagery] }',
+      volume('10 GiB', 'bulk, team: imagery'),
+      volume(
+        '10 GiB',
+        'bulk, team: ledger',
+        'volume-groups:\n  taken: { members: [plates-1], team: ledger }\n',
+      ),
+    ],
+    [
+      'a volume detached and handed to another team at once',
+      'rule: shape, of: change, kinds: [detached], schema: false-schema, where: { teams: [imagery] }',
+      volume(
+        '10 GiB',
+        'bulk, team: imagery',
+        'servers:\n  s: {}\nattachments: [ { volume: plates-1, server: s } ]\n',
+      ),
+      volume('10 GiB', 'bulk, team: ledger', 'servers:\n  s: {}\n'),
+    ],
+  ])('%s', async (_what, entry, before, after) => {
+    const judgement = await underRule(entry.replace('false-schema', '{ required: [never] }'), before, after);
+    expect(judgement.verdict).toBe('fail');
+  });
+
+  it('and in no other: what has never been in it is let pass', async () => {
+    const rule = 'rule: growth-step, times: 4, where: { teams: [imagery] }';
+    const other = await underRule(
+      rule,
+      volume('10 GiB', 'bulk, team: ledger'),
+      volume('1000 GiB', 'bulk, team: ledger'),
+    );
+    expect(other.verdict).toBe('pass');
   });
 });
