@@ -177,7 +177,7 @@ volume-groups:
    * A striped or mirrored group whose file systems would fit if they were made anew, and do not where they lie on
    * main: what grows goes on from there.
    */
-  *checkChanges(entry, { base, head, changes, renames }, scope) {
+  *checkChanges(entry, { base, head, changes, renames }) {
     if (entry.of !== 'volume-group') return;
     const moved = new Map(
       changes.flatMap((change) =>
@@ -188,7 +188,6 @@ volume-groups:
       const group = head.estate.groups.get(name);
       const before = base.estate.groups.get(baseName(renames.groups, name));
       if (group === undefined || before === undefined || group.layout.kind === 'linear') continue;
-      if (!scope.includes(group)) continue;
       const anew = groupRoom(group, fillOf({ estate: head.estate, group }));
       // Then it is said of the state already.
       if (anew.free < (wantedRoom(entry, anew) ?? 0n)) continue;
