@@ -127,12 +127,13 @@ function lineFacts({ on, list, settings }: CostOverview, line: CostLine) {
     name: nameOf(line),
     team: team ?? null,
     site: site ?? null,
-    price: line.kind === 'volume' ? line.tier : line.serverType,
+    tier: line.kind === 'volume' ? line.tier : null,
+    serverType: line.kind === 'volume' ? null : line.serverType,
     bytes: line.kind === 'volume' ? line.volume.size.toString() : null,
     billedBytes: line.kind === 'volume' ? line.billed.toString() : null,
-    detached: line.kind === 'volume' && line.detached,
+    unattached: line.kind === 'volume' && line.detached,
     monthly: line.monthly.toFixed(),
-    arithmetic: explainCost(line, list, settings, on),
+    calculation: explainCost(line, list, settings, on),
   };
 }
 
@@ -145,7 +146,7 @@ function costJson(overview: CostOverview): string {
       currency: cost.currency,
       priceList: { from: list.from, file: list.place.file },
       total: cost.total.toFixed(),
-      detached: detachedCost(cost, estate).toFixed(),
+      unattached: detachedCost(cost, estate).toFixed(),
       by,
       sums: [...sums].map(([name, sum]) => ({ name: name === '' ? null : name, monthly: sum.toFixed() })),
       lines: [...costLines(cost)].sort(byName).map((line) => lineFacts(overview, line)),

@@ -27,12 +27,12 @@ import type {
   FindingReport,
   HeadroomReport,
   JudgementReport,
+  LayerFiguresReport,
   LimitReport,
   PlaceReport,
   PolicyChangeReport,
   ProblemReport,
   ProposedReport,
-  RoomReport,
   RuleInForceReport,
   StepReport,
   ThingReport,
@@ -109,8 +109,8 @@ function costReport(cost: CostDelta, atJudgingPrices: Money | undefined): CostRe
       before: exact(cost.before),
       after: exact(cost.after),
       difference: exact(cost.difference),
-      detached: exact(cost.detached),
-      afterAtJudgingPrices: atJudgingPrices === undefined ? null : exact(atJudgingPrices),
+      unattached: exact(cost.detached),
+      afterAtBasePrices: atJudgingPrices === undefined ? null : exact(atJudgingPrices),
     },
     causes: cost.causes.map(({ cause, difference }) => ({
       cause,
@@ -127,8 +127,8 @@ function costReport(cost: CostDelta, atJudgingPrices: Money | undefined): CostRe
         exact: { before: exact(before), after: exact(after), difference: exact(difference) },
       };
     }),
-    detached: shown(cost.detached),
-    afterAtJudgingPrices: atJudgingPrices === undefined ? null : shown(atJudgingPrices),
+    unattached: shown(cost.detached),
+    afterAtBasePrices: atJudgingPrices === undefined ? null : shown(atJudgingPrices),
   };
 }
 
@@ -183,7 +183,7 @@ const changeReport = (change: Change): ChangeReport => ({
   subject: subjectReport(change.subject),
   place: placeReport(change.place),
   description: describeChange(change),
-  destroys: destroys(change),
+  losesData: destroys(change),
   ...thingsOf(change),
 });
 
@@ -192,9 +192,9 @@ const stepReport = (step: Step): StepReport => ({
   at: step.at,
   server: step.server ?? null,
   subject: subjectReport(step.subject),
-  does: step.does,
+  instruction: step.does,
   why: step.why ?? null,
-  destroys: step.destroys,
+  losesData: step.destroys,
   cautions: [...step.cautions],
   examples: step.examples.map(({ command, source }) => ({ command, source })),
   after: [...step.after],
@@ -283,9 +283,9 @@ function headroomReport({ before, after }: RoomChange): readonly HeadroomReport[
   ];
 }
 
-const roomReport = ({ capacity, taken, free }: Room): RoomReport => ({
+const roomReport = ({ capacity, taken, free }: Room): LayerFiguresReport => ({
   capacity: capacity.toString(),
-  taken: taken.toString(),
+  used: taken.toString(),
   free: free.toString(),
 });
 
@@ -324,7 +324,7 @@ const problemReport = ({ message, advice, place, revision, excerpt }: Problem): 
 const proposedReport = ({ verdict, reasons, onPast }: Proposed): ProposedReport => ({
   verdict,
   reasons: [...reasons],
-  onPast:
+  backTest:
     onPast === undefined
       ? null
       : {

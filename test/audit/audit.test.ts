@@ -475,7 +475,7 @@ describe('a branch that alters rules', () => {
     expect(await words('--back-test', '4')).toContain('Tried on the last 4 changes of main');
     expect(await words('--back-test', '0')).not.toContain('Tried on');
     const { out } = await gate('--format', 'json');
-    expect(JSON.parse(out)).toMatchObject({ proposed: { onPast: { changes: 11, stopped: [{}, {}, {}] } } });
+    expect(JSON.parse(out)).toMatchObject({ proposed: { backTest: { changes: 11, stopped: [{}, {}, {}] } } });
     expect((await gate('--back-test', 'all')).code).toBe(2);
   });
 });

@@ -60,7 +60,7 @@ describe('what another program reads of a judgement', () => {
       subject: { kind: 'volume', name: 'plate-scanner-root' },
       before: { kind: 'volume', size: '53687091200' },
       after: { kind: 'volume', size: '50000000000' },
-      destroys: true,
+      losesData: true,
       description: expect.stringContaining('shrinks'),
     });
   });

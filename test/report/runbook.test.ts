@@ -111,7 +111,7 @@ describe('the order of steps', () => {
   it('is whole in JSON, and tells which changes each step carries out', async () => {
     const { runbook, changes } = judgementReport(await mixed());
     expect(runbook.map(({ number }) => number)).toEqual(runbook.map((_step, index) => index + 1));
-    const done = runbook.find(({ does }) => does.startsWith('Delete volume stray-plates'));
+    const done = runbook.find(({ instruction }) => instruction.startsWith('Delete volume stray-plates'));
     expect(done?.carriesOut.map((each) => changes[each]?.kind)).toEqual(['volume-deleted']);
   });
 });

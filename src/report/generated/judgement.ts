@@ -1,7 +1,7 @@
 /* Generated from schema/ and src/rules/ by `npm run generate`; do not edit. */
 
 /**
- * `fail` where a finding fails, `pass` where none does, `not judged` where something stood in the way.
+ * `fail` where a finding fails, `pass` where none does, `not judged` where that could not be determined.
  */
 export type Verdict = 'pass' | 'fail' | 'not judged';
 /**
@@ -17,7 +17,7 @@ export type ExactMoney = string;
  */
 export type Money = string;
 /**
- * How much it weighs.
+ * Its level.
  */
 export type ReportLevel = 'error' | 'warning' | 'note';
 /**
@@ -35,12 +35,12 @@ export type Verdict1 = 'pass' | 'fail' | 'not judged';
 export type ReportLevel1 = 'error' | 'warning' | 'note';
 
 /**
- * What `ullage gate --format json` prints: one judgement, whole and never cut. Every key is always there. Of a run that was not judged the lists are empty, what is unknown is null, and `problems` says what stood in the way.
+ * What `ullage gate --format json` prints: one judgement, whole and never cut. Every key is always there. When nothing could be judged, the lists are empty, what is unknown is null, and `problems` says why.
  */
 export interface JudgementReport {
   verdict: Verdict;
   /**
-   * Why, one sentence each, the gravest first.
+   * Why, one sentence each, the most serious first.
    */
   reasons: string[];
   /**
@@ -56,7 +56,7 @@ export interface JudgementReport {
    */
   on: Date | null;
   /**
-   * Whose policy judged: the head's only where the base has none at all; null where nothing was judged.
+   * Whose policy applied: the head's only where the base has none at all; null where nothing was judged.
    */
   policyFrom: 'base' | 'head' | null;
   /**
@@ -64,15 +64,15 @@ export interface JudgementReport {
    */
   failOn: 'error' | 'warning' | null;
   /**
-   * What the estate costs a month, before and after; null where nothing was judged, as no cost is known.
+   * The monthly cost of the estate, before and after; null where nothing was judged.
    */
   cost: CostReport | null;
   /**
-   * Every spend limit that holds on the day, and what falls under it.
+   * Every spend limit in force on the day, and what counts towards it.
    */
   limits: LimitReport[];
   /**
-   * What the rules have to say, worst first: those that fail, then by level and baseline state.
+   * The findings, worst first: those that fail, then by level and baseline state.
    */
   findings: FindingReport[];
   /**
@@ -80,31 +80,31 @@ export interface JudgementReport {
    */
   changes: ChangeReport[];
   /**
-   * The steps that carry the changes out, in order; what would have to be done where the verdict is not `pass`.
+   * The steps that carry the changes out, in order. Where the verdict is not `pass` they are not to be carried out.
    */
   runbook: StepReport[];
   /**
-   * What room is left at each layer, before and after.
+   * The headroom at each layer, before and after.
    */
   headroom: HeadroomReport[];
   /**
-   * What the branch alters in the policy. None of it judged this branch.
+   * What the branch changes in the policy. None of it applied to this branch.
    */
   policyChanges: PolicyChangeReport[];
   /**
-   * What the policy that the branch proposes would have said; null where the branch alters none, or nothing was judged.
+   * The verdict under the policy that the branch proposes; null where the branch changes no policy, or nothing was judged.
    */
   proposed: ProposedReport | null;
   /**
-   * Every waiver of the policy, and what became of it.
+   * Every waiver of the policy, and whether it was used.
    */
   waivers: WaiverUseReport[];
   /**
-   * The rule entries that judged, in order of name.
+   * The rule entries that applied, in order of name.
    */
   rules: RuleInForceReport[];
   /**
-   * What stood in the way of a judgement, and where; empty where there is one.
+   * Why nothing could be judged, and where; empty where there is a judgement.
    */
   problems: ProblemReport[];
 }
@@ -118,7 +118,7 @@ export interface RevisionReport {
   commit: string;
 }
 /**
- * What the estate costs a month.
+ * The monthly cost of the estate.
  */
 export interface CostReport {
   /**
@@ -126,11 +126,11 @@ export interface CostReport {
    */
   currency: string;
   /**
-   * The base, at the prices that judge.
+   * The base, at the prices in force on the base.
    */
   before: string;
   /**
-   * The head, at its own prices where the branch alters any.
+   * The head, at its own prices where the branch changes any.
    */
   after: string;
   /**
@@ -147,13 +147,13 @@ export interface CostReport {
    */
   teams: TeamCostReport[];
   /**
-   * What volumes that no server holds cost, in the head.
+   * The monthly cost of the head's unattached volumes.
    */
-  detached: string;
+  unattached: string;
   /**
-   * The head at the prices that judge, where the branch alters prices; null where it does not.
+   * The head at the base's prices, which limits are checked at; null where the branch changes no prices.
    */
-  afterAtJudgingPrices: Money | null;
+  afterAtBasePrices: Money | null;
 }
 /**
  * The same amounts, exact.
@@ -172,13 +172,13 @@ export interface ExactCostReport {
    */
   difference: string;
   /**
-   * Detached volumes of the head.
+   * Unattached volumes of the head.
    */
-  detached: string;
+  unattached: string;
   /**
-   * The head at the prices that judge; null where the branch alters no prices.
+   * The head at the base's prices, which limits are checked at; null where the branch changes no prices.
    */
-  afterAtJudgingPrices: ExactMoney | null;
+  afterAtBasePrices: ExactMoney | null;
 }
 /**
  * One cause of the difference.
@@ -189,7 +189,7 @@ export interface CauseReport {
    */
   cause: 'quantity' | 'tier-move' | 'price-change';
   /**
-   * What it adds a month; below nothing where it saves.
+   * What it adds a month; negative where it saves.
    */
   difference: string;
   exact: ExactCauseReport;
@@ -204,7 +204,7 @@ export interface ExactCauseReport {
   difference: string;
 }
 /**
- * What one team costs a month.
+ * The monthly cost of one team.
  */
 export interface TeamCostReport {
   /**
@@ -243,7 +243,7 @@ export interface ExactSpanReport {
   difference: string;
 }
 /**
- * One spend limit and what falls under it.
+ * One spend limit and what counts towards it.
  */
 export interface LimitReport {
   /**
@@ -306,7 +306,7 @@ export interface ExactLimitReport {
   after: string;
 }
 /**
- * One thing that a rule has to say about one subject.
+ * What a rule found about one subject.
  */
 export interface FindingReport {
   /**
@@ -319,7 +319,7 @@ export interface FindingReport {
   entry: string;
   level: ReportLevel;
   /**
-   * Held against the base, in SARIF 2.1.0's words: `new`, `unchanged`, `updated` (made worse) or `absent` (no longer so).
+   * Compared with the base, in SARIF 2.1.0's words: `new`, `unchanged`, `updated` (made worse) or `absent` (no longer so).
    */
   baselineState: 'new' | 'unchanged' | 'updated' | 'absent';
   /**
@@ -341,7 +341,7 @@ export interface FindingReport {
   advice: string;
   place: PlaceReport;
   /**
-   * The waiver that lets it stand; null where none does.
+   * The waiver that covers it; null where none does.
    */
   waiver: WaiverReport | null;
 }
@@ -373,7 +373,7 @@ export interface SubjectReport1 {
  */
 export interface PlaceReport {
   /**
-   * Which revision the file is of; null where that is not known. What is gone is shown where it stood on the base.
+   * Which revision the file is of; null where that is not known. What the head no longer has is shown at its place on the base.
    */
   revision: 'base' | 'head' | null;
   /**
@@ -410,7 +410,7 @@ export interface WaiverReport {
    */
   reason: string;
   /**
-   * Who signed for it.
+   * Who approved it.
    */
   approvedBy: string;
   /**
@@ -424,11 +424,11 @@ export interface WaiverReport {
   place: PlaceReport1;
 }
 /**
- * Where it is written, in the revision whose policy judged.
+ * Where it is written, in the revision whose policy applied.
  */
 export interface PlaceReport1 {
   /**
-   * Which revision the file is of; null where that is not known. What is gone is shown where it stood on the base.
+   * Which revision the file is of; null where that is not known. What the head no longer has is shown at its place on the base.
    */
   revision: 'base' | 'head' | null;
   /**
@@ -459,9 +459,9 @@ export interface ChangeReport {
    */
   description: string;
   /**
-   * Whether carrying it out destroys what only a backup brings back.
+   * Whether carrying it out loses data that only a backup can restore.
    */
-  destroys: boolean;
+  losesData: boolean;
   /**
    * What it was; null for what is created or attached.
    */
@@ -499,7 +499,7 @@ export interface SubjectReport2 {
  */
 export interface PlaceReport2 {
   /**
-   * Which revision the file is of; null where that is not known. What is gone is shown where it stood on the base.
+   * Which revision the file is of; null where that is not known. What the head no longer has is shown at its place on the base.
    */
   revision: 'base' | 'head' | null;
   /**
@@ -586,7 +586,7 @@ export interface VolumeReport {
   retainUntil: string | null;
 }
 /**
- * A volume held by a server.
+ * A volume attached to a server.
  */
 export interface AttachmentReport {
   /**
@@ -680,21 +680,21 @@ export interface StepReport {
   /**
    * What to do.
    */
-  does: string;
+  instruction: string;
   /**
    * Why it is needed; null where that goes without saying.
    */
   why: string | null;
   /**
-   * Whether the step destroys what only a backup brings back.
+   * Whether the step loses data that only a backup can restore.
    */
-  destroys: boolean;
+  losesData: boolean;
   /**
-   * What to make sure of first; never empty where the step destroys.
+   * What to make sure of first; never empty where the step loses data.
    */
   cautions: string[];
   /**
-   * How open-source tools of a Linux guest do it. What is to be filled in stands in capitals; nothing of it is meant to be run as it is.
+   * How open-source tools of a Linux guest do it. What is in capitals has to be replaced; none of it is meant to be run as it is.
    */
   examples: ExampleReport[];
   /**
@@ -743,11 +743,11 @@ export interface ExampleReport {
   source: string;
 }
 /**
- * The room at one layer, before and after.
+ * The headroom at one layer, before and after.
  */
 export interface HeadroomReport {
   /**
-   * Where the room is.
+   * The layer.
    */
   layer: 'quota' | 'attachment-slots' | 'volume-group' | 'file-system';
   subject: SubjectReport4;
@@ -756,16 +756,16 @@ export interface HeadroomReport {
    */
   measure: 'bytes' | 'volumes' | 'slots';
   /**
-   * The room on the base; null where it has none there.
+   * The headroom on the base; null where the base does not have this.
    */
-  before: RoomReport | null;
+  before: LayerFiguresReport | null;
   /**
-   * The room on the head; null where it has none there.
+   * The headroom on the head; null where the head does not have this.
    */
-  after: RoomReport | null;
+  after: LayerFiguresReport | null;
 }
 /**
- * Whose room it is.
+ * What has the headroom.
  */
 export interface SubjectReport4 {
   /**
@@ -788,24 +788,24 @@ export interface SubjectReport4 {
   name: string;
 }
 /**
- * Room in whole numbers of the measure.
+ * Capacity, used and free, in whole numbers of the measure.
  */
-export interface RoomReport {
+export interface LayerFiguresReport {
   /**
    * What there is.
    */
   capacity: string;
   /**
-   * What is taken.
+   * What is used, or in a volume group allocated.
    */
-  taken: string;
+  used: string;
   /**
-   * What is left; below nothing where more is taken than there is.
+   * What is free; negative where more is used than there is.
    */
   free: string;
 }
 /**
- * One alteration of the policy.
+ * One change of the policy.
  */
 export interface PolicyChangeReport {
   /**
@@ -813,7 +813,7 @@ export interface PolicyChangeReport {
    */
   direction: 'tighter' | 'looser' | 'neither' | 'unknown';
   /**
-   * What is altered.
+   * What is changed.
    */
   of: 'rule' | 'waiver' | 'price-list' | 'settings';
   /**
@@ -821,7 +821,7 @@ export interface PolicyChangeReport {
    */
   name: string;
   /**
-   * The parameter or key, where one is altered by itself.
+   * The parameter or key, where only that changes.
    */
   key: string | null;
   /**
@@ -829,7 +829,7 @@ export interface PolicyChangeReport {
    */
   from: string | null;
   /**
-   * What it becomes; null where it is taken out.
+   * What it becomes; null where it is removed.
    */
   to: string | null;
   /**
@@ -842,7 +842,7 @@ export interface PolicyChangeReport {
  */
 export interface PlaceReport3 {
   /**
-   * Which revision the file is of; null where that is not known. What is gone is shown where it stood on the base.
+   * Which revision the file is of; null where that is not known. What the head no longer has is shown at its place on the base.
    */
   revision: 'base' | 'head' | null;
   /**
@@ -859,7 +859,7 @@ export interface PlaceReport3 {
   column: number;
 }
 /**
- * The verdict of the policy that the branch proposes.
+ * The verdict under the policy that the branch proposes.
  */
 export interface ProposedReport {
   verdict: Verdict1;
@@ -870,12 +870,12 @@ export interface ProposedReport {
   /**
    * The proposed rules tried on past changes of main; null where they were not.
    */
-  onPast: TriedOnPastReport | null;
+  backTest: BackTestReport | null;
 }
 /**
- * What the proposed rules would have said of past changes.
+ * The verdicts of past changes under the proposed rules.
  */
-export interface TriedOnPastReport {
+export interface BackTestReport {
   /**
    * How many changes were replayed.
    */
@@ -911,7 +911,7 @@ export interface PastChangeReport {
   subject: string;
 }
 /**
- * A waiver, and what became of it.
+ * A waiver, and whether it was used.
  */
 export interface WaiverUseReport {
   /**
@@ -941,7 +941,7 @@ export interface WaiverReport1 {
    */
   reason: string;
   /**
-   * Who signed for it.
+   * Who approved it.
    */
   approvedBy: string;
   /**
@@ -955,7 +955,7 @@ export interface WaiverReport1 {
   place: PlaceReport1;
 }
 /**
- * One rule entry that judged.
+ * One rule entry that applied.
  */
 export interface RuleInForceReport {
   /**
@@ -977,7 +977,7 @@ export interface RuleInForceReport {
   place: PlaceReport3 | null;
 }
 /**
- * One thing that stood in the way.
+ * One problem.
  */
 export interface ProblemReport {
   /**
