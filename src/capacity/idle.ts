@@ -106,7 +106,7 @@ function fileSystemIdle(volume: Volume, prices: PriceList): Idle | undefined {
     subject: { kind: 'file-system', name: system.name },
     belonging: system,
     tier: volume.tier,
-    place: system.fields.size ?? system.place,
+    place: system.fields.of('size') ?? system.place,
     bought: volume.size,
     idle,
     monthly: () => shareOf(priceOf(volume, prices), idle, volume.size),

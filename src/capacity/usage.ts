@@ -87,7 +87,7 @@ export function fileSystemRoom(system: FileSystem, { last }: Usage): Room {
     layer: 'file-system',
     subject: { kind: 'file-system', name: system.name },
     belonging: system,
-    place: system.fields.size ?? system.place,
+    place: system.fields.of('size') ?? system.place,
     measure: 'bytes',
     capacity,
     taken: last.used,

@@ -77,7 +77,7 @@ function pairRemounts(
 
 function resized(former: FileSystem, system: FileSystem): readonly Change[] {
   // A file system without a size of its own fills its volume, and grows and shrinks in the volume's name.
-  if (system.fields.size === undefined && former.fields.size === undefined) return [];
+  if (system.fields.of('size') === undefined && former.fields.of('size') === undefined) return [];
   const both = {
     before: former,
     after: system,

@@ -14,4 +14,4 @@ export const placed = (
   { place, fields }: Declared,
   revision: 'base' | 'head',
   field?: string,
-): RevisionPlace => ({ revision, ...((field === undefined ? undefined : fields[field]) ?? place) });
+): RevisionPlace => ({ revision, ...((field === undefined ? undefined : fields.of(field)) ?? place) });

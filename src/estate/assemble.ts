@@ -260,7 +260,9 @@ class Assembly {
 
   #attach(): void {
     const bootOf = ({ name, boot, fields, place }: Server): readonly Attachment[] =>
-      boot === undefined ? [] : [{ volume: boot, server: name, boot: true, place: fields.boot ?? place }];
+      boot === undefined
+        ? []
+        : [{ volume: boot, server: name, boot: true, place: fields.of('boot') ?? place }];
     const changed = { volumes: new Set<string>(), servers: new Set<string>() };
     const note = ({ volume, server }: Attachment): void => {
       changed.volumes.add(volume);
@@ -356,7 +358,7 @@ class Assembly {
   }
 
   #join(group: VolumeGroup, member: string): void {
-    const place = group.fields.members ?? group.place;
+    const place = group.fields.of('members') ?? group.place;
     const volume = this.#volumes.get(member);
     if (volume === undefined) {
       this.#dangling(
@@ -372,7 +374,7 @@ class Assembly {
     if (other !== undefined && other !== group) {
       const [first, second] = isLater(group.place, other.place) ? [other, group] : [group, other];
       this.#problems.push({
-        place: second.fields.members ?? second.place,
+        place: second.fields.of('members') ?? second.place,
         message: `${member} is a member of two volume groups: ${second.name} and ${first.name} (${at(first.place)})`,
         advice: 'A volume belongs to one group; take it out of the other.',
       });
@@ -428,7 +430,7 @@ class Assembly {
         else if (rival !== each) {
           const [first, second] = isLater(each.place, rival.place) ? [rival, each] : [each, rival];
           this.#problems.push({
-            place: second.fields.formerly ?? second.place,
+            place: second.fields.of('formerly') ?? second.place,
             message: `${second.name} and ${first.name} (${at(first.place)}) both say they were formerly ${each.formerly}`,
             advice: 'Only one can carry on the old name; delete the other formerly line.',
           });
@@ -444,7 +446,7 @@ class Assembly {
         if (still === undefined) continue;
         said.add(renamed);
         this.#problems.push({
-          place: renamed.fields.formerly ?? renamed.place,
+          place: renamed.fields.of('formerly') ?? renamed.place,
           message: `${renamed.name} says it was formerly ${renamed.formerly}, and ${renamed.formerly} is still declared at ${at(still.place)}`,
           advice: 'A rename leaves one of the two; delete the old declaration, or the formerly line.',
         });

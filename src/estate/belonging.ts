@@ -41,7 +41,7 @@ function unlisted(key: Key, things: readonly Declaration[], known: readonly stri
     const named = thing[key];
     if (named === undefined || known.includes(named)) return [];
     // A file's own site or team serves all in it: one mistake there is one problem.
-    const own = thing.fields[key];
+    const own = thing.fields.of(key);
     if (own === undefined && told.has(named)) return [];
     told.add(named);
     return [

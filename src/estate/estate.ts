@@ -1,11 +1,12 @@
 /** One typed estate: everything declared at one revision. All of it is immutable. */
 import type { Place } from '../base/problem.ts';
+import type { FieldPlaces } from '../read/document.ts';
 import type { Bytes } from './size.ts';
 
 /** Where a declaration stands: its own name, and each key it writes. */
 export interface Declared {
   readonly place: Place;
-  readonly fields: Readonly<Record<string, Place>>;
+  readonly fields: FieldPlaces;
 }
 
 /** Who answers for a thing, where it is, and how it is labelled: what the scope of a rule chooses by. */

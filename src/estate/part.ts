@@ -1,7 +1,7 @@
 /** One estate file's values -> what it declares, typed, with the file's own defaults filled in. */
 
 import { err, type Outcome, ok, type Place, type Problem } from '../base/problem.ts';
-import type { ReadDocument, Step } from '../read/document.ts';
+import { FieldPlaces, type ReadDocument, type Step } from '../read/document.ts';
 import type {
   EstateFile,
   ServerDeclaration,
@@ -225,11 +225,14 @@ class PartReader {
     };
   }
 
-  #declared(container: object, key: string): { place: Place; fields: Readonly<Record<string, Place>> } {
+  #declared(container: object, key: string): { place: Place; fields: FieldPlaces } {
     const declared: unknown = Reflect.get(container, key);
     return {
       place: this.#document.placeIn(container, key),
-      fields: typeof declared === 'object' && declared !== null ? this.#document.placesIn(declared) : {},
+      fields:
+        typeof declared === 'object' && declared !== null
+          ? this.#document.fieldsIn(declared)
+          : new FieldPlaces(),
     };
   }
 

@@ -244,7 +244,7 @@ class Pricing {
   volume(volume: Volume): CostLine | undefined {
     const line = priceVolume(volume, this.#list, isDetached(this.#estate, volume), this.#prices);
     if (line === undefined) {
-      const place = volume.fields.tier ?? volume.place;
+      const place = volume.fields.of('tier') ?? volume.place;
       this.problems.push(
         unpriced('tier', volume.tier, `the volume ${volume.name}`, this.#list, this.#list.tiers, place),
       );
@@ -256,7 +256,7 @@ class Pricing {
     const line = priceServer(server, this.#list, this.#settings, this.#day);
     if (line === 'not billed') return undefined;
     if (line === undefined) {
-      const place = server.fields.type ?? server.place;
+      const place = server.fields.of('type') ?? server.place;
       this.problems.push(
         unpriced(
           'server type',

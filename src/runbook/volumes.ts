@@ -98,7 +98,7 @@ export function volumeGrown(draft: Draft, { before, after, subject }: ChangeOf<'
       if (sides.groupBefore(name) !== undefined) growMember(draft, name, group, server, room);
     } else if (whole === undefined) {
       draft.want(`inside ${name}`, 'grow-inside', subject, { server, after: room });
-    } else if (former?.type === whole.type && whole.fields.size === undefined) {
+    } else if (former?.type === whole.type && whole.fields.of('size') === undefined) {
       draft.wait(growSystem(draft, whole, former), room);
     }
   }

@@ -1,0 +1,38 @@
+/** Offsets into one text as lines and columns, found when a message needs them. */
+import { LineCounter } from 'yaml';
+import type { Place } from '../base/problem.ts';
+
+export class Lines {
+  readonly file: string;
+  readonly #text: string;
+  readonly #counter = new LineCounter();
+
+  constructor(text: string, file: string) {
+    this.#text = text;
+    this.file = file;
+  }
+
+  /** Only a line feed ends a line, as in the editors that the places are for; a carriage return is part of its line. */
+  #counted(): LineCounter {
+    if (this.#counter.lineStarts.length === 0) {
+      this.#counter.addNewLine(0);
+      for (let at = this.#text.indexOf('\n'); at !== -1; at = this.#text.indexOf('\n', at + 1))
+        this.#counter.addNewLine(at + 1);
+    }
+    return this.#counter;
+  }
+
+  place(offset: number): Place {
+    const { line, col } = this.#counted().linePos(offset);
+    return { file: this.file, line, column: col };
+  }
+
+  /** The line of that number, without its end; empty where the text has no such line. */
+  line(number: number): string {
+    const { lineStarts } = this.#counted();
+    const start = lineStarts[number - 1];
+    if (start === undefined) return '';
+    const next = lineStarts[number];
+    return this.#text.slice(start, next === undefined ? undefined : next - 1).replace(/\r$/, '');
+  }
+}
