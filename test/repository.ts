@@ -5,7 +5,8 @@
  * same commit ids on every machine.
  */
 import { execFileSync } from 'node:child_process';
-import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { createHash } from 'node:crypto';
+import { cpSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 
@@ -35,6 +36,8 @@ export interface TestRepository {
   checkout(ref: string): void;
   /** Merges a branch into the one checked out, always with a merge commit; the commit's id. */
   merge(ref: string, options?: CommitOptions & { readonly message?: string }): string;
+  /** The same again in another folder, work tree, branches and all. */
+  copy(): TestRepository;
   /** A clone beside it; `args` go to `git clone`. */
   clone(...args: readonly string[]): TestRepository;
   cleanup(): void;
@@ -46,6 +49,24 @@ const made = new Set<string>();
 export function removeRepositories(): void {
   for (const dir of made) rmSync(dir, { recursive: true, force: true, maxRetries: 3 });
   made.clear();
+}
+
+/** What each story left, by what it was told: built once in a process, and copied for whoever asks again. */
+const models = new Map<string, TestRepository>();
+process.once('exit', () => {
+  for (const { dir } of models.values()) rmSync(dir, { recursive: true, force: true, maxRetries: 3 });
+});
+
+/** A repository of a story: `build` tells it the first time, and a copy of what it left serves from then on. */
+export function copyOf(story: unknown, build: () => TestRepository): TestRepository {
+  const key = createHash('sha256').update(JSON.stringify(story)).digest('hex');
+  let model = models.get(key);
+  if (model === undefined) {
+    model = build();
+    made.delete(model.dir);
+    models.set(key, model);
+  }
+  return model.copy();
 }
 
 /** The machine's environment without what steers git, and with settings that are the same everywhere. */
@@ -65,27 +86,49 @@ export function isolatedEnvironment(): NodeJS.ProcessEnv {
   };
 }
 
-/** A new repository with the branch `main` and no commit yet. */
-export function makeRepository(
-  options: { readonly objectFormat?: 'sha1' | 'sha256'; readonly files?: Files } = {},
-): TestRepository {
+function temporaryFolder(): string {
   const dir = mkdtempSync(join(tmpdir(), 'ullage-test-'));
   made.add(dir);
-  const repository = repositoryAt(dir);
-  repository.git(
-    'init',
-    '--quiet',
-    '--initial-branch=main',
-    `--object-format=${options.objectFormat ?? 'sha1'}`,
-  );
-  if (options.files !== undefined) {
-    repository.write(options.files);
-    repository.commit('first');
-  }
+  return dir;
+}
+
+interface Beginning {
+  readonly objectFormat?: 'sha1' | 'sha256';
+  /** Committed first, where they are given. */
+  readonly files?: Files;
+  readonly message?: string;
+}
+
+/** A new repository with the branch `main`, and one commit where it begins with files. */
+export function makeRepository(beginning: Beginning = {}): TestRepository {
+  const { objectFormat = 'sha1', files, message = 'first' } = beginning;
+  if (files === undefined) return copyOf(objectFormat, () => emptyRepository(objectFormat));
+  const committed = (): TestRepository => {
+    const repository = makeRepository({ objectFormat });
+    repository.write(files);
+    repository.commit(message);
+    return repository;
+  };
+  // Bytes are some test's own, and may be many.
+  const isText = Object.values(files).every((content) => typeof content === 'string');
+  return isText ? copyOf(beginning, committed) : committed();
+}
+
+function emptyRepository(objectFormat: string): TestRepository {
+  const repository = repositoryAt(temporaryFolder());
+  const format = `--object-format=${objectFormat}`;
+  repository.git('init', '--quiet', '--template=', '--initial-branch=main', format);
   return repository;
 }
 
-function repositoryAt(dir: string): TestRepository {
+/** The commit that is checked out, as git's own files have it: no process is needed to read it. */
+function headOf(dir: string): string {
+  const read = (name: string): string => readFileSync(join(dir, '.git', name), 'utf8').trim();
+  const head = read('HEAD');
+  return head.startsWith('ref: ') ? read(head.slice('ref: '.length)) : head;
+}
+
+function repositoryAt(dir: string, begun = Date.parse('2026-01-01T09:00:00Z')): TestRepository {
   const settings = [
     '-c',
     'commit.gpgSign=false',
@@ -96,7 +139,7 @@ function repositoryAt(dir: string): TestRepository {
     '-c',
     'maintenance.auto=false',
   ];
-  let clock = Date.parse('2026-01-01T09:00:00Z');
+  let clock = begun;
   const run = (args: readonly string[], extra: NodeJS.ProcessEnv = {}): string =>
     execFileSync('git', [...settings, ...args], {
       cwd: dir,
@@ -130,7 +173,7 @@ function repositoryAt(dir: string): TestRepository {
     commit(message, options = {}) {
       run(['add', '--all']);
       run(['commit', '--quiet', '--allow-empty', '--message', message], dated(options));
-      return run(['rev-parse', 'HEAD']);
+      return headOf(dir);
     },
     branch: (name, start) => {
       run(['checkout', '--quiet', '-b', name, ...(start === undefined ? [] : [start])]);
@@ -140,11 +183,15 @@ function repositoryAt(dir: string): TestRepository {
     },
     merge(ref, { message, ...options } = {}) {
       run(['merge', '--quiet', '--no-ff', '--message', message ?? `merge ${ref}`, ref], dated(options));
-      return run(['rev-parse', 'HEAD']);
+      return headOf(dir);
+    },
+    copy() {
+      const target = temporaryFolder();
+      cpSync(dir, target, { recursive: true, preserveTimestamps: true, verbatimSymlinks: true });
+      return repositoryAt(target, clock);
     },
     clone(...args) {
-      const target = mkdtempSync(join(tmpdir(), 'ullage-test-'));
-      made.add(target);
+      const target = temporaryFolder();
       // A path would be cloned by hard links, and a depth ignored; a file URL is fetched as from a host.
       run(['clone', '--quiet', ...args, `file://${dir}`, target]);
       return repositoryAt(target);

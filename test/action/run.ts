@@ -5,7 +5,13 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import examples from '@octokit/webhooks-examples';
 import { build } from 'esbuild';
-import { type Files, isolatedEnvironment, makeRepository, type TestRepository } from '../repository.ts';
+import {
+  copyOf,
+  type Files,
+  isolatedEnvironment,
+  makeRepository,
+  type TestRepository,
+} from '../repository.ts';
 
 const top = join(import.meta.dirname, '../..');
 
@@ -223,15 +229,20 @@ export interface Hosted {
 export const pullRequestNumber = 2;
 
 export function hosted(files: Files, main: Files = office): Hosted {
-  const origin = makeRepository();
-  origin.write({ 'README.md': 'The storage of Gannet Point.\n' });
-  origin.commit('the repository');
-  origin.write(main);
-  const base = origin.commit('the estate');
-  origin.branch('proposal');
-  origin.write(files);
-  const head = origin.commit('the proposal');
-  const merge = mergedBy(origin, base, head);
+  const origin = copyOf(['a pull request', main, files], () => {
+    const told = makeRepository({
+      files: { 'README.md': 'The storage of Gannet Point.\n' },
+      message: 'the repository',
+    });
+    told.write(main);
+    const base = told.commit('the estate');
+    told.branch('proposal');
+    told.write(files);
+    mergedBy(told, base, told.commit('the proposal'));
+    return told;
+  });
+  const refs = ['main', 'proposal', `refs/pull/${pullRequestNumber}/merge`];
+  const [base = '', head = '', merge = ''] = origin.git('rev-parse', ...refs).split('\n');
   return { origin, base, head, merge };
 }
 

@@ -55,10 +55,7 @@ export const day = '2026-11-20';
 
 /** Main with the office on it, and nothing proposed yet. */
 export function mainAlone(): TestRepository {
-  const repository = makeRepository();
-  repository.write(office);
-  repository.commit('the estate');
-  return repository;
+  return makeRepository({ files: office, message: 'the estate' });
 }
 
 export const gate = (repository: TestRepository, ...more: readonly string[]) =>

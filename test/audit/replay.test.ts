@@ -279,7 +279,6 @@ it('judges each commit of any history as the gate judges that pair by itself', {
     }),
     {
       numRuns: Number(process.env.RUNS ?? 25),
-      ...(process.env.SEED ? { seed: Number(process.env.SEED) } : {}),
     },
   );
   // The histories are worth something only where most of them can be judged, and not all.

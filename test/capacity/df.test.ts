@@ -152,10 +152,9 @@ describe('what is no output of df -P', () => {
     ]);
   });
 
-  it('a hostile line is read in a moment, and refused', () => {
-    const began = performance.now();
-    problemsOf(`${header512}\n${'1 '.repeat(200_000)}\n`);
-    expect(performance.now() - began).toBeLessThan(3000);
+  it('a hostile line is read to its end, and refused', () => {
+    // A pattern that went back for each of its 200,000 words would take minutes.
+    expect(problemsOf(`${header512}\n${'1 '.repeat(200_000)}\n`)).toHaveLength(1);
   });
 });
 

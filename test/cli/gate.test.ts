@@ -27,9 +27,7 @@ const office: Files = {
 
 /** Main as it is, and a branch that writes some files over it. */
 function proposing(files: Files, main: Files = office): TestRepository {
-  const repository = makeRepository();
-  repository.write(main);
-  repository.commit('the estate');
+  const repository = makeRepository({ files: main, message: 'the estate' });
   repository.branch('proposal');
   repository.write(files);
   repository.commit('the proposal');

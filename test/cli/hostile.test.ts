@@ -25,9 +25,7 @@ const main: Files = {
 
 /** The branch: the shrink, and what comes with it. */
 function shrinking(files: Files, more: (repository: TestRepository) => void = () => {}): TestRepository {
-  const repository = makeRepository();
-  repository.write(main);
-  repository.commit('the estate');
+  const repository = makeRepository({ files: main, message: 'the estate' });
   repository.branch('proposal');
   repository.write({ 'storage/imagery.yaml': volumes('40 GiB'), ...files });
   more(repository);
@@ -217,9 +215,7 @@ describe('a hostile policy', () => {
   it.each(['ullage.yaml', 'prices', 'policies'])(
     'a branch that takes %s away, and nothing else, does not pass',
     async (path) => {
-      const repository = makeRepository();
-      repository.write(main);
-      repository.commit('the estate');
+      const repository = makeRepository({ files: main, message: 'the estate' });
       repository.branch('proposal');
       repository.remove(path);
       repository.commit('nothing to judge by');

