@@ -8,6 +8,8 @@ import { Ajv2020 } from 'ajv/dist/2020.js';
 import standaloneCode from 'ajv/dist/standalone/index.js';
 import { build } from 'esbuild';
 import { compile } from 'json-schema-to-typescript';
+import { readRulePack } from '../src/policy/pack.ts';
+import { readDocument } from '../src/read/document.ts';
 import { rulePackSchema } from '../src/rules/pack-schema.ts';
 import { rules } from '../src/rules/registry.ts';
 
@@ -79,17 +81,26 @@ type Validator<T> = ((value: unknown) => value is T) & { errors?: readonly Schem
 export declare const validators: { readonly [F in keyof Formats]: Validator<Formats[F]> };
 `;
 
-/** The packs that ship, as text inside the program, so that no file beside it can change what they say. */
+/**
+ * The packs that ship, as read, so that no file beside the program can change what they say and no run reads them
+ * anew. They are read by the validators that were there when this began: a pack that asks for what a rule has only now
+ * is written by the next run.
+ */
 async function shippedPacks(): Promise<string> {
   const folder = join(schemaFolder, '../policies');
   const files = (await readdir(folder)).filter((name) => name.endsWith('.yaml')).sort();
   const packs = await Promise.all(
-    files.map(async (name) => {
-      const text = await readFile(join(folder, name), 'utf8');
-      return `  ${JSON.stringify(name.replace('.yaml', ''))}: ${JSON.stringify(text)},\n`;
+    files.map(async (file) => {
+      const name = file.replace('.yaml', '');
+      const document = readDocument(await readFile(join(folder, file), 'utf8'), `shipped pack ${name}`);
+      const pack = document.ok ? readRulePack(document.value) : document;
+      if (pack.ok) return [name, pack.value] as const;
+      const said = pack.problems.map(({ place, message }) => `${file}:${place?.line}: ${message}`);
+      throw new Error(`${said.join('\n')}\nIf a rule has it only now, run npm run generate again.`);
     }),
   );
-  return `${banner}export const shippedPacks: Readonly<Record<string, string>> = {\n${packs.join('')}};\n`;
+  const value = JSON.stringify(Object.fromEntries(packs), null, 2);
+  return `${banner}import type { RulePack } from '../pack.ts';\n\nexport const shippedPacks: Readonly<Record<string, RulePack>> = ${value};\n`;
 }
 
 async function generated(): Promise<ReadonlyMap<string, string>> {
@@ -102,18 +113,20 @@ async function generated(): Promise<ReadonlyMap<string, string>> {
   }
   files.set(join(generatedFolder, 'validators.js'), await validators(all));
   files.set(join(generatedFolder, 'validators.d.ts'), validatorTypes);
-  files.set(join(schemaFolder, '../src/policy/generated/shipped.ts'), await shippedPacks());
   return files;
 }
 
 const checking = process.argv.includes('--check');
 const differing: string[] = [];
-for (const [path, text] of await generated()) {
-  const there = await readFile(path, 'utf8').catch(() => undefined);
-  if (there === text) continue;
+
+async function bring(path: string, text: string): Promise<void> {
+  if ((await readFile(path, 'utf8').catch(() => undefined)) === text) return;
   differing.push(path);
   if (!checking) await writeFile(path, text);
 }
+
+for (const [path, text] of await generated()) await bring(path, text);
+await bring(join(schemaFolder, '../src/policy/generated/shipped.ts'), await shippedPacks());
 if (checking && differing.length > 0) {
   console.error(`Generated files differ from their sources; run npm run generate:\n${differing.join('\n')}`);
   process.exitCode = 1;

@@ -14,7 +14,6 @@ import { ruleOf } from '../rules/registry.ts';
 import { type Level, levels, type RuleEntry, type Violation } from '../rules/rule.ts';
 import type { View } from '../rules/view.ts';
 import type { Policy, PolicyRule } from './policy.ts';
-import { scopeOf } from './scope.ts';
 
 /** What one rule entry says of an estate: by the subject it is about, and of sums over the estate. */
 export interface EntryEvaluation {
@@ -78,26 +77,22 @@ const isSum = ({ kind }: Subject): boolean => {
 };
 
 function checked(policyRule: PolicyRule, view: View): EntryEvaluation {
-  const { entry } = policyRule;
-  const rule = ruleOf(entry);
   const bySubject = new Map<string, Violation[]>();
   const ofSums: Violation[] = [];
-  if (rule.about === 'state') {
-    for (const violation of rule.check(entry, view, scopeOf(entry))) {
-      if (isSum(violation.subject)) ofSums.push(violation);
-      else {
-        const key = subjectKey(violation.subject);
-        const list = bySubject.get(key);
-        if (list === undefined) bySubject.set(key, [violation]);
-        else list.push(violation);
-      }
+  for (const violation of policyRule.checks.ofState?.(view) ?? []) {
+    if (isSum(violation.subject)) ofSums.push(violation);
+    else {
+      const key = subjectKey(violation.subject);
+      const list = bySubject.get(key);
+      if (list === undefined) bySubject.set(key, [violation]);
+      else list.push(violation);
     }
   }
   return { bySubject, ofSums, counts: countLevels(policyRule, bySubject.values()) };
 }
 
 const stateRules = ({ rules: entries }: Policy): readonly PolicyRule[] =>
-  entries.filter(({ entry }) => ruleOf(entry).about === 'state');
+  entries.filter(({ checks }) => checks.ofState !== undefined);
 
 /** Prices and checks a whole estate. */
 export function evaluate(estate: Estate, policy: Policy, on: string): Outcome<Evaluation> {

@@ -252,12 +252,9 @@ function findingsOfChange(
   waivers: readonly Waiver[],
   failOn: FailOn,
 ): readonly Finding[] {
-  const rule = ruleOf(policyRule.entry);
-  const scoped = { ...view, changes: changesInScope(policyRule.entry, view) };
-  const said =
-    rule.about === 'state'
-      ? (rule.checkChanges?.(policyRule.entry, scoped) ?? [])
-      : rule.check(policyRule.entry, scoped);
+  const { entry, checks } = policyRule;
+  if (checks.ofChanges === undefined) return [];
+  const said = checks.ofChanges({ ...view, changes: changesInScope(entry, view) });
   return [...said].map((violation) => {
     const waiver = waiverFor(waivers, policyRule, violation.subject, view.on);
     return { ...finding(policyRule, violation, 'new', waiver, failOn), about: 'change' };

@@ -5,12 +5,12 @@ import { err, type Outcome, ok, type Place, type Problem } from '../base/problem
 import { isDay } from '../estate/dates.ts';
 import { parseSize } from '../estate/size.ts';
 import type { ReadDocument, Step } from '../read/document.ts';
-import { readDocument } from '../read/document.ts';
 import { validate } from '../read/validate.ts';
-import { ruleOf } from '../rules/registry.ts';
+import { checksOf, ruleOf } from '../rules/registry.ts';
 import type { RuleEntry } from '../rules/rule.ts';
 import { shippedPacks } from './generated/shipped.ts';
 import type { PolicyRule } from './policy.ts';
+import { scopeOf } from './scope.ts';
 
 /** One file of rules. */
 export interface RulePack {
@@ -103,20 +103,9 @@ function parameterProblems(
 /** The names of the packs that ship. */
 export const shippedNames: readonly string[] = Object.keys(shippedPacks);
 
-const readShipped = new Map<string, RulePack>();
-
-/** A pack that ships with Ullage; read when first asked for. */
-export function shippedPack(name: string): RulePack | undefined {
-  const known = readShipped.get(name);
-  if (known !== undefined) return known;
-  const text = Object.hasOwn(shippedPacks, name) ? shippedPacks[name] : undefined;
-  if (text === undefined) return undefined;
-  const document = readDocument(text, `shipped pack ${name}`);
-  const pack = document.ok ? readRulePack(document.value) : document;
-  if (!pack.ok) throw new Error(`the shipped pack ${name} does not read: ${pack.problems[0]?.message}`);
-  readShipped.set(name, pack.value);
-  return pack.value;
-}
+/** A pack that ships with Ullage. */
+export const shippedPack = (name: string): RulePack | undefined =>
+  Object.hasOwn(shippedPacks, name) ? shippedPacks[name] : undefined;
 
 /** Packs with what they use: shipped entries first, each overridden whole by the repository's of the same name. */
 export function gatherRules(packs: readonly RulePack[]): Outcome<readonly PolicyRule[]> {
@@ -124,7 +113,11 @@ export function gatherRules(packs: readonly RulePack[]): Outcome<readonly Policy
   const gathered = new Map<string, PolicyRule>();
   const set = ({ name, entry, place }: PackEntry, shippedIn: string | undefined): void => {
     if (entry.enabled === false) gathered.delete(name);
-    else gathered.set(name, { name, entry, level: entry.level ?? ruleOf(entry).level, place, shippedIn });
+    else {
+      const checks = checksOf(entry, scopeOf(entry));
+      const level = entry.level ?? ruleOf(entry).level;
+      gathered.set(name, { name, entry, checks, level, place, shippedIn });
+    }
   };
   const used = new Set<string>();
   const use = (name: string, place: Place): void => {

@@ -4,6 +4,7 @@ import type { Place } from '../base/problem.ts';
 import type { Usage } from '../capacity/usage.ts';
 import type { Settings } from '../estate/settings.ts';
 import type { PriceList } from '../price/price-list.ts';
+import type { EntryChecks } from '../rules/registry.ts';
 import type { Level, RuleEntry } from '../rules/rule.ts';
 
 /** One rule as a pack sets it. */
@@ -11,6 +12,8 @@ export interface PolicyRule {
   /** The entry's own name, or the rule's: what waivers and other packs refer to. */
   readonly name: string;
   readonly entry: RuleEntry;
+  /** What it asks; made from the entry when its pack is read. */
+  readonly checks: EntryChecks;
   readonly level: Level;
   readonly place: Place;
   /** The name of the shipped pack it comes from; `undefined` for the repository's own. */

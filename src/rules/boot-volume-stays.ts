@@ -46,35 +46,36 @@ volumes:
       entry: '{ rule: boot-volume-stays }',
     },
   },
-  *check(_entry, { base, head, changes, renames }) {
-    const said = new Set<string>();
-    const byGravity = (a: Change, b: Change): number => gravest.indexOf(a.kind) - gravest.indexOf(b.kind);
-    for (const change of changes.filter(stops).sort(byGravity)) {
-      const verb = takesAway(change);
-      if (verb === undefined) continue;
-      for (const server of bootedFrom(change)) {
-        const after = head.estate.servers.get(headName(renames.servers, server.name));
-        // A server that this change stops does not run when its volume is taken. One that it deletes running does.
-        if (server.power !== 'running' || after?.power === 'stopped') continue;
-        if (said.has(server.name)) continue;
-        said.add(server.name);
-        yield {
-          subject: change.subject,
-          facet: subjectRef(server),
-          place: change.place,
-          message: `${server.name} starts from ${server.boot}, which would be ${verb} while ${server.name} runs${after === undefined ? `, and ${server.name} deleted` : ''}`,
-        };
+  check: () =>
+    function* ({ base, head, changes, renames }) {
+      const said = new Set<string>();
+      const byGravity = (a: Change, b: Change): number => gravest.indexOf(a.kind) - gravest.indexOf(b.kind);
+      for (const change of changes.filter(stops).sort(byGravity)) {
+        const verb = takesAway(change);
+        if (verb === undefined) continue;
+        for (const server of bootedFrom(change)) {
+          const after = head.estate.servers.get(headName(renames.servers, server.name));
+          // A server that this change stops does not run when its volume is taken. One that it deletes running does.
+          if (server.power !== 'running' || after?.power === 'stopped') continue;
+          if (said.has(server.name)) continue;
+          said.add(server.name);
+          yield {
+            subject: change.subject,
+            facet: subjectRef(server),
+            place: change.place,
+            message: `${server.name} starts from ${server.boot}, which would be ${verb} while ${server.name} runs${after === undefined ? `, and ${server.name} deleted` : ''}`,
+          };
+        }
       }
-    }
 
-    function bootedFrom(change: Change) {
-      if (change.kind === 'boot-swapped') return change.before.boot === undefined ? [] : [change.before];
-      const volume = baseName(renames.volumes, change.subject.name);
-      return (base.estate.holders.get(volume) ?? [])
-        .filter(({ boot }) => boot)
-        .flatMap(({ server }) => base.estate.servers.get(server) ?? []);
-    }
-  },
+      function bootedFrom(change: Change) {
+        if (change.kind === 'boot-swapped') return change.before.boot === undefined ? [] : [change.before];
+        const volume = baseName(renames.volumes, change.subject.name);
+        return (base.estate.holders.get(volume) ?? [])
+          .filter(({ boot }) => boot)
+          .flatMap(({ server }) => base.estate.servers.get(server) ?? []);
+      }
+    },
 };
 
 /** What takes a volume away, the gravest first: a volume that is deleted is detached as well, and its server swaps. */

@@ -67,37 +67,38 @@ retired:
       entry: '{ rule: deletion-prepared, backup-within: 30 }',
     },
   },
-  *check(entry, { changes, base, head, on }) {
-    const record = (...names: readonly string[]): readonly string[] => {
-      const [known] = names.flatMap((name) => head.estate.retired.get(name) ?? []);
-      return recordFaults(known, entry['backup-within'], on);
-    };
-    for (const change of changes) {
-      if (change.kind !== 'volume-edited') continue;
-      const { before, after } = change;
-      const sooner = after.retainUntil === undefined || after.retainUntil < (before.retainUntil ?? '');
-      if (before.retainUntil === undefined || before.retainUntil <= on || !sooner) continue;
-      // Nothing is lost yet; but the next branch may delete it, and nobody would see that it was to be kept.
-      yield {
-        subject: change.subject,
-        place: change.place,
-        message: `volume ${after.name} was to be kept until ${before.retainUntil}, and would be kept ${after.retainUntil === undefined ? 'without a date' : `until ${after.retainUntil}`}`,
-        atMost: 'warning',
+  check: (entry) =>
+    function* ({ changes, base, head, on }) {
+      const record = (...names: readonly string[]): readonly string[] => {
+        const [known] = names.flatMap((name) => head.estate.retired.get(name) ?? []);
+        return recordFaults(known, entry['backup-within'], on);
       };
-    }
-    for (const change of lossesOf(changes)) {
-      const deletion = deletionOf(change, base.estate, entry['attached-allowed'] ?? false, on, record);
-      if (deletion === undefined || deletion.faults.length === 0) continue;
-      const { what, faults, atMost } = deletion;
-      yield {
-        subject: change.subject,
-        ...(change.kind === 'member-joined' ? { facet: change.volume } : {}),
-        place: change.place,
-        message: `${what}, and ${faults.join('; ')}`,
-        ...(atMost === undefined ? {} : { atMost }),
-      };
-    }
-  },
+      for (const change of changes) {
+        if (change.kind !== 'volume-edited') continue;
+        const { before, after } = change;
+        const sooner = after.retainUntil === undefined || after.retainUntil < (before.retainUntil ?? '');
+        if (before.retainUntil === undefined || before.retainUntil <= on || !sooner) continue;
+        // Nothing is lost yet; but the next branch may delete it, and nobody would see that it was to be kept.
+        yield {
+          subject: change.subject,
+          place: change.place,
+          message: `volume ${after.name} was to be kept until ${before.retainUntil}, and would be kept ${after.retainUntil === undefined ? 'without a date' : `until ${after.retainUntil}`}`,
+          atMost: 'warning',
+        };
+      }
+      for (const change of lossesOf(changes)) {
+        const deletion = deletionOf(change, base.estate, entry['attached-allowed'] ?? false, on, record);
+        if (deletion === undefined || deletion.faults.length === 0) continue;
+        const { what, faults, atMost } = deletion;
+        yield {
+          subject: change.subject,
+          ...(change.kind === 'member-joined' ? { facet: change.volume } : {}),
+          place: change.place,
+          message: `${what}, and ${faults.join('; ')}`,
+          ...(atMost === undefined ? {} : { atMost }),
+        };
+      }
+    },
 };
 
 interface Deletion {

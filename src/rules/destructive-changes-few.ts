@@ -55,16 +55,17 @@ export const destructiveChangesFew: ChangeRule<'destructive-changes-few'> = {
       entry: '{ rule: destructive-changes-few, at-most: 2 }',
     },
   },
-  *check(entry, { changes }) {
-    const most = entry['at-most'];
-    const losses = lossesOf(changes);
-    const [first] = losses;
-    if (first === undefined || losses.length <= most) return;
-    const more = losses.length - named;
-    yield {
-      subject: { kind: 'branch', name: 'head' },
-      place: first.place,
-      message: `the branch makes ${counted(losses.length, 'change')} that cannot be undone, where ${most} are allowed: ${losses.slice(0, named).map(describeChange).join('; ')}${more > 0 ? `; and ${more} more` : ''}`,
-    };
-  },
+  check: (entry) =>
+    function* ({ changes }) {
+      const most = entry['at-most'];
+      const losses = lossesOf(changes);
+      const [first] = losses;
+      if (first === undefined || losses.length <= most) return;
+      const more = losses.length - named;
+      yield {
+        subject: { kind: 'branch', name: 'head' },
+        place: first.place,
+        message: `the branch makes ${counted(losses.length, 'change')} that cannot be undone, where ${most} are allowed: ${losses.slice(0, named).map(describeChange).join('; ')}${more > 0 ? `; and ${more} more` : ''}`,
+      };
+    },
 };

@@ -81,28 +81,29 @@ volumes:
     },
   },
   dated: (_entry, { detached }) => ({ ...emptySelection, volumes: [...detached.values()] }),
-  *check(entry, { estate, selection, cost, on, revision }, scope) {
-    for (const volume of selection.volumes) {
-      if (!isDetached(estate, volume) || !scope.includes(volume, volume.tier)) continue;
-      const monthly = cost.volumes.get(volume.name)?.monthly;
-      const price =
-        monthly === undefined ? '' : `, at ${showMoney(monthly, cost.currency)} ${cost.currency} a month`;
-      const said = {
-        subject: { kind: 'volume', name: volume.name },
-        place: placed(volume, revision, volume.retainUntil === undefined ? undefined : 'retain-until'),
-      } as const;
-      const message = `volume ${volume.name} is detached and still billed${price}, and`;
-      const missing = missingFrom(volume);
-      if (missing.length > 0) {
-        yield { ...said, message: `${message} ${missing.join(' and ')}`, excess: new Set(missing) };
+  check: (entry, scope) =>
+    function* ({ estate, selection, cost, on, revision }) {
+      for (const volume of selection.volumes) {
+        if (!isDetached(estate, volume) || !scope.includes(volume, volume.tier)) continue;
+        const monthly = cost.volumes.get(volume.name)?.monthly;
+        const price =
+          monthly === undefined ? '' : `, at ${showMoney(monthly, cost.currency)} ${cost.currency} a month`;
+        const said = {
+          subject: { kind: 'volume', name: volume.name },
+          place: placed(volume, revision, volume.retainUntil === undefined ? undefined : 'retain-until'),
+        } as const;
+        const message = `volume ${volume.name} is detached and still billed${price}, and`;
+        const missing = missingFrom(volume);
+        if (missing.length > 0) {
+          yield { ...said, message: `${message} ${missing.join(' and ')}`, excess: new Set(missing) };
+        }
+        // Apart from what is missing, since it is worse by the day.
+        const misdated = misdatedBy(volume, on, entry.grace ?? 0, entry['at-most']);
+        if (misdated !== undefined) {
+          yield { ...said, facet: 'retention', message: `${message} ${misdated.how}`, excess: misdated.days };
+        }
       }
-      // Apart from what is missing, since it is worse by the day.
-      const misdated = misdatedBy(volume, on, entry.grace ?? 0, entry['at-most']);
-      if (misdated !== undefined) {
-        yield { ...said, facet: 'retention', message: `${message} ${misdated.how}`, excess: misdated.days };
-      }
-    }
-  },
+    },
 };
 
 function missingFrom(volume: Volume): readonly string[] {

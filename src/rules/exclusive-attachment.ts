@@ -45,27 +45,28 @@ attachments:
       entry: '{ rule: exclusive-attachment }',
     },
   },
-  *check(_entry, { estate, selection, prices, revision }, scope) {
-    for (const volume of selection.volumes) {
-      const { name } = volume;
-      const holders = estate.holders.get(name) ?? [];
-      if (holders.length < 2 || !scope.includes(volume, volume.tier)) continue;
-      const faults = faultsOf(estate, volume, holders.length, prices.tiers.get(volume.tier));
-      const [fault] = faults;
-      if (fault === undefined) continue;
-      const servers = holders.map(({ server }) => server).sort();
-      yield {
-        subject: { kind: 'volume', name },
-        place: { revision, ...(holders.at(-1)?.place ?? placed(volume, revision)) },
-        message: `volume ${name} is attached to ${holders.length} servers at once (${servers.join(', ')}), and ${fault.why}`,
-        // One server more is worse, and so is one safeguard less on the same servers.
-        excess: new Set([
-          ...servers.map((server) => subjectRef({ kind: 'server', name: server })),
-          ...faults.map(({ kind }) => kind),
-        ]),
-      };
-    }
-  },
+  check: (_entry, scope) =>
+    function* ({ estate, selection, prices, revision }) {
+      for (const volume of selection.volumes) {
+        const { name } = volume;
+        const holders = estate.holders.get(name) ?? [];
+        if (holders.length < 2 || !scope.includes(volume, volume.tier)) continue;
+        const faults = faultsOf(estate, volume, holders.length, prices.tiers.get(volume.tier));
+        const [fault] = faults;
+        if (fault === undefined) continue;
+        const servers = holders.map(({ server }) => server).sort();
+        yield {
+          subject: { kind: 'volume', name },
+          place: { revision, ...(holders.at(-1)?.place ?? placed(volume, revision)) },
+          message: `volume ${name} is attached to ${holders.length} servers at once (${servers.join(', ')}), and ${fault.why}`,
+          // One server more is worse, and so is one safeguard less on the same servers.
+          excess: new Set([
+            ...servers.map((server) => subjectRef({ kind: 'server', name: server })),
+            ...faults.map(({ kind }) => kind),
+          ]),
+        };
+      }
+    },
 };
 
 interface Fault {

@@ -79,17 +79,18 @@ export const freeze: ChangeRule<'freeze'> = {
         ]
       : [];
   },
-  *check(entry, { changes, on }) {
-    if (!holdsOn(entry, on)) return;
-    for (const change of entry['all-changes'] === true ? changes : lossesOf(changes)) {
-      yield {
-        subject: change.subject,
-        facet: changeFacet(change),
-        place: change.place,
-        message: `${describeChange(change)}, within the freeze ${spanOf(entry)}${entry.reason === undefined ? '' : ` (${entry.reason})`}`,
-      };
-    }
-  },
+  check: (entry) =>
+    function* ({ changes, on }) {
+      if (!holdsOn(entry, on)) return;
+      for (const change of entry['all-changes'] === true ? changes : lossesOf(changes)) {
+        yield {
+          subject: change.subject,
+          facet: changeFacet(change),
+          place: change.place,
+          message: `${describeChange(change)}, within the freeze ${spanOf(entry)}${entry.reason === undefined ? '' : ` (${entry.reason})`}`,
+        };
+      }
+    },
 };
 
 function spanOf({ from, until }: Span): string {

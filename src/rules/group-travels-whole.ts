@@ -72,31 +72,32 @@ volume-groups:
       entry: '{ rule: group-travels-whole }',
     },
   },
-  *check(_entry, { estate, selection, revision }, scope) {
-    for (const group of selection.groups) {
-      if (!scope.includes(group)) continue;
-      const seats = new Map<string, string[]>();
-      const places = new Set<string>();
-      for (const member of group.members) {
-        const holders = (estate.holders.get(member) ?? []).map(({ server }) => server).sort();
-        const seat = holders.length === 0 ? '' : holders.join(' and ');
-        seats.set(seat, [...(seats.get(seat) ?? []), member]);
-        for (const server of holders.length === 0 ? [undefined] : holders) {
-          const there = server === undefined ? [] : [{ kind: 'server', name: server } as const];
-          places.add(subjectRef({ kind: 'volume', name: member }, ...there));
+  check: (_entry, scope) =>
+    function* ({ estate, selection, revision }) {
+      for (const group of selection.groups) {
+        if (!scope.includes(group)) continue;
+        const seats = new Map<string, string[]>();
+        const places = new Set<string>();
+        for (const member of group.members) {
+          const holders = (estate.holders.get(member) ?? []).map(({ server }) => server).sort();
+          const seat = holders.length === 0 ? '' : holders.join(' and ');
+          seats.set(seat, [...(seats.get(seat) ?? []), member]);
+          for (const server of holders.length === 0 ? [undefined] : holders) {
+            const there = server === undefined ? [] : [{ kind: 'server', name: server } as const];
+            places.add(subjectRef({ kind: 'volume', name: member }, ...there));
+          }
         }
+        if (seats.size < 2) continue;
+        const parts = [...seats].map(
+          ([seat, members]) => `${members.join(', ')} ${seat === '' ? 'detached' : `on ${seat}`}`,
+        );
+        yield {
+          subject: { kind: 'volume-group', name: group.name },
+          place: placed(group, revision, 'members'),
+          message: `volume group ${group.name} is not in one place: ${parts.join('; ')}`,
+          // Another split of a split group is no better: any piece missing stops the group.
+          excess: places,
+        };
       }
-      if (seats.size < 2) continue;
-      const parts = [...seats].map(
-        ([seat, members]) => `${members.join(', ')} ${seat === '' ? 'detached' : `on ${seat}`}`,
-      );
-      yield {
-        subject: { kind: 'volume-group', name: group.name },
-        place: placed(group, revision, 'members'),
-        message: `volume group ${group.name} is not in one place: ${parts.join('; ')}`,
-        // Another split of a split group is no better: any piece missing stops the group.
-        excess: places,
-      };
-    }
-  },
+    },
 };

@@ -4,7 +4,7 @@ import { type Idle, idleOf } from '../capacity/idle.ts';
 import { type Bytes, showSize } from '../estate/size.ts';
 import { showMoney } from '../price/money.ts';
 import { ExactDecimal, ratioOf, sizeOf } from './parameter.ts';
-import type { EntryOf, StateRule } from './rule.ts';
+import type { StateRule } from './rule.ts';
 import type { View } from './view.ts';
 
 const usualShare = 0.25;
@@ -83,30 +83,27 @@ attachments:
       entry: '{ rule: growth-followed-through }',
     },
   },
-  *check(entry, view, scope) {
-    for (const place of idleOf(view.estate, view.prices, view.selection)) {
-      if (!scope.includes(place.belonging, place.tier) || !isTooMuch(entry, place)) continue;
-      yield {
-        subject: place.subject,
-        place: { revision: view.revision, ...place.place },
-        message: messageFor(place, view),
-        excess: place.idle,
-      };
-    }
+  check(entry, scope) {
+    const letPass = sizeOf(entry['idle-size'] ?? usualSize);
+    const { of, in: parts } = ratioOf(entry['idle-share'] ?? usualShare);
+    const isTooMuch = ({ layer, bought, idle }: Idle): boolean =>
+      idle > letPass &&
+      // A group keeps some room on purpose; a volume or a file system of its own has no use for any.
+      // Multiplied, not divided: a share holds at equality to the byte.
+      (layer !== 'volume-group' || idle * parts > bought * of);
+    return function* (view) {
+      for (const place of idleOf(view.estate, view.prices, view.selection)) {
+        if (!isTooMuch(place) || !scope.includes(place.belonging, place.tier)) continue;
+        yield {
+          subject: place.subject,
+          place: { revision: view.revision, ...place.place },
+          message: messageFor(place, view),
+          excess: place.idle,
+        };
+      }
+    };
   },
 };
-
-function isTooMuch(entry: EntryOf<'growth-followed-through'>, { layer, bought, idle }: Idle): boolean {
-  if (idle <= sizeOf(entry['idle-size'] ?? usualSize)) return false;
-  // A group keeps some room on purpose; a volume or a file system of its own has no use for any.
-  return layer !== 'volume-group' || isOver(idle, bought, entry['idle-share'] ?? usualShare);
-}
-
-/** Multiplied, not divided: a share holds at equality to the byte. */
-function isOver(part: Bytes, whole: Bytes, allowed: number): boolean {
-  const { of, in: parts } = ratioOf(allowed);
-  return part * parts > whole * of;
-}
 
 const share = (part: Bytes, whole: Bytes): Decimal => new ExactDecimal(part.toString()).div(whole.toString());
 

@@ -1,6 +1,6 @@
 import { type Bytes, differenceOfBytes, exactSize, showSize } from '../estate/size.ts';
 import { ExactDecimal, sizeOf } from './parameter.ts';
-import type { ChangeRule, Violation } from './rule.ts';
+import type { ChangeRule } from './rule.ts';
 
 export const growthStep: ChangeRule<'growth-step'> = {
   name: 'growth-step',
@@ -53,34 +53,36 @@ export const growthStep: ChangeRule<'growth-step'> = {
       entry: '{ rule: growth-step, times: 10 }',
     },
   },
-  *check(entry, { changes }) {
-    for (const change of changes) {
-      if (change.kind !== 'volume-grown' && change.kind !== 'volume-re-created') continue;
-      const { before, after, subject, place } = change;
-      if (after.size <= before.size) continue;
-      const step = differenceOfBytes(after.size, before.size);
-      const allowed = entry.times === undefined ? undefined : times(before.size, entry.times);
-      const tooFar: string[] = [];
-      if (allowed?.lt(after.size.toString())) {
-        tooFar.push(
-          `${grown(before.size, after.size)} times its size, where ${entry.times} times is allowed`,
-        );
+  check({ times, by }) {
+    const largestStep = by === undefined ? undefined : sizeOf(by);
+    return function* ({ changes }) {
+      for (const change of changes) {
+        if (change.kind !== 'volume-grown' && change.kind !== 'volume-re-created') continue;
+        const { before, after, subject, place } = change;
+        if (after.size <= before.size) continue;
+        const step = differenceOfBytes(after.size, before.size);
+        const tooFar = [
+          ...(times !== undefined && isOver(before.size, after.size, times)
+            ? [`${grown(before.size, after.size)} times its size, where ${times} times is allowed`]
+            : []),
+          ...(largestStep !== undefined && step > largestStep
+            ? [`by ${showSize(step)}, where ${by} is allowed`]
+            : []),
+        ];
+        if (tooFar.length === 0) continue;
+        yield {
+          subject,
+          place,
+          message: `volume ${after.name} would grow from ${exactSize(before.size)} to ${exactSize(after.size)} in one change: ${tooFar.join('; ')}`,
+          excess: step,
+        };
       }
-      if (entry.by !== undefined && step > sizeOf(entry.by)) {
-        tooFar.push(`by ${showSize(step)}, where ${entry.by} is allowed`);
-      }
-      if (tooFar.length === 0) continue;
-      yield {
-        subject,
-        place,
-        message: `volume ${after.name} would grow from ${exactSize(before.size)} to ${exactSize(after.size)} in one change: ${tooFar.join('; ')}`,
-        excess: step,
-      } satisfies Violation;
-    }
+    };
   },
 };
 
-const times = (size: Bytes, factor: number) => new ExactDecimal(size.toString()).times(factor);
+const isOver = (before: Bytes, after: Bytes, times: number): boolean =>
+  new ExactDecimal(before.toString()).times(times).lt(after.toString());
 
 /** The factor of a growth, rounded up, so that a growth beyond a bound never reads like the bound itself. */
 const grown = (before: Bytes, after: Bytes): string =>

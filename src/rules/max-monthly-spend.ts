@@ -99,14 +99,15 @@ volumes:
     },
   },
   dated: ({ from, until }) => (from === undefined && until === undefined ? undefined : emptySelection),
-  *check(entry, view, scope) {
-    const limit = limitOf(entry);
-    if (!holdsOn(limit, view.on)) return;
-    for (const spend of spendsUnder(entry, limit, view.cost, scope)) {
-      const violation = judge(entry, limit.amount, spend, view);
-      if (violation !== undefined) yield violation;
-    }
-  },
+  check: (entry, scope) =>
+    function* (view) {
+      const limit = limitOf(entry);
+      if (!holdsOn(limit, view.on)) return;
+      for (const spend of spendsUnder(entry, limit, view.cost, scope)) {
+        const violation = judge(entry, limit.amount, spend, view);
+        if (violation !== undefined) yield violation;
+      }
+    },
 };
 
 /** The schema asks every entry for its limit, so there is always one. */

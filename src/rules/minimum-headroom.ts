@@ -9,7 +9,7 @@ import { baseName } from '../change/renames.ts';
 import { emptySelection } from '../change/touched.ts';
 import { daysBetween } from '../estate/dates.ts';
 import type { Estate, FileSystem, Volume } from '../estate/estate.ts';
-import { bytes, exactSize, showSize } from '../estate/size.ts';
+import { bytes, exactSize, noBytes, showSize } from '../estate/size.ts';
 import { capacityPrice } from '../price/cost.ts';
 import { showMoney, subtractMoney, sumMoney } from '../price/money.ts';
 import { ratioOf, sizeOf } from './parameter.ts';
@@ -153,63 +153,69 @@ volume-groups:
     of === 'file-system' && days !== undefined
       ? { ...emptySelection, fileSystems: [...fileSystems.values()] }
       : undefined,
-  *check(entry, view, scope) {
-    for (const room of roomsOf(entry, view)) {
-      if (!scope.includes(room.belonging)) continue;
-      const wanted = wantedRoom(entry, room);
-      if (wanted === undefined || room.free >= wanted) continue;
-      const short = wanted - room.free;
-      yield {
-        subject: room.subject,
-        facet: room.measure,
-        place: { revision: view.revision, ...room.place },
-        message: `${messageFor(room, wanted, short)}${priceOfMore(entry, room, view)}`,
-        excess: short,
-      } satisfies Violation;
-    }
-    if (entry.of !== 'file-system' || entry.days === undefined) return;
-    for (const system of view.selection.fileSystems) {
-      const violation = scope.includes(system) ? tooSoonFull(system, entry.days, view) : undefined;
-      if (violation !== undefined) yield violation;
-    }
+  check(entry, scope) {
+    const { of, days } = entry;
+    const wantedOf = wantedBy(entry);
+    return function* (view) {
+      for (const room of roomsOf(of, view)) {
+        const wanted = wantedOf(room);
+        if (room.free >= wanted || !scope.includes(room.belonging)) continue;
+        const short = wanted - room.free;
+        yield {
+          subject: room.subject,
+          facet: room.measure,
+          place: { revision: view.revision, ...room.place },
+          message: `${messageFor(room, wanted, short)}${priceOfMore(wantedOf, room, view)}`,
+          excess: short,
+        };
+      }
+      if (of !== 'file-system' || days === undefined) return;
+      for (const system of view.selection.fileSystems) {
+        const violation = scope.includes(system) ? tooSoonFull(system, days, view) : undefined;
+        if (violation !== undefined) yield violation;
+      }
+    };
   },
   /**
    * A striped or mirrored group whose file systems would fit if they were made anew, and do not where they lie on
    * main: what grows goes on from there.
    */
-  *checkChanges(entry, { base, head, changes, renames }) {
-    if (entry.of !== 'volume-group') return;
-    const moved = new Map(
-      changes.flatMap((change) =>
-        change.kind === 'file-system-remounted' ? [[change.after.name, change.before.mount]] : [],
-      ),
-    );
-    for (const name of groupsChanged(changes, head.estate)) {
-      const group = head.estate.groups.get(name);
-      const before = base.estate.groups.get(baseName(renames.groups, name));
-      if (group === undefined || before === undefined || group.layout.kind === 'linear') continue;
-      const anew = groupRoom(group, fillOf({ estate: head.estate, group }));
-      // Then it is said of the state already.
-      if (anew.free < (wantedRoom(entry, anew) ?? 0n)) continue;
-      const fill = fillFrom(
-        { estate: base.estate, group: before },
-        { estate: head.estate, group },
-        renames,
-        moved,
+  checkChanges(entry) {
+    if (entry.of !== 'volume-group') return () => [];
+    const wantedOf = wantedBy(entry);
+    return function* ({ base, head, changes, renames }) {
+      const moved = new Map(
+        changes.flatMap((change) =>
+          change.kind === 'file-system-remounted' ? [[change.after.name, change.before.mount]] : [],
+        ),
       );
-      if (fill === undefined) continue;
-      const room = groupRoom(group, fill);
-      const wanted = wantedRoom(entry, room) ?? 0n;
-      if (room.free >= wanted) continue;
-      yield {
-        subject: room.subject,
-        facet: 'placement',
-        place: { revision: 'head', ...room.place },
-        message: `${messageFor(room, wanted, wanted - room.free)}; its file systems would fit if they were made anew, and do not grow from where they lie on main`,
-        advice: `Give every member of the group more room, or keep the file systems smaller. ${caution}`,
-        excess: wanted - room.free,
-      };
-    }
+      for (const name of groupsChanged(changes, head.estate)) {
+        const group = head.estate.groups.get(name);
+        const before = base.estate.groups.get(baseName(renames.groups, name));
+        if (group === undefined || before === undefined || group.layout.kind === 'linear') continue;
+        const anew = groupRoom(group, fillOf({ estate: head.estate, group }));
+        // Then it is said of the state already.
+        if (anew.free < wantedOf(anew)) continue;
+        const fill = fillFrom(
+          { estate: base.estate, group: before },
+          { estate: head.estate, group },
+          renames,
+          moved,
+        );
+        if (fill === undefined) continue;
+        const room = groupRoom(group, fill);
+        const wanted = wantedOf(room);
+        if (room.free >= wanted) continue;
+        yield {
+          subject: room.subject,
+          facet: 'placement',
+          place: { revision: 'head', ...room.place },
+          message: `${messageFor(room, wanted, wanted - room.free)}; its file systems would fit if they were made anew, and do not grow from where they lie on main`,
+          advice: `Give every member of the group more room, or keep the file systems smaller. ${caution}`,
+          excess: wanted - room.free,
+        };
+      }
+    };
   },
 };
 
@@ -243,7 +249,7 @@ const misplaced = (
         },
       ];
 
-function roomsOf({ of }: Entry, { estate, settings, selection, usage }: View): readonly Room[] {
+function roomsOf(of: Entry['of'], { estate, settings, selection, usage }: View): readonly Room[] {
   switch (of) {
     case 'quota':
       return quotaRooms(estate, settings);
@@ -259,17 +265,19 @@ function roomsOf({ of }: Entry, { estate, settings, selection, usage }: View): r
   }
 }
 
+/** What must stay free of a room. */
+type Wanted = (room: Room) => bigint;
+
 /** The larger of what the share and the size or count ask; more taken than there is is always too little room. */
-function wantedRoom({ share, size, count }: Entry, room: Room): bigint | undefined {
-  const asked: bigint[] = [0n];
-  if (share !== undefined) {
+function wantedBy({ share, size, count = 0 }: Entry): Wanted {
+  const ratio = ratioOf(share ?? 0);
+  const least = { bytes: size === undefined ? noBytes : sizeOf(size), pieces: BigInt(count) };
+  return ({ capacity, measure }) => {
     // Rounded up: 10 % of 7 slots is one slot, not none.
-    const ratio = ratioOf(share);
-    asked.push((room.capacity * ratio.of + ratio.in - 1n) / ratio.in);
-  }
-  if (size !== undefined && room.measure === 'bytes') asked.push(sizeOf(size));
-  if (count !== undefined && room.measure !== 'bytes') asked.push(BigInt(count));
-  return asked.sort((a, b) => (a < b ? -1 : 1)).at(-1) ?? 0n;
+    const byShare = (capacity * ratio.of + ratio.in - 1n) / ratio.in;
+    const asked = measure === 'bytes' ? least.bytes : least.pieces;
+    return byShare > asked ? byShare : asked;
+  };
 }
 
 const shown = ({ measure }: Room, amount: bigint): string => measured(measure, amount);
@@ -287,7 +295,7 @@ function messageFor(room: Room, wanted: bigint, short: bigint): string {
  * growth, in the tier's steps, after which the rule has nothing to say. A linear group is mended by its last member;
  * any other needs room on all of them.
  */
-function priceOfMore(entry: Entry, room: Room, { estate, prices, cost }: View): string {
+function priceOfMore(wantedOf: Wanted, room: Room, { estate, prices, cost }: View): string {
   const group = room.layer === 'volume-group' ? estate.groups.get(room.subject.name) : undefined;
   const members = (group?.members ?? []).flatMap((name) => estate.volumes.get(name) ?? []);
   const last = members.at(-1);
@@ -300,7 +308,7 @@ function priceOfMore(entry: Entry, room: Room, { estate, prices, cost }: View): 
     const grown = growing.map((each): Volume => ({ ...each, size: bytes(each.size + count * step) }));
     const volumes = new Map([...members, ...grown].map((each) => [each.name, each]));
     const after = groupRoom(group, fillOf({ estate: { ...estate, volumes }, group }));
-    return after.free >= (wantedRoom(entry, after) ?? 0n);
+    return after.free >= wantedOf(after);
   });
   if (steps === undefined) return '';
   const more = bytes(steps * step);

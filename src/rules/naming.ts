@@ -1,7 +1,7 @@
 import { placed } from '../change/place.ts';
 import type { Selection } from '../change/touched.ts';
 import type { Belonging, Declared, Subject } from '../estate/estate.ts';
-import { compilePattern, patternAdvice } from './pattern.ts';
+import { compilePattern, patternAdvice, patternOf } from './pattern.ts';
 import type { EntryFault, EntryOf, Parameter, StateRule } from './rule.ts';
 
 const kinds = ['server', 'volume', 'volume-group', 'mount'] as const;
@@ -55,21 +55,23 @@ export const naming: StateRule<'naming'> = {
     },
   },
   verify: (entry) => kinds.flatMap((kind) => patternFaults(kind, entry[kind])),
-  *check(entry, { selection, revision }, scope) {
-    for (const kind of kinds) {
+  check(entry, scope) {
+    const patterns = kinds.flatMap((kind) => {
       const source = entry[kind];
-      const pattern = source === undefined ? undefined : compilePattern(source);
-      // A pack whose pattern does not compile is refused when it is read.
-      if (pattern === undefined || 'why' in pattern) continue;
-      for (const { subject, text, declared, tier } of namesOf(kind, selection)) {
-        if (pattern.matchesWhole(text) || !scope.includes(declared, tier)) continue;
-        yield {
-          subject,
-          place: placed(declared, revision),
-          message: `the ${spoken[kind]} ${text} does not match the pattern ${source}`,
-        };
+      return source === undefined ? [] : [{ kind, source, pattern: patternOf(source) }];
+    });
+    return function* ({ selection, revision }) {
+      for (const { kind, source, pattern } of patterns) {
+        for (const { subject, text, declared, tier } of namesOf(kind, selection)) {
+          if (pattern.matchesWhole(text) || !scope.includes(declared, tier)) continue;
+          yield {
+            subject,
+            place: placed(declared, revision),
+            message: `the ${spoken[kind]} ${text} does not match the pattern ${source}`,
+          };
+        }
       }
-    }
+    };
   },
 };
 

@@ -48,18 +48,19 @@ export const noShrink: ChangeRule<'no-shrink'> = {
       entry: '{ rule: no-shrink }',
     },
   },
-  *check(entry, { changes, base, head }) {
-    const allowed: readonly string[] = entry['allow-file-systems'] ?? [];
-    const groups = new Map<string, ChangeOf<'member-left'>>();
-    for (const change of changes) {
-      if (change.kind === 'volume-shrunk' || change.kind === 'volume-re-created') {
-        yield* shrunkVolume(change);
-      } else if (change.kind === 'file-system-shrunk') {
-        if (!allowed.includes(change.after.type)) yield* shrunkFileSystem(change);
-      } else if (change.kind === 'member-left') groups.set(change.after.name, change);
-    }
-    for (const change of groups.values()) yield* shrunkGroup(change, base.estate, head.estate);
-  },
+  check: (entry) =>
+    function* ({ changes, base, head }) {
+      const allowed: readonly string[] = entry['allow-file-systems'] ?? [];
+      const groups = new Map<string, ChangeOf<'member-left'>>();
+      for (const change of changes) {
+        if (change.kind === 'volume-shrunk' || change.kind === 'volume-re-created') {
+          yield* shrunkVolume(change);
+        } else if (change.kind === 'file-system-shrunk') {
+          if (!allowed.includes(change.after.type)) yield* shrunkFileSystem(change);
+        } else if (change.kind === 'member-left') groups.set(change.after.name, change);
+      }
+      for (const change of groups.values()) yield* shrunkGroup(change, base.estate, head.estate);
+    },
 };
 
 function* shrunkVolume(change: ChangeOf<'volume-shrunk' | 'volume-re-created'>): Iterable<Violation> {

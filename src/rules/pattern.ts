@@ -11,25 +11,26 @@ export interface Pattern {
 /** A longer pattern is no pattern for names; and the time to match grows with the pattern, too. */
 const longest = 1_000;
 
-const compiled = new Map<string, Pattern>();
-
 /** Compiles a pattern, or says why it is none. What RE2 leaves out (look-around, back references) is none. */
 export function compilePattern(source: string): Pattern | { readonly why: string } {
-  const known = compiled.get(source);
-  if (known !== undefined) return known;
   if (source.length > longest) return { why: `it is longer than ${longest} characters` };
   try {
     const expression = RE2JS.compile(source);
-    const pattern: Pattern = {
+    return {
       matchesWhole: (text) => expression.testExact(text),
       matches: (text) => expression.test(text),
     };
-    compiled.set(source, pattern);
-    return pattern;
   } catch (error) {
     if (error instanceof RE2JSException) return { why: error.message.replace('error parsing regexp: ', '') };
     throw error;
   }
+}
+
+/** Compiles a pattern of a pack, which is refused when it is read for one that does not compile. */
+export function patternOf(source: string): Pattern {
+  const pattern = compilePattern(source);
+  if ('why' in pattern) throw new Error(`${source} is no pattern: ${pattern.why}`);
+  return pattern;
 }
 
 /** What a pattern that does not compile is told. */

@@ -47,19 +47,22 @@ volumes:
       },
     },
   },
-  *check(_entry, { head, changes, policyChanges }) {
-    if (changes.length === 0) return;
-    // What cannot be told to be tighter is taken for looser: the gate fails closed.
-    const looser = policyChanges.filter(({ direction }) => direction === 'looser' || direction === 'unknown');
-    const [first] = looser;
-    if (first === undefined) return;
-    const names = [
-      ...new Set(looser.map(({ name, key }) => (key === undefined ? name : `${name} (${key})`))),
-    ];
-    yield {
-      subject: { kind: 'branch', name: 'head' },
-      place: first.place ?? onHead(head.settings.place),
-      message: `the branch changes storage (${counted(changes.length, 'change')}) and makes the policy that judges it looser: ${names.join(', ')}`,
-    };
-  },
+  check: () =>
+    function* ({ head, changes, policyChanges }) {
+      if (changes.length === 0) return;
+      // What cannot be told to be tighter is taken for looser: the gate fails closed.
+      const looser = policyChanges.filter(
+        ({ direction }) => direction === 'looser' || direction === 'unknown',
+      );
+      const [first] = looser;
+      if (first === undefined) return;
+      const names = [
+        ...new Set(looser.map(({ name, key }) => (key === undefined ? name : `${name} (${key})`))),
+      ];
+      yield {
+        subject: { kind: 'branch', name: 'head' },
+        place: first.place ?? onHead(head.settings.place),
+        message: `the branch changes storage (${counted(changes.length, 'change')}) and makes the policy that judges it looser: ${names.join(', ')}`,
+      };
+    },
 };

@@ -13,10 +13,11 @@ import { minimumHeadroom } from './minimum-headroom.ts';
 import { naming } from './naming.ts';
 import { noShrink } from './no-shrink.ts';
 import { policyApart } from './policy-apart.ts';
-import type { Rule, RuleEntry, RuleName } from './rule.ts';
+import type { Check, Rule, RuleEntry, RuleName } from './rule.ts';
 import { sameSite } from './same-site.ts';
 import { shape } from './shape.ts';
 import { tierBounds } from './tier-bounds.ts';
+import type { ChangeView, Scope, View } from './view.ts';
 
 export const rules: { readonly [N in RuleName]: Rule<N> } = {
   'max-monthly-spend': maxMonthlySpend,
@@ -40,5 +41,18 @@ export const rules: { readonly [N in RuleName]: Rule<N> } = {
 
 /** The rule that an entry of a pack asks for. */
 export const ruleOf = (entry: RuleEntry): Rule => rules[entry.rule];
+
+/** What an entry of a pack asks, of a revision and of a change; absent where it has nothing to ask of one. */
+export interface EntryChecks {
+  readonly ofState: Check<View> | undefined;
+  readonly ofChanges: Check<ChangeView> | undefined;
+}
+
+export function checksOf(entry: RuleEntry, scope: Scope): EntryChecks {
+  const rule = ruleOf(entry);
+  return rule.about === 'state'
+    ? { ofState: rule.check(entry, scope), ofChanges: rule.checkChanges?.(entry) }
+    : { ofState: undefined, ofChanges: rule.check(entry) };
+}
 
 export const ruleNames: readonly string[] = Object.keys(rules);

@@ -65,6 +65,12 @@ export interface Parameter {
   readonly absent: 'loosest' | 'tightest' | 'default';
 }
 
+/**
+ * What an entry finds in what it is shown. It is made once, when the entry's pack is read, and asked of one revision or
+ * change after another; whatever its parameters have to be compiled to is compiled then.
+ */
+export type Check<V extends View | ChangeView> = (view: V) => Iterable<Violation>;
+
 interface RuleText {
   /** What it refuses, one sentence. */
   readonly refuses: string;
@@ -115,20 +121,20 @@ interface RuleBase<N extends RuleName> extends RuleText {
 /** A rule about a state: it holds of one revision, so what was wrong before can be told from what is new. */
 export interface StateRule<N extends RuleName> extends RuleBase<N> {
   readonly about: 'state';
-  check(entry: EntryOf<N>, view: View, scope: Scope): Iterable<Violation>;
+  check(entry: EntryOf<N>, scope: Scope): Check<View>;
   /**
    * The things about which it may find something else on another day, all else being the same; left out, or
    * `undefined`, where there are none. Sums are looked at on each day.
    */
   dated?(entry: EntryOf<N>, estate: Estate): Selection | undefined;
   /** What the rule finds in the changes themselves, of which it is shown those in scope, for one that can be asked about either. */
-  checkChanges?(entry: EntryOf<N>, view: ChangeView): Iterable<Violation>;
+  checkChanges?(entry: EntryOf<N>): Check<ChangeView>;
 }
 
 /** A rule about changes, of which it is shown those in scope: what it finds is new, because the change is. */
 export interface ChangeRule<N extends RuleName> extends RuleBase<N> {
   readonly about: 'change';
-  check(entry: EntryOf<N>, view: ChangeView): Iterable<Violation>;
+  check(entry: EntryOf<N>): Check<ChangeView>;
 }
 
 export type Rule<N extends RuleName = RuleName> = StateRule<N> | ChangeRule<N>;

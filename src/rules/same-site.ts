@@ -35,20 +35,22 @@ attachments:
       entry: '{ rule: same-site }',
     },
   },
-  *check(_entry, { estate, selection, revision }, scope) {
-    for (const volume of selection.volumes) {
-      const { name } = volume;
-      for (const { server: holder, place } of estate.holders.get(name) ?? []) {
-        const server = estate.servers.get(holder);
-        if (volume.site === undefined || server?.site === undefined || volume.site === server.site) continue;
-        if (!scope.includes(volume, volume.tier) && !scope.includes(server)) continue;
-        yield {
-          subject: { kind: 'volume', name },
-          facet: subjectRef(server),
-          place: { revision, ...place },
-          message: `volume ${name} is at ${volume.site} and attached to ${holder}, which is at ${server.site}`,
-        };
+  check: (_entry, scope) =>
+    function* ({ estate, selection, revision }) {
+      for (const volume of selection.volumes) {
+        const { name } = volume;
+        for (const { server: holder, place } of estate.holders.get(name) ?? []) {
+          const server = estate.servers.get(holder);
+          if (volume.site === undefined || server?.site === undefined || volume.site === server.site)
+            continue;
+          if (!scope.includes(volume, volume.tier) && !scope.includes(server)) continue;
+          yield {
+            subject: { kind: 'volume', name },
+            facet: subjectRef(server),
+            place: { revision, ...place },
+            message: `volume ${name} is at ${volume.site} and attached to ${holder}, which is at ${server.site}`,
+          };
+        }
       }
-    }
-  },
+    },
 };

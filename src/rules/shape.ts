@@ -105,35 +105,40 @@ schema:
       ...schemaFaults(entry.schema).map(({ path, ...said }) => ({ path: ['schema', ...path], ...said })),
     ];
   },
-  *check(entry, view, scope) {
-    for (const thing of thingsOf(entry, view)) {
-      if (!scope.includes(thing, thing.kind === 'volume' ? thing.tier : undefined)) continue;
-      const misses = missesOf(entry.schema, thingFacts(thing, view.estate));
-      if (misses.length > 0) yield violationOf(entry, thing, misses, view);
-    }
+  check(entry, scope) {
+    const { of } = entry;
+    if (of === 'change') return () => [];
+    const missed = missesOf(entry.schema);
+    return function* (view) {
+      for (const thing of thingsOf(of, view)) {
+        if (!scope.includes(thing, thing.kind === 'volume' ? thing.tier : undefined)) continue;
+        const misses = missed(thingFacts(thing, view.estate));
+        if (misses.length > 0) yield violationOf(entry, thing, misses, view);
+      }
+    };
   },
-  *checkChanges(entry, { changes, base, head }) {
-    if (entry.of !== 'change') return;
+  checkChanges(entry) {
+    if (entry.of !== 'change') return () => [];
     const kinds: readonly string[] = entry.kinds ?? changeKinds;
-    for (const change of changes) {
-      if (!kinds.includes(change.kind)) continue;
-      const misses = missesOf(entry.schema, changeFacts(change, base.estate, head.estate));
-      if (misses.length === 0) continue;
-      yield {
-        subject: change.subject,
-        facet: changeFacet(change),
-        place: change.place,
-        message: messageFor(
-          entry,
-          `the change ${change.kind} of ${change.subject.kind} ${change.subject.name}`,
-          misses,
-        ),
-      };
-    }
+    const missed = missesOf(entry.schema);
+    return function* ({ changes, base, head }) {
+      for (const change of changes) {
+        if (!kinds.includes(change.kind)) continue;
+        const misses = missed(changeFacts(change, base.estate, head.estate));
+        if (misses.length === 0) continue;
+        const who = `the change ${change.kind} of ${change.subject.kind} ${change.subject.name}`;
+        yield {
+          subject: change.subject,
+          facet: changeFacet(change),
+          place: change.place,
+          message: messageFor(entry, who, misses),
+        };
+      }
+    };
   },
 };
 
-function thingsOf({ of }: EntryOf<'shape'>, { selection }: View): Iterable<Thing> {
+function thingsOf(of: Thing['kind'], { selection }: View): Iterable<Thing> {
   switch (of) {
     case 'server':
       return selection.servers;
@@ -143,8 +148,6 @@ function thingsOf({ of }: EntryOf<'shape'>, { selection }: View): Iterable<Thing
       return selection.groups;
     case 'file-system':
       return selection.fileSystems;
-    case 'change':
-      return [];
   }
 }
 

@@ -44,17 +44,18 @@ attachments:
       entry: '{ rule: tier-bounds }',
     },
   },
-  *check(_entry, view, scope) {
-    for (const volume of view.selection.volumes) {
-      const tier = view.prices.tiers.get(volume.tier);
-      if (tier !== undefined && scope.includes(volume, volume.tier)) yield* sizeFaults(volume, tier, view);
-    }
-    for (const server of view.selection.servers) {
-      if (server.iops === undefined || server.iops === 0 || !scope.includes(server)) continue;
-      const fault = iopsFault(server, server.iops, view);
-      if (fault !== undefined) yield fault;
-    }
-  },
+  check: (_entry, scope) =>
+    function* (view) {
+      for (const volume of view.selection.volumes) {
+        const tier = view.prices.tiers.get(volume.tier);
+        if (tier !== undefined && scope.includes(volume, volume.tier)) yield* sizeFaults(volume, tier, view);
+      }
+      for (const server of view.selection.servers) {
+        if (server.iops === undefined || server.iops === 0 || !scope.includes(server)) continue;
+        const fault = iopsFault(server, server.iops, view);
+        if (fault !== undefined) yield fault;
+      }
+    },
 };
 
 function* sizeFaults(volume: Volume, tier: Tier, { revision }: View): Iterable<Violation> {

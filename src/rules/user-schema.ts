@@ -3,12 +3,12 @@
  * schema is held to bounds before it is compiled: patterns run in linear time, nothing is fetched, and no schema can
  * ask for more work than its length.
  */
-import { Ajv2020, type ErrorObject } from 'ajv/dist/2020.js';
+import { Ajv2020, type ErrorObject, type Options, type ValidateFunction } from 'ajv/dist/2020.js';
 import { offer, quoted } from '../base/nearest.ts';
 import { isDay } from '../estate/dates.ts';
 import type { Step } from '../read/document.ts';
 import type { Facts } from './facts.ts';
-import { compilePattern, patternAdvice } from './pattern.ts';
+import { compilePattern, patternAdvice, patternOf } from './pattern.ts';
 import type { EntryFault } from './rule.ts';
 
 export type UserSchema = Readonly<Record<string, unknown>>;
@@ -74,8 +74,16 @@ export function schemaFaults(schema: UserSchema): readonly EntryFault[] {
   if (faults.length > 0) return faults;
   const tooMuch = expansionFault(schema);
   if (tooMuch !== undefined) return [tooMuch];
-  const compiled = compile(schema);
-  return 'check' in compiled ? [] : compiled.faults;
+  const copy = copyOf(schema);
+  const misused = metaschemaFaults(copy);
+  if (misused.length > 0) return misused;
+  try {
+    compile(copy);
+    return [];
+  } catch (error) {
+    const why = error instanceof Error ? error.message : String(error);
+    return [{ path: [], message: `the schema cannot be used: ${why}`, advice: 'See JSON Schema 2020-12.' }];
+  }
 }
 
 function* keywordFaults(schema: UserSchema, path: readonly Step[], depth: number): Iterable<EntryFault> {
@@ -194,57 +202,33 @@ function resolve(root: UserSchema, reference: string): UserSchema | undefined {
   return isSchema(here) ? here : undefined;
 }
 
-type Compiled =
-  | { readonly check: (facts: Facts) => readonly Miss[] }
-  | { readonly faults: readonly EntryFault[] };
+const options: Options = {
+  allErrors: true,
+  strictTypes: false,
+  strictTuples: false,
+  logger: false,
+  formats: { date: isDay },
+};
 
-/** An entry is the same object as long as its pack is; its schema is compiled once. */
-const compiledSchemas = new WeakMap<UserSchema, Compiled>();
+/** The one thing that is kept: JSON Schema's own schema, which takes longer to compile than any shape. */
+let metaschema: Ajv2020 | undefined;
 
-function compile(schema: UserSchema): Compiled {
-  const known = compiledSchemas.get(schema);
-  if (known !== undefined) return known;
-  const compiled = compileAnew(schema);
-  compiledSchemas.set(schema, compiled);
-  return compiled;
+/** What JSON Schema itself has to say against a schema. */
+function metaschemaFaults(schema: UserSchema): readonly EntryFault[] {
+  metaschema ??= new Ajv2020(options);
+  if (metaschema.validateSchema(schema) === true) return [];
+  return distinct(
+    (metaschema.errors ?? []).map((error) => ({ path: stepsOf(error.instancePath), ...schemaError(error) })),
+  );
 }
 
-/** Made when the first shape asks for it: it compiles the metaschema first, which takes longer than any shape. */
-let compiler: Ajv2020 | undefined;
-
-function compileAnew(schema: UserSchema): Compiled {
-  compiler ??= new Ajv2020({
-    allErrors: true,
-    strictTypes: false,
-    strictTuples: false,
-    logger: false,
-    formats: { date: isDay },
-    code: { regExp: linearTime },
-  });
-  const ajv = compiler;
-  // The reader's values have no prototype, which the library does not expect of a schema.
-  const copy: UserSchema = JSON.parse(JSON.stringify(schema));
-  if (ajv.validateSchema(copy) !== true) {
-    return {
-      faults: distinct(
-        (ajv.errors ?? []).map((error) => ({ path: stepsOf(error.instancePath), ...schemaError(error) })),
-      ),
-    };
-  }
-  try {
-    const validate = ajv.compile(copy);
-    return {
-      check: (facts) => (validate(facts) ? [] : (validate.errors ?? []).filter(saysSomething).map(missOf)),
-    };
-  } catch (error) {
-    const why = error instanceof Error ? error.message : String(error);
-    return {
-      faults: [
-        { path: [], message: `the schema cannot be used: ${why}`, advice: 'See JSON Schema 2020-12.' },
-      ],
-    };
-  }
+function compile(schema: UserSchema): ValidateFunction {
+  const ajv = new Ajv2020({ ...options, meta: false, validateSchema: false, code: { regExp: linearTime } });
+  return ajv.compile(schema);
 }
+
+/** The reader's values have no prototype, which the library does not expect of a schema. */
+const copyOf = (schema: UserSchema): UserSchema => JSON.parse(JSON.stringify(schema));
 
 const schemaError = ({
   instancePath,
@@ -264,11 +248,10 @@ const stepsOf = (pointer: string): readonly Step[] =>
     .slice(1)
     .map((step) => step.replaceAll('~1', '/').replaceAll('~0', '~'));
 
-/** The library's door for another regular-expression engine. Patterns were compiled before; another is the library's. */
+/** The library's door for another regular-expression engine. */
 const linearTime = Object.assign(
   (source: string) => {
-    const pattern = compilePattern(source);
-    if ('why' in pattern) throw new Error(`${source} is no pattern: ${pattern.why}`);
+    const pattern = patternOf(source);
     // The library tells patterns apart by their text, and would run one in place of another without it.
     return { test: (text: string) => pattern.matches(text), toString: () => source };
   },
@@ -278,33 +261,30 @@ const linearTime = Object.assign(
 /** That a branch of an `if` failed says nothing beside what failed in it. */
 const saysSomething = ({ keyword }: ErrorObject): boolean => keyword !== 'if';
 
-function missOf({ instancePath, keyword, params, message }: ErrorObject): Miss {
-  switch (keyword) {
-    case 'required':
-    case 'dependentRequired':
-      return { path: `${instancePath}/${params.missingProperty}`, message: 'is missing' };
-    case 'additionalProperties':
-      return { path: `${instancePath}/${params.additionalProperty}`, message: 'is not allowed' };
-    case 'unevaluatedProperties':
-      return { path: `${instancePath}/${params.unevaluatedProperty}`, message: 'is not allowed' };
-    case 'propertyNames':
-      return { path: `${instancePath}/${params.propertyName}`, message: 'is not allowed as a name' };
-    case 'enum':
-      return { path: instancePath, message: `must be one of ${allowedOf(params.allowedValues)}` };
-    case 'const':
-      return { path: instancePath, message: `must be ${JSON.stringify(params.allowedValue)}` };
-    case 'false schema':
-      return { path: instancePath, message: 'is not allowed' };
-    default:
-      return { path: instancePath, message: message ?? 'does not fit' };
-  }
+/** Keywords that miss at something named in `params`: under which key, and what is said of it. */
+const missesAt: ReadonlyMap<string, readonly [key: string, message: string]> = new Map([
+  ['required', ['missingProperty', 'is missing']],
+  ['dependentRequired', ['missingProperty', 'is missing']],
+  ['additionalProperties', ['additionalProperty', 'is not allowed']],
+  ['unevaluatedProperties', ['unevaluatedProperty', 'is not allowed']],
+  ['propertyNames', ['propertyName', 'is not allowed as a name']],
+]);
+
+function missOf({ instancePath, keyword, params, message = 'does not fit' }: ErrorObject): Miss {
+  const at = missesAt.get(keyword);
+  if (at !== undefined) return { path: `${instancePath}/${params[at[0]]}`, message: at[1] };
+  if (keyword === 'enum')
+    return { path: instancePath, message: `must be one of ${allowedOf(params.allowedValues)}` };
+  if (keyword === 'const')
+    return { path: instancePath, message: `must be ${JSON.stringify(params.allowedValue)}` };
+  return { path: instancePath, message: keyword === 'false schema' ? 'is not allowed' : message };
 }
 
 const allowedOf = (values: unknown): string =>
   Array.isArray(values) ? values.map((value) => JSON.stringify(value)).join(', ') : JSON.stringify(values);
 
-/** Everything in which facts miss a schema. A pack whose schema cannot be used is refused when it is read. */
-export function missesOf(schema: UserSchema, facts: Facts): readonly Miss[] {
-  const compiled = compile(schema);
-  return 'check' in compiled ? compiled.check(facts) : [];
+/** Compiles a schema that `schemaFaults` has nothing against, to what tells everything in which facts miss it. */
+export function missesOf(schema: UserSchema): (facts: Facts) => readonly Miss[] {
+  const validate = compile(copyOf(schema));
+  return (facts) => (validate(facts) ? [] : (validate.errors ?? []).filter(saysSomething).map(missOf));
 }
