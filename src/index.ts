@@ -20,10 +20,11 @@ export type {
 export { readEstatePart } from './estate/part.ts';
 export { readSettings, type Settings } from './estate/settings.ts';
 export { type Bytes, bytes, parseSize, showSize } from './estate/size.ts';
-export { type JudgeOptions, judge, type Side } from './policy/judge.ts';
+export { type JudgeOptions, judge } from './policy/judge.ts';
 export type { Finding, Judged, Judgement, NotJudged } from './policy/judgement.ts';
 export { gatherRules, readRulePack, shippedPack } from './policy/pack.ts';
 export type { Policy, PolicyRule, Waiver } from './policy/policy.ts';
+export type { Side, Sides } from './policy/revision.ts';
 export { readWaivers } from './policy/waiver.ts';
 export { type EstateCost, priceEstate } from './price/cost.ts';
 export { type Money, money, showMoney } from './price/money.ts';

@@ -48,23 +48,16 @@ export async function* auditRecords(
     else {
       const key = keyOf(entry, previous, options);
       const known = await store?.get(key);
-      const record = known === undefined ? await judged(replay, entry) : ok(known);
-      if (!record.ok) return yield record;
-      const { value } = record;
+      const replayed = known === undefined ? await replay.judge(entry) : undefined;
+      const value = known ?? (replayed === undefined ? null : recordOf(replayed));
       const wasJudged = value !== null && value.verdict !== 'not judged';
-      if (known !== undefined) replay.know(entry, wasJudged);
+      if (known !== undefined) replay.know(entry, wasJudged ? 'judged' : 'not judged');
       else if (isLasting(value)) await store?.put(key, value);
       if (wasJudged) previous = entry.commit.id;
       if (value !== null) yield ok(value);
     }
     onCommit?.();
   }
-}
-
-async function judged(replay: Replay, entry: HistoryEntry): Promise<Outcome<AuditRecord | null>> {
-  const replayed = await replay.judge(entry);
-  if (!replayed.ok) return replayed;
-  return ok(replayed.value === undefined ? null : recordOf(replayed.value));
 }
 
 /** A record speaks of the commit, of the one before it that was judged, and of what judged it. */

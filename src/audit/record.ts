@@ -1,11 +1,21 @@
 /** One replayed commit as plain values: what the audit keeps, prints and asks questions of. */
 
 import type { Problem } from '../base/problem.ts';
+import { subjectKey } from '../estate/estate.ts';
 import type { Commit } from '../git/commit.ts';
-import type { Counts, ViolationEdit } from '../policy/evaluation.ts';
-import { levelOf } from '../policy/evaluation.ts';
-import type { Finding, Judged } from '../policy/judgement.ts';
-import type { PolicyRule, Waiver } from '../policy/policy.ts';
+import {
+  allSaid,
+  type Counts,
+  type Evaluation,
+  levelOf,
+  type ViolationEdit,
+  violationKey,
+} from '../policy/evaluation.ts';
+import type { FileKind } from '../policy/files.ts';
+import { bySubject, waivedAmongCarried } from '../policy/findings.ts';
+import { type ChangeEvaluation, type JudgeOptions, propose, verdictOf } from '../policy/judge.ts';
+import type { Finding } from '../policy/judgement.ts';
+import type { Waiver } from '../policy/policy.ts';
 import { isFor } from '../policy/waiver.ts';
 import type { CostDelta } from '../price/delta.ts';
 import { type Money, subtractMoney } from '../price/money.ts';
@@ -23,7 +33,6 @@ import type {
 } from '../read/generated/audit-record.ts';
 import type { Violation } from '../rules/rule.ts';
 import type { PolicyChange } from '../rules/view.ts';
-import type { Touching } from './follow.ts';
 
 export type { AuditRecord };
 
@@ -38,7 +47,6 @@ export interface ChangeJudged {
   readonly verdict: 'pass' | 'fail';
   readonly reasons: readonly string[];
   readonly policyFrom: 'base' | 'head';
-  readonly rules: readonly PolicyRule[];
   /** What came, got worse or went; what stands as it stood may be among them and is left out of the record. */
   readonly findings: readonly Finding[];
   readonly standing: Counts;
@@ -61,7 +69,7 @@ export type ChangeOutcome =
 export interface Replayed {
   readonly commit: Commit;
   readonly on: string;
-  readonly touched: readonly Touching[];
+  readonly touched: readonly FileKind[];
   readonly failOn: 'error' | 'warning';
   readonly outcome: ChangeOutcome;
   readonly tried: Opinion | undefined;
@@ -196,7 +204,7 @@ function renamedRecord({ entry, was, now }: ViolationEdit): readonly AuditRename
     : [{ entry: entry.name, from: named(was), to: named(now) }];
 }
 
-export function betweenRecord(began: boolean, edits: readonly ViolationEdit[]): AuditBetween {
+function betweenRecord(place: 'first' | 'next', edits: readonly ViolationEdit[]): AuditBetween {
   const brief = ({ entry }: ViolationEdit, violation: Violation | undefined): readonly AuditStanding[] =>
     violation === undefined
       ? []
@@ -210,7 +218,7 @@ export function betweenRecord(began: boolean, edits: readonly ViolationEdit[]): 
           },
         ];
   return {
-    began,
+    began: place === 'first',
     came: edits.flatMap((edit) => brief(edit, edit.now)),
     went: edits.flatMap((edit) => brief(edit, edit.was)),
   };
@@ -235,29 +243,43 @@ export function waiverUses(
   });
 }
 
-/** A whole judgement, as the gate makes it, in the form that the replay makes. */
-export function fromJudged(judged: Judged): ChangeJudged {
-  const standing = { error: 0, warning: 0, note: 0 };
-  for (const finding of judged.findings) {
+/** Everything that an evaluation says, as if it had come at once. */
+const allOf = (evaluation: Evaluation): readonly ViolationEdit[] =>
+  allSaid(evaluation).map(({ entry, violation }) => ({ entry, was: undefined, now: violation }));
+
+/** @param place whether the change is the first that was evaluated, or follows one that was */
+export function judgedOf(
+  change: ChangeEvaluation,
+  options: Required<JudgeOptions>,
+  place: 'first' | 'next',
+): ChangeJudged {
+  const { sides, before, between, edits, findings, carried, touched, policyChanges, cost } = change;
+  const { policy, policyFrom } = sides;
+  const standing = { ...carried.counts };
+  for (const finding of findings) {
     if (finding.baselineState !== 'absent' && finding.about === 'state') standing[finding.level]++;
   }
+  const { on, failOn } = options;
+  const lapsed = policy.waivers.filter(({ until }) => until < on);
+  const key = ({ entry, subject, facet }: Finding): string =>
+    `${entry} ${subjectKey(subject)} ${facet ?? ''}`;
+  const waived = new Set(carried.waived.map(key));
+  const wanted = waivedAmongCarried(before, touched, { failOn, waivers: bySubject(lapsed) })
+    .filter((finding) => !waived.has(key(finding)))
+    .map((finding) => ({ ...finding, waiver: undefined }));
   return {
-    verdict: judged.verdict,
-    reasons: judged.reasons,
-    policyFrom: judged.policyFrom,
-    rules: judged.rules,
-    findings: judged.findings,
+    ...verdictOf(change),
+    policyFrom,
+    findings,
     standing,
-    renamed: [],
-    between: undefined,
-    waivers: waiverUses(
-      judged.waivers.map(({ waiver }) => waiver),
-      judged.findings,
-      judged.on,
+    renamed: edits.filter(
+      ({ was, now }) => was !== undefined && now !== undefined && violationKey(was) !== violationKey(now),
     ),
-    cost: judged.cost,
-    policyChanges: judged.policyChanges,
-    proposed: judged.proposed,
+    between: betweenRecord(place, place === 'first' ? allOf(before) : between),
+    waivers: waiverUses(policy.waivers, [...findings, ...carried.waived, ...wanted], on),
+    cost,
+    policyChanges,
+    proposed: propose(change, options),
   };
 }
 

@@ -2,52 +2,25 @@
  * Judges one commit of the main branch after another, each as the gate would have judged it: against its first
  * parent, by that parent's policy, as of the committer's day.
  *
- * The estate, its cost and everything that the rules say of it are carried from commit to commit, and only what a
- * commit touched is looked at again. Where that cannot be done (a revision that does not read, a tier that nobody
- * prices), the commit is judged by the very function that the gate calls.
+ * It is the gate's own way, with what was read and evaluated handed on from commit to commit: only what a commit
+ * touched is looked at again. A revision that does not read is no exception; what it shares with the next is read.
  */
 
-import { type Outcome, ok } from '../base/problem.ts';
-import { subjectKey } from '../estate/estate.ts';
+import { err, type Outcome, ok } from '../base/problem.ts';
 import { type Paths, settingsFile } from '../estate/settings.ts';
 import type { Commit } from '../git/commit.ts';
 import type { ChangedPath, HistoryEntry } from '../git/history.ts';
 import type { GitRepository } from '../git/repository.ts';
 import type { Tree } from '../git/tree.ts';
-import { type Evaluation, reevaluate, violationKey } from '../policy/evaluation.ts';
-import {
-  evaluateChange,
-  type JudgeOptions,
-  propose,
-  verdictOf,
-  waivedAmongCarried,
-} from '../policy/judge.ts';
-import { type Judgement, notJudged } from '../policy/judgement.ts';
-import type { Policy, PolicyRule } from '../policy/policy.ts';
-import { judgeTrees, nothingToJudgeBy, ParsedFiles, sidesOf } from '../policy/revision.ts';
-import {
-  changesOf,
-  emptySnapshot,
-  emptyTree,
-  follow,
-  isUntold,
-  type PathNow,
-  pathsOf,
-  readWhole,
-  type Snapshot,
-  type Touching,
-  touching,
-} from './follow.ts';
-import {
-  betweenRecord,
-  type ChangeJudged,
-  type ChangeOutcome,
-  dayOfCommit,
-  fromJudged,
-  type Opinion,
-  type Replayed,
-  waiverUses,
-} from './record.ts';
+import type { Evaluation } from '../policy/evaluation.ts';
+import { type FileKind, kindsOf, type PathNow } from '../policy/files.ts';
+import { type ChangeEvaluation, evaluateChange, type JudgeOptions, verdictIn } from '../policy/judge.ts';
+import { notJudged } from '../policy/judgement.ts';
+import { evaluatePair, type ReadingPair } from '../policy/pair.ts';
+import type { PolicyRule } from '../policy/policy.ts';
+import { emptyReading, emptyTree, pathsOf, problemsIn, type Reading, readNext } from '../policy/reader.ts';
+import { sidesOf } from '../policy/revision.ts';
+import { type ChangeOutcome, dayOfCommit, judgedOf, type Opinion, type Replayed } from './record.ts';
 
 export interface ReplayOptions {
   readonly failOn: 'error' | 'warning';
@@ -57,19 +30,18 @@ export interface ReplayOptions {
   readonly paths: readonly Paths[];
 }
 
-/** How an estate stood after the last commit that was judged, under one policy. */
-type Stood = Evaluation | undefined;
+type Options = Required<JudgeOptions>;
 
+/** Where a replay has come to. */
 export class Replay {
   readonly #repository: GitRepository;
   readonly #options: ReplayOptions;
-  /** The last revision that held together, and the paths that commits have changed since. */
-  #snapshot: Snapshot | undefined;
+  /** The last revision that was read, and the paths that commits have changed since. */
+  #reading: Reading | undefined;
   readonly #pending = new Map<string, PathNow>();
-  /** Names were met that the history cannot tell apart; from then on each tree is listed. */
-  #untold = false;
-  #stood: Stood;
-  #triedStood: Stood;
+  /** The last head that was evaluated, under the judging policy and under the one that is tried. */
+  #evaluation: Evaluation | undefined;
+  #triedEvaluation: Evaluation | undefined;
   /** The last commit that is known to have been judged and those after it, kept until one must be judged on top. */
   #known: HistoryEntry[] = [];
 
@@ -91,8 +63,8 @@ export class Replay {
   }
 
   /** Passes over a commit whose record is known. */
-  know(entry: HistoryEntry, wasJudged: boolean): void {
-    if (wasJudged) {
+  know(entry: HistoryEntry, outcome: ChangeOutcome['kind']): void {
+    if (outcome === 'judged') {
       for (const earlier of this.#known) this.#pass(earlier);
       this.#known = [];
     }
@@ -100,115 +72,67 @@ export class Replay {
   }
 
   /** Judges a commit; undefined where it touched nothing that a judgement goes by. */
-  async judge(entry: HistoryEntry): Promise<Outcome<Replayed | undefined>> {
+  async judge(entry: HistoryEntry): Promise<Replayed | undefined> {
     const [last, ...after] = this.#known;
     this.#known = [];
-    if (last !== undefined) {
-      const again = await this.#judge(last);
-      if (!again.ok) return again;
-    }
+    if (last !== undefined) await this.#judge(last);
     for (const known of after) this.#pass(known);
     return this.#judge(entry);
   }
 
-  async #judge({ commit, changed, cutShort }: HistoryEntry): Promise<Outcome<Replayed | undefined>> {
+  async #judge({ commit, changed, cutShort }: HistoryEntry): Promise<Replayed | undefined> {
     const on = dayOfCommit(commit);
     const { failOn } = this.#options;
-    const head = this.#repository.tree(commit.tree, { revision: commit.id, name: commit.id.slice(0, 12) });
-    if (cutShort) {
-      this.#forget();
-      return ok({ commit, on, touched: [], failOn, outcome: cutShortOutcome, tried: undefined });
-    }
-    const base = await this.#baseTree(commit);
+    const base = cutShort ? cutShortHere : await this.#baseTree(commit);
     if (!base.ok) {
       this.#forget();
-      const outcome = outcomeOf(notJudged(base.problems, on));
-      return ok({ commit, on, touched: [], failOn, outcome, tried: undefined });
+      return { commit, on, touched: [], failOn, outcome: outcomeOf(base, { on, failOn }), tried: undefined };
     }
-    const before = commit.parents.length === 0 ? emptySnapshot : await this.#at(base.value);
+    const isFirst = commit.parents.length === 0;
+    const before = isFirst ? emptyReading : await this.#read(base.value);
     this.#note(changed);
-    const after = commit.parents.length === 0 ? await this.#whole(head) : await this.#at(head);
-    // What does not hold together does not say where its files are, either.
-    const paths =
-      before === undefined || after === undefined ? this.#options.paths : [pathsOf(before), pathsOf(after)];
+    const label = { revision: commit.id, name: commit.id.slice(0, 12) };
+    if (isFirst) this.#forget();
+    const after = await this.#read(this.#repository.tree(commit.tree, label));
+    const isSound = problemsIn(before).length === 0 && problemsIn(after).length === 0;
+    // What does not read does not say where its files are, either.
+    const paths = isSound ? [pathsOf(before), pathsOf(after)] : this.#options.paths;
     const touched = kindsTouched(changed, paths);
-    if (touched.length === 0) return ok(undefined);
+    if (touched.length === 0) return undefined;
+    const pair = { base: before, head: after };
     const options = { on, failOn };
-    const weighed =
-      before === undefined || after === undefined ? undefined : this.#weigh(before, after, options);
-    // What is wrong is said by the gate's own way of reading.
-    const outcome =
-      weighed ?? outcomeOf(await judgeTrees(base.value, head, parsedIn(before, after), options));
-    return ok({ commit, on, touched, failOn, outcome, tried: this.#try(before, after, options) });
-  }
-
-  /** Judges two revisions that hold together; undefined where something else stands in the way. */
-  #weigh(before: Snapshot, after: Snapshot, options: Options): ChangeOutcome | undefined {
-    const lacking = nothingToJudgeBy(before.revision, after.revision);
-    if (lacking !== undefined) return outcomeOf(notJudged([lacking], options.on));
-    const sides = sidesOf(before.revision, after.revision);
-    const { policy, policyFrom } = sides;
-    const stood = reevaluate(this.#stood, sides.base.estate, policy, options.on);
-    if (!stood.ok) return undefined;
-    const judging = { ...options, policyFrom };
-    const weighed = evaluateChange(stood.value.standing, sides.base, sides.head, judging);
-    if (!weighed.ok) return undefined;
-    const began = this.#stood === undefined;
-    this.#stood = weighed.value.after;
-    const { findings, carried, policyChanges, cost, edits, touched, comparison } = weighed.value;
-    const standing = { ...carried.counts };
-    for (const finding of findings) {
-      if (finding.baselineState !== 'absent' && finding.about === 'state') standing[finding.level]++;
-    }
-    const lapsed = policy.waivers.filter(({ until }) => until < options.on);
-    const key = ({ entry, subject, facet }: (typeof findings)[number]): string =>
-      `${entry} ${subjectKey(subject)} ${facet ?? ''}`;
-    const waived = new Set(carried.waived.map(key));
-    const wanted = waivedAmongCarried(stood.value.standing, touched, lapsed, options.failOn)
-      .filter((finding) => !waived.has(key(finding)))
-      .map((finding) => ({ ...finding, waiver: undefined }));
-    const judged: ChangeJudged = {
-      ...verdictOf(weighed.value),
-      policyFrom,
-      rules: policy.rules,
-      findings,
-      standing,
-      renamed: edits.filter(
-        ({ was, now }) => was !== undefined && now !== undefined && violationKey(was) !== violationKey(now),
-      ),
-      between: betweenRecord(began, began ? allOf(stood.value.standing) : stood.value.edits),
-      waivers: waiverUses(policy.waivers, [...findings, ...carried.waived, ...wanted], options.on),
-      cost,
-      policyChanges,
-      proposed:
-        policyChanges.length === 0
-          ? undefined
-          : propose(stood.value.standing, sides.base, sides.head, comparison, options),
-    };
-    return { kind: 'judged', judged };
+    const change = evaluatePair(pair, options, this.#evaluation);
+    const outcome = outcomeOf(change, options, this.#evaluation === undefined ? 'first' : 'next');
+    if (change.ok) this.#evaluation = change.value.after;
+    const tried = isSound
+      ? this.#try(pair, options, change)
+      : this.#untried('one of the two revisions does not hold together');
+    return { commit, on, touched, failOn, outcome, tried };
   }
 
   /** What the rules that are tried would have said; all else is the parent's. */
-  #try(before: Snapshot | undefined, after: Snapshot | undefined, options: Options): Opinion | undefined {
-    const { tried } = this.#options;
-    if (tried === undefined) return undefined;
-    if (before === undefined || after === undefined) {
-      return { verdict: 'not judged', reasons: ['one of the two revisions does not hold together'] };
-    }
-    if (before.revision.settings === undefined && after.revision.settings === undefined) {
-      return { verdict: 'not judged', reasons: [`there is no ${settingsFile} at the top of the repository`] };
-    }
-    const sides = sidesOf(before.revision, after.revision);
-    const policy: Policy = { ...sides.base.policy, rules: tried };
-    const stood = reevaluate(this.#triedStood, sides.base.estate, policy, options.on);
-    const weighed = stood.ok
-      ? evaluateChange(stood.value.standing, sides.base, sides.head, { ...options, policyFrom: 'base' })
-      : stood;
-    if (!weighed.ok) {
-      return { verdict: 'not judged', reasons: notJudged(weighed.problems, options.on).reasons };
-    }
-    this.#triedStood = weighed.value.after;
-    return verdictOf(weighed.value);
+  #try(
+    { base: { revision: base }, head: { revision: head } }: ReadingPair,
+    options: Options,
+    judged: Outcome<ChangeEvaluation>,
+  ): Opinion | undefined {
+    const { tried: rules } = this.#options;
+    if (rules === undefined) return undefined;
+    if (base.settings === undefined && head.settings === undefined)
+      return this.#untried(`there is no ${settingsFile} at the top of the repository`);
+    const sides = sidesOf(base, head);
+    const tried = evaluateChange(
+      { ...sides, policy: { ...sides.base.policy, rules }, policyFrom: 'base' },
+      options,
+      this.#triedEvaluation,
+      judged.ok ? judged.value : undefined,
+    );
+    if (tried.ok) this.#triedEvaluation = tried.value.after;
+    return verdictIn(tried, options);
+  }
+
+  #untried(reason: string): Opinion | undefined {
+    return this.#options.tried === undefined ? undefined : { verdict: 'not judged', reasons: [reason] };
   }
 
   async #baseTree({ parents }: Commit): Promise<Outcome<Tree>> {
@@ -221,81 +145,50 @@ export class Replay {
   }
 
   /** The revision that all noted changes lead to. */
-  async #at(tree: Tree): Promise<Snapshot | undefined> {
-    if (this.#snapshot === undefined || this.#untold) return this.#whole(tree);
-    if (this.#pending.size === 0) return this.#snapshot;
-    const next = await follow(this.#snapshot, this.#pending, tree);
-    if (next === undefined) return undefined;
-    return this.#keep(next);
-  }
-
-  async #whole(tree: Tree): Promise<Snapshot | undefined> {
-    const whole = await readWhole(tree, this.#snapshot);
-    return whole === undefined ? undefined : this.#keep(whole);
-  }
-
-  #keep(snapshot: Snapshot): Snapshot {
-    this.#snapshot = snapshot;
+  async #read(tree: Tree): Promise<Reading> {
+    const last = this.#reading;
+    if (last !== undefined && this.#pending.size === 0) return last;
+    this.#reading = await readNext(
+      last ?? emptyReading,
+      tree,
+      last === undefined ? undefined : this.#pending,
+    );
     this.#pending.clear();
-    return snapshot;
+    return this.#reading;
   }
 
   #note(changed: readonly ChangedPath[]): void {
-    if (changed.some(({ path }) => isUntold(path))) this.#untold = true;
     // Before anything is read there is nothing to put changes over.
-    if (this.#snapshot === undefined) return;
-    for (const [path, now] of changesOf(changed)) this.#pending.set(path, now);
+    if (this.#reading === undefined) return;
+    for (const { path, after } of changed) this.#pending.set(path, after);
   }
 
   #forget(): void {
-    this.#snapshot = undefined;
+    this.#reading = undefined;
     this.#pending.clear();
-    this.#stood = undefined;
-    this.#triedStood = undefined;
+    this.#evaluation = undefined;
+    this.#triedEvaluation = undefined;
   }
 }
 
-/** What is parsed already, so that a broken revision costs no more than a whole look at its list. */
-function parsedIn(...snapshots: readonly (Snapshot | undefined)[]): ParsedFiles {
-  const parsed = new ParsedFiles();
-  for (const snapshot of snapshots) {
-    for (const file of snapshot?.files.values() ?? []) {
-      const part = snapshot?.revision.estate.parts.get(file.path);
-      if (part !== undefined) parsed.know(file, 'storage', part);
-    }
-  }
-  return parsed;
+function outcomeOf(
+  change: Outcome<ChangeEvaluation>,
+  options: Options,
+  place: 'first' | 'next' = 'next',
+): ChangeOutcome {
+  if (change.ok) return { kind: 'judged', judged: judgedOf(change.value, options, place) };
+  const { reasons, problems } = notJudged(change.problems, options.on);
+  return { kind: 'not judged', reasons, problems };
 }
 
-type Options = Required<Pick<JudgeOptions, 'on' | 'failOn'>>;
-
-const outcomeOf = (judgement: Judgement): ChangeOutcome =>
-  judgement.verdict === 'not judged'
-    ? { kind: 'not judged', reasons: judgement.reasons, problems: judgement.problems }
-    : { kind: 'judged', judged: fromJudged(judgement) };
-
-const cutShortOutcome = outcomeOf(
-  notJudged(
-    [
-      {
-        message: 'this clone is shallow and begins with this commit, so what the commit changed is not known',
-        advice: 'Fetch the rest with `git fetch --unshallow origin`; in CI, check out with fetch depth 0.',
-      },
-    ],
-    '',
-  ),
-);
-
-/** Everything that stands, as if it had come at once. */
-const allOf = ({ policy, entries }: Evaluation) =>
-  policy.rules.flatMap((entry) => {
-    const { bySubject = new Map(), ofSums = [] } = entries.get(entry.name) ?? {};
-    return [...[...bySubject.values()].flat(), ...ofSums].map((now) => ({ entry, was: undefined, now }));
-  });
+const cutShortHere: Outcome<never> = err({
+  message: 'this clone is shallow and begins with this commit, so what the commit changed is not known',
+  advice: 'Fetch the rest with `git fetch --unshallow origin`; in CI, check out with fetch depth 0.',
+});
 
 /** What kinds of files a commit changed, by the paths of either side. Readings alone make no change. */
-function kindsTouched(changed: readonly ChangedPath[], choices: readonly Paths[]): readonly Touching[] {
-  const kinds = new Set(changed.flatMap(({ path }) => choices.flatMap((paths) => touching(path, paths))));
+function kindsTouched(changed: readonly ChangedPath[], choices: readonly Paths[]): readonly FileKind[] {
+  const kinds = new Set(changed.flatMap(({ path }) => choices.flatMap((paths) => kindsOf(path, paths))));
   kinds.delete('readings');
   return [...kinds].sort();
 }

@@ -4,7 +4,7 @@ import { err, type Outcome, ok } from '../base/problem.ts';
 import { type Paths, readSettings, settingsFile, usualPaths } from '../estate/settings.ts';
 import { firstParentHistory, type HistoryEntry } from '../git/history.ts';
 import type { GitRepository } from '../git/repository.ts';
-import { parse } from '../policy/revision.ts';
+import { readFile } from '../policy/files.ts';
 
 /** Commits by id. `from` itself is not of the span; all history up to `to` where it is left out. */
 export interface Span {
@@ -32,7 +32,7 @@ export async function pathsInHistory(
   for (const blob of blobs) {
     if (/^0+$/.test(blob)) continue;
     // Settings that do not read choose nothing; that revision is not judged.
-    const settings = await parse(tree, { path: settingsFile, blob }, readSettings);
+    const settings = await readFile(tree, { path: settingsFile, blob }, readSettings);
     if (settings.ok) choices.set(JSON.stringify(settings.value.paths), settings.value.paths);
   }
   return ok([...choices.values()]);

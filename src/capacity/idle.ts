@@ -4,7 +4,7 @@ import type { Place } from '../base/problem.ts';
 import { type Selection, wholeEstate } from '../change/touched.ts';
 import type { Belonging, Estate, Subject, Volume, VolumeGroup } from '../estate/estate.ts';
 import { type Bytes, bytes, differenceOfBytes, noBytes } from '../estate/size.ts';
-import { capacityPrice } from '../price/cost.ts';
+import { capacityPrice } from '../price/line.ts';
 import { type Money, money, noMoney, sumMoney, timesMoney } from '../price/money.ts';
 import type { PriceList } from '../price/price-list.ts';
 import { extentsFor } from './extents.ts';

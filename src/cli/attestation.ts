@@ -4,11 +4,12 @@ import { mkdir, open, rename, rm } from 'node:fs/promises';
 import { basename, dirname, join } from 'node:path';
 import { attest, type JudgedRevisions } from '../audit/attest.ts';
 import type { Problem } from '../base/problem.ts';
-import { readSettings, settingsFile, usualPaths } from '../estate/settings.ts';
+import { settingsFile } from '../estate/settings.ts';
 import type { RevisionPair } from '../git/compare.ts';
 import { shown } from '../git/tree.ts';
 import type { Judgement } from '../policy/judgement.ts';
-import type { ParsedFiles } from '../policy/revision.ts';
+import type { ReadingPair } from '../policy/pair.ts';
+import { pathsOf } from '../policy/reader.ts';
 import { reasonOf } from './edge.ts';
 import { sign } from './signing.ts';
 
@@ -46,17 +47,14 @@ export function timeOf(now: string | undefined, clock: Date): string {
 
 /** What was judged, and by which files; undefined for a work tree, which has no id. */
 export async function judgedRevisions(
-  { base, head, headCommit, headTree, baseCommit }: RevisionPair,
+  { headCommit, headTree, baseCommit }: RevisionPair,
   judgement: Judgement,
-  parsed: ParsedFiles,
+  readings: ReadingPair,
 ): Promise<JudgedRevisions | undefined> {
   if (headTree === undefined) return undefined;
-  const judge = judgement.verdict !== 'not judged' && judgement.policyFrom === 'head' ? head : base;
-  const top = await judge.list(settingsFile);
-  const [file] = top.files;
-  const settings = file === undefined ? undefined : await parsed.read(judge, file, 'settings', readSettings);
-  const { prices, policies, waivers } = settings?.ok ? settings.value.paths : usualPaths;
-  const { files } = await judge.list(settingsFile, prices, policies, waivers);
+  const from = judgement.verdict !== 'not judged' && judgement.policyFrom === 'head' ? 'head' : 'base';
+  const { prices, policies, waivers } = pathsOf(readings[from]);
+  const { files } = await readings[from].tree.list(settingsFile, prices, policies, waivers);
   return { headCommit, headTree, baseCommit, policyFiles: files };
 }
 

@@ -12,7 +12,7 @@ import { mainBranch } from '../git/compare.ts';
 import type { GitRepository } from '../git/repository.ts';
 import { gatherRules, readRulePack } from '../policy/pack.ts';
 import type { PolicyRule } from '../policy/policy.ts';
-import { ParsedFiles, readRevision } from '../policy/revision.ts';
+import { readRevision } from '../policy/reader.ts';
 import { readDocument } from '../read/document.ts';
 import { decodeText } from '../read/text.ts';
 import {
@@ -220,10 +220,7 @@ async function policyOn(
   const commit = await commitOn(repository, to, day);
   if (!commit.ok) return commit;
   const { id, tree } = commit.value;
-  const revision = await readRevision(
-    repository.tree(tree, { revision: id, name: id.slice(0, 12) }),
-    new ParsedFiles(),
-  );
+  const revision = await readRevision(repository.tree(tree, { revision: id, name: id.slice(0, 12) }));
   return revision.ok
     ? ok({ output: reportTable(policyTable(revision.value, id, day), format, terminal()), code: 0 })
     : revision;

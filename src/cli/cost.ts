@@ -1,6 +1,6 @@
 /** `ullage cost`: what the estate costs a month, and why. */
 import { err, ok } from '../base/problem.ts';
-import { withExcerpts } from '../policy/revision.ts';
+import { withExcerpts } from '../policy/excerpts.ts';
 import { costBy, type Grouping, priceEstate } from '../price/cost.ts';
 import { listInForce } from '../price/price-list.ts';
 import { type CostFormat, reportCost } from '../report/cost.ts';

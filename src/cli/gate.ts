@@ -2,11 +2,12 @@
 import type { JudgedRevisions } from '../audit/attest.ts';
 import { ok } from '../base/problem.ts';
 import { counted } from '../base/wording.ts';
-import { readSettings, settingsFile } from '../estate/settings.ts';
+import { settingsFile } from '../estate/settings.ts';
 import { type RevisionPair, resolveRevisions, uncommittedFiles } from '../git/compare.ts';
 import type { GitRepository } from '../git/repository.ts';
 import { type Judgement, notJudged, type PastChange } from '../policy/judgement.ts';
-import { bareSettings, judgeTrees, ParsedFiles, readRevision } from '../policy/revision.ts';
+import { judgePair, type ReadingPair, readPair } from '../policy/pair.ts';
+import { pathsOf } from '../policy/reader.ts';
 import { type ReportFormat, report, reportJson, summaryLine } from '../report/report.ts';
 import { type AttestFlags, attestMisuse, judgedRevisions, timeOf, writeAttestation } from './attestation.ts';
 import { dayOf, type Finished, terminal, writeReport } from './edge.ts';
@@ -48,15 +49,14 @@ async function gateToAttest(
   const gated = await withRepository(options.repo, async (repository) => {
     const compared = await resolveRevisions(repository, options);
     if (!compared.ok) return compared;
-    const { base, head } = compared.value;
-    const parsed = new ParsedFiles();
-    const judgement = await judgeTrees(base, head, parsed, { on, failOn: options.failOn });
+    const readings = await readPair(compared.value.base, compared.value.head);
+    const judgement = await judgePair(readings, { on, failOn: options.failOn });
     const revisions =
-      options.attest === undefined ? undefined : await judgedRevisions(compared.value, judgement, parsed);
+      options.attest === undefined ? undefined : await judgedRevisions(compared.value, judgement, readings);
     const unnamed = options.head === undefined && options.worktree !== true;
     const remarks =
-      unnamed && options.format === 'text' ? await remarksOn(repository, compared.value, parsed) : [];
-    const tested = await withPast(repository, compared.value, judgement, parsed, options);
+      unnamed && options.format === 'text' ? await remarksOn(repository, compared.value, readings) : [];
+    const tested = await withPast(repository, compared.value, { judgement, readings }, options);
     return ok({ judgement: tested.judgement, revisions, remarks: [...remarks, ...tested.remarks] });
   });
   return gated.ok ? gated.value : unjudged(notJudged(gated.problems, on));
@@ -67,12 +67,10 @@ const unjudged = (judgement: Judgement): Gated => ({ judgement, revisions: undef
 /** About HEAD, judged because nothing else was named. Readings are left out: a branch's own are never judged by. */
 async function remarksOn(
   repository: GitRepository,
-  { how, head, headCommit, baseCommit, baseRef }: RevisionPair,
-  parsed: ParsedFiles,
+  { how, headCommit, baseCommit, baseRef }: RevisionPair,
+  { head }: ReadingPair,
 ): Promise<readonly string[]> {
-  const [file] = (await head.list(settingsFile)).files;
-  const settings = file && (await parsed.read(head, file, 'settings', readSettings));
-  const { storage, prices, policies, waivers } = (settings?.ok ? settings.value : bareSettings).paths;
+  const { storage, prices, policies, waivers } = pathsOf(head);
   const folders = [settingsFile, storage, prices, policies, waivers];
   const changed = await uncommittedFiles(repository, headCommit, folders);
   return [
@@ -91,27 +89,21 @@ async function remarksOn(
   ];
 }
 
-/** What the branch's own rules would have made of the last changes of main, where it alters any. */
 /** Tries the rules that a branch proposes on what main let through before, and says so where that cannot be done. */
 async function withPast(
   repository: GitRepository,
-  { head, baseCommit }: RevisionPair,
-  judgement: Judgement,
-  parsed: ParsedFiles,
+  { baseCommit }: RevisionPair,
+  { judgement, readings }: { readonly judgement: Judgement; readonly readings: ReadingPair },
   { backTest: count = usualPast, failOn }: GateOptions,
 ): Promise<{ readonly judgement: Judgement; readonly remarks: readonly string[] }> {
   if (count === 0 || judgement.verdict === 'not judged' || judgement.proposed === undefined) {
     return { judgement, remarks: [] };
   }
   if (!judgement.policyChanges.some((change) => change.of === 'rule')) return { judgement, remarks: [] };
-  const [proposed, { backTestLast }] = await Promise.all([
-    readRevision(head, parsed),
-    // Few branches alter rules; the others need not load the audit.
-    import('../audit/back-test.ts'),
-  ]);
-  const tested = proposed.ok
-    ? await backTestLast(repository, { to: baseCommit, count, rules: proposed.value.rules, failOn })
-    : proposed;
+  // Few branches alter rules; the others need not load the audit.
+  const { backTestLast } = await import('../audit/back-test.ts');
+  const { rules } = readings.head.revision;
+  const tested = await backTestLast(repository, { to: baseCommit, count, rules, failOn });
   if (!tested.ok) {
     const why = tested.problems[0]?.message;
     return { judgement, remarks: [`The proposed rules could not be tried on past changes: ${why}.`] };

@@ -4,7 +4,7 @@ import { headroomOf } from '../capacity/headroom.ts';
 import { idleOf } from '../capacity/idle.ts';
 import { layersOf } from '../capacity/layers.ts';
 import { usageOf } from '../capacity/usage.ts';
-import { readUses } from '../policy/revision.ts';
+import { readUses } from '../policy/reader.ts';
 import { listInForce } from '../price/price-list.ts';
 import { type HeadroomFormat, reportHeadroom } from '../report/headroom.ts';
 import { reportProblems } from '../report/report.ts';
@@ -23,9 +23,9 @@ export async function runHeadroom(flags: HeadroomFlags): Promise<Finished> {
   const overview = await withRepository(repo, async (repository) => {
     const shown = await shownOn(repository, flags);
     if (!shown.ok) return shown;
-    const { on, tree, parsed, settings, revision } = shown.value;
+    const { on, tree, settings, revision } = shown.value;
     const { estate, priceLists } = revision;
-    const uses = await readUses(tree, parsed, settings.paths.readings);
+    const uses = await readUses(tree, settings.paths.readings);
     if (!uses.ok) return uses;
     // Room is room without prices too; only what idle capacity costs needs a list.
     const list = listInForce(priceLists, on);

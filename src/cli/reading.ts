@@ -18,7 +18,7 @@ import {
 import { type Estate, serversOfFileSystem } from '../estate/estate.ts';
 import { usualPaths } from '../estate/settings.ts';
 import { type Bytes, showSize } from '../estate/size.ts';
-import { ParsedFiles, readRevision } from '../policy/revision.ts';
+import { readRevision } from '../policy/reader.ts';
 import { reportReadings } from '../report/readings.ts';
 import { reportProblems } from '../report/report.ts';
 import { appendSafely } from './append.ts';
@@ -167,7 +167,7 @@ async function declaredNow(repo: string): Promise<Outcome<DeclaredNow>> {
   return withRepository(repo, async (repository) => {
     const tree = await treeAt(repository, undefined);
     if (!tree.ok) return tree;
-    const revision = await readRevision(tree.value, new ParsedFiles());
+    const revision = await readRevision(tree.value);
     if (!revision.ok) return revision;
     const { estate, settings } = revision.value;
     return ok({

@@ -4,7 +4,8 @@ import { err, type Outcome, ok } from '../base/problem.ts';
 import type { Settings } from '../estate/settings.ts';
 import { GitRepository } from '../git/repository.ts';
 import type { Tree } from '../git/tree.ts';
-import { ParsedFiles, type Revision, readRevision } from '../policy/revision.ts';
+import { readRevision } from '../policy/reader.ts';
+import type { Revision } from '../policy/revision.ts';
 import { dayOf } from './edge.ts';
 
 /** Runs some work on an open repository, and closes it whatever comes. */
@@ -35,7 +36,6 @@ export async function treeAt(repository: GitRepository, ref: string | undefined)
 export interface Shown {
   readonly on: string;
   readonly tree: Tree;
-  readonly parsed: ParsedFiles;
   readonly revision: Revision;
   readonly settings: Settings;
 }
@@ -55,8 +55,7 @@ export async function shownOn(
   if (!day.ok || !tree.ok) {
     return err(...(day.ok ? [] : day.problems), ...(tree.ok ? [] : tree.problems));
   }
-  const parsed = new ParsedFiles();
-  const revision = await readRevision(tree.value, parsed);
+  const revision = await readRevision(tree.value);
   if (!revision.ok) return revision;
   const { settings } = revision.value;
   if (settings === undefined) {
@@ -65,5 +64,5 @@ export async function shownOn(
       advice: '`ullage new` writes one to start from.',
     });
   }
-  return ok({ on: day.value, tree: tree.value, parsed, revision: revision.value, settings });
+  return ok({ on: day.value, tree: tree.value, revision: revision.value, settings });
 }

@@ -37,23 +37,11 @@ export function assemble(
   settings: Settings,
   previous: Estate = emptyEstate,
 ): Outcome<Estate> {
-  const { estate, problems } = assembleWhatHolds(parts, settings, previous);
-  return problems.length > 0 ? err(...problems) : ok(estate);
-}
-
-/** As `assemble`, with what holds together of an estate that does not: good only for finding further problems. */
-export function assembleWhatHolds(
-  parts: readonly EstatePart[],
-  settings: Settings,
-  previous: Estate = emptyEstate,
-): { readonly estate: Estate; readonly problems: readonly Problem[] } {
+  const files = new Set(parts.map(({ file }) => file));
   const coming = parts.filter((part) => previous.parts.get(part.file) !== part);
-  const replaced = coming.filter(({ file }) => previous.parts.has(file)).length;
-  // A revision that takes no file away has as many as the two together say; then none need be looked for.
-  const complete = previous.parts.size + coming.length - replaced === parts.length;
-  const files = new Set(complete ? [] : parts.map(({ file }) => file));
-  const leaving = complete ? [] : [...previous.parts.keys()].filter((file) => !files.has(file));
-  return new Assembly({ coming, leaving }, settings, previous).finish();
+  const leaving = [...previous.parts.keys()].filter((file) => !files.has(file));
+  const { estate, problems } = assembleOver(previous, { coming, leaving }, settings);
+  return problems.length > 0 ? err(...problems) : ok(estate);
 }
 
 /** What one revision's files declare, as they differ from another's. */
@@ -64,11 +52,15 @@ export interface PartsEdit {
   readonly leaving: readonly string[];
 }
 
-/** As `assemble`, told what differs, so that nothing else is looked at. */
-export function assembleOver(previous: Estate, edit: PartsEdit, settings: Settings): Outcome<Estate> {
-  const { estate, problems } = new Assembly(edit, settings, previous).finish();
-  return problems.length > 0 ? err(...problems) : ok(estate);
+/** What holds together of an estate; where there are problems, it is good only for finding further ones. */
+export interface WhatHolds {
+  readonly estate: Estate;
+  readonly problems: readonly Problem[];
 }
+
+/** As `assemble`, told what differs, so that nothing else is looked at. */
+export const assembleOver = (previous: Estate, edit: PartsEdit, settings: Settings): WhatHolds =>
+  new Assembly(edit, settings, previous).finish();
 
 const at = ({ file, line }: Place): string => `${file}:${line}`;
 
@@ -159,7 +151,7 @@ class Assembly {
     for (const part of coming) this.#parts.put(part.file, part);
   }
 
-  finish(): { readonly estate: Estate; readonly problems: readonly Problem[] } {
+  finish(): WhatHolds {
     this.#declare();
     this.#retire();
     this.#attach();

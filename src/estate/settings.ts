@@ -42,6 +42,16 @@ export const usualPaths: Paths = {
   readings: 'readings',
 };
 
+/** Settings that stand in where a revision has none: the usual places, no sites, no currency of its own. */
+export const bareSettings: Settings = {
+  currency: '',
+  month: '730 h',
+  paths: usualPaths,
+  sites: new Map(),
+  teams: [],
+  place: { file: settingsFile, line: 1, column: 1 },
+};
+
 export function readSettings(document: ReadDocument): Outcome<Settings> {
   const valid = validate('settings', document);
   if (!valid.ok) return valid;

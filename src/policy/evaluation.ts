@@ -1,19 +1,24 @@
 /**
- * How an estate stands under a policy on a day: what it costs, and what every rule about its state has to say.
- * Where another revision follows, only what the change touched is priced and checked again.
+ * How an estate fares under a policy on a day: what it costs, and what every rule about its state has to say. The
+ * first evaluation looks at all of it. One that follows is told from the one before, and only what changed is priced
+ * and checked again.
  */
 
-import { err, type Outcome, ok, type Problem } from '../base/problem.ts';
+import { err, type Outcome, ok } from '../base/problem.ts';
 import { emptySelection, type Selection, selectionOf, type Touched, wholeEstate } from '../change/touched.ts';
 import { type Estate, type Subject, subjectKey } from '../estate/estate.ts';
 import { layered } from '../estate/layered.ts';
-import { hoursAMonth, priceEstate, repriceEstate } from '../price/cost.ts';
-import { costByTeam } from '../price/delta.ts';
+import { priceEstate, repriceEstate, withSums } from '../price/cost.ts';
+import { byTeam } from '../price/delta.ts';
+import { hoursAMonth } from '../price/line.ts';
 import { listInForce } from '../price/price-list.ts';
+import type { Summing } from '../price/sums.ts';
 import { ruleOf } from '../rules/registry.ts';
-import { type Level, levels, type RuleEntry, type Violation } from '../rules/rule.ts';
+import { type Level, levels, type Violation } from '../rules/rule.ts';
+import { spendSumming } from '../rules/spend-limit.ts';
 import type { View } from '../rules/view.ts';
-import type { Policy, PolicyRule } from './policy.ts';
+import { noPriceList, type Policy, type PolicyRule, stateRules, usesReadings } from './policy.ts';
+import { scopeOf } from './scope.ts';
 
 /** What one rule entry says of an estate: by the subject it is about, and of sums over the estate. */
 export interface EntryEvaluation {
@@ -25,7 +30,31 @@ export interface EntryEvaluation {
 
 export type Counts = Readonly<Record<Level, number>>;
 
+export interface Evaluation {
+  readonly policy: Policy;
+  readonly view: View;
+  /** By the name of the entry; only entries whose rule is about a state. */
+  readonly entries: ReadonlyMap<string, EntryEvaluation>;
+}
+
+/** One thing that an entry said before or says now; not both absent. */
+export interface ViolationEdit {
+  readonly entry: PolicyRule;
+  readonly was: Violation | undefined;
+  readonly now: Violation | undefined;
+}
+
+/** An evaluation that follows another. */
+export interface EvaluationUpdate {
+  readonly evaluation: Evaluation;
+  readonly edits: readonly ViolationEdit[];
+  /** How much was said of what was not looked at again, and still is. */
+  readonly carried: Counts;
+}
+
 const nothingCounted: Counts = { error: 0, warning: 0, note: 0 };
+
+const nothingSaid: EntryEvaluation = { bySubject: new Map(), ofSums: [], counts: nothingCounted };
 
 const addCounts = (a: Counts, b: Counts, sign: 1 | -1 = 1): Counts => ({
   error: a.error + sign * b.error,
@@ -44,18 +73,149 @@ export function levelOf({ level }: PolicyRule, { atMost = 'error' }: Violation):
   return levels.indexOf(atMost) <= levels.indexOf(level) ? level : atMost;
 }
 
-export interface Evaluation {
-  readonly policy: Policy;
-  readonly view: View;
-  /** By the name of the entry; only entries whose rule is about a state. */
-  readonly entries: ReadonlyMap<string, EntryEvaluation>;
+/** What tells one violation of an entry from another. */
+export const violationKey = ({ subject, facet }: Violation): string =>
+  `${subjectKey(subject)} ${facet ?? ''}`;
+
+/**
+ * Evaluates an estate under a policy on a day.
+ *
+ * @param before an evaluation of the same estate, or of another; of the same one under the same settings and prices
+ *   only the rules that changed are asked again, and of the others only what a day, or readings, can change
+ * @returns with what is said that was not said before, or no longer is; no such edits where there is no `before`
+ */
+export function evaluate(
+  estate: Estate,
+  policy: Policy,
+  on: string,
+  before?: Evaluation,
+): Outcome<EvaluationUpdate> {
+  if (before === undefined || !sameGrounds(before, estate, policy, on)) {
+    const evaluation = evaluateWhole(estate, policy, on);
+    if (!evaluation.ok) return evaluation;
+    return ok({
+      evaluation: evaluation.value,
+      edits: before === undefined ? [] : cameOrWent(before, evaluation.value),
+      carried: nothingCounted,
+    });
+  }
+  const { usage: _, ...was } = before.view;
+  const sameRules = policy.rules === before.policy.rules;
+  const cost = sameRules ? was.cost : withSums(was.cost, summingsOf(policy));
+  const view: View = { ...was, cost, on, revision: 'base', ...usageIn(policy) };
+  const known = new Map(before.policy.rules.map((entry) => [entry.name, entry]));
+  const edits: ViolationEdit[] = [];
+  const entries = new Map<string, EntryEvaluation>();
+  for (const entry of stateRules(policy)) {
+    const former = known.get(entry.name);
+    const said = before.entries.get(entry.name) ?? nothingSaid;
+    if (former === undefined || !sameRule(former, entry)) {
+      entries.set(entry.name, checked(entry, view));
+      continue;
+    }
+    const selection = changing(entry, before.view, view);
+    if (selection === undefined) {
+      entries.set(entry.name, said);
+      continue;
+    }
+    const keys = new Set(selectionKeys(selection));
+    const again = recheck(entry, said, { ...view, selection }, keys, violationKey);
+    for (const edit of again.edits) if (edit.was === undefined || edit.now === undefined) edits.push(edit);
+    entries.set(entry.name, again.said);
+  }
+  const evaluation = { policy, view, entries };
+  // Other rules may say more or less than those before them; there is no telling it entry by entry.
+  return ok({
+    evaluation,
+    edits: sameRules ? edits : cameOrWent(before, evaluation),
+    carried: nothingCounted,
+  });
 }
 
-/** One thing that an entry said before or says now; not both absent. */
-export interface ViolationEdit {
-  readonly entry: PolicyRule;
-  readonly was: Violation | undefined;
-  readonly now: Violation | undefined;
+/** Prices and checks a whole estate. */
+function evaluateWhole(estate: Estate, policy: Policy, on: string): Outcome<Evaluation> {
+  const prices = listInForce(policy.priceLists, on);
+  if (prices === undefined) return err(noPriceList(policy, on));
+  const { settings } = policy;
+  const cost = priceEstate(estate, prices, settings, on);
+  if (!cost.ok) return cost;
+  const view: View = {
+    estate,
+    selection: wholeEstate(estate),
+    settings,
+    prices,
+    cost: withSums(cost.value, summingsOf(policy)),
+    on,
+    revision: 'base',
+    ...usageIn(policy),
+  };
+  const entries = stateRules(policy).map((entry) => [entry.name, checked(entry, view)] as const);
+  return ok({ policy, view, entries: new Map(entries) });
+}
+
+/** The sums that the policy's limits are held against, and those by which a difference is told. */
+const summingsOf = ({ rules }: Policy): readonly Summing[] => [
+  byTeam,
+  ...rules.flatMap(({ entry }) => {
+    const limit = ruleOf(entry).spendLimit?.(entry);
+    return limit === undefined ? [] : [spendSumming(entry, limit, scopeOf(entry))];
+  }),
+];
+
+const usageIn = ({ usage }: Policy): Pick<View, 'usage'> => (usage === undefined ? {} : { usage });
+
+/**
+ * The evaluation of the next revision, under the same policy and day.
+ *
+ * @param touched the subjects that the change can have touched
+ * @param keyBefore names a violation of the earlier revision as the later one names its subject
+ */
+export function updateEvaluation(
+  { policy, view: was, entries: before }: Evaluation,
+  estate: Estate,
+  touched: Touched,
+  keyBefore: (violation: Violation) => string,
+): Outcome<EvaluationUpdate> {
+  const { prices: list, settings, on: day } = was;
+  const cost = repriceEstate(was.cost, estate, touched, { list, settings, day });
+  if (!cost.ok) return cost;
+  const view: View = {
+    ...was,
+    estate,
+    selection: selectionOf(estate, touched),
+    cost: cost.value,
+    revision: 'head',
+  };
+  const keys = new Set(touchedKeys(touched));
+  const edits: ViolationEdit[] = [];
+  const entries = new Map<string, EntryEvaluation>();
+  let carried = nothingCounted;
+  for (const entry of stateRules(policy)) {
+    const again = recheck(entry, before.get(entry.name) ?? nothingSaid, view, keys, keyBefore);
+    for (const edit of again.edits) edits.push(edit);
+    carried = addCounts(carried, again.carried);
+    entries.set(entry.name, again.said);
+  }
+  // The whole of the next estate is what a later revision will select a part of.
+  const evaluation = { policy, view: { ...view, selection: wholeEstate(estate) }, entries };
+  return ok({ evaluation, edits, carried });
+}
+
+/** Asks one entry about everything that the view selects. */
+function checked(policyRule: PolicyRule, view: View): EntryEvaluation {
+  const bySubject = new Map<string, Violation[]>();
+  const ofSums: Violation[] = [];
+  for (const violation of policyRule.checks.ofState?.(view) ?? []) {
+    if (isSum(violation.subject)) {
+      ofSums.push(violation);
+      continue;
+    }
+    const key = subjectKey(violation.subject);
+    const list = bySubject.get(key);
+    if (list === undefined) bySubject.set(key, [violation]);
+    else list.push(violation);
+  }
+  return { bySubject, ofSums, counts: countLevels(policyRule, bySubject.values()) };
 }
 
 /** Subjects that are sums: a change anywhere can move them, and they are few. */
@@ -76,122 +236,23 @@ const isSum = ({ kind }: Subject): boolean => {
   }
 };
 
-function checked(policyRule: PolicyRule, view: View): EntryEvaluation {
-  const bySubject = new Map<string, Violation[]>();
-  const ofSums: Violation[] = [];
-  for (const violation of policyRule.checks.ofState?.(view) ?? []) {
-    if (isSum(violation.subject)) ofSums.push(violation);
-    else {
-      const key = subjectKey(violation.subject);
-      const list = bySubject.get(key);
-      if (list === undefined) bySubject.set(key, [violation]);
-      else list.push(violation);
-    }
-  }
-  return { bySubject, ofSums, counts: countLevels(policyRule, bySubject.values()) };
-}
-
-const stateRules = ({ rules: entries }: Policy): readonly PolicyRule[] =>
-  entries.filter(({ checks }) => checks.ofState !== undefined);
-
-/** Prices and checks a whole estate. */
-export function evaluate(estate: Estate, policy: Policy, on: string): Outcome<Evaluation> {
-  const prices = listInForce(policy.priceLists, on);
-  if (prices === undefined) return err(noPriceList(policy, on));
-  const { settings } = policy;
-  const cost = priceEstate(estate, prices, settings, on);
-  if (!cost.ok) return cost;
-  // Asked for here, so that the costs that follow carry the sums on instead of summing anew.
-  costByTeam(cost.value);
-  const view: View = {
-    estate,
-    selection: wholeEstate(estate),
-    settings,
-    prices,
-    cost: cost.value,
-    on,
-    revision: 'base',
-    ...(policy.usage === undefined ? {} : { usage: policy.usage }),
-  };
-  return ok({
-    policy,
-    view,
-    entries: new Map(stateRules(policy).map((entry) => [entry.name, checked(entry, view)])),
-  });
-}
-
-const nothingSaid: EntryEvaluation = { bySubject: new Map(), ofSums: [], counts: nothingCounted };
-
-export interface Advance {
-  readonly standing: Evaluation;
-  /** What was said of the touched and of sums, before and after. */
-  readonly edits: readonly ViolationEdit[];
-  /** How much was said of what was not touched, and still is. */
-  readonly carried: Counts;
-}
-
-/**
- * Follows a standing to the next revision, under the same policy and day.
- *
- * @param keyBefore names a violation of the earlier revision as the later one names its subject
- */
-export function updateEvaluation(
-  before: Evaluation,
-  estate: Estate,
-  touched: Touched,
-  keyBefore: (violation: Violation) => string,
-): Outcome<Advance> {
-  const { policy, view: was } = before;
-  const cost = repriceEstate(was.cost, estate, touched, was.prices, was.settings, was.on);
-  if (!cost.ok) return cost;
-  const view: View = {
-    ...was,
-    estate,
-    selection: selectionOf(estate, touched),
-    cost: cost.value,
-    revision: 'head',
-  };
-  const gone = new Set(touchedKeys(touched));
-  const edits: ViolationEdit[] = [];
-  const entries = new Map<string, EntryEvaluation>();
-  let carried = nothingCounted;
-  for (const entry of stateRules(policy)) {
-    const again = recheck(entry, before.entries.get(entry.name) ?? nothingSaid, view, gone, keyBefore);
-    for (const edit of again.edits) edits.push(edit);
-    carried = addCounts(carried, again.carried);
-    entries.set(entry.name, again.standing);
-  }
-  // The whole of the next estate is what a later revision will select a part of.
-  return ok({
-    standing: { policy, view: { ...view, selection: wholeEstate(estate) }, entries },
-    edits,
-    carried,
-  });
-}
-
-interface Recheck {
-  readonly standing: EntryEvaluation;
-  readonly edits: readonly ViolationEdit[];
-  readonly carried: Counts;
-}
-
 /**
  * Asks one entry again about some subjects, and about sums.
  *
- * @param gone the keys of those subjects; the view looks at them
+ * @param keys of those subjects; the view selects them
  */
 function recheck(
   entry: PolicyRule,
   before: EntryEvaluation,
   view: View,
-  gone: ReadonlySet<string>,
+  keys: ReadonlySet<string>,
   keyBefore: (violation: Violation) => string,
-): Recheck {
+) {
   const now = checked(entry, view);
   const edits: ViolationEdit[] = [];
   const old = new Map<string, Violation>();
   const deleted = new Map<string, readonly Violation[]>();
-  for (const key of gone) {
+  for (const key of before.bySubject.size === 0 ? [] : keys) {
     const list = before.bySubject.get(key);
     if (list === undefined) continue;
     deleted.set(key, list);
@@ -199,7 +260,7 @@ function recheck(
   }
   for (const violation of before.ofSums) old.set(keyBefore(violation), violation);
   // A rule may say more than it was asked; what it says of the untouched it has said before.
-  const set = new Map([...now.bySubject].filter(([key]) => gone.has(key)));
+  const set = new Map([...now.bySubject].filter(([key]) => keys.has(key)));
   for (const violation of [...[...set.values()].flat(), ...now.ofSums]) {
     const key = violationKey(violation);
     edits.push({ entry, was: old.get(key), now: violation });
@@ -207,120 +268,49 @@ function recheck(
   }
   for (const violation of old.values()) edits.push({ entry, was: violation, now: undefined });
   const carried = addCounts(before.counts, countLevels(entry, deleted.values()), -1);
-  return {
-    standing: {
-      bySubject: layered(before.bySubject, { set, deleted: new Set(deleted.keys()) }),
-      ofSums: now.ofSums,
-      counts: addCounts(carried, countLevels(entry, set.values())),
-    },
-    edits,
-    carried,
+  const said: EntryEvaluation = {
+    bySubject: layered(before.bySubject, { set, deleted: new Set(deleted.keys()) }),
+    ofSums: now.ofSums,
+    counts: addCounts(carried, countLevels(entry, set.values())),
   };
-}
-
-export interface Reevaluation {
-  readonly standing: Evaluation;
-  /** What is said that was not, or is no longer said; nothing where there was no earlier standing. */
-  readonly edits: readonly ViolationEdit[];
-}
-
-/**
- * How an estate stands under a policy on a day, where it is known how one stood before: the same as `standingOf`.
- * Of the same estate under the same settings and prices, only the rules that changed are asked again, and of the
- * others only what a day, or readings, can change.
- */
-export function reevaluate(
-  before: Evaluation | undefined,
-  estate: Estate,
-  policy: Policy,
-  on: string,
-): Outcome<Reevaluation> {
-  if (before === undefined || !sameGrounds(before, estate, policy, on)) {
-    const standing = evaluate(estate, policy, on);
-    if (!standing.ok) return standing;
-    const edits = before === undefined ? [] : cameOrWent(before, standing.value);
-    return ok({ standing: standing.value, edits });
-  }
-  const { usage: measured, ...rest } = before.view;
-  const view: View = {
-    ...rest,
-    on,
-    revision: 'base',
-    ...(policy.usage === undefined ? {} : { usage: policy.usage }),
-  };
-  const edits: ViolationEdit[] = [];
-  const entries = new Map<string, EntryEvaluation>();
-  const known = new Map(before.policy.rules.map((entry) => [entry.name, entry]));
-  for (const entry of stateRules(policy)) {
-    const former = known.get(entry.name);
-    const standing = before.entries.get(entry.name) ?? nothingSaid;
-    if (former === undefined || !sameRule(former, entry)) {
-      entries.set(entry.name, checked(entry, view));
-      continue;
-    }
-    entries.set(entry.name, standing);
-    const selection = changing(entry, estate, on !== before.view.on, measured !== policy.usage);
-    if (selection === undefined) continue;
-    const again = recheck(
-      entry,
-      standing,
-      { ...view, selection },
-      new Set(selectionKeys(selection)),
-      violationKey,
-    );
-    for (const edit of again.edits) if (edit.was === undefined || edit.now === undefined) edits.push(edit);
-    entries.set(entry.name, again.standing);
-  }
-  const standing = { policy, view, entries };
-  // Other rules may say more or less than those before them; there is no telling it entry by entry.
-  return ok({
-    standing,
-    edits: policy.rules === before.policy.rules ? edits : cameOrWent(before, standing),
-  });
+  return { said, edits, carried };
 }
 
 /** Whether two entries ask the same. Where one stands in its file does not matter. */
 const sameRule = (a: PolicyRule, b: PolicyRule): boolean =>
   a.level === b.level && (a.entry === b.entry || JSON.stringify(a.entry) === JSON.stringify(b.entry));
 
-function sameGrounds({ policy, view }: Evaluation, estate: Estate, next: Policy, on: string): boolean {
-  return (
-    view.estate === estate &&
-    policy.settings === next.settings &&
-    view.prices === listInForce(next.priceLists, on) &&
-    hoursAMonth(next.settings, view.on) === hoursAMonth(next.settings, on)
-  );
-}
+const sameGrounds = ({ policy, view }: Evaluation, estate: Estate, next: Policy, on: string): boolean =>
+  view.estate === estate &&
+  policy.settings === next.settings &&
+  view.prices === listInForce(next.priceLists, on) &&
+  hoursAMonth(next.settings, view.on) === hoursAMonth(next.settings, on);
 
 /** What an entry may speak of differently on another day, or with other readings. */
-function changing(
-  { entry }: PolicyRule,
-  estate: Estate,
-  otherDay: boolean,
-  otherUse: boolean,
-): Selection | undefined {
-  if (otherUse && usesReadings(entry))
-    return { ...emptySelection, fileSystems: [...estate.fileSystems.values()] };
+function changing({ entry }: PolicyRule, was: View, now: View): Selection | undefined {
+  if (was.usage !== now.usage && usesReadings(entry))
+    return { ...emptySelection, fileSystems: [...now.estate.fileSystems.values()] };
   const rule = ruleOf(entry);
-  return otherDay && rule.about === 'state' ? rule.dated?.(entry, estate) : undefined;
+  return was.on !== now.on && rule.about === 'state' ? rule.dated?.(entry, now.estate) : undefined;
 }
 
-/** Whether an entry goes by measured use. */
-export const usesReadings = (entry: RuleEntry): boolean => ruleOf(entry).usesReadings?.(entry) === true;
+/** Everything that an evaluation says, with the entry that says it. */
+export const allSaid = ({ policy, entries }: Evaluation) =>
+  stateRules(policy).flatMap((entry) => {
+    const { bySubject, ofSums } = entries.get(entry.name) ?? nothingSaid;
+    return [...[...bySubject.values()].flat(), ...ofSums].map((violation) => ({ entry, violation }));
+  });
 
-/** What one of two standings says and the other does not. */
+/** What one of two evaluations says and the other does not. */
 function cameOrWent(before: Evaluation, after: Evaluation): readonly ViolationEdit[] {
-  const said = ({ policy, entries }: Evaluation) =>
+  const byKey = (evaluation: Evaluation) =>
     new Map(
-      stateRules(policy).flatMap((entry) => {
-        const { bySubject = new Map(), ofSums = [] } = entries.get(entry.name) ?? {};
-        return [...[...bySubject.values()].flat(), ...ofSums].map(
-          (violation) => [`${entry.name} ${violationKey(violation)}`, { entry, violation }] as const,
-        );
-      }),
+      allSaid(evaluation).map(
+        (said) => [`${said.entry.name} ${violationKey(said.violation)}`, said] as const,
+      ),
     );
-  const old = said(before);
-  const now = said(after);
+  const old = byKey(before);
+  const now = byKey(after);
   return [
     ...[...old].flatMap(([key, { entry, violation }]): readonly ViolationEdit[] =>
       now.has(key) ? [] : [{ entry, was: violation, now: undefined }],
@@ -336,27 +326,9 @@ function* selectionKeys({ servers, volumes, groups, fileSystems }: Selection): I
     for (const { kind, name } of things) yield subjectKey({ kind, name });
 }
 
-/** What tells one violation of an entry from another. */
-export const violationKey = ({ subject, facet }: Violation): string =>
-  `${subjectKey(subject)} ${facet ?? ''}`;
-
 export function* touchedKeys({ servers, volumes, groups, fileSystems }: Touched): Iterable<string> {
   for (const name of servers) yield subjectKey({ kind: 'server', name });
   for (const name of volumes) yield subjectKey({ kind: 'volume', name });
   for (const name of groups) yield subjectKey({ kind: 'volume-group', name });
   for (const name of fileSystems) yield subjectKey({ kind: 'file-system', name });
-}
-
-export function noPriceList({ priceLists, settings }: Policy, on: string): Problem {
-  const next = priceLists.at(-1);
-  return next === undefined
-    ? {
-        message: `there is no price list in ${settings.paths.prices}/`,
-        advice: 'Write one; `ullage new` shows how one looks.',
-      }
-    : {
-        place: next.place,
-        message: `no price list is in force on ${on}; the earliest holds from ${next.from}`,
-        advice: 'Add the list that was in force on that day, or judge as of a later one with --now.',
-      };
 }

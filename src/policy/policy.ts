@@ -1,10 +1,10 @@
 /** A policy: everything that a judgement goes by. The gate takes it from the base. */
 
-import type { Place } from '../base/problem.ts';
+import type { Place, Problem } from '../base/problem.ts';
 import type { Usage } from '../capacity/usage.ts';
 import type { Settings } from '../estate/settings.ts';
 import type { PriceList } from '../price/price-list.ts';
-import type { EntryChecks } from '../rules/registry.ts';
+import { type EntryChecks, ruleOf } from '../rules/registry.ts';
 import type { Level, RuleEntry } from '../rules/rule.ts';
 
 /** One rule as a pack sets it. */
@@ -42,4 +42,26 @@ export interface Policy {
   readonly waivers: readonly Waiver[];
   /** Measured use by the name of the file system; left out where no rule asks for it, or there are no readings. */
   readonly usage?: ReadonlyMap<string, Usage>;
+}
+
+/** The rules that say something of a revision by itself, and not of changes alone. */
+export const stateRules = ({ rules }: Policy): readonly PolicyRule[] =>
+  rules.filter(({ checks }) => checks.ofState !== undefined);
+
+/** Whether an entry goes by measured use. */
+export const usesReadings = (entry: RuleEntry): boolean => ruleOf(entry).usesReadings?.(entry) === true;
+
+/** What is said where a policy has no prices for a day. */
+export function noPriceList({ priceLists, settings }: Policy, on: string): Problem {
+  const next = priceLists.at(-1);
+  return next === undefined
+    ? {
+        message: `there is no price list in ${settings.paths.prices}/`,
+        advice: 'Write one; `ullage new` shows how one looks.',
+      }
+    : {
+        place: next.place,
+        message: `no price list is in force on ${on}; the earliest holds from ${next.from}`,
+        advice: 'Add the list that was in force on that day, or judge as of a later one with --now.',
+      };
 }

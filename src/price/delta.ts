@@ -3,9 +3,11 @@
 import { baseName, type Renames, type RenamesOfKind } from '../change/renames.ts';
 import type { Touched } from '../change/touched.ts';
 import type { Estate } from '../estate/estate.ts';
-import { type CostLine, capacityPrice, type EstateCost, ownerOf, type Sums, sumsBy } from './cost.ts';
+import { type EstateCost, sumsBy } from './cost.ts';
+import { type CostLine, capacityPrice, ownerOf } from './line.ts';
 import { type Money, noMoney, subtractMoney, sumMoney, timesMoney } from './money.ts';
 import type { PriceList } from './price-list.ts';
+import type { Summing } from './sums.ts';
 
 /** Why a cost changed: more or less of something, another tier or server type, or another price for the same. */
 export type CauseKind = 'quantity' | 'tier-move' | 'price-change';
@@ -123,14 +125,12 @@ function unmoved({ before, after }: Move, list: PriceList): Money {
 
 const monthlyOf = (line: CostLine | undefined): Money => line?.monthly ?? noMoney;
 
-const teamOf = (line: CostLine): string => ownerOf(line).team ?? '';
-
-/** A cost by team; `''` for what belongs to none. Asked for once, it is carried on to the costs that follow. */
-export const costByTeam = (cost: EstateCost): Sums => sumsBy(cost, 'team', teamOf);
+/** A cost by team; `''` for what belongs to none. */
+export const byTeam: Summing = { name: 'team', keyOf: (line) => ownerOf(line).team ?? '' };
 
 function teamDeltas(before: EstateCost, after: EstateCost): readonly TeamDelta[] {
-  const old = costByTeam(before);
-  const now = costByTeam(after);
+  const old = sumsBy(before, byTeam);
+  const now = sumsBy(after, byTeam);
   return [...new Set([...old.keys(), ...now.keys()])].sort().map((team) => ({
     team,
     before: old.get(team)?.monthly ?? noMoney,

@@ -1,7 +1,7 @@
 /** How a price comes about, as arithmetic that a reader can redo. */
 import type { Settings } from '../estate/settings.ts';
 import { type Bytes, bytes, showSize, unitBytes } from '../estate/size.ts';
-import { type CostLine, hoursAMonth } from './cost.ts';
+import { type CostLine, hoursAMonth } from './line.ts';
 import type { PriceList, Tier } from './price-list.ts';
 
 /** Such as `1.50 + 200 GiB × 0.25`, or `730 h × 0.031, running`. */

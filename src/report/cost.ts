@@ -2,17 +2,10 @@
 import { stringify } from 'csv-stringify/sync';
 import type { Estate } from '../estate/estate.ts';
 import type { Settings } from '../estate/settings.ts';
-import {
-  type CostLine,
-  costLines,
-  type EstateCost,
-  type Grouping,
-  groupKey,
-  nameOf,
-  ownerOf,
-} from '../price/cost.ts';
+import { costLines, type EstateCost, type Grouping, groupKey } from '../price/cost.ts';
 import { detachedCost } from '../price/delta.ts';
 import { explainCost } from '../price/explain.ts';
+import { type CostLine, nameOf, ownerOf } from '../price/line.ts';
 import { type Money, showMoney } from '../price/money.ts';
 import type { PriceList } from '../price/price-list.ts';
 import { drawReport, type Screen } from './draw.ts';

@@ -1,7 +1,7 @@
 import type { RevisionPlace } from '../change/place.ts';
 import { emptySelection } from '../change/touched.ts';
 import { holdsOn } from '../estate/dates.ts';
-import { type CostLine, nameOf } from '../price/cost.ts';
+import { type CostLine, nameOf } from '../price/line.ts';
 import {
   type Money,
   minorUnit,

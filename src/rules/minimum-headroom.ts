@@ -10,7 +10,7 @@ import { emptySelection } from '../change/touched.ts';
 import { daysBetween } from '../estate/dates.ts';
 import type { Estate, FileSystem, Volume } from '../estate/estate.ts';
 import { bytes, exactSize, noBytes, showSize } from '../estate/size.ts';
-import { capacityPrice } from '../price/cost.ts';
+import { capacityPrice } from '../price/line.ts';
 import { showMoney, subtractMoney, sumMoney } from '../price/money.ts';
 import { ratioOf, sizeOf } from './parameter.ts';
 import type { EntryFault, EntryOf, StateRule, Violation } from './rule.ts';

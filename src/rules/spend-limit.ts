@@ -1,8 +1,10 @@
 /** Limits on monthly cost: what an entry allows, and what falls under it. */
 import type { Span } from '../estate/dates.ts';
 import type { Subject } from '../estate/estate.ts';
-import { type CostLine, type EstateCost, ownerOf, sumsBy } from '../price/cost.ts';
+import { type EstateCost, sumsBy } from '../price/cost.ts';
+import { type CostLine, ownerOf } from '../price/line.ts';
 import { type Money, noMoney } from '../price/money.ts';
+import type { Summing } from '../price/sums.ts';
 import type { RuleEntry } from '../read/generated/rule-pack.ts';
 import type { Scope } from './view.ts';
 
@@ -29,18 +31,25 @@ export function spender({ kind, name }: Subject): string {
   return name === nobody ? `what names no ${kind}` : `${kind} ${name}`;
 }
 
-/** What falls under an entry's limit: one sum for its whole scope, or one for each team or site in it. */
-export function spendsUnder(
-  entry: RuleEntry,
-  { each }: SpendLimit,
-  cost: EstateCost,
-  scope: Scope,
-): readonly Spend[] {
-  const sums = sumsBy(cost, `spend ${each ?? ''} ${JSON.stringify(entry.where ?? {})}`, (line) => {
+/** How what falls under an entry's limit is summed: as one for its whole scope, or by team or site in it. */
+export const spendSumming = (entry: RuleEntry, { each }: SpendLimit, scope: Scope): Summing => ({
+  name: `spend ${each ?? ''} ${JSON.stringify(entry.where ?? {})}`,
+  keyOf: (line) => {
     const owner = ownerOf(line);
     if (!scope.includes(owner, line.kind === 'volume' ? line.tier : undefined)) return undefined;
     return each === undefined ? '' : (owner[each] ?? nobody);
-  });
+  },
+});
+
+/** What falls under an entry's limit. */
+export function spendsUnder(
+  entry: RuleEntry,
+  limit: SpendLimit,
+  cost: EstateCost,
+  scope: Scope,
+): readonly Spend[] {
+  const sums = sumsBy(cost, spendSumming(entry, limit, scope));
+  const { each } = limit;
   if (each === undefined) {
     const sum = sums.get('');
     return [{ subject: subjectOf(entry), monthly: sum?.monthly ?? noMoney, dearest: sum?.dearest }];

@@ -1,11 +1,18 @@
 import fc from 'fast-check';
 import { afterAll, expect, it } from 'vitest';
 import { auditRecords } from '../../src/audit/audit.ts';
-import { emptyTree } from '../../src/audit/follow.ts';
-import { type AuditRecord, dayOfCommit, fromJudged, recordOf } from '../../src/audit/record.ts';
+import {
+  type AuditRecord,
+  type ChangeJudged,
+  dayOfCommit,
+  recordOf,
+  waiverUses,
+} from '../../src/audit/record.ts';
 import type { Commit } from '../../src/git/commit.ts';
 import { GitRepository } from '../../src/git/repository.ts';
-import { judgeTrees, ParsedFiles } from '../../src/policy/revision.ts';
+import type { Judged } from '../../src/policy/judgement.ts';
+import { judgePair, readPair } from '../../src/policy/pair.ts';
+import { emptyTree } from '../../src/policy/reader.ts';
 import { valueIn } from '../estate/builder.ts';
 import { removeRepositories } from '../repository.ts';
 import { type Edits, historyOf, mainOf, type Step } from './history.ts';
@@ -183,7 +190,33 @@ const history: fc.Arbitrary<readonly Step[]> = fc
     ];
   });
 
-/** The record of a pair of revisions that the gate judges by itself. */
+/** What the gate says of a whole judgement, as the record of a commit has it. */
+function fromJudged(judged: Judged): ChangeJudged {
+  const { verdict, reasons, policyFrom, findings, waivers, on, cost, policyChanges, proposed } = judged;
+  const standing = { error: 0, warning: 0, note: 0 };
+  for (const finding of findings) {
+    if (finding.baselineState !== 'absent' && finding.about === 'state') standing[finding.level]++;
+  }
+  return {
+    verdict,
+    reasons,
+    policyFrom,
+    findings,
+    standing,
+    renamed: [],
+    between: undefined,
+    waivers: waiverUses(
+      waivers.map(({ waiver }) => waiver),
+      findings,
+      on,
+    ),
+    cost,
+    policyChanges,
+    proposed,
+  };
+}
+
+/** The record of a pair of revisions that are read whole and judged by themselves. */
 async function alone(repository: GitRepository, commit: Commit, touched: AuditRecord['touched']) {
   const [parent] = commit.parents;
   const base =
@@ -195,7 +228,7 @@ async function alone(repository: GitRepository, commit: Commit, touched: AuditRe
         });
   const head = repository.tree(commit.tree, { revision: commit.id, name: commit.id.slice(0, 12) });
   const on = dayOfCommit(commit);
-  const judgement = await judgeTrees(base, head, new ParsedFiles(), { on });
+  const judgement = await judgePair(await readPair(base, head), { on });
   const outcome =
     judgement.verdict === 'not judged'
       ? ({ kind: 'not judged', reasons: judgement.reasons, problems: judgement.problems } as const)
@@ -227,7 +260,7 @@ function stand(standing: Set<string>, { between, findings, renamed }: AuditRecor
   }
 }
 
-it('judges each commit of any history as the gate judges that pair by itself', {
+it('carried on from commit to commit says what reading and judging each pair whole says', {
   timeout: 120_000,
 }, async () => {
   let judged = 0;

@@ -11,7 +11,9 @@ import type { Tree, TreeFile } from '../../src/git/tree.ts';
 import type { JudgeOptions } from '../../src/policy/judge.ts';
 import type { Finding, Judged, Judgement, NotJudged } from '../../src/policy/judgement.ts';
 import { readRulePack } from '../../src/policy/pack.ts';
-import { judgeTrees, ParsedFiles, type Revision, readRevision } from '../../src/policy/revision.ts';
+import { judgePair, readPair } from '../../src/policy/pair.ts';
+import { readRevision } from '../../src/policy/reader.ts';
+import type { Revision } from '../../src/policy/revision.ts';
 import { type PriceList, readPriceList } from '../../src/price/price-list.ts';
 import { type ReadDocument, readDocument } from '../../src/read/document.ts';
 import { exampleDay, examplePrices, exampleSettings } from '../../src/rules/example.ts';
@@ -93,13 +95,13 @@ export const estateOf = (files: Files | string, settings?: Settings): Estate =>
 
 /** A revision of Gannet Point's with these files over its own. */
 export const revisionOf = async (files: Files): Promise<Revision> =>
-  valueIn(await readRevision(treeOf({ ...gannetPoint, ...files }, 'head'), new ParsedFiles()));
+  valueIn(await readRevision(treeOf({ ...gannetPoint, ...files }, 'head')));
 
-type Options = Partial<Omit<JudgeOptions, 'policyFrom'>>;
+type Options = Partial<JudgeOptions>;
 
 /** Judges two sets of files as they stand, with nothing laid under them. */
-export const judgeFiles = (base: Files, head: Files, options: Options = {}): Promise<Judgement> =>
-  judgeTrees(treeOf(base, 'base'), treeOf(head, 'head'), new ParsedFiles(), { on: today, ...options });
+export const judgeFiles = async (base: Files, head: Files, options: Options = {}): Promise<Judgement> =>
+  judgePair(await readPair(treeOf(base, 'base'), treeOf(head, 'head')), { on: today, ...options });
 
 /** The same for what can be judged; a test that fails with every problem where it cannot. */
 export async function judgedFiles(base: Files, head: Files, options: Options = {}): Promise<Judged> {

@@ -1,9 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { comparePolicies, parameterDirection } from '../../src/policy/direction.ts';
-import { judge, type Side } from '../../src/policy/judge.ts';
+import { judge } from '../../src/policy/judge.ts';
 import { gatherRules, readRulePack } from '../../src/policy/pack.ts';
 import type { Policy } from '../../src/policy/policy.ts';
+import type { Side } from '../../src/policy/revision.ts';
 import { rules } from '../../src/rules/registry.ts';
 import type { Parameter, Rule } from '../../src/rules/rule.ts';
 import {
@@ -377,7 +378,7 @@ const entries = fc.oneof(
 );
 
 const inOrder = (side: Side, policy: Policy): boolean => {
-  const judgement = judge(side, side, policy, { on: today });
+  const judgement = judge({ base: side, head: side, policy, policyFrom: 'base' }, { on: today });
   return judgement.verdict !== 'not judged' && judgement.findings.length === 0;
 };
 
@@ -411,7 +412,8 @@ describe('a policy that is called tighter', () => {
         const [main, branch] = [side(filesOf(before)), side(filesOf(after))];
         fc.pre([policy, proposed].every((each) => inOrder(main, each)));
         told++;
-        const verdict = (by: Policy): string => judge(main, branch, by, { on: today }).verdict;
+        const verdict = (by: Policy): string =>
+          judge({ base: main, head: branch, policy: by, policyFrom: 'base' }, { on: today }).verdict;
         if (verdict(proposed) === 'pass') expect(verdict(policy)).toBe('pass');
       }),
       { numRuns: 60 },

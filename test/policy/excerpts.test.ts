@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { ok, type Problem } from '../../src/base/problem.ts';
 import type { Tree } from '../../src/git/tree.ts';
-import { ParsedFiles, readRevision } from '../../src/policy/revision.ts';
+import { readRevision } from '../../src/policy/reader.ts';
 import { type Files, gannetPoint, judgeFiles, line, problemsOf, treeOf } from '../estate/builder.ts';
 
 const storage = 'storage/imagery.yaml';
@@ -89,7 +89,7 @@ describe('a problem shows the line it is on, also where only the whole estate sh
       ...sound,
       'storage/more.yaml': 'volumes:\r\n  plates-1: { size: 1 GiB, tier: bulk }\r\n',
     };
-    const [problem] = problemsOf(await readRevision(treeOf(files, 'head'), new ParsedFiles()));
+    const [problem] = problemsOf(await readRevision(treeOf(files, 'head')));
     expect(problem?.excerpt).toBe('  plates-1: { size: 1 GiB, tier: bulk }');
   });
 
@@ -103,14 +103,14 @@ describe('a problem shows the line it is on, also where only the whole estate sh
         return tree.read(file);
       },
     };
-    await readRevision(counting, new ParsedFiles());
+    await readRevision(counting);
     expect(reads).toBe(Object.keys(sound).length);
   });
 
   it('and what is no text has no line', async () => {
     const tree = treeOf(sound, 'head');
     const binary: Tree = { ...tree, read: async () => ok(Uint8Array.of(0x61, 0xff)) };
-    const problems = problemsOf(await readRevision(binary, new ParsedFiles()));
+    const problems = problemsOf(await readRevision(binary));
     expect(problems.length).toBeGreaterThan(0);
     expect(problems.map(({ excerpt }) => excerpt).filter((excerpt) => excerpt !== undefined)).toEqual([]);
   });

@@ -1,7 +1,7 @@
 import { afterAll, describe, expect, it } from 'vitest';
 import { GitRepository } from '../../src/git/repository.ts';
 import type { Tree } from '../../src/git/tree.ts';
-import { judgeTrees, ParsedFiles } from '../../src/policy/revision.ts';
+import { judgePair, readPair } from '../../src/policy/pair.ts';
 import { type Files, makeRepository, removeRepositories } from '../repository.ts';
 
 afterAll(removeRepositories);
@@ -39,9 +39,7 @@ async function judgedBranch(base: Files, branch: Files, remove: readonly string[
     return opened.value.tree(commit.value.tree, { revision: id, name: id });
   };
   try {
-    return await judgeTrees(await treeOf(first), await treeOf(second), new ParsedFiles(), {
-      on: '2026-11-20',
-    });
+    return await judgePair(await readPair(await treeOf(first), await treeOf(second)), { on: '2026-11-20' });
   } finally {
     await opened.value.close();
   }

@@ -4,8 +4,9 @@ import { compareEstates } from '../../src/change/compare.ts';
 import { touchedBy } from '../../src/change/touched.ts';
 import type { Settings } from '../../src/estate/settings.ts';
 import { parseSize } from '../../src/estate/size.ts';
-import { capacityPrice, costBy, type EstateCost, priceEstate, repriceEstate } from '../../src/price/cost.ts';
+import { costBy, type EstateCost, priceEstate, repriceEstate } from '../../src/price/cost.ts';
 import { costDelta } from '../../src/price/delta.ts';
+import { capacityPrice } from '../../src/price/line.ts';
 import { addMoney, money, noMoney, showMoney } from '../../src/price/money.ts';
 import {
   gatherPriceLists,
@@ -339,7 +340,7 @@ describe('the difference between two costs', () => {
         ];
         const cost = valueIn(priceEstate(before, usual, settings, today));
         const touched = touchedBy(before, after, compareEstates(before, after).files);
-        const again = valueIn(repriceEstate(cost, after, touched, usual, settings, today));
+        const again = valueIn(repriceEstate(cost, after, touched, { list: usual, settings, day: today }));
         const fresh = valueIn(priceEstate(after, usual, settings, today));
         expect(again.total.toFixed()).toBe(fresh.total.toFixed());
         const flat = ({ volumes, servers }: EstateCost) =>

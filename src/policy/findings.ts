@@ -1,0 +1,180 @@
+/** What rules say -> findings: with a level, a state held against the base, and the waiver that lets one stand. */
+
+import { byText } from '../base/order.ts';
+import { headSubject, type Renames } from '../change/renames.ts';
+import type { Touched } from '../change/touched.ts';
+import { holdsOn } from '../estate/dates.ts';
+import { type Subject, subjectKey } from '../estate/estate.ts';
+import { ruleOf } from '../rules/registry.ts';
+import { type Excess, levels, type Violation } from '../rules/rule.ts';
+import { renameRefs } from '../rules/subject-ref.ts';
+import type { ChangeView } from '../rules/view.ts';
+import { type Evaluation, levelOf, touchedKeys, type ViolationEdit } from './evaluation.ts';
+import type { BaselineState, Finding } from './judgement.ts';
+import type { Policy, PolicyRule, Waiver } from './policy.ts';
+import { changesInScope } from './scope.ts';
+import { isFor } from './waiver.ts';
+
+/** What turns a violation into a finding. */
+export interface FindingTerms {
+  /** The level from which a finding fails. */
+  readonly failOn: 'error' | 'warning';
+  /** The waivers that hold on the day, by the name of the subject. */
+  readonly waivers: ReadonlyMap<string, readonly Waiver[]>;
+}
+
+export function findingTerms({ waivers }: Policy, on: string, failOn: FindingTerms['failOn']): FindingTerms {
+  return { failOn, waivers: bySubject(waivers.filter((waiver) => holdsOn(waiver, on))) };
+}
+
+export function bySubject(waivers: readonly Waiver[]): FindingTerms['waivers'] {
+  const lists = new Map<string, Waiver[]>();
+  for (const waiver of waivers) {
+    const list = lists.get(waiver.subject);
+    if (list === undefined) lists.set(waiver.subject, [waiver]);
+    else list.push(waiver);
+  }
+  return lists;
+}
+
+/** What one entry says of the touched, or no longer says. */
+export function editFinding(
+  { entry, was, now }: ViolationEdit,
+  renames: Renames,
+  terms: FindingTerms,
+): Finding {
+  if (now !== undefined) {
+    const before = was === undefined ? undefined : carriedOn(was, renames);
+    const state = baselineState(before, now);
+    return finding(entry, placedIn('head', now), { state, about: 'state' }, terms);
+  }
+  if (was === undefined) throw new Error(`${entry.name} says nothing, before or now`);
+  return finding(entry, placedIn('base', was), { state: 'absent', about: 'state' }, terms);
+}
+
+/** What an entry says of the changes themselves is new, as they are. */
+export function changeFindings(rule: PolicyRule, view: ChangeView, terms: FindingTerms): readonly Finding[] {
+  const { entry, checks } = rule;
+  if (checks.ofChanges === undefined) return [];
+  const said = checks.ofChanges({ ...view, changes: changesInScope(entry, view) });
+  return [...said].map((violation) => finding(rule, violation, { state: 'new', about: 'change' }, terms));
+}
+
+/** What was said of things that the change did not touch, and is said still. */
+export function carriedFindings(
+  { policy, entries }: Evaluation,
+  touched: Touched,
+  terms: FindingTerms,
+): readonly Finding[] {
+  const gone = new Set(touchedKeys(touched));
+  return policy.rules.flatMap((entry) =>
+    [...(entries.get(entry.name)?.bySubject ?? [])]
+      .filter(([key]) => !gone.has(key))
+      .flatMap(([, violations]) => violations.map((violation) => carriedFinding(entry, violation, terms))),
+  );
+}
+
+/**
+ * Those of them that one of the terms' waivers is for. Found from the waivers, which are few, and not from the
+ * findings, of which there may be many.
+ */
+export function waivedAmongCarried(
+  { policy, entries }: Evaluation,
+  touched: Touched,
+  terms: FindingTerms,
+): readonly Finding[] {
+  if (terms.waivers.size === 0) return [];
+  const gone = new Set(touchedKeys(touched));
+  return policy.rules.flatMap((entry) => {
+    const said = entries.get(entry.name)?.bySubject;
+    if (said === undefined || said.size === 0) return [];
+    return [...terms.waivers.keys()].flatMap((name) =>
+      things.flatMap((kind) => {
+        const key = subjectKey({ kind, name });
+        const violations = gone.has(key) ? undefined : said.get(key);
+        return (violations ?? [])
+          .map((violation) => carriedFinding(entry, violation, terms))
+          .filter(({ waiver }) => waiver !== undefined);
+      }),
+    );
+  });
+}
+
+const things = ['server', 'volume', 'volume-group', 'file-system'] as const;
+
+const carriedFinding = (entry: PolicyRule, violation: Violation, terms: FindingTerms): Finding =>
+  finding(entry, placedIn('head', violation), { state: 'unchanged', about: 'state' }, terms);
+
+const placedIn = (revision: 'base' | 'head', violation: Violation): Violation => ({
+  ...violation,
+  place: { ...violation.place, revision },
+});
+
+/** A violation of the base under the names that its subject, and what that is tied to, have on the head. */
+export function carriedOn(violation: Violation, renames: Renames): Violation {
+  const { subject, facet, excess } = violation;
+  const follow = (text: string): string => renameRefs(text, (each) => headSubject(renames, each));
+  return {
+    ...violation,
+    subject: headSubject(renames, subject),
+    ...(facet === undefined ? {} : { facet: follow(facet) }),
+    ...(excess instanceof Set ? { excess: new Set([...excess].map(follow)) } : {}),
+  };
+}
+
+function baselineState(was: Violation | undefined, now: Violation): BaselineState {
+  if (was === undefined) return 'new';
+  if (levels.indexOf(now.atMost ?? 'error') < levels.indexOf(was.atMost ?? 'error')) return 'updated';
+  return isWorse(was.excess, now.excess) ? 'updated' : 'unchanged';
+}
+
+/** Whether an excess is beyond another of the same rule. */
+function isWorse(was: Excess | undefined, now: Excess | undefined): boolean {
+  if (was === undefined || now === undefined) return false;
+  if (typeof now === 'bigint') return typeof was === 'bigint' && now > was;
+  if (now instanceof Set) return was instanceof Set && [...now].some((each) => !was.has(each));
+  if (typeof was === 'bigint' || was instanceof Set) return false;
+  return 'gt' in now && 'gt' in was && now.gt(was);
+}
+
+const waiverFor = (rule: PolicyRule, subject: Subject, { waivers }: FindingTerms): Waiver | undefined =>
+  waivers.get(subject.name)?.find((waiver) => isFor(waiver, rule, subject));
+
+function finding(
+  rule: PolicyRule,
+  violation: Violation,
+  { state, about }: { readonly state: BaselineState; readonly about: Finding['about'] },
+  terms: FindingTerms,
+): Finding {
+  const { name, entry } = rule;
+  const level = levelOf(rule, violation);
+  // What is no longer said needs no waiver.
+  const waiver = state === 'absent' ? undefined : waiverFor(rule, violation.subject, terms);
+  const isWorseNow = state === 'new' || state === 'updated';
+  return {
+    rule: entry.rule,
+    entry: name,
+    level,
+    about,
+    baselineState: state,
+    subject: violation.subject,
+    facet: violation.facet,
+    message: violation.message,
+    advice: violation.advice ?? ruleOf(entry).advice,
+    place: violation.place,
+    waiver,
+    fails: isWorseNow && waiver === undefined && levels.indexOf(level) <= levels.indexOf(terms.failOn),
+  };
+}
+
+const stateOrder: readonly BaselineState[] = ['new', 'updated', 'unchanged', 'absent'];
+
+/** Those that fail first, then by level, state, rule and subject. */
+export const worstFirst = (a: Finding, b: Finding): number =>
+  Number(b.fails) - Number(a.fails) ||
+  Number(a.baselineState === 'absent') - Number(b.baselineState === 'absent') ||
+  levels.indexOf(a.level) - levels.indexOf(b.level) ||
+  stateOrder.indexOf(a.baselineState) - stateOrder.indexOf(b.baselineState) ||
+  byText(a.entry, b.entry) ||
+  byText(subjectKey(a.subject), subjectKey(b.subject)) ||
+  byText(a.facet ?? '', b.facet ?? '');

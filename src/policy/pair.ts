@@ -1,0 +1,74 @@
+/** Two revisions read one after the other, and judged; or everything that stands in the way of either, together. */
+
+import { err, type Outcome, type Problem, problemKey } from '../base/problem.ts';
+import type { Tree } from '../git/tree.ts';
+import type { Evaluation } from './evaluation.ts';
+import { withExcerpts } from './excerpts.ts';
+import { type ChangeEvaluation, evaluateChange, type JudgeOptions, judgementOf, priced } from './judge.ts';
+import { type Judgement, notJudged } from './judgement.ts';
+import { emptyReading, problemsIn, type Reading, readNext } from './reader.ts';
+import { nothingToJudgeBy, policyOf, sidesOf } from './revision.ts';
+
+export interface ReadingPair {
+  readonly base: Reading;
+  readonly head: Reading;
+}
+
+/** Reads two trees; the second costs what it differs from the first. */
+export async function readPair(base: Tree, head: Tree): Promise<ReadingPair> {
+  const before = await readNext(emptyReading, base);
+  return { base: before, head: await readNext(before, head) };
+}
+
+/**
+ * Evaluates what the head of a pair would change.
+ *
+ * @param previous an evaluation that may be of the base
+ */
+export function evaluatePair(
+  { base, head }: ReadingPair,
+  options: JudgeOptions,
+  previous?: Evaluation,
+): Outcome<ChangeEvaluation> {
+  const isSound = [base, head].every((reading) => problemsIn(reading).length === 0);
+  if (!isSound) return err(...problemsOfBoth(base, head, options.on));
+  const lacking = nothingToJudgeBy(base.revision, head.revision);
+  if (lacking !== undefined) return err(lacking);
+  const change = evaluateChange(sidesOf(base.revision, head.revision), options, previous);
+  if (change.ok || change.problems.every(({ place }) => place === undefined)) return change;
+  // An evaluation tells no revision apart; what each of the two lacks by itself can be told.
+  const known = problemsOfBoth(base, head, options.on);
+  const keys = new Set(known.map(problemKey));
+  return err(...known, ...change.problems.filter((problem) => !keys.has(problemKey(problem))));
+}
+
+/** Judges a pair as the gate does. */
+export async function judgePair(pair: ReadingPair, options: JudgeOptions): Promise<Judgement> {
+  const { base, head } = pair;
+  const change = evaluatePair(pair, options);
+  if (change.ok) return judgementOf(change.value, options);
+  const shownIn = ({ revision }: Problem): Tree => (revision === 'base' ? base : head).tree;
+  const labels = { base: base.revision.label, head: head.revision.label };
+  return notJudged(await withExcerpts(change.problems, shownIn), options.on, labels);
+}
+
+/** The head's problems, then the base's own; what both have is the base's, and is said to be there already. */
+function problemsOfBoth(base: Reading, head: Reading, on: string): readonly Problem[] {
+  const onBase = [...problemsIn(base), ...unpricedIn(base, head, on)].map(
+    (problem): Problem => ({ ...problem, revision: 'base' }),
+  );
+  const known = new Set(onBase.map(problemKey));
+  const onHead = [...problemsIn(head), ...unpricedIn(head, base, on)]
+    .filter((problem) => !known.has(problemKey(problem)))
+    .map((problem): Problem => ({ ...problem, revision: 'head' }));
+  return [...onHead, ...onBase];
+}
+
+/** What no price list prices, of a revision that has other problems too: they are to be mended in one go. */
+function unpricedIn({ revision }: Reading, { revision: other }: Reading, on: string): readonly Problem[] {
+  const policy = policyOf(revision, other);
+  // Lists that are there and do not read are a problem already.
+  if (policy.priceLists.length === 0 && (revision.hasPriceLists || other.hasPriceLists)) return [];
+  const cost = priced(revision.estate, policy, on);
+  return cost.ok ? [] : cost.problems;
+}

@@ -1,0 +1,319 @@
+/**
+ * The one reader: a revision is read as the one before it and what differs. The first of all stands on nothing. Each
+ * part is read by itself, so that a fault in one does not hide what the others say, nor the faults in them.
+ */
+
+import { byPlace, err, type Outcome, ok, type Problem } from '../base/problem.ts';
+import { summariseReadings, type UseSummary } from '../capacity/readings.ts';
+import { type Usage, usageOf } from '../capacity/usage.ts';
+import { assembleOver } from '../estate/assemble.ts';
+import { type Estate, type EstatePart, emptyEstate } from '../estate/estate.ts';
+import { mayDiffer } from '../estate/layered.ts';
+import { readEstatePart } from '../estate/part.ts';
+import { bareSettings, type Paths, readSettings, type Settings, settingsFile } from '../estate/settings.ts';
+import type { Tree } from '../git/tree.ts';
+import { gatherPriceLists, type PriceList, readPriceList } from '../price/price-list.ts';
+import { withExcerpts } from './excerpts.ts';
+import {
+  type ChangedPaths,
+  type FileList,
+  inOrder,
+  listFiles,
+  type Pieces,
+  readFile,
+  readPieces,
+  within,
+} from './files.ts';
+import { gatherRules, type RulePack, readRulePack } from './pack.ts';
+import { type PolicyRule, usesReadings, type Waiver } from './policy.ts';
+import type { Revision } from './revision.ts';
+import { readWaivers } from './waiver.ts';
+
+/** A part of a revision: what could be read of it, and all that is wrong with it. Sound where nothing is. */
+export interface Part<T> {
+  readonly value: T;
+  readonly problems: readonly Problem[];
+}
+
+/** A part that is made of several files. */
+interface PartOfFiles<T, P> extends Part<T> {
+  readonly pieces: Pieces<P>;
+}
+
+interface SettingsPart extends Part<Settings | undefined> {
+  /** The blob id of the file; `undefined` where there is none. */
+  readonly blob: string | undefined;
+}
+
+interface EstateRead extends PartOfFiles<Estate, EstatePart> {
+  /** What is wrong with each file that does not read, by its path. */
+  readonly unread: ReadonlyMap<string, readonly Problem[]>;
+  /** The last estate under the same settings that held together: what the next is assembled over. */
+  readonly sound: {
+    readonly settings: Settings | undefined;
+    readonly estate: Estate;
+    readonly pieces: Pieces<EstatePart>;
+  };
+}
+
+type Uses = ReadonlyMap<string, UseSummary>;
+
+interface UsesRead extends Part<Uses> {
+  /** Names the files that were summarised; `undefined` where nobody asked. */
+  readonly key: string | undefined;
+}
+
+interface Rules {
+  readonly entries: readonly PolicyRule[];
+  readonly packs: readonly RulePack[];
+}
+
+/** One revision as it was read, part by part. */
+export interface Reading {
+  readonly tree: Tree;
+  readonly files: FileList;
+  readonly settings: SettingsPart;
+  readonly estate: EstateRead;
+  readonly prices: PartOfFiles<readonly PriceList[], PriceList>;
+  readonly rules: PartOfFiles<Rules, RulePack>;
+  readonly waivers: PartOfFiles<readonly Waiver[], readonly Waiver[]>;
+  /** Readings, summarised by server and mount point. They are many and large: without a rule that asks none is read. */
+  readonly uses: UsesRead;
+  /** Measured use by file system, by the revision's own readings; `undefined` where there are none. */
+  readonly usage: ReadonlyMap<string, Usage> | undefined;
+  /** What holds of all parts together; it is judged only where `problemsIn` finds none. */
+  readonly revision: Revision;
+}
+
+/** Nothing at all: what the first commit of all is held against. */
+export const emptyTree: Tree = {
+  label: { revision: 'nothing', name: 'nothing' },
+  list: async () => ({ files: [], problems: [] }),
+  read: async () => ({ ok: false, problems: [] }),
+};
+
+/** The revision of nothing, on which the first one stands. */
+export const emptyReading: Reading = withRevision({
+  tree: emptyTree,
+  files: { files: new Map(), problems: [] },
+  settings: { value: undefined, problems: [], blob: undefined },
+  estate: {
+    value: emptyEstate,
+    problems: [],
+    pieces: new Map(),
+    unread: new Map(),
+    sound: { settings: undefined, estate: emptyEstate, pieces: new Map() },
+  },
+  prices: { value: [], problems: [], pieces: new Map() },
+  rules: { value: { entries: [], packs: [] }, problems: [], pieces: new Map() },
+  waivers: { value: [], problems: [], pieces: new Map() },
+  uses: { value: new Map(), problems: [], key: undefined },
+  usage: undefined,
+});
+
+/**
+ * Reads a revision.
+ *
+ * @param previous a revision that may share files with it
+ * @param changed the paths that differ from `previous`; where left out, the tree is listed
+ */
+export async function readNext(previous: Reading, tree: Tree, changed?: ChangedPaths): Promise<Reading> {
+  const settings = await settingsAfter(previous.settings, tree, changed);
+  const { paths } = settings.value ?? bareSettings;
+  // Other settings may move every folder.
+  const told = settings === previous.settings ? changed : undefined;
+  const { list, change } = await listFiles(previous.files, tree, paths, told);
+  const [parts, lists, packs, waived] = await Promise.all([
+    readPieces(previous.estate.pieces, change, paths.storage, tree, readEstatePart),
+    readPieces(previous.prices.pieces, change, paths.prices, tree, readPriceList),
+    readPieces(previous.rules.pieces, change, paths.policies, tree, readRulePack),
+    readPieces(previous.waivers.pieces, change, paths.waivers, tree, readWaivers),
+  ]);
+  const same = settings === previous.settings;
+  const estate =
+    same && parts === previous.estate.pieces
+      ? previous.estate
+      : estateAfter(previous.estate, parts, settings);
+  const rules = packs === previous.rules.pieces ? previous.rules : rulesIn(packs);
+  const asked = rules.value.entries.some(({ entry }) => usesReadings(entry));
+  const uses = asked ? await usesAfter(previous.uses, tree, paths.readings, told) : emptyReading.uses;
+  const sameUse = estate.value === previous.estate.value && uses.value === previous.uses.value;
+  return withRevision({
+    tree,
+    files: list,
+    settings,
+    estate,
+    prices: same && lists === previous.prices.pieces ? previous.prices : pricesIn(lists, settings),
+    rules,
+    waivers: waived === previous.waivers.pieces ? previous.waivers : waiversIn(waived),
+    uses,
+    usage: sameUse ? previous.usage : uses.value.size === 0 ? undefined : usageOf(estate.value, uses.value),
+  });
+}
+
+/** Where a revision's files are. */
+export const pathsOf = ({ settings }: Reading): Paths => (settings.value ?? bareSettings).paths;
+
+/** Everything that is wrong with a revision. */
+export const problemsIn = ({ settings, files, estate, prices, rules, uses, waivers }: Reading) =>
+  [settings, files, estate, prices, rules, uses, waivers]
+    .flatMap(({ problems }): readonly Problem[] => problems)
+    .sort(byPlace);
+
+/** Reads a revision by itself, or says everything that is wrong with it. */
+export async function readRevision(tree: Tree): Promise<Outcome<Revision>> {
+  const reading = await readNext(emptyReading, tree);
+  const problems = problemsIn(reading);
+  return problems.length > 0 ? err(...(await withExcerpts(problems, () => tree))) : ok(reading.revision);
+}
+
+/** The readings of a revision, for a command that shows them whether a rule asks or not. */
+export async function readUses(tree: Tree, folder: string): Promise<Outcome<Uses>> {
+  const { value, problems } = await usesAfter(emptyReading.uses, tree, folder, undefined);
+  return problems.length > 0 ? err(...problems) : ok(value);
+}
+
+function withRevision(reading: Omit<Reading, 'revision'>): Reading {
+  const { tree, settings, estate, prices, rules, waivers, usage } = reading;
+  return {
+    ...reading,
+    revision: {
+      label: { commit: tree.label.revision },
+      settings: settings.value,
+      estate: estate.value,
+      priceLists: prices.value,
+      hasPriceLists: prices.pieces.size > 0,
+      rules: rules.value.entries,
+      packs: rules.value.packs,
+      hasPacks: rules.pieces.size > 0,
+      waivers: waivers.value,
+      usage,
+    },
+  };
+}
+
+async function settingsAfter(
+  before: SettingsPart,
+  tree: Tree,
+  changed: ChangedPaths | undefined,
+): Promise<SettingsPart> {
+  const isListed = before.blob !== undefined || before.problems.length === 0;
+  if (changed?.has(settingsFile) === false && isListed) return before;
+  const { files, problems } = await tree.list(settingsFile);
+  const [file] = files;
+  if (file?.blob === before.blob && problems.length === 0 && isListed) return before;
+  if (file === undefined) return { value: undefined, problems, blob: undefined };
+  const settings = await readFile(tree, file, readSettings);
+  return settings.ok
+    ? { value: settings.value, problems, blob: file.blob }
+    : { value: undefined, problems: [...problems, ...settings.problems], blob: file.blob };
+}
+
+/** Only what differs from the last estate that held together is put over it. */
+function estateAfter(
+  before: EstateRead,
+  pieces: Pieces<EstatePart>,
+  { value: settings }: SettingsPart,
+): EstateRead {
+  const unread = new Map(before.unread);
+  for (const path of mayDiffer(before.pieces, pieces)) {
+    const outcome = pieces.get(path)?.outcome;
+    if (outcome?.ok === false) unread.set(path, outcome.problems);
+    else unread.delete(path);
+  }
+  const sound =
+    before.sound.settings === settings
+      ? before.sound
+      : { settings, estate: emptyEstate, pieces: emptyReading.estate.pieces };
+  const coming: EstatePart[] = [];
+  const leaving: string[] = [];
+  for (const path of mayDiffer(sound.pieces, pieces)) {
+    const was = sound.pieces.get(path);
+    const now = pieces.get(path);
+    if (now === was) continue;
+    if (now?.outcome.ok) coming.push(now.outcome.value);
+    else if (was !== undefined) leaving.push(path);
+  }
+  const { estate, problems: loose } = assembleOver(
+    sound.estate,
+    { coming: coming.sort((a, b) => (a.file < b.file ? -1 : 1)), leaving },
+    settings ?? bareSettings,
+  );
+  const problems = [...[...unread.values()].flat(), ...(unread.size === 0 ? loose : loose.map(inPart))];
+  return {
+    value: estate,
+    problems,
+    pieces,
+    unread,
+    sound: problems.length === 0 ? { settings, estate, pieces } : sound,
+  };
+}
+
+/** With a file unread, a name that is missed may be declared in it. */
+const inPart = (problem: Problem): Problem => ({
+  ...problem,
+  advice: `${problem.advice} It may stand in a file that does not read; mend that first.`,
+});
+
+/** What could be read, file by file, and what is wrong with the rest. */
+function gathered<T>(pieces: Pieces<T>): {
+  readonly values: readonly T[];
+  readonly problems: readonly Problem[];
+} {
+  const outcomes = inOrder(pieces);
+  return {
+    values: outcomes.flatMap((outcome) => (outcome.ok ? [outcome.value] : [])),
+    problems: outcomes.flatMap((outcome) => (outcome.ok ? [] : outcome.problems)),
+  };
+}
+
+function pricesIn(pieces: Pieces<PriceList>, settings: SettingsPart): Reading['prices'] {
+  const { values, problems } = gathered(pieces);
+  // Without settings the first list says the currency; where they are there and do not read, nothing does.
+  const currency = settings.blob === undefined ? (values[0]?.currency ?? '') : settings.value?.currency;
+  const lists = gatherPriceLists(values, { ...bareSettings, currency: currency ?? '' });
+  const ofAll = lists.ok || currency === undefined ? [] : lists.problems;
+  return { value: lists.ok ? lists.value : [], problems: [...problems, ...ofAll], pieces };
+}
+
+function rulesIn(pieces: Pieces<RulePack>): Reading['rules'] {
+  const { values: packs, problems } = gathered(pieces);
+  const entries = gatherRules(packs);
+  return entries.ok
+    ? { value: { entries: entries.value, packs }, problems, pieces }
+    : { value: { entries: [], packs }, problems: [...problems, ...entries.problems], pieces };
+}
+
+function waiversIn(pieces: Pieces<readonly Waiver[]>): Reading['waivers'] {
+  const { values, problems } = gathered(pieces);
+  return { value: values.flat(), problems, pieces };
+}
+
+const isCsv = (path: string): boolean => /\.csv$/i.test(path);
+
+/** The same files are summarised once; a row that does not read stands in the way, as half a trend is none. */
+async function usesAfter(
+  before: UsesRead,
+  tree: Tree,
+  folder: string,
+  changed: ChangedPaths | undefined,
+): Promise<UsesRead> {
+  const isTold = changed !== undefined && ![...changed.keys()].some((path) => within(folder, path));
+  if (isTold && before.key !== undefined) return before;
+  const none = { value: new Map(), key: undefined };
+  const listing = await tree.list(folder);
+  if (listing.problems.length > 0) return { ...none, problems: listing.problems };
+  const files = listing.files.filter(({ path }) => isCsv(path) && within(folder, path));
+  const key = files.map(({ blob, path }) => `${blob} ${path}`).join('\n');
+  if (key === before.key) return before;
+  const contents = await Promise.all(files.map((file) => tree.read(file)));
+  const problems = contents.flatMap((content) => (content.ok ? [] : content.problems));
+  if (problems.length > 0) return { ...none, problems };
+  const { fileSystems, problems: rows } = await summariseReadings(
+    contents.flatMap((content, index) => {
+      const file = files[index]?.path ?? '';
+      return content.ok ? [{ file, chunks: [content.value] }] : [];
+    }),
+  );
+  return rows.length > 0 ? { ...none, problems: rows } : { value: fileSystems, problems: [], key };
+}
