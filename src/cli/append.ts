@@ -1,15 +1,14 @@
 /**
- * Adds rows to a file so that a reader never sees half of them, whatever happens meanwhile: the whole new file is
- * written beside the old one, brought to the disk, and put in its place in one step. A lock file lets one process at
- * a time decide and write.
+ * Adds rows to a file so that a reader never sees half of them: the whole new file takes the place of the old one. A
+ * lock file lets one process at a time decide and write.
  */
-import { constants } from 'node:fs';
-import { copyFile, mkdir, open, readFile, realpath, rename, rm, stat } from 'node:fs/promises';
+import { type FileHandle, mkdir, open, readFile, realpath, rm, stat } from 'node:fs/promises';
 import { hostname } from 'node:os';
 import { dirname } from 'node:path';
 import { setTimeout as pause } from 'node:timers/promises';
 import { err, type Outcome, ok } from '../base/problem.ts';
 import { reasonOf } from './edge.ts';
+import { replaceFile } from './replace-file.ts';
 
 export interface Appending {
   /** What a new file begins with. */
@@ -55,14 +54,14 @@ export async function appendSafely(
 async function replaceWithMore(file: string, header: string, text: string): Promise<void> {
   // One name serves, since only the holder of the lock writes it; what a killed process left is written over. The
   // ending keeps it from being read as a file of readings.
-  const beside = `${file}.new`;
-  await rm(beside, { force: true });
-  const old = await stat(file).catch(() => undefined);
-  // A copy keeps the file's mode, and costs nothing where the file system can share blocks.
-  if (old !== undefined) await copyFile(file, beside, constants.COPYFILE_FICLONE);
-  const handle = await open(beside, old === undefined ? 'wx' : 'r+');
-  try {
-    const size = old === undefined ? 0 : (await handle.stat()).size;
+  const draft = `${file}.new`;
+  await rm(draft, { force: true });
+  const old = await stat(file).then(
+    () => file,
+    () => undefined,
+  );
+  await replaceFile(file, { draft, copyOf: old }, async (handle) => {
+    const { size } = await handle.stat();
     const lead = size === 0 ? header : (await endsLine(handle, size)) ? '' : '\n';
     const content = Buffer.from(lead + text);
     let written = 0;
@@ -70,21 +69,10 @@ async function replaceWithMore(file: string, header: string, text: string): Prom
       written += (await handle.write(content, written, content.length - written, size + written))
         .bytesWritten;
     }
-    await handle.sync();
-  } catch (error) {
-    await handle.close();
-    await rm(beside, { force: true });
-    throw error;
-  }
-  await handle.close();
-  await rename(beside, file);
-  // The new name reaches the disk only with its folder. Not every system lets a folder be opened.
-  const folder = await open(dirname(file), 'r').catch(() => undefined);
-  await folder?.sync().catch(() => undefined);
-  await folder?.close();
+  });
 }
 
-async function endsLine(handle: Awaited<ReturnType<typeof open>>, size: number): Promise<boolean> {
+async function endsLine(handle: FileHandle, size: number): Promise<boolean> {
   const { buffer } = await handle.read(Buffer.alloc(1), 0, 1, size - 1);
   return buffer[0] === 0x0a;
 }

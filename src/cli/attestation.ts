@@ -1,7 +1,7 @@
 /** Writes the gate's attestation: what it needs of the revisions, the time, the file and its signature. */
-import { createHash, randomUUID } from 'node:crypto';
-import { mkdir, open, rename, rm } from 'node:fs/promises';
-import { basename, dirname, join } from 'node:path';
+import { createHash } from 'node:crypto';
+import { mkdir, rm } from 'node:fs/promises';
+import { basename, dirname } from 'node:path';
 import { attest, type JudgedRevisions } from '../audit/attest.ts';
 import type { Problem } from '../base/problem.ts';
 import { settingsFile } from '../estate/settings.ts';
@@ -11,6 +11,7 @@ import type { Judgement } from '../policy/judgement.ts';
 import type { ReadingPair } from '../policy/pair.ts';
 import { pathsOf } from '../policy/reader.ts';
 import { reasonOf } from './edge.ts';
+import { replaceFile } from './replace-file.ts';
 import { sign } from './signing.ts';
 
 /** What `ullage gate` is told about its attestation. */
@@ -96,20 +97,5 @@ export async function writeAttestation(
   }
 }
 
-/** Writes a file beside its place and moves it there, so that nobody ever reads half of it. */
-async function writeWhole(path: string, text: string): Promise<void> {
-  const draft = join(dirname(path), `.${basename(path)}.${randomUUID()}`);
-  try {
-    const file = await open(draft, 'wx');
-    try {
-      await file.writeFile(text);
-      await file.sync();
-    } finally {
-      await file.close();
-    }
-    await rename(draft, path);
-  } catch (error) {
-    await rm(draft, { force: true });
-    throw error;
-  }
-}
+const writeWhole = (path: string, text: string): Promise<void> =>
+  replaceFile(path, {}, (handle) => handle.writeFile(text));

@@ -1,13 +1,12 @@
 /**
  * A folder in which the audit keeps its records between runs. Each is one file, named after what it is a record of,
  * with a checksum and with the program that wrote it. A file that is damaged, or that another program wrote, counts
- * as not there. Files are written beside their place and renamed into it, so that an interrupted run leaves nothing
- * half written and two runs at once do each other no harm.
+ * as not there. An interrupted run leaves nothing half written, and two runs at once do each other no harm.
  *
  * Whoever may write to the folder may write records that look right: keep it where only you can.
  */
-import { createHash, randomUUID } from 'node:crypto';
-import { mkdir, readFile, rename, rm, writeFile } from 'node:fs/promises';
+import { createHash } from 'node:crypto';
+import { mkdir, readFile } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import type { RecordStore } from '../audit/audit.ts';
@@ -15,6 +14,7 @@ import { err, type Outcome, ok } from '../base/problem.ts';
 import { isAuditRecord } from '../read/validate.ts';
 import { version } from '../version.ts';
 import { reasonOf } from './edge.ts';
+import { replaceFile } from './replace-file.ts';
 
 const digest = (text: string | Uint8Array): string => createHash('sha256').update(text).digest('hex');
 
@@ -54,14 +54,14 @@ export async function openRecordStore(folder: string, program: string): Promise<
     async put(key, record) {
       const path = pathOf(key);
       const body = JSON.stringify({ program, key, record });
-      const beside = `${path}.${randomUUID()}`;
       try {
         await mkdir(dirname(path), { recursive: true });
-        await writeFile(beside, `${digest(body)}\n${body}`, { flag: 'wx' });
-        await rename(beside, path);
+        // What a power cut takes is computed again.
+        await replaceFile(path, { waitFor: 'nothing' }, (handle) =>
+          handle.writeFile(`${digest(body)}\n${body}`),
+        );
       } catch {
         // A full disk costs the next run its time, and this one nothing.
-        await rm(beside, { force: true }).catch(() => {});
       }
     },
   });
