@@ -1,0 +1,153 @@
+/** What is published: packed in a copy of the sources that nothing was built in, and used in an empty folder. */
+import { execFileSync, spawnSync } from 'node:child_process';
+import {
+  cpSync,
+  mkdirSync,
+  mkdtempSync,
+  readdirSync,
+  readFileSync,
+  rmSync,
+  symlinkSync,
+  writeFileSync,
+} from 'node:fs';
+import { builtinModules } from 'node:module';
+import { tmpdir } from 'node:os';
+import { dirname, join } from 'node:path';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { ullage } from './cli/run.ts';
+
+const top = join(import.meta.dirname, '..');
+const folder = mkdtempSync(join(tmpdir(), 'ullage-test-package-'));
+afterAll(() => rmSync(folder, { recursive: true, force: true }));
+
+interface PackageJson {
+  readonly dependencies: Readonly<Record<string, string>>;
+  readonly bin: Readonly<Record<string, string>>;
+}
+
+const declared: PackageJson = JSON.parse(readFileSync(join(top, 'package.json'), 'utf8'));
+const installed = join(folder, 'site/node_modules/ullage');
+
+const run = (program: string, args: readonly string[], cwd: string): string =>
+  execFileSync(program, args, { cwd, encoding: 'utf8', stdio: ['ignore', 'pipe', 'pipe'] });
+
+beforeAll(() => {
+  // As a fresh clone has it: every file that git would keep, and none that a build has made.
+  const clone = join(folder, 'clone');
+  const files = run('git', ['ls-files', '-z', '--cached', '--others', '--exclude-standard'], top).split('\0');
+  for (const file of files.filter((each) => each !== '' && !each.startsWith('.github/action/'))) {
+    mkdirSync(dirname(join(clone, file)), { recursive: true });
+    try {
+      cpSync(join(top, file), join(clone, file));
+    } catch {
+      // Deleted, and not committed yet.
+    }
+  }
+  symlinkSync(join(top, 'node_modules'), join(clone, 'node_modules'));
+  run('npm', ['pack', '--pack-destination', folder], clone);
+  const [packed = ''] = readdirSync(folder).filter((name) => name.endsWith('.tgz'));
+  mkdirSync(installed, { recursive: true });
+  run('tar', ['-xzf', join(folder, packed), '--strip-components=1', '-C', installed], folder);
+  // As a package manager would, with nothing but what is declared, and without going to the network for it.
+  for (const name of Object.keys(declared.dependencies)) {
+    const at = join(folder, 'site/node_modules', name);
+    mkdirSync(dirname(at), { recursive: true });
+    symlinkSync(join(top, 'node_modules', name), at);
+  }
+  writeFileSync(join(folder, 'site/package.json'), '{ "type": "module" }\n');
+}, 60_000);
+
+const office = `
+import { assemble, gatherPriceLists, gatherRules, judge, readDocument, readEstatePart, readPriceList, readRulePack, readSettings } from 'ullage';
+
+const value = (outcome) => {
+  if (!outcome.ok) throw new Error(JSON.stringify(outcome.problems));
+  return outcome.value;
+};
+const read = (reader, file, text) => value(reader(value(readDocument(text, file))));
+const settings = read(readSettings, 'ullage.yaml', 'currency: EUR\\n');
+const estate = (size) =>
+  value(assemble([read(readEstatePart, 'storage/a.yaml', \`volumes:\\n  plates-1: { size: \${size}, tier: bulk, retain-until: 2030-01-01, reason: kept }\\n\`)], settings));
+const list = read(readPriceList, 'prices/2026.yaml', 'from: 2026-01-01\\ncurrency: EUR\\ntiers:\\n  bulk: { rate: "0.045", per: GiB-month }\\n');
+const pack = read(readRulePack, 'policies/storage.yaml', 'use: [starter]\\n');
+const policy = { settings, priceLists: value(gatherPriceLists([list], settings)), rules: value(gatherRules([pack])), waivers: [] };
+const side = (size) => ({ label: { commit: size }, estate: estate(size), policy });
+for (const [before, after] of [['40 GiB', '50 GiB'], ['50 GiB', '40 GiB']]) {
+  const { verdict, cost } = judge({ base: side(before), head: side(after), policy, policyFrom: 'base' }, { on: '2026-11-20' });
+  console.log(verdict, String(cost.before), String(cost.after));
+}
+`;
+
+describe('the packed package', () => {
+  it('judges estates as a library', () => {
+    writeFileSync(join(folder, 'site/office.js'), office);
+    // A volume grows, and one shrinks: 40 and 50 GiB at 0.045 each a month.
+    expect(run(process.execPath, ['office.js'], join(folder, 'site'))).toBe('pass 1.8 2.25\nfail 2.25 1.8\n');
+  });
+
+  it('declares the types of what it exports', () => {
+    const source = `import { judge, type Estate, type Judgement, type Policy } from 'ullage';
+      export const verdict = (judgement: Judgement): 'pass' | 'fail' | 'not judged' => judgement.verdict;
+      export const same = (estate: Estate, policy: Policy): Judgement => {
+        const side = { label: { commit: '' }, estate, policy };
+        return judge({ base: side, head: side, policy, policyFrom: 'base' }, { on: '2026-11-20' });
+      };
+      // @ts-expect-error: a judgement is never any.
+      export const wrong: number = same;\n`;
+    writeFileSync(join(folder, 'site/typed.ts'), source);
+    const args = [
+      '--noEmit',
+      '--strict',
+      '--module',
+      'nodenext',
+      '--target',
+      'es2023',
+      '--types',
+      '',
+      'typed.ts',
+    ];
+    const { stdout, status } = spawnSync(
+      process.execPath,
+      [join(top, 'node_modules/typescript/bin/tsc'), ...args],
+      { cwd: join(folder, 'site'), encoding: 'utf8' },
+    );
+    expect([status, stdout]).toEqual([0, '']);
+  });
+
+  it('needs the packages that it declares, all of them and no others', () => {
+    const library = readdirSync(join(installed, 'dist'), { recursive: true, encoding: 'utf8' }).filter(
+      (file) => file.endsWith('.js') && !file.startsWith('parts'),
+    );
+    const imported = library.flatMap((file) =>
+      [
+        ...readFileSync(join(installed, 'dist', file), 'utf8').matchAll(
+          /^(?:import|export) .*?from '([^'.][^']*)'/gms,
+        ),
+      ].flatMap(([, name = '']) => /^(?:@[^/]+\/)?[^/]+/.exec(name)?.[0] ?? []),
+    );
+    const packages = new Set(
+      imported.filter((name) => !name.startsWith('node:') && !builtinModules.includes(name)),
+    );
+    expect([...packages].sort()).toEqual(Object.keys(declared.dependencies).sort());
+  });
+
+  it('runs its command', () => {
+    const command = join(installed, declared.bin.ullage ?? '');
+    expect(run(process.execPath, [command, 'new', '--repo', join(folder, 'new')], folder)).toContain(
+      'ullage.yaml',
+    );
+    run('git', ['init', '--quiet', '--initial-branch=main', join(folder, 'new')], folder);
+    expect(run(process.execPath, [command, 'cost', '--repo', join(folder, 'new')], folder)).toContain('EUR');
+  });
+
+  it('loads no part of its command to print help', async () => {
+    const alone = join(folder, 'alone.cjs');
+    cpSync(join(installed, declared.bin.ullage ?? ''), alone);
+    for (const args of [['--help'], ['gate', '--help'], ['help', 'audit'], ['--version']]) {
+      expect(run(process.execPath, [alone, ...args], folder)).toBe((await ullage(...args)).out);
+    }
+    // What runs needs its part, and says so when it is not there; it does not pass.
+    const { status, stderr } = spawnSync(process.execPath, [alone, 'rules'], { encoding: 'utf8' });
+    expect([status, stderr]).toEqual([2, expect.stringContaining('parts/rules')]);
+  });
+});
