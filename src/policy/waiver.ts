@@ -30,7 +30,7 @@ export function readWaivers(document: ReadDocument): Outcome<readonly Waiver[]> 
       refuse(
         ['waivers', index, 'until'],
         `the waiver ends on ${declared.until}, before it begins on ${declared.from}`,
-        'Put the two dates right.',
+        'Correct the two dates.',
       );
     }
     return {

@@ -10,15 +10,15 @@ export const bootVolumeStays: ChangeRule<'boot-volume-stays'> = {
   about: 'change',
   level: 'error',
   refuses: 'A boot volume detached, swapped, moved or deleted while its server runs.',
-  why: 'A running server reads and writes its boot volume at any moment. Taken away, the guest hangs and what it had not yet written is lost; providers refuse it or stop the server.',
-  advice: `Stop the server (power: stopped) first, best in a change of its own, then take the volume. ${cautions}`,
+  why: 'A running server reads and writes its boot volume all the time. If the volume is detached, the guest hangs and what it had not yet written is lost; providers refuse this or stop the server.',
+  advice: `Stop the server first (power: stopped), preferably in a change of its own, then detach or delete the volume. ${cautions}`,
   parameters: {},
   scope: ['teams', 'sites', 'labels'],
   needs: [],
   looksAt: () => ['server'],
   examples: {
     fails: {
-      story: 'The boot volume of a running server is taken from it.',
+      story: 'The boot volume is detached from a running server.',
       main: `servers:
   plate-scanner: { power: running, boot: root }
 volumes:

@@ -11,16 +11,16 @@ export const deletionPrepared: ChangeRule<'deletion-prepared'> = {
   about: 'change',
   level: 'error',
   refuses:
-    'The deletion of a volume that is attached on main, is protected, is to be kept longer, or leaves no record of its reason and of a recent enough backup; likewise a move to another site, and a file system deleted or made over on volumes that stay. Warns of a volume that is taken into a group, or given its first file system, over what may lie on it.',
-  why: 'A deleted volume is gone at once, and so is what a new file system is made over. Detaching a volume first, in a change of its own, shows who still misses it while that can be put right.',
-  advice: `Detach the volume in an earlier change, lift any protection there, and add a line under retired: for the volume or the file system, with reason, backup and backed-up. What lies there already and is only being declared is marked existing: true. ${cautions}`,
+    'The deletion of a volume that is attached on main, is protected, is to be kept longer, or leaves no record of its reason and of a recent enough backup; likewise a move to another site, and a file system deleted or reformatted on volumes that stay. Warns when a volume joins a group, or gets its first file system, and may already hold data.',
+  why: 'A deleted volume is gone at once, and so is whatever a new file system overwrites. Detaching a volume first, in a change of its own, shows who still needs it while that can still be undone.',
+  advice: `Detach the volume in an earlier change, remove any protection in that change, and add an entry under retired: for the volume or the file system, with reason, backup and backed-up. Mark with existing: true what is already there and is only being declared. ${cautions}`,
   parameters: {
     'backup-within': {
       schema: {
         type: 'integer',
         minimum: 0,
         description:
-          'The most days that the backup on record may be old on the day of the judgement; left out, no backup is asked for.',
+          'The greatest age, in days, of the backup on record on the day of the judgement; if left out, no backup is required.',
       },
       looser: 'higher',
       absent: 'loosest',
@@ -29,7 +29,7 @@ export const deletionPrepared: ChangeRule<'deletion-prepared'> = {
       schema: {
         type: 'boolean',
         default: false,
-        description: 'Whether a volume may be deleted that is still attached on main.',
+        description: 'Whether a volume that is still attached on main may be deleted.',
       },
       looser: 'true',
       absent: 'default',
@@ -39,7 +39,7 @@ export const deletionPrepared: ChangeRule<'deletion-prepared'> = {
   looksAt: () => ['volume'],
   examples: {
     fails: {
-      story: 'A volume is deleted, and no record is left of why and of what was saved.',
+      story: 'A volume is deleted without a record of the reason and the backup.',
       main: `volumes:
   plates-1: { size: 100 GiB, tier: bulk }
   root: { size: 20 GiB, tier: bulk }
@@ -50,7 +50,7 @@ export const deletionPrepared: ChangeRule<'deletion-prepared'> = {
       entry: '{ rule: deletion-prepared, backup-within: 30 }',
     },
     passes: {
-      story: 'It was detached before, and leaves its reason and its backup behind.',
+      story: 'It was detached earlier, and the reason and the backup are on record.',
       main: `volumes:
   plates-1: { size: 100 GiB, tier: bulk }
   root: { size: 20 GiB, tier: bulk }
@@ -133,7 +133,7 @@ function deletionOf(
     case 'volume-moved-site': {
       const { before, after } = change;
       return {
-        what: `volume ${after.name} would be made anew at site ${after.site ?? 'none'}, without what it holds at ${before.site ?? 'none'}`,
+        what: `volume ${after.name} would be created again at site ${after.site ?? 'none'}, without what it holds at ${before.site ?? 'none'}`,
         faults: [...keptFaults(before, on), ...record(before.name, after.name)],
       };
     }
@@ -145,7 +145,7 @@ function deletionOf(
         what:
           change.kind === 'file-system-deleted'
             ? `file system ${before.mount} on ${before.on.name} would be deleted with what it holds`
-            : `file system ${before.mount} on ${before.on.name} would be made over from ${before.type} to ${change.after.type}, without what it holds`,
+            : `file system ${before.mount} on ${before.on.name} would be reformatted from ${before.type} to ${change.after.type}, without what it holds`,
         faults: [
           ...volumes.flatMap((volume) => keptFaults(volume, on, `its volume ${volume.name}`)),
           ...record(before.name, ...volumes.map(({ name }) => name)),
@@ -159,7 +159,7 @@ function deletionOf(
       const lost = before.fileSystems.map(({ mount }) => mount);
       if (lost.length === 0) return undefined;
       return {
-        what: `volume group ${before.name} would be ${change.kind === 'group-deleted' ? 'dissolved' : 'laid out anew'}, without what ${lost.join(', ')} ${lost.length === 1 ? 'holds' : 'hold'}`,
+        what: `volume group ${before.name} would be ${change.kind === 'group-deleted' ? 'dissolved' : 'rebuilt with another layout'}, without what ${lost.join(', ')} ${lost.length === 1 ? 'holds' : 'hold'}`,
         faults: [
           ...members.flatMap((volume) => keptFaults(volume, on, `its volume ${volume.name}`)),
           ...new Set(before.fileSystems.flatMap(({ name }) => record(name, ...before.members))),
@@ -184,7 +184,7 @@ function overwritten(wipes: readonly Wiped[], by: string, on: string, record: Re
   const names = wipes.map(({ name }) => name);
   const kept = wipes.flatMap(({ name, before }) => keptFaults(before, on, name));
   return {
-    what: `${names.join(', ')} ${names.length === 1 ? 'was' : 'were'} there before, and ${by} would overwrite what lies there`,
+    what: `${names.join(', ')} ${names.length === 1 ? 'was' : 'were'} there before, and ${by} would overwrite any data on ${names.length === 1 ? 'it' : 'them'}`,
     faults: [...kept, ...new Set(names.flatMap((name) => record(name)))],
     ...(kept.length === 0 ? { atMost: 'warning' } : {}),
   };
@@ -221,12 +221,12 @@ function recordFaults(
   within: number | undefined,
   on: string,
 ): readonly string[] {
-  if (record === undefined) return ['no line under retired: says why'];
+  if (record === undefined) return ['no entry under retired: gives a reason'];
   if (within === undefined) return [];
   if (record.backup === undefined || record.backedUp === undefined) return ['its record names no backup'];
   const age = daysBetween(record.backedUp, on);
-  if (age < 0) return [`its backup is dated ${record.backedUp}, which is still to come`];
+  if (age < 0) return [`its backup is dated ${record.backedUp}, which is in the future`];
   return age > within
-    ? [`its backup is ${counted(age, 'day')} old, where ${counted(within, 'day')} are allowed`]
+    ? [`its backup is ${counted(age, 'day')} old, and at most ${counted(within, 'day')} are allowed`]
     : [];
 }

@@ -9,16 +9,16 @@ export const destructiveChangesFew: ChangeRule<'destructive-changes-few'> = {
   name: 'destructive-changes-few',
   about: 'change',
   level: 'error',
-  refuses: 'More than so many changes in one branch that cannot be undone.',
-  why: 'A reviewer checks one deletion with care, and the twentieth in a list with none. What goes in one branch by the dozen is often a folder moved or a file lost, not a decision.',
-  advice: `Split the branch, a few deletions in each, and have each reviewed for itself. ${cautions}`,
+  refuses: 'More than a set number of changes in one branch that cannot be undone.',
+  why: 'A reviewer checks one deletion carefully, but not the twentieth in a list. A dozen deletions in one branch often come from a moved folder or a lost file, not from a decision.',
+  advice: `Split the branch into several with a few deletions each, and have each reviewed separately. ${cautions}`,
   parameters: {
     'at-most': {
       schema: {
         type: 'integer',
         minimum: 0,
         description:
-          'How many volumes, groups and file systems one branch may delete, shrink or make over. It holds at equality; what goes with its volume or group counts once.',
+          'How many volumes, groups and file systems one branch may delete, shrink or reformat. Exactly this many are allowed; what is lost together with its volume or group counts once.',
       },
       looser: 'higher',
       absent: 'loosest',
@@ -28,7 +28,7 @@ export const destructiveChangesFew: ChangeRule<'destructive-changes-few'> = {
   looksAt: () => everyDeclaredKind,
   examples: {
     fails: {
-      story: 'Three volumes go in one branch.',
+      story: 'One branch deletes three volumes.',
       main: `volumes:
   root: { size: 20 GiB, tier: bulk }
   plates-1: { size: 40 GiB, tier: bulk }
@@ -41,7 +41,7 @@ export const destructiveChangesFew: ChangeRule<'destructive-changes-few'> = {
       entry: '{ rule: destructive-changes-few, at-most: 2 }',
     },
     passes: {
-      story: 'Two of them go; the third is for another day.',
+      story: 'It deletes two of them and leaves the third for another branch.',
       main: `volumes:
   root: { size: 20 GiB, tier: bulk }
   plates-1: { size: 40 GiB, tier: bulk }
@@ -65,7 +65,7 @@ export const destructiveChangesFew: ChangeRule<'destructive-changes-few'> = {
       yield {
         subject: { kind: 'branch', name: 'head' },
         place: first.place,
-        message: `the branch makes ${counted(losses.length, 'change')} that cannot be undone, where ${most} are allowed: ${losses.slice(0, named).map(describeChange).join('; ')}${more > 0 ? `; and ${more} more` : ''}`,
+        message: `the branch makes ${counted(losses.length, 'change')} that cannot be undone, and at most ${most} ${most === 1 ? 'is' : 'are'} allowed: ${losses.slice(0, named).map(describeChange).join('; ')}${more > 0 ? `; and ${more} more` : ''}`,
       };
     },
 };

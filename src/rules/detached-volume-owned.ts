@@ -11,16 +11,16 @@ export const detachedVolumeOwned: StateRule<'detached-volume-owned'> = {
   about: 'state',
   level: 'error',
   refuses:
-    'A detached volume, still billed, with no owner, no reason or no retention date, or kept past that date.',
-  why: 'A detached volume is billed until it is deleted. Without a name, a reason and a date, nobody dares to delete it and everybody pays.',
+    'An unattached volume, which is still billed, without an owner, a reason or a retention date, or kept past that date.',
+  why: 'An unattached volume is billed until it is deleted. Without an owner, a reason and a date, nobody dares to delete it, and it is paid for indefinitely.',
   advice:
-    'Write reason and retain-until on the volume, and a team or an owner; or attach it; or delete it by the rules for deletion.',
+    'Give the volume a reason and a retain-until date, and a team or an owner; or attach it; or delete it as the rules for deletions require.',
   parameters: {
     'at-most': {
       schema: {
         type: 'integer',
         minimum: 1,
-        description: 'The most days ahead that a retention date may lie.',
+        description: 'How many days ahead a retention date may be at most.',
       },
       looser: 'higher',
       absent: 'loosest',
@@ -30,7 +30,7 @@ export const detachedVolumeOwned: StateRule<'detached-volume-owned'> = {
         type: 'integer',
         minimum: 0,
         default: 0,
-        description: 'Days past the retention date that are let pass.',
+        description: 'How many days past the retention date are tolerated.',
       },
       looser: 'higher',
       absent: 'default',
@@ -40,7 +40,7 @@ export const detachedVolumeOwned: StateRule<'detached-volume-owned'> = {
   looksAt: () => ['volume'],
   examples: {
     fails: {
-      story: 'A volume is detached, and nobody says why it is kept.',
+      story: 'A volume is unattached, and no reason is given for keeping it.',
       main: `team: imagery
 servers:
   plate-scanner: {}
@@ -92,7 +92,7 @@ volumes:
           subject: { kind: 'volume', name: volume.name },
           place: placed(volume, revision, volume.retainUntil === undefined ? undefined : 'retain-until'),
         } as const;
-        const message = `volume ${volume.name} is detached and still billed${price}, and`;
+        const message = `volume ${volume.name} is unattached and still billed${price}, and`;
         const missing = missingFrom(volume);
         if (missing.length > 0) {
           yield { ...said, message: `${message} ${missing.join(' and ')}`, excess: new Set(missing) };
@@ -132,7 +132,7 @@ function misdatedBy(
   }
   if (atMost !== undefined && -past > atMost) {
     return {
-      how: `is to be kept ${counted(-past, 'day')}, where ${counted(atMost, 'day')} are allowed`,
+      how: `is to be kept ${counted(-past, 'day')}, and at most ${counted(atMost, 'day')} are allowed`,
       days: BigInt(-past - atMost),
     };
   }

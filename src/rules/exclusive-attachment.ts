@@ -10,8 +10,8 @@ export const exclusiveAttachment: StateRule<'exclusive-attachment'> = {
   about: 'state',
   level: 'error',
   refuses:
-    "One volume on two servers, unless it is shareable, within its tier's limit, and holds a file system made for several servers at once.",
-  why: 'Two servers that mount one ordinary file system at once each write over what the other believes is there. It destroys the file system, often unnoticed for days.',
+    "One volume attached to several servers, unless it is shareable, within its tier's limit, and holds a cluster-aware file system.",
+  why: 'Two servers that mount one ordinary file system at the same time overwrite what the other has written. That corrupts the file system, often unnoticed for days.',
   advice:
     'Detach the volume from all servers but one. To share it, declare it shareable and give it a cluster-aware file system (gfs2, ocfs2).',
   parameters: {},
@@ -19,7 +19,7 @@ export const exclusiveAttachment: StateRule<'exclusive-attachment'> = {
   looksAt: () => ['volume'],
   examples: {
     fails: {
-      story: 'An ordinary file system is to be mounted by two servers at once.',
+      story: 'Two servers would mount one ordinary file system at the same time.',
       branch: `servers:
   plate-scanner: {}
   plate-archive: {}
@@ -32,7 +32,7 @@ attachments:
       entry: '{ rule: exclusive-attachment }',
     },
     passes: {
-      story: 'The volume is shareable, and its file system is made for several servers.',
+      story: 'The volume is shareable, and its file system is cluster-aware.',
       branch: `servers:
   plate-scanner: {}
   plate-archive: {}
@@ -84,12 +84,12 @@ function faultsOf(estate: Estate, volume: Volume, servers: number, tier: Tier | 
   const systems = fileSystemsOn(estate, volume);
   const ordinary = systems.find(({ type }) => !fileSystemFacts(type).clusterAware);
   if (ordinary !== undefined) {
-    const why = `its file system ${ordinary.mount} (${ordinary.type}) is not made for several servers`;
+    const why = `its file system ${ordinary.mount} (${ordinary.type}) is not cluster-aware`;
     faults.push({ kind: 'ordinary file system', why });
   } else if (systems.length === 0) {
     faults.push({
       kind: 'no file system',
-      why: 'no file system made for several servers is declared on it',
+      why: 'no cluster-aware file system is declared on it',
     });
   }
   return faults;

@@ -9,7 +9,7 @@ export const freeze: ChangeRule<'freeze'> = {
   about: 'change',
   level: 'error',
   refuses: 'Changes that cannot be undone, or any changes, within a freeze period.',
-  why: 'At the close of a year, during a survey or a holiday, there is nobody to restore what a slip destroys, and no day to lose over it.',
+  why: 'At the end of a year, during a survey or a holiday, there is nobody to restore what a mistake destroys, and no time to lose over it.',
   advice: `Wait for the end of the freeze, or ask for a waiver. ${cautions}`,
   parameters: {
     from: {
@@ -56,7 +56,7 @@ export const freeze: ChangeRule<'freeze'> = {
       entry: '{ rule: freeze, from: 2026-11-16, until: 2026-11-27, reason: the autumn survey is at sea }',
     },
     passes: {
-      story: 'A volume is grown in the same days.',
+      story: 'A volume is grown during the freeze.',
       main: `volumes:
   root: { size: 20 GiB, tier: bulk }
   plates-1: { size: 40 GiB, tier: bulk }
@@ -74,7 +74,7 @@ export const freeze: ChangeRule<'freeze'> = {
           {
             path: ['until'],
             message: `the freeze ends on ${until}, before it begins on ${from}`,
-            advice: 'Put the two dates right.',
+            advice: 'Correct the two dates.',
           },
         ]
       : [];
@@ -87,7 +87,7 @@ export const freeze: ChangeRule<'freeze'> = {
           subject: change.subject,
           facet: changeFacet(change),
           place: change.place,
-          message: `${describeChange(change)}, within the freeze ${spanOf(entry)}${entry.reason === undefined ? '' : ` (${entry.reason})`}`,
+          message: `${describeChange(change)} during the freeze ${spanOf(entry)}${entry.reason === undefined ? '' : ` (${entry.reason})`}`,
         };
       }
     },

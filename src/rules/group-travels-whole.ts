@@ -7,7 +7,7 @@ export const groupTravelsWhole: StateRule<'group-travels-whole'> = {
   about: 'state',
   level: 'error',
   refuses: 'A volume group with members on different servers, or with some members attached and some not.',
-  why: 'A volume group spreads its file systems over all its members. With one of them elsewhere the group does not start, or starts broken, and a repair in haste can lose all of it.',
+  why: 'A volume group spreads its file systems over all its members. If one of them is elsewhere the group cannot be activated, or only in part, and a hasty repair can lose all of it.',
   advice:
     'Move all members together: unmount, deactivate and export the group, detach every member, attach them all to the other server, import and activate there.',
   parameters: {},
@@ -16,7 +16,7 @@ export const groupTravelsWhole: StateRule<'group-travels-whole'> = {
   looksAt: () => ['volume-group'],
   examples: {
     fails: {
-      story: 'One of two members is handed to another server.',
+      story: 'One of two members is moved to another server.',
       main: `servers:
   plate-scanner: {}
   plate-archive: {}
@@ -44,7 +44,7 @@ volume-groups:
       entry: '{ rule: group-travels-whole }',
     },
     passes: {
-      story: 'Both members travel together.',
+      story: 'Both members are moved together.',
       main: `servers:
   plate-scanner: {}
   plate-archive: {}
@@ -94,7 +94,7 @@ volume-groups:
         yield {
           subject: { kind: 'volume-group', name: group.name },
           place: placed(group, revision, 'members'),
-          message: `volume group ${group.name} is not in one place: ${parts.join('; ')}`,
+          message: `volume group ${group.name} is split: ${parts.join('; ')}`,
           // Another split of a split group is no better: any piece missing stops the group.
           excess: places,
         };

@@ -15,10 +15,10 @@ export const growthFollowedThrough: StateRule<'growth-followed-through'> = {
   about: 'state',
   level: 'warning',
   refuses:
-    'Capacity bought and not passed on: a volume group with much given to no file system, an attached volume that nothing lies on, a file system smaller than the volume it has to itself.',
-  why: 'A volume grows in a minute and is billed from then on; nobody can write to the growth until the group and the file system have grown, too. Growth that stopped half-way is paid for month after month and noticed by nobody.',
+    'Provisioned capacity that is left unallocated: a volume group with too much allocated to no file system, an attached volume in no group and without a file system, a file system smaller than the volume under it.',
+  why: 'A volume is grown in a minute and the new size is billed from then on, but nothing can be written to it until the group and the file system have been grown too. Growth that stops half-way is paid for every month without anybody noticing.',
   advice:
-    'Follow it through: rescan in the guest, grow the group, grow the file system, and declare the new sizes; or declare what already lies there. What nobody needs cannot be shrunk away, only not bought the next time.',
+    'Complete the growth: rescan in the guest, grow the group, grow the file system, and declare the new sizes; or declare what is already there. A volume cannot be made smaller again, so buy less next time if the capacity is not needed.',
   parameters: {
     'idle-share': {
       schema: {
@@ -27,7 +27,7 @@ export const growthFollowedThrough: StateRule<'growth-followed-through'> = {
         maximum: 1,
         default: usualShare,
         description:
-          'The largest share of what a volume group has bought that may be given to no file system. It holds at equality.',
+          'The largest share of the provisioned capacity of a volume group that may be unallocated. Exactly this share is allowed.',
       },
       looser: 'higher',
       absent: 'default',
@@ -37,7 +37,7 @@ export const growthFollowedThrough: StateRule<'growth-followed-through'> = {
         $ref: 'common.json#/$defs/size',
         default: usualSize,
         description:
-          "What may lie idle at any one place without a word, for a partition table, a group's metadata or a last extent. It holds at equality.",
+          "The size that may be unallocated at any one place, for a partition table, a group's metadata or a last extent. Exactly this size is allowed.",
       },
       looser: 'higher',
       absent: 'default',
@@ -47,7 +47,7 @@ export const growthFollowedThrough: StateRule<'growth-followed-through'> = {
   looksAt: () => ['volume', 'volume-group', 'file-system'],
   examples: {
     fails: {
-      story: 'A volume is grown, and the file system on it is not.',
+      story: 'A volume is grown, but the file system on it is not.',
       main: `servers:
   plate-scanner: {}
 volumes:
@@ -65,7 +65,7 @@ attachments:
       entry: '{ rule: growth-followed-through }',
     },
     passes: {
-      story: 'The file system grows with its volume.',
+      story: 'The file system is grown with its volume.',
       main: `servers:
   plate-scanner: {}
 volumes:
@@ -112,10 +112,10 @@ function messageFor({ layer, subject, bought, idle, monthly }: Idle, { cost }: V
   const price = `${showMoney(monthly(), cost.currency)} ${cost.currency} a month`;
   switch (layer) {
     case 'volume-group':
-      return `volume group ${subject.name} has bought ${showSize(bought)} and given ${size} of it, ${share(idle, bought).times(100).toDecimalPlaces(1).toString()} %, to no file system, at ${price}`;
+      return `volume group ${subject.name} has ${size} of its ${showSize(bought)} unallocated (${share(idle, bought).times(100).toDecimalPlaces(1).toString()} %), at ${price}`;
     case 'volume':
-      return `volume ${subject.name} is attached, and its ${size} are in no group and carry no file system, at ${price}`;
+      return `volume ${subject.name} is attached, but its ${size} are in no volume group and hold no file system, at ${price}`;
     case 'file-system':
-      return `file system ${subject.name} leaves ${size} of its volume's ${showSize(bought)} unused, at ${price}`;
+      return `file system ${subject.name} leaves ${size} of its volume's ${showSize(bought)} unallocated, at ${price}`;
   }
 }

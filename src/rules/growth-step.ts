@@ -6,10 +6,10 @@ export const growthStep: ChangeRule<'growth-step'> = {
   name: 'growth-step',
   about: 'change',
   level: 'error',
-  refuses: 'A volume made more than so many times larger, or larger by more than a size, in one change.',
-  why: 'A slip of the hand on a size (500 for 50, TiB for GiB) costs many times as much, month after month, and cannot be taken back by shrinking.',
+  refuses: 'A volume made larger in one change by more than a set factor or a set size.',
+  why: 'A typing error in a size (500 for 50, TiB for GiB) costs many times as much every month, and a volume cannot be made smaller again.',
   advice:
-    'Check the number and the unit. If the growth is meant, grow in smaller steps, or ask for a waiver.',
+    'Check the number and the unit. If the growth is intended, grow in smaller steps, or ask for a waiver.',
   parameters: {
     times: {
       schema: {
@@ -33,7 +33,7 @@ export const growthStep: ChangeRule<'growth-step'> = {
   looksAt: () => ['volume'],
   examples: {
     fails: {
-      story: 'Somebody types 5000 for 500.',
+      story: 'Somebody types 5000 instead of 500.',
       main: `volumes:
   plates-1: { size: 400 GiB, tier: bulk }
 `,
@@ -43,7 +43,7 @@ export const growthStep: ChangeRule<'growth-step'> = {
       entry: '{ rule: growth-step, times: 10 }',
     },
     passes: {
-      story: 'The growth that was meant.',
+      story: 'The growth that was intended.',
       main: `volumes:
   plates-1: { size: 400 GiB, tier: bulk }
 `,
@@ -63,10 +63,10 @@ export const growthStep: ChangeRule<'growth-step'> = {
         const step = differenceOfBytes(after.size, before.size);
         const tooFar = [
           ...(times !== undefined && isOver(before.size, after.size, times)
-            ? [`${grown(before.size, after.size)} times its size, where ${times} times is allowed`]
+            ? [`${grown(before.size, after.size)} times its size, and at most ${times} times is allowed`]
             : []),
           ...(largestStep !== undefined && step > largestStep
-            ? [`by ${showSize(step)}, where ${by} is allowed`]
+            ? [`by ${showSize(step)}, and at most ${by} is allowed`]
             : []),
         ];
         if (tooFar.length === 0) continue;

@@ -21,16 +21,15 @@ export const maxMonthlySpend: StateRule<'max-monthly-spend'> = {
   name: 'max-monthly-spend',
   about: 'state',
   level: 'error',
-  refuses: 'A team, a site, a label or the whole estate that costs more a month than its limit.',
-  why: 'Storage is bought in a minute and paid for every month. A limit that is met before the merge needs no argument after the bill.',
+  refuses: 'A team, a site, a label or the whole estate whose monthly cost is over its limit.',
+  why: 'Storage is bought in a minute and paid for every month. A limit that is checked before the merge saves the discussion after the bill.',
   advice:
-    'Take less, move to a cheaper tier, delete what nobody needs, or have the limit raised in a change of its own.',
+    'Provision less, move to a cheaper tier, delete what nobody needs, or have the limit raised in a change of its own.',
   parameters: {
     limit: {
       schema: {
         $ref: 'common.json#/$defs/amount',
-        description:
-          'The most that all in scope may cost a month together. It holds at equality and is broken above.',
+        description: 'The highest total monthly cost of everything in scope. Exactly this amount is allowed.',
       },
       looser: 'higher',
       absent: 'loosest',
@@ -40,7 +39,7 @@ export const maxMonthlySpend: StateRule<'max-monthly-spend'> = {
         type: 'string',
         enum: ['team', 'site'],
         description:
-          'Makes the limit one for each team, or each site, in scope instead of one for all together.',
+          'Applies the limit to each team, or each site, in scope separately instead of to their total.',
       },
       looser: 'unknown',
       absent: 'loosest',
@@ -56,12 +55,12 @@ export const maxMonthlySpend: StateRule<'max-monthly-spend'> = {
       absent: 'loosest',
     },
     from: {
-      schema: { $ref: 'common.json#/$defs/date', description: 'The first day on which the limit holds.' },
+      schema: { $ref: 'common.json#/$defs/date', description: 'The first day on which the limit applies.' },
       looser: 'higher',
       absent: 'tightest',
     },
     until: {
-      schema: { $ref: 'common.json#/$defs/date', description: 'The last day on which the limit holds.' },
+      schema: { $ref: 'common.json#/$defs/date', description: 'The last day on which the limit applies.' },
       looser: 'lower',
       absent: 'tightest',
     },
@@ -85,7 +84,7 @@ volumes:
       entry: '{ rule: max-monthly-spend, where: { teams: [imagery] }, limit: "120.00" }',
     },
     passes: {
-      story: 'The same team buys less, and stays below it.',
+      story: 'The same team provisions less, and stays below it.',
       main: `team: imagery
 volumes:
   plates-1: { size: 1 TiB, tier: bulk }
@@ -130,7 +129,7 @@ function judge(
       subject,
       place,
       message: `${who} would cost ${shown(monthly)} a month, ${over(subtractMoney(monthly, limit), currency)} over the limit of ${shown(limit)}`,
-      advice: `${dearest === undefined ? '' : `The dearest is ${nameOf(dearest)} at ${shown(dearest.monthly)}. `}${maxMonthlySpend.advice}`,
+      advice: `${dearest === undefined ? '' : `The most expensive is ${nameOf(dearest)} at ${shown(dearest.monthly)}. `}${maxMonthlySpend.advice}`,
       excess: monthly,
     };
   }
@@ -144,7 +143,7 @@ function judge(
       subject,
       place,
       message: `${who} would cost ${shown(monthly)} a month, ${share} % of the limit of ${shown(limit)}`,
-      advice: `${shown(subtractMoney(limit, monthly))} a month are left.`,
+      advice: `${shown(subtractMoney(limit, monthly))} a month remains.`,
       excess: monthly,
       atMost: 'warning',
     };

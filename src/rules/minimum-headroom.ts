@@ -23,17 +23,17 @@ export const minimumHeadroom: StateRule<'minimum-headroom'> = {
   about: 'state',
   level: 'error',
   refuses:
-    "Less free room than asked, at a site's quota, a server's attachment slots, a volume group or a file system; or a file system that its readings say will be full too soon.",
+    "Less headroom than required in a site's quota, a server's attachment slots, a volume group or a file system; or a file system that, by its readings, will be full too soon.",
   why: 'The day a file system fills is the wrong day to learn that the group, the slots or the quota are full too.',
   advice:
-    'Buy or free room at that layer first: grow a member, add one, give slots back, ask the provider for a higher quota.',
+    'Make headroom at that layer first: grow a member, add one, free attachment slots, or ask the provider for a higher quota.',
   parameters: {
     of: {
       schema: {
         type: 'string',
         enum: ['quota', 'attachment-slots', 'volume-group', 'file-system'],
         description:
-          'The layer that must keep room. A file system is held against its readings; without any, nothing is said of its share and size.',
+          'The layer that must keep headroom. A file system is checked against its readings; without any, its share and size are not checked.',
       },
       looser: 'unknown',
       absent: 'loosest',
@@ -43,7 +43,7 @@ export const minimumHeadroom: StateRule<'minimum-headroom'> = {
         type: 'number',
         minimum: 0,
         maximum: 1,
-        description: 'The least share of the capacity that must be free. It holds at equality.',
+        description: 'The smallest share of the capacity that must be free. Exactly this share is enough.',
       },
       looser: 'lower',
       absent: 'loosest',
@@ -51,7 +51,7 @@ export const minimumHeadroom: StateRule<'minimum-headroom'> = {
     size: {
       schema: {
         $ref: 'common.json#/$defs/size',
-        description: 'The least size that must be free, where sizes are counted.',
+        description: 'The smallest size that must be free, at layers measured in bytes.',
       },
       looser: 'lower',
       absent: 'loosest',
@@ -60,7 +60,7 @@ export const minimumHeadroom: StateRule<'minimum-headroom'> = {
       schema: {
         type: 'integer',
         minimum: 0,
-        description: 'The least number of volumes or slots that must be free, where pieces are counted.',
+        description: 'The smallest number of volumes or slots that must be free, at layers that are counted.',
       },
       looser: 'lower',
       absent: 'loosest',
@@ -70,7 +70,7 @@ export const minimumHeadroom: StateRule<'minimum-headroom'> = {
         type: 'integer',
         minimum: 1,
         description:
-          'The least number of days, from the day of the judgement, until a file system is full by the trend of its readings. It holds at equality.',
+          'The smallest number of days, from the day of the judgement, until a file system is full by the trend of its readings. Exactly this many are enough.',
       },
       looser: 'lower',
       absent: 'loosest',
@@ -92,7 +92,7 @@ export const minimumHeadroom: StateRule<'minimum-headroom'> = {
   usesReadings: ({ of }) => of === 'file-system',
   examples: {
     fails: {
-      story: 'A file system is asked for that three volumes of 40 GiB cannot carry.',
+      story: 'A file system is declared that does not fit into three volumes of 40 GiB.',
       main: `volumes:
   plates-1: { size: 40 GiB, tier: bulk }
   plates-2: { size: 40 GiB, tier: bulk }
@@ -118,7 +118,7 @@ volume-groups:
       entry: '{ rule: minimum-headroom, of: volume-group, share: 0.1 }',
     },
     passes: {
-      story: 'It grows within its group, and a tenth stays free.',
+      story: 'It grows within its group, and a tenth of the group stays free.',
       main: `volumes:
   plates-1: { size: 40 GiB, tier: bulk }
   plates-2: { size: 40 GiB, tier: bulk }
@@ -210,8 +210,8 @@ volume-groups:
           subject: room.subject,
           facet: 'placement',
           place: { revision: 'head', ...room.place },
-          message: `${messageFor(room, wanted, wanted - room.free)}; its file systems would fit if they were made anew, and do not grow from where they lie on main`,
-          advice: `Give every member of the group more room, or keep the file systems smaller. ${caution}`,
+          message: `${messageFor(room, wanted, wanted - room.free)}; its file systems would fit if they were created again, but cannot grow from where they are on main`,
+          advice: `Grow every member of the group, or keep the file systems smaller. ${caution}`,
           excess: wanted - room.free,
         };
       }
@@ -220,7 +220,7 @@ volume-groups:
 };
 
 const caution =
-  'Moving what lies there wants a backup and room elsewhere: what is moved is at risk until the move is over.';
+  'Moving the data needs a backup and space elsewhere: it is at risk until the move is complete.';
 
 /** The groups whose room a change may alter. */
 const groupsChanged = (changes: readonly Change[], { groupOf, groups }: Estate): ReadonlySet<string> =>
@@ -244,8 +244,8 @@ const misplaced = (
     : [
         {
           path: [key],
-          message: `${key} is not counted at the layer ${of}`,
-          advice: `Take it out; it counts at ${layers.join(', ')}.`,
+          message: `${key} does not apply to the layer ${of}`,
+          advice: `Remove it; it applies to ${layers.join(', ')}.`,
         },
       ];
 
@@ -284,10 +284,10 @@ const shown = ({ measure }: Room, amount: bigint): string => measured(measure, a
 
 function messageFor(room: Room, wanted: bigint, short: bigint): string {
   const who = `${room.subject.kind.replace('-', ' ')} ${room.subject.name}`;
-  const bounds = `${shown(room, room.taken)} of ${shown(room, room.capacity)} taken`;
+  const bounds = `${shown(room, room.taken)} of ${shown(room, room.capacity)} used`;
   return room.free < 0n
-    ? `${who} is asked for more than it has: ${bounds}, ${shown(room, -room.free)} missing`
-    : `${who} has ${shown(room, room.free)} free (${bounds}), where ${shown(room, wanted)} must stay free: ${shown(room, short)} short`;
+    ? `${who} does not have enough capacity: ${bounds}, ${shown(room, -room.free)} short`
+    : `${who} has ${shown(room, room.free)} free (${bounds}), and ${shown(room, wanted)} must stay free: ${shown(room, short)} short`;
 }
 
 /**
@@ -322,7 +322,7 @@ function priceOfMore(wantedOf: Wanted, room: Room, { estate, prices, cost }: Vie
     growing.length === 1
       ? `${exactSize(more)} more of the tier ${tier.name}`
       : `${exactSize(more)} more of the tier ${tier.name} on each of its ${growing.length} members`;
-  return `; ${what} would mend it, at ${showMoney(price, cost.currency)} ${cost.currency} a month`;
+  return `; ${what} would be enough, at ${showMoney(price, cost.currency)} ${cost.currency} a month`;
 }
 
 /** More steps than this are no advice: a group that keeps all its room free can never be mended. */
@@ -356,8 +356,8 @@ function tooSoonFull(system: FileSystem, wanted: number, view: View): Violation 
   if (usage === undefined) {
     return {
       ...common,
-      message: `${who} has no readings, so it cannot be told when it will be full`,
-      advice: 'Add readings of it; a week of them, one a day, is the least that a trend rests on.',
+      message: `${who} has no readings, so when it will be full is undetermined`,
+      advice: 'Add readings of it; a trend needs at least a week of them, one a day.',
       atMost: 'note',
     };
   }
@@ -368,14 +368,14 @@ function tooSoonFull(system: FileSystem, wanted: number, view: View): Violation 
     case 'too few':
       return {
         ...common,
-        message: `${who} has not enough readings to tell when it will be full: ${outlook.why}`,
-        advice: 'Go on adding readings, one a day.',
+        message: `${who} does not have enough readings to determine when it will be full: ${outlook.why}`,
+        advice: 'Keep adding readings, one a day.',
         atMost: 'note',
       };
     case 'full':
       return {
         ...common,
-        message: `${who} is full by its reading of ${outlook.from}, where ${counted(wanted, 'day')} must be left`,
+        message: `${who} was full at its reading of ${outlook.from}, and ${counted(wanted, 'day')} must remain`,
         excess: BigInt(wanted),
       };
     case 'fills': {
@@ -386,7 +386,7 @@ function tooSoonFull(system: FileSystem, wanted: number, view: View): Violation 
       const when = left < 0 ? 'will be full by now' : `will be full in ${counted(left, 'day')}`;
       return {
         ...common,
-        message: `${who} ${when} if it goes on by ${growth} a day as in ${counted(outlook.readings, 'reading')} up to ${outlook.from}, where ${counted(wanted, 'day')} must be left`,
+        message: `${who} ${when} if it goes on by ${growth} a day as in ${counted(outlook.readings, 'reading')} up to ${outlook.from}, and ${counted(wanted, 'day')} must remain`,
         excess: BigInt(wanted - left),
       };
     }

@@ -24,7 +24,7 @@ export const naming: StateRule<'naming'> = {
   about: 'state',
   level: 'error',
   refuses: "A name of a server, a volume, a volume group or a mount point that breaks the estate's pattern.",
-  why: 'At three in the morning a name is all there is to go by. Names that follow one pattern say whose a volume is and what it is for, and sort beside their fellows.',
+  why: 'At three in the morning a name is all there is to go by. Names that follow one pattern say who owns a volume and what it is for, and they sort together.',
   advice:
     'Choose a name that follows the pattern; where the thing exists already, carry its old name in formerly:.',
   parameters: {
@@ -40,14 +40,14 @@ export const naming: StateRule<'naming'> = {
       .map((kind) => (kind === 'mount' ? 'file-system' : kind)),
   examples: {
     fails: {
-      story: 'A new volume is called as nobody would look for it.',
+      story: 'A new volume has a name that follows no pattern.',
       branch: `volumes:
   Temp_new: { size: 40 GiB, tier: bulk }
 `,
       entry: "{ rule: naming, volume: '[a-z]+(-[a-z]+)*-[0-9]+' }",
     },
     passes: {
-      story: 'It is called by what it holds, with a number.',
+      story: 'It is named after what it holds, with a number.',
       branch: `volumes:
   survey-plates-7: { size: 40 GiB, tier: bulk }
 `,
@@ -114,6 +114,6 @@ function* namesOf(kind: NamedKind, look: Selection): Iterable<Name> {
 function patternFaults(kind: NamedKind, source: EntryOf<'naming'>[NamedKind]): readonly EntryFault[] {
   const pattern = source === undefined ? undefined : compilePattern(source);
   return pattern !== undefined && 'why' in pattern
-    ? [{ path: [kind], message: `${source} is no pattern: ${pattern.why}`, advice: patternAdvice }]
+    ? [{ path: [kind], message: `${source} is not a valid pattern: ${pattern.why}`, advice: patternAdvice }]
     : [];
 }

@@ -11,14 +11,15 @@ export const noShrink: ChangeRule<'no-shrink'> = {
   level: 'error',
   refuses:
     'A volume, a volume group or a file system made smaller in exact bytes: also across a rename, a change of unit, or a deletion and re-creation in its place.',
-  why: 'Providers grow volumes and do not shrink them; what lies beyond the new end is lost. 50 GB in place of 50 GiB is such a shrink, and easy to miss.',
-  advice: `Keep the size, or make a smaller volume beside it and copy across. ${cautions}`,
+  why: 'Providers grow volumes but do not shrink them, and what is beyond the new end is lost. Writing 50 GB for 50 GiB is such a shrink, and easy to miss.',
+  advice: `Keep the size, or create a smaller volume beside it and copy the data across. ${cautions}`,
   parameters: {
     'allow-file-systems': {
       schema: {
         type: 'array',
         items: { type: 'string', enum: ['ext2', 'ext3', 'ext4', 'btrfs', 'ntfs', 'swap'] },
-        description: 'Types of file system that may be made smaller, out of those whose own tools can do it.',
+        description:
+          'The types of file system that may be made smaller, among those whose own tools can do it.',
       },
       looser: 'longer',
       absent: 'tightest',
@@ -28,7 +29,7 @@ export const noShrink: ChangeRule<'no-shrink'> = {
   looksAt: () => ['volume', 'volume-group', 'file-system'],
   examples: {
     fails: {
-      story: 'Units are made the same in all files, and 50 GiB becomes 50 GB.',
+      story: 'The units in all files are made alike, and 50 GiB becomes 50 GB.',
       main: `volumes:
   plates-1: { size: 50 GiB, tier: steady }
 `,
@@ -38,7 +39,7 @@ export const noShrink: ChangeRule<'no-shrink'> = {
       entry: '{ rule: no-shrink }',
     },
     passes: {
-      story: 'The same size is written in another unit, to the byte.',
+      story: 'The same size, to the byte, is written in another unit.',
       main: `volumes:
   plates-1: { size: 1.5 TiB, tier: steady }
 `,
@@ -71,7 +72,7 @@ function* shrunkVolume(change: ChangeOf<'volume-shrunk' | 'volume-re-created'>):
   const what =
     change.kind === 'volume-shrunk'
       ? `volume ${after.name} would shrink from ${sizes[0]} to ${sizes[1]}`
-      : `volume ${before.name} (${sizes[0]}) would be deleted and the smaller ${after.name} (${sizes[1]}) put in its place, ${change.seat}`;
+      : `volume ${before.name} (${sizes[0]}) would be deleted and replaced by the smaller ${after.name} (${sizes[1]}), ${change.seat}`;
   yield { subject, place, message: `${what}: ${exact(lost)} bytes fewer`, excess: lost };
 }
 
@@ -108,7 +109,7 @@ function* shrunkGroup(
     subject,
     place,
     message: `volume group ${after.name} would shrink with ${before.members.filter((name) => !after.members.includes(name)).join(', ')} leaving: ${exact(lost)} bytes fewer`,
-    advice: `Move what lies on the leaving member to the others and take it out of the group in the guest first. ${cautions}`,
+    advice: `First move the data off that member to the others and remove it from the group in the guest. ${cautions}`,
     excess: lost,
   };
 }

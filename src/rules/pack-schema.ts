@@ -9,7 +9,7 @@ const scopeSchema = {
   title: 'ScopeDeclaration',
   type: 'object',
   additionalProperties: false,
-  description: 'What the rule is for; all of it where left out. Every key given must match.',
+  description: 'What the rule applies to; everything if left out. All keys given must match.',
   properties: {
     teams: { $ref: '#/$defs/names', description: 'Only what belongs to one of these teams.' },
     sites: { $ref: '#/$defs/names', description: 'Only what is at one of these sites.' },
@@ -18,7 +18,7 @@ const scopeSchema = {
       type: 'object',
       propertyNames: { $ref: 'common.json#/$defs/name' },
       additionalProperties: { type: ['string', 'array'], items: { type: 'string' }, minItems: 1 },
-      description: 'Only what carries each of these labels, with the value or one of the values.',
+      description: 'Only what has each of these labels, with the value or one of the values.',
     },
   },
 };
@@ -30,7 +30,7 @@ export function rulePackSchema(
     $schema: 'https://json-schema.org/draft/2020-12/schema',
     $id: 'rule-pack.json',
     title: 'RulePackFile',
-    description: 'A rule pack: rules, their parameters, their limits and whom they are for.',
+    description: 'A rule pack: rules with their parameters, limits and scope.',
     type: 'object',
     additionalProperties: false,
     properties: {
@@ -78,19 +78,19 @@ function entrySchema(rule: Rule): Readonly<Record<string, unknown>> {
       name: {
         $ref: 'common.json#/$defs/name',
         description:
-          "This entry's own name, by which a waiver or another pack refers to it; the rule's where left out.",
+          "The name by which a waiver or another pack refers to this entry; the rule's own if left out.",
       },
       level: {
         type: 'string',
         enum: [...levels],
-        description: `How much a finding weighs; ${rule.level} where left out. Only error fails.`,
+        description: `The level of a finding; ${rule.level} if left out. Only error fails.`,
       },
       enabled: {
         type: 'boolean',
         default: true,
-        description: 'false switches off the entry of the same name in a pack that is used.',
+        description: 'false switches off the entry of the same name in a pack listed under use.',
       },
-      where: { $ref: '#/$defs/scope', description: 'What the rule is for; all of it where left out.' },
+      where: { $ref: '#/$defs/scope', description: 'What the rule applies to; everything if left out.' },
       ...Object.fromEntries(
         Object.entries(rule.parameters).map(([name, parameter]) => [name, parameterSchema(parameter)]),
       ),

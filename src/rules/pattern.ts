@@ -29,10 +29,10 @@ export function compilePattern(source: string): Pattern | { readonly why: string
 /** Compiles a pattern of a pack, which is refused when it is read for one that does not compile. */
 export function patternOf(source: string): Pattern {
   const pattern = compilePattern(source);
-  if ('why' in pattern) throw new Error(`${source} is no pattern: ${pattern.why}`);
+  if ('why' in pattern) throw new Error(`${source} is not a valid pattern: ${pattern.why}`);
   return pattern;
 }
 
 /** What a pattern that does not compile is told. */
 export const patternAdvice =
-  'Patterns are RE2: letters, classes such as [a-z0-9], groups and repeats; no look-ahead, look-behind or back reference.';
+  'Patterns are RE2: letters, classes such as [a-z0-9], groups and repetition, without look-ahead, look-behind or back-references.';

@@ -7,8 +7,8 @@ export const policyApart: ChangeRule<'policy-apart'> = {
   about: 'change',
   level: 'error',
   refuses: 'A looser policy and a change of storage in one branch.',
-  why: 'Whoever reviews the storage then reviews it against limits that the same hand has just moved. Apart, each is seen for what it is.',
-  advice: 'Split the branch: first the policy, by those who answer for it; then the storage.',
+  why: 'Otherwise the storage is reviewed against limits that the same branch has just changed. In separate branches, each is reviewed for what it is.',
+  advice: 'Split the branch: first the policy, reviewed by whoever is responsible for it, then the storage.',
   parameters: {},
   scope: [],
   needs: [],
@@ -31,7 +31,7 @@ volumes:
       },
     },
     passes: {
-      story: 'A tighter limit beside a change of storage lets nothing through.',
+      story: 'A tighter limit beside a change of storage is allowed.',
       main: `team: imagery
 volumes:
   plates-1: { size: 100 GiB, tier: bulk }
@@ -62,7 +62,7 @@ volumes:
       yield {
         subject: { kind: 'branch', name: 'head' },
         place: first.place ?? onHead(head.settings.place),
-        message: `the branch changes storage (${counted(changes.length, 'change')}) and makes the policy that judges it looser: ${names.join(', ')}`,
+        message: `the branch changes storage (${counted(changes.length, 'change')}) and loosens the policy that applies to it: ${names.join(', ')}`,
       };
     },
 };

@@ -6,7 +6,7 @@ export const sameSite: StateRule<'same-site'> = {
   about: 'state',
   level: 'error',
   refuses: 'A volume attached to a server at another site.',
-  why: 'Block storage is reached inside one site; an attachment across sites is refused by the provider, half-way through the change.',
+  why: 'Block storage can only be used within one site; the provider refuses an attachment across sites, half-way through the change.',
   advice: 'Attach it to a server at its own site, or copy its content to a volume at the other site.',
   parameters: {},
   needs: [],

@@ -14,15 +14,15 @@ export const shape: StateRule<'shape'> = {
   about: 'state',
   level: 'error',
   refuses:
-    'Whatever does not fit a JSON Schema of your own: a rule without code, about one kind of thing or about changes.',
-  why: 'Every estate has a rule that no other has: a label that finance asks for, a type of file system that the backup cannot read.',
-  advice: 'Put right what stands at the path in the message; the schema stands in the rule pack.',
+    'Whatever does not match a JSON Schema of your own: a rule without code, for one kind of thing or for changes.',
+  why: 'Every estate has rules of its own: a label that finance requires, a type of file system that the backup cannot read.',
+  advice: 'Correct the value at the path in the message; the schema is in the rule pack.',
   parameters: {
     of: {
       schema: {
         type: 'string',
         enum: ['server', 'volume', 'volume-group', 'file-system', 'change'],
-        description: 'What each is held against the schema.',
+        description: 'What is checked against the schema, each by itself.',
       },
       looser: 'unknown',
       absent: 'loosest',
@@ -32,7 +32,7 @@ export const shape: StateRule<'shape'> = {
         type: 'array',
         minItems: 1,
         items: { type: 'string', enum: changeKinds },
-        description: 'Only changes of these kinds; all of them where left out. Only with of: change.',
+        description: 'Only changes of these kinds; all kinds if left out. Only with of: change.',
       },
       looser: 'shorter',
       absent: 'tightest',
@@ -41,13 +41,16 @@ export const shape: StateRule<'shape'> = {
       schema: {
         type: 'object',
         description:
-          'A JSON Schema (2020-12) that each must satisfy. It sees the keys of the estate files, sizes as numbers under size-gib, and servers, volumes or volume-group for what a thing is tied to; of a change: change, subject, before and after. Patterns are RE2; $ref stays within the schema.',
+          'A JSON Schema (2020-12) that each must satisfy. It sees the keys of the estate files, sizes as numbers under size-gib, and servers, volumes or volume-group for what it is attached to or part of; for a change: change, subject, before and after. Patterns are RE2; $ref stays within the schema.',
       },
       looser: 'unknown',
       absent: 'loosest',
     },
     message: {
-      schema: { $ref: 'common.json#/$defs/sentence', description: 'What to say first of what does not fit.' },
+      schema: {
+        $ref: 'common.json#/$defs/sentence',
+        description: 'The beginning of the message about what does not match.',
+      },
       looser: 'neither',
       absent: 'default',
     },
@@ -57,13 +60,13 @@ export const shape: StateRule<'shape'> = {
   looksAt: ({ of }) => (of === 'change' ? everyDeclaredKind : [of]),
   examples: {
     fails: {
-      story: "A volume is bought on nobody's account.",
+      story: 'A volume is created without a cost centre.',
       branch: `volumes:
   plates-1: { size: 40 GiB, tier: bulk }
 `,
       entry: `rule: shape
 of: volume
-message: Finance asks for a cost centre
+message: Finance requires a cost centre
 schema:
   properties:
     labels:
@@ -73,13 +76,13 @@ schema:
 `,
     },
     passes: {
-      story: 'It carries the label that finance asks for.',
+      story: 'It has the label that finance requires.',
       branch: `volumes:
   plates-1: { size: 40 GiB, tier: bulk, labels: { cost-centre: CC-0417 } }
 `,
       entry: `rule: shape
 of: volume
-message: Finance asks for a cost centre
+message: Finance requires a cost centre
 schema:
   properties:
     labels:
@@ -95,8 +98,8 @@ schema:
         ? [
             {
               path: ['kinds'],
-              message: `kinds chooses among changes, and this shape is of ${entry.of}`,
-              advice: 'Write of: change, or take kinds out.',
+              message: `kinds selects among changes, and this shape is of ${entry.of}`,
+              advice: 'Write of: change, or remove kinds.',
             },
           ]
         : [];
@@ -170,5 +173,5 @@ function violationOf(
 function messageFor({ message }: EntryOf<'shape'>, who: string, misses: readonly Miss[]): string {
   const said = misses.slice(0, named).map(({ path, message: why }) => `${path === '' ? 'it' : path} ${why}`);
   const more = misses.length - named;
-  return `${message === undefined ? '' : `${message.replace(/[.:\s]+$/, '')}: `}${who} does not fit the shape: ${said.join('; ')}${more > 0 ? `; and ${more} more` : ''}`;
+  return `${message === undefined ? '' : `${message.replace(/[.:\s]+$/, '')}: `}${who} does not match the shape: ${said.join('; ')}${more > 0 ? `; and ${more} more` : ''}`;
 }

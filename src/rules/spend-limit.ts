@@ -11,7 +11,7 @@ import type { Scope } from './view.ts';
 /** The most that an entry lets its scope cost a month, on the days of its span. */
 export interface SpendLimit extends Span {
   readonly amount: Money;
-  /** Makes the limit one for each team, or each site, in scope instead of one for all together. */
+  /** Applies the limit to each team, or each site, in scope separately instead of to their total. */
   readonly each: 'team' | 'site' | undefined;
 }
 
@@ -28,7 +28,7 @@ const nobody = '(none)';
 /** Who a spend is of, at the beginning of a sentence's subject. */
 export function spender({ kind, name }: Subject): string {
   if (kind === 'estate') return 'the estate';
-  return name === nobody ? `what names no ${kind}` : `${kind} ${name}`;
+  return name === nobody ? `what has no ${kind}` : `${kind} ${name}`;
 }
 
 /** How what falls under an entry's limit is summed: as one for its whole scope, or by team or site in it. */

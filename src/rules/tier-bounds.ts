@@ -13,23 +13,23 @@ export const tierBounds: StateRule<'tier-bounds'> = {
   about: 'state',
   level: 'error',
   refuses:
-    "A volume whose size its tier does not sell, or a server that needs more operations a second than its volumes' tiers give.",
-  why: 'The provider refuses such a size half-way through the change. Too few operations a second are sold without a word, and felt only when the server is busy.',
+    "A volume whose size its tier does not offer, or a server that needs more IOPS than its volumes' tiers provide.",
+  why: 'The provider refuses such a size half-way through the change. Too few IOPS are sold without a warning, and show only when the server is busy.',
   advice:
-    'Take a size that the tier sells, or another tier. For operations: larger volumes, more of them, or a faster tier.',
+    'Choose a size that the tier offers, or another tier. For IOPS: larger volumes, more of them, or a faster tier.',
   parameters: {},
   needs: [],
   looksAt: () => ['server', 'volume'],
   examples: {
     fails: {
-      story: 'A volume of 50 GB, in a tier that sells whole GiB.',
+      story: 'A volume of 50 GB in a tier that is sold in whole GiB.',
       branch: `volumes:
   plates-1: { size: 50 GB, tier: bulk }
 `,
       entry: '{ rule: tier-bounds }',
     },
     passes: {
-      story: 'A server whose three volumes of 40 GiB give it the 360 operations a second that it needs.',
+      story: 'A server whose three volumes of 40 GiB provide the 360 IOPS that it needs.',
       branch: `servers:
   plate-scanner: { iops: 360 }
 volumes:
@@ -71,7 +71,7 @@ function* sizeFaults(volume: Volume, tier: Tier, { revision }: View): Iterable<V
     yield {
       ...common,
       facet: 'minimum',
-      message: `${who()}, and the tier ${tier.name} sells no less than ${exactSize(tier.minimum)}; ${nearest()}`,
+      message: `${who()}, and the tier ${tier.name} offers no less than ${exactSize(tier.minimum)}; ${nearest()}`,
       excess: tier.minimum - size,
     };
   }
@@ -79,7 +79,7 @@ function* sizeFaults(volume: Volume, tier: Tier, { revision }: View): Iterable<V
     yield {
       ...common,
       facet: 'maximum',
-      message: `${who()}, and the tier ${tier.name} sells no more than ${exactSize(tier.maximum)}; ${nearest()}`,
+      message: `${who()}, and the tier ${tier.name} offers no more than ${exactSize(tier.maximum)}; ${nearest()}`,
       excess: size - tier.maximum,
     };
   }
@@ -87,7 +87,7 @@ function* sizeFaults(volume: Volume, tier: Tier, { revision }: View): Iterable<V
     yield {
       ...common,
       facet: 'step',
-      message: `${who()} (${exact(size)} bytes), and the tier ${tier.name} sells whole multiples of ${exactSize(tier.step)}; ${nearest()}`,
+      message: `${who()} (${exact(size)} bytes), and the tier ${tier.name} offers whole multiples of ${exactSize(tier.step)}; ${nearest()}`,
     };
   }
 }
@@ -97,13 +97,13 @@ function fittingSizes({ name, minimum, maximum, step = bytes(1n) }: Tier, size: 
   const smallest = roundedUp(minimum ?? step, step);
   const largest = maximum === undefined ? undefined : (maximum / step) * step;
   if (largest !== undefined && largest < smallest)
-    return `no size fits: the bounds of the tier ${name} exclude each other`;
+    return `no size is possible: the bounds of the tier ${name} contradict each other`;
   const within = (wanted: bigint): bigint =>
     wanted < smallest ? smallest : largest !== undefined && wanted > largest ? largest : wanted;
   const near = [...new Set([within((size / step) * step), within(roundedUp(size, step))])];
   return near.length === 1
-    ? `the nearest that fits is ${near.map(show).join()}`
-    : `the nearest that fit are ${near.map(show).join(' and ')}`;
+    ? `the nearest possible size is ${near.map(show).join()}`
+    : `the nearest possible sizes are ${near.map(show).join(' and ')}`;
 }
 
 const roundedUp = (amount: bigint, step: bigint): bigint => ((amount + step - 1n) / step) * step;
@@ -129,20 +129,20 @@ function iopsFault(server: Server, wanted: number, view: View): Violation | unde
     facet: 'iops',
     place: placed(server, view.revision, 'iops'),
   } as const;
-  const needs = `server ${server.name} needs ${exact(BigInt(wanted))} operations a second`;
+  const needs = `server ${server.name} needs ${exact(BigInt(wanted))} IOPS`;
   if (silent.length > 0) {
     return {
       ...common,
-      message: `${needs}, and it cannot be told whether it has them: the price list gives no operations for ${silent.map((tier) => `the tier ${tier}`).join(', ')}`,
+      message: `${needs}, and whether it has them is undetermined: the price list gives no IOPS for ${silent.map((tier) => `the tier ${tier}`).join(', ')}`,
       advice: 'Write iops-per-gib or iops-maximum on the tier in the price list.',
       atMost: 'note',
     };
   }
   const sum =
     parts.length === 0
-      ? 'it holds no volume'
-      : `its volumes' tiers give ${exact(supply)} (${parts.join(', ')})`;
-  return { ...common, message: `${needs}, and ${sum}: ${exact(missing)} missing`, excess: missing };
+      ? 'it has no volumes'
+      : `its volumes' tiers provide ${exact(supply)} (${parts.join(', ')})`;
+  return { ...common, message: `${needs}, and ${sum}: ${exact(missing)} short`, excess: missing };
 }
 
 function ioSupply(server: Server, estate: Estate, prices: PriceList): IoSupply {

@@ -101,7 +101,7 @@ function* keywordFaults(schema: UserSchema, path: readonly Step[], depth: number
     if (holds === undefined) {
       yield {
         path: at,
-        message: `${quoted(key)} is no keyword that a shape can use`,
+        message: `${quoted(key)} is not a keyword that a shape can use`,
         advice: `${offer(key, [...keywords.keys()])}A shape uses the keywords of JSON Schema 2020-12 that need no other document.`,
       };
     } else if (key === '$schema' && value !== dialect) {
@@ -115,7 +115,7 @@ function* keywordFaults(schema: UserSchema, path: readonly Step[], depth: number
         yield {
           path: at,
           message: `$ref ${quoted(value)} leads out of this schema`,
-          advice: 'Only what stands in the same schema can be referred to, as in #/$defs/owner.',
+          advice: 'Only parts of the same schema can be referred to, as in #/$defs/owner.',
         };
       }
     } else if (key === 'format' && value !== 'date') {
@@ -129,7 +129,7 @@ function* keywordFaults(schema: UserSchema, path: readonly Step[], depth: number
       for (const name of Object.keys(value)) {
         if (holds === 'patterned') yield* patternFault(name, [...at, name]);
         else if (name === '__proto__')
-          yield { path: at, message: '__proto__ cannot be asked for', advice: 'Take it out.' };
+          yield { path: at, message: '__proto__ cannot be used', advice: 'Take it out.' };
       }
     }
   }
@@ -140,7 +140,7 @@ function* patternFault(source: unknown, path: readonly Step[]): Iterable<EntryFa
   if (typeof source !== 'string') return;
   const pattern = compilePattern(source);
   if ('why' in pattern)
-    yield { path, message: `${source} is no pattern: ${pattern.why}`, advice: patternAdvice };
+    yield { path, message: `${source} is not a valid pattern: ${pattern.why}`, advice: patternAdvice };
 }
 
 /**
@@ -158,7 +158,7 @@ function expansionFault(root: UserSchema): EntryFault | undefined {
       fault = {
         path,
         message: 'the schema refers back to itself',
-        advice: 'Write out the levels there are; what a shape is shown is shallow.',
+        advice: 'Write out each level; what a shape checks has only a few.',
       };
       return 0;
     }
@@ -172,7 +172,7 @@ function expansionFault(root: UserSchema): EntryFault | undefined {
         fault ??= {
           path: [...path, '$ref'],
           message: `there is nothing at ${schema.$ref} in this schema`,
-          advice: 'Refer to a schema that stands in it, as in #/$defs/owner.',
+          advice: 'Refer to a part of it, as in #/$defs/owner.',
         };
       } else size += sizeOf(target, [...path, '$ref']);
     }
@@ -184,8 +184,8 @@ function expansionFault(root: UserSchema): EntryFault | undefined {
   if (fault === undefined && size > mostParts) {
     fault = {
       path: [],
-      message: `the schema comes to ${size} parts, references followed, where ${mostParts} are allowed`,
-      advice: 'Make several rules of it, each with its own message.',
+      message: `the schema has ${size} parts with its references followed, and at most ${mostParts} are allowed`,
+      advice: 'Split it into several rules, each with its own message.',
     };
   }
   return fault;
@@ -234,8 +234,8 @@ const schemaError = ({
   instancePath,
   message,
 }: ErrorObject): { readonly message: string; readonly advice: string } => ({
-  message: `${stepsOf(instancePath).at(-1) ?? 'the schema'} ${message ?? 'is not as JSON Schema has it'}`,
-  advice: 'See that keyword in JSON Schema 2020-12.',
+  message: `${stepsOf(instancePath).at(-1) ?? 'the schema'} ${message ?? 'is not valid JSON Schema'}`,
+  advice: 'See this keyword in JSON Schema 2020-12.',
 });
 
 /** One fault a place: each branch of the metaschema that a value misses would say so by itself. */

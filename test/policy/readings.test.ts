@@ -53,7 +53,7 @@ const said = (judgement: Awaited<ReturnType<typeof judgedBranch>>): readonly str
 describe('readings', () => {
   it('on main are what a file system is held against', async () => {
     expect(said(await judgedBranch(main, { 'NOTES.md': 'nothing to see\n' }))).toEqual([
-      'unchanged: file system plates-1:/plates has 10 GiB free (90 GiB of 100 GiB taken), where 20 GiB must stay free: 10 GiB short',
+      'unchanged: file system plates-1:/plates has 10 GiB free (90 GiB of 100 GiB used), and 20 GiB must stay free: 10 GiB short',
     ]);
   });
 

@@ -260,7 +260,7 @@ describe('what follows', () => {
     );
   });
 
-  it('calls a group that is asked for more than it has short, not full', async () => {
+  it('calls a group that does not have enough capacity short, not full', async () => {
     const asked = await judged(
       mainFiles,
       edited(mainFiles, 'storage/imagery.yaml', '/plates: { size: 100 GiB', '/plates: { size: 140 GiB'),

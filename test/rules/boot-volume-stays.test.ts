@@ -18,7 +18,7 @@ describe('the boot volume of a running server', () => {
     const { message, advice } = onlyFinding(judgement);
     expect(judgement.verdict).toBe('fail');
     expect(message).toBe('scanner starts from root, which would be detached while scanner runs');
-    expect(advice).toContain('Stop the server (power: stopped)');
+    expect(advice).toContain('Stop the server first (power: stopped)');
   });
 
   it('is not swapped for another', async () => {

@@ -17,7 +17,7 @@ describe('a deletion', () => {
   it('without a record is refused where it stood on main, with the cautions', async () => {
     const { message, place, advice } = onlyFinding(await underRule(rule, volume(), ''));
     expect(message).toBe(
-      'volume plates-0 (40 GiB) would be deleted for good, and no line under retired: says why',
+      'volume plates-0 (40 GiB) would be deleted for good, and no entry under retired: gives a reason',
     );
     expect(place).toMatchObject({ revision: 'base', file: 'storage/imagery.yaml', line: 2 });
     expect(advice).toContain('unmounted and quiesced');
@@ -45,7 +45,7 @@ describe('a deletion', () => {
   it('holds with a backup as old as is allowed, and not a day older', async () => {
     expect((await underRule(guarded, volume(), backedUp('2026-10-26'))).verdict).toBe('pass');
     expect(onlyFinding(await underRule(guarded, volume(), backedUp('2026-10-25'))).message).toContain(
-      'its backup is 31 days old, where 30 days are allowed',
+      'its backup is 31 days old, and at most 30 days are allowed',
     );
   });
 
@@ -54,7 +54,7 @@ describe('a deletion', () => {
       'its record names no backup',
     );
     expect(onlyFinding(await underRule(guarded, volume(), backedUp('2026-11-26'))).message).toContain(
-      'still to come',
+      'in the future',
     );
     expect((await underRule(rule, volume(), retired())).verdict).toBe('pass');
   });
@@ -85,7 +85,7 @@ describe('what a volume holds, lost without the volume', () => {
 
   it('by a file system made over is refused without a record, and on a protected volume with one, too', async () => {
     expect(onlyFinding(await underRule(guarded, books(ext4), books(xfs))).message).toBe(
-      'file system /books on books would be made over from ext4 to xfs, without what it holds, and no line under retired: says why',
+      'file system /books on books would be reformatted from ext4 to xfs, without what it holds, and no entry under retired: gives a reason',
     );
     const recorded = books(xfs) + record('file-system: "books:/books"');
     expect((await underRule(guarded, books(ext4), recorded)).verdict).toBe('pass');
@@ -114,7 +114,7 @@ describe('what a volume holds, lost without the volume', () => {
     expect((await underRule(guarded, at('north-quay'), at('south-quay'))).verdict).toBe('fail');
     const grab = at('south-quay', 'ledgers', ', formerly: books');
     expect(onlyFinding(await underRule(guarded, at('north-quay'), grab)).message).toContain(
-      'made anew at site south-quay',
+      'created again at site south-quay',
     );
   });
 
@@ -148,7 +148,7 @@ describe('what a volume holds, lost without the volume', () => {
       const { level, message } = onlyFinding(await underRule(guarded, plain, after));
       expect([level, message]).toEqual([
         'warning',
-        expect.stringContaining('would overwrite what lies there'),
+        expect.stringContaining('would overwrite any data on it'),
       ]);
     }
     const guardedVolume = books('', ', protected: true');

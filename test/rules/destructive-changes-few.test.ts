@@ -19,7 +19,7 @@ describe('many changes that cannot be undone, in one branch', () => {
   it('lets exactly so many pass, and fails one more', async () => {
     expect(await found(master([1, 2, 3]), master([3]), at(2))).toEqual([]);
     expect(await found(master([1, 2, 3]), master([]), at(2))).toEqual([
-      'error new head: the branch makes 3 changes that cannot be undone, where 2 are allowed: volume master-1 is deleted, with its 50 GiB; volume master-2 is deleted, with its 50 GiB; volume master-3 is deleted, with its 50 GiB',
+      'error new head: the branch makes 3 changes that cannot be undone, and at most 2 are allowed: volume master-1 is deleted, with its 50 GiB; volume master-2 is deleted, with its 50 GiB; volume master-3 is deleted, with its 50 GiB',
     ]);
   });
 

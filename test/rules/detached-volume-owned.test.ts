@@ -17,7 +17,7 @@ describe('a detached volume', () => {
     const judgement = await underRule(rule, attached, volume(''));
     expect(judgement.verdict).toBe('fail');
     expect(onlyFinding(judgement).message).toBe(
-      'volume master-plates is detached and still billed, at 4.50 EUR a month, and has no team or owner and gives no reason and has no retention date',
+      'volume master-plates is unattached and still billed, at 4.50 EUR a month, and has no team or owner and gives no reason and has no retention date',
     );
   });
 

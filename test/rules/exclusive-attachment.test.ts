@@ -36,14 +36,14 @@ describe('one volume on two servers', () => {
   it('shareable as the provider may call it, an ordinary file system on it is none the safer', async () => {
     const after = shared(`shareable: true, ${xfs}`, ['scanner', 'plotter']);
     expect(onlyFinding(await underRule(rule, shared(xfs, ['scanner']), after)).message).toContain(
-      'its file system /plates (xfs) is not made for several servers',
+      'its file system /plates (xfs) is not cluster-aware',
     );
   });
 
   it('shareable and with no file system declared, nobody can tell', async () => {
     const after = shared('shareable: true', ['scanner', 'plotter']);
     expect(onlyFinding(await underRule(rule, shared('', ['scanner']), after)).message).toContain(
-      'no file system made for several',
+      'no cluster-aware file system',
     );
   });
 

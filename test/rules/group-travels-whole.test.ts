@@ -36,7 +36,7 @@ describe('a volume group', () => {
     const judgement = await underRule(rule, whole, split);
     expect(judgement.verdict).toBe('fail');
     expect(onlyFinding(judgement).message).toBe(
-      'volume group plates is not in one place: a, b on scanner; c on plotter',
+      'volume group plates is split: a, b on scanner; c on plotter',
     );
     expect(onlyFinding(judgement).advice).toContain('export the group, detach every member');
   });

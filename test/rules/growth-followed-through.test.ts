@@ -43,13 +43,13 @@ describe('growth that stopped half-way', () => {
   it('passes exactly a quarter of idle capacity, and fails one extent more', async () => {
     expect(await found(group('60 GiB'))).toEqual([]);
     expect(await found(group('61376 MiB'))).toEqual([
-      'error new plates: volume group plates has bought 80 GiB and given ≈20.06 GiB (21,541,945,344 bytes) of it, 25.1 %, to no file system, at 0.90 EUR a month',
+      'error new plates: volume group plates has ≈20.06 GiB (21,541,945,344 bytes) of its 80 GiB unallocated (25.1 %), at 0.90 EUR a month',
     ]);
   });
 
   it('sees volumes that were grown under a file system that was not', async () => {
     expect((await found(group('70 GiB', '80 GiB'), group('70 GiB')))[0]).toMatch(
-      /^error new plates: .* given 90 GiB \(96,636,764,160 bytes\) of it, 56.3 %/,
+      /^error new plates: .* 90 GiB \(96,636,764,160 bytes\) of its 160 GiB unallocated \(56\.3 %\)/,
     );
   });
 
@@ -64,14 +64,12 @@ describe('growth that stopped half-way', () => {
   it('counts both copies of a mirrored group as given', async () => {
     const mirrored = '\n    layout: mirrored';
     expect(await found(group('36 GiB', '40 GiB', mirrored))).toEqual([]);
-    expect((await found(group('20 GiB', '40 GiB', mirrored)))[0]).toContain(
-      'has bought 80 GiB and given ≈39.88 GiB',
-    );
+    expect((await found(group('20 GiB', '40 GiB', mirrored)))[0]).toContain('has ≈39.88 GiB');
   });
 
   it('finds an attached volume that nothing lies on, with what it costs', async () => {
     expect(await found(alone(''))).toEqual([
-      'error new plates-1: volume plates-1 is attached, and its 50 GiB (53,687,091,200 bytes) are in no group and carry no file system, at 2.25 EUR a month',
+      'error new plates-1: volume plates-1 is attached, but its 50 GiB (53,687,091,200 bytes) are in no volume group and hold no file system, at 2.25 EUR a month',
     ]);
   });
 
@@ -90,7 +88,7 @@ describe('growth that stopped half-way', () => {
     expect(await found(behind('50 GiB'))).toEqual([]);
     expect(await found(behind('49 GiB'))).toEqual([]);
     expect(await found(behind('48 GiB'))).toEqual([
-      "error new plates-1:/plates: file system plates-1:/plates leaves 2 GiB (2,147,483,648 bytes) of its volume's 50 GiB unused, at 0.09 EUR a month",
+      "error new plates-1:/plates: file system plates-1:/plates leaves 2 GiB (2,147,483,648 bytes) of its volume's 50 GiB unallocated, at 0.09 EUR a month",
     ]);
     expect(await found(alone(', file-system: { mount: /plates, type: ext4 }'))).toEqual([]);
   });

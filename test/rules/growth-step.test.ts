@@ -10,7 +10,7 @@ describe('a slip of the hand on a size', () => {
     const judgement = await underRule('rule: growth-step, times: 4', volume('50 GiB'), volume('500 GiB'));
     expect(judgement.verdict).toBe('fail');
     expect(onlyFinding(judgement).message).toBe(
-      'volume plates-1 would grow from 50 GiB to 500 GiB in one change: 10 times its size, where 4 times is allowed',
+      'volume plates-1 would grow from 50 GiB to 500 GiB in one change: 10 times its size, and at most 4 times is allowed',
     );
   });
 
@@ -36,7 +36,7 @@ describe('the bound', () => {
 
   it('never reads like the bound itself where it is broken', async () => {
     const judgement = await underRule('rule: growth-step, times: 4', volume('1 MB'), volume('4.000001 MB'));
-    expect(onlyFinding(judgement).message).toContain('4.01 times its size, where 4 times is allowed');
+    expect(onlyFinding(judgement).message).toContain('4.01 times its size, and at most 4 times is allowed');
   });
 
   it('in bytes holds at the size, and breaks one byte above', async () => {

@@ -65,7 +65,7 @@ describe('a limit', () => {
     const volume = (team: string) => `volumes:\n  plates-1: { size: 101 GiB, tier: steady${team} }\n`;
     const judgement = await underRule(each, 'volumes: {}\n', volume(''));
     expect(onlyFinding(judgement).message).toBe(
-      'what names no team would cost 10.10 EUR a month, 0.10 EUR over the limit of 10.00 EUR',
+      'what has no team would cost 10.10 EUR a month, 0.10 EUR over the limit of 10.00 EUR',
     );
     expect((await underRule(each, volume(', team: imagery'), volume(''))).verdict).toBe('fail');
   });

@@ -103,7 +103,7 @@ describe('a file system that will be full too soon', () => {
 
   it('fails with one day fewer, and says how it goes', async () => {
     expect(await found({ entry: days, readings: readings(42, 1) })).toEqual([
-      'error unchanged plates:/plates: file system plates:/plates will be full in 29 days if it goes on by 1 GiB a day as in 30 readings up to 2026-11-20T06:00:00Z, where 30 days must be left',
+      'error unchanged plates:/plates: file system plates:/plates will be full in 29 days if it goes on by 1 GiB a day as in 30 readings up to 2026-11-20T06:00:00Z, and 30 days must remain',
     ]);
   });
 
@@ -122,16 +122,16 @@ describe('a file system that will be full too soon', () => {
 
   it('is told when it is full already', async () => {
     expect((await found({ entry: days, readings: readings(100, 0) }))[0]).toContain(
-      'is full by its reading of 2026-11-20',
+      'was full at its reading of 2026-11-20',
     );
   });
 
   it('is a note, and no failure, with too few readings or none', async () => {
     expect((await found({ entry: days, readings: readings(90, 1, { days: 3 }) }))[0]).toMatch(
-      /^note unchanged .* has not enough readings/,
+      /^note unchanged .* does not have enough readings/,
     );
     expect(await found({ entry: days })).toEqual([
-      'note unchanged plates:/plates: file system plates:/plates has no readings, so it cannot be told when it will be full',
+      'note unchanged plates:/plates: file system plates:/plates has no readings, so when it will be full is undetermined',
     ]);
   });
 
@@ -172,20 +172,20 @@ volume-groups:
 
   it('is 639 extents of 64 MiB each, and not one more', async () => {
     expect(await alone(scanner(`${3 * 639 * 64} MiB`))).toEqual([]);
-    expect((await alone(scanner(`${3 * 639 * 64 + 1} MiB`)))[0]).toContain('64 MiB missing');
+    expect((await alone(scanner(`${3 * 639 * 64 + 1} MiB`)))[0]).toContain('64 MiB short');
   });
 
   it('is not 130 GiB: that says how much is missing and what it costs', async () => {
     // 130 GiB are 2,080 extents; 1,917 are there; 163 extents of 64 MiB are missing, 10.1875 GiB, 11 to buy at 0.045.
     expect(await alone(scanner('130 GiB'))).toEqual([
-      'error new plates: volume group plates is asked for more than it has: 130 GiB of ≈119.81 GiB taken, ≈10.19 GiB missing; 11 GiB more of the tier bulk would mend it, at 0.50 EUR a month',
+      'error new plates: volume group plates does not have enough capacity: 130 GiB of ≈119.81 GiB used, ≈10.19 GiB short; 11 GiB more of the tier bulk would be enough, at 0.50 EUR a month',
     ]);
   });
 
   it('costs, with a share to keep free, as much as it takes to keep the share of the larger group too', async () => {
     const entries = ['{ rule: minimum-headroom, of: volume-group, share: 0.1 }'];
     const [short = ''] = said(await judgedBranch({ branch: scanner('110 GiB'), entries }));
-    const more = /; ([0-9]+) GiB more of the tier bulk would mend it/.exec(short)?.[1];
+    const more = /; ([0-9]+) GiB more of the tier bulk would be enough/.exec(short)?.[1];
     const grownBy = (size: number) =>
       judgedBranch({
         branch: scanner('110 GiB').replace(/(plates-3: \{ size: )40/, `$1${40 + size}`),
@@ -200,7 +200,7 @@ volume-groups:
     async (layout) => {
       const laid = (volume: number): string => scanner('250 GiB', `${volume} GiB`, `\n    layout: ${layout}`);
       const [short = ''] = await alone(laid(80));
-      const more = /; ([0-9]+) GiB more of the tier bulk on each of its 3 members would mend it/.exec(
+      const more = /; ([0-9]+) GiB more of the tier bulk on each of its 3 members would be enough/.exec(
         short,
       )?.[1];
       expect(await alone(laid(80 + Number(more)))).toEqual([]);
@@ -217,7 +217,7 @@ volume-groups:
     const [mixed = ''] = await alone(
       scanner('130 GiB').replace('40 GiB, tier: bulk', '40 GiB, tier: steady'),
     );
-    expect(mixed).toMatch(/GiB missing$/);
+    expect(mixed).toMatch(/GiB short$/);
   });
 
   it('is a standing lack on main, worse when more is asked', async () => {
@@ -229,7 +229,7 @@ volume-groups:
 describe('a parameter that does not count at its layer is refused when the pack is read', () => {
   it('instead of promising a check that nobody makes', () => {
     expect(refusedFor('{ rule: minimum-headroom, of: volume-group, days: 30 }').join()).toContain(
-      'days is not counted at the layer volume-group',
+      'days does not apply to the layer volume-group',
     );
     expect(refusedFor('{ rule: minimum-headroom, of: attachment-slots, size: 1 GiB }')).toHaveLength(1);
     expect(refusedFor('{ rule: minimum-headroom, of: file-system, count: 1 }')).toHaveLength(1);

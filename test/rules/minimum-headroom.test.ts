@@ -26,14 +26,14 @@ describe("a site's quota", () => {
         quota,
       ),
     );
-    expect(message).toContain('site north-quay is asked for more than it has');
+    expect(message).toContain('site north-quay does not have enough capacity');
   });
 
   it('is not overdrawn by one volume', async () => {
     const four = volumes('1 GiB', '1 GiB', '1 GiB', '1 GiB');
     expect(
       onlyFinding(await underRule('rule: minimum-headroom, of: quota', '', four, quota)).message,
-    ).toContain('1 volume missing');
+    ).toContain('1 volume short');
   });
 
   it('keeps the share asked: it holds at equality, and breaks one byte below', async () => {
@@ -80,7 +80,7 @@ describe("a server's attachment slots", () => {
   it('count the boot volume', async () => {
     expect((await underRule(rule, '', held(1), slots)).verdict).toBe('pass');
     expect(onlyFinding(await underRule(rule, '', held(2), slots)).message).toBe(
-      'server scanner is asked for more than it has: 3 slots of 2 slots taken, 1 slot missing',
+      'server scanner does not have enough capacity: 3 slots of 2 slots used, 1 slot short',
     );
   });
 
@@ -98,7 +98,7 @@ describe('a volume group', () => {
   it('of 50 GiB with 64 MiB extents carries 51,136 MiB and not one byte more', async () => {
     expect((await underRule(rule, '', group('51136 MiB'))).verdict).toBe('pass');
     expect((await underRule(rule, '', group('51136.0009765625 MiB'))).verdict).toBe('fail');
-    expect(onlyFinding(await underRule(rule, '', group('50 GiB'))).message).toContain('64 MiB missing');
+    expect(onlyFinding(await underRule(rule, '', group('50 GiB'))).message).toContain('64 MiB short');
   });
 
   /** Source: the open-source Linux volume manager: 50 GiB with 4 MiB extents gives 12,799 extents, 51,196 MiB. */
@@ -135,7 +135,7 @@ ${Object.entries(systems)
   it('carries file systems one by one, where lvcreate of lvm2 2.03.16 refuses the second for 468 extents', async () => {
     const asked = group([40, 23, 56], { '/a': 44, '/b': 67 }, '64 MiB');
     const { message } = onlyFinding(await underRule(entry, '', asked));
-    expect(message).toContain('29.25 GiB missing');
+    expect(message).toContain('29.25 GiB short');
     expect((await underRule(entry, '', group([40, 23, 56], { '/a': 44, '/b': 37 }, '64 MiB'))).verdict).toBe(
       'pass',
     );
@@ -147,8 +147,8 @@ ${Object.entries(systems)
   it('may have no room to grow where one made anew would fit', async () => {
     expect((await underRule(entry, '', small(4))).verdict).toBe('pass');
     const { message, advice } = onlyFinding(await underRule(entry, small(2), small(4)));
-    expect(message).toContain('2 GiB missing; its file systems would fit if they were made anew');
-    expect(advice).toContain('Moving what lies there wants a backup');
+    expect(message).toContain('2 GiB short; its file systems would fit if they were created again');
+    expect(advice).toContain('Moving the data needs a backup');
   });
 
   it('is said to lack room once, where it would not fit either way', async () => {

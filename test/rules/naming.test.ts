@@ -60,7 +60,7 @@ describe('names that break the pattern', () => {
 describe('patterns', () => {
   it('that do not compile are refused at their place, when the pack is read', () => {
     expect(refusedFor("{ rule: naming, volume: '[a-z', server: 'ok' }")).toEqual([
-      '2:29 [a-z is no pattern: missing closing ]: `[a-z`',
+      '2:29 [a-z is not a valid pattern: missing closing ]: `[a-z`',
     ]);
   });
 

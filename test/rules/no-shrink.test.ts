@@ -38,7 +38,9 @@ describe('a volume', () => {
       `volumes:\n  ${name}: { size: ${size}, tier: bulk }\nvolume-groups:\n  plates: { members: [${name}] }\n`;
     const smaller = await underRule(rule, member('plates-1', '40 GiB'), member('plates-9', '20 GiB'));
     expect(standing(smaller)).toContain('fails: error new volume plates-1');
-    expect(smaller.reasons.join()).toContain('put in its place, as a member of the volume group plates');
+    expect(smaller.reasons.join()).toContain(
+      'replaced by the smaller plates-9 (20 GiB), as a member of the volume group plates',
+    );
     expect((await underRule(rule, member('plates-1', '40 GiB'), member('plates-9', '40 GiB'))).verdict).toBe(
       'pass',
     );

@@ -15,7 +15,7 @@ it('a looser policy beside a storage change is refused, and named', async () => 
   const judgement = await judged(main, { ...limit('200.00'), ...grown });
   expect(standing(judgement)).toEqual(['fails: error new branch head']);
   expect(judgement.reasons).toEqual([
-    'policy-apart: the branch changes storage (1 change) and makes the policy that judges it looser: imagery-limit (limit)',
+    'policy-apart: the branch changes storage (1 change) and loosens the policy that applies to it: imagery-limit (limit)',
   ]);
 });
 

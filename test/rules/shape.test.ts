@@ -4,7 +4,7 @@ import { judgedBranch, packOf, readPack, refusedFor, said } from '../estate/buil
 
 const costCentre = `rule: shape
 of: volume
-message: Finance asks for a cost centre.
+message: Finance requires a cost centre.
 schema:
   properties:
     labels:
@@ -28,10 +28,10 @@ describe('a rule without code, about things', () => {
 
   it('fails one that does not, with the path at which it fails', async () => {
     expect(await found(volume('{ cost-centre: CC-12345 }'), costCentre)).toEqual([
-      'error new plates-1: Finance asks for a cost centre: volume plates-1 does not fit the shape: /labels/cost-centre must match pattern "^CC-[0-9]{4}$"',
+      'error new plates-1: Finance requires a cost centre: volume plates-1 does not match the shape: /labels/cost-centre must match pattern "^CC-[0-9]{4}$"',
     ]);
     expect(await found(volume('{}'), costCentre)).toEqual([
-      'error new plates-1: Finance asks for a cost centre: volume plates-1 does not fit the shape: /labels/cost-centre is missing',
+      'error new plates-1: Finance requires a cost centre: volume plates-1 does not match the shape: /labels/cost-centre is missing',
     ]);
   });
 
@@ -119,7 +119,7 @@ describe('a rule without code, about changes', () => {
     expect(await found(volume('{}', '200 GiB'), calm, volume('{}', '300 GiB'))).toEqual([]);
     expect(await found(volume('{}', '100 GiB'), calm, volume('{}'))).toEqual([]);
     expect(await found(volume('{}', '101 GiB'), calm, volume('{}'))).toEqual([
-      'error new plates-1: the change volume-grown of volume plates-1 does not fit the shape: /after/size-gib must be <= 100',
+      'error new plates-1: the change volume-grown of volume plates-1 does not match the shape: /after/size-gib must be <= 100',
     ]);
   });
 
@@ -149,10 +149,10 @@ describe('a schema that cannot be used is refused when the pack is read', () => 
 
   it('at the place of the fault', () => {
     expect(refused("{ properties: { name: { pattern: '[a-z' } } }")).toEqual([
-      '2:73 [a-z is no pattern: missing closing ]: `[a-z`',
+      '2:73 [a-z is not a valid pattern: missing closing ]: `[a-z`',
     ]);
     expect(refused('{ properties: { name: { minLenght: 3 } } }')).toEqual([
-      '2:75 minLenght is no keyword that a shape can use',
+      '2:75 minLenght is not a keyword that a shape can use',
     ]);
     expect(refused('{ type: volume }')).toHaveLength(1);
     expect(refused('{ required: owner }').join()).toContain('required must be array');
@@ -169,8 +169,8 @@ describe('a schema that cannot be used is refused when the pack is read', () => 
     );
     expect(refused('{ $ref: "file:///etc/passwd" }').join()).toContain('leads out of this schema');
     expect(refused('{ $ref: "other.json#/x" }').join()).toContain('leads out of this schema');
-    expect(refused('{ $id: "https://example.org/shape.json" }').join()).toContain('no keyword');
-    expect(refused('{ $dynamicRef: "#x" }').join()).toContain('no keyword');
+    expect(refused('{ $id: "https://example.org/shape.json" }').join()).toContain('is not a keyword');
+    expect(refused('{ $dynamicRef: "#x" }').join()).toContain('is not a keyword');
     expect(refused('{ $ref: "#/$defs/none" }').join()).toContain('there is nothing at');
   });
 
@@ -197,7 +197,7 @@ describe('a schema that cannot be used is refused when the pack is read', () => 
     );
     // Whoever counted them one by one would not be done this year: that it ends is the check.
     const [fault] = schemaFaults({ $ref: '#/$defs/d0', $defs: defs });
-    expect(fault?.message).toMatch(/^the schema comes to [0-9.e+]+ parts/);
+    expect(fault?.message).toMatch(/^the schema has [0-9.e+]+ parts/);
   });
 
   it('where it nests too deep or is too long', () => {
@@ -211,14 +211,14 @@ describe('a schema that cannot be used is refused when the pack is read', () => 
 
   it('where it asks for __proto__, which would be passed over', () => {
     expect(refused('{ properties: { __proto__: { minimum: 1 } } }').join()).toContain(
-      '__proto__ cannot be asked for',
+      '__proto__ cannot be used',
     );
   });
 
   it('where it leaves out what it is of, or names kinds of something else', () => {
     expect(refusedFor('{ rule: shape, schema: {} }')).toHaveLength(1);
     expect(refusedFor('{ rule: shape, of: volume, kinds: [attached], schema: {} }').join()).toContain(
-      'kinds chooses among changes',
+      'kinds selects among changes',
     );
   });
 

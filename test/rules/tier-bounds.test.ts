@@ -40,28 +40,30 @@ describe('a size that the tier does not sell', () => {
 
   it('names the bound and the nearest size below the least', async () => {
     const [smaller] = await sized('9 GiB');
-    expect(smaller).toContain('the tier bulk sells no less than 10 GiB; the nearest that fits is 10 GiB');
+    expect(smaller).toContain(
+      'the tier bulk offers no less than 10 GiB; the nearest possible size is 10 GiB',
+    );
   });
 
   it('names the largest size that fits both the most and the step', async () => {
     const findings = await sized('3 TiB');
     expect(findings[0]).toBe(
-      'error new plates-1: volume plates-1 has 3 TiB, and the tier bulk sells no more than 2 TiB; the nearest that fits is 2040 GiB',
+      'error new plates-1: volume plates-1 has 3 TiB, and the tier bulk offers no more than 2 TiB; the nearest possible size is 2040 GiB',
     );
   });
 
   it('offers the sizes on either side of one between two steps', async () => {
     expect(await sized('45 GiB')).toEqual([
-      'error new plates-1: volume plates-1 has 45 GiB (48,318,382,080 bytes), and the tier bulk sells whole multiples of 10 GiB; the nearest that fit are 40 GiB and 50 GiB',
+      'error new plates-1: volume plates-1 has 45 GiB (48,318,382,080 bytes), and the tier bulk offers whole multiples of 10 GiB; the nearest possible sizes are 40 GiB and 50 GiB',
     ]);
   });
 
   it('sees 50 GB where 50 GiB would have been a whole step', async () => {
-    expect((await sized('50 GB'))[0]).toContain('the nearest that fit are 40 GiB and 50 GiB');
+    expect((await sized('50 GB'))[0]).toContain('the nearest possible sizes are 40 GiB and 50 GiB');
   });
 
   it('says so when the bounds of the tier leave no size at all', async () => {
-    expect((await sized('2 GiB', 'broken')).join()).toContain('no size fits');
+    expect((await sized('2 GiB', 'broken')).join()).toContain('no size is possible');
   });
 
   it('lets what was too small on main stand, and growth that mends half of it pass', async () => {
@@ -93,13 +95,13 @@ describe('a server that needs more operations than its volumes give', () => {
 
   it('says how many are missing, one above that', async () => {
     expect(await served(server(361))).toEqual([
-      "error new plate-scanner: server plate-scanner needs 361 operations a second, and its volumes' tiers give 360 (plates-1 120, plates-2 120, plates-3 120): 1 missing",
+      "error new plate-scanner: server plate-scanner needs 361 IOPS, and its volumes' tiers provide 360 (plates-1 120, plates-2 120, plates-3 120): 1 short",
     ]);
   });
 
   it('caps each volume at what its tier gives a volume at the most', async () => {
     expect((await served(server(2500, 'bulk', ['1000 GiB', '1000 GiB'])))[0]).toContain(
-      'give 2,000 (plates-1 1000, plates-2 1000): 500 missing',
+      'provide 2,000 (plates-1 1000, plates-2 1000): 500 short',
     );
     expect(await served(server(500, 'capped', ['10 GiB', '10 GiB']))).toEqual([]);
   });
@@ -107,26 +109,26 @@ describe('a server that needs more operations than its volumes give', () => {
   it('counts half operations of odd sizes before it rounds down', async () => {
     expect(await served(server(15, 'odd', ['15 GiB', '15 GiB']))).toEqual([]);
     expect((await served(server(16, 'odd', ['15 GiB', '16 GiB'])))[0]).toContain(
-      'give 15 (plates-1 7.5, plates-2 8): 1 missing',
+      'provide 15 (plates-1 7.5, plates-2 8): 1 short',
     );
   });
 
   it('tells of a tier that gives no figure, and does not fail for it', async () => {
     expect(await served(server(100, 'mute'))).toEqual([
-      'note new plate-scanner: server plate-scanner needs 100 operations a second, and it cannot be told whether it has them: the price list gives no operations for the tier mute',
+      'note new plate-scanner: server plate-scanner needs 100 IOPS, and whether it has them is undetermined: the price list gives no IOPS for the tier mute',
     ]);
   });
 
   it('refuses a server with no volume at all that needs any', async () => {
     expect(await served('servers:\n  plate-scanner: { iops: 5 }\n')).toEqual([
-      'error new plate-scanner: server plate-scanner needs 5 operations a second, and it holds no volume: 5 missing',
+      'error new plate-scanner: server plate-scanner needs 5 IOPS, and it has no volumes: 5 short',
     ]);
   });
 
   it('lets a standing lack be, and refuses to make it larger by taking a volume away', async () => {
     const two = server(400, 'bulk', ['40 GiB', '40 GiB']);
     expect((await served(two, two))[0]).toMatch(/^error unchanged/);
-    expect((await served(two, server(400)))[0]).toMatch(/^error updated .* 160 missing$/);
-    expect((await served(server(400), two))[0]).toMatch(/^error unchanged .* 40 missing$/);
+    expect((await served(two, server(400)))[0]).toMatch(/^error updated .* 160 short$/);
+    expect((await served(server(400), two))[0]).toMatch(/^error unchanged .* 40 short$/);
   });
 });

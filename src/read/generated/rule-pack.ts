@@ -45,15 +45,15 @@ export type Names1 = [Name, ...Name[]];
  */
 export type Names2 = [Name, ...Name[]];
 /**
- * The most that all in scope may cost a month together. It holds at equality and is broken above.
+ * The highest total monthly cost of everything in scope. Exactly this amount is allowed.
  */
 export type Amount = string;
 /**
- * The first day on which the limit holds.
+ * The first day on which the limit applies.
  */
 export type Date = string;
 /**
- * The last day on which the limit holds.
+ * The last day on which the limit applies.
  */
 export type Date1 = string;
 /**
@@ -61,7 +61,7 @@ export type Date1 = string;
  */
 export type Name2 = string;
 /**
- * The least size that must be free, where sizes are counted.
+ * The smallest size that must be free, at layers measured in bytes.
  */
 export type Size = string;
 /**
@@ -125,7 +125,7 @@ export type Sentence = string;
  */
 export type Name13 = string;
 /**
- * What may lie idle at any one place without a word, for a partition table, a group's metadata or a last extent. It holds at equality.
+ * The size that may be unallocated at any one place, for a partition table, a group's metadata or a last extent. Exactly this size is allowed.
  */
 export type Size2 = string;
 /**
@@ -137,7 +137,7 @@ export type Name14 = string;
  */
 export type Name15 = string;
 /**
- * What to say first of what does not fit.
+ * The beginning of the message about what does not match.
  */
 export type Sentence1 = string;
 /**
@@ -150,7 +150,7 @@ export type Name16 = string;
 export type Name17 = string;
 
 /**
- * A rule pack: rules, their parameters, their limits and whom they are for.
+ * A rule pack: rules with their parameters, limits and scope.
  */
 export interface RulePackFile {
   /**
@@ -163,26 +163,26 @@ export interface RulePackFile {
   rules?: RuleEntry[];
 }
 /**
- * A team, a site, a label or the whole estate that costs more a month than its limit.
+ * A team, a site, a label or the whole estate whose monthly cost is over its limit.
  */
 export interface MaxMonthlySpendEntry {
   /**
-   * A team, a site, a label or the whole estate that costs more a month than its limit.
+   * A team, a site, a label or the whole estate whose monthly cost is over its limit.
    */
   rule: 'max-monthly-spend';
   name?: Name1;
   /**
-   * How much a finding weighs; error where left out. Only error fails.
+   * The level of a finding; error if left out. Only error fails.
    */
   level?: 'error' | 'warning' | 'note';
   /**
-   * false switches off the entry of the same name in a pack that is used.
+   * false switches off the entry of the same name in a pack listed under use.
    */
   enabled?: boolean;
   where?: ScopeDeclaration;
   limit: Amount;
   /**
-   * Makes the limit one for each team, or each site, in scope instead of one for all together.
+   * Applies the limit to each team, or each site, in scope separately instead of to their total.
    */
   each?: 'team' | 'site';
   /**
@@ -193,14 +193,14 @@ export interface MaxMonthlySpendEntry {
   until?: Date1;
 }
 /**
- * What the rule is for; all of it where left out.
+ * What the rule applies to; everything if left out.
  */
 export interface ScopeDeclaration {
   teams?: Names;
   sites?: Names1;
   tiers?: Names2;
   /**
-   * Only what carries each of these labels, with the value or one of the values.
+   * Only what has each of these labels, with the value or one of the values.
    */
   labels?: {
     /**
@@ -210,50 +210,50 @@ export interface ScopeDeclaration {
   };
 }
 /**
- * Less free room than asked, at a site's quota, a server's attachment slots, a volume group or a file system; or a file system that its readings say will be full too soon.
+ * Less headroom than required in a site's quota, a server's attachment slots, a volume group or a file system; or a file system that, by its readings, will be full too soon.
  */
 export interface MinimumHeadroomEntry {
   /**
-   * Less free room than asked, at a site's quota, a server's attachment slots, a volume group or a file system; or a file system that its readings say will be full too soon.
+   * Less headroom than required in a site's quota, a server's attachment slots, a volume group or a file system; or a file system that, by its readings, will be full too soon.
    */
   rule: 'minimum-headroom';
   name?: Name2;
   /**
-   * How much a finding weighs; error where left out. Only error fails.
+   * The level of a finding; error if left out. Only error fails.
    */
   level?: 'error' | 'warning' | 'note';
   /**
-   * false switches off the entry of the same name in a pack that is used.
+   * false switches off the entry of the same name in a pack listed under use.
    */
   enabled?: boolean;
   where?: ScopeDeclaration1;
   /**
-   * The layer that must keep room. A file system is held against its readings; without any, nothing is said of its share and size.
+   * The layer that must keep headroom. A file system is checked against its readings; without any, its share and size are not checked.
    */
   of: 'quota' | 'attachment-slots' | 'volume-group' | 'file-system';
   /**
-   * The least share of the capacity that must be free. It holds at equality.
+   * The smallest share of the capacity that must be free. Exactly this share is enough.
    */
   share?: number;
   size?: Size;
   /**
-   * The least number of volumes or slots that must be free, where pieces are counted.
+   * The smallest number of volumes or slots that must be free, at layers that are counted.
    */
   count?: number;
   /**
-   * The least number of days, from the day of the judgement, until a file system is full by the trend of its readings. It holds at equality.
+   * The smallest number of days, from the day of the judgement, until a file system is full by the trend of its readings. Exactly this many are enough.
    */
   days?: number;
 }
 /**
- * What the rule is for; all of it where left out.
+ * What the rule applies to; everything if left out.
  */
 export interface ScopeDeclaration1 {
   teams?: Names;
   sites?: Names1;
   tiers?: Names2;
   /**
-   * Only what carries each of these labels, with the value or one of the values.
+   * Only what has each of these labels, with the value or one of the values.
    */
   labels?: {
     /**
@@ -272,28 +272,28 @@ export interface NoShrinkEntry {
   rule: 'no-shrink';
   name?: Name3;
   /**
-   * How much a finding weighs; error where left out. Only error fails.
+   * The level of a finding; error if left out. Only error fails.
    */
   level?: 'error' | 'warning' | 'note';
   /**
-   * false switches off the entry of the same name in a pack that is used.
+   * false switches off the entry of the same name in a pack listed under use.
    */
   enabled?: boolean;
   where?: ScopeDeclaration2;
   /**
-   * Types of file system that may be made smaller, out of those whose own tools can do it.
+   * The types of file system that may be made smaller, among those whose own tools can do it.
    */
   'allow-file-systems'?: ('ext2' | 'ext3' | 'ext4' | 'btrfs' | 'ntfs' | 'swap')[];
 }
 /**
- * What the rule is for; all of it where left out.
+ * What the rule applies to; everything if left out.
  */
 export interface ScopeDeclaration2 {
   teams?: Names;
   sites?: Names1;
   tiers?: Names2;
   /**
-   * Only what carries each of these labels, with the value or one of the values.
+   * Only what has each of these labels, with the value or one of the values.
    */
   labels?: {
     /**
@@ -312,24 +312,24 @@ export interface BootVolumeStaysEntry {
   rule: 'boot-volume-stays';
   name?: Name4;
   /**
-   * How much a finding weighs; error where left out. Only error fails.
+   * The level of a finding; error if left out. Only error fails.
    */
   level?: 'error' | 'warning' | 'note';
   /**
-   * false switches off the entry of the same name in a pack that is used.
+   * false switches off the entry of the same name in a pack listed under use.
    */
   enabled?: boolean;
   where?: ScopeDeclaration3;
 }
 /**
- * What the rule is for; all of it where left out.
+ * What the rule applies to; everything if left out.
  */
 export interface ScopeDeclaration3 {
   teams?: Names;
   sites?: Names1;
   tiers?: Names2;
   /**
-   * Only what carries each of these labels, with the value or one of the values.
+   * Only what has each of these labels, with the value or one of the values.
    */
   labels?: {
     /**
@@ -339,33 +339,33 @@ export interface ScopeDeclaration3 {
   };
 }
 /**
- * One volume on two servers, unless it is shareable, within its tier's limit, and holds a file system made for several servers at once.
+ * One volume attached to several servers, unless it is shareable, within its tier's limit, and holds a cluster-aware file system.
  */
 export interface ExclusiveAttachmentEntry {
   /**
-   * One volume on two servers, unless it is shareable, within its tier's limit, and holds a file system made for several servers at once.
+   * One volume attached to several servers, unless it is shareable, within its tier's limit, and holds a cluster-aware file system.
    */
   rule: 'exclusive-attachment';
   name?: Name5;
   /**
-   * How much a finding weighs; error where left out. Only error fails.
+   * The level of a finding; error if left out. Only error fails.
    */
   level?: 'error' | 'warning' | 'note';
   /**
-   * false switches off the entry of the same name in a pack that is used.
+   * false switches off the entry of the same name in a pack listed under use.
    */
   enabled?: boolean;
   where?: ScopeDeclaration4;
 }
 /**
- * What the rule is for; all of it where left out.
+ * What the rule applies to; everything if left out.
  */
 export interface ScopeDeclaration4 {
   teams?: Names;
   sites?: Names1;
   tiers?: Names2;
   /**
-   * Only what carries each of these labels, with the value or one of the values.
+   * Only what has each of these labels, with the value or one of the values.
    */
   labels?: {
     /**
@@ -384,24 +384,24 @@ export interface GroupTravelsWholeEntry {
   rule: 'group-travels-whole';
   name?: Name6;
   /**
-   * How much a finding weighs; error where left out. Only error fails.
+   * The level of a finding; error if left out. Only error fails.
    */
   level?: 'error' | 'warning' | 'note';
   /**
-   * false switches off the entry of the same name in a pack that is used.
+   * false switches off the entry of the same name in a pack listed under use.
    */
   enabled?: boolean;
   where?: ScopeDeclaration5;
 }
 /**
- * What the rule is for; all of it where left out.
+ * What the rule applies to; everything if left out.
  */
 export interface ScopeDeclaration5 {
   teams?: Names;
   sites?: Names1;
   tiers?: Names2;
   /**
-   * Only what carries each of these labels, with the value or one of the values.
+   * Only what has each of these labels, with the value or one of the values.
    */
   labels?: {
     /**
@@ -420,24 +420,24 @@ export interface SameSiteEntry {
   rule: 'same-site';
   name?: Name7;
   /**
-   * How much a finding weighs; error where left out. Only error fails.
+   * The level of a finding; error if left out. Only error fails.
    */
   level?: 'error' | 'warning' | 'note';
   /**
-   * false switches off the entry of the same name in a pack that is used.
+   * false switches off the entry of the same name in a pack listed under use.
    */
   enabled?: boolean;
   where?: ScopeDeclaration6;
 }
 /**
- * What the rule is for; all of it where left out.
+ * What the rule applies to; everything if left out.
  */
 export interface ScopeDeclaration6 {
   teams?: Names;
   sites?: Names1;
   tiers?: Names2;
   /**
-   * Only what carries each of these labels, with the value or one of the values.
+   * Only what has each of these labels, with the value or one of the values.
    */
   labels?: {
     /**
@@ -447,20 +447,20 @@ export interface ScopeDeclaration6 {
   };
 }
 /**
- * A volume made more than so many times larger, or larger by more than a size, in one change.
+ * A volume made larger in one change by more than a set factor or a set size.
  */
 export interface GrowthStepEntry {
   /**
-   * A volume made more than so many times larger, or larger by more than a size, in one change.
+   * A volume made larger in one change by more than a set factor or a set size.
    */
   rule: 'growth-step';
   name?: Name8;
   /**
-   * How much a finding weighs; error where left out. Only error fails.
+   * The level of a finding; error if left out. Only error fails.
    */
   level?: 'error' | 'warning' | 'note';
   /**
-   * false switches off the entry of the same name in a pack that is used.
+   * false switches off the entry of the same name in a pack listed under use.
    */
   enabled?: boolean;
   where?: ScopeDeclaration7;
@@ -471,14 +471,14 @@ export interface GrowthStepEntry {
   by?: Size1;
 }
 /**
- * What the rule is for; all of it where left out.
+ * What the rule applies to; everything if left out.
  */
 export interface ScopeDeclaration7 {
   teams?: Names;
   sites?: Names1;
   tiers?: Names2;
   /**
-   * Only what carries each of these labels, with the value or one of the values.
+   * Only what has each of these labels, with the value or one of the values.
    */
   labels?: {
     /**
@@ -488,41 +488,41 @@ export interface ScopeDeclaration7 {
   };
 }
 /**
- * A detached volume, still billed, with no owner, no reason or no retention date, or kept past that date.
+ * An unattached volume, which is still billed, without an owner, a reason or a retention date, or kept past that date.
  */
 export interface DetachedVolumeOwnedEntry {
   /**
-   * A detached volume, still billed, with no owner, no reason or no retention date, or kept past that date.
+   * An unattached volume, which is still billed, without an owner, a reason or a retention date, or kept past that date.
    */
   rule: 'detached-volume-owned';
   name?: Name9;
   /**
-   * How much a finding weighs; error where left out. Only error fails.
+   * The level of a finding; error if left out. Only error fails.
    */
   level?: 'error' | 'warning' | 'note';
   /**
-   * false switches off the entry of the same name in a pack that is used.
+   * false switches off the entry of the same name in a pack listed under use.
    */
   enabled?: boolean;
   where?: ScopeDeclaration8;
   /**
-   * The most days ahead that a retention date may lie.
+   * How many days ahead a retention date may be at most.
    */
   'at-most'?: number;
   /**
-   * Days past the retention date that are let pass.
+   * How many days past the retention date are tolerated.
    */
   grace?: number;
 }
 /**
- * What the rule is for; all of it where left out.
+ * What the rule applies to; everything if left out.
  */
 export interface ScopeDeclaration8 {
   teams?: Names;
   sites?: Names1;
   tiers?: Names2;
   /**
-   * Only what carries each of these labels, with the value or one of the values.
+   * Only what has each of these labels, with the value or one of the values.
    */
   labels?: {
     /**
@@ -532,41 +532,41 @@ export interface ScopeDeclaration8 {
   };
 }
 /**
- * The deletion of a volume that is attached on main, is protected, is to be kept longer, or leaves no record of its reason and of a recent enough backup; likewise a move to another site, and a file system deleted or made over on volumes that stay. Warns of a volume that is taken into a group, or given its first file system, over what may lie on it.
+ * The deletion of a volume that is attached on main, is protected, is to be kept longer, or leaves no record of its reason and of a recent enough backup; likewise a move to another site, and a file system deleted or reformatted on volumes that stay. Warns when a volume joins a group, or gets its first file system, and may already hold data.
  */
 export interface DeletionPreparedEntry {
   /**
-   * The deletion of a volume that is attached on main, is protected, is to be kept longer, or leaves no record of its reason and of a recent enough backup; likewise a move to another site, and a file system deleted or made over on volumes that stay. Warns of a volume that is taken into a group, or given its first file system, over what may lie on it.
+   * The deletion of a volume that is attached on main, is protected, is to be kept longer, or leaves no record of its reason and of a recent enough backup; likewise a move to another site, and a file system deleted or reformatted on volumes that stay. Warns when a volume joins a group, or gets its first file system, and may already hold data.
    */
   rule: 'deletion-prepared';
   name?: Name10;
   /**
-   * How much a finding weighs; error where left out. Only error fails.
+   * The level of a finding; error if left out. Only error fails.
    */
   level?: 'error' | 'warning' | 'note';
   /**
-   * false switches off the entry of the same name in a pack that is used.
+   * false switches off the entry of the same name in a pack listed under use.
    */
   enabled?: boolean;
   where?: ScopeDeclaration9;
   /**
-   * The most days that the backup on record may be old on the day of the judgement; left out, no backup is asked for.
+   * The greatest age, in days, of the backup on record on the day of the judgement; if left out, no backup is required.
    */
   'backup-within'?: number;
   /**
-   * Whether a volume may be deleted that is still attached on main.
+   * Whether a volume that is still attached on main may be deleted.
    */
   'attached-allowed'?: boolean;
 }
 /**
- * What the rule is for; all of it where left out.
+ * What the rule applies to; everything if left out.
  */
 export interface ScopeDeclaration9 {
   teams?: Names;
   sites?: Names1;
   tiers?: Names2;
   /**
-   * Only what carries each of these labels, with the value or one of the values.
+   * Only what has each of these labels, with the value or one of the values.
    */
   labels?: {
     /**
@@ -576,37 +576,37 @@ export interface ScopeDeclaration9 {
   };
 }
 /**
- * More than so many changes in one branch that cannot be undone.
+ * More than a set number of changes in one branch that cannot be undone.
  */
 export interface DestructiveChangesFewEntry {
   /**
-   * More than so many changes in one branch that cannot be undone.
+   * More than a set number of changes in one branch that cannot be undone.
    */
   rule: 'destructive-changes-few';
   name?: Name11;
   /**
-   * How much a finding weighs; error where left out. Only error fails.
+   * The level of a finding; error if left out. Only error fails.
    */
   level?: 'error' | 'warning' | 'note';
   /**
-   * false switches off the entry of the same name in a pack that is used.
+   * false switches off the entry of the same name in a pack listed under use.
    */
   enabled?: boolean;
   where?: ScopeDeclaration10;
   /**
-   * How many volumes, groups and file systems one branch may delete, shrink or make over. It holds at equality; what goes with its volume or group counts once.
+   * How many volumes, groups and file systems one branch may delete, shrink or reformat. Exactly this many are allowed; what is lost together with its volume or group counts once.
    */
   'at-most': number;
 }
 /**
- * What the rule is for; all of it where left out.
+ * What the rule applies to; everything if left out.
  */
 export interface ScopeDeclaration10 {
   teams?: Names;
   sites?: Names1;
   tiers?: Names2;
   /**
-   * Only what carries each of these labels, with the value or one of the values.
+   * Only what has each of these labels, with the value or one of the values.
    */
   labels?: {
     /**
@@ -625,11 +625,11 @@ export interface FreezeEntry {
   rule: 'freeze';
   name?: Name12;
   /**
-   * How much a finding weighs; error where left out. Only error fails.
+   * The level of a finding; error if left out. Only error fails.
    */
   level?: 'error' | 'warning' | 'note';
   /**
-   * false switches off the entry of the same name in a pack that is used.
+   * false switches off the entry of the same name in a pack listed under use.
    */
   enabled?: boolean;
   where?: ScopeDeclaration11;
@@ -642,14 +642,14 @@ export interface FreezeEntry {
   reason?: Sentence;
 }
 /**
- * What the rule is for; all of it where left out.
+ * What the rule applies to; everything if left out.
  */
 export interface ScopeDeclaration11 {
   teams?: Names;
   sites?: Names1;
   tiers?: Names2;
   /**
-   * Only what carries each of these labels, with the value or one of the values.
+   * Only what has each of these labels, with the value or one of the values.
    */
   labels?: {
     /**
@@ -659,38 +659,38 @@ export interface ScopeDeclaration11 {
   };
 }
 /**
- * Capacity bought and not passed on: a volume group with much given to no file system, an attached volume that nothing lies on, a file system smaller than the volume it has to itself.
+ * Provisioned capacity that is left unallocated: a volume group with too much allocated to no file system, an attached volume in no group and without a file system, a file system smaller than the volume under it.
  */
 export interface GrowthFollowedThroughEntry {
   /**
-   * Capacity bought and not passed on: a volume group with much given to no file system, an attached volume that nothing lies on, a file system smaller than the volume it has to itself.
+   * Provisioned capacity that is left unallocated: a volume group with too much allocated to no file system, an attached volume in no group and without a file system, a file system smaller than the volume under it.
    */
   rule: 'growth-followed-through';
   name?: Name13;
   /**
-   * How much a finding weighs; warning where left out. Only error fails.
+   * The level of a finding; warning if left out. Only error fails.
    */
   level?: 'error' | 'warning' | 'note';
   /**
-   * false switches off the entry of the same name in a pack that is used.
+   * false switches off the entry of the same name in a pack listed under use.
    */
   enabled?: boolean;
   where?: ScopeDeclaration12;
   /**
-   * The largest share of what a volume group has bought that may be given to no file system. It holds at equality.
+   * The largest share of the provisioned capacity of a volume group that may be unallocated. Exactly this share is allowed.
    */
   'idle-share'?: number;
   'idle-size'?: Size2;
 }
 /**
- * What the rule is for; all of it where left out.
+ * What the rule applies to; everything if left out.
  */
 export interface ScopeDeclaration12 {
   teams?: Names;
   sites?: Names1;
   tiers?: Names2;
   /**
-   * Only what carries each of these labels, with the value or one of the values.
+   * Only what has each of these labels, with the value or one of the values.
    */
   labels?: {
     /**
@@ -709,11 +709,11 @@ export interface NamingEntry {
   rule: 'naming';
   name?: Name14;
   /**
-   * How much a finding weighs; error where left out. Only error fails.
+   * The level of a finding; error if left out. Only error fails.
    */
   level?: 'error' | 'warning' | 'note';
   /**
-   * false switches off the entry of the same name in a pack that is used.
+   * false switches off the entry of the same name in a pack listed under use.
    */
   enabled?: boolean;
   where?: ScopeDeclaration13;
@@ -735,14 +735,14 @@ export interface NamingEntry {
   mount?: string;
 }
 /**
- * What the rule is for; all of it where left out.
+ * What the rule applies to; everything if left out.
  */
 export interface ScopeDeclaration13 {
   teams?: Names;
   sites?: Names1;
   tiers?: Names2;
   /**
-   * Only what carries each of these labels, with the value or one of the values.
+   * Only what has each of these labels, with the value or one of the values.
    */
   labels?: {
     /**
@@ -752,29 +752,29 @@ export interface ScopeDeclaration13 {
   };
 }
 /**
- * Whatever does not fit a JSON Schema of your own: a rule without code, about one kind of thing or about changes.
+ * Whatever does not match a JSON Schema of your own: a rule without code, for one kind of thing or for changes.
  */
 export interface ShapeEntry {
   /**
-   * Whatever does not fit a JSON Schema of your own: a rule without code, about one kind of thing or about changes.
+   * Whatever does not match a JSON Schema of your own: a rule without code, for one kind of thing or for changes.
    */
   rule: 'shape';
   name?: Name15;
   /**
-   * How much a finding weighs; error where left out. Only error fails.
+   * The level of a finding; error if left out. Only error fails.
    */
   level?: 'error' | 'warning' | 'note';
   /**
-   * false switches off the entry of the same name in a pack that is used.
+   * false switches off the entry of the same name in a pack listed under use.
    */
   enabled?: boolean;
   where?: ScopeDeclaration14;
   /**
-   * What each is held against the schema.
+   * What is checked against the schema, each by itself.
    */
   of: 'server' | 'volume' | 'volume-group' | 'file-system' | 'change';
   /**
-   * Only changes of these kinds; all of them where left out. Only with of: change.
+   * Only changes of these kinds; all kinds if left out. Only with of: change.
    *
    * @minItems 1
    */
@@ -857,20 +857,20 @@ export interface ShapeEntry {
     )[]
   ];
   /**
-   * A JSON Schema (2020-12) that each must satisfy. It sees the keys of the estate files, sizes as numbers under size-gib, and servers, volumes or volume-group for what a thing is tied to; of a change: change, subject, before and after. Patterns are RE2; $ref stays within the schema.
+   * A JSON Schema (2020-12) that each must satisfy. It sees the keys of the estate files, sizes as numbers under size-gib, and servers, volumes or volume-group for what it is attached to or part of; for a change: change, subject, before and after. Patterns are RE2; $ref stays within the schema.
    */
   schema: {};
   message?: Sentence1;
 }
 /**
- * What the rule is for; all of it where left out.
+ * What the rule applies to; everything if left out.
  */
 export interface ScopeDeclaration14 {
   teams?: Names;
   sites?: Names1;
   tiers?: Names2;
   /**
-   * Only what carries each of these labels, with the value or one of the values.
+   * Only what has each of these labels, with the value or one of the values.
    */
   labels?: {
     /**
@@ -880,33 +880,33 @@ export interface ScopeDeclaration14 {
   };
 }
 /**
- * A volume whose size its tier does not sell, or a server that needs more operations a second than its volumes' tiers give.
+ * A volume whose size its tier does not offer, or a server that needs more IOPS than its volumes' tiers provide.
  */
 export interface TierBoundsEntry {
   /**
-   * A volume whose size its tier does not sell, or a server that needs more operations a second than its volumes' tiers give.
+   * A volume whose size its tier does not offer, or a server that needs more IOPS than its volumes' tiers provide.
    */
   rule: 'tier-bounds';
   name?: Name16;
   /**
-   * How much a finding weighs; error where left out. Only error fails.
+   * The level of a finding; error if left out. Only error fails.
    */
   level?: 'error' | 'warning' | 'note';
   /**
-   * false switches off the entry of the same name in a pack that is used.
+   * false switches off the entry of the same name in a pack listed under use.
    */
   enabled?: boolean;
   where?: ScopeDeclaration15;
 }
 /**
- * What the rule is for; all of it where left out.
+ * What the rule applies to; everything if left out.
  */
 export interface ScopeDeclaration15 {
   teams?: Names;
   sites?: Names1;
   tiers?: Names2;
   /**
-   * Only what carries each of these labels, with the value or one of the values.
+   * Only what has each of these labels, with the value or one of the values.
    */
   labels?: {
     /**
@@ -925,24 +925,24 @@ export interface PolicyApartEntry {
   rule: 'policy-apart';
   name?: Name17;
   /**
-   * How much a finding weighs; error where left out. Only error fails.
+   * The level of a finding; error if left out. Only error fails.
    */
   level?: 'error' | 'warning' | 'note';
   /**
-   * false switches off the entry of the same name in a pack that is used.
+   * false switches off the entry of the same name in a pack listed under use.
    */
   enabled?: boolean;
   where?: ScopeDeclaration16;
 }
 /**
- * What the rule is for; all of it where left out.
+ * What the rule applies to; everything if left out.
  */
 export interface ScopeDeclaration16 {
   teams?: Names;
   sites?: Names1;
   tiers?: Names2;
   /**
-   * Only what carries each of these labels, with the value or one of the values.
+   * Only what has each of these labels, with the value or one of the values.
    */
   labels?: {
     /**
