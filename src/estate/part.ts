@@ -183,7 +183,8 @@ class PartReader {
 
   #layout(declared: VolumeGroupDeclaration, path: readonly Step[]): Layout {
     const members = declared.members.length;
-    switch (declared.layout) {
+    const { layout = 'linear' } = declared;
+    switch (layout) {
       case 'striped': {
         const stripes = declared.stripes ?? members;
         if (stripes > members || stripes < 2) {
@@ -206,7 +207,7 @@ class PartReader {
         }
         return { kind: 'mirrored', copies };
       }
-      default:
+      case 'linear':
         return { kind: 'linear' };
     }
   }

@@ -7,12 +7,12 @@ import { offer } from '../base/nearest.ts';
 import { byPlace, type Place } from '../base/problem.ts';
 import { counted } from '../base/wording.ts';
 import { daysBetween, holdTogether } from '../estate/dates.ts';
-import type { Belonging, Estate } from '../estate/estate.ts';
+import type { Estate } from '../estate/estate.ts';
 import { compareMoney, type Money, showMoney, subtractMoney, sumMoney } from '../price/money.ts';
 import { ruleOf } from '../rules/registry.ts';
 import type { ScopedKind } from '../rules/rule.ts';
 import type { SpendLimit } from '../rules/spend-limit.ts';
-import type { PolicyChange } from '../rules/view.ts';
+import type { PolicyChange, Scoped } from '../rules/view.ts';
 import { comparePolicies } from './direction.ts';
 import { gatherRules, type RulePack } from './pack.ts';
 import type { Policy, PolicyRule, Waiver } from './policy.ts';
@@ -80,16 +80,14 @@ export function checkPolicy(
 /** One thing as a scope sees it. */
 interface Thing {
   readonly kind: ScopedKind;
-  readonly belonging: Belonging;
-  readonly tier: string | undefined;
+  readonly belonging: Scoped;
 }
 
 function* everything(estate: Estate): Iterable<Thing> {
-  for (const belonging of estate.servers.values()) yield { kind: 'server', belonging, tier: undefined };
-  for (const belonging of estate.volumes.values()) yield { kind: 'volume', belonging, tier: belonging.tier };
-  for (const belonging of estate.groups.values()) yield { kind: 'volume-group', belonging, tier: undefined };
-  for (const belonging of estate.fileSystems.values())
-    yield { kind: 'file-system', belonging, tier: undefined };
+  for (const belonging of estate.servers.values()) yield { kind: 'server', belonging };
+  for (const belonging of estate.volumes.values()) yield { kind: 'volume', belonging };
+  for (const belonging of estate.groups.values()) yield { kind: 'volume-group', belonging };
+  for (const belonging of estate.fileSystems.values()) yield { kind: 'file-system', belonging };
 }
 
 /** What a policy stands on: everything a scope is asked about, and every name it can choose by. */
@@ -110,14 +108,12 @@ function groundOf({ settings, priceLists, rules }: Policy, estate: Estate): Grou
   const labels = new Map<string, Set<string>>();
   const things = [
     ...everything(estate),
-    ...[...sites].map(
-      (site): Thing => ({ kind: 'site', belonging: { team: undefined, site, labels: {} }, tier: undefined }),
-    ),
+    ...[...sites].map((site): Thing => ({ kind: 'site', belonging: { team: undefined, site, labels: {} } })),
   ];
-  for (const { belonging, tier } of things) {
+  for (const { belonging } of things) {
     if (belonging.team !== undefined) teams.add(belonging.team);
     if (belonging.site !== undefined) sites.add(belonging.site);
-    if (tier !== undefined) tiers.add(tier);
+    if (belonging.tier !== undefined) tiers.add(belonging.tier);
     for (const [label, value] of Object.entries(belonging.labels)) {
       labels.set(label, (labels.get(label) ?? new Set()).add(value));
     }
@@ -166,7 +162,7 @@ function scopeRemarks({ name, entry, place }: PolicyRule, known: Ground): readon
   const scope = scopeOf(entry);
   if (
     remarks.length === 0 &&
-    !known.things.some(({ kind, belonging, tier }) => kinds.includes(kind) && scope.includes(belonging, tier))
+    !known.things.some(({ kind, belonging }) => kinds.includes(kind) && scope.includes(belonging))
   ) {
     remarks.push({
       kind: 'nothing in scope',
@@ -254,8 +250,8 @@ function limitsOf({ name, entry, place }: PolicyRule, costly: readonly Thing[]):
   const scope = scopeOf(entry);
   const { each } = limit;
   const byKey = new Map<string, Set<number>>();
-  for (const [index, { belonging, tier }] of costly.entries()) {
-    if (!scope.includes(belonging, tier)) continue;
+  for (const [index, { belonging }] of costly.entries()) {
+    if (!scope.includes(belonging)) continue;
     const key = each === undefined ? '' : belonging[each];
     if (key === undefined) continue;
     const counts = byKey.get(key) ?? new Set();

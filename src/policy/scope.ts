@@ -1,6 +1,6 @@
 /** Whom a rule is for: by team, site, tier and label. Equality and lists; every key given must match. */
 import type { Change } from '../change/change.ts';
-import { type Declaration, involvedIn } from '../change/involved.ts';
+import { involvedIn } from '../change/involved.ts';
 import type { RuleEntry } from '../rules/rule.ts';
 import type { ChangeView, Scope } from '../rules/view.ts';
 
@@ -11,13 +11,11 @@ export function scopeOf({ where }: Pick<RuleEntry, 'where'>): Scope {
     ([key, values]) => [key, typeof values === 'string' ? [values] : values] as const,
   );
   return {
-    includes: (belonging, tier) =>
-      among(teams, belonging.team) &&
-      among(sites, belonging.site) &&
+    includes: ({ team, site, tier, labels: own }) =>
+      among(teams, team) &&
+      among(sites, site) &&
       among(tiers, tier) &&
-      wanted.every(([key, values]) =>
-        among(values, Object.hasOwn(belonging.labels, key) ? belonging.labels[key] : undefined),
-      ),
+      wanted.every(([key, values]) => among(values, Object.hasOwn(own, key) ? own[key] : undefined)),
   };
 }
 
@@ -31,9 +29,5 @@ export function changesInScope(entry: RuleEntry, view: ChangeView): readonly Cha
   if (entry.where === undefined) return view.changes;
   const scope = scopeOf(entry);
   const sides = { base: view.base.estate, head: view.head.estate, renames: view.renames };
-  return view.changes.filter((change) =>
-    involvedIn(change, sides).some((thing) => scope.includes(thing, tierOf(thing))),
-  );
+  return view.changes.filter((change) => involvedIn(change, sides).some((thing) => scope.includes(thing)));
 }
-
-const tierOf = (thing: Declaration): string | undefined => (thing.kind === 'volume' ? thing.tier : undefined);

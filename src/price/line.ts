@@ -1,7 +1,7 @@
 /** What one volume, or one server, costs a month. Exact throughout. */
 
 import { hoursOfMonth } from '../estate/dates.ts';
-import type { Belonging, Server, Volume } from '../estate/estate.ts';
+import type { Server, Volume } from '../estate/estate.ts';
 import type { Settings } from '../estate/settings.ts';
 import { type Bytes, bytes } from '../estate/size.ts';
 import { addMoney, type Money, money, noMoney, timesMoney } from './money.ts';
@@ -27,7 +27,8 @@ export type CostLine =
       readonly monthly: Money;
     };
 
-export const ownerOf = (line: CostLine): Belonging => (line.kind === 'volume' ? line.volume : line.server);
+export const ownerOf = (line: CostLine): Server | Volume =>
+  line.kind === 'volume' ? line.volume : line.server;
 
 export const nameOf = (line: CostLine): string =>
   line.kind === 'volume' ? line.volume.name : line.server.name;

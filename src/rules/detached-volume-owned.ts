@@ -84,7 +84,7 @@ volumes:
   check: (entry, scope) =>
     function* ({ estate, selection, cost, on, revision }) {
       for (const volume of selection.volumes) {
-        if (!isDetached(estate, volume) || !scope.includes(volume, volume.tier)) continue;
+        if (!isDetached(estate, volume) || !scope.includes(volume)) continue;
         const monthly = cost.volumes.get(volume.name)?.monthly;
         const price =
           monthly === undefined ? '' : `, at ${showMoney(monthly, cost.currency)} ${cost.currency} a month`;

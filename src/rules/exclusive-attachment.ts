@@ -50,7 +50,7 @@ attachments:
       for (const volume of selection.volumes) {
         const { name } = volume;
         const holders = estate.holders.get(name) ?? [];
-        if (holders.length < 2 || !scope.includes(volume, volume.tier)) continue;
+        if (holders.length < 2 || !scope.includes(volume)) continue;
         const faults = faultsOf(estate, volume, holders.length, prices.tiers.get(volume.tier));
         const [fault] = faults;
         if (fault === undefined) continue;

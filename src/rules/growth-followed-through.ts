@@ -93,7 +93,7 @@ attachments:
       (layer !== 'volume-group' || idle * parts > bought * of);
     return function* (view) {
       for (const place of idleOf(view.estate, view.prices, view.selection)) {
-        if (!isTooMuch(place) || !scope.includes(place.belonging, place.tier)) continue;
+        if (!isTooMuch(place) || !scope.includes({ ...place.belonging, tier: place.tier })) continue;
         yield {
           subject: place.subject,
           place: { revision: view.revision, ...place.place },

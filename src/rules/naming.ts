@@ -1,8 +1,9 @@
 import { placed } from '../change/place.ts';
 import type { Selection } from '../change/touched.ts';
-import type { Belonging, Declared, Subject } from '../estate/estate.ts';
+import type { Declared, Subject } from '../estate/estate.ts';
 import { compilePattern, patternAdvice, patternOf } from './pattern.ts';
 import type { EntryFault, EntryOf, Parameter, StateRule } from './rule.ts';
+import type { Scoped } from './view.ts';
 
 const kinds = ['server', 'volume', 'volume-group', 'mount'] as const;
 
@@ -62,8 +63,8 @@ export const naming: StateRule<'naming'> = {
     });
     return function* ({ selection, revision }) {
       for (const { kind, source, pattern } of patterns) {
-        for (const { subject, text, declared, tier } of namesOf(kind, selection)) {
-          if (pattern.matchesWhole(text) || !scope.includes(declared, tier)) continue;
+        for (const { subject, text, declared } of namesOf(kind, selection)) {
+          if (pattern.matchesWhole(text) || !scope.includes(declared)) continue;
           yield {
             subject,
             place: placed(declared, revision),
@@ -85,27 +86,26 @@ const spoken: Readonly<Record<NamedKind, string>> = {
 interface Name {
   readonly subject: Subject;
   readonly text: string;
-  readonly declared: Declared & Belonging;
-  readonly tier?: string;
+  readonly declared: Declared & Scoped;
 }
 
-function* namesOf(kind: NamedKind, look: Selection): Iterable<Name> {
+function* namesOf(kind: NamedKind, selection: Selection): Iterable<Name> {
   switch (kind) {
     case 'server':
-      for (const declared of look.servers)
+      for (const declared of selection.servers)
         yield { subject: { kind, name: declared.name }, text: declared.name, declared };
       return;
     case 'volume':
-      for (const declared of look.volumes) {
-        yield { subject: { kind, name: declared.name }, text: declared.name, declared, tier: declared.tier };
+      for (const declared of selection.volumes) {
+        yield { subject: { kind, name: declared.name }, text: declared.name, declared };
       }
       return;
     case 'volume-group':
-      for (const declared of look.groups)
+      for (const declared of selection.groups)
         yield { subject: { kind, name: declared.name }, text: declared.name, declared };
       return;
     case 'mount':
-      for (const declared of look.fileSystems) {
+      for (const declared of selection.fileSystems) {
         yield { subject: { kind: 'file-system', name: declared.name }, text: declared.mount, declared };
       }
   }

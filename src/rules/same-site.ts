@@ -43,7 +43,7 @@ attachments:
           const server = estate.servers.get(holder);
           if (volume.site === undefined || server?.site === undefined || volume.site === server.site)
             continue;
-          if (!scope.includes(volume, volume.tier) && !scope.includes(server)) continue;
+          if (!scope.includes(volume) && !scope.includes(server)) continue;
           yield {
             subject: { kind: 'volume', name },
             facet: subjectRef(server),

@@ -114,7 +114,7 @@ schema:
     const missed = missesOf(entry.schema);
     return function* (view) {
       for (const thing of thingsOf(of, view)) {
-        if (!scope.includes(thing, thing.kind === 'volume' ? thing.tier : undefined)) continue;
+        if (!scope.includes(thing)) continue;
         const misses = missed(thingFacts(thing, view.estate));
         if (misses.length > 0) yield violationOf(entry, thing, misses, view);
       }

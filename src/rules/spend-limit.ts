@@ -36,7 +36,7 @@ export const spendSumming = (entry: RuleEntry, { each }: SpendLimit, scope: Scop
   name: `spend ${each ?? ''} ${JSON.stringify(entry.where ?? {})}`,
   keyOf: (line) => {
     const owner = ownerOf(line);
-    if (!scope.includes(owner, line.kind === 'volume' ? line.tier : undefined)) return undefined;
+    if (!scope.includes(owner)) return undefined;
     return each === undefined ? '' : (owner[each] ?? nobody);
   },
 });

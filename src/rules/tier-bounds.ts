@@ -48,7 +48,7 @@ attachments:
     function* (view) {
       for (const volume of view.selection.volumes) {
         const tier = view.prices.tiers.get(volume.tier);
-        if (tier !== undefined && scope.includes(volume, volume.tier)) yield* sizeFaults(volume, tier, view);
+        if (tier !== undefined && scope.includes(volume)) yield* sizeFaults(volume, tier, view);
       }
       for (const server of view.selection.servers) {
         if (server.iops === undefined || server.iops === 0 || !scope.includes(server)) continue;

@@ -9,9 +9,14 @@ import type { Settings } from '../estate/settings.ts';
 import type { EstateCost } from '../price/cost.ts';
 import type { PriceList } from '../price/price-list.ts';
 
-/** Tells which of a scope's subjects a rule looks at. */
+/** What a scope chooses by. Only what has a tier of its own is ever in a scope that asks for one. */
+export interface Scoped extends Belonging {
+  readonly tier?: string | undefined;
+}
+
+/** Tells which of the things that a rule looks at an entry is for. */
 export interface Scope {
-  includes(belonging: Belonging, tier?: string): boolean;
+  includes(thing: Scoped): boolean;
 }
 
 /** One revision, as rules about its state see it. */

@@ -1,6 +1,7 @@
 /**
  * The procedures as data: what each act is called for a person, why it is needed, and how the open-source tools of a
  * Linux guest do it. Steps at the provider are never commands: its own documentation has them.
+ * One table, longer than a file should be, so that a runbook's words and commands are read and reviewed in one place.
  *
  * The words for guests other than Linux are from memory, save DiskPart's `extend` and `rescan` (Microsoft Learn).
  */

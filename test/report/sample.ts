@@ -2,8 +2,8 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Finding, Judged, NotJudged } from '../../src/policy/judgement.ts';
-import { exampleDay } from '../../src/rules/example.ts';
 import {
+  exampleDay,
   type Files,
   gannetPoint,
   judgedFiles,
