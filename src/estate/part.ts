@@ -103,7 +103,8 @@ class PartReader {
     const retainUntil = declared['retain-until'];
     const within =
       whole?.size === undefined ? size : this.#size(whole.size, [...path, 'file-system', 'size']);
-    if (within > size) {
+    // A size that does not read is told of by itself.
+    if (size > 0n && within > size) {
       this.#refuse(
         [...path, 'file-system', 'size'],
         `the file system ${whole?.mount} of ${exactSize(within)} does not fit its volume ${name} of ${exactSize(size)}`,
@@ -129,8 +130,7 @@ class PartReader {
               mount: whole.mount,
               type: whole.type,
               existing: whole.existing ?? false,
-              size:
-                whole.size === undefined ? size : this.#size(whole.size, [...path, 'file-system', 'size']),
+              size: within,
               on: { kind: 'volume', name },
               ...belonging,
               ...this.#declared(declared, 'file-system'),

@@ -14,6 +14,7 @@ import {
   type SequenceEvent,
 } from 'js-yaml';
 import { isScalar, type ScalarTag, Schema } from 'yaml';
+import type { Outcome } from '../base/problem.ts';
 import { readExactly } from './exact.ts';
 import { Lines } from './lines.ts';
 import { Bare, type Construction, deepest, type Offsets, type PlainValue } from './value.ts';
@@ -73,11 +74,13 @@ class EventWalk {
     this.#close();
     if (this.#next < this.#events.length) throw new BeyondPlain();
     const text = this.#text;
+    // Asked for only where a value is wrong, and then the exact reader reads the text once.
+    let exact: Outcome<Construction> | undefined;
     return {
       value,
       offsets: this.#offsets,
       offsetOfValue: (path) => {
-        const exact = readExactly(text, new Lines(text, ''));
+        exact ??= readExactly(text, new Lines(text, ''));
         return exact.ok ? exact.value.offsetOfValue(path) : undefined;
       },
     };

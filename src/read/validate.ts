@@ -1,6 +1,7 @@
 /** A read document held against the JSON Schema of its format; what ajv objects to, in the reader's words. */
 
 import { nearestWord, offer, quoted } from '../base/nearest.ts';
+import { stepsOfPointer } from '../base/pointer.ts';
 import { byPlace, err, type Outcome, ok, type Place, type Problem } from '../base/problem.ts';
 import type { ReadDocument, Step } from './document.ts';
 import type { AuditRecord } from './generated/audit-record.ts';
@@ -56,12 +57,6 @@ export function validate<F extends Format>(format: F, document: ReadDocument): O
 /** Whether a value that was read back is a record of the audit. */
 export const isAuditRecord = (value: unknown): value is AuditRecord => validators['audit-record'](value);
 
-export const pathOf = (instancePath: string): Step[] =>
-  instancePath
-    .split('/')
-    .slice(1)
-    .map((step) => step.replaceAll('~1', '/').replaceAll('~0', '~'));
-
 /** Schema errors as problems: one for each thing to put right, in the order of the file. */
 export function inWords(
   errors: readonly SchemaError[],
@@ -72,10 +67,17 @@ export function inWords(
   const seen = new Set<string>();
   // A bad name is reported by propertyNames and again by the pattern beneath it; a bad branch of a choice is
   // reported by each branch. The outer error alone says what to do.
+  const beside = new Map<string, SchemaError[]>();
+  for (const error of errors) {
+    const others = beside.get(error.instancePath);
+    if (others === undefined) beside.set(error.instancePath, [error]);
+    else others.push(error);
+  }
   for (const error of errors) {
     if (error.propertyName !== undefined && error.keyword !== 'propertyNames') continue;
-    if (errors.some((outer) => saysMore(outer, error) || spellingExplains(outer, error, errors))) continue;
-    const { place, message, advice } = problemOf(error, document, format, errors);
+    const others = beside.get(error.instancePath) ?? [];
+    if (others.some((outer) => saysMore(outer, error) || spellingExplains(outer, error, others))) continue;
+    const { place, message, advice } = problemOf(error, document, format, others);
     const key = `${place.line}:${place.column}:${message}`;
     if (seen.has(key)) continue;
     seen.add(key);
@@ -88,6 +90,8 @@ export function inWords(
 function saysMore(outer: SchemaError, inner: SchemaError): boolean {
   if (outer === inner || outer.instancePath !== inner.instancePath) return false;
   if (outer.keyword === 'oneOf') return inner.schemaPath.startsWith(`${outer.schemaPath}/`);
+  // What it can be says what kind it is, too.
+  if (outer.keyword === 'enum') return inner.keyword === 'type';
   return outer.keyword === 'discriminator' && inner.keyword === 'required';
 }
 
@@ -133,7 +137,7 @@ function problemOf(
   format: string,
   all: readonly SchemaError[],
 ): Words {
-  const path = pathOf(error.instancePath);
+  const path = stepsOfPointer(error.instancePath);
   const here = whereIn(path, document.value, format);
   const schema = error.parentSchema ?? {};
   const key = parameterOf(error);
@@ -169,22 +173,29 @@ function problemOf(
       return {
         place: document.placeOfValue(path),
         message: `${here} cannot be ${quoted(error.data)}`,
-        advice: `${offer(String(error.data), allowed)}It is one of ${allowed.join(', ')}.`,
+        advice: `${offerFor(error.data, allowed)}It is one of ${allowed.join(', ')}.`,
       };
     }
     case 'discriminator': {
       const value = error.params.tagValue;
       const known = rulesOf(schema);
-      return value === undefined
+      if (value === undefined) {
+        return {
+          place: document.placeOfKey(path),
+          message: `${here} names no rule`,
+          advice: 'Add rule: and the name of the rule; `ullage rules` lists them.',
+        };
+      }
+      return wordOf(value) === undefined
         ? {
-            place: document.placeOfKey(path),
-            message: `${here} names no rule`,
-            advice: 'Add rule: and the name of the rule; `ullage rules` lists them.',
+            place: document.placeOfValue([...path, 'rule']),
+            message: `rule of ${here} is ${quoted(value)}, which is not the name of a rule`,
+            advice: 'Write the name of one; `ullage rules` lists them.',
           }
         : {
             place: document.placeOfValue([...path, 'rule']),
             message: `there is no rule ${quoted(value)}`,
-            advice: `${offer(String(value), known)}\`ullage rules\` lists them.`,
+            advice: `${offerFor(value, known)}\`ullage rules\` lists them.`,
           };
     }
     case 'oneOf':
@@ -258,12 +269,21 @@ function howToWrite(
   written: string | undefined,
 ): string | undefined {
   if (schema.type !== 'string') return undefined;
-  const text = typeof value === 'number' ? (written ?? String(value)) : String(value);
+  const text = typeof value === 'number' ? (written ?? `${value}`) : wordOf(value);
+  if (text === undefined) return undefined;
   if (schema.title === 'Size') return sizeToWrite(text);
   if (typeof value !== 'number' && typeof value !== 'boolean') return undefined;
   const fits = typeof schema.pattern !== 'string' || new RegExp(schema.pattern, 'u').test(text);
   return fits ? `Write it in quotes: "${text}".` : undefined;
 }
+
+/** A value that is one word or number, as text. A mapping or a list is none, and cannot be made text of. */
+const wordOf = (value: unknown): string | undefined =>
+  typeof value === 'string' || typeof value === 'number' || typeof value === 'boolean'
+    ? `${value}`
+    : undefined;
+
+const offerFor = (value: unknown, known: readonly string[]): string => offer(wordOf(value) ?? '', known);
 
 /** A size needs a unit of a standard; `G` and `gib` could be either of two. */
 function sizeToWrite(text: string): string | undefined {

@@ -5,6 +5,7 @@
  */
 import { Ajv2020, type ErrorObject, type Options, type ValidateFunction } from 'ajv/dist/2020.js';
 import { offer, quoted } from '../base/nearest.ts';
+import { stepsOfFragment, stepsOfPointer } from '../base/pointer.ts';
 import { isDay } from '../estate/dates.ts';
 import type { Step } from '../read/document.ts';
 import type { Facts } from './facts.ts';
@@ -193,9 +194,10 @@ function expansionFault(root: UserSchema): EntryFault | undefined {
 
 /** What a local reference leads to, where that is a schema. `true` and `false` are schemas of no parts. */
 function resolve(root: UserSchema, reference: string): UserSchema | undefined {
+  const steps = stepsOfFragment(reference);
+  if (steps === undefined) return undefined;
   let here: unknown = root;
-  for (const step of reference.split('/').slice(1)) {
-    const key = decodeURIComponent(step).replaceAll('~1', '/').replaceAll('~0', '~');
+  for (const key of steps) {
     if (typeof here !== 'object' || here === null || !Object.hasOwn(here, key)) return undefined;
     here = new Map<string, unknown>(Object.entries(here)).get(key);
   }
@@ -218,7 +220,10 @@ function metaschemaFaults(schema: UserSchema): readonly EntryFault[] {
   metaschema ??= new Ajv2020(options);
   if (metaschema.validateSchema(schema) === true) return [];
   return distinct(
-    (metaschema.errors ?? []).map((error) => ({ path: stepsOf(error.instancePath), ...schemaError(error) })),
+    (metaschema.errors ?? []).map((error) => ({
+      path: stepsOfPointer(error.instancePath),
+      ...schemaError(error),
+    })),
   );
 }
 
@@ -234,19 +239,13 @@ const schemaError = ({
   instancePath,
   message,
 }: ErrorObject): { readonly message: string; readonly advice: string } => ({
-  message: `${stepsOf(instancePath).at(-1) ?? 'the schema'} ${message ?? 'is not valid JSON Schema'}`,
+  message: `${stepsOfPointer(instancePath).at(-1) ?? 'the schema'} ${message ?? 'is not valid JSON Schema'}`,
   advice: 'See this keyword in JSON Schema 2020-12.',
 });
 
 /** One fault a place: each branch of the metaschema that a value misses would say so by itself. */
 const distinct = (faults: readonly EntryFault[]): readonly EntryFault[] =>
   [...new Map(faults.map((fault) => [fault.path.join('/'), fault] as const).reverse()).values()].reverse();
-
-const stepsOf = (pointer: string): readonly Step[] =>
-  pointer
-    .split('/')
-    .slice(1)
-    .map((step) => step.replaceAll('~1', '/').replaceAll('~0', '~'));
 
 /** The library's door for another regular-expression engine. */
 const linearTime = Object.assign(

@@ -4,7 +4,7 @@ import { readExactly } from '../../src/read/exact.ts';
 import { Lines } from '../../src/read/lines.ts';
 import { readQuickly } from '../../src/read/quick.ts';
 import type { Construction, PlainValue } from '../../src/read/value.ts';
-import { pick, random, slipped } from './mutations.ts';
+import { pick, random, slipped } from '../fuzz/slips.ts';
 
 /** What the two say of one text. */
 type Comparison =
