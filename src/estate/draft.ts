@@ -1,0 +1,112 @@
+/** An estate while it is put together: what is kept of the one before, what leaves, what comes, and what is wrong. */
+import type { Place, Problem } from '../base/problem.ts';
+import type {
+  Attachment,
+  Estate,
+  EstatePart,
+  FileSystem,
+  Retired,
+  Server,
+  Volume,
+  VolumeGroup,
+} from './estate.ts';
+import { layered } from './layered.ts';
+
+/** Old entries that go, new ones that come; what is in neither is taken from the estate before. */
+export class Entries<V> {
+  readonly before: ReadonlyMap<string, V>;
+  readonly set = new Map<string, V>();
+  readonly deleted = new Set<string>();
+
+  constructor(before: ReadonlyMap<string, V>) {
+    this.before = before;
+  }
+
+  get(key: string): V | undefined {
+    return this.set.get(key) ?? (this.deleted.has(key) ? undefined : this.before.get(key));
+  }
+
+  has(key: string): boolean {
+    return this.get(key) !== undefined;
+  }
+
+  put(key: string, value: V): void {
+    this.set.set(key, value);
+    this.deleted.delete(key);
+  }
+
+  delete(key: string): void {
+    this.set.delete(key);
+    this.deleted.add(key);
+  }
+
+  *values(): Iterable<V> {
+    for (const [key, value] of this.before) if (!this.deleted.has(key) && !this.set.has(key)) yield value;
+    yield* this.set.values();
+  }
+
+  finish(): ReadonlyMap<string, V> {
+    return this.before.size === 0 ? this.set : layered(this.before, this);
+  }
+}
+
+export type Named = Server | Volume | VolumeGroup;
+
+/** What one revision's files declare, as they differ from another's. */
+export interface PartsEdit {
+  /** What files that are new or differ declare. */
+  readonly coming: readonly EstatePart[];
+  /** Files that are no longer there. */
+  readonly leaving: readonly string[];
+}
+
+/** Each index of the estate under its own name; see `Estate` for what they hold. */
+export interface Draft {
+  readonly problems: Problem[];
+  readonly leaving: readonly EstatePart[];
+  readonly coming: readonly EstatePart[];
+  readonly parts: Entries<EstatePart>;
+  readonly servers: Entries<Server>;
+  readonly volumes: Entries<Volume>;
+  readonly groups: Entries<VolumeGroup>;
+  readonly fileSystems: Entries<FileSystem>;
+  readonly holders: Entries<readonly Attachment[]>;
+  readonly held: Entries<readonly Attachment[]>;
+  readonly groupOf: Entries<VolumeGroup>;
+  readonly formerly: Entries<Named>;
+  readonly retired: Entries<Retired>;
+  readonly detached: Entries<Volume>;
+  readonly previousTotals: Estate['siteTotals'];
+}
+
+/** An edit laid over an estate that stands. */
+export function draftOver(previous: Estate, { coming, leaving }: PartsEdit): Draft {
+  const parts = new Entries(previous.parts);
+  for (const file of leaving) parts.delete(file);
+  for (const part of coming) parts.put(part.file, part);
+  return {
+    problems: [],
+    coming,
+    leaving: [...coming.map(({ file }) => file), ...leaving].flatMap(
+      (file) => previous.parts.get(file) ?? [],
+    ),
+    parts,
+    servers: new Entries(previous.servers),
+    volumes: new Entries(previous.volumes),
+    groups: new Entries(previous.groups),
+    fileSystems: new Entries(previous.fileSystems),
+    holders: new Entries(previous.holders),
+    held: new Entries(previous.held),
+    groupOf: new Entries(previous.groupOf),
+    formerly: new Entries<Named>(previous.formerly),
+    retired: new Entries(previous.retired),
+    detached: new Entries(previous.detached),
+    previousTotals: previous.siteTotals,
+  };
+}
+
+/** `storage/imagery.yaml:12`, for a place that a message mentions beside its own. */
+export const at = ({ file, line }: Place): string => `${file}:${line}`;
+
+export const isLater = (a: Place, b: Place): boolean =>
+  a.file === b.file ? a.line > b.line || (a.line === b.line && a.column > b.column) : a.file > b.file;
