@@ -1,62 +1,30 @@
 /**
- * When a file system will be full, if it goes on as it went.
+ * When a file system will be full, if it goes on as it went: two hundred futures are drawn from its readings, and the
+ * days by which 5, 50 and 95 of a hundred of them are full are told.
  *
- * The slope is Theil and Sen's: the median of the slopes between all pairs of readings, which up to 29 % of wild
- * readings cannot carry away. Its interval is Sen's, from the ranks of Kendall's S (P. K. Sen, Estimates of the
- * regression coefficient based on Kendall's tau, Journal of the American Statistical Association 63 (1968),
- * 1379-1389). After a clean-up the use is lower but grows as before; so pairs with a clean-up between them are left
- * out and the variances of S on either side added, as R. M. Hirsch, J. R. Slack and R. A. Smith do for seasons
- * (Techniques of trend analysis for monthly water quality data, Water Resources Research 18 (1982), 107-121).
- * The least-squares slope stands beside it, so that a reader sees where the two part.
- *
- * The interval takes the readings to be independent. Use from day to day is not quite, so it is a little narrow. It
- * is an interval of the growth; the level of use is taken as known.
- *
- * Bytes become floating-point numbers here, for statistics only. They are exact up to 2^53 bytes, 8 PiB; above that
- * they are off by less than one part in 10^15.
+ * What happened once is kept apart from the pace: a wild reading, a clean-up, a load that came at once. A clean-up that
+ * happened once or twice is not counted on to come again; from the third on, clean-ups are a habit, and futures are
+ * drawn round by round. Where several ways to go on explain the readings, each has its share of the futures. Where
+ * there is doubt the forecast errs early: `bench/forecast.ts` measures how far.
  */
-import { linearRegression, medianSorted, probit } from 'simple-statistics';
+import { medianSorted } from 'simple-statistics';
 import type { Bytes } from '../estate/size.ts';
+import { byDay, dayByDay, habit, type Step, stepsOf, type UseAt } from './daily-use.ts';
+import { type ForecastOptions, usualForecast } from './forecast-options.ts';
+import { type DaysUntilFull, futures, futuresOf } from './futures.ts';
+import { type Fit, fitsOf } from './pace.ts';
+import { type Rotation, rotationFutures, rotationOf } from './rotation.ts';
+import { ceilingsUnder, weeklyWave, withoutWave } from './weekly-wave.ts';
 
-/** What the forecast wants of a reading. */
-export interface UseAt {
-  /** When, RFC 3339 in UTC with whole seconds. */
-  readonly at: string;
-  readonly used: Bytes;
-}
-
-export interface ForecastOptions {
-  /** How sure the interval is, between 0 and 1. */
-  readonly confidence: number;
-  /** The fewest days with a reading. */
-  readonly fewestDays: number;
-  /** The shortest time from the first reading to the last, in days. */
-  readonly shortestSpan: number;
-  /** Only so many of the latest days with a reading count: what was last year's growth is not this month's. */
-  readonly latestDays: number;
-}
-
-/** Common practice, with no source: a week at least, so that every day of the week is seen; a quarter at most. */
-export const usualForecast: ForecastOptions = {
-  confidence: 0.9,
-  fewestDays: 5,
-  shortestSpan: 7,
-  latestDays: 90,
-};
-
-/** How the use goes, whether up or down. */
-export interface Trend {
-  /** Bytes a day, by Theil and Sen. */
-  readonly slopePerDay: number;
-  /** The interval of that slope, bytes a day. */
-  readonly slopeInterval: { readonly low: number; readonly high: number };
-  /** Bytes a day by ordinary least squares over the same readings, for comparison. */
-  readonly leastSquaresPerDay: number;
-  /** Days with a reading that the slope rests on. */
+/** What a forecast rests on. */
+export interface Outlook {
+  /** Bytes a day as it goes now, whether up or down; where it grows by a share, what that makes at the last level. */
+  readonly pacePerDay: number;
+  /** Days with a reading that it rests on. */
   readonly readings: number;
   /** Days from the first of them to the last. */
   readonly spanDays: number;
-  /** Falls taken for clean-ups. With three or more they are part of how the file system is used, and not taken out. */
+  /** Falls taken for clean-ups. */
   readonly cleanUps: number;
   readonly confidence: number;
   /** The time of the last reading, from which days are counted. */
@@ -72,36 +40,30 @@ export type Forecast =
       readonly want: { readonly readings: number; readonly spanDays: number };
       readonly why: string;
     }
-  /** `earliest` is when it would be full at the upper end of the interval; null where that does not grow either. */
-  | (Trend & {
+  /** Half of the futures or more never fill it. `earliest` is null where hardly any does. */
+  | (Outlook & {
       readonly kind: 'steady or shrinking';
       readonly interval: { readonly earliest: number | null; readonly latest: null };
     })
-  /** Days from the last reading. `latest` is null where, at the lower end of the interval, it never fills. */
-  | (Trend & {
+  /** Days from the last reading: the middle of the futures, and between which days nine in ten of them lie. */
+  | (Outlook & {
       readonly kind: 'fills';
       readonly daysUntilFull: number;
       readonly interval: { readonly earliest: number; readonly latest: number | null };
     });
 
-/** Days and bytes. */
-export interface Point {
-  readonly x: number;
-  readonly y: number;
-}
-
-const millisecondsADay = 86_400_000;
-/** From this many clean-ups on they are a habit, such as a weekly rotation. */
-const habit = 3;
-/** A fall this many robust standard deviations of the daily change is no noise. Common practice, with no source. */
-const deviationsOfACleanUp = 5;
-/** Nor is a fall shorter than this many days of usual growth worth a cut. Common practice, with no source. */
-const daysOfGrowthInACleanUp = 3;
-/** The median absolute deviation times this is the standard deviation of normal noise. */
-const normalScale = 1.4826;
+/** Rounds of clean-ups are looked for so many times as far back as a pace. */
+const fartherForRounds = 2;
+/** A load stands out when it is so many times higher than any other change of a day. Common practice, no source. */
+const timesToStandOut = 3;
+/** Readings are of whole blocks, mostly of 1 KiB, and a fit that is closer than a part of a day's change is no better. */
+const block = 1024;
+const partOfAChange = 1e-4;
+/** Days from which on it is never full: a century, in which no pace lasts. */
+const never = 36_500;
 
 /**
- * Forecasts from the last reading of each day when the use reaches the capacity.
+ * Forecasts from the highest reading of each day when the use reaches the capacity.
  *
  * @param readings in any order
  * @param capacity what can be used: for unprivileged users a reading's `used + available`, which leaves out the reserve
@@ -112,137 +74,136 @@ export function forecast(
   options: Partial<ForecastOptions> = {},
 ): Forecast {
   const { confidence, fewestDays, shortestSpan, latestDays } = { ...usualForecast, ...options };
-  const daily = lastOfEachDay(readings).slice(-latestDays);
-  const [first, last] = [daily.at(0), daily.at(-1)];
+  const last = readings.reduce<UseAt | undefined>(
+    (latest, each) => (latest === undefined || each.at >= latest.at ? each : latest),
+    undefined,
+  );
   if (last !== undefined && last.used >= capacity) return { kind: 'full', from: last.at };
-  const spanDays = first === undefined || last === undefined ? 0 : daysFrom(first.at, last.at);
-  if (first === undefined || last === undefined || daily.length < fewestDays || spanDays < shortestSpan) {
+  const days = byDay(readings);
+  const { use, readings: count, spanDays } = dayByDay(days, latestDays);
+  if (last === undefined || use.length < fewestDays || count < fewestDays || spanDays < shortestSpan) {
     return {
       kind: 'too few',
-      have: { readings: daily.length, spanDays },
+      have: { readings: count, spanDays },
       want: { readings: fewestDays, spanDays: shortestSpan },
       why:
-        daily.length < fewestDays
-          ? `a trend wants readings on ${fewestDays} days or more; there are ${daily.length}`
-          : `a trend wants readings over ${shortestSpan} days or more; these span ${spanDays.toFixed(1)}`,
+        count < fewestDays || spanDays >= shortestSpan
+          ? `a trend wants readings on ${fewestDays} days or more; there are ${count}`
+          : `a trend wants readings over ${shortestSpan} days or more; these span ${spanDays}`,
     };
   }
 
-  const points = daily.map(({ at, used }): Point => ({ x: daysFrom(first.at, at), y: Number(used) }));
-  const stretches = betweenCleanUps(points);
-  const cleanUps = stretches.length - 1;
-  // A habit of cleaning up is part of the trend: what counts is what is left after each time.
-  const kept = cleanUps >= habit ? [points] : stretches;
-  const { slope, low, high } = robustSlope(kept, confidence);
-  const left = Number(capacity) - levelAtEnd(kept.at(-1) ?? points, slope);
-  // A clean-up or a wild reading may leave the level above the capacity though the last reading is below it.
-  const daysAt = (growth: number): number => Math.max(0, left) / growth;
-  const trend: Trend = {
-    slopePerDay: slope,
-    slopeInterval: { low, high },
-    leastSquaresPerDay: leastSquares(points).slope,
-    readings: points.length,
+  const course = courseOf(use);
+  const long = courseOf(dayByDay(days, fartherForRounds * latestDays).use);
+  const rotation = long.falls.length < habit ? undefined : rotationOf(long.agreed, long.falls);
+  const { untilFull, pace } = drawnFutures(course, rotation, Number(capacity));
+  const at = (share: number): number => {
+    const day = untilFull[Math.min(untilFull.length - 1, Math.floor(share * untilFull.length))] ?? never;
+    return day < never ? day : Number.POSITIVE_INFINITY;
+  };
+  const middle = at(0.5);
+  const earliest = finite(at((1 - confidence) / 2));
+  const outlook: Outlook = {
+    pacePerDay: pace,
+    readings: count,
     spanDays,
-    cleanUps,
+    cleanUps: (rotation === undefined ? course : long).falls.length,
     confidence,
     from: last.at,
   };
-  return slope > 0
+  return Number.isFinite(middle) && earliest !== null
     ? {
-        ...trend,
+        ...outlook,
         kind: 'fills',
-        daysUntilFull: daysAt(slope),
-        interval: { earliest: daysAt(high), latest: low > 0 ? daysAt(low) : null },
+        daysUntilFull: middle,
+        interval: { earliest, latest: finite(at((1 + confidence) / 2)) },
       }
-    : {
-        ...trend,
-        kind: 'steady or shrinking',
-        interval: { earliest: high > 0 ? daysAt(high) : null, latest: null },
-      };
+    : { ...outlook, kind: 'steady or shrinking', interval: { earliest, latest: null } };
 }
 
-const daysFrom = (from: string, to: string): number => (Date.parse(to) - Date.parse(from)) / millisecondsADay;
+/** A twentieth of a day is nothing: days are given in whole ones. */
+export const wholeDays = (days: number): number => Math.max(0, Math.floor(days + 0.05));
 
-/** The last reading of each day in UTC, in the order of time: enough for a trend, and the same whatever came between. */
-function lastOfEachDay(readings: readonly UseAt[]): readonly UseAt[] {
-  const byDay = new Map<string, UseAt>();
-  for (const reading of readings) {
-    const day = reading.at.slice(0, 10);
-    const held = byDay.get(day);
-    if (held === undefined || reading.at >= held.at) byDay.set(day, reading);
-  }
-  return [...byDay.values()].sort((a, b) => (a.at < b.at ? -1 : 1));
-}
+/** Days of readings from which on they show how it goes. */
+const enoughToShow = 28;
+/** What a span of days may bring, beside the most that one brought: growth by a share, a new pace, chance. */
+const mostBeside = 4;
 
 /**
- * Cuts the readings where somebody cleaned up: where the two readings before agree that the use was higher than the
- * two after say. One wild reading, however high or low, never has a second that agrees with it.
+ * Whether a file system is so far from full that no forecast would have it full within so many days: what is left is
+ * several times the most that so many days ever brought. Thousands are told so at little cost.
  */
-function betweenCleanUps(points: readonly Point[]): readonly (readonly Point[])[] {
-  const changes = points.slice(1).map((point, index) => point.y - (points[index]?.y ?? point.y));
-  const usual = median(changes);
-  const noise = normalScale * median(changes.map((change) => Math.abs(change - usual)));
-  const least = Math.max(deviationsOfACleanUp * noise, daysOfGrowthInACleanUp * Math.abs(usual));
-  const stretches: Point[][] = [];
-  let stretch: Point[] = [];
-  for (const [index, point] of points.entries()) {
-    const [before2, before, after] = [points[index - 2], points[index - 1], points[index + 1]];
-    if (before2 !== undefined && before !== undefined && after !== undefined && stretch.length >= 2) {
-      if (Math.min(before2.y, before.y) - Math.max(point.y, after.y) > least) {
-        stretches.push(stretch);
-        stretch = [];
-      }
-    }
-    stretch.push(point);
+export function isFarFromFull(readings: readonly UseAt[], capacity: Bytes, days: number): boolean {
+  const { use } = dayByDay(byDay(readings), usualForecast.latestDays);
+  if (use.length < enoughToShow) return false;
+  const span = Math.min(days, Math.floor(use.length / 2));
+  let most = 0;
+  for (let day = 1; day < use.length; day += 1) {
+    const now = use[day] ?? 0;
+    for (let from = Math.max(0, day - span); from < day; from += 1)
+      most = Math.max(most, now - (use[from] ?? now));
   }
-  return [...stretches, stretch];
+  const left = Number(capacity) - Math.max(...use.slice(-span));
+  return left > mostBeside * most * Math.max(1, days / span) && left > mostBeside * block * days;
 }
 
-/**
- * Theil and Sen's slope and its interval, over pairs that lie in one stretch. The interval is not narrowed for equal
- * values of y, which errs towards a wider one.
- */
-export function robustSlope(
-  stretches: readonly (readonly Point[])[],
-  confidence: number,
-): { readonly slope: number; readonly low: number; readonly high: number } {
-  const slopes: number[] = [];
-  let variance = 0;
-  for (const points of stretches) {
-    for (const [index, from] of points.entries()) {
-      for (const to of points.slice(index + 1))
-        if (to.x !== from.x) slopes.push((to.y - from.y) / (to.x - from.x));
-    }
-    // The variance of Kendall's S for n readings without ties.
-    variance += (points.length * (points.length - 1) * (2 * points.length + 5)) / 18;
-  }
-  const sorted = Float64Array.from(slopes).sort();
-  const reach = probit((1 + confidence) / 2) * Math.sqrt(variance);
-  const rank = (which: number): number =>
-    sorted[Math.min(sorted.length - 1, Math.max(0, which))] ?? Number.NaN;
+const finite = (days: number): number | null => (Number.isFinite(days) ? days : null);
+
+/** The use day by day, and what is kept apart from its pace. */
+interface Course {
+  readonly agreed: readonly number[];
+  readonly falls: readonly Step[];
+  readonly rises: readonly Step[];
+  /** By so much the last reading is higher than what others agree on. */
+  readonly unconfirmed: number;
+}
+
+function courseOf(use: readonly number[]): Course {
+  const { agreed, falls, rises } = stepsOf(use);
+  // Where it rises at a stroke as often as it falls, neither is a clean-up nor a load: that is how it is used.
+  const upAndDown = rises.length >= habit && 2 * rises.length > falls.length;
   return {
-    slope: medianSorted([...sorted]),
-    low: rank(Math.round((sorted.length - reach) / 2) - 1),
-    high: rank(Math.round((sorted.length + reach) / 2)),
+    agreed,
+    falls: upAndDown ? [] : falls,
+    rises: rises.length < habit ? rises : [],
+    unconfirmed: Math.max(0, (use.at(-1) ?? 0) - (agreed.at(-1) ?? 0)),
   };
 }
 
-/** Where the use stands at the last reading of the stretch, going by all of it: one wild last reading does not count. */
-function levelAtEnd(points: readonly Point[], slope: number): number {
-  const end = points.at(-1)?.x ?? 0;
-  return median(points.map(({ x, y }) => y + slope * (end - x)));
+function drawnFutures(
+  { agreed, falls, rises, unconfirmed }: Course,
+  rotation: Rotation | undefined,
+  capacity: number,
+): { readonly untilFull: DaysUntilFull; readonly pace: number } {
+  if (rotation?.regular === true) {
+    return { untilFull: rotationFutures(rotation, capacity), pace: rotation.pace };
+  }
+  const withWave = withoutSteps(agreed, [...falls, ...rises]);
+  const wave = weeklyWave(withWave);
+  const level = withoutWave(withWave, wave);
+  const changes = level.slice(1).map((each, index) => Math.abs(each - (level[index] ?? each)));
+  const usual = changes.reduce((sum, each) => sum + each, 0) / changes.length;
+  const fits = fitsOf(level, Math.max(block, partOfAChange * usual), futures);
+  const others = Float64Array.from(changes).sort();
+  const lowestRise = rises.reduce((least, { height }) => Math.min(least, height), Number.POSITIVE_INFINITY);
+  const standOut = lowestRise > timesToStandOut * (others.at(-1) ?? 0);
+  const growing = futuresOf(fits, ceilingsUnder(capacity, wave), { rises, standOut }, unconfirmed);
+  const untilFull =
+    rotation === undefined
+      ? growing
+      : // Clean-ups without a rule may come again or not; more of the futures do without, to err early.
+        Float64Array.from([...growing, ...growing, ...rotationFutures(rotation, capacity)]).sort();
+  return { untilFull, pace: paceOf(fits, level.at(-1) ?? 0) };
 }
 
-const median = (values: readonly number[]): number =>
-  values.length === 0 ? 0 : medianSorted([...Float64Array.from(values).sort()]);
-
-/** Ordinary least squares: `y = intercept + slope x`, and the standard deviation of the residuals (n - 2 degrees). */
-export function leastSquares(points: readonly Point[]): {
-  readonly slope: number;
-  readonly intercept: number;
-  readonly residualDeviation: number;
-} {
-  const { m: slope, b: intercept } = linearRegression(points.map(({ x, y }) => [x, y]));
-  const squares = points.reduce((total, { x, y }) => total + (y - intercept - slope * x) ** 2, 0);
-  return { slope, intercept, residualDeviation: Math.sqrt(squares / (points.length - 2)) };
+/** The middle of the paces of all futures. */
+function paceOf(fits: readonly Fit[], level: number): number {
+  const paces = fits.flatMap(({ growsBy, pace, times }) =>
+    Array.from({ length: times }, () => (growsBy === 'share' ? pace * level : pace)),
+  );
+  return medianSorted([...Float64Array.from(paces).sort()]);
 }
+
+/** The use as if it had always been at the level it has now. */
+const withoutSteps = (use: readonly number[], steps: readonly Step[]): readonly number[] =>
+  use.map((each, day) => steps.reduce((sum, step) => (day < step.day ? sum + step.height : sum), each));

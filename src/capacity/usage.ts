@@ -1,17 +1,31 @@
 /** Measured use held against the declared file systems: what each has left, and when it will be full. */
-import type { Estate, FileSystem } from '../estate/estate.ts';
+import type { Estate, FileSystem, Volume, VolumeGroup } from '../estate/estate.ts';
 import { serversOfFileSystem } from '../estate/estate.ts';
 import { type Bytes, bytes, sumBytes } from '../estate/size.ts';
-import { type Forecast, forecast } from './forecast.ts';
+import { type Forecast, forecast, isFarFromFull } from './forecast.ts';
 import type { Room } from './headroom.ts';
 import { isKnown, usableOf } from './overhead.ts';
-import { fillableBytes, type Reading, type UseSummary, useKey } from './readings.ts';
+import { fillableBytes, type Reading } from './readings.ts';
+import { type Slopes, slopesOf } from './trend.ts';
+import { type UseSummary, useKey } from './use-summary.ts';
 
-/** What is known of one file system's use. */
+/** What is known of one file system's use. All but the last reading is reckoned when asked for. */
 export interface Usage {
   readonly last: Reading;
-  /** When it will hold `capacity`, by the readings; reckoned when asked for. */
+  /** When it will hold `capacity`, by the readings. */
   forecastFor(capacity: Bytes): Forecast;
+  /** Whether there is no telling apart from never that it holds `capacity` within so many days; quick to tell. */
+  isFarFromFull(capacity: Bytes, days: number): boolean;
+  /** The slope of all readings together, to stand beside a forecast. */
+  slopes(): Slopes;
+}
+
+/** The use of the declared file systems of one revision. */
+export interface EstateUsage {
+  /** By the file system's name. */
+  readonly bySystem: ReadonlyMap<string, Usage>;
+  /** Where the readings were taken to belong. */
+  readonly estate: Estate;
 }
 
 /**
@@ -20,36 +34,116 @@ export interface Usage {
  *
  * @param summaries by `useKey`
  */
-export function usageOf(
+export function usageOf(estate: Estate, summaries: ReadonlyMap<string, UseSummary>): EstateUsage {
+  const bySystem = new Map<string, Usage>();
+  if (summaries.size > 0) {
+    const carriedOver = remounted(estate, summaries);
+    for (const system of estate.fileSystems.values()) {
+      const [latest] = serversOfFileSystem(estate, system)
+        .flatMap((server) => {
+          const key = useKey(server, system.mount);
+          return carriedOver.get(key) ?? summaries.get(key) ?? [];
+        })
+        .sort((a, b) => (a.last.at < b.last.at ? 1 : -1));
+      if (latest !== undefined) bySystem.set(system.name, usageFrom(latest));
+    }
+  }
+  return { bySystem, estate };
+}
+
+/**
+ * Readings that go on under another mount point. On one server, the only mount point with readings that nothing
+ * declares any more, and the only file system whose readings begin after those end, or that has none, are one and the
+ * same if their sizes agree. Among several nothing tells which is which.
+ */
+function remounted(
   estate: Estate,
   summaries: ReadonlyMap<string, UseSummary>,
-): ReadonlyMap<string, Usage> {
-  const usage = new Map<string, Usage>();
-  if (summaries.size === 0) return usage;
+): ReadonlyMap<string, UseSummary> {
+  const declared = new Map<string, FileSystem[]>();
   for (const system of estate.fileSystems.values()) {
-    const [latest] = serversOfFileSystem(estate, system)
-      .flatMap((server) => summaries.get(useKey(server, system.mount)) ?? [])
-      .sort((a, b) => (a.last.at < b.last.at ? 1 : -1));
-    if (latest !== undefined) usage.set(system.name, usageFrom(latest));
+    for (const server of serversOfFileSystem(estate, system)) {
+      const those = declared.get(server);
+      if (those === undefined) declared.set(server, [system]);
+      else those.push(system);
+    }
   }
-  return usage;
+  const left = new Map<string, UseSummary[]>();
+  for (const summary of summaries.values()) {
+    const those = declared.get(summary.server);
+    if (those === undefined || those.some(({ mount }) => mount === summary.mount)) continue;
+    left.set(summary.server, [...(left.get(summary.server) ?? []), summary]);
+  }
+  const carriedOver = new Map<string, UseSummary>();
+  for (const [server, [former, ...others]] of left) {
+    if (former === undefined || others.length > 0) continue;
+    const came = (declared.get(server) ?? []).filter(({ mount }) => {
+      const own = summaries.get(useKey(server, mount));
+      return own === undefined || own.first.at > former.last.at;
+    });
+    const [system, ...more] = came;
+    if (system === undefined || more.length > 0) continue;
+    const key = useKey(server, system.mount);
+    const own = summaries.get(key);
+    if (!isOfOneSize(own?.first.size ?? declaredSize(system), former.last.size)) continue;
+    carriedOver.set(
+      key,
+      own === undefined
+        ? { ...former, mount: system.mount }
+        : {
+            ...own,
+            count: former.count + own.count,
+            first: former.first,
+            highest: [...former.highest, ...own.highest],
+          },
+    );
+  }
+  return carriedOver;
 }
+
+/** What a reading of a file system as it is declared would call its size, as far as that is known. */
+function declaredSize({ type, size }: FileSystem): Bytes {
+  const space = usableOf(type, size);
+  return isKnown(space) ? space.data : size;
+}
+
+/**
+ * The use of a file system as a revision declares it, by readings that were taken under another: also under the name
+ * that what it lies on had then, and under another mount point if the file system only moved to it.
+ */
+export function usageFor(
+  system: FileSystem,
+  { groups, volumes }: Estate,
+  usage: EstateUsage | undefined,
+): Usage | undefined {
+  if (usage === undefined || usage.bySystem.size === 0) return undefined;
+  const { bySystem, estate } = usage;
+  const own = bySystem.get(system.name);
+  if (own !== undefined) return own;
+  const { on, mount } = system;
+  const isVolume = on.kind === 'volume';
+  const carrier = isVolume ? volumes.get(on.name) : groups.get(on.name);
+  const then = isVolume ? estate.volumes : estate.groups;
+  const former = then.get(on.name) ?? then.get(carrier?.formerly ?? '');
+  if (carrier === undefined || former === undefined) return undefined;
+  const renamed = bySystem.get(`${former.name}:${mount}`);
+  if (renamed !== undefined) return renamed;
+  const [now, before] = [systemsOn(carrier), systemsOn(former)];
+  const came = now.filter((each) => before.every((other) => other.mount !== each.mount));
+  const [left, ...others] = before.filter((each) => now.every((other) => other.mount !== each.mount));
+  const moved = came.length === 1 && came[0]?.mount === mount && others.length === 0;
+  return moved && left?.type === system.type ? bySystem.get(left.name) : undefined;
+}
+
+const systemsOn = (carrier: Volume | VolumeGroup): readonly FileSystem[] =>
+  carrier.kind === 'volume-group'
+    ? carrier.fileSystems
+    : carrier.fileSystem === undefined
+      ? []
+      : [carrier.fileSystem];
 
 /** One summary gives one usage, so that what was forecast from it is not forecast again. */
-/** The use of a file system, also under the name that what it lies on had when the readings were taken. */
-export function usageFor(
-  { mount, name, on }: FileSystem,
-  { groups, volumes }: Estate,
-  usage: ReadonlyMap<string, Usage> | undefined,
-): Usage | undefined {
-  const carrier = on.kind === 'volume' ? volumes.get(on.name) : groups.get(on.name);
-  return (
-    usage?.get(name) ??
-    (carrier?.formerly === undefined ? undefined : usage?.get(`${carrier.formerly}:${mount}`))
-  );
-}
-
-export function usageFrom(summary: Pick<UseSummary, 'last' | 'daily'>): Usage {
+export function usageFrom(summary: Pick<UseSummary, 'last' | 'highest'>): Usage {
   const before = usages.get(summary);
   if (before !== undefined) return before;
   const usage = freshUsage(summary);
@@ -59,17 +153,21 @@ export function usageFrom(summary: Pick<UseSummary, 'last' | 'daily'>): Usage {
 
 const usages = new WeakMap<object, Usage>();
 
-function freshUsage({ last, daily }: Pick<UseSummary, 'last' | 'daily'>): Usage {
+function freshUsage({ last, highest }: Pick<UseSummary, 'last' | 'highest'>): Usage {
   const known = new Map<bigint, Forecast>();
+  // A day's highest reading counts, and so does the last of all, which says where it stands.
+  const readings = highest.at(-1)?.at === last.at ? highest : [...highest, last];
   return {
     last,
     forecastFor: (capacity) => {
       const before = known.get(capacity);
       if (before !== undefined) return before;
-      const now = forecast(daily, capacity);
+      const now = forecast(readings, capacity);
       known.set(capacity, now);
       return now;
     },
+    isFarFromFull: (capacity, days) => isFarFromFull(readings, capacity, days),
+    slopes: () => slopesOf(readings),
   };
 }
 
@@ -98,6 +196,10 @@ export function fileSystemRoom(system: FileSystem, { last }: Usage): Room {
 function fillable({ type, size }: FileSystem, last: Reading): Bytes {
   const space = usableOf(type, size);
   if (!isKnown(space)) return fillableBytes(last);
-  const apart = space.data > last.size ? space.data - last.size : last.size - space.data;
-  return apart * 100n <= last.size * alike ? fillableBytes(last) : sumBytes([space.own, space.available]);
+  return isOfOneSize(space.data, last.size) ? fillableBytes(last) : sumBytes([space.own, space.available]);
+}
+
+function isOfOneSize(one: Bytes, measured: Bytes): boolean {
+  const apart = one > measured ? one - measured : measured - one;
+  return apart * 100n <= measured * alike;
 }

@@ -3,7 +3,7 @@ import { byText } from '../base/order.ts';
 import type { Estate, Server, Subject, Volume, VolumeGroup } from '../estate/estate.ts';
 import { attachmentChanges } from './attachments.ts';
 import { type Change, partOf } from './change.ts';
-import { fileSystemChanges } from './file-systems.ts';
+import { fileSystemChanges, remountsIn } from './file-systems.ts';
 import { groupChanges } from './groups.ts';
 import { changeKinds } from './kinds.ts';
 import { differingParts, type FormerVolumes, pair } from './pairs.ts';
@@ -23,19 +23,25 @@ export function compareEstates(base: Estate, head: Estate): Comparison {
   const servers = pair<Server>(differing, (part) => part.servers, base.servers, head.servers);
   const volumes = pair<Volume>(differing, (part) => part.volumes, base.volumes, head.volumes);
   const groups = pair<VolumeGroup>(differing, (part) => part.groups, base.groups, head.groups);
-  const renames: Renames = { servers: servers.renames, volumes: volumes.renames, groups: groups.renames };
-  const replacements = pairReplacements(base, head, volumes, renames);
   const formerVolumes: FormerVolumes = (names) =>
     names.flatMap((name) => {
-      const before = base.volumes.get(baseName(renames.volumes, name));
+      const before = base.volumes.get(baseName(volumes.renames, name));
       return before === undefined ? [] : [{ name, before }];
     });
+  const ofSystems = fileSystemChanges(volumes, groups, formerVolumes);
+  const renames: Renames = {
+    servers: servers.renames,
+    volumes: volumes.renames,
+    groups: groups.renames,
+    fileSystems: remountsIn(ofSystems),
+  };
+  const replacements = pairReplacements(base, head, volumes, renames);
   const changes = [
     ...servers.pairs.flatMap((each) => serverChanges(each, renames)),
     ...volumeChanges(volumes, replacements),
     ...attachmentChanges(base, head, differing, renames, servers, volumes),
     ...groups.pairs.flatMap((each) => groupChanges(each, renames, formerVolumes)),
-    ...fileSystemChanges(volumes, groups, formerVolumes),
+    ...ofSystems,
   ];
   return {
     changes: changes.sort(inOrder),

@@ -3,6 +3,7 @@ import type { FileSystem, Volume, VolumeGroup } from '../estate/estate.ts';
 import type { Change } from './change.ts';
 import { type FormerVolumes, type Pairs, subjectOf } from './pairs.ts';
 import { placed } from './place.ts';
+import { type RenamesOfKind, renamesOfKind } from './renames.ts';
 
 /** A file system is told by what it lies on and its mount point, so it follows a rename of either. */
 export function fileSystemChanges(
@@ -60,6 +61,16 @@ export function fileSystemChanges(
     return [...gone, ...others];
   });
 }
+
+/** The whole names that file systems had before they moved to another mount point. */
+export const remountsIn = (changes: readonly Change[]): RenamesOfKind =>
+  renamesOfKind(
+    new Map(
+      changes.flatMap((change) =>
+        change.kind === 'file-system-remounted' ? [[change.before.name, change.after.name] as const] : [],
+      ),
+    ),
+  );
 
 /**
  * File systems that only moved to another mount point: of one type on one carrier, the only one that left and the only

@@ -11,6 +11,8 @@ export interface Renames {
   readonly servers: RenamesOfKind;
   readonly volumes: RenamesOfKind;
   readonly groups: RenamesOfKind;
+  /** Of those that moved to another mount point, by whole names, as in `plates:/plates`. */
+  readonly fileSystems: RenamesOfKind;
 }
 
 /** @param toHead new names by old ones */
@@ -21,7 +23,7 @@ export const renamesOfKind = (toHead: ReadonlyMap<string, string>): RenamesOfKin
 
 const none = renamesOfKind(new Map());
 
-export const noRenames: Renames = { servers: none, volumes: none, groups: none };
+export const noRenames: Renames = { servers: none, volumes: none, groups: none, fileSystems: none };
 
 /** The name on the head of what the base calls `name`. */
 export const headName = (renames: RenamesOfKind, name: string): string => renames.toHead.get(name) ?? name;
@@ -30,7 +32,10 @@ export const headName = (renames: RenamesOfKind, name: string): string => rename
 export const baseName = (renames: RenamesOfKind, name: string): string => renames.toBase.get(name) ?? name;
 
 /** The subject on the head of what the base calls so. */
-export function headSubject({ servers, volumes, groups }: Renames, { kind, name }: Subject): Subject {
+export function headSubject(
+  { servers, volumes, groups, fileSystems }: Renames,
+  { kind, name }: Subject,
+): Subject {
   switch (kind) {
     case 'server':
       return { kind, name: headName(servers, name) };
@@ -39,6 +44,8 @@ export function headSubject({ servers, volumes, groups }: Renames, { kind, name 
     case 'volume-group':
       return { kind, name: headName(groups, name) };
     case 'file-system': {
+      const remounted = fileSystems.toHead.get(name);
+      if (remounted !== undefined) return { kind, name: remounted };
       const [on = '', ...mount] = name.split(':');
       return { kind, name: [groups.toHead.get(on) ?? headName(volumes, on), ...mount].join(':') };
     }

@@ -199,6 +199,7 @@ const readingAdd = (above: Command, { finish }: Sink): Command =>
     .requiredOption('--server <name>', 'the server on which df ran')
     .option('--at <time>', 'when df ran, RFC 3339 (default: now)')
     .option('--mount <path...>', 'only these mount points (default: every declared one)')
+    .option('--any-size', 'also take a size that is far from the declared one')
     .addOption(repo())
     .addHelpText(
       'after',

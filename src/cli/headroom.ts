@@ -33,7 +33,7 @@ export async function runHeadroom(flags: HeadroomFlags): Promise<Finished> {
       on,
       currency: settings.currency,
       rooms: headroomOf(estate, settings),
-      accounts: layersOf(estate, usageOf(estate, uses.value)),
+      accounts: layersOf(estate, usageOf(estate, uses.value).bySystem),
       idle: list === undefined ? [] : idleOf(estate, list),
     });
   });

@@ -1,6 +1,7 @@
 /** `ullage new`: writes a starter repository layout, and never over what is there. */
-import { mkdir, stat, writeFile } from 'node:fs/promises';
-import { dirname, join } from 'node:path';
+import { mkdir, realpath, stat, writeFile } from 'node:fs/promises';
+import { dirname, join, relative } from 'node:path';
+import { GitRepository } from '../git/repository.ts';
 import { dayOf, type Finished, reasonOf } from './edge.ts';
 import { starterLayout } from './starter-layout.ts';
 
@@ -9,15 +10,26 @@ export interface NewFlags {
   readonly now?: string;
 }
 
+/** Where the layout belongs: at the top of the repository that a folder is in, where the other commands look for it. */
+async function topOf(dir: string): Promise<string> {
+  const opened = await GitRepository.open(dir);
+  if (!opened.ok) return dir;
+  const top = await opened.value.top();
+  await opened.value.close();
+  if (!top.ok || top.value === (await realpath(dir))) return dir;
+  return relative('.', top.value) || '.';
+}
+
 export async function runNew({ repo, now }: NewFlags): Promise<Finished> {
   const day = dayOf(now);
   if (!day.ok)
     return { output: '', code: 2, reason: `${day.problems[0]?.message}. ${day.problems[0]?.advice}` };
+  const top = await topOf(repo);
   const layout = Object.entries(starterLayout(day.value.slice(0, 4)));
   const there = (
     await Promise.all(
       layout.map(async ([path]) =>
-        stat(join(repo, path)).then(
+        stat(join(top, path)).then(
           () => path,
           () => undefined,
         ),
@@ -33,16 +45,16 @@ export async function runNew({ repo, now }: NewFlags): Promise<Finished> {
   }
   try {
     for (const [path, text] of layout) {
-      await mkdir(dirname(join(repo, path)), { recursive: true });
+      await mkdir(dirname(join(top, path)), { recursive: true });
       // wx: a file that came between the look and the write is not overwritten either.
-      await writeFile(join(repo, path), text, { flag: 'wx' });
+      await writeFile(join(top, path), text, { flag: 'wx' });
     }
   } catch (error) {
     return { output: '', code: 2, reason: `the layout could not be written whole: ${reasonOf(error)}` };
   }
   const lines = [
     'Written:',
-    ...layout.map(([path]) => `  ${path}`),
+    ...layout.map(([path]) => `  ${join(top === repo ? '' : top, path)}`),
     '',
     'Next: put your own figures in, commit to main (`git init` first, where there is no repository yet), and judge a',
     'branch with: ullage gate',

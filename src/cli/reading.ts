@@ -1,20 +1,14 @@
 /** `ullage reading add`: takes what `df -P` prints on a server into the readings. */
 import { createReadStream } from 'node:fs';
 import { readdir, readFile } from 'node:fs/promises';
-import { join } from 'node:path';
+import { join, relative } from 'node:path';
 import { text as wholeText } from 'node:stream/consumers';
 import { offer, quoted } from '../base/nearest.ts';
 import { err, type Outcome, ok } from '../base/problem.ts';
 import { readDf } from '../capacity/df.ts';
-import {
-  type Appendable,
-  type ReadingsSummary,
-  readingsAsCsv,
-  readingsHeader,
-  readingTime,
-  rowsToAppend,
-  summariseReadings,
-} from '../capacity/readings.ts';
+import { type Appendable, isAlike, rowsToAppend } from '../capacity/new-readings.ts';
+import { type Reading, readingsAsCsv, readingsHeader, readingTime } from '../capacity/readings.ts';
+import { type ReadingsSummary, summariseReadings } from '../capacity/use-summary.ts';
 import { type Estate, serversOfFileSystem } from '../estate/estate.ts';
 import { usualPaths } from '../estate/settings.ts';
 import { type Bytes, showSize } from '../estate/size.ts';
@@ -30,6 +24,8 @@ export interface AddFlags {
   readonly server: string;
   readonly at?: string;
   readonly mount?: readonly string[];
+  /** Take sizes that are far from the declared ones. */
+  readonly anySize?: boolean;
 }
 
 export async function runReadingAdd(
@@ -54,7 +50,7 @@ interface Added {
 
 async function add(
   file: string,
-  { repo, server, at, mount }: AddFlags,
+  { repo, server, at, mount, anySize = false }: AddFlags,
   clock: () => Date,
 ): Promise<Outcome<Added>> {
   const now = clock().toISOString();
@@ -71,15 +67,14 @@ async function add(
   if (!rows.ok) return rows;
   const estate = await declaredNow(repo);
   if (!estate.ok) return estate;
-  const { mounts } = estate.value;
-  if (!mounts.has(server)) {
-    const servers = [...mounts.keys()];
+  const { folder, declared } = estate.value;
+  if (!declared.has(server)) {
+    const servers = [...declared.keys()];
     return err({
       message: `there is no server ${quoted(server)}`,
       advice: `${offer(server, servers)}${servers.length === 0 ? 'Declare it under storage/ first.' : serversAre(servers)}`,
     });
   }
-  const folder = join(repo, estate.value.folder);
   // One file a server: two servers that report at once do not wait for each other.
   const path = join(folder, `${server}.csv`);
   let appendable: Appendable | undefined;
@@ -91,8 +86,9 @@ async function add(
       at: time,
       now,
       rows: rows.value,
-      declared: mounts,
+      declared,
       newest: newest.value,
+      anySize,
       ...(mount === undefined ? {} : { only: mount }),
     });
     if (!wanted.ok) return wanted;
@@ -102,7 +98,7 @@ async function add(
   if (!appended.ok) return appended;
   return appendable === undefined
     ? err({ message: 'no reading was decided on', advice: 'Run it again.' })
-    : ok({ path, appendable, declared: estate.value.sizes.get(server) ?? new Map() });
+    : ok({ path, appendable, declared: declared.get(server) ?? new Map() });
 }
 
 /** As many names as a line takes. */
@@ -120,7 +116,7 @@ export interface SummaryFlags {
 /** Summarises the readings on the disk as they stream by: their number does not matter. */
 export async function runReadingSummary({ repo }: SummaryFlags): Promise<Finished> {
   const now = await declaredNow(repo);
-  const summary = now.ok ? await summarised(join(repo, now.value.folder)) : now;
+  const summary = now.ok ? await summarised(now.value.folder) : now;
   if (!summary.ok) {
     return {
       output: reportProblems(summary.problems, terminal()),
@@ -156,62 +152,54 @@ async function dfText(file: string): Promise<Outcome<string>> {
 }
 
 interface DeclaredNow {
+  /** Where readings are kept, from wherever in the repository the command is run. */
   readonly folder: string;
-  readonly mounts: ReadonlyMap<string, readonly string[]>;
   /** Server -> mount point -> the size that is declared. */
-  readonly sizes: ReadonlyMap<string, ReadonlyMap<string, Bytes>>;
+  readonly declared: ReadonlyMap<string, ReadonlyMap<string, Bytes>>;
 }
 
-/** The mount points that the files as they are declare, by server, and where readings are kept. */
+/** The file systems that the files as they are declare, by server, and where readings are kept. */
 async function declaredNow(repo: string): Promise<Outcome<DeclaredNow>> {
   return withRepository(repo, async (repository) => {
-    const tree = await treeAt(repository, undefined);
+    const [top, tree] = [await repository.top(), await treeAt(repository, undefined)];
+    if (!top.ok) return top;
     if (!tree.ok) return tree;
     const revision = await readRevision(tree.value);
     if (!revision.ok) return revision;
     const { estate, settings } = revision.value;
-    return ok({
-      folder: (settings?.paths ?? usualPaths).readings,
-      mounts: mountsByServer(estate),
-      sizes: sizesByServer(estate),
-    });
+    const folder = (settings?.paths ?? usualPaths).readings;
+    return ok({ folder: shortest(join(top.value, folder)), declared: declaredByServer(estate) });
   });
 }
 
-export function mountsByServer(estate: Estate): ReadonlyMap<string, readonly string[]> {
-  const mounts = new Map<string, string[]>([...estate.servers.keys()].map((name) => [name, []]));
-  for (const system of estate.fileSystems.values()) {
-    for (const server of serversOfFileSystem(estate, system)) mounts.get(server)?.push(system.mount);
-  }
-  return mounts;
+/** As somebody who stands in the repository writes it. */
+function shortest(path: string): string {
+  const fromHere = relative('.', path);
+  return fromHere.length < path.length ? fromHere : path;
 }
 
-function sizesByServer(estate: Estate): ReadonlyMap<string, ReadonlyMap<string, Bytes>> {
-  const sizes = new Map<string, Map<string, Bytes>>();
+function declaredByServer(estate: Estate): ReadonlyMap<string, ReadonlyMap<string, Bytes>> {
+  const declared = new Map<string, Map<string, Bytes>>(
+    [...estate.servers.keys()].map((name) => [name, new Map()]),
+  );
   for (const system of estate.fileSystems.values()) {
     for (const server of serversOfFileSystem(estate, system)) {
-      sizes.set(server, (sizes.get(server) ?? new Map()).set(system.mount, system.size));
+      declared.get(server)?.set(system.mount, system.size);
     }
   }
-  return sizes;
+  return declared;
 }
 
-/** The time of the newest reading of each of a server's mount points, over every file in the folder. */
-async function newestReadings(folder: string, server: string): Promise<Outcome<ReadonlyMap<string, string>>> {
+/** The newest reading of each of a server's mount points, over every file in the folder. */
+async function newestReadings(
+  folder: string,
+  server: string,
+): Promise<Outcome<ReadonlyMap<string, Reading>>> {
   const summary = await summarised(folder, { days: 1 });
   if (!summary.ok) return summary;
   const uses = [...summary.value.fileSystems.values()].filter((use) => use.server === server);
-  return ok(new Map(uses.map(({ mount, last }) => [mount, last.at])));
+  return ok(new Map(uses.map(({ mount, last }) => [mount, last])));
 }
-
-/**
- * Whether a measured size is so far from the declared one that another server may be meant. No file system takes a
- * quarter of its device for itself.
- */
-const isFarFrom = (declared: Bytes, measured: Bytes): boolean => {
-  const apart = measured > declared ? measured - declared : declared - measured;
-  return apart * 4n > declared;
-};
 
 function told(
   path: string,
@@ -224,8 +212,8 @@ function told(
       const said = declared.get(mount);
       return [
         `  ${server} ${mount} at ${at}`,
-        ...(said !== undefined && isFarFrom(said, size)
-          ? [`    measured ${showSize(size, 0)}, declared ${showSize(said)}: is this the right server?`]
+        ...(said !== undefined && !isAlike(said, size)
+          ? [`    measured ${showSize(size, 0)}, declared ${showSize(said)}`]
           : []),
       ];
     }),

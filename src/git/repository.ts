@@ -197,8 +197,8 @@ export class GitRepository {
     return new RevisionTree(tree, label, this.#objects);
   }
 
-  /** The files on the disk; a problem in a bare repository. */
-  async workTree(): Promise<Outcome<Tree>> {
+  /** The top of the files on the disk, as a real path; a problem in a bare repository. */
+  async top(): Promise<Outcome<string>> {
     const { workTree, insideWorkTree } = this.#parts.layout;
     const path = workTree === undefined ? undefined : resolve(this.dir, workTree);
     const [real, here] = await Promise.all([
@@ -219,9 +219,16 @@ export class GitRepository {
         advice: 'Run this in a checkout, or name a branch with --head.',
       });
     }
+    return ok(real);
+  }
+
+  /** The files on the disk; a problem in a bare repository. */
+  async workTree(): Promise<Outcome<Tree>> {
+    const top = await this.top();
+    if (!top.ok) return top;
     return ok(
-      new WorkTree(real, this.objectFormat, this.#parts.largestFile, (args) =>
-        runGit(args, { cwd: real, environment: this.#parts.environment }),
+      new WorkTree(top.value, this.objectFormat, this.#parts.largestFile, (args) =>
+        runGit(args, { cwd: top.value, environment: this.#parts.environment }),
       ),
     );
   }

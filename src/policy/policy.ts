@@ -1,7 +1,7 @@
 /** A policy: everything that a judgement goes by. The gate takes it from the base. */
 
 import type { Place, Problem } from '../base/problem.ts';
-import type { Usage } from '../capacity/usage.ts';
+import type { EstateUsage } from '../capacity/usage.ts';
 import type { Settings } from '../estate/settings.ts';
 import type { PriceList } from '../price/price-list.ts';
 import { type EntryChecks, ruleOf } from '../rules/registry.ts';
@@ -41,7 +41,7 @@ export interface Policy {
   readonly rules: readonly PolicyRule[];
   readonly waivers: readonly Waiver[];
   /** Measured use by the name of the file system; left out where no rule asks for it, or there are no readings. */
-  readonly usage?: ReadonlyMap<string, Usage>;
+  readonly usage?: EstateUsage;
 }
 
 /** The rules that say something of a revision by itself, and not of changes alone. */

@@ -4,8 +4,8 @@
  */
 
 import { byPlace, err, type Outcome, ok, type Problem } from '../base/problem.ts';
-import { summariseReadings, type UseSummary } from '../capacity/readings.ts';
-import { type Usage, usageOf } from '../capacity/usage.ts';
+import { type EstateUsage, usageOf } from '../capacity/usage.ts';
+import { summariseReadings, type UseSummary } from '../capacity/use-summary.ts';
 import { assembleOver } from '../estate/assemble.ts';
 import { type Estate, type EstatePart, emptyEstate } from '../estate/estate.ts';
 import { mayDiffer } from '../estate/layered.ts';
@@ -80,7 +80,7 @@ export interface Reading {
   /** Readings, summarised by server and mount point. They are many and large: without a rule that asks none is read. */
   readonly uses: UsesRead;
   /** Measured use by file system, by the revision's own readings; `undefined` where there are none. */
-  readonly usage: ReadonlyMap<string, Usage> | undefined;
+  readonly usage: EstateUsage | undefined;
   /** What holds of all parts together; it is judged only where `problemsIn` finds none. */
   readonly revision: Revision;
 }

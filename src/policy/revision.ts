@@ -1,7 +1,7 @@
 /** Two revisions as they are held against each other, and the policy that judges. */
 
 import type { Problem } from '../base/problem.ts';
-import type { Usage } from '../capacity/usage.ts';
+import type { EstateUsage } from '../capacity/usage.ts';
 import type { Estate } from '../estate/estate.ts';
 import { bareSettings, type Settings, settingsFile, usualPaths } from '../estate/settings.ts';
 import type { PriceList } from '../price/price-list.ts';
@@ -24,7 +24,7 @@ export interface Revision {
   readonly hasPacks: boolean;
   readonly waivers: readonly Waiver[];
   /** Measured use by the name of the file system; `undefined` where there are no readings, or no rule asks. */
-  readonly usage: ReadonlyMap<string, Usage> | undefined;
+  readonly usage: EstateUsage | undefined;
 }
 
 /** One side of a comparison: what it declares, and the policy it carries. */

@@ -63,6 +63,7 @@ function deviceFacts(account: DeviceAccount) {
     undetermined: account.kind === 'known' ? null : account.why,
     used: usage === undefined ? null : usage.last.used.toString(),
     usedAt: usage === undefined ? null : usage.last.at,
-    forecast: usage === undefined ? null : forecastFacts(usage.forecastFor(fillableBytes(usage.last))),
+    forecast:
+      usage === undefined ? null : forecastFacts(usage.forecastFor(fillableBytes(usage.last)), usage.slopes),
   };
 }

@@ -1,7 +1,8 @@
 /** Readings of measured use, summed up. */
 import { counted } from '../base/wording.ts';
-import { forecast } from '../capacity/forecast.ts';
-import { fillableBytes, type ReadingsSummary, type UseSummary } from '../capacity/readings.ts';
+import { fillableBytes } from '../capacity/readings.ts';
+import { usageFrom } from '../capacity/usage.ts';
+import type { ReadingsSummary, UseSummary } from '../capacity/use-summary.ts';
 import { drawReport, type Screen } from './draw.ts';
 import { showMeasure } from './model/amounts.ts';
 import { entries, line } from './model/blocks.ts';
@@ -18,14 +19,16 @@ export function reportReadings({ fileSystems, rows }: ReadingsSummary, screen: S
   return drawReport({ tone: 'plain', headline, fields: [], sections }, screen);
 }
 
-function useEntry({ server, mount, count, first, last, daily }: UseSummary): Entry {
+function useEntry(use: UseSummary): Entry {
+  const { server, mount, count, first, last } = use;
+  const { forecastFor, slopes } = usageFrom(use);
   const capacity = fillableBytes(last);
   return {
     text: `${server} ${mount}`,
     fields: [
       line('readings', `${count}, from ${first.at} to ${last.at}`),
       line('used', `${showMeasure('bytes', last.used)} of ${showMeasure('bytes', capacity)}`),
-      line('full', showForecast(forecast(daily, capacity))),
+      line('full', showForecast(forecastFor(capacity), slopes)),
     ],
   };
 }

@@ -1,19 +1,17 @@
-import { counted } from '../base/wording.ts';
 import { fillFrom, fillOf } from '../capacity/group.ts';
 import { groupRoom, groupRooms, quotaRooms, type Room, slotRooms } from '../capacity/headroom.ts';
 import { measured } from '../capacity/measure.ts';
 import { fileSystemRoom, usageFor } from '../capacity/usage.ts';
 import type { Change } from '../change/change.ts';
-import { placed } from '../change/place.ts';
 import { baseName } from '../change/renames.ts';
 import { emptySelection } from '../change/touched.ts';
-import { daysBetween } from '../estate/dates.ts';
-import type { Estate, FileSystem, Volume } from '../estate/estate.ts';
-import { bytes, exactSize, noBytes, showSize } from '../estate/size.ts';
+import type { Estate, Volume } from '../estate/estate.ts';
+import { bytes, exactSize, noBytes } from '../estate/size.ts';
 import { capacityPrice } from '../price/line.ts';
 import { showMoney, subtractMoney, sumMoney } from '../price/money.ts';
+import { tooSoonFull } from './days-until-full.ts';
 import { ratioOf, sizeOf } from './parameter.ts';
-import type { EntryFault, EntryOf, StateRule, Violation } from './rule.ts';
+import type { EntryFault, EntryOf, StateRule } from './rule.ts';
 import type { View } from './view.ts';
 
 type Entry = EntryOf<'minimum-headroom'>;
@@ -70,7 +68,7 @@ export const minimumHeadroom: StateRule<'minimum-headroom'> = {
         type: 'integer',
         minimum: 1,
         description:
-          'The smallest number of days, from the day of the judgement, until a file system is full by the trend of its readings. Exactly this many are enough.',
+          'The smallest number of days, from the day of the judgement, until a file system may be full by its readings: what counts is the day by which 5 in 100 of the futures drawn from them are full, so that the rule errs early. Exactly this many are enough.',
       },
       looser: 'lower',
       absent: 'loosest',
@@ -342,53 +340,4 @@ function fewestSteps(enough: (steps: bigint) => boolean): bigint | undefined {
     else low = middle;
   }
   return high;
-}
-
-/** A file system that its trend fills before the days are over; a note where there is no telling. */
-function tooSoonFull(system: FileSystem, wanted: number, view: View): Violation | undefined {
-  const common = {
-    subject: { kind: 'file-system', name: system.name },
-    facet: 'days',
-    place: placed(system, view.revision, 'size'),
-  } as const;
-  const who = `file system ${system.name}`;
-  const usage = usageFor(system, view.estate, view.usage);
-  if (usage === undefined) {
-    return {
-      ...common,
-      message: `${who} has no readings, so when it will be full is undetermined`,
-      advice: 'Add readings of it; a trend needs at least a week of them, one a day.',
-      atMost: 'note',
-    };
-  }
-  const outlook = usage.forecastFor(bytes(fileSystemRoom(system, usage).capacity));
-  switch (outlook.kind) {
-    case 'steady or shrinking':
-      return undefined;
-    case 'too few':
-      return {
-        ...common,
-        message: `${who} does not have enough readings to determine when it will be full: ${outlook.why}`,
-        advice: 'Keep adding readings, one a day.',
-        atMost: 'note',
-      };
-    case 'full':
-      return {
-        ...common,
-        message: `${who} was full at its reading of ${outlook.from}, and ${counted(wanted, 'day')} must remain`,
-        excess: BigInt(wanted),
-      };
-    case 'fills': {
-      // Counted from the day of the judgement: a forecast of ten days, made nine days ago, leaves one.
-      const left = Math.floor(outlook.daysUntilFull) - daysBetween(outlook.from.slice(0, 10), view.on);
-      if (left >= wanted) return undefined;
-      const growth = showSize(bytes(BigInt(Math.round(outlook.slopePerDay))));
-      const when = left < 0 ? 'will be full by now' : `will be full in ${counted(left, 'day')}`;
-      return {
-        ...common,
-        message: `${who} ${when} if it goes on by ${growth} a day as in ${counted(outlook.readings, 'reading')} up to ${outlook.from}, and ${counted(wanted, 'day')} must remain`,
-        excess: BigInt(wanted - left),
-      };
-    }
-  }
 }

@@ -1,5 +1,5 @@
 /** What a rule is shown: one revision, or both and what differs. */
-import type { Usage } from '../capacity/usage.ts';
+import type { EstateUsage } from '../capacity/usage.ts';
 import type { Change } from '../change/change.ts';
 import type { RevisionPlace } from '../change/place.ts';
 import type { Renames } from '../change/renames.ts';
@@ -37,7 +37,7 @@ export interface View {
   readonly on: string;
   readonly revision: 'base' | 'head';
   /** Measured use by the name of the file system, from the policy that judges; left out where there are no readings. */
-  readonly usage?: ReadonlyMap<string, Usage>;
+  readonly usage?: EstateUsage;
 }
 
 /** Both revisions and what differs, as rules about changes see them. */

@@ -1,15 +1,9 @@
-import { readFileSync } from 'node:fs';
 import fc from 'fast-check';
-import { TheilSenRegression } from 'ml-regression-theil-sen';
 import { describe, expect, it } from 'vitest';
-import {
-  type Forecast,
-  forecast,
-  leastSquares,
-  robustSlope,
-  type UseAt,
-} from '../../src/capacity/forecast.ts';
+import type { UseAt } from '../../src/capacity/daily-use.ts';
+import { type Forecast, forecast, isFarFromFull, wholeDays } from '../../src/capacity/forecast.ts';
 import { bytes } from '../../src/estate/size.ts';
+import { chanceOf, coverageOf, drawnOf, shapeNames } from './shapes.ts';
 
 const GiB = 2 ** 30;
 const day = 86_400_000;
@@ -28,109 +22,72 @@ function filling(result: Forecast): Extract<Forecast, { kind: 'fills' }> {
   return result;
 }
 
-/** Numbers between 0 and 1 that look like chance and are the same every time. */
-function chance(seed: number): () => number {
-  let state = seed;
-  return () => {
-    state = (Math.imul(state, 1664525) + 1013904223) >>> 0;
-    return state / 2 ** 32;
-  };
-}
-const draw = chance(7);
-const drawn = Array.from({ length: 400 }, () => draw() - 0.5);
+const { between } = chanceOf(7);
+const drawn = Array.from({ length: 400 }, () => between(-0.5, 0.5));
 const noise = (index: number): number => drawn[index % drawn.length] ?? 0;
-
-describe('the statistics, held against outside values', () => {
-  it('least squares gives the certified values of NIST StRD Norris', () => {
-    // Source: see the file. Of the StRD linear sets it alone is a straight line with an intercept.
-    const { x, y, certified } = JSON.parse(
-      readFileSync(new URL('fixtures/nist-norris.json', import.meta.url), 'utf8'),
-    ) as { x: number[]; y: number[]; certified: Record<'intercept' | 'slope' | 'residualDeviation', number> };
-    expect([x.length, y.length]).toEqual([36, 36]);
-    const fit = leastSquares(x.map((each, index) => ({ x: each, y: y[index] ?? Number.NaN })));
-    for (const name of ['intercept', 'slope', 'residualDeviation'] as const) {
-      expect(Math.abs(fit[name] / certified[name] - 1), name).toBeLessThan(1e-9);
-    }
-  });
-
-  it("the robust slope and its interval are those of Sen's own example", () => {
-    // Sen (1968), the example, as the test suites of SciPy (stats.theilslopes, alpha 0.07: 4, 3.71 to 4.38) and of the
-    // R package deming (thielsen, conf 0.93: 4, 26/7 to 35/8) carry it.
-    const x = [1, 2, 3, 4, 10, 12, 18];
-    const y = [9, 15, 19, 20, 45, 55, 78];
-    const { slope, low, high } = robustSlope(
-      [x.map((each, index) => ({ x: each, y: y[index] ?? Number.NaN }))],
-      0.93,
-    );
-    expect(slope).toBeCloseTo(4, 12);
-    expect(low).toBeCloseTo(26 / 7, 12);
-    expect(high).toBeCloseTo(35 / 8, 12);
-  });
-
-  it('the robust slope is that of an independent library', () => {
-    const points = fc.uniqueArray(
-      fc.record({ x: fc.integer({ min: 0, max: 1000 }), y: fc.integer({ min: 0, max: 10 ** 9 }) }),
-      {
-        minLength: 2,
-        maxLength: 40,
-        selector: ({ x }) => x,
-      },
-    );
-    fc.assert(
-      fc.property(points, (some) => {
-        // Where the number of pairs is even, theirs takes the lower of the middle slopes; Sen takes their mean.
-        fc.pre(((some.length * (some.length - 1)) / 2) % 2 === 1);
-        const theirs = new TheilSenRegression(
-          some.map(({ x }) => x),
-          some.map(({ y }) => y),
-        ).slope;
-        expect(robustSlope([some], 0.9).slope).toBeCloseTo(theirs, 6);
-      }),
-    );
-  });
-
-  it('the interval holds the true slope about as often as it says', () => {
-    // 90 % stated; 400 series of 30 days with uniform noise, the same every time. By the binomial distribution fewer
-    // than 84 % or more than 96 % would come by chance less than once in a thousand times.
-    const random = chance(12345);
-    let holds = 0;
-    for (let series = 0; series < 400; series += 1) {
-      const points = Array.from({ length: 30 }, (_, x) => ({ x, y: 3 * x + 10 * random() }));
-      const { low, high } = robustSlope([points], 0.9);
-      if (low <= 3 && 3 <= high) holds += 1;
-    }
-    expect(holds / 400).toBeGreaterThan(0.84);
-    expect(holds / 400).toBeLessThan(0.96);
-  });
-});
 
 describe('when a file system will be full', () => {
   it('a steady growth of 1 GiB a day fills 100 GiB from 50 in 50 days', () => {
     const result = filling(forecast(daily(line(31, 20, 1)), gib(100)));
-    expect(result.slopePerDay / GiB).toBeCloseTo(1, 9);
-    expect(result.leastSquaresPerDay / GiB).toBeCloseTo(1, 9);
-    expect(result.daysUntilFull).toBeCloseTo(50, 6);
-    expect(result.interval.earliest).toBeCloseTo(50, 6);
-    expect(result.interval.latest).toBeCloseTo(50, 6);
+    expect(result.pacePerDay / GiB).toBeCloseTo(1, 9);
+    expect(result.daysUntilFull).toBeCloseTo(50, 2);
+    expect(result.interval.earliest).toBeCloseTo(50, 2);
+    expect(result.interval.latest).toBeCloseTo(50, 2);
     expect([result.readings, result.spanDays, result.from]).toEqual([31, 30, timeAt(30)]);
   });
 
+  it('a load of 200 GiB that came once is no pace: 2.1 GiB at 0.1 a day last 21 days', () => {
+    const uses = line(80, 50, 0.1).map((use, index) => (index >= 60 ? use + 200 : use));
+    const result = filling(forecast(daily(uses), gib((uses.at(-1) ?? 0) + 2.1)));
+    expect(result.daysUntilFull).toBeCloseTo(21, 2);
+    // It may come again, as it came once in 80 days: the earliest day counts that, and the latest does not.
+    expect(result.interval.earliest).toBeLessThan(15);
+    expect(result.interval.latest).toBeCloseTo(21, 2);
+  });
+
+  it('a new pace counts from its first weeks on: flat, and then 5 GiB a day for 19 of 60 days', () => {
+    const uses = line(60, 100, 0).map((use, index) => use + 5 * Math.max(0, index - 40));
+    const result = filling(forecast(daily(uses), gib(100 + 5 * 19 + 5 * 21)));
+    expect(result.pacePerDay / GiB).toBeCloseTo(5, 9);
+    expect(result.daysUntilFull).toBeCloseTo(21, 2);
+    expect(result.interval.earliest).toBeGreaterThan(20.9);
+    expect(result.interval.latest).toBeLessThan(21.1);
+  });
+
+  it('growth by a share is fuller sooner than any slope says', () => {
+    const uses = Array.from({ length: 60 }, (_, index) => 100 * 1.01 ** index);
+    // 1 % a day doubles in 69.66 days; at the last day's 1.8 GiB a day it would take 100.
+    const result = filling(forecast(daily(uses), gib(2 * 100 * 1.01 ** 59)));
+    expect(result.daysUntilFull).toBeCloseTo(Math.log(2) / Math.log(1.01), 1);
+  });
+
+  it('a weekly rotation fills at its peak, not where its mean would be full', () => {
+    const uses = Array.from({ length: 84 }, (_, index) => 20 + Math.floor(index / 7) * 0.7 + (index % 7) * 3);
+    // The peak of week n is 38 + 0.7 n; the last read is week 11's, 45.7, and 50 GiB are first reached in week 18.
+    const result = filling(forecast(daily(uses), gib(50)));
+    expect(result.cleanUps).toBeGreaterThanOrEqual(3);
+    expect(result.daysUntilFull).toBeGreaterThan(41);
+    expect(result.daysUntilFull).toBeLessThanOrEqual(49);
+  });
+
+  it('a backup that fills it for a night each week counts', () => {
+    const uses = line(60, 100, 0.5).map((use, index) => (index % 7 === 6 ? use + 30 : use));
+    // By the line alone 200 GiB are reached after 140 days; the peak of a Sunday reaches them 60 days earlier.
+    const result = filling(forecast(daily(uses), gib(200)));
+    expect(result.daysUntilFull).toBeGreaterThan(70);
+    expect(result.daysUntilFull).toBeLessThan(88);
+  });
+
   it('noise widens the interval, which holds the answer', () => {
-    const result = filling(
-      forecast(daily(line(60, 20, 0.2).map((use, index) => use + 4 * noise(index))), gib(100)),
-    );
+    const uses = line(60, 20, 0.2).map((use, index) => use + 4 * noise(index));
+    const result = filling(forecast(daily(uses), gib(100)));
     expect(result.interval.earliest).toBeLessThan(result.daysUntilFull);
     expect(result.interval.latest).toBeGreaterThan(result.daysUntilFull);
-    expect(result.slopeInterval.low).toBeLessThan(0.2 * GiB);
-    expect(result.slopeInterval.high).toBeGreaterThan(0.2 * GiB);
   });
 
   it('growth too faint to tell from noise may never fill it', () => {
-    const result = forecast(
-      daily(line(20, 20, 0.001).map((use, index) => use + 4 * noise(index * 13))),
-      gib(100),
-    );
-    expect(result).toMatchObject({ interval: { latest: null } });
+    const uses = line(20, 20, 0.001).map((use, index) => use + 4 * noise(index * 13));
+    expect(forecast(daily(uses), gib(100))).toMatchObject({ interval: { latest: null } });
   });
 
   it('a file system that shrinks or stands still is not said to fill', () => {
@@ -140,13 +97,25 @@ describe('when a file system will be full', () => {
     });
     expect(forecast(daily(line(30, 60, 0)), gib(100))).toMatchObject({
       kind: 'steady or shrinking',
-      slopePerDay: 0,
+      pacePerDay: 0,
     });
   });
 
   it('a file system that is full is full, however few the readings', () => {
     expect(forecast(daily([100]), gib(100))).toEqual({ kind: 'full', from: timeAt(0) });
     expect(forecast(daily(line(30, 71, 1)), gib(100)).kind).toBe('full');
+  });
+
+  it('days on which it stood full tell nothing of its pace', () => {
+    // 1 GiB a day up to 60; three weeks full; grown to 200, and on at the same pace.
+    const uses = [...line(30, 31, 1), ...line(21, 60, 0), ...line(10, 61, 1)];
+    const readings = daily(uses).map((each, index) => ({
+      ...each,
+      available: gib(index >= 51 ? 200 - 61 : 60 - (uses[index] ?? 0)),
+    }));
+    const result = filling(forecast(readings, gib(200)));
+    expect(result.pacePerDay / GiB).toBeCloseTo(1, 6);
+    expect(result.daysUntilFull).toBeCloseTo(130, 1);
   });
 
   it('too few readings are said to be too few, and how many it wants', () => {
@@ -160,6 +129,7 @@ describe('when a file system will be full', () => {
     expect(forecast(daily([1, 2, 3, 4, 5, 6, 7]), gib(100))).toMatchObject({
       kind: 'too few',
       have: { readings: 7 },
+      why: 'a trend wants readings over 7 days or more; these span 6',
     });
     expect(forecast(daily([1, 2, 3, 4, 5, 6, 7, 8]), gib(100)).kind).toBe('fills');
     // A hundred readings of one afternoon are no trend.
@@ -170,27 +140,85 @@ describe('when a file system will be full', () => {
     expect(forecast(afternoon, gib(1000))).toMatchObject({ kind: 'too few', have: { readings: 1 } });
   });
 
-  it('only the last reading of a day counts, and the order of the readings does not', () => {
+  it('eight daily readings of a cron job, some seconds off, at midnight too, span their seven days', () => {
+    const seconds = fc.array(fc.integer({ min: -50, max: 50 }), { minLength: 8, maxLength: 8 });
+    fc.assert(
+      fc.property(seconds, fc.constantFrom(0, 0.75, 0.25), (off, time) => {
+        const readings = off.map((each, index) => ({
+          at: timeAt(index + time + each / 86_400),
+          used: gib(20 + index),
+        }));
+        const result = filling(forecast(readings, gib(100)));
+        expect([result.readings, result.spanDays]).toEqual([8, 7]);
+        expect(result.daysUntilFull).toBeCloseTo(73, 1);
+      }),
+    );
+  });
+
+  it('the highest reading of a day counts, since a peak fills, and the order of the readings does not', () => {
     const calm = daily(line(20, 10, 1));
-    const busy = calm.flatMap((reading, index) => [reading, { at: timeAt(index - 0.1), used: gib(90) }]);
+    const busy = calm.flatMap((reading, index) => [reading, { at: timeAt(index - 0.1), used: gib(3) }]);
     expect(forecast([...busy].reverse(), gib(100))).toEqual(forecast(calm, gib(100)));
+    const peaks = calm.flatMap((reading, index) => [
+      reading,
+      { at: timeAt(index - 0.1), used: gib(40 + index) },
+    ]);
+    expect(filling(forecast(peaks, gib(100))).daysUntilFull).toBeCloseTo(100 - 40 - 19, 1);
   });
 
   it('last year’s growth does not count once there is a quarter of later readings', () => {
     const result = filling(forecast(daily([...line(300, 0, 0.1), ...line(90, 30, 0.5)]), gib(100)));
-    expect(result.slopePerDay / GiB).toBeCloseTo(0.5, 9);
+    expect(result.pacePerDay / GiB).toBeCloseTo(0.5, 9);
     expect(result.readings).toBe(90);
   });
 
   it('sizes past 8 PiB are still told within a millionth', () => {
     const huge = 2 ** 24;
     const result = filling(forecast(daily(line(30, huge, 1024)), gib(2 * huge)));
-    expect(result.slopePerDay / GiB / 1024).toBeCloseTo(1, 6);
+    expect(result.pacePerDay / GiB / 1024).toBeCloseTo(1, 6);
+  });
+
+  it('the same readings give the same forecast, to the last bit', () => {
+    for (const name of shapeNames) {
+      for (const { readings, capacity } of drawnOf(name, 2, 3)) {
+        expect(forecast(readings, capacity)).toEqual(forecast([...readings].reverse(), capacity));
+      }
+    }
+  });
+
+  it('days are whole ones, and a twentieth of one is nothing', () => {
+    expect([29.94, 29.96, 30.04, 0.2].map(wholeDays)).toEqual([29, 30, 30, 0]);
+  });
+});
+
+describe('how often it is right, on shapes drawn with fixed seeds', () => {
+  // 60 of each, as bench/forecast.ts does with 200. The bounds are wider by what 60 draws may be off: of a share of
+  // 0.85, fewer than 0.70 come once in a thousand times (binomial); of 0.04, more than 0.14 do.
+  it.each(shapeNames)('%s', { timeout: 60_000 }, (name) => {
+    const { held, twiceTooLate } = coverageOf(forecast, name, 60, 11);
+    expect(twiceTooLate).toBeLessThanOrEqual(0.14);
+    if (['line with noise', 'sum of changes', 'jump'].includes(name)) expect(held).toBeGreaterThan(0.7);
+  });
+
+  it('what is told at once to be far from full is never forecast to be full by then', () => {
+    let told = 0;
+    for (const name of shapeNames) {
+      for (const { readings, capacity } of drawnOf(name, 25, 5)) {
+        for (const days of [7, 30, 90]) {
+          if (!isFarFromFull(readings, capacity, days)) continue;
+          told += 1;
+          const result = forecast(readings, capacity);
+          if (result.kind !== 'fills' && result.kind !== 'steady or shrinking') throw new Error(result.kind);
+          expect(result.interval.earliest ?? Number.POSITIVE_INFINITY).toBeGreaterThanOrEqual(days);
+        }
+      }
+    }
+    expect(told).toBeGreaterThan(20);
   });
 });
 
 const growth = fc.record({
-  days: fc.integer({ min: 14, max: 90 }),
+  days: fc.integer({ min: 21, max: 90 }),
   from: fc.integer({ min: 20, max: 100 }),
   slope: fc.integer({ min: 1, max: 50 }).map((tenth) => tenth / 10),
   noisy: fc.boolean(),
@@ -213,24 +241,25 @@ describe('what must not fool it', () => {
       fc.property(growth, fc.nat(89), fc.constantFrom(10, 0), (how, which, times) => {
         const uses = usesOf(how);
         const wild = which % how.days;
-        // So little room that the level counts, and so much that ten times the use is below it.
-        const capacity = gib(12 * Math.max(...uses));
-        const honest = filling(forecast(daily(uses), capacity));
         const spoilt = uses.map((use, index) => (index === wild ? use * times : use));
+        // Forty days' room; but ten times the use may not fill it, which would be no forecast.
+        const last = wild === how.days - 1 && times > 1;
+        const capacity = gib(last ? 12 * Math.max(...uses) : (uses.at(-1) ?? 0) + 40 * how.slope);
+        const honest = filling(forecast(daily(uses), capacity));
         const result = filling(forecast(daily(spoilt), capacity));
-        expect(Math.abs(result.slopePerDay / honest.slopePerDay - 1)).toBeLessThan(0.1);
-        expect(Math.abs(result.daysUntilFull / honest.daysUntilFull - 1)).toBeLessThan(0.12);
+        // In three weeks of noisy days one day more or less moves a pace by a quarter.
+        expect(Math.abs(result.pacePerDay / honest.pacePerDay - 1)).toBeLessThan(0.35);
+        if (!last) expect(Math.abs(result.daysUntilFull / honest.daysUntilFull - 1)).toBeLessThan(0.35);
       }),
-      { numRuns: 500 },
+      { numRuns: 200 },
     );
   });
 
-  it('where the wild reading comes late, least squares is fooled and stands beside it', () => {
-    const uses = line(30, 20, 1);
-    uses[28] = 480;
-    const result = filling(forecast(daily(uses), gib(1000)));
-    expect(result.slopePerDay / GiB).toBeCloseTo(1, 1);
-    expect(result.leastSquaresPerDay / GiB).toBeGreaterThan(3);
+  it('a last reading that is much higher than all before counts for the earliest day', () => {
+    const uses = [...line(40, 20, 1), 95];
+    const result = filling(forecast(daily(uses), gib(100)));
+    expect(result.interval.earliest).toBeLessThan(6);
+    expect(result.daysUntilFull).toBeGreaterThan(35);
   });
 
   it('one clean-up, on whatever day: the growth goes on, from where the use is now', () => {
@@ -242,40 +271,33 @@ describe('what must not fool it', () => {
         const fall = depth * how.slope;
         const cleaned = uses.map((use, index) => (index >= on ? Math.max(0, use - fall) : use));
         fc.pre(cleaned.every((use) => use > 0));
-        const result = filling(forecast(daily(cleaned), gib(1000)));
+        const end = how.from + how.slope * (how.days - 1) - fall;
+        const result = filling(forecast(daily(cleaned), gib(end + 40 * how.slope)));
         expect(result.cleanUps).toBe(1);
-        expect(Math.abs(result.slopePerDay / GiB / how.slope - 1)).toBeLessThan(0.1);
-        const days = (1000 - (how.from + how.slope * (how.days - 1) - fall)) / how.slope;
-        expect(Math.abs(result.daysUntilFull / days - 1)).toBeLessThan(0.1);
+        expect(Math.abs(result.pacePerDay / GiB / how.slope - 1)).toBeLessThan(0.35);
+        expect(Math.abs(result.daysUntilFull / 40 - 1)).toBeLessThan(0.35);
       }),
-      { numRuns: 500 },
+      { numRuns: 200 },
     );
   });
 
-  it('one clean-up, where least squares says that it shrinks', () => {
-    const uses = [...line(20, 60, 1), ...line(20, 30, 1)];
-    const result = filling(forecast(daily(uses), gib(100)));
-    expect(result.slopePerDay / GiB).toBeCloseTo(1, 9);
-    expect(result.leastSquaresPerDay).toBeLessThan(0);
-    expect(result.daysUntilFull).toBeCloseTo(51, 6);
+  it('a monthly clean-up seen three times is a habit; seen once, it is not counted on', () => {
+    const monthly = (days: number): number[] =>
+      line(days, 100, 0.2).map((use, index) => use + ((index + 20) % 30));
+    const capacity = (uses: readonly number[]) => gib((uses.at(-1) ?? 0) + 40);
+    const often = monthly(110);
+    const once = monthly(35);
+    expect(filling(forecast(daily(often), capacity(often))).daysUntilFull).toBeGreaterThan(60);
+    expect(filling(forecast(daily(once), capacity(once))).daysUntilFull).toBeLessThan(40);
   });
 
-  it('a weekly rotation is no clean-up: what is left after each time is the growth', () => {
-    const uses = Array.from({ length: 84 }, (_, index) => 20 + Math.floor(index / 7) * 0.7 + (index % 7) * 3);
-    const result = filling(forecast(daily(uses), gib(100)));
-    expect(result.cleanUps).toBeGreaterThanOrEqual(3);
-    expect(result.slopePerDay / GiB).toBeGreaterThan(0.05);
-    expect(result.slopePerDay / GiB).toBeLessThan(0.2);
-  });
-
-  it('the estimate always lies in its interval', () => {
+  it('the middle always lies in its interval', () => {
     fc.assert(
       fc.property(fc.array(fc.integer({ min: 0, max: 999 }), { minLength: 8, maxLength: 60 }), (uses) => {
         const result = forecast(daily(uses), gib(1000));
         if (result.kind !== 'fills' && result.kind !== 'steady or shrinking') throw new Error(result.kind);
-        expect(result.slopeInterval.low).toBeLessThanOrEqual(result.slopePerDay);
-        expect(result.slopeInterval.high).toBeGreaterThanOrEqual(result.slopePerDay);
         if (result.kind === 'fills') {
+          expect(result.interval.earliest).toBeGreaterThanOrEqual(0);
           expect(result.interval.earliest).toBeLessThanOrEqual(result.daysUntilFull);
           expect(result.interval.latest ?? Number.POSITIVE_INFINITY).toBeGreaterThanOrEqual(
             result.daysUntilFull,

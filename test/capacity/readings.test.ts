@@ -17,18 +17,16 @@ import fc from 'fast-check';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { err, ok } from '../../src/base/problem.ts';
 import { readDf } from '../../src/capacity/df.ts';
+import { type NewReadings, rowsToAppend } from '../../src/capacity/new-readings.ts';
 import {
   fillableBytes,
-  type NewReadings,
   type Reading,
   readingsAsCsv,
   readingsHeader,
   readingTime,
   readReadings,
-  rowsToAppend,
-  summariseReadings,
-  useKey,
 } from '../../src/capacity/readings.ts';
+import { summariseReadings, useKey } from '../../src/capacity/use-summary.ts';
 import { appendSafely } from '../../src/cli/append.ts';
 import { bytes } from '../../src/estate/size.ts';
 
@@ -155,7 +153,7 @@ describe('a summary of many readings', () => {
   const hourly = (days: number): Reading[] =>
     Array.from({ length: days * 24 }, (_, hour) => reading({ at: timeAt(hour), used: bytes(BigInt(hour)) }));
 
-  it('keeps the first, the last, and the last of each of the latest days', async () => {
+  it('keeps the first, the last, and the highest of each half of the latest days', async () => {
     const readings = hourly(10);
     const summary = await summariseReadings([{ file, chunks: [csv(readings)] }], { days: 3 });
     const plates = summary.fileSystems.get(useKey('plate-scanner', '/plates'));
@@ -165,8 +163,9 @@ describe('a summary of many readings', () => {
       readings[0],
       readings[239],
     ]);
-    // The series begins at six in the morning, so its last day has the hours to five.
-    expect(plates?.daily).toEqual([readings[209], readings[233], readings[239]]);
+    // The series begins at six in the morning and rises by the hour: it is highest at eleven and at 23 o'clock, and at
+    // five on the last day. Of three days there are at most six halves.
+    expect(plates?.highest).toEqual([185, 197, 209, 221, 233, 239].map((hour) => readings[hour]));
   });
 
   it('is the same however the rows are ordered, cut into chunks and spread over files', async () => {
@@ -223,7 +222,7 @@ describe('a summary of many readings', () => {
     const program = buildSync({
       stdin: {
         contents: `
-          import { summariseReadings } from './src/capacity/readings.ts';
+          import { summariseReadings } from './src/capacity/use-summary.ts';
           function* chunks() {
             yield 'server,mount,at,size,used,available\\n';
             for (let block = 0; block < 300; block += 1) {
@@ -236,7 +235,7 @@ describe('a summary of many readings', () => {
             }
           }
           summariseReadings([{ file: 'many.csv', chunks: chunks() }]).then(({ rows, fileSystems }) =>
-            console.log(rows, [...fileSystems.values()].map(({ count, daily, last }) => [count, daily.length, String(last.used)]).join()));
+            console.log(rows, [...fileSystems.values()].map(({ count, highest, last }) => [count, highest.length, String(last.used)]).join()));
         `,
         resolveDir: new URL('../..', import.meta.url).pathname,
         loader: 'ts',
@@ -250,7 +249,7 @@ describe('a summary of many readings', () => {
       input: program ?? '',
       encoding: 'utf8',
     });
-    expect(output.trim()).toBe('300000 300000,209,299999');
+    expect(output.trim()).toBe('300000 300000,417,299999');
   }, 60_000);
 });
 
@@ -265,18 +264,25 @@ describe('which lines of df become readings', () => {
   ].join('\n');
   const df = readDf(printed, '<standard input>');
   const rows = df.ok ? df.value : [];
+  const declared = (...mounts: readonly string[]) =>
+    new Map(mounts.map((mount) => [mount, bytes(2_060_000n)]));
   const wanted = (over: Partial<NewReadings> = {}): NewReadings => ({
     server: 'plate-scanner',
     at: timeAt(48),
     now: timeAt(48),
     rows,
     declared: new Map([
-      ['plate-scanner', ['/plates', '/scratch', '/dead']],
-      ['ledger-1', ['/ledger']],
+      ['plate-scanner', declared('/plates', '/scratch', '/dead')],
+      ['ledger-1', declared('/ledger')],
     ]),
     newest: new Map(),
     ...over,
   });
+  /** The newest readings, by mount point, so many hours after the start. */
+  const readAt = (hours: Readonly<Record<string, number>>) =>
+    new Map(
+      Object.entries(hours).map(([mount, hour]) => [mount, { at: timeAt(hour), size: bytes(2_048_000n) }]),
+    );
   const problemsOf = (over: Partial<NewReadings>) => {
     const result = rowsToAppend(wanted(over));
     if (result.ok) throw new Error('it was taken');
@@ -336,21 +342,24 @@ describe('which lines of df become readings', () => {
   });
 
   it('a reading no newer than what is there is refused, and so is one from the future', () => {
-    expect(problemsOf({ newest: new Map([['/plates', timeAt(49)]]) })[0]?.message).toBe(
+    expect(problemsOf({ newest: readAt({ '/plates': 49 }) })[0]?.message).toBe(
       `${timeAt(48)} is older than the newest reading of plate-scanner:/plates, ${timeAt(49)}`,
     );
-    expect(problemsOf({ newest: new Map([['/plates', timeAt(48)]]) })[0]?.message).toContain('already');
+    expect(problemsOf({ newest: readAt({ '/plates': 48 }) })[0]?.message).toContain('already');
     expect(problemsOf({ at: timeAt(73) })[0]?.message).toContain('has not come yet');
-    expect(
-      rowsToAppend(
-        wanted({
-          newest: new Map([
-            ['/plates', timeAt(47)],
-            ['/', timeAt(99)],
-          ]),
-        }),
-      ).ok,
-    ).toBe(true);
+    expect(rowsToAppend(wanted({ newest: readAt({ '/plates': 47, '/': 99 }) })).ok).toBe(true);
+  });
+
+  it('a size at odds with the declared one is refused, unless told otherwise or the reading before had it too', () => {
+    const small = new Map([['plate-scanner', new Map([['/plates', bytes(200_000n)]])]]);
+    expect(problemsOf({ declared: small })).toMatchObject([
+      {
+        message: 'plate-scanner:/plates is declared with 200 kB, and df measured 2000 KiB',
+        advice: expect.stringContaining('--any-size'),
+      },
+    ]);
+    expect(rowsToAppend(wanted({ declared: small, anySize: true })).ok).toBe(true);
+    expect(rowsToAppend(wanted({ declared: small, newest: readAt({ '/plates': 47 }) })).ok).toBe(true);
   });
 });
 

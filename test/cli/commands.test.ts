@@ -165,6 +165,8 @@ describe('ullage reading', () => {
         'here',
         '--at',
         '2026-11-20T06:00:00Z',
+        // Whatever this machine's disk is, it is none of 50 GiB.
+        '--any-size',
         '--repo',
         repository.dir,
       );

@@ -20,3 +20,14 @@ export async function ullage(...args: readonly string[]): Promise<Run> {
   });
   return { code, out, err };
 }
+
+/** As if the user stood in a folder. */
+export async function ullageIn(folder: string, ...args: readonly string[]): Promise<Run> {
+  const before = process.cwd();
+  process.chdir(folder);
+  try {
+    return await ullage(...args);
+  } finally {
+    process.chdir(before);
+  }
+}

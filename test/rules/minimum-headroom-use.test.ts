@@ -55,9 +55,9 @@ describe('room in a file system', () => {
 
   it('is not guessed at without readings', async () => {
     expect(await found({ entry: share })).toEqual([]);
-    expect(await found({ entry: share, readings: readings(99, 0).replaceAll('/plates', '/other') })).toEqual(
-      [],
-    );
+    // Of another size, they are of another file system, which was there once.
+    const other = readings(99, 0, { size: 130 }).replaceAll('/plates', '/other');
+    expect(await found({ entry: share, readings: other })).toEqual([]);
   });
 
   it('comes back with the growth that the branch brings, though no reading has seen it yet', async () => {
@@ -89,6 +89,34 @@ describe('room in a file system', () => {
     );
   });
 
+  it('is known of a file system that only moved to another mount point, in the branch and after it', async () => {
+    const remounted = estate().replace('/plates: {', '/scans: {');
+    const full = readings(95, 0);
+    const branch = await found({ entry: share, branch: remounted, readings: full });
+    expect(branch).toEqual([expect.stringMatching(/^error unchanged plates:\/scans: .* has 5 GiB free/)]);
+    const after = await found({ entry: share, main: remounted, branch: remounted, readings: full });
+    expect(after).toEqual([expect.stringMatching(/^error unchanged plates:\/scans: .* has 5 GiB free/)]);
+    // Readings under the new mount point go on from those under the old one.
+    const since = readings(70, 1, { days: 4 }).replaceAll('/plates', '/scans');
+    const both = `${readings(40, 1, { until: '2026-11-16' })}${since.slice(since.indexOf('\n') + 1)}`;
+    const [told = ''] = await found({ entry: days, main: remounted, branch: remounted, readings: both });
+    expect(told).toContain('will be full in 27 days');
+    expect(told).toContain('as in 34 readings up to 2026-11-20');
+  });
+
+  it('is not carried to another type, nor to one of two that came', async () => {
+    const full = readings(95, 0);
+    const remade = estate('100 GiB', 'ext4').replace('/plates: {', '/scans: {');
+    expect(await found({ entry: share, branch: remade, readings: full })).toEqual([
+      expect.stringMatching(/^error absent plates:\/plates/),
+    ]);
+    const two = estate().replace(
+      '/plates: { size: 100 GiB, type: btrfs }',
+      '/scans: { size: 100 GiB, type: btrfs }\n      /sheets: { size: 100 GiB, type: btrfs }',
+    );
+    expect(await found({ entry: share, main: two, branch: two, readings: full })).toEqual([]);
+  });
+
   it('is that of the reading on the server that has the file system now', async () => {
     const elsewhere = readings(99, 0).replaceAll('plate-scanner', 'plate-archive');
     expect(await found({ entry: share, readings: elsewhere })).toEqual([]);
@@ -103,8 +131,29 @@ describe('a file system that will be full too soon', () => {
 
   it('fails with one day fewer, and says how it goes', async () => {
     expect(await found({ entry: days, readings: readings(42, 1) })).toEqual([
-      'error unchanged plates:/plates: file system plates:/plates will be full in 29 days if it goes on by 1 GiB a day as in 30 readings up to 2026-11-20T06:00:00Z, and 30 days must remain',
+      'error unchanged plates:/plates: file system plates:/plates will be full in 29 days, if it goes on as in 30 readings up to 2026-11-20T06:00:00Z, by 1 GiB a day; 30 days must remain',
     ]);
+  });
+
+  it('goes by the earliest day, and says the middle one and the range', async () => {
+    // Up and down by 3 GiB around 1 GiB a day: the middle is later than the 30 days asked for, the earliest is not.
+    const swing = [0, 3, -2, 1, -3, 2, -1, 3, -2];
+    const rows = readings(38, 1).split('\n');
+    const restless = rows.map((row, index) => {
+      const [server, mount, at, size, used] = row.split(',');
+      if (index === 0 || used === undefined) return row;
+      const now = Number(used) + (swing[index % swing.length] ?? 0) * GiB;
+      return [server, mount, at, size, now, Number(size) - now].join(',');
+    });
+    const [told = ''] = await found({ entry: days, readings: restless.join('\n') });
+    const figures =
+      /^error unchanged .* will be full in ([0-9]+) days, or between ([0-9]+) and ([0-9]+) days \(9 in 10 of its futures\)/.exec(
+        told,
+      );
+    const [middle = 0, first = 0, last = 0] = (figures ?? []).slice(1).map(Number);
+    expect(middle).toBeGreaterThanOrEqual(30);
+    expect(first).toBeLessThan(30);
+    expect(last).toBeGreaterThan(middle);
   });
 
   it('counts from the day of the judgement, not from the last reading', async () => {

@@ -241,7 +241,7 @@ export interface MinimumHeadroomEntry {
    */
   count?: number;
   /**
-   * The smallest number of days, from the day of the judgement, until a file system is full by the trend of its readings. Exactly this many are enough.
+   * The smallest number of days, from the day of the judgement, until a file system may be full by its readings: what counts is the day by which 5 in 100 of the futures drawn from them are full, so that the rule errs early. Exactly this many are enough.
    */
   days?: number;
 }

@@ -7,7 +7,7 @@ import { type Bytes, bytes, noBytes, unitBytes } from '../../estate/size.ts';
 import { showMoney, sumMoney } from '../../price/money.ts';
 import { showAmount, showFreeShare, showMeasure } from './amounts.ts';
 import { figures, sentence, table, words } from './blocks.ts';
-import { showForecast } from './forecast.ts';
+import { howForecast, showForecast } from './forecast.ts';
 import type { Bar, Cell, PartOfCapacity, ReportModel, Section } from './model.ts';
 import { layerWords } from './subjects.ts';
 
@@ -247,7 +247,7 @@ function useSection(accounts: readonly LayerAccount[]): readonly Section[] {
             words('measured on'),
             words('will be full'),
           ],
-          measured.map(({ system, usage: { last, forecastFor } }): readonly Cell[] => {
+          measured.map(({ system, usage: { last, forecastFor, slopes } }): readonly Cell[] => {
             const capacity = fillableBytes(last);
             return [
               system.name,
@@ -255,13 +255,11 @@ function useSection(accounts: readonly LayerAccount[]): readonly Section[] {
               size(capacity),
               usedBar(last.used, capacity),
               last.at.slice(0, 10),
-              showForecast(forecastFor(capacity)),
+              showForecast(forecastFor(capacity), slopes),
             ];
           }),
         ),
-        sentence(
-          'The forecast is the median of the slopes between days since the last clean-up (Theil and Sen), with its 90 % interval; the slope by least squares over the same days is given beside it.',
-        ),
+        sentence(howForecast),
       ],
     },
   ];

@@ -1,59 +1,81 @@
 /** A forecast in words, and as facts for JSON. */
 
 import { counted } from '../../base/wording.ts';
-import type { Forecast } from '../../capacity/forecast.ts';
+import { type Forecast, wholeDays } from '../../capacity/forecast.ts';
+import { futures } from '../../capacity/futures.ts';
+import type { Slopes } from '../../capacity/trend.ts';
 import { addDays } from '../../estate/dates.ts';
 import { showMeasure } from './amounts.ts';
 
-/** Beyond so many days a date would claim more than a slope can know. */
+/** Beyond so many days a date would claim more than a pace can know. */
 const farOff = 3650;
 
-/** Such as `on 2027-01-04, 40 days after the last reading (range 25 to 90): 1 GiB a day, 1.1 GiB a day by least squares`. */
-export function showForecast(forecast: Forecast): string {
+/** What stands below a table of forecasts. */
+export const howForecast = `A forecast draws ${futures} futures from the days of the readings: by the first day half of them are full, and 9 in 10 of them become full within the days in brackets. The slope of all readings together stands beside it, as the median of all slopes between two days (Theil and Sen) and by least squares.`;
+
+/** Such as `on 2027-01-04, 40 days after the last reading (25 to 90), by 1 GiB a day; all readings: ...`. */
+export function showForecast(forecast: Forecast, slopes: () => Slopes): string {
   switch (forecast.kind) {
     case 'full':
       return `full since ${forecast.from.slice(0, 10)}`;
     case 'too few':
       return `not enough readings: ${forecast.why}`;
-    case 'steady or shrinking':
-      return `not at the present rate: ${rates(forecast)}`;
+    case 'steady or shrinking': {
+      const { earliest } = forecast.interval;
+      const may =
+        earliest === null || earliest > farOff
+          ? ''
+          : `, though it may be ${counted(wholeDays(earliest), 'day')} after the last reading`;
+      return `not as it goes now${may}: ${rates(forecast.pacePerDay, slopes())}`;
+    }
     case 'fills': {
       const { daysUntilFull, interval, from } = forecast;
-      if (daysUntilFull > farOff) return `not within ten years: ${rates(forecast)}`;
-      const days = Math.max(0, Math.floor(daysUntilFull));
-      const earliest = Math.max(0, Math.floor(interval.earliest));
-      const latest = interval.latest === null ? 'never' : String(Math.floor(interval.latest));
-      return `on ${addDays(from.slice(0, 10), days)}, ${counted(days, 'day')} after the last reading (range ${earliest} to ${latest}): ${rates(forecast)}`;
+      const days = wholeDays(daysUntilFull);
+      const first = wholeDays(interval.earliest);
+      if (first > farOff) return `not within ten years: ${rates(forecast.pacePerDay, slopes())}`;
+      const last =
+        interval.latest === null || interval.latest > farOff ? undefined : lastDay(interval.latest);
+      const range = `${first} to ${last ?? 'never'}`;
+      return days > farOff
+        ? `not within ten years, though it may be ${counted(first, 'day')} after the last reading: ${rates(forecast.pacePerDay, slopes())}`
+        : `on ${addDays(from.slice(0, 10), days)}, ${counted(days, 'day')} after the last reading (${range}): ${rates(forecast.pacePerDay, slopes())}`;
     }
   }
 }
 
+/** The latest day is rounded up, as the earliest is rounded down. */
+const lastDay = (days: number): number => Math.ceil(days - 0.05);
+
 const perDay = (slope: number): string =>
   `${slope < 0 ? '-' : ''}${showMeasure('bytes', BigInt(Math.round(Math.abs(slope))))}`;
 
-const rates = ({
-  slopePerDay,
-  leastSquaresPerDay,
-}: {
-  slopePerDay: number;
-  leastSquaresPerDay: number;
-}): string => `${perDay(slopePerDay)} a day, ${perDay(leastSquaresPerDay)} a day by least squares`;
+const rates = (pace: number, { robust, leastSquares }: Slopes): string =>
+  `${perDay(pace)} a day now; over all readings ${perDay(robust)}, ${perDay(leastSquares)} by least squares`;
 
-export const forecastFacts = (forecast: Forecast) => {
+/** Days to a tenth, bytes whole. */
+export function forecastFacts(forecast: Forecast, slopes: () => Slopes) {
   switch (forecast.kind) {
     case 'full':
     case 'too few':
       return forecast;
     case 'steady or shrinking':
-    case 'fills':
+    case 'fills': {
+      const { earliest, latest } = forecast.interval;
+      const { robust, interval, leastSquares } = slopes();
       return {
         ...forecast,
-        slopePerDay: Math.round(forecast.slopePerDay),
-        leastSquaresPerDay: Math.round(forecast.leastSquaresPerDay),
-        slopeInterval: {
-          low: Math.round(forecast.slopeInterval.low),
-          high: Math.round(forecast.slopeInterval.high),
+        ...(forecast.kind === 'fills' ? { daysUntilFull: tenths(forecast.daysUntilFull) } : {}),
+        interval: {
+          earliest: earliest === null ? null : tenths(earliest),
+          latest: latest === null ? null : tenths(latest),
         },
+        pacePerDay: Math.round(forecast.pacePerDay),
+        slopePerDay: Math.round(robust),
+        slopeInterval: { low: Math.round(interval.low), high: Math.round(interval.high) },
+        leastSquaresPerDay: Math.round(leastSquares),
       };
+    }
   }
-};
+}
+
+const tenths = (days: number): number => Math.round(days * 10) / 10;
