@@ -3,12 +3,10 @@
  * some of the estate is for a change that involves any of it, so that nothing is relabelled out of a rule's reach in
  * the branch that changes it.
  */
-import type { Estate, FileSystem, Server, Volume, VolumeGroup } from '../estate/estate.ts';
+import type { Declaration, Estate, Server, Volume } from '../estate/estate.ts';
 import { type Change, isAttachmentChange } from './change.ts';
 import { lossOf } from './kinds.ts';
 import { baseName, type Renames } from './renames.ts';
-
-export type Declaration = Server | Volume | VolumeGroup | FileSystem;
 
 /** Two estates and how names carry over from one to the other. */
 export interface Sides {

@@ -4,6 +4,7 @@
  * once, and the compiler names what is missing.
  */
 import {
+  type Declaration,
   type FileSystem,
   type Server,
   type Subject,
@@ -17,7 +18,7 @@ import type { Change, ChangeKind, ChangeOf, Wiped } from './change.ts';
 /** What a change destroys and nobody brings back without a backup, as it was on the base. */
 export interface Loss {
   /** Whose content is lost. */
-  readonly of: readonly (Volume | VolumeGroup | FileSystem)[];
+  readonly of: readonly Exclude<Declaration, Server>[];
   /** Whether all that lies on it goes with it. */
   readonly whole: boolean;
   /** What it lies on: where all of that is lost whole in the same branch, this is no loss of its own. */

@@ -2,7 +2,15 @@
  * What a change can have touched: everything that its differing files declare, and what that is tied to. A rule's
  * finding about anything else is the same before and after, so nothing else need be looked at again.
  */
-import type { Estate, EstatePart, FileSystem, Server, Volume, VolumeGroup } from '../estate/estate.ts';
+import type {
+  Declaration,
+  Estate,
+  EstatePart,
+  FileSystem,
+  Server,
+  Volume,
+  VolumeGroup,
+} from '../estate/estate.ts';
 
 /** Names, on either side of the change. */
 export interface Touched {
@@ -18,6 +26,23 @@ export interface Selection {
   readonly volumes: Iterable<Volume>;
   readonly groups: Iterable<VolumeGroup>;
   readonly fileSystems: Iterable<FileSystem>;
+}
+
+/** Those of one kind. */
+export function selected(
+  kind: Declaration['kind'],
+  { servers, volumes, groups, fileSystems }: Selection,
+): Iterable<Declaration> {
+  switch (kind) {
+    case 'server':
+      return servers;
+    case 'volume':
+      return volumes;
+    case 'volume-group':
+      return groups;
+    case 'file-system':
+      return fileSystems;
+  }
 }
 
 /** All of an estate. Each part can be walked more than once. */

@@ -128,6 +128,9 @@ export interface SiteTotal {
   readonly size: Bytes;
 }
 
+/** Anything that is declared under a name of its own. */
+export type Declaration = Server | Volume | VolumeGroup | FileSystem;
+
 export interface Estate {
   readonly parts: ReadonlyMap<string, EstatePart>;
   readonly servers: ReadonlyMap<string, Server>;

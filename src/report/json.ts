@@ -5,7 +5,7 @@ import type { Room } from '../capacity/headroom.ts';
 import { type Change, isAttachmentChange } from '../change/change.ts';
 import { describeChange, destroys } from '../change/kinds.ts';
 import type { RevisionPlace } from '../change/place.ts';
-import type { FileSystem, Server, Subject, Volume, VolumeGroup } from '../estate/estate.ts';
+import type { Declaration, Subject, Volume } from '../estate/estate.ts';
 import type {
   Finding,
   Judged,
@@ -221,7 +221,7 @@ function thingsOf(change: Change): Pick<ChangeReport, 'before' | 'after'> {
   }
 }
 
-function thingReport(thing: Server | Volume | VolumeGroup | FileSystem): ThingReport {
+function thingReport(thing: Declaration): ThingReport {
   const { kind, name } = thing;
   const site = thing.site ?? null;
   const team = thing.team ?? null;

@@ -13,13 +13,11 @@
 import type { Change } from '../change/change.ts';
 import {
   type Belonging,
+  type Declaration,
   type Estate,
   type FileSystem,
-  type Server,
   serversOfFileSystem,
   serversOfGroup,
-  type Volume,
-  type VolumeGroup,
 } from '../estate/estate.ts';
 import { type Bytes, unitBytes } from '../estate/size.ts';
 
@@ -43,9 +41,7 @@ const belonging = ({ team, site, labels }: Belonging): Readonly<Record<string, F
   labels: facts(labels),
 });
 
-export type Thing = Server | Volume | VolumeGroup | FileSystem;
-
-export function thingFacts(thing: Thing, estate: Estate): Facts {
+export function declarationFacts(thing: Declaration, estate: Estate): Facts {
   switch (thing.kind) {
     case 'server':
       return facts({
@@ -105,8 +101,8 @@ const carried = ({ mount, type, size }: FileSystem): Facts => facts({ mount, typ
 
 /** Each side of a change is shown as it is in its own revision. */
 export function changeFacts(change: Change, base: Estate, head: Estate): Facts {
-  const before = 'before' in change ? thingFacts(change.before, base) : undefined;
-  const after = 'after' in change ? thingFacts(change.after, head) : undefined;
+  const before = 'before' in change ? declarationFacts(change.before, base) : undefined;
+  const after = 'after' in change ? declarationFacts(change.after, head) : undefined;
   const volume = 'volume' in change ? change.volume : undefined;
   return facts({
     kind: 'change',
@@ -115,7 +111,9 @@ export function changeFacts(change: Change, base: Estate, head: Estate): Facts {
     before,
     after,
     volume:
-      typeof volume === 'object' ? thingFacts(volume, change.kind === 'detached' ? base : head) : volume,
+      typeof volume === 'object'
+        ? declarationFacts(volume, change.kind === 'detached' ? base : head)
+        : volume,
     server: 'server' in change ? change.server : undefined,
     from: 'from' in change ? change.from : undefined,
     to: 'to' in change ? change.to : undefined,

@@ -98,15 +98,16 @@ volumes:
     },
   },
   dated: ({ from, until }) => (from === undefined && until === undefined ? undefined : emptySelection),
-  check: (entry, scope) =>
-    function* (view) {
-      const limit = limitOf(entry);
+  check(entry, scope) {
+    const limit = limitOf(entry);
+    return function* (view) {
       if (!holdsOn(limit, view.on)) return;
       for (const spend of spendsUnder(entry, limit, view.cost, scope)) {
-        const violation = judge(entry, limit.amount, spend, view);
+        const violation = violationOf(entry, limit.amount, spend, view);
         if (violation !== undefined) yield violation;
       }
-    },
+    };
+  },
 };
 
 /** The schema asks every entry for its limit, so there is always one. */
@@ -114,7 +115,7 @@ function limitOf({ limit, each, from, until }: Entry): SpendLimit {
   return { amount: money(limit), each, from, until };
 }
 
-function judge(
+function violationOf(
   entry: Entry,
   limit: Money,
   { subject, monthly, dearest }: Spend,

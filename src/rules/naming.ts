@@ -1,9 +1,7 @@
 import { placed } from '../change/place.ts';
-import type { Selection } from '../change/touched.ts';
-import type { Declared, Subject } from '../estate/estate.ts';
+import { selected } from '../change/touched.ts';
 import { compilePattern, patternAdvice, patternOf } from './pattern.ts';
 import type { EntryFault, EntryOf, Parameter, StateRule } from './rule.ts';
-import type { Scoped } from './view.ts';
 
 const kinds = ['server', 'volume', 'volume-group', 'mount'] as const;
 
@@ -63,12 +61,13 @@ export const naming: StateRule<'naming'> = {
     });
     return function* ({ selection, revision }) {
       for (const { kind, source, pattern } of patterns) {
-        for (const { subject, text, declared } of namesOf(kind, selection)) {
-          if (pattern.matchesWhole(text) || !scope.includes(declared)) continue;
+        for (const declared of selected(kind === 'mount' ? 'file-system' : kind, selection)) {
+          const written = declared.kind === 'file-system' ? declared.mount : declared.name;
+          if (pattern.matchesWhole(written) || !scope.includes(declared)) continue;
           yield {
-            subject,
+            subject: { kind: declared.kind, name: declared.name },
             place: placed(declared, revision),
-            message: `the ${spoken[kind]} ${text} does not match the pattern ${source}`,
+            message: `the ${spoken[kind]} ${written} does not match the pattern ${source}`,
           };
         }
       }
@@ -82,34 +81,6 @@ const spoken: Readonly<Record<NamedKind, string>> = {
   'volume-group': 'volume group name',
   mount: 'mount point',
 };
-
-interface Name {
-  readonly subject: Subject;
-  readonly text: string;
-  readonly declared: Declared & Scoped;
-}
-
-function* namesOf(kind: NamedKind, selection: Selection): Iterable<Name> {
-  switch (kind) {
-    case 'server':
-      for (const declared of selection.servers)
-        yield { subject: { kind, name: declared.name }, text: declared.name, declared };
-      return;
-    case 'volume':
-      for (const declared of selection.volumes) {
-        yield { subject: { kind, name: declared.name }, text: declared.name, declared };
-      }
-      return;
-    case 'volume-group':
-      for (const declared of selection.groups)
-        yield { subject: { kind, name: declared.name }, text: declared.name, declared };
-      return;
-    case 'mount':
-      for (const declared of selection.fileSystems) {
-        yield { subject: { kind: 'file-system', name: declared.name }, text: declared.mount, declared };
-      }
-  }
-}
 
 function patternFaults(kind: NamedKind, source: EntryOf<'naming'>[NamedKind]): readonly EntryFault[] {
   const pattern = source === undefined ? undefined : compilePattern(source);

@@ -1,7 +1,9 @@
 import { changeKinds } from '../change/kinds.ts';
 import { placed } from '../change/place.ts';
+import { selected } from '../change/touched.ts';
+import type { Declaration } from '../estate/estate.ts';
 import { changeFacet } from './change-facet.ts';
-import { changeFacts, type Thing, thingFacts } from './facts.ts';
+import { changeFacts, declarationFacts } from './facts.ts';
 import { type EntryOf, everyDeclaredKind, type StateRule, type Violation } from './rule.ts';
 import { type Miss, missesOf, schemaFaults } from './user-schema.ts';
 import type { View } from './view.ts';
@@ -113,9 +115,9 @@ schema:
     if (of === 'change') return () => [];
     const missed = missesOf(entry.schema);
     return function* (view) {
-      for (const thing of thingsOf(of, view)) {
+      for (const thing of selected(of, view.selection)) {
         if (!scope.includes(thing)) continue;
-        const misses = missed(thingFacts(thing, view.estate));
+        const misses = missed(declarationFacts(thing, view.estate));
         if (misses.length > 0) yield violationOf(entry, thing, misses, view);
       }
     };
@@ -141,22 +143,9 @@ schema:
   },
 };
 
-function thingsOf(of: Thing['kind'], { selection }: View): Iterable<Thing> {
-  switch (of) {
-    case 'server':
-      return selection.servers;
-    case 'volume':
-      return selection.volumes;
-    case 'volume-group':
-      return selection.groups;
-    case 'file-system':
-      return selection.fileSystems;
-  }
-}
-
 function violationOf(
   entry: EntryOf<'shape'>,
-  thing: Thing,
+  thing: Declaration,
   misses: readonly Miss[],
   { revision }: View,
 ): Violation {
