@@ -13,7 +13,6 @@ import { report, reportText, summaryLine } from '../report/report.ts';
 import { type Level, levels } from '../rules/rule.ts';
 import { type Annotation, annotationsOf } from './annotations.ts';
 import { toJudge } from './checkout.ts';
-import { writeComment } from './comment.ts';
 import { type PullRequest, requestOf } from './events.ts';
 import { signInOf } from './fetch.ts';
 import { type Inputs, readInputs } from './inputs.ts';
@@ -182,6 +181,8 @@ async function comment(host: Host, inputs: Inputs, run: Run): Promise<readonly s
     fullReport: host.runUrl,
   });
   try {
+    // Few runs write one; the others need not load the host's client.
+    const { writeComment } = await import('./comment.ts');
     const outcome = await writeComment(api, pullRequest, body);
     if (outcome.kind === 'not written') return [`${instead} ${outcome.why}.`];
     return outcome.kind === 'created' && outcome.caution !== undefined ? [outcome.caution] : [];

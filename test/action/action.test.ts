@@ -256,7 +256,7 @@ describe('the comment', () => {
       'GET /api/v3/repos/Codertocat/Hello-World/issues/2/comments?per_page=100',
       'POST /api/v3/repos/Codertocat/Hello-World/issues/2/comments',
     ]);
-    for (const { token } of seen) expect(token).toBe('Bearer a-secret-token');
+    for (const { token } of seen) expect(token).toBe('token a-secret-token');
     const { body } = JSON.parse(seen[2]?.body ?? '{}');
     expect(body.startsWith(`${marker}\n## `)).toBe(true);
     expect(body).toContain('imagery-limit');

@@ -41,7 +41,7 @@ async function host(
     readonly pageSize?: number;
     /** The token's own account; a workflow's token has none that can be asked for. */
     readonly login?: string;
-    readonly wrong?: (seen: Seen, count: number) => Answer | 'hang up' | undefined;
+    readonly wrong?: (seen: Seen, count: number) => Answer | 'hang up' | 'say nothing' | undefined;
   } = {},
 ) {
   const seen: Seen[] = [];
@@ -83,16 +83,20 @@ async function host(
       const one = { method, path: url, headers, body: text === '' ? undefined : JSON.parse(text) };
       seen.push(one);
       const answer = wrong(one, seen.length) ?? answerTo(one);
+      if (answer === 'say nothing') return;
       if (answer === 'hang up') {
         request.socket.destroy();
         return;
       }
       response.writeHead(answer.status ?? 200, { 'content-type': 'application/json', ...answer.headers });
-      response.end(JSON.stringify(answer.body ?? {}));
+      response.end(typeof answer.body === 'string' ? answer.body : JSON.stringify(answer.body ?? {}));
     });
   });
   await new Promise<void>((ready) => server.listen(0, '127.0.0.1', ready));
-  servers.push(() => server.close());
+  servers.push(() => {
+    server.closeAllConnections();
+    server.close();
+  });
   const address = server.address();
   if (address === null || typeof address === 'string') throw new Error('the server has a port');
   origin = `http://127.0.0.1:${address.port}`;
@@ -101,6 +105,7 @@ async function host(
     url: origin,
     token: 'a-token',
     author: bot,
+    second: 100,
     wait: async (milliseconds) => waits.push(milliseconds),
   };
   const calls = () => seen.map(({ method, path }) => `${method} ${path}`);
@@ -120,13 +125,13 @@ describe('the comment on a pull request', () => {
     expect(seen[2]?.body).toEqual({ body: `${marker}\npass` });
     for (const { headers } of seen) {
       expect(headers).toMatchObject({
-        authorization: 'Bearer a-token',
-        accept: 'application/vnd.github+json',
+        authorization: 'token a-token',
+        accept: 'application/vnd.github.v3+json',
         'x-github-api-version': '2022-11-28',
         'user-agent': expect.stringContaining('ullage/'),
       });
     }
-    expect(seen[2]?.headers['content-type']).toBe('application/json');
+    expect(seen[2]?.headers['content-type']).toMatch(/^application\/json\b/);
   });
 
   it('is updated in place, never written a second time', async () => {
@@ -243,23 +248,26 @@ describe('a host that refuses', () => {
     expect(waits).toEqual([]);
   });
 
-  it('with 403 for its rate limit is waited for until the limit is reset, within bounds', async () => {
+  it('with 403 for its rate limit is asked again when the limit is reset, and given up', async () => {
     const wrong = atList({
       status: 403,
       headers: { 'x-ratelimit-remaining': '0', 'x-ratelimit-reset': '1' },
     });
-    const { api, waits } = await host([], { wrong });
-    expect(await writeComment(api, pull, 'pass')).toMatchObject({ kind: 'not written' });
-    expect(waits).toEqual([1000, 2000]);
+    const { api, calls } = await host([], { wrong });
+    expect(await writeComment(api, pull, 'pass')).toMatchObject({
+      kind: 'not written',
+      why: expect.stringContaining('rate limit'),
+    });
+    expect(calls().filter((call) => call.includes(list))).toHaveLength(3);
   });
 
   it.each([500, 502, 503])('with %i again and again is given up', async (status) => {
-    const { api, waits } = await host([], { wrong: atList({ status }) });
+    const { api, calls } = await host([], { wrong: atList({ status }) });
     expect(await writeComment(api, pull, 'pass')).toMatchObject({
       kind: 'not written',
       why: expect.stringContaining(String(status)),
     });
-    expect(waits).toHaveLength(2);
+    expect(calls().filter((call) => call.includes(list))).toHaveLength(3);
   });
 
   it('with 502 to a comment that it had kept gets no second one', async () => {
@@ -277,12 +285,80 @@ describe('a host that refuses', () => {
   });
 
   it('by hanging up is given up', async () => {
-    const { api, waits } = await host([], { wrong: () => 'hang up' });
+    const { api, calls } = await host([], { wrong: () => 'hang up' });
     expect(await writeComment(api, pull, 'pass')).toMatchObject({
       kind: 'not written',
       why: expect.stringContaining('cannot be reached'),
     });
-    expect(waits).toHaveLength(2);
+    expect(calls()).toHaveLength(3);
+  });
+
+  it('to answer at all costs the job no more than twenty seconds', async () => {
+    const { api, calls, waits } = await host([], { wrong: () => 'say nothing' });
+    expect(await writeComment(api, pull, 'pass')).toMatchObject({
+      kind: 'not written',
+      why: expect.stringMatching(/cannot be reached|does not answer/),
+    });
+    // One call is given up after 8 seconds, the next after 6, with waits of 1 and 4 between; a third is not made.
+    expect([calls().length, waits]).toEqual([2, []]);
+  });
+
+  it('to answer what writes is looked at again, and given up', async () => {
+    const { api, calls, comments } = await host([], {
+      wrong: ({ method }) => (method === 'POST' ? 'say nothing' : undefined),
+    });
+    expect(await writeComment(api, pull, 'pass')).toMatchObject({ kind: 'not written' });
+    expect(calls().slice(0, 6)).toEqual([
+      'GET /user',
+      `GET ${list}?per_page=100`,
+      `POST ${list}`,
+      'GET /user',
+      `GET ${list}?per_page=100`,
+      `POST ${list}`,
+    ]);
+    expect(calls().filter((call) => call.startsWith('POST'))).toHaveLength(2);
+    expect(comments).toEqual([]);
+  });
+
+  it.each([
+    ['with nothing', { body: '' }],
+    ['with 409', { status: 409, body: { message: 'Conflict' } }],
+    ['with no JSON', { body: '[' }],
+  ] as const)('%s in place of a list writes nothing', async (_, answer) => {
+    const { api, calls } = await host([], { wrong: atList({ ...answer }) });
+    expect(await writeComment(api, pull, 'pass')).toMatchObject({ kind: 'not written' });
+    expect(calls().some((call) => call.startsWith('POST'))).toBe(false);
+  });
+
+  it('by sending the token to another host is not obeyed', async () => {
+    const elsewhere = await host();
+    for (const status of [301, 302, 307, 308]) {
+      const wrong = atList({ status, headers: { location: `${elsewhere.origin}/steal` } });
+      const { api } = await host([], { wrong });
+      expect(await writeComment(api, pull, 'pass')).toMatchObject({
+        kind: 'not written',
+        why: expect.stringContaining('another host'),
+      });
+    }
+    const posted = await host([], {
+      wrong: atPost({ status: 307, headers: { location: `${elsewhere.origin}/steal` } }),
+    });
+    expect(await writeComment(posted.api, pull, 'pass')).toMatchObject({ kind: 'not written' });
+    expect(elsewhere.seen).toEqual([]);
+  });
+
+  it('because the repository was renamed is followed on its own ground', async () => {
+    const wrong = (seen: Seen): Answer | undefined =>
+      seen.path.startsWith(list)
+        ? {
+            status: seen.method === 'GET' ? 301 : 307,
+            headers: { location: seen.path.replace('storage', 'estate') },
+          }
+        : undefined;
+    const { api, comments, seen } = await host([], { wrong });
+    expect(await writeComment(api, pull, 'pass')).toMatchObject({ kind: 'created' });
+    expect(comments).toHaveLength(1);
+    expect(seen.at(-1)).toMatchObject({ method: 'POST', body: { body: `${marker}\npass` } });
   });
 
   it('with a list that is none writes nothing, for there may be a comment already', async () => {
