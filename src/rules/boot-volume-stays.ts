@@ -1,5 +1,5 @@
 import { cautions } from '../base/wording.ts';
-import type { Change, ChangeKind } from '../change/change.ts';
+import type { Change, ChangeKind, ChangeOf } from '../change/change.ts';
 import { type StoppingChange, stops } from '../change/kinds.ts';
 import { baseName, headName } from '../change/renames.ts';
 import type { ChangeRule } from './rule.ts';
@@ -9,7 +9,8 @@ export const bootVolumeStays: ChangeRule<'boot-volume-stays'> = {
   name: 'boot-volume-stays',
   about: 'change',
   level: 'error',
-  refuses: 'A boot volume detached, swapped, moved or deleted while its server runs.',
+  refuses:
+    'A boot volume detached, swapped, moved, deleted, taken into a volume group or given a new file system while its server runs.',
   why: 'A running server reads and writes its boot volume all the time. If the volume is detached, the guest hangs and what it had not yet written is lost; providers refuse this or stop the server.',
   advice: `Stop the server first (power: stopped), preferably in a change of its own, then detach or delete the volume. ${cautions}`,
   parameters: {},
@@ -50,7 +51,7 @@ volumes:
     function* ({ base, head, changes, renames }) {
       const said = new Set<string>();
       const byGravity = (a: Change, b: Change): number => gravest.indexOf(a.kind) - gravest.indexOf(b.kind);
-      for (const change of changes.filter(stops).sort(byGravity)) {
+      for (const change of changes.filter(takes).sort(byGravity)) {
         const verb = takesAway(change);
         if (verb === undefined) continue;
         for (const server of bootedFrom(change)) {
@@ -68,15 +69,24 @@ volumes:
         }
       }
 
-      function bootedFrom(change: Change) {
+      function bootedFrom(change: TakingChange) {
         if (change.kind === 'boot-swapped') return change.before.boot === undefined ? [] : [change.before];
-        const volume = baseName(renames.volumes, change.subject.name);
-        return (base.estate.holders.get(volume) ?? [])
+        const volumes =
+          'wipes' in change
+            ? change.wipes.map(({ before }) => before.name)
+            : [baseName(renames.volumes, change.subject.name)];
+        return volumes
+          .flatMap((volume) => base.estate.holders.get(volume) ?? [])
           .filter(({ boot }) => boot)
           .flatMap(({ server }) => base.estate.servers.get(server) ?? []);
       }
     },
 };
+
+/** A change that takes a volume from under its server, or writes over it there. */
+type TakingChange = StoppingChange | ChangeOf<'group-created' | 'member-joined' | 'file-system-created'>;
+
+const takes = (change: Change): change is TakingChange => stops(change) || 'wipes' in change;
 
 /** What takes a volume away, the gravest first: a volume that is deleted is detached as well, and its server swaps. */
 const gravest: readonly ChangeKind[] = [
@@ -86,10 +96,13 @@ const gravest: readonly ChangeKind[] = [
   'handed-over',
   'detached',
   'boot-swapped',
+  'group-created',
+  'member-joined',
+  'file-system-created',
 ];
 
 /** What a change does, where it takes a volume from under the server that holds it. */
-function takesAway(change: StoppingChange): string | undefined {
+function takesAway(change: TakingChange): string | undefined {
   switch (change.kind) {
     case 'boot-swapped':
       return change.after.boot === undefined
@@ -105,6 +118,12 @@ function takesAway(change: StoppingChange): string | undefined {
       return `deleted and ${change.after.name} created in its place`;
     case 'volume-moved-site':
       return `moved to site ${change.after.site ?? 'none'}`;
+    case 'group-created':
+      return `overwritten by making the volume group ${change.after.name}`;
+    case 'member-joined':
+      return `overwritten as it joins the volume group ${change.after.name}`;
+    case 'file-system-created':
+      return 'overwritten by making a file system on it';
     // A server's own changes leave its volume where it is; one that shrinks is refused for what it loses.
     case 'server-stopped':
     case 'server-deleted':

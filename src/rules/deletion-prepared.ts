@@ -77,7 +77,7 @@ retired:
         if (change.kind !== 'volume-edited') continue;
         const { before, after } = change;
         const sooner = after.retainUntil === undefined || after.retainUntil < (before.retainUntil ?? '');
-        if (before.retainUntil === undefined || before.retainUntil <= on || !sooner) continue;
+        if (before.retainUntil === undefined || before.retainUntil < on || !sooner) continue;
         // Nothing is lost yet; but the next branch may delete it, and nobody would see that it was to be kept.
         yield {
           subject: change.subject,
@@ -167,11 +167,11 @@ function deletionOf(
       };
     }
     case 'group-created':
-      return overwritten(change.wipes, `making the volume group ${change.after.name}`, on, record);
+      return overwritten(change.wipes, `making the volume group ${change.after.name}`, base, on, record);
     case 'member-joined':
-      return overwritten(change.wipes, `joining the volume group ${change.after.name}`, on, record);
+      return overwritten(change.wipes, `joining the volume group ${change.after.name}`, base, on, record);
     case 'file-system-created':
-      return overwritten(change.wipes, 'making a file system on it', on, record);
+      return overwritten(change.wipes, 'making a file system on it', base, on, record);
     // What is made smaller is not deleted; that is refused for itself.
     case 'volume-shrunk':
     case 'file-system-shrunk':
@@ -179,22 +179,46 @@ function deletionOf(
   }
 }
 
-/** Volumes that were there before and are written over: with what, only their owners know. */
-function overwritten(wipes: readonly Wiped[], by: string, on: string, record: RecordFaults): Deletion {
+/** Volumes that were there before and are written over: with what, only their owners know, unless main says it. */
+function overwritten(
+  wipes: readonly Wiped[],
+  by: string,
+  base: Estate,
+  on: string,
+  record: RecordFaults,
+): Deletion {
   const names = wipes.map(({ name }) => name);
+  const held = wipes.flatMap(({ name, before }) => contentFaults(base, before, name));
   const kept = wipes.flatMap(({ name, before }) => keptFaults(before, on, name));
+  const recorded = [...new Set(names.flatMap((name) => record(name)))];
   return {
     what: `${names.join(', ')} ${names.length === 1 ? 'was' : 'were'} there before, and ${by} would overwrite any data on ${names.length === 1 ? 'it' : 'them'}`,
-    faults: [...kept, ...new Set(names.flatMap((name) => record(name)))],
-    ...(kept.length === 0 ? { atMost: 'warning' } : {}),
+    // What surely holds something is released by a record of its backup; an attachment alone is no such sign.
+    faults: [...kept, ...(recorded.length === 0 ? [] : held), ...recorded],
+    ...(kept.length === 0 && held.length === 0 ? { atMost: 'warning' } : {}),
   };
 }
 
-/** What a volume's own declaration says against losing what it holds. */
+/** What main itself says that a volume holds. */
+function contentFaults(base: Estate, volume: Volume, name: string): readonly string[] {
+  const group = base.groupOf.get(volume.name);
+  const starting = (base.holders.get(volume.name) ?? []).filter(({ boot }) => boot);
+  return [
+    ...starting.map(({ server }) => `${server} starts from ${name}`),
+    ...(volume.fileSystem === undefined ? [] : [`${name} holds the file system ${volume.fileSystem.mount}`]),
+    ...(group === undefined || group.fileSystems.length === 0
+      ? []
+      : [
+          `${name} is a member of the volume group ${group.name} and holds part of ${group.fileSystems.map(({ mount }) => mount).join(', ')}`,
+        ]),
+  ];
+}
+
+/** What a volume's own declaration says against losing what it holds. The retention date is still a day of keeping. */
 function keptFaults(volume: Volume, on: string, who = 'it'): readonly string[] {
   return [
     ...(volume.protected ? [`${who} is protected`] : []),
-    ...(volume.retainUntil !== undefined && volume.retainUntil > on
+    ...(volume.retainUntil !== undefined && volume.retainUntil >= on
       ? [`${who} is to be kept until ${volume.retainUntil}`]
       : []),
   ];

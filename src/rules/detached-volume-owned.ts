@@ -2,7 +2,8 @@ import { counted } from '../base/wording.ts';
 import { placed } from '../change/place.ts';
 import { emptySelection } from '../change/touched.ts';
 import { daysBetween } from '../estate/dates.ts';
-import { isDetached, type Volume } from '../estate/estate.ts';
+import type { Estate, Volume } from '../estate/estate.ts';
+import type { EstateCost } from '../price/cost.ts';
 import { showMoney } from '../price/money.ts';
 import type { StateRule } from './rule.ts';
 
@@ -11,7 +12,7 @@ export const detachedVolumeOwned: StateRule<'detached-volume-owned'> = {
   about: 'state',
   level: 'error',
   refuses:
-    'An unattached volume, which is still billed, without an owner, a reason or a retention date, or kept past that date.',
+    'A volume that no server uses and that is still billed, unattached or attached only to stopped servers that cost nothing, without an owner, a reason or a retention date, or kept past that date.',
   why: 'An unattached volume is billed until it is deleted. Without an owner, a reason and a date, nobody dares to delete it, and it is paid for indefinitely.',
   advice:
     'Give the volume a reason and a retain-until date, and a team or an owner; or attach it; or delete it as the rules for deletions require.',
@@ -80,11 +81,15 @@ volumes:
       entry: '{ rule: detached-volume-owned }',
     },
   },
-  dated: (_entry, { detached }) => ({ ...emptySelection, volumes: [...detached.values()] }),
+  dated: (_entry, estate) => ({
+    ...emptySelection,
+    volumes: [...estate.detached.values(), ...parked(estate)],
+  }),
   check: (entry, scope) =>
     function* ({ estate, selection, cost, on, revision }) {
       for (const volume of selection.volumes) {
-        if (!isDetached(estate, volume) || !scope.includes(volume)) continue;
+        const idle = idleBy(estate, volume, cost);
+        if (idle === undefined || !scope.includes(volume)) continue;
         const monthly = cost.volumes.get(volume.name)?.monthly;
         const price =
           monthly === undefined ? '' : `, at ${showMoney(monthly, cost.currency)} ${cost.currency} a month`;
@@ -92,7 +97,7 @@ volumes:
           subject: { kind: 'volume', name: volume.name },
           place: placed(volume, revision, volume.retainUntil === undefined ? undefined : 'retain-until'),
         } as const;
-        const message = `volume ${volume.name} is unattached and still billed${price}, and`;
+        const message = `volume ${volume.name} is ${idle} and still billed${price}, and`;
         const missing = missingFrom(volume);
         if (missing.length > 0) {
           yield { ...said, message: `${message} ${missing.join(' and ')}`, excess: new Set(missing) };
@@ -100,11 +105,38 @@ volumes:
         // Apart from what is missing, since it is worse by the day.
         const misdated = misdatedBy(volume, on, entry.grace ?? 0, entry['at-most']);
         if (misdated !== undefined) {
-          yield { ...said, facet: 'retention', message: `${message} ${misdated.how}`, excess: misdated.days };
+          yield {
+            ...said,
+            facet: misdated.bound,
+            message: `${message} ${misdated.how}`,
+            excess: misdated.days,
+          };
         }
       }
     },
 };
+
+/**
+ * How a volume is unused: attached to no server, or only to stopped ones that cost nothing, where it looks used
+ * and is as easily forgotten. `undefined` for one that some server works with, or is paid for with.
+ */
+function idleBy(estate: Estate, volume: Volume, cost: EstateCost): string | undefined {
+  const holders = estate.holders.get(volume.name) ?? [];
+  if (holders.length === 0) return 'unattached';
+  const unused = holders.every(({ server }) => {
+    const monthly = cost.servers.get(server)?.monthly;
+    return estate.servers.get(server)?.power === 'stopped' && (monthly === undefined || monthly.isZero());
+  });
+  const names = holders.map(({ server }) => server).sort();
+  return unused ? `attached only to ${names.join(', ')}, stopped and not billed,` : undefined;
+}
+
+/** The volumes that stopped servers hold. */
+const parked = (estate: Estate): readonly Volume[] =>
+  [...estate.servers.values()]
+    .filter(({ power }) => power === 'stopped')
+    .flatMap(({ name }) => estate.held.get(name) ?? [])
+    .flatMap(({ volume }) => estate.volumes.get(volume) ?? []);
 
 function missingFrom(volume: Volume): readonly string[] {
   return [
@@ -120,18 +152,27 @@ function misdatedBy(
   on: string,
   grace: number,
   atMost: number | undefined,
-): { readonly how: string; readonly days: bigint } | undefined {
+):
+  | {
+      /** Past the date and too far ahead are two faults; one is no lesser case of the other. */
+      readonly bound: 'past retention' | 'retention too long';
+      readonly how: string;
+      readonly days: bigint;
+    }
+  | undefined {
   if (retainUntil === undefined) return undefined;
   // The retention date itself is still a day of keeping.
   const past = daysBetween(retainUntil, on);
   if (past > grace) {
     return {
+      bound: 'past retention',
       how: `is kept ${counted(past, 'day')} past its retention date ${retainUntil}`,
       days: BigInt(past - grace),
     };
   }
   if (atMost !== undefined && -past > atMost) {
     return {
+      bound: 'retention too long',
       how: `is to be kept ${counted(-past, 'day')}, and at most ${counted(atMost, 'day')} are allowed`,
       days: BigInt(-past - atMost),
     };

@@ -70,7 +70,7 @@ function* sizeFaults(volume: Volume, tier: Tier, { revision }: View): Iterable<V
   if (tier.minimum !== undefined && size < tier.minimum) {
     yield {
       ...common,
-      facet: 'minimum',
+      facet: `minimum of ${tier.name}`,
       message: `${who()}, and the tier ${tier.name} offers no less than ${exactSize(tier.minimum)}; ${nearest()}`,
       excess: tier.minimum - size,
     };
@@ -78,7 +78,7 @@ function* sizeFaults(volume: Volume, tier: Tier, { revision }: View): Iterable<V
   if (tier.maximum !== undefined && size > tier.maximum) {
     yield {
       ...common,
-      facet: 'maximum',
+      facet: `maximum of ${tier.name}`,
       message: `${who()}, and the tier ${tier.name} offers no more than ${exactSize(tier.maximum)}; ${nearest()}`,
       excess: size - tier.maximum,
     };
@@ -86,7 +86,7 @@ function* sizeFaults(volume: Volume, tier: Tier, { revision }: View): Iterable<V
   if (tier.step !== undefined && size % tier.step !== 0n) {
     yield {
       ...common,
-      facet: 'step',
+      facet: `step of ${tier.name}`,
       message: `${who()} (${exact(size)} bytes), and the tier ${tier.name} offers whole multiples of ${exactSize(tier.step)}; ${nearest()}`,
     };
   }
@@ -130,19 +130,19 @@ function iopsFault(server: Server, wanted: number, view: View): Violation | unde
     place: placed(server, view.revision, 'iops'),
   } as const;
   const needs = `server ${server.name} needs ${exact(BigInt(wanted))} IOPS`;
-  if (silent.length > 0) {
-    return {
-      ...common,
-      message: `${needs}, and whether it has them is undetermined: the price list gives no IOPS for ${silent.map((tier) => `the tier ${tier}`).join(', ')}`,
-      advice: 'Write iops-per-gib or iops-maximum on the tier in the price list.',
-      atMost: 'note',
-    };
-  }
-  const sum =
-    parts.length === 0
-      ? 'it has no volumes'
-      : `its volumes' tiers provide ${exact(supply)} (${parts.join(', ')})`;
-  return { ...common, message: `${needs}, and ${sum}: ${exact(missing)} short`, excess: missing };
+  const sums = [
+    ...(parts.length === 0 ? [] : [`its volumes' tiers provide ${exact(supply)} (${parts.join(', ')})`]),
+    // What a tier does not promise is not counted on: otherwise a volume of such a tier would hide what is missing.
+    ...silent.map((tier) => `the price list gives none for the tier ${tier}`),
+  ];
+  return {
+    ...common,
+    message: `${needs}, and ${sums.length === 0 ? 'it has no volumes' : sums.join(' and ')}: ${exact(missing)} short`,
+    ...(silent.length === 0
+      ? {}
+      : { advice: 'Write iops-per-gib or iops-maximum on the tier in the price list, or use another tier.' }),
+    excess: missing,
+  };
 }
 
 function ioSupply(server: Server, estate: Estate, prices: PriceList): IoSupply {

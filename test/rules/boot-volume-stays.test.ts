@@ -63,6 +63,40 @@ describe('the boot volume of a running server', () => {
   });
 });
 
+describe('the boot volume of a running server is not written over where it is', () => {
+  const booting = (rest: string, power = 'running'): string =>
+    `servers:\n  scanner: { power: ${power}, boot: root }\nvolumes:\n  root: { size: 50 GiB, tier: steady${rest}`;
+
+  it.each([
+    [
+      'by a group made on it',
+      booting(' }\nvolume-groups:\n  all: { members: [root] }\n'),
+      'making the volume group all',
+    ],
+    [
+      'by a file system made on it',
+      booting(', file-system: { mount: /, type: ext4 } }\n'),
+      'making a file system',
+    ],
+  ])('%s', async (_story, after, said) => {
+    const { message, level } = onlyFinding(await underRule(rule, booting(' }\n'), after));
+    expect([level, message]).toEqual(['error', expect.stringContaining(`would be overwritten by ${said}`)]);
+  });
+
+  it('by a group that takes it in beside its own members', async () => {
+    const grouped = (members: string): string =>
+      `${booting(' }\n')}  other: { size: 50 GiB, tier: steady }\nvolume-groups:\n  all: { members: [${members}] }\n`;
+    expect(onlyFinding(await underRule(rule, grouped('other'), grouped('other, root'))).message).toContain(
+      'would be overwritten as it joins the volume group all while scanner runs',
+    );
+  });
+
+  it('and that of a stopped one is for other rules to guard', async () => {
+    const after = booting(' }\nvolume-groups:\n  all: { members: [root] }\n', 'stopped');
+    expect((await underRule(rule, booting(' }\n', 'stopped'), after)).verdict).toBe('pass');
+  });
+});
+
 describe('put right', () => {
   it('a server stopped before, or by this change, lets its boot volume go', async () => {
     expect((await underRule(rule, estate('boot: root'), estate('power: stopped'))).verdict).toBe('pass');

@@ -118,13 +118,14 @@ describe('what a volume holds, lost without the volume', () => {
     );
   });
 
-  it('before the day until which it is to be kept is refused; on that day it is not', async () => {
+  it('up to and on the day until which it is to be kept is refused; on the day after it is not', async () => {
     const kept = (day: string): string => books('', `, retain-until: ${day}`);
     const gone = record('volume: books');
     expect(onlyFinding(await underRule(guarded, kept('2026-11-26'), gone)).message).toContain(
       'it is to be kept until 2026-11-26',
     );
-    expect((await underRule(guarded, kept('2026-11-25'), gone)).verdict).toBe('pass');
+    expect((await underRule(guarded, kept('2026-11-25'), gone)).verdict).toBe('fail');
+    expect((await underRule(guarded, kept('2026-11-24'), gone)).verdict).toBe('pass');
   });
 
   it('is announced by a retention date that is brought forward or taken away', async () => {
@@ -155,6 +156,35 @@ describe('what a volume holds, lost without the volume', () => {
     expect((await underRule(guarded, guardedVolume, books(ext4, ', protected: true'))).verdict).toBe('fail');
     const declared = ext4.replace('ext4 }', 'ext4, existing: true }');
     expect((await underRule(guarded, plain, books(declared))).findings).toEqual([]);
+  });
+});
+
+describe('a volume that main itself says holds something', () => {
+  const two = 'volumes:\n  a: { size: 40 GiB, tier: bulk }\n  b: { size: 40 GiB, tier: bulk }\n';
+  const groups = (x: string, y: string): string =>
+    `${two}volume-groups:\n  x: { members: [${x}], file-systems: { /x: { size: 30 GiB, type: ext4 } } }\n  y: { members: [${y}], file-systems: { /y: { size: 30 GiB, type: ext4 } } }\n`;
+
+  it('is not traded between two groups, each writing over what the other had on it', async () => {
+    const judgement = await underRule(guarded, groups('a', 'b'), groups('b', 'a'));
+    expect(judgement.findings.map(({ level, fails, message }) => [level, fails, message])).toEqual([
+      ['error', true, expect.stringContaining('b is a member of the volume group y and holds part of /y')],
+      ['error', true, expect.stringContaining('a is a member of the volume group x and holds part of /x')],
+    ]);
+  });
+
+  it('is not taken into a group from under the server that starts from it, even where it declares no file system', async () => {
+    const booting = `servers:\n  scanner: { boot: a, power: stopped }\n${two}`;
+    const { level, message } = onlyFinding(
+      await underRule(guarded, booting, `${booting}volume-groups:\n  x: { members: [a] }\n`),
+    );
+    expect([level, message]).toEqual(['error', expect.stringContaining('scanner starts from a')]);
+  });
+
+  it('goes with a record of a recent backup, like any other', async () => {
+    const record = (name: string): string =>
+      `  - { volume: ${name}, on: 2026-11-25, reason: laid out anew, backup: vault/${name}, backed-up: 2026-11-24 }\n`;
+    const recorded = `${groups('b', 'a')}retired:\n${record('a')}${record('b')}`;
+    expect((await underRule(guarded, groups('a', 'b'), recorded)).verdict).toBe('pass');
   });
 });
 

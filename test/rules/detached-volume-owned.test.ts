@@ -45,6 +45,38 @@ describe('a detached volume', () => {
   });
 });
 
+describe('a volume parked on a server that is off and costs nothing', () => {
+  const parked = (server: string, rest = ''): string =>
+    `servers: { scanner: { ${server} } }\n${volume(rest)}attachments: [ { volume: master-plates, server: scanner } ]\n`;
+
+  it('is forgotten as easily as one that is detached', async () => {
+    const judgement = await underRule(rule, attached, parked('power: stopped'));
+    expect(judgement.verdict).toBe('fail');
+    expect(onlyFinding(judgement).message).toBe(
+      'volume master-plates is attached only to scanner, stopped and not billed, and still billed, at 4.50 EUR a month, and has no team or owner and gives no reason and has no retention date',
+    );
+  });
+
+  it('is nothing to tell of where the server runs, or is paid for while it is off', async () => {
+    expect((await underRule(rule, '', parked('power: running'))).findings).toEqual([]);
+    expect((await underRule(rule, '', parked('power: stopped, type: small'))).findings).toEqual([]);
+  });
+
+  it('is told of on the day after it was to be kept, though nothing else changed', async () => {
+    const text = parked('power: stopped', ', team: imagery, reason: travels, retain-until: 2026-11-25');
+    const on = async (day: string) => (await underRule(rule, '', text, { on: day })).verdict;
+    expect([await on('2026-11-25'), await on('2026-11-26')]).toEqual(['pass', 'fail']);
+  });
+});
+
+it('kept too long ahead and kept past its date are two faults: mending one does not excuse the other', async () => {
+  const judgement = await underRule(`${rule}, at-most: 30`, kept('2027-12-31'), kept('2026-11-20'));
+  expect([judgement.verdict, ...standing(judgement)]).toEqual([
+    'fail',
+    'fails: error new volume master-plates',
+  ]);
+});
+
 describe('already out of order on main', () => {
   it('does not fail a change that leaves it be, or that mends a part', async () => {
     expect(standing(await underRule(rule, volume(''), `# tidied\n${volume('')}`))).toEqual([

@@ -113,9 +113,9 @@ describe('a server that needs more operations than its volumes give', () => {
     );
   });
 
-  it('tells of a tier that gives no figure, and does not fail for it', async () => {
+  it('does not count on a tier that promises no figure', async () => {
     expect(await served(server(100, 'mute'))).toEqual([
-      'note new plate-scanner: server plate-scanner needs 100 IOPS, and whether it has them is undetermined: the price list gives no IOPS for the tier mute',
+      'error new plate-scanner: server plate-scanner needs 100 IOPS, and the price list gives none for the tier mute: 100 short',
     ]);
   });
 
@@ -131,4 +131,39 @@ describe('a server that needs more operations than its volumes give', () => {
     expect((await served(two, server(400)))[0]).toMatch(/^error updated .* 160 short$/);
     expect((await served(server(400), two))[0]).toMatch(/^error unchanged .* 40 short$/);
   });
+});
+
+it('off the step in one tier and off it in another are two faults', async () => {
+  const sized = (tier: string): string => `volumes:\n  plates-1: { size: 45 GiB, tier: ${tier} }\n`;
+  const prices = `from: 2026-01-01
+currency: EUR
+tiers:
+  bulk: { rate: "0.045", per: GiB-month, step: 10 GiB }
+  steady: { rate: "0.10", per: GiB-month, step: 20 GiB }
+`;
+  const judgement = await judgedBranch({
+    main: sized('bulk'),
+    branch: sized('steady'),
+    entries: ['{ rule: tier-bounds }'],
+    prices,
+  });
+  expect(judgement.verdict).toBe('fail');
+});
+
+it('a volume of a tier that promises nothing does not turn a refusal into a remark', async () => {
+  const served = (need: number, more: string): string =>
+    `servers:\n  scanner: { iops: ${need} }\nvolumes:\n  a: { size: 40 GiB, tier: bulk }\n${more}attachments:\n  - { volume: a, server: scanner }\n`;
+  const prices = `from: 2026-01-01
+currency: EUR
+tiers:
+  bulk: { rate: "0.045", per: GiB-month, iops-per-gib: 3 }
+  mute: { rate: "0.01", per: GiB-month }
+`;
+  const judgement = await judgedBranch({
+    main: served(120, ''),
+    branch: `${served(500, '  b: { size: 1 GiB, tier: mute }\n')}  - { volume: b, server: scanner }\n`,
+    entries: ['{ rule: tier-bounds }'],
+    prices,
+  });
+  expect(judgement.verdict).toBe('fail');
 });

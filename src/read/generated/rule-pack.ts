@@ -303,11 +303,11 @@ export interface ScopeDeclaration2 {
   };
 }
 /**
- * A boot volume detached, swapped, moved or deleted while its server runs.
+ * A boot volume detached, swapped, moved, deleted, taken into a volume group or given a new file system while its server runs.
  */
 export interface BootVolumeStaysEntry {
   /**
-   * A boot volume detached, swapped, moved or deleted while its server runs.
+   * A boot volume detached, swapped, moved, deleted, taken into a volume group or given a new file system while its server runs.
    */
   rule: 'boot-volume-stays';
   name?: Name4;
@@ -488,11 +488,11 @@ export interface ScopeDeclaration7 {
   };
 }
 /**
- * An unattached volume, which is still billed, without an owner, a reason or a retention date, or kept past that date.
+ * A volume that no server uses and that is still billed, unattached or attached only to stopped servers that cost nothing, without an owner, a reason or a retention date, or kept past that date.
  */
 export interface DetachedVolumeOwnedEntry {
   /**
-   * An unattached volume, which is still billed, without an owner, a reason or a retention date, or kept past that date.
+   * A volume that no server uses and that is still billed, unattached or attached only to stopped servers that cost nothing, without an owner, a reason or a retention date, or kept past that date.
    */
   rule: 'detached-volume-owned';
   name?: Name9;
