@@ -11,7 +11,7 @@ import type { Estate } from '../estate/estate.ts';
 import { compareMoney, type Money, showMoney, subtractMoney, sumMoney } from '../price/money.ts';
 import { ruleOf } from '../rules/registry.ts';
 import type { ScopedKind } from '../rules/rule.ts';
-import type { SpendLimit } from '../rules/spend-limit.ts';
+import { type SpendLimit, spender, spendKey } from '../rules/spend-limit.ts';
 import type { PolicyChange, Scoped } from '../rules/view.ts';
 import { comparePolicies } from './direction.ts';
 import { gatherRules, type RulePack } from './pack.ts';
@@ -251,14 +251,13 @@ function limitsOf({ name, entry, place }: PolicyRule, costly: readonly Thing[]):
   const { each } = limit;
   const byKey = new Map<string, Set<number>>();
   for (const [index, { belonging }] of costly.entries()) {
-    if (!scope.includes(belonging)) continue;
-    const key = each === undefined ? '' : belonging[each];
+    const key = spendKey(limit, scope, belonging);
     if (key === undefined) continue;
     const counts = byKey.get(key) ?? new Set();
     byKey.set(key, counts.add(index));
   }
   return [...byKey].map(([key, counts]) => ({
-    name: key === '' ? name : `${name} (${each} ${key})`,
+    name: each === undefined ? name : `${name} (${spender({ kind: each, name: key })})`,
     place,
     limit,
     counts,

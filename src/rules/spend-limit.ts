@@ -6,7 +6,7 @@ import { type CostLine, ownerOf } from '../price/line.ts';
 import { type Money, noMoney } from '../price/money.ts';
 import type { Summing } from '../price/sums.ts';
 import type { RuleEntry } from '../read/generated/rule-pack.ts';
-import type { Scope } from './view.ts';
+import type { Scope, Scoped } from './view.ts';
 
 /** The most that an entry lets its scope cost a month, on the days of its span. */
 export interface SpendLimit extends Span {
@@ -31,14 +31,19 @@ export function spender({ kind, name }: Subject): string {
   return name === nobody ? `what has no ${kind}` : `${kind} ${name}`;
 }
 
-/** How what falls under an entry's limit is summed: as one for its whole scope, or by team or site in it. */
-export const spendSumming = (entry: RuleEntry, { each }: SpendLimit, scope: Scope): Summing => ({
-  name: `spend ${each ?? ''} ${JSON.stringify(entry.where ?? {})}`,
-  keyOf: (line) => {
-    const owner = ownerOf(line);
-    if (!scope.includes(owner)) return undefined;
-    return each === undefined ? '' : (owner[each] ?? nobody);
-  },
+/**
+ * Under which of an entry's sums the cost of a thing falls: the one for its whole scope (`''`), or that of its team or
+ * site; under none where it is out of scope.
+ */
+export const spendKey = ({ each }: SpendLimit, scope: Scope, thing: Scoped): string | undefined => {
+  if (!scope.includes(thing)) return undefined;
+  return each === undefined ? '' : (thing[each] ?? nobody);
+};
+
+/** How what falls under an entry's limit is summed. */
+export const spendSumming = (entry: RuleEntry, limit: SpendLimit, scope: Scope): Summing => ({
+  name: `spend ${limit.each ?? ''} ${JSON.stringify(entry.where ?? {})}`,
+  keyOf: (line) => spendKey(limit, scope, ownerOf(line)),
 });
 
 /** What falls under an entry's limit. */

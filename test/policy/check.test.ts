@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import type { Estate } from '../../src/estate/estate.ts';
 import { checkPolicy } from '../../src/policy/check.ts';
 import { gatherRules } from '../../src/policy/pack.ts';
 import type { Policy, Waiver } from '../../src/policy/policy.ts';
@@ -27,6 +28,7 @@ interface Told {
   readonly use?: string;
   readonly waivers?: readonly Partial<Waiver>[];
   readonly soon?: number;
+  readonly estate?: Estate;
 }
 
 const waiver: Waiver = {
@@ -41,7 +43,7 @@ const waiver: Waiver = {
 };
 
 /** What is remarked: `kind line: message`. */
-function remarked({ entries = [], use, waivers = [], soon = 14 }: Told): readonly string[] {
+function remarked({ entries = [], use, waivers = [], soon = 14, estate = office }: Told): readonly string[] {
   const text = `${use === undefined ? '' : `use: [${use}]\n`}${entries.length === 0 ? 'rules: []\n' : packOf(entries)}`;
   const pack = valueIn(readPack(text));
   const policy: Policy = {
@@ -50,7 +52,7 @@ function remarked({ entries = [], use, waivers = [], soon = 14 }: Told): readonl
     rules: valueIn(gatherRules([pack])),
     waivers: waivers.map((each) => ({ ...waiver, ...each })),
   };
-  return checkPolicy(policy, [pack], office, { on, soon }).map(
+  return checkPolicy(policy, [pack], estate, { on, soon }).map(
     ({ kind, place, message, advice }) => `${kind} ${place.line}: ${message} | ${advice}`,
   );
 }
@@ -142,6 +144,15 @@ describe('limits against each other', () => {
     expect(remark).toContain('team imagery');
     expect([remark?.startsWith('no limit'), more]).toEqual([true, []]);
     expect(remarked({ entries: [limit('all', 200)] })).toEqual([]);
+  });
+
+  const unclaimed = estateOf(`volumes:
+  spare: { size: 1 GiB, tier: bulk }
+  plates-1: { size: 100 GiB, tier: bulk, team: imagery }
+`);
+
+  it('count what names no team, where one entry sets one for each', () => {
+    expect(remarked({ entries: [limit('team', 150, ', each: team')], estate: unclaimed })).toEqual([]);
   });
 
   it('are added up by team where one entry sets one for each', () => {
