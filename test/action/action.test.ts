@@ -6,7 +6,7 @@ import { marker } from '../../src/action/comment.ts';
 import { runGate } from '../../src/cli/gate.ts';
 import { type Files, removeRepositories, type TestRepository } from '../repository.ts';
 import {
-  bundleAction,
+  bundled,
   checkedOut,
   type Hosted,
   hosted,
@@ -23,7 +23,7 @@ let action: string;
 let removeBundle: () => void;
 
 beforeAll(async () => {
-  const { file, remove } = await bundleAction();
+  const { file, remove } = await bundled();
   action = file;
   removeBundle = remove;
 });

@@ -4,7 +4,7 @@ import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import examples from '@octokit/webhooks-examples';
-import { build } from 'esbuild';
+import { bundleAction } from '../../build/action.ts';
 import {
   copyOf,
   type Files,
@@ -13,25 +13,11 @@ import {
   type TestRepository,
 } from '../repository.ts';
 
-const top = join(import.meta.dirname, '../..');
-
-/** Bundles the action as package.json does, to a folder of the tests'. */
-export async function bundleAction(): Promise<{ readonly file: string; remove(): void }> {
+/** Bundles the action to a folder of the tests'. */
+export async function bundled(): Promise<{ readonly file: string; remove(): void }> {
   const dir = mkdtempSync(join(tmpdir(), 'ullage-action-'));
   const file = join(dir, 'index.mjs');
-  await build({
-    absWorkingDir: top,
-    entryPoints: ['src/action/main.ts'],
-    bundle: true,
-    platform: 'node',
-    target: 'node20',
-    format: 'esm',
-    outfile: file,
-    logLevel: 'error',
-    banner: {
-      js: "import { createRequire } from 'node:module'; const require = createRequire(import.meta.url);",
-    },
-  });
+  await bundleAction(file);
   return { file, remove: () => rmSync(dir, { recursive: true, force: true }) };
 }
 
