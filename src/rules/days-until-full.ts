@@ -51,7 +51,8 @@ export function tooSoonFull(system: FileSystem, wanted: number, view: View): Vio
       const { earliest } = outlook.interval;
       const left = earliest === null ? wanted : wholeDays(earliest) - gone;
       if (left >= wanted) return undefined;
-      const pace = BigInt(Math.round(outlook.pacePerDay));
+      // To a whole KiB: no pace is known better.
+      const pace = BigInt(Math.round(outlook.pacePerDay / 1024)) * 1024n;
       const growth = `${pace < 0n ? '-' : ''}${showSize(bytes(pace < 0n ? -pace : pace))}`;
       return {
         ...common,

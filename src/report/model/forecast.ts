@@ -11,9 +11,9 @@ import { showMeasure } from './amounts.ts';
 const farOff = 3650;
 
 /** What stands below a table of forecasts. */
-export const howForecast = `A forecast draws ${futures} futures from the days of the readings: by the first day half of them are full, and 9 in 10 of them become full within the days in brackets. The slope of all readings together stands beside it, as the median of all slopes between two days (Theil and Sen) and by least squares.`;
+export const howForecast = `A forecast draws ${futures} futures from the readings: half of them are full by the day given, and 9 in 10 become full within the range. The slope of all readings together is given beside it, as the median of the slopes between all pairs of days (Theil and Sen) and by least squares.`;
 
-/** Such as `on 2027-01-04, 40 days after the last reading (25 to 90), by 1 GiB a day; all readings: ...`. */
+/** Such as `on 2027-01-04, 40 days after the last reading (range 25 to 90): 1 GiB a day now; ...`. */
 export function showForecast(forecast: Forecast, slopes: () => Slopes): string {
   switch (forecast.kind) {
     case 'full':
@@ -25,20 +25,19 @@ export function showForecast(forecast: Forecast, slopes: () => Slopes): string {
       const may =
         earliest === null || earliest > farOff
           ? ''
-          : `, though it may be ${counted(wholeDays(earliest), 'day')} after the last reading`;
-      return `not as it goes now${may}: ${rates(forecast.pacePerDay, slopes())}`;
+          : `, though at the earliest ${counted(wholeDays(earliest), 'day')} after the last reading`;
+      return `not at the present rate${may}: ${rates(forecast.pacePerDay, slopes())}`;
     }
     case 'fills': {
       const { daysUntilFull, interval, from } = forecast;
       const days = wholeDays(daysUntilFull);
       const first = wholeDays(interval.earliest);
       if (first > farOff) return `not within ten years: ${rates(forecast.pacePerDay, slopes())}`;
-      const last =
-        interval.latest === null || interval.latest > farOff ? undefined : lastDay(interval.latest);
-      const range = `${first} to ${last ?? 'never'}`;
+      const { latest } = interval;
+      const last = latest === null ? 'never' : latest > farOff ? 'more than ten years' : lastDay(latest);
       return days > farOff
-        ? `not within ten years, though it may be ${counted(first, 'day')} after the last reading: ${rates(forecast.pacePerDay, slopes())}`
-        : `on ${addDays(from.slice(0, 10), days)}, ${counted(days, 'day')} after the last reading (${range}): ${rates(forecast.pacePerDay, slopes())}`;
+        ? `not within ten years, though at the earliest ${counted(first, 'day')} after the last reading: ${rates(forecast.pacePerDay, slopes())}`
+        : `on ${addDays(from.slice(0, 10), days)}, ${counted(days, 'day')} after the last reading (range ${first} to ${last}): ${rates(forecast.pacePerDay, slopes())}`;
     }
   }
 }
@@ -46,11 +45,12 @@ export function showForecast(forecast: Forecast, slopes: () => Slopes): string {
 /** The latest day is rounded up, as the earliest is rounded down. */
 const lastDay = (days: number): number => Math.ceil(days - 0.05);
 
+/** To a whole KiB: no rate is known better. */
 const perDay = (slope: number): string =>
-  `${slope < 0 ? '-' : ''}${showMeasure('bytes', BigInt(Math.round(Math.abs(slope))))}`;
+  `${slope < 0 ? '-' : ''}${showMeasure('bytes', BigInt(Math.round(Math.abs(slope) / 1024)) * 1024n)}`;
 
 const rates = (pace: number, { robust, leastSquares }: Slopes): string =>
-  `${perDay(pace)} a day now; over all readings ${perDay(robust)}, ${perDay(leastSquares)} by least squares`;
+  `${perDay(pace)} a day now; over all readings ${perDay(robust)} a day, ${perDay(leastSquares)} by least squares`;
 
 /** Days to a tenth, bytes whole. */
 export function forecastFacts(forecast: Forecast, slopes: () => Slopes) {
