@@ -9,4 +9,4 @@ export const exact = (count: bigint): string => count.toString().replace(/\B(?=(
 
 /** The cautions that go with every step that destroys. */
 export const cautions =
-  "Before it: a backup you have restored from, the right volume (check its name, size and server twice), unmounted and quiesced. Your own change control and the provider's documentation come first.";
+  "Before you do this: have a backup that you have restored from, make sure that it is the right volume (check its name, size and server twice), and that it is unmounted and quiesced. Your own change control and the provider's documentation take precedence.";

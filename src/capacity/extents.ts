@@ -20,7 +20,7 @@ const sector = 512n;
 
 /** The whole extents that a member of this size gives its group. */
 export function usableExtents(member: Bytes, extent: Bytes): bigint {
-  if (extent <= 0n) throw new RangeError('an extent has at least one byte');
+  if (extent <= 0n) throw new RangeError('an extent is at least one byte');
   if (member < smallestMember) return 0n;
   const sectors = member - (member % sector);
   return (sectors - memberMetadata) / extent;

@@ -108,7 +108,7 @@ const facts: Readonly<Record<FileSystemType, FileSystemFacts>> = {
     clusterAware: false,
     largest: bytes(8192n * PiB),
     caution:
-      'It gives back at most the unused end of its last allocation group, which Linux 6.18 calls experimental; plan on no shrinking.',
+      'It can only give up the unused end of its last allocation group, which Linux 6.18 calls experimental; plan as if it could not shrink.',
     sources: [
       { of: 'growing: mounted only; shrinking', name: 'xfs_growfs(8)', version: 'xfsprogs 6.1.0' },
       {
@@ -127,7 +127,7 @@ const facts: Readonly<Record<FileSystemType, FileSystemFacts>> = {
     clusterAware: false,
     largest: bytes(8192n * PiB),
     caution:
-      'Shrinking moves what lies beyond the new end and may take long; the device is made smaller afterwards.',
+      'Shrinking moves what is beyond the new end and may take long; the device is made smaller afterwards.',
     sources: [
       { of: 'growing and shrinking: mounted only', name: 'btrfs-filesystem(8)', version: 'btrfs-progs 6.2' },
       theoreticalLargest,
@@ -139,7 +139,7 @@ const facts: Readonly<Record<FileSystemType, FileSystemFacts>> = {
     grow: { online: true, offline: true },
     shrink: { online: true, offline: true },
     clusterAware: false,
-    caution: 'Files that cannot be moved bound how far it shrinks.',
+    caution: 'Files that cannot be moved limit how far it shrinks.',
     sources: [
       { of: 'growing online', name: 'Microsoft Learn, FSCTL_EXTEND_VOLUME', version: 'undated' },
       diskPartShrink,
@@ -153,7 +153,7 @@ const facts: Readonly<Record<FileSystemType, FileSystemFacts>> = {
     grow: { online: false, offline: false },
     shrink: { online: false, offline: false },
     clusterAware: false,
-    caution: 'Its own tools do not resize it; plan on a new file system and a copy.',
+    caution: 'Its own tools cannot resize it; plan for a new file system and a copy.',
     sources: [
       diskPartShrink,
       { of: 'growing, and shrinking offline', name: 'memory', version: 'undated' },
@@ -166,7 +166,7 @@ const facts: Readonly<Record<FileSystemType, FileSystemFacts>> = {
     shrink: { online: false, offline: false },
     clusterAware: true,
     largest: bytes(100n * TB),
-    caution: `${noSharedShrink} Made with lock_nolock it serves one server only.`,
+    caution: `${noSharedShrink} Created with lock_nolock it can be used by one server only.`,
     sources: [
       { of: 'growing: mounted only; no shrinking', name: 'gfs2_grow(8)', version: 'gfs2-utils 3.5.0' },
       { of: 'cluster-aware, lock_dlm and lock_nolock', name: 'gfs2(5)', version: 'gfs2-utils 3.5.0' },
@@ -198,7 +198,7 @@ const facts: Readonly<Record<FileSystemType, FileSystemFacts>> = {
     grow: { online: false, offline: true },
     shrink: { online: false, offline: true },
     clusterAware: false,
-    caution: 'It is made anew at the new size, out of use: swapoff, mkswap, swapon.',
+    caution: 'It is created again at the new size while not in use: swapoff, mkswap, swapon.',
     sources: [
       { of: 'the whole device is initialized anew', name: 'mkswap(8)', version: 'util-linux 2.38.1' },
       { of: 'taken out of use first', name: 'memory', version: 'undated' },

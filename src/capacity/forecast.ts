@@ -88,8 +88,8 @@ export function forecast(
       want: { readings: fewestDays, spanDays: shortestSpan },
       why:
         count < fewestDays || spanDays >= shortestSpan
-          ? `a trend wants readings on ${fewestDays} days or more; there are ${count}`
-          : `a trend wants readings over ${shortestSpan} days or more; these span ${spanDays}`,
+          ? `a trend needs readings on at least ${fewestDays} days; there are ${count}`
+          : `a trend needs readings over at least ${shortestSpan} days; these span ${spanDays}`,
     };
   }
 

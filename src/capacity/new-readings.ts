@@ -58,7 +58,7 @@ export function rowsToAppend(wanted: NewReadings): Outcome<Appendable> {
   }
   if (Date.parse(at) > Date.parse(now) + dayInMilliseconds) {
     // It would stand in the way of every reading until then.
-    return err({ message: `${at} has not come yet`, advice: 'Give the time at which df ran.' });
+    return err({ message: `${at} is in the future`, advice: 'Give the time at which df ran.' });
   }
   const shown = new Map(rows.map((row) => [row.mount, row]));
   const problems: Problem[] = [];
@@ -72,7 +72,7 @@ export function rowsToAppend(wanted: NewReadings): Outcome<Appendable> {
     } else if (shown.get(mount)?.use === undefined) {
       problems.push({
         message: shown.has(mount) ? `df could not measure ${mount}` : `df does not show ${mount}`,
-        advice: `See on ${server} whether it is mounted.`,
+        advice: `Check on ${server} whether it is mounted.`,
       });
     }
   }
@@ -93,7 +93,7 @@ export function rowsToAppend(wanted: NewReadings): Outcome<Appendable> {
       problems.push({
         message:
           at === latest.at
-            ? `${server}:${mount} has a reading for ${at} already`
+            ? `${server}:${mount} already has a reading for ${at}`
             : `${at} is older than the newest reading of ${server}:${mount}, ${latest.at}`,
         advice: 'Add readings in the order in which they were taken.',
       });
@@ -113,7 +113,7 @@ export function rowsToAppend(wanted: NewReadings): Outcome<Appendable> {
     );
     problems.push({
       message: `none of the ${rows.length} file systems that df shows is a declared one of ${server} with figures`,
-      advice: `${offers.slice(0, 3).join('')}${declaredAre} See whether they are mounted, and whether this df ran on ${server}.`,
+      advice: `${offers.slice(0, 3).join('')}${declaredAre} Check whether they are mounted, and whether this df ran on ${server}.`,
     });
   }
   if (problems.length > 0) return err(...problems);

@@ -105,7 +105,7 @@ function rowCheck(): Check {
     if (!mount.startsWith('/') || controlCharacter.test(mount)) {
       return wrong(
         1,
-        `${quoted(mount)} is no mount point`,
+        `${quoted(mount)} is not a mount point`,
         'Write the mount point from the root, such as /plates.',
       );
     }
@@ -113,19 +113,27 @@ function rowCheck(): Check {
     if (day === undefined || (day !== knownDay && !isDay(day))) {
       return wrong(
         2,
-        `${quoted(at)} is no time in UTC with whole seconds`,
+        `${quoted(at)} is not a time in UTC with whole seconds`,
         'Write a time such as 2026-11-20T06:00:00Z.',
       );
     }
     knownDay = day;
     if (!byteCount.test(size))
-      return wrong(3, `the size ${quoted(size)} is no whole number of bytes`, 'Write bytes, with no unit.');
+      return wrong(
+        3,
+        `the size ${quoted(size)} is not a whole number of bytes`,
+        'Write bytes, with no unit.',
+      );
     if (!byteCount.test(used))
-      return wrong(4, `the use ${quoted(used)} is no whole number of bytes`, 'Write bytes, with no unit.');
+      return wrong(
+        4,
+        `the used size ${quoted(used)} is not a whole number of bytes`,
+        'Write bytes, with no unit.',
+      );
     if (!signedByteCount.test(available)) {
       return wrong(
         5,
-        `what is available, ${quoted(available)}, is no whole number of bytes`,
+        `the available size ${quoted(available)} is not a whole number of bytes`,
         'Write bytes, with no unit.',
       );
     }
@@ -161,8 +169,8 @@ export function parserOptions(
         place: { file, line: open ? done + 1 : line, column: 1 },
         message: open
           ? 'a quotation mark is opened here and not closed'
-          : 'a quotation mark stands inside a field',
-        advice: 'Put quotation marks round a whole field, and write one that belongs to it twice.',
+          : 'a quotation mark is inside a field',
+        advice: 'Put quotation marks around the whole field, and double those inside it.',
       });
       done = line;
       return undefined;

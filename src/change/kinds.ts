@@ -70,7 +70,7 @@ const kinds = {
   'server-changed-team': {
     ...harmless,
     says: ({ before, after }) =>
-      `server ${after.name} passes from team ${before.team ?? none} to ${after.team ?? none}`,
+      `server ${after.name} changes from team ${before.team ?? none} to ${after.team ?? none}`,
   },
   'server-moved-site': {
     loss: 'none',
@@ -82,7 +82,7 @@ const kinds = {
     loss: 'none',
     stops: 'its server',
     says: ({ before, after }) =>
-      `server ${after.name} goes from server type ${before.type ?? none} to ${after.type ?? none}`,
+      `server ${after.name} changes from server type ${before.type ?? none} to ${after.type ?? none}`,
   },
   'server-started': {
     ...harmless,
@@ -125,7 +125,7 @@ const kinds = {
   'volume-changed-team': {
     ...harmless,
     says: ({ before, after }) =>
-      `volume ${after.name} passes from team ${before.team ?? none} to ${after.team ?? none}`,
+      `volume ${after.name} changes from team ${before.team ?? none} to ${after.team ?? none}`,
   },
   // No provider carries a volume's content across sites for a change of its declaration: it is made anew there.
   'volume-moved-site': {
@@ -160,7 +160,7 @@ const kinds = {
   'handed-over': {
     loss: 'none',
     stops: 'the server that starts from it',
-    says: ({ volume, from, to }) => `volume ${volume.name} is handed over from ${from} to ${to}`,
+    says: ({ volume, from, to }) => `volume ${volume.name} is moved from ${from} to ${to}`,
   },
   detached: {
     loss: 'none',
@@ -174,13 +174,13 @@ const kinds = {
   'volume-deleted': {
     loss: ({ before }) => whole(before),
     stops: 'the server that starts from it',
-    says: ({ before }) => `volume ${before.name} is deleted, with its ${exactSize(before.size)}`,
+    says: ({ before }) => `volume ${before.name} is deleted (${exactSize(before.size)})`,
   },
   'group-created': {
     loss: ({ wipes }) => overwritten(wipes),
     stops: 'nothing',
     says: ({ after, wipes }) =>
-      `volume group ${after.name} is ${after.existing ? 'declared as it is' : 'created'} on ${after.members.join(', ')}${wipes.length === 0 ? '' : `, and what lies on ${wipes.map(({ name }) => name).join(', ')} is overwritten`}`,
+      `volume group ${after.name} is ${after.existing ? 'declared as existing' : 'created'} on ${after.members.join(', ')}${wipes.length === 0 ? '' : `, and any data on ${wipes.map(({ name }) => name).join(', ')} is overwritten`}`,
   },
   'group-renamed': {
     ...harmless,
@@ -194,17 +194,17 @@ const kinds = {
     loss: ({ wipes }) => overwritten(wipes),
     stops: 'nothing',
     says: ({ after, volume, wipes }) =>
-      `volume ${volume} joins the volume group ${after.name}${wipes.length === 0 ? '' : ', and what lies on it is overwritten'}`,
+      `volume ${volume} joins the volume group ${after.name}${wipes.length === 0 ? '' : ', and any data on it is overwritten'}`,
   },
   'group-edited': {
     loss: ({ before, after }) => restriped(before, after),
     stops: 'nothing',
     says: ({ before, after }) =>
       before.extent !== after.extent
-        ? `volume group ${after.name} goes from extents of ${exactSize(before.extent)} to ${exactSize(after.extent)}`
+        ? `volume group ${after.name} changes from extents of ${exactSize(before.extent)} to ${exactSize(after.extent)}`
         : before.layout.kind !== after.layout.kind
-          ? `volume group ${after.name} goes from a ${before.layout.kind} layout to a ${after.layout.kind} one`
-          : `volume group ${after.name} is described differently`,
+          ? `volume group ${after.name} changes from a ${before.layout.kind} layout to a ${after.layout.kind} one`
+          : `volume group ${after.name} is declared differently`,
   },
   'group-deleted': {
     loss: ({ before }) =>
@@ -221,20 +221,20 @@ const kinds = {
     says: ({ after, wipes }) => {
       const what = `${exactSize(after.size)}, ${after.type}`;
       return after.existing
-        ? `file system ${after.mount} on ${after.on.name} is declared as it lies there: ${what}`
-        : `file system ${after.mount} on ${after.on.name} is made: ${what}${wipes.length === 0 ? '' : ', over what lies on the volume'}`;
+        ? `file system ${after.mount} on ${after.on.name} is declared as existing: ${what}`
+        : `file system ${after.mount} on ${after.on.name} is created: ${what}${wipes.length === 0 ? '' : ', and any data on the volume is overwritten'}`;
     },
   },
   'file-system-remounted': {
     ...harmless,
     says: ({ before, after }) =>
-      `file system ${before.mount} on ${after.on.name} is mounted at ${after.mount} instead`,
+      `file system ${before.mount} on ${after.on.name} is remounted at ${after.mount}`,
   },
   'file-system-remade': {
     loss: ({ before }) => contentOf(before),
     stops: 'nothing',
     says: ({ before, after }) =>
-      `file system ${after.mount} on ${after.on.name} is made over from ${before.type} to ${after.type}`,
+      `file system ${after.mount} on ${after.on.name} is reformatted from ${before.type} to ${after.type}`,
   },
   'file-system-grown': {
     ...harmless,
@@ -251,7 +251,7 @@ const kinds = {
     loss: ({ before }) => contentOf(before),
     stops: 'nothing',
     says: ({ before }) =>
-      `file system ${before.mount} on ${before.on.name} is deleted, with its ${exactSize(before.size)}`,
+      `file system ${before.mount} on ${before.on.name} is deleted (${exactSize(before.size)})`,
   },
 } as const satisfies { readonly [K in ChangeKind]: KindRow<ChangeOf<K>> };
 
@@ -328,6 +328,6 @@ function differences(before: Server | Volume, after: Server | Volume): string {
   };
   return edited
     .filter(([key]) => shown(before, key) !== shown(after, key))
-    .map(([key, written]) => `${written} goes from ${shown(before, key)} to ${shown(after, key)}`)
+    .map(([key, written]) => `${written} changes from ${shown(before, key)} to ${shown(after, key)}`)
     .join(', ');
 }

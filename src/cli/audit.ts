@@ -147,7 +147,7 @@ function misusesOf(flags: AuditFlags): readonly Problem[] {
       ? []
       : [
           {
-            message: `${option} ${value} is no day in the calendar`,
+            message: `${option} ${value} is not a day in the calendar`,
             advice: 'Write a date such as 2026-11-20.',
           },
         ],

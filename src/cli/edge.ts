@@ -42,7 +42,7 @@ export function dayOf(now: string | undefined, clock: () => Date = () => new Dat
   return isDay(day)
     ? ok(day)
     : err({
-        message: `--now ${now} is no day in the calendar`,
+        message: `--now ${now} is not a day in the calendar`,
         advice: 'Write a date such as 2026-11-20.',
       });
 }

@@ -47,8 +47,8 @@ function unlisted(key: Key, things: readonly Declaration[], known: readonly stri
     return [
       {
         place: own ?? thing.place,
-        message: `the ${spoken(thing)} ${thing.name} names the ${key} ${named}, and ullage.yaml lists no such ${key}`,
-        advice: `${offer(named, known)}List the ${key} in ullage.yaml, or put the name right.`,
+        message: `the ${spoken(thing)} ${thing.name} names the ${key} ${named}, and ullage.yaml does not list that ${key}`,
+        advice: `${offer(named, known)}List the ${key} in ullage.yaml, or correct the name.`,
       },
     ];
   });
@@ -61,7 +61,7 @@ function unnamed(key: Key, things: readonly Declaration[], limits: string): read
   const more =
     others.length === 0
       ? `names no ${key}`
-      : `and ${counted(others.length, 'other thing')} in this file name no ${key}`;
+      : `and ${counted(others.length, 'other thing')} in this file have no ${key}`;
   return [
     {
       place: first.place,

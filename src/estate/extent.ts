@@ -14,7 +14,7 @@ export const usualExtent: Bytes = bytes(4n * unitBytes.MiB);
  */
 export function extentProblem(extent: Bytes): string | undefined {
   if (extent < sector) return 'an extent is at least one sector, 512 bytes';
-  if (extent >= extentLimit) return 'an extent is smaller than 2 TiB';
+  if (extent >= extentLimit) return 'an extent must be smaller than 2 TiB';
   const powerOfTwo = (extent & (extent - 1n)) === 0n;
   return powerOfTwo || extent % extentStep === 0n
     ? undefined

@@ -39,7 +39,7 @@ export function join(draft: Draft, group: VolumeGroup, member: string): void {
     draft.problems.push({
       place: second.fields.of('members') ?? second.place,
       message: `${member} is a member of two volume groups: ${second.name} and ${first.name} (${at(first.place)})`,
-      advice: 'A volume belongs to one group; take it out of the other.',
+      advice: 'A volume belongs to one group; remove it from the other.',
     });
     return;
   }
@@ -51,7 +51,7 @@ function notBoth(draft: Draft, volume: Volume, group: VolumeGroup): void {
   if (volume.fileSystem === undefined) return;
   draft.problems.push({
     place: volume.fileSystem.place,
-    message: `${volume.name} carries a file system of its own and is a member of the volume group ${group.name} (${at(group.place)})`,
-    advice: 'A member of a group is given to the group whole; declare the file system in the group.',
+    message: `${volume.name} has a file system of its own and is a member of the volume group ${group.name} (${at(group.place)})`,
+    advice: 'A group uses the whole of each member; declare the file system in the group.',
   });
 }

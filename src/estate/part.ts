@@ -108,7 +108,7 @@ class PartReader {
       this.#refuse(
         [...path, 'file-system', 'size'],
         `the file system ${whole?.mount} of ${exactSize(within)} does not fit its volume ${name} of ${exactSize(size)}`,
-        'Grow the volume first, or put the size right.',
+        'Grow the volume first, or correct the size.',
       );
     }
     return {
@@ -202,7 +202,7 @@ class PartReader {
           this.#refuse(
             [...path, declared.copies === undefined ? 'layout' : 'copies'],
             `${copies} copies need at least ${copies} members, and there are ${members}`,
-            'Each copy lies on a member of its own: add members, or lower copies.',
+            'Each copy is on a member of its own: add members, or lower copies.',
           );
         }
         return { kind: 'mirrored', copies };
@@ -243,7 +243,7 @@ class PartReader {
       this.#refuse(path, size.why, 'Write a whole number of bytes in a unit, such as 50 GiB.');
       return noBytes;
     }
-    if (size === 0n) this.#refuse(path, 'a size of nothing holds nothing', 'Write the size that is bought.');
+    if (size === 0n) this.#refuse(path, 'a size cannot be zero', 'Write the size that is provisioned.');
     return size;
   }
 
@@ -262,7 +262,7 @@ class PartReader {
 
   #day(text: string, path: readonly Step[]): string {
     if (!isDay(text))
-      this.#refuse(path, `${text} is no day in the calendar`, 'Write a full date such as 2026-11-20.');
+      this.#refuse(path, `${text} is not a day in the calendar`, 'Write a full date such as 2026-11-20.');
     return text;
   }
 

@@ -34,6 +34,6 @@ export function dangling(
     advice: `${offer(
       name,
       names.filter((each) => known.has(each)),
-    )}Declare the ${kind}, or put the name right.`,
+    )}Declare the ${kind}, or correct the name.`,
   });
 }

@@ -18,8 +18,8 @@ export function rename(draft: Draft): void {
         const [first, second] = isLater(each.place, rival.place) ? [rival, each] : [each, rival];
         draft.problems.push({
           place: second.fields.of('formerly') ?? second.place,
-          message: `${second.name} and ${first.name} (${at(first.place)}) both say they were formerly ${each.formerly}`,
-          advice: 'Only one can carry on the old name; delete the other formerly line.',
+          message: `${second.name} and ${first.name} (${at(first.place)}) both have formerly: ${each.formerly}`,
+          advice: 'Only one can be the former ${each.formerly}; delete the other formerly line.',
         });
       }
     }
@@ -34,8 +34,9 @@ export function rename(draft: Draft): void {
       said.add(renamed);
       draft.problems.push({
         place: renamed.fields.of('formerly') ?? renamed.place,
-        message: `${renamed.name} says it was formerly ${renamed.formerly}, and ${renamed.formerly} is still declared at ${at(still.place)}`,
-        advice: 'A rename leaves one of the two; delete the old declaration, or the formerly line.',
+        message: `${renamed.name} has formerly: ${renamed.formerly}, but ${renamed.formerly} is still declared at ${at(still.place)}`,
+        advice:
+          'After a rename only one of the two exists; delete the old declaration, or the formerly line.',
       });
     }
   }

@@ -30,9 +30,9 @@ export const remarkKinds = [
   'limits add up',
   'no limit',
   'looser than shipped',
-  'waiver over',
+  'waiver expired',
   'waiver ends soon',
-  'waiver for nothing',
+  'waiver without effect',
 ] as const;
 
 export type RemarkKind = (typeof remarkKinds)[number];
@@ -142,8 +142,8 @@ function scopeRemarks({ name, entry, place }: PolicyRule, known: Ground): readon
       kind: 'unknown in scope',
       name,
       place,
-      message: `${name} is for the ${what} ${value}, of which there is none in the estate`,
-      advice: `${offer(value, [...among].sort())}Put the name right, or take it out until there is one.`,
+      message: `${name} applies to the ${what} ${value}, and the estate has none`,
+      advice: `${offer(value, [...among].sort())}Correct the name, or remove it until there is one.`,
     });
   };
   for (const team of where.teams ?? []) if (!known.teams.has(team)) unknown('team', team, known.teams);
@@ -168,8 +168,8 @@ function scopeRemarks({ name, entry, place }: PolicyRule, known: Ground): readon
       kind: 'nothing in scope',
       name,
       place,
-      message: `${name} can find nothing: no ${kinds.join(', ').replaceAll('-', ' ')} in the estate fits all that its where asks for`,
-      advice: 'Ask for less in where; every key that is given must fit.',
+      message: `${name} can find nothing: no ${kinds.join(', ').replaceAll('-', ' ')} in the estate matches everything in its where`,
+      advice: 'Remove keys from where; all keys given must match.',
     });
   }
   return remarks;
@@ -183,8 +183,8 @@ function overRemarks({ name, entry, place }: PolicyRule, on: string): readonly R
           kind: 'over',
           name,
           place,
-          message: `${name} held until ${lastDay} and does nothing any more`,
-          advice: 'Delete it, or give it new dates.',
+          message: `${name} applied until ${lastDay} and has no effect any more`,
+          advice: 'Delete it, or change its dates.',
         },
       ]
     : [];
@@ -240,7 +240,7 @@ function uncoveredRemarks(costly: readonly Thing[], limits: readonly Limit[]): r
       place: last.place,
       message: `no limit counts the ${counted(count, 'server or volume', 'servers and volumes')} of ${team === '' ? 'no team' : `team ${team}`}`,
       advice:
-        'Give the team a limit, set one for the whole estate, or put the team right where it is misspelt.',
+        'Give the team a limit, set one for the whole estate, or correct the name of the team where it is misspelt.',
     }));
 }
 
@@ -278,7 +278,7 @@ function pairRemark(a: Limit, b: Limit, shown: (amount: Money) => string): Remar
       kind: 'limits of one scope',
       name: higher.name,
       place: higher.place,
-      message: `${higher.name} (${shown(higher.limit.amount)}) counts just what ${lower.name} counts, whose limit is ${shown(lower.limit.amount)}; only the lower can be broken`,
+      message: `${higher.name} (${shown(higher.limit.amount)}) covers exactly what ${lower.name} covers, whose limit is ${shown(lower.limit.amount)}; only the lower one can ever be exceeded`,
       advice: 'Keep one of the two.',
     };
   }
@@ -288,8 +288,8 @@ function pairRemark(a: Limit, b: Limit, shown: (amount: Money) => string): Remar
       kind: 'limits overlap',
       name: b.name,
       place: b.place,
-      message: `${b.name} and ${a.name} both count ${counted(both, 'thing')}, and each counts others besides: what is spent there uses up both`,
-      advice: 'Choose the two scopes apart, or one within the other.',
+      message: `${b.name} and ${a.name} both cover ${counted(both, 'thing')}, and each covers others as well: cost there counts towards both limits`,
+      advice: 'Separate the two scopes, or put one inside the other.',
     };
   }
   const [inner, outer] = aInB ? [a, b] : [b, a];
@@ -298,7 +298,7 @@ function pairRemark(a: Limit, b: Limit, shown: (amount: Money) => string): Remar
         kind: 'limit out of reach',
         name: inner.name,
         place: inner.place,
-        message: `${inner.name} allows ${shown(inner.limit.amount)}, and ${outer.name}, which counts all of it and more, only ${shown(outer.limit.amount)}`,
+        message: `${inner.name} allows ${shown(inner.limit.amount)}, but ${outer.name}, which covers all of it and more, only ${shown(outer.limit.amount)}`,
         advice: 'Lower the inner limit, or raise the outer one.',
       }
     : undefined;
@@ -328,8 +328,8 @@ function sumRemark(
       kind: 'limits add up',
       name: outer.name,
       place: outer.place,
-      message: `the limits within ${outer.name} (${widest.map(({ name }) => name).join(', ')}) allow ${shown(sum)} together, ${shown(subtractMoney(sum, outer.limit.amount))} more than it does: each can be kept and ${outer.name} still be broken`,
-      advice: 'Lower them, or raise it; or leave it so, where not all will need all of theirs.',
+      message: `the limits within ${outer.name} (${widest.map(({ name }) => name).join(', ')}) allow ${shown(sum)} together, ${shown(subtractMoney(sum, outer.limit.amount))} more than it does: ${outer.name} can be exceeded while each of them is kept`,
+      advice: 'Lower them, or raise it; or leave it, if they will not all be used in full.',
     },
   ];
 }
@@ -353,7 +353,7 @@ function looserRemarks(policy: Policy, packs: readonly RulePack[], on: string): 
           name: change.name,
           place,
           message: `${change.name} ${looserWords(change)}`,
-          advice: 'Leave it so where that is meant, with a comment beside it that says why.',
+          advice: 'Leave it if that is intended, with a comment that says why.',
         },
       ];
     },
@@ -361,12 +361,12 @@ function looserRemarks(policy: Policy, packs: readonly RulePack[], on: string): 
 }
 
 function looserWords({ direction, key, from, to }: PolicyChange): string {
-  if (key === undefined) return 'is switched off, and a pack that is used has it';
+  if (key === undefined) return 'is switched off, and a pack listed under use contains it';
   const compared =
     direction === 'looser'
       ? 'is looser than'
-      : 'differs, in a way that cannot be told tighter from looser, from';
-  return `${compared} the entry that it overrides: ${key} goes from ${from ?? 'nothing'} to ${to ?? 'nothing'}`;
+      : 'differs, and whether it is tighter or looser is undetermined, from';
+  return `${compared} the entry that it overrides: ${key} changes from ${from ?? 'nothing'} to ${to ?? 'nothing'}`;
 }
 
 function waiverRemarks(
@@ -390,8 +390,8 @@ function waiverRemarks(
     const names = policy.rules.flatMap((each) => [each.name, each.entry.rule]);
     return [
       remark(
-        'waiver for nothing',
-        `the waiver is for ${rule}, and there is no such rule or entry`,
+        'waiver without effect',
+        `the waiver is for ${rule}, which is not a rule or an entry`,
         `${offer(rule, names)}Put the name right.`,
       ),
     ];
@@ -400,22 +400,26 @@ function waiverRemarks(
   const left = daysBetween(on, until);
   if (state === 'expired')
     remarks.push(
-      remark('waiver over', `the waiver of ${name} held until ${until}`, 'Delete it; history keeps it.'),
+      remark(
+        'waiver expired',
+        `the waiver of ${name} expired on ${until}`,
+        'Delete it; the Git history keeps it.',
+      ),
     );
   else if (left <= soon) {
     remarks.push(
       remark(
         'waiver ends soon',
         `the waiver of ${name} ends on ${until}, ${left === 0 ? 'which is today' : `in ${counted(left, 'day')}`}`,
-        'Put right what it lets stand, or have it signed anew.',
+        'Fix what it waives, or have it approved again.',
       ),
     );
   }
   if (!policy.rules.some((each) => each.name === rule || each.entry.rule === rule)) {
     remarks.push(
       remark(
-        'waiver for nothing',
-        `the waiver is for ${rule}, which no pack here asks for`,
+        'waiver without effect',
+        `the waiver is for ${rule}, which no pack here contains`,
         'Delete it, or name the entry that it is for.',
       ),
     );
@@ -423,9 +427,9 @@ function waiverRemarks(
   if (!subjects.has(subject)) {
     remarks.push(
       remark(
-        'waiver for nothing',
+        'waiver without effect',
         `the waiver is for ${subject}, which is not in the estate`,
-        `${offer(subject, [...subjects])}Put the name right, or delete the waiver.`,
+        `${offer(subject, [...subjects])}Correct the name, or delete the waiver.`,
       ),
     );
   }

@@ -251,8 +251,8 @@ export function verdictOf({
       ({ level, baselineState, waiver }) =>
         level === 'error' && baselineState === 'unchanged' && waiver === undefined,
     ).length;
-  if (waived > 0) reasons.push(`${counted(waived, 'finding')} let stand by waiver`);
-  if (onMain > 0) reasons.push(`${counted(onMain, 'error')} already on main and not made worse`);
+  if (waived > 0) reasons.push(`${counted(waived, 'finding')} waived`);
+  if (onMain > 0) reasons.push(`${counted(onMain, 'error')} already on main, not made worse`);
   return { verdict: 'pass', reasons };
 }
 

@@ -65,7 +65,7 @@ function parameterProblems(
         : [refuse(key, size.why, 'Write a whole number of bytes in a unit, such as 50 GiB.')];
     }
     if (schema.$ref === 'common.json#/$defs/date' && !isDay(value)) {
-      return [refuse(key, `${value} is no day in the calendar`, 'Write a full date such as 2026-11-20.')];
+      return [refuse(key, `${value} is not a day in the calendar`, 'Write a full date such as 2026-11-20.')];
     }
     return [];
   });
@@ -82,7 +82,7 @@ function parameterProblems(
         ['where', key],
         `the rule ${rule.name} cannot be narrowed by ${key}`,
         known.length === 0
-          ? 'It holds for the whole branch; leave where out.'
+          ? 'It applies to the whole branch; remove where.'
           : `It can be by ${known.join(', ')}.`,
       ),
     );
@@ -92,7 +92,7 @@ function parameterProblems(
     problems.push(
       refuse(
         'rule',
-        `the rule ${rule.name} has nothing to go by`,
+        `the rule ${rule.name} has none of the parameters it needs`,
         `Give it ${rule.needs.join(' or ')}; \`ullage rules ${rule.name}\` explains them.`,
       ),
     );
@@ -143,7 +143,7 @@ export function gatherRules(packs: readonly RulePack[]): Outcome<readonly Policy
     if (twin !== undefined) {
       problems.push({
         place: entry.place,
-        message: `the rule entry ${entry.name} stands twice: here and at ${twin.place.file}:${twin.place.line}`,
+        message: `the rule entry ${entry.name} is there twice: here and at ${twin.place.file}:${twin.place.line}`,
         advice: 'Give one of the two a name: of its own.',
       });
       continue;

@@ -57,11 +57,11 @@ export function noPriceList({ priceLists, settings }: Policy, on: string): Probl
   return next === undefined
     ? {
         message: `there is no price list in ${settings.paths.prices}/`,
-        advice: 'Write one; `ullage new` shows how one looks.',
+        advice: 'Write one; `ullage new` gives an example.',
       }
     : {
         place: next.place,
-        message: `no price list is in force on ${on}; the earliest holds from ${next.from}`,
+        message: `no price list is in force on ${on}; the earliest applies from ${next.from}`,
         advice: 'Add the list that was in force on that day, or judge as of a later one with --now.',
       };
 }

@@ -252,7 +252,7 @@ function estateAfter(
 /** With a file unread, a name that is missed may be declared in it. */
 const inPart = (problem: Problem): Problem => ({
   ...problem,
-  advice: `${problem.advice} It may stand in a file that does not read; mend that first.`,
+  advice: `${problem.advice} It may be in a file that cannot be read; correct that file first.`,
 });
 
 /** What could be read, file by file, and what is wrong with the rest. */

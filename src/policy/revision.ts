@@ -73,7 +73,7 @@ export function nothingToJudgeBy(base: Revision, head: Revision): Problem | unde
   if (!base.hasPacks && !head.hasPacks) {
     const folder = (head.settings ?? base.settings)?.paths.policies ?? usualPaths.policies;
     return {
-      message: `there is no rule pack in ${folder}/, so there is nothing to judge by`,
+      message: `there is no rule pack in ${folder}/, so there are no rules to judge by`,
       advice: 'Run `ullage new` for a starter layout, or write a pack with `use: [starter]`.',
     };
   }
@@ -86,21 +86,21 @@ export function nothingToJudgeBy(base: Revision, head: Revision): Problem | unde
   // What a branch takes away, main lacks after the merge, and every later change with it.
   if (base.settings !== undefined && head.settings === undefined) {
     return {
-      message: `the branch takes ${settingsFile} away, and main could not be judged after the merge`,
+      message: `the branch deletes ${settingsFile}, and main could not be judged after the merge`,
       advice: 'Put it back.',
     };
   }
   const { paths } = base.settings ?? bareSettings;
   if (base.priceLists.length > 0 && head.priceLists.length === 0) {
     return {
-      message: `the branch takes the last price list in ${paths.prices}/ away, and main could not be judged after the merge`,
-      advice: 'Leave a price list in place.',
+      message: `the branch deletes the last price list in ${paths.prices}/, and main could not be judged after the merge`,
+      advice: 'Keep a price list there.',
     };
   }
   if (base.hasPacks && !head.hasPacks) {
     return {
-      message: `the branch takes the last rule pack in ${paths.policies}/ away, and main could not be judged after the merge`,
-      advice: 'Leave a pack in place, if only one without rules, so that what is let through is on record.',
+      message: `the branch deletes the last rule pack in ${paths.policies}/, and main could not be judged after the merge`,
+      advice: 'Keep a pack there, even one without rules, so that it is on record that nothing is checked.',
     };
   }
   return undefined;

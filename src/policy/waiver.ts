@@ -22,7 +22,7 @@ export function readWaivers(document: ReadDocument): Outcome<readonly Waiver[]> 
       if (!isDay(declared[key]))
         refuse(
           ['waivers', index, key],
-          `${declared[key]} is no day in the calendar`,
+          `${declared[key]} is not a day in the calendar`,
           'Write a full date such as 2026-05-01.',
         );
     }

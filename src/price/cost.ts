@@ -179,7 +179,7 @@ function unpriced(
   return {
     place,
     message: `${from} names the ${kind} ${name}, which the price list in force (${list.place.file}) does not price`,
-    advice: `${offer(name, [...known.keys()])}Put the name right, or merge a price list that has the ${kind} first.`,
+    advice: `${offer(name, [...known.keys()])}Correct the name, or first merge a price list that has the ${kind}.`,
   };
 }
 

@@ -15,7 +15,7 @@ export function explainCost(line: CostLine, list: PriceList, settings: Settings,
   if (tier === undefined) return '';
   const terms = [...(tier.flat.isZero() ? [] : [tier.flat.toString()]), ...bandTerms(tier, line.billed)];
   const note = line.billed === line.volume.size ? '' : `, billed as ${showIn(tier, line.billed)}`;
-  return `${terms.join(' + ')}${note}${line.detached ? ', detached' : ''}`;
+  return `${terms.join(' + ')}${note}${line.detached ? ', unattached' : ''}`;
 }
 
 function bandTerms(tier: Tier, billed: Bytes): readonly string[] {

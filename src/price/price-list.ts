@@ -61,7 +61,7 @@ export function readPriceList(document: ReadDocument): Outcome<PriceList> {
     problems.push({ place, message, advice, excerpt: document.excerpt(place) });
   };
   if (!isDay(from))
-    refuse(['from'], `${from} is no day in the calendar`, 'Write a full date such as 2026-01-01.');
+    refuse(['from'], `${from} is not a day in the calendar`, 'Write a full date such as 2026-01-01.');
   const list: PriceList = {
     from,
     currency,
@@ -102,7 +102,7 @@ function readTier(
       refuse(
         ['tiers', name, 'bands', index],
         `band ${index + 1} of the tier ${name} has no end`,
-        'Only the last band may leave out up-to.',
+        'Only the last band may be without up-to.',
       );
     }
     return { upTo, rate: money(band.rate) };
@@ -121,7 +121,7 @@ function readTier(
   if (step === 0n)
     refuse(
       ['tiers', name, 'step'],
-      'a step of nothing leads nowhere',
+      'a step cannot be zero',
       'Write the step the provider sells in, such as 1 GiB.',
     );
   return {
@@ -160,8 +160,8 @@ export function gatherPriceLists(
     if (earlier?.from === list.from) {
       problems.push({
         place: list.place,
-        message: `two price lists hold from ${list.from}: this one and ${earlier.place.file}`,
-        advice: 'Keep one, or give the newer its own date.',
+        message: `two price lists apply from ${list.from}: this one and ${earlier.place.file}`,
+        advice: 'Keep one of them, or give the newer one a date of its own.',
       });
     }
   }

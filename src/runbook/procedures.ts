@@ -30,35 +30,35 @@ export interface Procedure {
 }
 
 const grownForGood =
-  "A grown volume cannot be made smaller again, and is paid for at once: check its name and its new size twice. Your own change control and the provider's documentation come first.";
+  "A grown volume cannot be made smaller again, and the new size is billed at once: check its name and its new size twice. Your own change control and the provider's documentation take precedence.";
 
 export const procedures = {
   // Making sure
   'check-backup': {
     at: 'check',
     does: 'Check that {what} has a recent enough backup, and that a restore of it has been tried.',
-    why: 'A later step destroys it, and then only the backup brings it back.',
+    why: 'A later step deletes or overwrites it, and then only the backup can restore it.',
   },
   'check-group': {
     at: 'check',
     does: 'Check that volume group {group} shows {extents} extents of {extent}, {size} in all, before anything is built on it.',
-    why: 'A member of a wrong size, or one too few, shows here.',
+    why: 'A member that is missing or has the wrong size shows here.',
     lvm: [lvm2('vgs', 'vgs --options vg_name,vg_extent_size,vg_extent_count,vg_free_count GROUP')],
   },
   'check-replacement': {
     at: 'check',
-    does: 'Check that {volume} holds all that {old} held, and that the work on it runs.',
-    why: 'The old one is the quickest way back for as long as it is there.',
+    does: 'Check that {volume} holds everything that {old} held, and that whatever uses it works.',
+    why: 'As long as the old one exists, it is the quickest way back.',
   },
   'check-missed': {
     at: 'check',
-    does: 'Leave {volume} detached until it is sure that nobody misses it.',
-    why: 'Detached, it is still billed and can still be attached again; deleted, it cannot.',
+    does: 'Leave {volume} unattached until it is certain that nobody needs it.',
+    why: 'An unattached volume is still billed, but it can be attached again; a deleted one cannot.',
   },
   'check-name': {
     at: 'check',
-    does: 'Where the provider or the guest shows {old} by that name, have it shown as {name}; nothing else changes.',
-    why: 'The next change calls it by its new name, and the right one must be found under it.',
+    does: 'Where the provider or the guest shows the name {old}, change it to {name}; nothing else changes.',
+    why: 'The next change refers to it by its new name.',
   },
   // At the provider: volumes
   'create-volume': {
@@ -73,12 +73,12 @@ export const procedures = {
   'move-tier': {
     at: 'provider',
     does: 'Move volume {volume} from tier {was} to {tier}.',
-    why: 'Whether it can stay attached meanwhile is for the provider to say.',
+    why: 'Whether it can stay attached meanwhile is in the documentation of the provider.',
   },
   'create-smaller': {
     at: 'provider',
-    does: 'Create a volume of {size} beside {volume}, which is to take its place and then its name.',
-    why: 'A volume is not made smaller where it lies: what is cut off is lost.',
+    does: 'Create a volume of {size} beside {volume}, to replace it and then take its name.',
+    why: 'A volume cannot be made smaller in place: whatever is cut off is lost.',
   },
   'attach-smaller': {
     at: 'provider',
@@ -90,32 +90,32 @@ export const procedures = {
   },
   'fill-smaller': {
     at: 'provider',
-    does: 'Fill the smaller {volume} file by file, from the old one or from its backup, with a server that can hold both.',
-    why: 'A copy block by block would not fit.',
+    does: 'Copy the files to the smaller {volume}, from the old one or from its backup, on a server that both can be attached to.',
+    why: 'A block-by-block copy would not fit.',
   },
   'copy-across': {
     at: 'provider',
-    does: 'Make {volume} anew at site {site}, with what it holds at {was}: from a backup taken once nothing writes to it any more{how}.',
-    why: 'A change of its declaration carries nothing across sites.',
+    does: 'Create {volume} again at site {site}, and restore to it what it holds at {was}, from a backup taken when nothing writes to it any more{how}.',
+    why: 'Changing its declaration does not copy its data to another site.',
   },
   'fill-boot': {
     at: 'provider',
-    does: 'Put on {volume} what {server} is to start from: what {old} held, or a guest made anew.',
+    does: 'Put on {volume} what {server} is to start from: what {old} held, or a newly installed guest.',
   },
   unprotect: {
     at: 'provider',
-    does: 'Lift the protection of {volume} against deletion.',
+    does: 'Remove the protection of {volume} against deletion.',
     cautions: [
-      'Without it a slip of the hand deletes the volume: check its name, its size and its server twice.',
+      'Without it a single mistake deletes the volume: check its name, its size and its server twice.',
     ],
   },
   protect: { at: 'provider', does: 'Protect {volume} against deletion.' },
-  share: { at: 'provider', does: 'Let several servers hold {volume} at once.' },
-  unshare: { at: 'provider', does: 'Let one server alone hold {volume}.' },
+  share: { at: 'provider', does: 'Allow {volume} to be attached to several servers at once.' },
+  unshare: { at: 'provider', does: 'Allow {volume} to be attached to one server only.' },
   attach: { at: 'provider', does: 'Attach volume {volume} to {server}.' },
   'attach-boot': {
     at: 'provider',
-    does: 'Attach volume {volume} to {server} as the volume it starts from.',
+    does: 'Attach volume {volume} to {server} as its boot volume.',
   },
   detach: { at: 'provider', does: 'Detach volume {volume} from {server}.' },
   'delete-volume': {
@@ -140,49 +140,49 @@ export const procedures = {
   },
   'stop-server': {
     at: 'provider',
-    does: 'Shut {server} down from within, and see at the provider that it is stopped.',
-    why: 'A boot volume is in use for as long as its server runs, and what is not yet written is lost with it.',
+    does: 'Shut {server} down from within its guest, and check at the provider that it is stopped.',
+    why: 'A boot volume is in use as long as its server runs, and data that is not yet written would be lost.',
   },
-  'start-server': { at: 'provider', does: 'Start {server}, and see that its guest comes up.' },
+  'start-server': { at: 'provider', does: 'Start {server}, and check that its guest comes up.' },
   'change-server-type': {
     at: 'provider',
     does: 'Change {server} from server type {was} to {type}, while it is stopped.',
-    why: 'Some providers change it while it runs; their documentation says.',
+    why: 'Some providers can change it while the server runs; their documentation says so.',
   },
   'move-server': {
     at: 'provider',
-    does: 'Move {server} from site {was} to {site}, or make it anew there, while it is stopped.',
-    why: 'Its volumes must be at the site where it is.',
+    does: 'Move {server} from site {was} to {site}, or create it again there, while it is stopped.',
+    why: 'Its volumes must be at the same site.',
   },
   'set-boot': { at: 'provider', does: 'Set {server} to start from {volume}.' },
   // In the guest: seeing what the provider did
   'see-device': {
     at: 'guest',
-    does: 'See that the new device of {volume} has appeared, with {size}, and write down which it is.',
+    does: 'Check that the new device of {volume} has appeared, with {size}, and note its name.',
     in: {
-      windows: 'Rescan the disks, see that {volume} has appeared with {size}, and bring it online.',
+      windows: 'Rescan the disks, check that {volume} has appeared with {size}, and bring it online.',
     },
-    why: "Everything after this names the device; the wrong one is somebody else's data.",
+    why: "All later steps use the device's name; with the wrong one they change somebody else's data.",
     linux: [look],
   },
   'see-size': {
     at: 'guest',
-    does: 'Have the device of {volume} looked at again, until the guest shows {size}.',
+    does: 'Rescan the device of {volume} until the guest shows {size}.',
     in: { windows: 'Rescan the disks until the guest shows {size} for {volume}.' },
-    why: 'A guest goes on with the size it saw when it started or when the volume was attached.',
+    why: 'A guest keeps the size it saw when it started or when the volume was attached.',
     linux: [rescan, look],
   },
   'grow-partition': {
     at: 'guest',
-    does: 'Where {volume} is partitioned, grow the partition that is to have the room, from the same start; it must be the last one.',
-    in: { windows: 'Extend the partition on {volume} that is to have the room into what follows it.' },
-    why: 'What lies in a partition ends where the partition ends.',
+    does: 'If {volume} is partitioned, grow the partition that is to be larger, keeping its start; it must be the last one.',
+    in: { windows: 'Extend the partition on {volume} that is to be larger into the space behind it.' },
+    why: 'A file system cannot be larger than its partition.',
     linux: [memory('growpart DEVICE PARTITION_NUMBER'), utilLinux('partx', 'partx --update DEVICE')],
   },
   'grow-inside': {
     at: 'guest',
-    does: "Grow what lies on {volume}, layer by layer: the volume manager's parts where it has any, then the file system.",
-    why: 'Until then the room is paid for and nobody can use it.',
+    does: "Grow what is on {volume}, layer by layer: first the volume manager's parts, if any, then the file system.",
+    why: 'Until then the added capacity is paid for but cannot be used.',
     linux: [
       xfsprogs('xfs_growfs', 'xfs_growfs MOUNT_POINT'),
       e2fsprogs('resize2fs', 'resize2fs DEVICE_OR_LOGICAL_VOLUME'),
@@ -195,38 +195,38 @@ export const procedures = {
   // In the guest: volume groups
   'grow-member': {
     at: 'guest',
-    does: 'Grow {volume} as a member of volume group {group}; where it lies in a partition, grow that first.',
-    why: 'The group counts a member as large as it was when it joined.',
+    does: 'Grow {volume} as a member of volume group {group}; if it is in a partition, grow that first.',
+    why: 'The group keeps using the size a member had when it joined.',
     lvm: [lvm2('pvresize', 'pvresize DEVICE')],
   },
   'make-group': {
     at: 'guest',
-    does: 'Make volume group {group} of {members}, with extents of {extent}.',
+    does: 'Create volume group {group} on {members}, with extents of {extent}.',
     lvm: [lvm2('vgcreate', 'vgcreate --physicalextentsize EXTENT GROUP DEVICE DEVICE...')],
   },
   'make-group-over': {
     at: 'guest',
-    does: 'Make volume group {group} of {members}, with extents of {extent}; what lay on them is overwritten.',
+    does: 'Create volume group {group} on {members}, with extents of {extent}; any data on them is overwritten.',
     destroys: true,
     cautions: [cautions],
     lvm: [lvm2('vgcreate', 'vgcreate --physicalextentsize EXTENT GROUP DEVICE DEVICE...')],
   },
   'join-group': {
     at: 'guest',
-    does: 'Take {volume} into volume group {group}.',
+    does: 'Add {volume} to volume group {group}.',
     lvm: [lvm2('vgextend', 'vgextend GROUP DEVICE')],
   },
   'join-group-over': {
     at: 'guest',
-    does: 'Take {volume} into volume group {group}; what lay on it is overwritten.',
+    does: 'Add {volume} to volume group {group}; any data on it is overwritten.',
     destroys: true,
     cautions: [cautions],
     lvm: [lvm2('vgextend', 'vgextend GROUP DEVICE')],
   },
   'leave-group': {
     at: 'guest',
-    does: 'Move what lies on {volume} to the other members of volume group {group}, see that nothing is left on it, and take it out of the group.',
-    why: 'A member that goes with something on it breaks the group.',
+    does: 'Move the data on {volume} to the other members of volume group {group}, check that nothing is left on it, and remove it from the group.',
+    why: 'Removing a member that still holds data breaks the group.',
     cautions: [cautions],
     lvm: [
       lvm2('pvmove', 'pvmove DEVICE'),
@@ -236,8 +236,8 @@ export const procedures = {
   },
   'replace-member': {
     at: 'guest',
-    does: 'Take the smaller {volume} into volume group {group}, move what lies on the old one over to it and to the others, and take the old one out.',
-    why: 'A member that goes with something on it breaks the group.',
+    does: 'Add the smaller {volume} to volume group {group}, move the data on the old one to it and to the other members, and remove the old one.',
+    why: 'Removing a member that still holds data breaks the group.',
     cautions: [cautions],
     lvm: [
       lvm2('vgextend', 'vgextend GROUP NEW_DEVICE'),
@@ -247,25 +247,25 @@ export const procedures = {
   },
   'remove-group': {
     at: 'guest',
-    does: 'Remove volume group {group} and what lies in it.',
+    does: 'Remove volume group {group} and everything in it.',
     destroys: true,
     cautions: [cautions],
     lvm: [lvm2('vgremove', 'vgremove GROUP')],
   },
   'rename-group': {
     at: 'guest',
-    does: 'Rename volume group {old} to {group}, and wherever the old name stands in a path of a device, such as in the table of mounts.',
+    does: 'Rename volume group {old} to {group}, also wherever the old name is part of a device path, such as in fstab.',
     lvm: [lvm2('vgrename', 'vgrename GROUP NEW_NAME')],
   },
   're-extent': {
     at: 'guest',
-    does: 'Change the extents of volume group {group} from {was} to {extent}, where what lies in it allows.',
-    why: 'Everything in the group must begin and end on a border of the new extents.',
+    does: 'Change the extents of volume group {group} from {was} to {extent}, if its contents allow it.',
+    why: 'Everything in the group must start and end on a boundary of the new extents.',
     lvm: [lvm2('vgchange', 'vgchange --physicalextentsize EXTENT GROUP')],
   },
   'convert-layout': {
     at: 'guest',
-    does: 'Change the layout of what lies in volume group {group} from {was} to {layout}.',
+    does: 'Change the layout of the logical volumes in volume group {group} from {was} to {layout}.',
     lvm: [
       {
         command: 'lvconvert --type TYPE GROUP/LOGICAL_VOLUME',
@@ -275,8 +275,8 @@ export const procedures = {
   },
   'lay-out-anew': {
     at: 'guest',
-    does: 'Remove what lies in volume group {group}, which is {was}, make its logical volumes and file systems anew, {layout}, and bring their content back from the backup.',
-    why: 'Extents side by side cannot be laid end to end where they are, nor the other way round.',
+    does: 'Remove everything in volume group {group}, which is {was}, create its logical volumes and file systems again, {layout}, and restore their contents from the backup.',
+    why: 'Striped extents cannot be made linear in place, nor the other way round.',
     destroys: true,
     cautions: [cautions],
     lvm: [
@@ -293,17 +293,17 @@ export const procedures = {
   export: {
     at: 'guest',
     does: 'Mark volume group {group} as exported.',
-    why: 'Nothing uses it by mistake until the other server takes it in.',
+    why: 'Nothing can use it by mistake until the other server imports it.',
     lvm: [lvm2('vgexport', 'vgexport GROUP')],
   },
   'check-detached': {
     at: 'check',
-    does: 'See that all {count} members of volume group {group} are detached before the first is attached again.',
-    why: 'A volume group travels whole; one that is here in part and there in part is broken.',
+    does: 'Check that all {count} members of volume group {group} are detached before the first is attached again.',
+    why: 'A volume group must be moved as a whole; one that is split between servers is broken.',
   },
   import: {
     at: 'guest',
-    does: 'See that all {count} members of volume group {group} are there, and take it in.',
+    does: 'Check that all {count} members of volume group {group} are present, and import it.',
     lvm: [lvm2('pvs', 'pvs --options pv_name,vg_name,pv_size'), lvm2('vgimport', 'vgimport GROUP')],
   },
   activate: {
@@ -314,98 +314,98 @@ export const procedures = {
   // In the guest: file systems
   'stop-use': {
     at: 'guest',
-    does: 'Stop what uses {mounts} on {server}.',
-    why: 'Nothing can be unmounted while a file on it is open.',
+    does: 'Stop whatever uses {mounts} on {server}.',
+    why: 'A file system cannot be unmounted while a file on it is open.',
     linux: [{ command: 'fuser --verbose --mount MOUNT_POINT', source: 'fuser(1), psmisc 23.6' }],
   },
   unmount: {
     at: 'guest',
-    does: 'Unmount {mount}; where it does not come back to {server}, take it out of the table of mounts too.',
+    does: 'Unmount {mount}; if it is not coming back to {server}, remove it from fstab as well.',
     in: { windows: 'Take {mount} offline.' },
-    why: 'What is not yet written reaches the volume, and nothing writes to it from then on.',
+    why: 'Data not yet written then reaches the volume, and nothing writes to it any more.',
     linux: [utilLinux('umount', 'umount MOUNT_POINT')],
   },
   'unmount-swap': {
     at: 'guest',
-    does: 'Take the swap space {mount} out of use; where it does not come back to {server}, take it out of the table of mounts too.',
+    does: 'Take the swap space {mount} out of use; if it is not coming back to {server}, remove it from fstab as well.',
     linux: [utilLinux('swapoff', 'swapoff DEVICE')],
   },
   mount: {
     at: 'guest',
-    does: 'Mount {mount}, and put it into the table of mounts.',
+    does: 'Mount {mount}, and add it to fstab.',
     in: { windows: 'Bring {mount} online.' },
     linux: [utilLinux('mount', 'mount DEVICE_OR_LOGICAL_VOLUME MOUNT_POINT')],
   },
   'mount-swap': {
     at: 'guest',
-    does: 'Put the swap space {mount} into use, and into the table of mounts.',
+    does: 'Put the swap space {mount} into use, and add it to fstab.',
     linux: [utilLinux('swapon', 'swapon DEVICE')],
   },
   remount: {
     at: 'guest',
-    does: 'Stop what uses {was}, unmount it, mount it at {mount} and write that in the table of mounts.',
+    does: 'Stop whatever uses {was}, unmount it, mount it at {mount} and change fstab accordingly.',
     linux: [utilLinux('umount', 'umount MOUNT_POINT'), utilLinux('mount', 'mount DEVICE NEW_MOUNT_POINT')],
   },
   'make-logical-volume': {
     at: 'guest',
-    does: 'Make a logical volume of {size} for {mount} in volume group {group}, {layout}.',
+    does: 'Create a logical volume of {size} for {mount} in volume group {group}, {layout}.',
   },
   'extend-logical-volume': {
     at: 'guest',
     does: 'Extend the logical volume of {mount} in volume group {group} from {was} to {size}.',
-    why: 'The file system can grow to the end of its device and no further.',
+    why: 'A file system can only grow to the end of its device.',
     lvm: [lvm2('lvextend', 'lvextend --size SIZE /dev/GROUP/LOGICAL_VOLUME')],
   },
   'reduce-logical-volume': {
     at: 'guest',
-    does: 'Reduce the logical volume of {mount} in volume group {group} to {size}, and not below its file system.',
-    why: 'What lies beyond the new end is lost.',
+    does: 'Reduce the logical volume of {mount} in volume group {group} to {size}, but not below the size of its file system.',
+    why: 'Whatever is beyond the new end is lost.',
     destroys: true,
     cautions: [cautions],
     lvm: [lvm2('lvreduce', 'lvreduce --size SIZE /dev/GROUP/LOGICAL_VOLUME')],
   },
   'remove-file-system': {
     at: 'guest',
-    does: 'Remove {mount} from volume group {group} with its logical volume.',
+    does: 'Remove {mount} and its logical volume from volume group {group}.',
     destroys: true,
     cautions: [cautions],
     lvm: [lvm2('lvremove', 'lvremove /dev/GROUP/LOGICAL_VOLUME')],
   },
   'give-up-file-system': {
     at: 'guest',
-    does: 'Give {mount} up: nothing mounts it any more. What lies on {volume} stays until something else is made there.',
+    does: 'Stop using {mount}: nothing mounts it any more. The data on {volume} stays until something else is created there.',
     cautions: [cautions],
   },
   'make-file-system': {
     at: 'guest',
-    does: 'Make a file system, {type}, for {mount} on {on}.',
+    does: 'Create a file system, {type}, for {mount} on {on}.',
   },
   'make-file-system-over': {
     at: 'guest',
-    does: 'Make a file system, {type}, for {mount} on {on}, over what lay there.',
+    does: 'Create a file system, {type}, for {mount} on {on}; any data there is overwritten.',
     destroys: true,
     cautions: [cautions],
   },
   'make-anew': {
     at: 'guest',
-    does: 'Make {mount} on {on} anew: {type}, {size}.',
+    does: 'Reformat {mount} on {on}: {type}, {size}.',
     why: '{reason}',
     destroys: true,
     cautions: [cautions],
   },
   'bring-back': {
     at: 'guest',
-    does: 'Bring back what {mount} held, from its backup, and compare.',
+    does: 'Restore what {mount} held from its backup, and compare.',
   },
   'bring-over': {
     at: 'guest',
-    does: 'Bring over to {volume} what {old} held, from its backup.',
+    does: 'Restore to {volume} what {old} held, from its backup.',
   },
   'grow-mounted': {
     at: 'guest',
     does: 'Grow the file system {mount}, {type}, to the end of its device, while it is mounted.',
-    in: { windows: 'Extend {mount} into the room behind it, in the disk management.' },
-    why: 'Until then the room is paid for and nobody can use it.',
+    in: { windows: 'Extend {mount} into the space behind it, in Disk Management.' },
+    why: 'Until then the added capacity is paid for but cannot be used.',
   },
   'grow-unmounted': {
     at: 'guest',
@@ -425,8 +425,8 @@ export const procedures = {
   },
   'put-smaller-in-place': {
     at: 'guest',
-    does: 'Make on the smaller {volume} what is on the old one, copy its files across, unmount the old one and put the smaller one in its place.',
-    why: 'A copy block by block would not fit.',
+    does: 'Create on the smaller {volume} what is on the old one, copy the files across, unmount the old one and mount the smaller one in its place.',
+    why: 'A block-by-block copy would not fit.',
     cautions: [cautions],
   },
 } as const satisfies Readonly<Record<string, Procedure>>;

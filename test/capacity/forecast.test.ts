@@ -124,12 +124,12 @@ describe('when a file system will be full', () => {
       kind: 'too few',
       have: { readings: 4, spanDays: 3 },
       want: { readings: 5, spanDays: 7 },
-      why: 'a trend wants readings on 5 days or more; there are 4',
+      why: 'a trend needs readings on at least 5 days; there are 4',
     });
     expect(forecast(daily([1, 2, 3, 4, 5, 6, 7]), gib(100))).toMatchObject({
       kind: 'too few',
       have: { readings: 7 },
-      why: 'a trend wants readings over 7 days or more; these span 6',
+      why: 'a trend needs readings over at least 7 days; these span 6',
     });
     expect(forecast(daily([1, 2, 3, 4, 5, 6, 7, 8]), gib(100)).kind).toBe('fills');
     // A hundred readings of one afternoon are no trend.

@@ -87,15 +87,15 @@ describe('a file of readings', () => {
     const { readings, problems } = readReadings(text, file);
     expect(readings.map(({ used }) => used)).toEqual([600n, 601n]);
     expect(problems.map(({ place, message }) => `${place?.line}:${place?.column} ${message}`)).toEqual([
-      '3:30 2026-02-30T06:00:00Z is no time in UTC with whole seconds',
-      '4:23 2026-01-06T06:00:00+01:00 is no time in UTC with whole seconds',
-      '6:44 the size 1000 GiB is no whole number of bytes',
-      '7:15 plates is no mount point',
+      '3:30 2026-02-30T06:00:00Z is not a time in UTC with whole seconds',
+      '4:23 2026-01-06T06:00:00+01:00 is not a time in UTC with whole seconds',
+      '6:44 the size 1000 GiB is not a whole number of bytes',
+      '7:15 plates is not a mount point',
       '8:1 a reading has 6 fields, and this row has 5',
-      '9:49 the use -6 is no whole number of bytes',
-      '10:1 a quotation mark stands inside a field',
+      '9:49 the used size -6 is not a whole number of bytes',
+      '10:1 a quotation mark is inside a field',
       '12:1 the server has no name',
-      '13:53 what is available, x, is no whole number of bytes',
+      '13:53 the available size x is not a whole number of bytes',
     ]);
   });
 
@@ -346,7 +346,7 @@ describe('which lines of df become readings', () => {
       `${timeAt(48)} is older than the newest reading of plate-scanner:/plates, ${timeAt(49)}`,
     );
     expect(problemsOf({ newest: readAt({ '/plates': 48 }) })[0]?.message).toContain('already');
-    expect(problemsOf({ at: timeAt(73) })[0]?.message).toContain('has not come yet');
+    expect(problemsOf({ at: timeAt(73) })[0]?.message).toContain('is in the future');
     expect(rowsToAppend(wanted({ newest: readAt({ '/plates': 47, '/': 99 }) })).ok).toBe(true);
   });
 

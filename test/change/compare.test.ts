@@ -44,7 +44,7 @@ const each: readonly (readonly [ChangeKind, string, string, string])[] = [
     'server-changed-type',
     server(''),
     server('type: small'),
-    'server scanner goes from server type none to small',
+    'server scanner changes from server type none to small',
   ],
   [
     'server-moved-site',
@@ -56,11 +56,11 @@ const each: readonly (readonly [ChangeKind, string, string, string])[] = [
     'server-changed-team',
     server('team: imagery'),
     server('team: ledger'),
-    'server scanner passes from team imagery to ledger',
+    'server scanner changes from team imagery to ledger',
   ],
-  ['server-edited', server('iops: 100'), server('iops: 200'), 'server scanner: IOPS goes from 100 to 200'],
+  ['server-edited', server('iops: 100'), server('iops: 200'), 'server scanner: IOPS changes from 100 to 200'],
   ['volume-created', '', volume('size: 40 GiB, tier: bulk'), 'volume plates-1 is created: 40 GiB, tier bulk'],
-  ['volume-deleted', volume('size: 40 GiB, tier: bulk'), '', 'volume plates-1 is deleted, with its 40 GiB'],
+  ['volume-deleted', volume('size: 40 GiB, tier: bulk'), '', 'volume plates-1 is deleted (40 GiB)'],
   [
     'volume-renamed',
     volume('size: 40 GiB, tier: bulk'),
@@ -95,7 +95,7 @@ const each: readonly (readonly [ChangeKind, string, string, string])[] = [
     'volume-changed-team',
     volume('size: 40 GiB, tier: bulk, team: imagery'),
     volume('size: 40 GiB, tier: bulk'),
-    'volume plates-1 passes from team imagery to none',
+    'volume plates-1 changes from team imagery to none',
   ],
   [
     'volume-unprotected',
@@ -107,7 +107,7 @@ const each: readonly (readonly [ChangeKind, string, string, string])[] = [
     'volume-edited',
     volume('size: 40 GiB, tier: bulk'),
     volume('size: 40 GiB, tier: bulk, reason: kept'),
-    'volume plates-1: reason goes from none to kept',
+    'volume plates-1: reason changes from none to kept',
   ],
   ['attached', on(''), on(held('scanner')), 'volume plates-1 is attached to scanner'],
   ['detached', on(held('scanner')), on(''), 'volume plates-1 is detached from scanner'],
@@ -115,13 +115,13 @@ const each: readonly (readonly [ChangeKind, string, string, string])[] = [
     'handed-over',
     on(held('scanner')),
     on(held('plotter')),
-    'volume plates-1 is handed over from scanner to plotter',
+    'volume plates-1 is moved from scanner to plotter',
   ],
   [
     'group-created',
     'volumes:\n  a: { size: 40 GiB, tier: bulk }\n  b: { size: 40 GiB, tier: bulk }\n',
     group('members: [a, b]'),
-    'volume group plates is created on a, b, and what lies on a, b is overwritten',
+    'volume group plates is created on a, b, and any data on a, b is overwritten',
   ],
   [
     'group-deleted',
@@ -139,26 +139,26 @@ const each: readonly (readonly [ChangeKind, string, string, string])[] = [
     'member-joined',
     group('members: [a]'),
     group('members: [a, b]'),
-    'volume b joins the volume group plates, and what lies on it is overwritten',
+    'volume b joins the volume group plates, and any data on it is overwritten',
   ],
   ['member-left', group('members: [a, b]'), group('members: [a]'), 'volume b leaves the volume group plates'],
   [
     'group-edited',
     group('members: [a]'),
     group('members: [a], extent: 64 MiB'),
-    'volume group plates goes from extents of 4 MiB to 64 MiB',
+    'volume group plates changes from extents of 4 MiB to 64 MiB',
   ],
   [
     'file-system-created',
     system(''),
     system('/plates: { size: 30 GiB, type: xfs }'),
-    'file system /plates on plates is made: 30 GiB, xfs',
+    'file system /plates on plates is created: 30 GiB, xfs',
   ],
   [
     'file-system-deleted',
     system('/plates: { size: 30 GiB, type: xfs }'),
     system(''),
-    'file system /plates on plates is deleted, with its 30 GiB',
+    'file system /plates on plates is deleted (30 GiB)',
   ],
   [
     'file-system-grown',
@@ -176,13 +176,13 @@ const each: readonly (readonly [ChangeKind, string, string, string])[] = [
     'file-system-remounted',
     system('/plates: { size: 30 GiB, type: xfs }'),
     system('/charts: { size: 30 GiB, type: xfs }'),
-    'file system /plates on plates is mounted at /charts instead',
+    'file system /plates on plates is remounted at /charts',
   ],
   [
     'file-system-remade',
     system('/plates: { size: 30 GiB, type: ext4 }'),
     system('/plates: { size: 30 GiB, type: xfs }'),
-    'file system /plates on plates is made over from ext4 to xfs',
+    'file system /plates on plates is reformatted from ext4 to xfs',
   ],
 ];
 
@@ -229,9 +229,9 @@ describe('a site that nobody had written down', () => {
       changes(before, after).map((one) => [one.kind, destroys(one), describeChange(one)]);
     expect(
       told(volume('size: 40 GiB, tier: bulk'), volume('size: 40 GiB, tier: bulk, site: south-quay')),
-    ).toEqual([['volume-edited', false, 'volume plates-1: site goes from none to south-quay']]);
+    ).toEqual([['volume-edited', false, 'volume plates-1: site changes from none to south-quay']]);
     expect(told(server(''), server('site: south-quay'))).toEqual([
-      ['server-edited', false, 'server scanner: site goes from none to south-quay'],
+      ['server-edited', false, 'server scanner: site changes from none to south-quay'],
     ]);
   });
 

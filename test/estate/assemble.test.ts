@@ -88,7 +88,7 @@ describe('references that lead nowhere', () => {
   it('a team of a group is held against the list, too', () => {
     const text = `site: north-quay\nteam: imagery\nvolumes:\n  a: { size: 1 GiB, tier: bulk }\nvolume-groups:\n  plates: { members: [a], team: legder }\n`;
     expect(problems({ [a]: text }, listed).map(line)).toEqual([
-      `${a}:6:27: the volume group plates names the team legder, and ullage.yaml lists no such team`,
+      `${a}:6:27: the volume group plates names the team legder, and ullage.yaml does not list that team`,
     ]);
   });
 });
@@ -109,8 +109,8 @@ describe("once the settings list sites and teams, nothing is nowhere and nobody'
     const text =
       'volumes:\n  a: { size: 1 GiB, tier: bulk }\n  b: { size: 1 GiB, tier: bulk }\nservers:\n  s: {}\n';
     expect(problems({ [a]: text, [b]: text.replaceAll(/\b([abs]):/g, '$1-b:') }, sites).map(line)).toEqual([
-      `${a}:2:3: the volume a and 2 other things in this file name no site, and ullage.yaml lists the sites, each with its quota and its attachment slots`,
-      `${b}:2:3: the volume a-b and 2 other things in this file name no site, and ullage.yaml lists the sites, each with its quota and its attachment slots`,
+      `${a}:2:3: the volume a and 2 other things in this file have no site, and ullage.yaml lists the sites, each with its quota and its attachment slots`,
+      `${b}:2:3: the volume a-b and 2 other things in this file have no site, and ullage.yaml lists the sites, each with its quota and its attachment slots`,
     ]);
   });
 
@@ -162,7 +162,7 @@ describe('names are unique across the estate', () => {
       [a]: 'volumes:\n  plates-1: { size: 1 GiB, tier: bulk, file-system: { mount: /a, type: xfs } }\nvolume-groups:\n  plates: { members: [plates-1] }\n',
     });
     expect(found.map(({ message }) => message).join()).toContain(
-      'carries a file system of its own and is a member',
+      'has a file system of its own and is a member',
     );
   });
 });
@@ -174,7 +174,7 @@ describe('a rename', () => {
       [b]: 'volumes:\n  new: { size: 1 GiB, tier: bulk, formerly: old }\n',
     });
     expect(found.map(line)).toEqual([
-      `${b}:2:35: new says it was formerly old, and old is still declared at storage/a.yaml:2`,
+      `${b}:2:35: new has formerly: old, but old is still declared at storage/a.yaml:2`,
     ]);
   });
 
@@ -183,7 +183,7 @@ describe('a rename', () => {
       [a]: 'volumes:\n  x: { size: 1 GiB, tier: bulk, formerly: old }\n  y: { size: 1 GiB, tier: bulk, formerly: old }\n',
     });
     expect(found.map(({ message }) => message)).toEqual([
-      'y and x (storage/a.yaml:2) both say they were formerly old',
+      'y and x (storage/a.yaml:2) both have formerly: old',
     ]);
   });
 

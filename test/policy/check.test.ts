@@ -74,7 +74,7 @@ describe('a rule that can find nothing in this estate', () => {
 
   it('is told by the misspelt team, with the nearest one', () => {
     expect(remarked({ entries: ['{ rule: no-shrink, where: { teams: [imagry] } }'] })).toEqual([
-      'unknown in scope 2: no-shrink is for the team imagry, of which there is none in the estate | Did you mean imagery? Put the name right, or take it out until there is one.',
+      'unknown in scope 2: no-shrink applies to the team imagry, and the estate has none | Did you mean imagery? Correct the name, or remove it until there is one.',
     ]);
   });
 
@@ -83,10 +83,10 @@ describe('a rule that can find nothing in this estate', () => {
     expect(
       remarked({ entries: [`{ rule: no-shrink, where: ${where} }`] }).map((each) => each.split(',')[0]),
     ).toEqual([
-      'unknown in scope 2: no-shrink is for the site west-quay',
-      'unknown in scope 2: no-shrink is for the tier gold',
-      'unknown in scope 2: no-shrink is for the label usage',
-      'unknown in scope 2: no-shrink is for the label use with the value prints',
+      'unknown in scope 2: no-shrink applies to the site west-quay',
+      'unknown in scope 2: no-shrink applies to the tier gold',
+      'unknown in scope 2: no-shrink applies to the label usage',
+      'unknown in scope 2: no-shrink applies to the label use with the value prints',
     ]);
   });
 
@@ -151,7 +151,7 @@ describe('limits against each other', () => {
   plates-1: { size: 100 GiB, tier: bulk, team: imagery }
 `);
 
-  it('count what names no team, where one entry sets one for each', () => {
+  it('count what has no team, where one entry sets one for each', () => {
     expect(remarked({ entries: [limit('team', 150, ', each: team')], estate: unclaimed })).toEqual([]);
   });
 
@@ -170,7 +170,7 @@ describe('limits against each other', () => {
         ],
       }).filter(betweenLimits),
     ).toEqual([
-      'limits of one scope 2: one (100.00 EUR) counts just what other counts, whose limit is 80.00 EUR; only the lower can be broken | Keep one of the two.',
+      'limits of one scope 2: one (100.00 EUR) covers exactly what other covers, whose limit is 80.00 EUR; only the lower one can ever be exceeded | Keep one of the two.',
     ]);
   });
 
@@ -182,13 +182,13 @@ describe('limits against each other', () => {
           limit('imagery', 100, ', where: { teams: [imagery] }'),
         ],
       })[0],
-    ).toMatch(/^limits overlap 2: steady and imagery both count 1 thing/);
+    ).toMatch(/^limits overlap 2: steady and imagery both cover 1 thing/);
   });
 
   it('are told where the inner can never be reached', () => {
     expect(
       remarked({ entries: [limit('all', 50), limit('imagery', 60, ', where: { teams: [imagery] }')] })[0],
-    ).toMatch(/^limit out of reach 3: imagery allows 60.00 EUR, and all, .* only 50.00 EUR/);
+    ).toMatch(/^limit out of reach 3: imagery allows 60.00 EUR, but all, .* only 50.00 EUR/);
   });
 
   it('are not held against each other where no day is in both', () => {
@@ -207,7 +207,7 @@ describe('limits against each other', () => {
 
   it('and freezes that are over are told', () => {
     expect(remarked({ entries: [limit('old', 1, ', until: 2026-11-19')] })).toEqual([
-      expect.stringMatching(/^over 2: old held until 2026-11-19/),
+      expect.stringMatching(/^over 2: old applied until 2026-11-19/),
     ]);
     expect(remarked({ entries: [limit('today', 1, ', until: 2026-11-20')] })).toEqual([]);
     expect(remarked({ entries: ['{ rule: freeze, until: 2026-11-19 }'] })).toHaveLength(1);
@@ -221,10 +221,10 @@ describe('an entry that overrides a shipped one', () => {
 
   it('is told where it lets more through, with what', () => {
     expect(remarked({ use: 'starter', entries: ['{ rule: growth-step, times: 40 }'] })).toEqual([
-      'looser than shipped 3: growth-step is looser than the entry that it overrides: times goes from 10 to 40 | Leave it so where that is meant, with a comment beside it that says why.',
+      'looser than shipped 3: growth-step is looser than the entry that it overrides: times changes from 10 to 40 | Leave it if that is intended, with a comment that says why.',
     ]);
     expect(remarked({ use: 'starter', entries: ['{ rule: no-shrink, level: note }'] })[0]).toContain(
-      'level goes from error to note',
+      'level changes from error to note',
     );
     expect(
       remarked({ use: 'starter', entries: ['{ rule: no-shrink, where: { teams: [imagery] } }'] })[0],
@@ -240,7 +240,7 @@ describe('an entry that overrides a shipped one', () => {
   it('is compared with the pack that is used, and with none where none is', () => {
     expect(
       remarked({ use: 'strict', entries: ['{ rule: growth-step, times: 10, by: 2 TiB }'] })[0],
-    ).toContain('times goes from 4 to 10');
+    ).toContain('times changes from 4 to 10');
     expect(remarked({ entries: ['{ rule: growth-step, times: 40 }'] })).toEqual([]);
   });
 });
@@ -254,7 +254,7 @@ describe('waivers', () => {
 
   it('are told when they end within the days asked for', () => {
     expect(remarked({ entries, waivers: [{ until: '2026-12-04' }] })).toEqual([
-      'waiver ends soon 2: the waiver of no-shrink for plates-1 ends on 2026-12-04, in 14 days | Put right what it lets stand, or have it signed anew.',
+      'waiver ends soon 2: the waiver of no-shrink for plates-1 ends on 2026-12-04, in 14 days | Fix what it waives, or have it approved again.',
     ]);
     expect(remarked({ entries, waivers: [{ until: '2026-11-20' }] })[0]).toContain('which is today');
     expect(remarked({ entries, waivers: [{ until: '2026-12-04' }], soon: 13 })).toEqual([]);
@@ -262,16 +262,16 @@ describe('waivers', () => {
 
   it('are told when they are over', () => {
     expect(remarked({ entries, waivers: [{ until: '2026-11-19' }] })[0]).toMatch(
-      /^waiver over 2: .* held until 2026-11-19/,
+      /^waiver expired 2: .* expired on 2026-11-19/,
     );
   });
 
   it('are told when they are for a rule or a thing that is not there', () => {
     expect(remarked({ entries, waivers: [{ rule: 'no-shrnk' }] })[0]).toContain(
-      'no such rule or entry | Did you mean no-shrink?',
+      'which is not a rule or an entry | Did you mean no-shrink?',
     );
     expect(remarked({ entries, waivers: [{ rule: 'same-site' }] })[0]).toContain(
-      'which no pack here asks for',
+      'which no pack here contains',
     );
     expect(remarked({ entries, waivers: [{ subject: 'plates-l' }] })[0]).toContain(
       'not in the estate | Did you mean plates-1?',

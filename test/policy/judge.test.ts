@@ -94,7 +94,7 @@ describe('a waiver', () => {
     expect(judgement.verdict).toBe('pass');
     expect(onlyFinding(judgement)).toMatchObject({ fails: false, waiver: { approvedBy: 'head of imagery' } });
     expect(judgement.waivers.map(({ state }) => state)).toEqual(['used']);
-    expect(judgement.reasons).toContain('1 finding let stand by waiver');
+    expect(judgement.reasons).toContain('1 finding waived');
   });
 
   it.each([
@@ -176,7 +176,7 @@ describe('packs', () => {
       'policies/storage.yaml:1:7: no pack named strickt ships with Ullage',
     ]);
     expect(await refused('rules:\n  - { rule: no-shrink }\n  - { rule: no-shrink, level: note }\n')).toEqual([
-      'policies/storage.yaml:3:5: the rule entry no-shrink stands twice: here and at policies/storage.yaml:2',
+      'policies/storage.yaml:3:5: the rule entry no-shrink is there twice: here and at policies/storage.yaml:2',
     ]);
   });
 });
@@ -215,7 +215,7 @@ describe('what is not judged', () => {
     expect(judgement.verdict).toBe('not judged');
     const early = await judgeFiles({ ...gannetPoint }, { ...gannetPoint }, { on: '2025-06-01' });
     expect(early.reasons.join()).toContain(
-      'no price list is in force on 2025-06-01; the earliest holds from 2026-01-01',
+      'no price list is in force on 2025-06-01; the earliest applies from 2026-01-01',
     );
   });
 

@@ -99,9 +99,9 @@ describe('a slip in an estate file is found where it stands', () => {
     }
   });
 
-  it('a size of nothing, and one that is no whole number of bytes', () => {
+  it('a size of nothing, and one that is not a whole number of bytes', () => {
     expect(estate('volumes:\n  a: { size: 0 GiB, tier: bulk }\n').map(line)).toEqual([
-      'storage/imagery.yaml:2:14: a size of nothing holds nothing',
+      'storage/imagery.yaml:2:14: a size cannot be zero',
     ]);
     expect(estate('volumes:\n  a: { size: 0.0001 kB, tier: bulk }\n').map(line)).toEqual([
       'storage/imagery.yaml:2:14: 0.0001 kB is not a whole number of bytes',
@@ -130,7 +130,7 @@ describe('a slip in an estate file is found where it stands', () => {
   it('a date that the calendar has not', () => {
     expect(
       estate('volumes:\n  a: { size: 1 GiB, tier: bulk, retain-until: 2026-02-30 }\n').map(line),
-    ).toEqual(['storage/imagery.yaml:2:47: 2026-02-30 is no day in the calendar']);
+    ).toEqual(['storage/imagery.yaml:2:47: 2026-02-30 is not a day in the calendar']);
   });
 
   it('a member named twice, and layouts that have too few members', () => {
@@ -225,7 +225,7 @@ describe('a slip in a rule pack', () => {
     ]);
     expect(pack('rules:\n  - { rule: growth-step }\n')).toHaveLength(1);
     expect(pack('rules:\n  - { rule: growth-step, level: error }\n').map(line)).toEqual([
-      'policies/storage.yaml:2:13: the rule growth-step has nothing to go by',
+      'policies/storage.yaml:2:13: the rule growth-step has none of the parameters it needs',
     ]);
     expect(pack('rules:\n  - { rule: max-monthly-spend }\n')).toHaveLength(1);
   });
@@ -238,7 +238,7 @@ describe('a slip in a rule pack', () => {
       'in quotes',
     );
     expect(pack('rules:\n  - { rule: max-monthly-spend, limit: "1", until: 2026-02-29 }\n')[0]?.message).toBe(
-      '2026-02-29 is no day in the calendar',
+      '2026-02-29 is not a day in the calendar',
     );
   });
 });
@@ -248,7 +248,7 @@ describe('a slip in the settings and in waivers', () => {
     expect(settings('currency: XQQ\n').map(line)).toEqual(['ullage.yaml:1:11: XQQ is not a currency in use']);
   });
 
-  it('a quota that is no whole number of bytes is refused, and does not become no quota', () => {
+  it('a quota that is not a whole number of bytes is refused, and does not become no quota', () => {
     expect(
       settings('currency: EUR\nsites:\n  north-quay: { quota: { size: 0.0001 kB } }\n').map(line),
     ).toEqual(['ullage.yaml:3:32: 0.0001 kB is not a whole number of bytes']);

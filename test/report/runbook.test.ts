@@ -46,7 +46,7 @@ describe('the order of steps', () => {
     const text = reportText(await grown(), screen);
     expect(text.indexOf('Steps, in order (4)')).toBeGreaterThan(text.indexOf('Changes (1)'));
     expect(text).toContain('1  at the provider: Grow volume plate-scanner-root from 50 GiB to 60 GiB.');
-    expect(text).toContain('2  in the guest of plate-scanner: Have the device');
+    expect(text).toContain('2  in the guest of plate-scanner: Rescan the device');
     expect(text).toContain('Carry these steps out after the merge.');
   });
 
@@ -71,7 +71,7 @@ describe('the order of steps', () => {
 
   it('says once what three volumes grown alike have in common, at the first of them', async () => {
     const text = reportText(await threeGrown(), screen);
-    for (const said of ['A grown volume cannot be made smaller again', 'A guest goes on with', 'pvresize'])
+    for (const said of ['A grown volume cannot be made smaller again', 'A guest keeps the size', 'pvresize'])
       expect(text.split(said)).toHaveLength(2);
     for (const [volume, grow, device, member] of [
       ['plates-2', 4, 5, 6],

@@ -19,7 +19,7 @@ describe('many changes that cannot be undone, in one branch', () => {
   it('lets exactly so many pass, and fails one more', async () => {
     expect(await found(master([1, 2, 3]), master([3]), at(2))).toEqual([]);
     expect(await found(master([1, 2, 3]), master([]), at(2))).toEqual([
-      'error new head: the branch makes 3 changes that cannot be undone, and at most 2 are allowed: volume master-1 is deleted, with its 50 GiB; volume master-2 is deleted, with its 50 GiB; volume master-3 is deleted, with its 50 GiB',
+      'error new head: the branch makes 3 changes that cannot be undone, and at most 2 are allowed: volume master-1 is deleted (50 GiB); volume master-2 is deleted (50 GiB); volume master-3 is deleted (50 GiB)',
     ]);
   });
 
@@ -70,6 +70,6 @@ describe('many changes that cannot be undone, in one branch', () => {
   it('is not got round by deleting in two kinds: more losses are refused as before', async () => {
     const main = `${master([1])}  plates-1: { size: 50 GiB, tier: bulk, file-system: { mount: /p, type: ext4 } }\n`;
     const branch = `${master([])}  plates-1: { size: 50 GiB, tier: bulk, file-system: { mount: /p, type: xfs } }\n`;
-    expect((await found(main, branch, at(1)))[0]).toContain('/p on plates-1 is made over from ext4 to xfs');
+    expect((await found(main, branch, at(1)))[0]).toContain('/p on plates-1 is reformatted from ext4 to xfs');
   });
 });

@@ -19,7 +19,7 @@ describe('a freeze', () => {
 
   it('refuses it on the first and on the last day, and says why', async () => {
     const message =
-      'error new old: volume old is deleted, with its 20 GiB during the freeze from 2026-12-18 to 2027-01-04 (the books are closed)';
+      'error new old: volume old is deleted (20 GiB) during the freeze from 2026-12-18 to 2027-01-04 (the books are closed)';
     expect(await on('2026-12-18', deleted)).toEqual([message]);
     expect(await on('2027-01-04', deleted)).toEqual([message]);
   });
@@ -67,6 +67,8 @@ describe('a freeze', () => {
 
   it('with no dates at all is refused, too', () => {
     expect(refusedFor('{ rule: freeze }')).toHaveLength(1);
-    expect(refusedFor('{ rule: freeze, all-changes: true }').join()).toContain('has nothing to go by');
+    expect(refusedFor('{ rule: freeze, all-changes: true }').join()).toContain(
+      'has none of the parameters it needs',
+    );
   });
 });

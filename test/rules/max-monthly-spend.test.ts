@@ -122,7 +122,7 @@ describe('overspent on main already', () => {
     );
     expect(judgement.verdict).toBe('pass');
     expect(standing(judgement)).toEqual(['stands: error unchanged team imagery']);
-    expect(judgement.reasons).toContain('1 error already on main and not made worse');
+    expect(judgement.reasons).toContain('1 error already on main, not made worse');
   });
 
   it('fails a change that makes it dearer by one minor unit', async () => {

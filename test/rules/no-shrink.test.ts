@@ -17,7 +17,7 @@ describe('a volume', () => {
     expect(judgement.verdict).toBe('fail');
     expect(fails).toBe(true);
     expect(message).toBe('volume plates-1 would shrink from 50 GiB to 50 GB: 3,687,091,200 bytes fewer');
-    expect(advice).toContain('a backup you have restored from');
+    expect(advice).toContain('a backup that you have restored from');
     expect(place).toMatchObject({ revision: 'head', file: 'storage/imagery.yaml', line: 2, column: 27 });
   });
 

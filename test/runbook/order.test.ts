@@ -106,12 +106,13 @@ describe('the order of any branch', () => {
           expect(done).toContainEqual(expect.stringMatching(`^Unmount ${mount};`));
         } else if (group !== undefined) {
           expect(done).toContainEqual(
-            expect.stringMatching(`^(Deactivate volume group ${group}\\.|Move what lies on ${volume} to)`),
+            expect.stringMatching(`^(Deactivate volume group ${group}\\.|Move the data on ${volume} to)`),
           );
         }
         const later = steps.filter((each) => each.number > step.number && each.server === name);
         for (const { does, subject } of later) {
-          if (subject.name.split(':')[0] === volume) expect(does).not.toMatch(/^(Unmount|Stop what uses)/);
+          if (subject.name.split(':')[0] === volume)
+            expect(does).not.toMatch(/^(Unmount|Stop whatever uses)/);
         }
       }
     });

@@ -78,9 +78,9 @@ describe('growth', () => {
     const steps = runbook(office, changed('root: { size: 50 GiB', 'root: { size: 60 GiB'));
     expect(told(steps)).toEqual([
       'provider: Grow volume plate-scanner-root from 50 GiB to 60 GiB.',
-      'guest of plate-scanner: Have the device of plate-scanner-root looked at again, until the guest shows 60 GiB.',
-      'guest of plate-scanner: Where plate-scanner-root is partitioned, grow the partition that is to have the room, from the same start; it must be the last one.',
-      "guest of plate-scanner: Grow what lies on plate-scanner-root, layer by layer: the volume manager's parts where it has any, then the file system.",
+      'guest of plate-scanner: Rescan the device of plate-scanner-root until the guest shows 60 GiB.',
+      'guest of plate-scanner: If plate-scanner-root is partitioned, grow the partition that is to be larger, keeping its start; it must be the last one.',
+      "guest of plate-scanner: Grow what is on plate-scanner-root, layer by layer: first the volume manager's parts, if any, then the file system.",
     ]);
     expect(steps.map(({ after }) => after)).toEqual([[], [1], [2], [3]]);
     expect(steps[0]?.cautions.join()).toContain('cannot be made smaller again');
@@ -120,7 +120,7 @@ describe('growth', () => {
   it('of a stopped server is seen when it next starts, and of a detached volume when a server holds it', () => {
     const cold = office.replace('plate-scanner: {', 'plate-scanner: { power: stopped,');
     expect(told(runbook(cold, changed('root: { size: 50', 'root: { size: 60', cold)))).toContainEqual(
-      expect.stringMatching(/^guest of plate-scanner: When plate-scanner next starts: where/),
+      expect.stringMatching(/^guest of plate-scanner: When plate-scanner next starts: if/),
     );
     const loose = 'volumes: { a: { size: 1 GiB, tier: bulk, file-system: { mount: /a, type: xfs } } }\n';
     expect(told(runbook(loose, loose.replace('1 GiB', '2 GiB')))).toEqual([
@@ -136,11 +136,11 @@ describe('three volumes grouped, with a file system', () => {
       steps,
       /^Create volume plates-1/,
       /^Attach volume plates-1/,
-      /^See that the new device of plates-1/,
-      /^Make volume group plates of plates-1, plates-2 and plates-3/,
+      /^Check that the new device of plates-1/,
+      /^Create volume group plates on plates-1, plates-2 and plates-3/,
       /^Check that volume group/,
-      /^Make a logical volume of 100 GiB/,
-      /^Make a file system, xfs/,
+      /^Create a logical volume of 100 GiB/,
+      /^Create a file system, xfs/,
       /^Mount \/plates/,
     );
     expect(steps.some(({ destroys }) => destroys)).toBe(false);
@@ -155,16 +155,16 @@ describe('three volumes grouped, with a file system', () => {
         office.replace('plates-3]', 'plates-3, drafts]'),
       ),
     );
-    order(steps, /^Check that drafts has/, /^Take drafts into volume group plates; what lay/);
-    order(steps, /^Unmount \/drafts/, /^Take drafts into volume group plates; what lay/);
-    expect(at(steps, /^Take drafts into/)).toMatchObject({ destroys: true });
+    order(steps, /^Check that drafts has/, /^Add drafts to volume group plates; any data/);
+    order(steps, /^Unmount \/drafts/, /^Add drafts to volume group plates; any data/);
+    expect(at(steps, /^Add drafts to/)).toMatchObject({ destroys: true });
   });
 
   it('are a group that destroys where they were there before it, and each of them is backed up first', () => {
     const loose = office.replace(/volume-groups:[\s\S]*/, '');
     const steps = runbook(loose, office);
     const made =
-      /^Make volume group plates of plates-1, plates-2 and plates-3, .*; what lay on them is overwritten/;
+      /^Create volume group plates on plates-1, plates-2 and plates-3, .*; any data on them is overwritten/;
     for (const name of ['plates-1', 'plates-2', 'plates-3'])
       order(steps, new RegExp(`^Check that ${name} has a recent enough backup`), made);
     expect(at(steps, made)).toMatchObject({ destroys: true });
@@ -181,14 +181,14 @@ describe('a whole group handed over', () => {
   it('is out of use, exported and detached whole before the first member is attached', () => {
     order(
       steps,
-      /^Stop what uses \/plates on plate-scanner/,
+      /^Stop whatever uses \/plates on plate-scanner/,
       /^Unmount/,
       /^Deactivate/,
       /as exported/,
       /^Detach volume plates-1/,
-      /^See that all 3 members of volume group plates are detached/,
+      /^Check that all 3 members of volume group plates are detached/,
       /^Attach volume plates-1/,
-      /^See that all 3 members of volume group plates are there/,
+      /^Check that all 3 members of volume group plates are present/,
       /^Activate/,
       /^Mount/,
     );
@@ -216,7 +216,7 @@ describe('a whole group handed over', () => {
       steps.map(({ at: where, after }) => [where, after]),
     );
     expect(others.flatMap(({ examples }) => examples)).toEqual([]);
-    expect(at(others, /^Rescan the disks, see that plates-1/).server).toBe('plate-archive');
+    expect(at(others, /^Rescan the disks, check that plates-1/).server).toBe('plate-archive');
   });
 
   it('from a stopped server needs nothing unmounted there', () => {
@@ -236,20 +236,20 @@ describe('a volume retired', () => {
   it('is backed up, out of use, detached and not missed before it is deleted, last of all', () => {
     expect(told(steps)).toEqual([
       'check: Check that drafts has a recent enough backup, and that a restore of it has been tried.',
-      'guest of plate-scanner: Stop what uses /drafts on plate-scanner.',
-      'guest of plate-scanner: Unmount /drafts; where it does not come back to plate-scanner, take it out of the table of mounts too.',
+      'guest of plate-scanner: Stop whatever uses /drafts on plate-scanner.',
+      'guest of plate-scanner: Unmount /drafts; if it is not coming back to plate-scanner, remove it from fstab as well.',
       'provider: Detach volume drafts from plate-scanner.',
-      'provider: Lift the protection of drafts against deletion.',
-      'check: Leave drafts detached until it is sure that nobody misses it.',
+      'provider: Remove the protection of drafts against deletion.',
+      'check: Leave drafts unattached until it is certain that nobody needs it.',
       'provider: Delete volume drafts, 10 GiB, for good.',
     ]);
-    order(steps, /^Stop what/, /^Unmount/, /^Detach/, /^Leave drafts detached/, /^Delete/);
+    order(steps, /^Stop what/, /^Unmount/, /^Detach/, /^Leave drafts unattached/, /^Delete/);
     order(steps, /^Check that drafts has/, /^Delete/);
-    order(steps, /^Lift/, /^Delete/);
+    order(steps, /^Remove the protection/, /^Delete/);
     const last = steps.at(-1);
     expect(last?.destroys).toBe(true);
     expect(last?.cautions.join()).toMatch(
-      /backup you have restored from.*change control.*provider's documentation/,
+      /backup that you have restored from.*change control.*provider's documentation/,
     );
   });
 });
@@ -309,7 +309,7 @@ describe('what needs no hands', () => {
       office.replaceAll('drafts', 'sketches').replace('sketches: {', 'sketches: { formerly: drafts,'),
     );
     expect(steps.filter(({ at: where }) => where === 'provider')).toEqual([]);
-    expect(at(steps, /drafts by that name/).at).toBe('check');
+    expect(at(steps, /shows the name drafts/).at).toBe('check');
   });
 
   it('is what is only being declared as it lies there', () => {
