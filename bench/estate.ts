@@ -1,8 +1,4 @@
-/** A large estate to measure on: so many volumes in so many files, on main, and a branch that changes three. */
-import { execFileSync } from 'node:child_process';
-import { mkdirSync, mkdtempSync, readFileSync, writeFileSync } from 'node:fs';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
+/** A large estate to measure on: so many volumes in so many files, and what a branch changes in them. */
 
 export interface Size {
   readonly volumes: number;
@@ -44,7 +40,7 @@ export function estateFile(file: number, volumes: number): string {
   ].join('\n');
 }
 
-export const fixed: Readonly<Record<string, string>> = {
+export const fixed: Files = {
   'ullage.yaml':
     'currency: EUR\nsites:\n  north-quay: { quota: { volumes: 1000000, size: 4000 TiB }, attachment-slots: 32 }\n',
   'prices/2026.yaml':
@@ -53,28 +49,19 @@ export const fixed: Readonly<Record<string, string>> = {
     'use: [starter]\nrules:\n  - { name: whole, rule: max-monthly-spend, limit: "1000000.00" }\n  - { name: teams, rule: max-monthly-spend, each: team, limit: "500000.00" }\n',
 };
 
-/** Builds the repository: `main`, and `branch` with three volumes grown. Returns its folder. */
-export function buildEstate({ volumes, files }: Size): string {
-  const repository = mkdtempSync(join(tmpdir(), 'ullage-bench-'));
-  const git = (...args: readonly string[]): void => {
-    execFileSync('git', ['-c', 'user.name=bench', '-c', 'user.email=bench@gannet-point.example', ...args], {
-      cwd: repository,
-      stdio: ['ignore', 'ignore', 'inherit'],
-    });
-  };
-  git('init', '--quiet', '--initial-branch=main');
-  for (const folder of ['storage', 'prices', 'policies']) mkdirSync(join(repository, folder));
-  for (const [path, text] of Object.entries(fixed)) writeFileSync(join(repository, path), text);
-  for (let file = 0; file < files; file++) {
-    writeFileSync(join(repository, 'storage', `e${file}.yaml`), estateFile(file, volumes / files));
-  }
-  git('add', '--all');
-  git('commit', '--quiet', '--message', 'estate');
-  git('checkout', '--quiet', '-b', 'branch');
-  for (const file of [0, 1, 2]) {
-    const path = join(repository, 'storage', `e${file}.yaml`);
-    writeFileSync(path, readFileSync(path, 'utf8').replace('size: 40 GiB', 'size: 60 GiB'));
-  }
-  git('commit', '--quiet', '--all', '--message', 'grow three');
-  return repository;
+/** Path -> what the file holds. */
+export type Files = Readonly<Record<string, string>>;
+
+/** The whole estate. */
+export function estateFiles({ volumes, files }: Size): Files {
+  const texts = Array.from({ length: files }, (_each, file) => estateFile(file, volumes / files));
+  return { ...fixed, ...Object.fromEntries(texts.map((text, file) => [`storage/e${file}.yaml`, text])) };
+}
+
+/** The files that a branch alters: the first volume of each is grown. */
+export function grown(main: Files, changed: number): Files {
+  const paths = Object.keys(main).filter((path) => path.startsWith('storage/'));
+  return Object.fromEntries(
+    paths.slice(0, changed).map((path) => [path, main[path]?.replace('size: 40 GiB', 'size: 60 GiB') ?? '']),
+  );
 }

@@ -1,14 +1,35 @@
-/** Measures whole commands side by side in one run, and prints their ratios. `npm run bench`. */
+/**
+ * Measures whole commands beside yardsticks in one run, and prints one table of ratios: processor time, children
+ * included, and time on the wall. `npm run bench`, or `npm run bench -- --only audit --rounds 3 --before FOLDER`.
+ */
 import { spawnSync } from 'node:child_process';
-import { rmSync } from 'node:fs';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
+import { existsSync, mkdtempSync, readdirSync, rmSync } from 'node:fs';
+import { cpus, tmpdir } from 'node:os';
+import { join, resolve } from 'node:path';
+import { parseArgs } from 'node:util';
 import { buildSync } from 'esbuild';
-import { buildEstate } from './estate.ts';
+import { type Case, casesOf, type Load } from './cases.ts';
 
-const rounds = 5;
-const ullage = join(import.meta.dirname, '../dist/ullage.cjs');
-const parseOnce = join(tmpdir(), `ullage-parse-once-${process.pid}.cjs`);
+const { values: flags } = parseArgs({
+  options: {
+    only: { type: 'string', default: '' },
+    rounds: { type: 'string', default: '5' },
+    before: { type: 'string' },
+  },
+});
+
+// Everything that is built is put into one folder, and goes with it.
+const scratch = mkdtempSync(join(tmpdir(), 'ullage-bench-run-'));
+process.env.TMPDIR = scratch;
+process.once('exit', () => rmSync(scratch, { recursive: true, force: true, maxRetries: 3 }));
+
+const commandIn = (checkout: string): string => {
+  const built = ['dist/ullage.cjs', 'dist/ullage.js'].map((name) => join(checkout, name)).find(existsSync);
+  if (built === undefined) throw new Error(`${checkout} has no built command: ${readdirSync(checkout)}`);
+  return built;
+};
+
+const parseOnce = join(scratch, 'parse-once.cjs');
 // Bundled as the command is, so that neither pays for loading modules one by one.
 buildSync({
   entryPoints: [join(import.meta.dirname, 'parse-once.ts')],
@@ -18,61 +39,78 @@ buildSync({
   outfile: parseOnce,
 });
 
-/** Wall-clock milliseconds of one process, and the most memory it held, in MiB. */
-function run(args: readonly string[]): { milliseconds: number; mebibytes: number } {
+interface Cost {
+  readonly wallMs: number;
+  readonly cpuMs: number;
+  /** The most memory that its Node process held, in MiB; 0 of a command without one. */
+  readonly memory: number;
+}
+
+/** POSIX `times` prints the shell's own time, then its children's, as `0m1.234s 0m0.567s`. */
+const script = '"$@"; code=$?; times >&2; exit $code';
+
+function run(command: readonly string[]): Cost {
+  const hook = join(import.meta.dirname, 'memory-hook.cjs');
+  const [program = '', ...args] = command;
+  const hooked = program === process.execPath ? [program, '--require', hook, ...args] : command;
   const begun = process.hrtime.bigint();
-  const { status, stderr } = spawnSync(process.execPath, ['--require', memoryHook, ...args], {
+  const { status, stderr } = spawnSync('sh', ['-c', script, 'sh', ...hooked], {
     encoding: 'utf8',
     maxBuffer: 1 << 28,
   });
-  const milliseconds = Number(process.hrtime.bigint() - begun) / 1e6;
-  if (status !== 0) throw new Error(`${args.join(' ')} ended with ${status}: ${stderr}`);
-  const mebibytes = Number(/maxrss ([0-9]+)/.exec(stderr)?.[1] ?? 0) / 1024;
-  return { milliseconds, mebibytes };
+  const wallMs = Number(process.hrtime.bigint() - begun) / 1e6;
+  if (status !== 0 && status !== 1) throw new Error(`${command.join(' ')} ended with ${status}: ${stderr}`);
+  const children = stderr.trimEnd().split('\n').at(-1) ?? '';
+  const spent = [...children.matchAll(/(\d+)m([\d.]+)s/g)].map(
+    ([, minutes, seconds]) => Number(minutes) * 60 + Number(seconds),
+  );
+  const cpuMs = spent.reduce((sum, seconds) => sum + seconds * 1000, 0);
+  return { wallMs, cpuMs, memory: Number(/maxrss ([0-9]+)/.exec(stderr)?.[1] ?? 0) / 1024 };
 }
 
-const memoryHook = join(import.meta.dirname, 'memory-hook.cjs');
+function costOf({ command, without }: Load): Cost {
+  const whole = run(command);
+  if (without === undefined) return whole;
+  const part = run(without);
+  return { wallMs: whole.wallMs - part.wallMs, cpuMs: whole.cpuMs - part.cpuMs, memory: whole.memory };
+}
 
 const median = (numbers: readonly number[]): number =>
   [...numbers].sort((a, b) => a - b)[Math.floor(numbers.length / 2)] ?? 0;
 
-/** Runs two commands in turn, so that whatever else the machine does falls on both. */
-function besides(one: readonly string[], other: readonly string[]) {
-  run(one);
-  run(other);
-  const runs = Array.from({ length: rounds }, () => ({ one: run(one), other: run(other) }));
-  const of = (pick: (each: (typeof runs)[number]) => number): number => median(runs.map(pick));
-  return {
-    time: of((each) => each.one.milliseconds) / of((each) => each.other.milliseconds),
-    memory: of((each) => each.one.mebibytes) / of((each) => each.other.mebibytes),
-    one: of((each) => each.one.milliseconds),
-    other: of((each) => each.other.milliseconds),
-  };
-}
-
-const rounded = (number: number): string => number.toFixed(2);
-
-for (const size of [
-  { volumes: 10_000, files: 200 },
-  { volumes: 20_000, files: 400 },
-]) {
-  const repository = buildEstate(size);
-  const gate = [
-    ullage,
-    'gate',
-    '--repo',
-    repository,
-    '--base',
-    'main',
-    '--head',
-    'branch',
-    '--now',
-    '2026-11-20',
+/** Both in turn, so that whatever else the machine does falls on both; the first of each is not counted. */
+function measured({ what, loads, aim, memory }: Case): readonly string[] {
+  const [load, beside] = loads();
+  costOf(load);
+  costOf(beside);
+  const rounds = Array.from({ length: Number(flags.rounds) }, () => ({
+    one: costOf(load),
+    other: costOf(beside),
+  }));
+  const one = (pick: (cost: Cost) => number): number => median(rounds.map((each) => pick(each.one)));
+  const other = (pick: (cost: Cost) => number): number => median(rounds.map((each) => pick(each.other)));
+  const cpu = one((each) => each.cpuMs) / other((each) => each.cpuMs);
+  const wall = one((each) => each.wallMs) / other((each) => each.wallMs);
+  const held = one((each) => each.memory);
+  const misses = (aim !== undefined && cpu > aim) || (memory !== undefined && held > memory);
+  return [
+    what,
+    beside.name,
+    aim === undefined ? '' : `at most ${aim}${memory === undefined ? '' : `, ${memory} MiB`}`,
+    `${cpu.toFixed(2)}${misses ? ' (missed)' : ''}`,
+    wall.toFixed(2),
+    `${one((each) => each.cpuMs).toFixed(0)} / ${other((each) => each.cpuMs).toFixed(0)} ms`,
+    held === 0 ? '' : `${held.toFixed(0)} MiB`,
   ];
-  const { time, memory, one, other } = besides(gate, [parseOnce, join(repository, 'storage')]);
-  console.log(
-    `${size.volumes} volumes in ${size.files} files, 3 changed: gate takes ${rounded(time)} times the time and ${rounded(memory)} times the memory of parsing the files once (${one.toFixed(0)} ms, ${other.toFixed(0)} ms)`,
-  );
-  rmSync(repository, { recursive: true });
 }
-rmSync(parseOnce);
+
+const print = (cells: readonly string[]): void => console.log(`| ${cells.join(' | ')} |`);
+console.log(`Node ${process.version}, ${cpus().length} × ${cpus()[0]?.model ?? 'a processor of no name'}\n`);
+print(['what', 'beside', 'aim', 'processor', 'wall', 'processor time', 'memory']);
+print(['---', '---', '---', '---', '---', '---', '---']);
+const programs = {
+  ullage: commandIn(join(import.meta.dirname, '..')),
+  parseOnce,
+  before: flags.before === undefined ? undefined : commandIn(resolve(flags.before)),
+};
+for (const each of casesOf(programs)) if (each.what.includes(flags.only)) print(measured(each));

@@ -74,7 +74,7 @@ const typesFolder = (name: string): string =>
 
 const exportName = (format: string): string => format.replaceAll('-', '_');
 
-const validatorTypes = `${banner}import type { SchemaError, Formats } from '../validate.ts';
+const validatorTypes = `${banner}import type { SchemaError, Formats } from '../format.ts';
 
 type Validator<T> = ((value: unknown) => value is T) & { errors?: readonly SchemaError[] | null };
 
@@ -100,7 +100,7 @@ async function shippedPacks(): Promise<string> {
     }),
   );
   const value = JSON.stringify(Object.fromEntries(packs), null, 2);
-  return `${banner}import type { RulePack } from '../pack.ts';\n\nexport const shippedPacks: Readonly<Record<string, RulePack>> = ${value};\n`;
+  return `${banner}import type { RulePack } from '../rule-pack.ts';\n\nexport const shippedPacks: Readonly<Record<string, RulePack>> = ${value};\n`;
 }
 
 async function generated(): Promise<ReadonlyMap<string, string>> {

@@ -1,46 +1,26 @@
-import { readdirSync, readFileSync } from 'node:fs';
+import { spawnSync } from 'node:child_process';
+import { existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { ruleNames } from '../src/rules/registry.ts';
 import { version } from '../src/version.ts';
+import {
+  files,
+  filesFrom,
+  folderOf,
+  foldersFrom,
+  guideWithMap,
+  imports,
+  pipeline,
+  source,
+  text,
+} from './map.ts';
 
-const source = join(import.meta.dirname, '../src');
-
-/** The pipeline, left to right. */
-const pipeline = [
-  'base',
-  'git',
-  'read',
-  'estate',
-  'change',
-  'price',
-  'capacity',
-  'rules',
-  'runbook',
-  'policy',
-  'audit',
-  'report',
-  'cli',
-  'action',
-];
+const top = join(import.meta.dirname, '..');
 
 /** What does input and output, reads the clock or the environment; the rest is pure. */
-const edges = [
-  /^git\/(repository|scratch|process|object-store|revision-tree|worktree|compare|history)\.ts$/,
-  /^cli\//,
-  /^action\//,
-];
-
-const files = readdirSync(source, { recursive: true, encoding: 'utf8' })
-  .map((file) => file.replaceAll('\\', '/'))
-  .filter((file) => file.endsWith('.ts') && file.includes('/') && !file.includes('generated/'));
-
-const text = (file: string): string => readFileSync(join(source, file), 'utf8');
-
-const imports = (file: string): readonly string[] =>
-  [...text(file).matchAll(/(?:from|import)\s*\(?\s*'([^']+)'/g)].flatMap(([, name]) => name ?? []);
-
-const folderOf = (file: string): string => file.split('/')[0] ?? '';
+const edges = ['git', 'cli', 'action'];
 
 describe('the pipeline', () => {
   it('knows every folder', () => {
@@ -49,14 +29,10 @@ describe('the pipeline', () => {
 
   it.each(files)('%s imports only from its own folder and from those to its left', (file) => {
     const reach = pipeline.indexOf(folderOf(file));
-    const wrong = imports(file)
-      .filter((name) => name.startsWith('../'))
-      .map((name) => name.replace('../', '').split('/')[0] ?? '')
-      .filter((folder) => pipeline.indexOf(folder) > reach);
-    expect(wrong).toEqual([]);
+    expect(foldersFrom(file).filter((folder) => pipeline.indexOf(folder) > reach)).toEqual([]);
   });
 
-  it.each(files.filter((file) => !edges.some((edge) => edge.test(file))))(
+  it.each(files.filter((file) => !edges.includes(folderOf(file))))(
     '%s does no input or output, and asks no clock',
     (file) => {
       const systems = imports(file).filter((name) =>
@@ -67,9 +43,62 @@ describe('the pipeline', () => {
     },
   );
 
-  it.each(files)('%s holds no any, no non-null assertion and no default export', (file) => {
-    const code = text(file).replace(/\/\*[\s\S]*?\*\/|\/\/.*|'(?:[^'\\\n]|\\.)*'|`(?:[^`\\]|\\.)*`/g, '');
-    expect(code).not.toMatch(/:\s*any\b|<any>|\bas any\b|export default/);
+  it('has no two files that import each other, by whatever way round', () => {
+    const done = new Set<string>();
+    const circles: string[] = [];
+    const follow = (file: string, path: readonly string[]): void => {
+      if (path.includes(file)) circles.push([...path.slice(path.indexOf(file)), file].join(' -> '));
+      if (done.has(file) || !existsSync(join(source, file))) return;
+      done.add(file);
+      for (const next of filesFrom(file)) follow(next, [...path, file]);
+    };
+    for (const file of files) follow(file, []);
+    expect(circles).toEqual([]);
+    expect(done.size).toBeGreaterThanOrEqual(files.length);
+  });
+
+  it('is what the map in DEVELOPERS.md shows (npm run map draws it anew)', () => {
+    const { is, wanted } = guideWithMap();
+    expect(is).toBe(wanted);
+  });
+});
+
+describe('the style', () => {
+  it('refuses a non-null assertion, any, a default export and an enum', () => {
+    const folder = mkdtempSync(join(tmpdir(), 'ullage-style-'));
+    const code =
+      'export const a = (b?: string, c?: any) => b!.length + c;\nexport enum A { B }\nexport default a;\n';
+    writeFileSync(join(folder, 'a.ts'), code);
+    const biome = join(top, 'node_modules/@biomejs/biome/bin/biome');
+    const args = [biome, 'lint', `--config-path=${top}`, '--reporter=summary', folder];
+    const { stdout, stderr } = spawnSync(process.execPath, args, { encoding: 'utf8' });
+    rmSync(folder, { recursive: true });
+    const refused = (stdout + stderr).match(/\blint\/\S+/g) ?? [];
+    expect(refused).toEqual(
+      expect.arrayContaining([
+        'lint/style/noNonNullAssertion',
+        'lint/suspicious/noExplicitAny',
+        'lint/style/noDefaultExport',
+        'lint/style/noEnum',
+      ]),
+    );
+  });
+
+  it('is switched off nowhere in the source but for control characters in a pattern', () => {
+    const ignored = files.flatMap((file) => text(file).match(/biome-ignore\S* [^\s:]+/g) ?? []);
+    expect(ignored.filter((each) => !each.endsWith('/noControlCharactersInRegex'))).toEqual([]);
+  });
+});
+
+describe('a file', () => {
+  it.each(files)('%s has at most 400 lines, or says at its head why it has more', (file) => {
+    const [head = ''] = /^\/\*\*[\s\S]*?\*\//.exec(text(file)) ?? [];
+    if (text(file).trimEnd().split('\n').length > 400) expect(head).toContain('In one file, since');
+  });
+
+  it.each(files)('%s says why, where a switch has a default: a union is told by its cases', (file) => {
+    const bare = text(file).match(/^ *default:(?: \{)?\n(?! *\/\/).*/gm) ?? [];
+    expect(bare).toEqual([]);
   });
 });
 
@@ -86,6 +115,6 @@ describe('a rule is its file', () => {
 });
 
 it('says the version that package.json gives', () => {
-  const parsed: unknown = JSON.parse(readFileSync(join(source, '../package.json'), 'utf8'));
+  const parsed: unknown = JSON.parse(readFileSync(join(top, 'package.json'), 'utf8'));
   expect(parsed).toMatchObject({ version });
 });

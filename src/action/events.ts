@@ -79,7 +79,7 @@ export function requestOf(event: EventContext, chosen: ChosenByHand): Outcome<Ev
       return ofPush(event, chosen);
     case 'workflow_dispatch':
       return ofDispatch(event, chosen);
-    default:
+    default: // whatever else a host sends
       return err({
         message: `the event ${JSON.stringify(event.name)} names no change to judge`,
         advice: `Run the action on ${knownEvents.join(', ')}.`,

@@ -4,6 +4,8 @@
  * A file's first row is `server,mount,at,size,used,available`. Times are RFC 3339 in UTC with whole seconds, so that
  * they compare rightly as text; sizes are whole bytes. The rows of one file system need not be in the order of time:
  * two branches that both added readings may be merged line by line.
+ *
+ * In one file, since what is written, read and summed up is one format.
  */
 
 import type { Options } from 'csv-parse';

@@ -4,6 +4,8 @@
  * There is one way to assemble: over an estate that stands. The first one stands on the empty estate; a later
  * revision stands on the one before it, and only what its differing files declare, and what refers to that, is
  * looked at again.
+ *
+ * In one file, since following references, sparing what stands and saying what does not hold go through one index.
  */
 
 import { err, type Outcome, ok, type Problem } from '../base/problem.ts';

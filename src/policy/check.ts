@@ -1,6 +1,8 @@
 /**
  * A policy held against the estate it is for: what in it can do nothing, contradicts itself, or is about to run out.
  * Pure, and no judgement: a remark fails nothing.
+ *
+ * In one file, since it is one list of short questions that are asked of the same policy and estate.
  */
 
 import { offer } from '../base/nearest.ts';
@@ -14,8 +16,9 @@ import type { ScopedKind } from '../rules/rule.ts';
 import { type SpendLimit, spender, spendKey } from '../rules/spend-limit.ts';
 import type { PolicyChange, Scoped } from '../rules/view.ts';
 import { comparePolicies } from './direction.ts';
-import { gatherRules, type RulePack } from './pack.ts';
+import { gatherRules } from './pack.ts';
 import type { Policy, PolicyRule, Waiver } from './policy.ts';
+import type { RulePack } from './rule-pack.ts';
 import { scopeOf } from './scope.ts';
 import { waiverUse } from './waiver.ts';
 

@@ -3,6 +3,8 @@
  * where every change of an estate that keeps to both policies is refused by the new one if the old one refuses it.
  * Where main breaks the new policy already, what it breaks stands, and a change that makes it no worse passes: a
  * tighter rule does not reach back.
+ *
+ * In one file, since it is one table of what a policy is made of, and which way each part loosens.
  */
 
 import { Decimal } from 'decimal.js';

@@ -10,20 +10,8 @@ import { checksOf, ruleOf } from '../rules/registry.ts';
 import type { RuleEntry } from '../rules/rule.ts';
 import { shippedPacks } from './generated/shipped.ts';
 import type { PolicyRule } from './policy.ts';
+import type { PackEntry, RulePack } from './rule-pack.ts';
 import { scopeOf } from './scope.ts';
-
-/** One file of rules. */
-export interface RulePack {
-  readonly file: string;
-  readonly use: readonly { readonly name: string; readonly place: Place }[];
-  readonly entries: readonly PackEntry[];
-}
-
-export interface PackEntry {
-  readonly name: string;
-  readonly entry: RuleEntry;
-  readonly place: Place;
-}
 
 export function readRulePack(document: ReadDocument): Outcome<RulePack> {
   const valid = validate('rule-pack', document);

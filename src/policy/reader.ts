@@ -24,9 +24,10 @@ import {
   readPieces,
   within,
 } from './files.ts';
-import { gatherRules, type RulePack, readRulePack } from './pack.ts';
+import { gatherRules, readRulePack } from './pack.ts';
 import { type PolicyRule, usesReadings, type Waiver } from './policy.ts';
 import type { Revision } from './revision.ts';
+import type { RulePack } from './rule-pack.ts';
 import { readWaivers } from './waiver.ts';
 
 /** A part of a revision: what could be read of it, and all that is wrong with it. Sound where nothing is. */

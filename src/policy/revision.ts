@@ -6,8 +6,8 @@ import type { Estate } from '../estate/estate.ts';
 import { bareSettings, type Settings, settingsFile, usualPaths } from '../estate/settings.ts';
 import type { PriceList } from '../price/price-list.ts';
 import type { RevisionLabel } from './judgement.ts';
-import type { RulePack } from './pack.ts';
 import type { Policy, PolicyRule, Waiver } from './policy.ts';
+import type { RulePack } from './rule-pack.ts';
 
 /** One revision, read whole. Settings, prices and rules may be missing: a first adoption has none on its base. */
 export interface Revision {

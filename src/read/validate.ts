@@ -4,23 +4,9 @@ import { nearestWord, offer, quoted } from '../base/nearest.ts';
 import { stepsOfPointer } from '../base/pointer.ts';
 import { byPlace, err, type Outcome, ok, type Place, type Problem } from '../base/problem.ts';
 import type { ReadDocument, Step } from './document.ts';
+import type { Formats, SchemaError } from './format.ts';
 import type { AuditRecord } from './generated/audit-record.ts';
-import type { EstateFile } from './generated/estate.ts';
-import type { PriceListFile } from './generated/price-list.ts';
-import type { RulePackFile } from './generated/rule-pack.ts';
-import type { SettingsFile } from './generated/settings.ts';
 import { validators } from './generated/validators.js';
-import type { WaiversFile } from './generated/waivers.ts';
-
-/** Every format, and the type that a file of it has once it is valid. */
-export interface Formats {
-  'audit-record': AuditRecord;
-  estate: EstateFile;
-  'price-list': PriceListFile;
-  'rule-pack': RulePackFile;
-  settings: SettingsFile;
-  waivers: WaiversFile;
-}
 
 export type Format = keyof Formats;
 
@@ -33,18 +19,6 @@ const called: { readonly [F in Format]: string } = {
   settings: 'the settings',
   waivers: 'a waivers file',
 };
-
-/** What ajv says of one failure; only what is used here. */
-export interface SchemaError {
-  readonly keyword: string;
-  readonly schemaPath: string;
-  readonly instancePath: string;
-  readonly params: Readonly<Record<string, unknown>>;
-  readonly parentSchema?: Readonly<Record<string, unknown>>;
-  readonly data?: unknown;
-  readonly propertyName?: string;
-  readonly message?: string;
-}
 
 /** The value as its format's type, or every problem the schema finds in it. An empty file is an empty mapping. */
 export function validate<F extends Format>(format: F, document: ReadDocument): Outcome<Formats[F]> {
@@ -120,7 +94,7 @@ function spellingExplains(unknown: SchemaError, error: SchemaError, all: readonl
       const given = isRecord(error.data) ? Object.keys(error.data) : [];
       return meant !== undefined && choices.includes(meant) && !choices.some((key) => given.includes(key));
     }
-    default:
+    default: // ajv's other keywords
       return false;
   }
 }
@@ -205,6 +179,7 @@ function problemOf(
         advice: 'Keep one of them.',
       };
     default: {
+      // Every other keyword is said by what the schema asks for.
       const place = document.placeOfValue(path);
       return {
         place,

@@ -4,6 +4,8 @@
  * One table, longer than a file should be, so that a runbook's words and commands are read and reviewed in one place.
  *
  * The words for guests other than Linux are from memory, save DiskPart's `extend` and `rescan` (Microsoft Learn).
+ *
+ * In one file, since it is one table.
  */
 
 import { cautions } from '../base/wording.ts';

@@ -1,5 +1,5 @@
 /* Generated from schema/ and src/rules/ by `npm run generate`; do not edit. */
-import type { RulePack } from '../pack.ts';
+import type { RulePack } from '../rule-pack.ts';
 
 export const shippedPacks: Readonly<Record<string, RulePack>> = {
   "starter": {

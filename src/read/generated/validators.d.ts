@@ -1,5 +1,5 @@
 /* Generated from schema/ and src/rules/ by `npm run generate`; do not edit. */
-import type { SchemaError, Formats } from '../validate.ts';
+import type { SchemaError, Formats } from '../format.ts';
 
 type Validator<T> = ((value: unknown) => value is T) & { errors?: readonly SchemaError[] | null };
 
