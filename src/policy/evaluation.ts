@@ -15,7 +15,7 @@ import { listInForce } from '../price/price-list.ts';
 import type { Summing } from '../price/sums.ts';
 import { ruleOf } from '../rules/registry.ts';
 import { type Level, levels, type Violation } from '../rules/rule.ts';
-import { spendSumming } from '../rules/spend-limit.ts';
+import { type SetLimit, setLimit, spendSumming, unlimitedSumming } from '../rules/spend-limit.ts';
 import type { View } from '../rules/view.ts';
 import { noPriceList, type Policy, type PolicyRule, stateRules, usesReadings } from './policy.ts';
 import { scopeOf } from './scope.ts';
@@ -101,8 +101,12 @@ export function evaluate(
   }
   const { usage: _, ...was } = before.view;
   const sameRules = policy.rules === before.policy.rules;
-  const cost = sameRules ? was.cost : withSums(was.cost, summingsOf(policy));
-  const view: View = { ...was, cost, on, revision: 'base', ...usageIn(policy) };
+  const spendLimits = sameRules ? was.spendLimits : limitsIn(policy);
+  const summings = summingsOf(policy, spendLimits, on);
+  const cost = summings.every(({ name }) => was.cost.sums.has(name))
+    ? was.cost
+    : withSums(was.cost, summings);
+  const view: View = { ...was, cost, on, revision: 'base', spendLimits, ...usageIn(policy) };
   const known = new Map(before.policy.rules.map((entry) => [entry.name, entry]));
   const edits: ViolationEdit[] = [];
   const entries = new Map<string, EntryEvaluation>();
@@ -139,12 +143,14 @@ function evaluateWhole(estate: Estate, policy: Policy, on: string): Outcome<Eval
   const { settings } = policy;
   const cost = priceEstate(estate, prices, settings, on);
   if (!cost.ok) return cost;
+  const spendLimits = limitsIn(policy);
   const view: View = {
     estate,
     selection: wholeEstate(estate),
     settings,
     prices,
-    cost: withSums(cost.value, summingsOf(policy)),
+    cost: withSums(cost.value, summingsOf(policy, spendLimits, on)),
+    spendLimits,
     on,
     revision: 'base',
     ...usageIn(policy),
@@ -153,9 +159,17 @@ function evaluateWhole(estate: Estate, policy: Policy, on: string): Outcome<Eval
   return ok({ policy, view, entries: new Map(entries) });
 }
 
-/** The sums that the policy's limits are held against, and those by which a difference is told. */
-const summingsOf = ({ rules }: Policy): readonly Summing[] => [
+/** Every spend limit that a policy sets. */
+const limitsIn = ({ rules }: Policy): readonly SetLimit[] =>
+  rules.flatMap(({ entry }) => {
+    const limit = ruleOf(entry).spendLimit?.(entry);
+    return limit === undefined ? [] : [setLimit(entry, limit, scopeOf(entry))];
+  });
+
+/** The sums that the policy's limits are held against, what no limit covers, and by which a difference is told. */
+const summingsOf = ({ rules }: Policy, limits: readonly SetLimit[], on: string): readonly Summing[] => [
   byTeam,
+  unlimitedSumming(limits, on),
   ...rules.flatMap(({ entry }) => {
     const limit = ruleOf(entry).spendLimit?.(entry);
     return limit === undefined ? [] : [spendSumming(entry, limit, scopeOf(entry))];
@@ -291,6 +305,7 @@ function changing({ entry }: PolicyRule, was: View, now: View): Selection | unde
   if (was.usage !== now.usage && usesReadings(entry))
     return { ...emptySelection, fileSystems: [...now.estate.fileSystems.values()] };
   const rule = ruleOf(entry);
+  if (was.spendLimits !== now.spendLimits && rule.comparesLimits) return emptySelection;
   return was.on !== now.on && rule.about === 'state' ? rule.dated?.(entry, now.estate) : undefined;
 }
 

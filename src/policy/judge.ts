@@ -11,12 +11,12 @@ import { type Comparison, compareEstates } from '../change/compare.ts';
 import { type Touched, touchedBy } from '../change/touched.ts';
 import { holdsOn } from '../estate/dates.ts';
 import { type Estate, subjectKey } from '../estate/estate.ts';
-import { type EstateCost, priceEstate } from '../price/cost.ts';
+import { type EstateCost, priceEstate, sumsBy } from '../price/cost.ts';
 import { type CostDelta, costDelta } from '../price/delta.ts';
-import { type Money, noMoney } from '../price/money.ts';
+import { type Money, noMoney, sumMoney } from '../price/money.ts';
 import { listInForce, type PriceList } from '../price/price-list.ts';
 import { ruleOf } from '../rules/registry.ts';
-import { spendsUnder } from '../rules/spend-limit.ts';
+import { spendsUnder, unlimitedSpends, unlimitedSumming } from '../rules/spend-limit.ts';
 import type { ChangeView, PolicyChange, View } from '../rules/view.ts';
 import { runbookOf } from '../runbook/runbook.ts';
 import { comparePolicies } from './direction.ts';
@@ -203,6 +203,7 @@ export function judgementOf(change: ChangeEvaluation, options: JudgeOptions): Ju
     cost: change.cost,
     afterAtJudgingPrices: change.afterAtJudgingPrices,
     limits: limitUses(policy, before.view, after.view),
+    unlimited: { before: unlimitedIn(before.view), after: unlimitedIn(after.view) },
     findings,
     changes: comparison.changes,
     runbook: runbookOf(comparison, base.estate, head.estate),
@@ -273,6 +274,10 @@ function limitUses(policy: Policy, before: View, after: View): readonly LimitUse
     }));
   });
 }
+
+/** What no spend limit covers, a month. */
+const unlimitedIn = ({ cost, spendLimits, on }: View): Money =>
+  sumMoney(unlimitedSpends(sumsBy(cost, unlimitedSumming(spendLimits, on))).map(({ monthly }) => monthly));
 
 function roomChanges(before: readonly Room[], after: readonly Room[]): readonly RoomChange[] {
   const same = (a: Room, b: Room | undefined): boolean =>

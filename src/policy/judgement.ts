@@ -98,6 +98,8 @@ export interface Judged {
   /** The head's cost at the prices that judged, where the branch alters prices. */
   readonly afterAtJudgingPrices: Money | undefined;
   readonly limits: readonly LimitUse[];
+  /** What a month costs that no spend limit covers, at the prices that judge. */
+  readonly unlimited: { readonly before: Money; readonly after: Money };
   readonly findings: readonly Finding[];
   readonly changes: readonly Change[];
   /** The steps that carry the changes out, in order. */

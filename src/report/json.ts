@@ -36,6 +36,7 @@ import type {
   RuleInForceReport,
   StepReport,
   ThingReport,
+  UnlimitedReport,
   WaiverReport,
 } from './generated/judgement.ts';
 import { jsonText } from './json-text.ts';
@@ -57,6 +58,7 @@ function notJudgedReport({ verdict, reasons, base, head, on, problems }: NotJudg
     policyFrom: null,
     failOn: null,
     cost: null,
+    unlimited: null,
     limits: [],
     findings: [],
     changes: [],
@@ -82,6 +84,7 @@ function judgedReport(judged: Judged): JudgementReport {
     policyFrom,
     failOn: judged.failOn,
     cost: costReport(judged.cost, judged.afterAtJudgingPrices),
+    unlimited: unlimitedReport(judged.unlimited, currency),
     limits: judged.limits.map((limit) => limitReport(limit, currency)),
     findings: judged.findings.map((finding) => findingReport(finding, policyFrom)),
     changes: judged.changes.map(changeReport),
@@ -131,6 +134,12 @@ function costReport(cost: CostDelta, atJudgingPrices: Money | undefined): CostRe
     afterAtBasePrices: atJudgingPrices === undefined ? null : shown(atJudgingPrices),
   };
 }
+
+const unlimitedReport = ({ before, after }: Judged['unlimited'], currency: string): UnlimitedReport => ({
+  before: showMoney(before, currency),
+  after: showMoney(after, currency),
+  exact: { before: exact(before), after: exact(after) },
+});
 
 const limitReport = ({ entry, subject, limit, before, after }: LimitUse, currency: string): LimitReport => ({
   entry,

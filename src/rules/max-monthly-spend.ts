@@ -1,7 +1,6 @@
-import type { RevisionPlace } from '../change/place.ts';
 import { emptySelection } from '../change/touched.ts';
 import { holdsOn } from '../estate/dates.ts';
-import { type CostLine, nameOf } from '../price/line.ts';
+import { nameOf } from '../price/line.ts';
 import {
   type Money,
   minorUnit,
@@ -12,7 +11,7 @@ import {
   timesMoney,
 } from '../price/money.ts';
 import type { EntryOf, StateRule, Violation } from './rule.ts';
-import { type Spend, type SpendLimit, spender, spendsUnder } from './spend-limit.ts';
+import { placeOfSum, type Spend, type SpendLimit, spender, spendsUnder } from './spend-limit.ts';
 import type { View } from './view.ts';
 
 type Entry = EntryOf<'max-monthly-spend'>;
@@ -124,7 +123,7 @@ function violationOf(
   const { currency } = view.cost;
   const shown = (amount: Money): string => `${showMoney(amount, currency)} ${currency}`;
   const who = spender(subject);
-  const place = placeOf(dearest, view);
+  const place = placeOfSum(dearest, view);
   if (monthly.gt(limit)) {
     return {
       subject,
@@ -158,11 +157,4 @@ function over(excess: Money, currency: string): string {
   return excess.lt(money(`1e-${minorUnit(currency)}`))
     ? `less than ${least}`
     : `${showMoney(excess, currency)} ${currency}`;
-}
-
-/** A sum has no line of its own; its dearest part is where somebody would begin to save. */
-function placeOf(dearest: CostLine | undefined, { revision, settings }: View): RevisionPlace {
-  if (dearest === undefined) return { revision, ...settings.place };
-  const declared = dearest.kind === 'volume' ? dearest.volume : dearest.server;
-  return { revision, ...declared.place };
 }

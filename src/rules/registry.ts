@@ -16,11 +16,13 @@ import { policyApart } from './policy-apart.ts';
 import type { Check, Rule, RuleEntry, RuleName } from './rule.ts';
 import { sameSite } from './same-site.ts';
 import { shape } from './shape.ts';
+import { spendUnderALimit } from './spend-under-a-limit.ts';
 import { tierBounds } from './tier-bounds.ts';
 import type { ChangeView, Scope, View } from './view.ts';
 
 export const rules: { readonly [N in RuleName]: Rule<N> } = {
   'max-monthly-spend': maxMonthlySpend,
+  'spend-under-a-limit': spendUnderALimit,
   'minimum-headroom': minimumHeadroom,
   'no-shrink': noShrink,
   'boot-volume-stays': bootVolumeStays,

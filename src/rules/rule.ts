@@ -114,6 +114,8 @@ interface RuleBase<N extends RuleName> extends RuleText {
   lastDay?(entry: EntryOf<N>): string | undefined;
   /** Whether an entry goes by measured use, so that it may find something else when there are other readings. */
   usesReadings?(entry: EntryOf<N>): boolean;
+  /** Whether it says of the estate what depends on which limits the policy sets, so that it is asked again with them. */
+  readonly comparesLimits?: true;
   /** The limit that an entry sets on monthly cost, for a rule that is one. */
   spendLimit?(entry: EntryOf<N>): SpendLimit | undefined;
 }

@@ -1,12 +1,13 @@
 /** Limits on monthly cost: what an entry allows, and what falls under it. */
-import type { Span } from '../estate/dates.ts';
+import type { RevisionPlace } from '../change/place.ts';
+import { holdsOn, type Span } from '../estate/dates.ts';
 import type { Subject } from '../estate/estate.ts';
 import { type EstateCost, sumsBy } from '../price/cost.ts';
 import { type CostLine, ownerOf } from '../price/line.ts';
 import { type Money, noMoney } from '../price/money.ts';
-import type { Summing } from '../price/sums.ts';
+import type { Sum, Summing, Sums } from '../price/sums.ts';
 import type { RuleEntry } from '../read/generated/rule-pack.ts';
-import type { Scope, Scoped } from './view.ts';
+import type { Scope, Scoped, View } from './view.ts';
 
 /** The most that an entry lets its scope cost a month, on the days of its span. */
 export interface SpendLimit extends Span {
@@ -29,6 +30,49 @@ const nobody = '(none)';
 export function spender({ kind, name }: Subject): string {
   if (kind === 'estate') return 'the estate';
   return name === nobody ? `what has no ${kind}` : `${kind} ${name}`;
+}
+
+/** A limit that a policy sets, and whom it is for. */
+export interface SetLimit {
+  readonly limit: SpendLimit;
+  readonly scope: Scope;
+  /** Tells its scope from another's. */
+  readonly where: string;
+}
+
+export const setLimit = (entry: RuleEntry, limit: SpendLimit, scope: Scope): SetLimit => ({
+  limit,
+  scope,
+  where: JSON.stringify(entry.where ?? {}),
+});
+
+/** How what no limit covers on a day is summed, by team. */
+export function unlimitedSumming(limits: readonly SetLimit[], on: string): Summing {
+  const inForce = limits.filter(({ limit }) => holdsOn(limit, on));
+  return {
+    name: `unlimited ${inForce.map(({ where }) => where).join(' ')}`,
+    keyOf: (line) => {
+      const owner = ownerOf(line);
+      return inForce.some(({ scope }) => scope.includes(owner)) ? undefined : (owner.team ?? nobody);
+    },
+  };
+}
+
+/** What no limit covers, team by team; what costs nothing needs no limit. */
+export const unlimitedSpends = (sums: Sums): readonly (Spend & Pick<Sum, 'dearest'>)[] =>
+  [...sums]
+    .filter(([, { monthly }]) => monthly.gt(noMoney))
+    .sort(([a], [b]) => (a < b ? -1 : 1))
+    .map(([name, sum]) => ({ subject: { kind: 'team', name }, ...sum }));
+
+/** A sum has no line of its own; its dearest part is where somebody would begin to look. */
+export function placeOfSum(
+  dearest: CostLine | undefined,
+  { revision, settings }: Pick<View, 'revision' | 'settings'>,
+): RevisionPlace {
+  if (dearest === undefined) return { revision, ...settings.place };
+  const declared = dearest.kind === 'volume' ? dearest.volume : dearest.server;
+  return { revision, ...declared.place };
 }
 
 /**

@@ -8,6 +8,7 @@ import type { Belonging, Estate } from '../estate/estate.ts';
 import type { Settings } from '../estate/settings.ts';
 import type { EstateCost } from '../price/cost.ts';
 import type { PriceList } from '../price/price-list.ts';
+import type { SetLimit } from './spend-limit.ts';
 
 /** What a scope chooses by. Only what has a tier of its own is ever in a scope that asks for one. */
 export interface Scoped extends Belonging {
@@ -36,6 +37,8 @@ export interface View {
   /** The day of the judgement, RFC 3339 full-date. */
   readonly on: string;
   readonly revision: 'base' | 'head';
+  /** Every spend limit that the policy sets, whatever the day. */
+  readonly spendLimits: readonly SetLimit[];
   /** Measured use by the name of the file system, from the policy that judges; left out where there are no readings. */
   readonly usage?: EstateUsage;
 }

@@ -133,13 +133,25 @@ export const shippedPacks: Readonly<Record<string, RulePack>> = {
         }
       },
       {
+        "name": "spend-under-a-limit",
+        "entry": {
+          "rule": "spend-under-a-limit",
+          "level": "warning"
+        },
+        "place": {
+          "file": "shipped pack starter",
+          "line": 15,
+          "column": 5
+        }
+      },
+      {
         "name": "policy-apart",
         "entry": {
           "rule": "policy-apart"
         },
         "place": {
           "file": "shipped pack starter",
-          "line": 15,
+          "line": 16,
           "column": 5
         }
       },
@@ -152,7 +164,7 @@ export const shippedPacks: Readonly<Record<string, RulePack>> = {
         },
         "place": {
           "file": "shipped pack starter",
-          "line": 17,
+          "line": 18,
           "column": 5
         }
       },
@@ -165,7 +177,7 @@ export const shippedPacks: Readonly<Record<string, RulePack>> = {
         },
         "place": {
           "file": "shipped pack starter",
-          "line": 18,
+          "line": 19,
           "column": 5
         }
       },
@@ -178,7 +190,7 @@ export const shippedPacks: Readonly<Record<string, RulePack>> = {
         },
         "place": {
           "file": "shipped pack starter",
-          "line": 19,
+          "line": 20,
           "column": 5
         }
       }
@@ -261,6 +273,18 @@ export const shippedPacks: Readonly<Record<string, RulePack>> = {
         }
       },
       {
+        "name": "spend-under-a-limit",
+        "entry": {
+          "rule": "spend-under-a-limit",
+          "level": "error"
+        },
+        "place": {
+          "file": "shipped pack strict",
+          "line": 9,
+          "column": 5
+        }
+      },
+      {
         "name": "quota-headroom",
         "entry": {
           "name": "quota-headroom",
@@ -270,7 +294,7 @@ export const shippedPacks: Readonly<Record<string, RulePack>> = {
         },
         "place": {
           "file": "shipped pack strict",
-          "line": 9,
+          "line": 10,
           "column": 5
         }
       },
@@ -284,7 +308,7 @@ export const shippedPacks: Readonly<Record<string, RulePack>> = {
         },
         "place": {
           "file": "shipped pack strict",
-          "line": 10,
+          "line": 11,
           "column": 5
         }
       },
@@ -298,7 +322,7 @@ export const shippedPacks: Readonly<Record<string, RulePack>> = {
         },
         "place": {
           "file": "shipped pack strict",
-          "line": 11,
+          "line": 12,
           "column": 5
         }
       },
@@ -313,7 +337,7 @@ export const shippedPacks: Readonly<Record<string, RulePack>> = {
         },
         "place": {
           "file": "shipped pack strict",
-          "line": 13,
+          "line": 14,
           "column": 5
         }
       }

@@ -6,6 +6,7 @@
 export type Name = string;
 export type RuleEntry =
   | MaxMonthlySpendEntry
+  | SpendUnderALimitEntry
   | MinimumHeadroomEntry
   | NoShrinkEntry
   | BootVolumeStaysEntry
@@ -61,13 +62,13 @@ export type Date1 = string;
  */
 export type Name2 = string;
 /**
- * The smallest size that must be free, at layers measured in bytes.
- */
-export type Size = string;
-/**
  * A name: letters, digits, dot, underscore and hyphen, beginning with a letter or digit, at most 128 characters.
  */
 export type Name3 = string;
+/**
+ * The smallest size that must be free, at layers measured in bytes.
+ */
+export type Size = string;
 /**
  * A name: letters, digits, dot, underscore and hyphen, beginning with a letter or digit, at most 128 characters.
  */
@@ -89,13 +90,13 @@ export type Name7 = string;
  */
 export type Name8 = string;
 /**
- * The largest size by which a volume may grow in one change.
- */
-export type Size1 = string;
-/**
  * A name: letters, digits, dot, underscore and hyphen, beginning with a letter or digit, at most 128 characters.
  */
 export type Name9 = string;
+/**
+ * The largest size by which a volume may grow in one change.
+ */
+export type Size1 = string;
 /**
  * A name: letters, digits, dot, underscore and hyphen, beginning with a letter or digit, at most 128 characters.
  */
@@ -108,6 +109,10 @@ export type Name11 = string;
  * A name: letters, digits, dot, underscore and hyphen, beginning with a letter or digit, at most 128 characters.
  */
 export type Name12 = string;
+/**
+ * A name: letters, digits, dot, underscore and hyphen, beginning with a letter or digit, at most 128 characters.
+ */
+export type Name13 = string;
 /**
  * The first day of the freeze.
  */
@@ -123,7 +128,7 @@ export type Sentence = string;
 /**
  * A name: letters, digits, dot, underscore and hyphen, beginning with a letter or digit, at most 128 characters.
  */
-export type Name13 = string;
+export type Name14 = string;
 /**
  * The size that may be unallocated at any one place, for a partition table, a group's metadata or a last extent. Exactly this size is allowed.
  */
@@ -131,11 +136,11 @@ export type Size2 = string;
 /**
  * A name: letters, digits, dot, underscore and hyphen, beginning with a letter or digit, at most 128 characters.
  */
-export type Name14 = string;
+export type Name15 = string;
 /**
  * A name: letters, digits, dot, underscore and hyphen, beginning with a letter or digit, at most 128 characters.
  */
-export type Name15 = string;
+export type Name16 = string;
 /**
  * The beginning of the message about what does not match.
  */
@@ -143,11 +148,11 @@ export type Sentence1 = string;
 /**
  * A name: letters, digits, dot, underscore and hyphen, beginning with a letter or digit, at most 128 characters.
  */
-export type Name16 = string;
+export type Name17 = string;
 /**
  * A name: letters, digits, dot, underscore and hyphen, beginning with a letter or digit, at most 128 characters.
  */
-export type Name17 = string;
+export type Name18 = string;
 
 /**
  * A rule pack: rules with their parameters, limits and scope.
@@ -210,13 +215,13 @@ export interface ScopeDeclaration {
   };
 }
 /**
- * Less headroom than required in a site's quota, a server's attachment slots, a volume group or a file system; or a file system that, by its readings, will be full too soon.
+ * Monthly cost that no spend limit covers: of a team, or of no team at all.
  */
-export interface MinimumHeadroomEntry {
+export interface SpendUnderALimitEntry {
   /**
-   * Less headroom than required in a site's quota, a server's attachment slots, a volume group or a file system; or a file system that, by its readings, will be full too soon.
+   * Monthly cost that no spend limit covers: of a team, or of no team at all.
    */
-  rule: 'minimum-headroom';
+  rule: 'spend-under-a-limit';
   name?: Name2;
   /**
    * The level of a finding; error if left out. Only error fails.
@@ -227,6 +232,42 @@ export interface MinimumHeadroomEntry {
    */
   enabled?: boolean;
   where?: ScopeDeclaration1;
+}
+/**
+ * What the rule applies to; everything if left out.
+ */
+export interface ScopeDeclaration1 {
+  teams?: Names;
+  sites?: Names1;
+  tiers?: Names2;
+  /**
+   * Only what has each of these labels, with the value or one of the values.
+   */
+  labels?: {
+    /**
+     * @minItems 1
+     */
+    [k: string]: string | [string, ...string[]];
+  };
+}
+/**
+ * Less headroom than required in a site's quota, a server's attachment slots, a volume group or a file system; or a file system that, by its readings, will be full too soon.
+ */
+export interface MinimumHeadroomEntry {
+  /**
+   * Less headroom than required in a site's quota, a server's attachment slots, a volume group or a file system; or a file system that, by its readings, will be full too soon.
+   */
+  rule: 'minimum-headroom';
+  name?: Name3;
+  /**
+   * The level of a finding; error if left out. Only error fails.
+   */
+  level?: 'error' | 'warning' | 'note';
+  /**
+   * false switches off the entry of the same name in a pack listed under use.
+   */
+  enabled?: boolean;
+  where?: ScopeDeclaration2;
   /**
    * The layer that must keep headroom. A file system is checked against its readings; without any, its share and size are not checked.
    */
@@ -248,7 +289,7 @@ export interface MinimumHeadroomEntry {
 /**
  * What the rule applies to; everything if left out.
  */
-export interface ScopeDeclaration1 {
+export interface ScopeDeclaration2 {
   teams?: Names;
   sites?: Names1;
   tiers?: Names2;
@@ -270,7 +311,7 @@ export interface NoShrinkEntry {
    * A volume, a volume group or a file system made smaller in exact bytes: also across a rename, a change of unit, or a deletion and re-creation in its place.
    */
   rule: 'no-shrink';
-  name?: Name3;
+  name?: Name4;
   /**
    * The level of a finding; error if left out. Only error fails.
    */
@@ -279,7 +320,7 @@ export interface NoShrinkEntry {
    * false switches off the entry of the same name in a pack listed under use.
    */
   enabled?: boolean;
-  where?: ScopeDeclaration2;
+  where?: ScopeDeclaration3;
   /**
    * The types of file system that may be made smaller, among those whose own tools can do it.
    */
@@ -288,7 +329,7 @@ export interface NoShrinkEntry {
 /**
  * What the rule applies to; everything if left out.
  */
-export interface ScopeDeclaration2 {
+export interface ScopeDeclaration3 {
   teams?: Names;
   sites?: Names1;
   tiers?: Names2;
@@ -310,42 +351,6 @@ export interface BootVolumeStaysEntry {
    * A boot volume detached, swapped, moved, deleted, taken into a volume group or given a new file system while its server runs.
    */
   rule: 'boot-volume-stays';
-  name?: Name4;
-  /**
-   * The level of a finding; error if left out. Only error fails.
-   */
-  level?: 'error' | 'warning' | 'note';
-  /**
-   * false switches off the entry of the same name in a pack listed under use.
-   */
-  enabled?: boolean;
-  where?: ScopeDeclaration3;
-}
-/**
- * What the rule applies to; everything if left out.
- */
-export interface ScopeDeclaration3 {
-  teams?: Names;
-  sites?: Names1;
-  tiers?: Names2;
-  /**
-   * Only what has each of these labels, with the value or one of the values.
-   */
-  labels?: {
-    /**
-     * @minItems 1
-     */
-    [k: string]: string | [string, ...string[]];
-  };
-}
-/**
- * One volume attached to several servers, unless it is shareable, within its tier's limit, and holds a cluster-aware file system.
- */
-export interface ExclusiveAttachmentEntry {
-  /**
-   * One volume attached to several servers, unless it is shareable, within its tier's limit, and holds a cluster-aware file system.
-   */
-  rule: 'exclusive-attachment';
   name?: Name5;
   /**
    * The level of a finding; error if left out. Only error fails.
@@ -375,13 +380,13 @@ export interface ScopeDeclaration4 {
   };
 }
 /**
- * A volume group with members on different servers, or with some members attached and some not.
+ * One volume attached to several servers, unless it is shareable, within its tier's limit, and holds a cluster-aware file system.
  */
-export interface GroupTravelsWholeEntry {
+export interface ExclusiveAttachmentEntry {
   /**
-   * A volume group with members on different servers, or with some members attached and some not.
+   * One volume attached to several servers, unless it is shareable, within its tier's limit, and holds a cluster-aware file system.
    */
-  rule: 'group-travels-whole';
+  rule: 'exclusive-attachment';
   name?: Name6;
   /**
    * The level of a finding; error if left out. Only error fails.
@@ -411,13 +416,13 @@ export interface ScopeDeclaration5 {
   };
 }
 /**
- * A volume attached to a server at another site.
+ * A volume group with members on different servers, or with some members attached and some not.
  */
-export interface SameSiteEntry {
+export interface GroupTravelsWholeEntry {
   /**
-   * A volume attached to a server at another site.
+   * A volume group with members on different servers, or with some members attached and some not.
    */
-  rule: 'same-site';
+  rule: 'group-travels-whole';
   name?: Name7;
   /**
    * The level of a finding; error if left out. Only error fails.
@@ -447,13 +452,13 @@ export interface ScopeDeclaration6 {
   };
 }
 /**
- * A volume made larger in one change by more than a set factor or a set size.
+ * A volume attached to a server at another site.
  */
-export interface GrowthStepEntry {
+export interface SameSiteEntry {
   /**
-   * A volume made larger in one change by more than a set factor or a set size.
+   * A volume attached to a server at another site.
    */
-  rule: 'growth-step';
+  rule: 'same-site';
   name?: Name8;
   /**
    * The level of a finding; error if left out. Only error fails.
@@ -464,6 +469,42 @@ export interface GrowthStepEntry {
    */
   enabled?: boolean;
   where?: ScopeDeclaration7;
+}
+/**
+ * What the rule applies to; everything if left out.
+ */
+export interface ScopeDeclaration7 {
+  teams?: Names;
+  sites?: Names1;
+  tiers?: Names2;
+  /**
+   * Only what has each of these labels, with the value or one of the values.
+   */
+  labels?: {
+    /**
+     * @minItems 1
+     */
+    [k: string]: string | [string, ...string[]];
+  };
+}
+/**
+ * A volume made larger in one change by more than a set factor or a set size.
+ */
+export interface GrowthStepEntry {
+  /**
+   * A volume made larger in one change by more than a set factor or a set size.
+   */
+  rule: 'growth-step';
+  name?: Name9;
+  /**
+   * The level of a finding; error if left out. Only error fails.
+   */
+  level?: 'error' | 'warning' | 'note';
+  /**
+   * false switches off the entry of the same name in a pack listed under use.
+   */
+  enabled?: boolean;
+  where?: ScopeDeclaration8;
   /**
    * The largest factor by which a volume may grow in one change.
    */
@@ -473,7 +514,7 @@ export interface GrowthStepEntry {
 /**
  * What the rule applies to; everything if left out.
  */
-export interface ScopeDeclaration7 {
+export interface ScopeDeclaration8 {
   teams?: Names;
   sites?: Names1;
   tiers?: Names2;
@@ -495,7 +536,7 @@ export interface DetachedVolumeOwnedEntry {
    * A volume that no server uses and that is still billed, unattached or attached only to stopped servers that cost nothing, without an owner, a reason or a retention date, or kept past that date.
    */
   rule: 'detached-volume-owned';
-  name?: Name9;
+  name?: Name10;
   /**
    * The level of a finding; error if left out. Only error fails.
    */
@@ -504,7 +545,7 @@ export interface DetachedVolumeOwnedEntry {
    * false switches off the entry of the same name in a pack listed under use.
    */
   enabled?: boolean;
-  where?: ScopeDeclaration8;
+  where?: ScopeDeclaration9;
   /**
    * How many days ahead a retention date may be at most.
    */
@@ -517,7 +558,7 @@ export interface DetachedVolumeOwnedEntry {
 /**
  * What the rule applies to; everything if left out.
  */
-export interface ScopeDeclaration8 {
+export interface ScopeDeclaration9 {
   teams?: Names;
   sites?: Names1;
   tiers?: Names2;
@@ -539,7 +580,7 @@ export interface DeletionPreparedEntry {
    * The deletion of a volume that is attached on main, is protected, is to be kept longer, or leaves no record of its reason and of a recent enough backup; likewise a move to another site, and a file system deleted or reformatted on volumes that stay. Warns when a volume joins a group, or gets its first file system, and may already hold data.
    */
   rule: 'deletion-prepared';
-  name?: Name10;
+  name?: Name11;
   /**
    * The level of a finding; error if left out. Only error fails.
    */
@@ -548,7 +589,7 @@ export interface DeletionPreparedEntry {
    * false switches off the entry of the same name in a pack listed under use.
    */
   enabled?: boolean;
-  where?: ScopeDeclaration9;
+  where?: ScopeDeclaration10;
   /**
    * The greatest age, in days, of the backup on record on the day of the judgement; if left out, no backup is required.
    */
@@ -561,7 +602,7 @@ export interface DeletionPreparedEntry {
 /**
  * What the rule applies to; everything if left out.
  */
-export interface ScopeDeclaration9 {
+export interface ScopeDeclaration10 {
   teams?: Names;
   sites?: Names1;
   tiers?: Names2;
@@ -583,7 +624,7 @@ export interface DestructiveChangesFewEntry {
    * More than a set number of changes in one branch that cannot be undone.
    */
   rule: 'destructive-changes-few';
-  name?: Name11;
+  name?: Name12;
   /**
    * The level of a finding; error if left out. Only error fails.
    */
@@ -592,7 +633,7 @@ export interface DestructiveChangesFewEntry {
    * false switches off the entry of the same name in a pack listed under use.
    */
   enabled?: boolean;
-  where?: ScopeDeclaration10;
+  where?: ScopeDeclaration11;
   /**
    * How many volumes, groups and file systems one branch may delete, shrink or reformat. Exactly this many are allowed; what is lost together with its volume or group counts once.
    */
@@ -601,7 +642,7 @@ export interface DestructiveChangesFewEntry {
 /**
  * What the rule applies to; everything if left out.
  */
-export interface ScopeDeclaration10 {
+export interface ScopeDeclaration11 {
   teams?: Names;
   sites?: Names1;
   tiers?: Names2;
@@ -623,7 +664,7 @@ export interface FreezeEntry {
    * Changes that cannot be undone, or any changes, within a freeze period.
    */
   rule: 'freeze';
-  name?: Name12;
+  name?: Name13;
   /**
    * The level of a finding; error if left out. Only error fails.
    */
@@ -632,7 +673,7 @@ export interface FreezeEntry {
    * false switches off the entry of the same name in a pack listed under use.
    */
   enabled?: boolean;
-  where?: ScopeDeclaration11;
+  where?: ScopeDeclaration12;
   from?: Date2;
   until?: Date3;
   /**
@@ -644,7 +685,7 @@ export interface FreezeEntry {
 /**
  * What the rule applies to; everything if left out.
  */
-export interface ScopeDeclaration11 {
+export interface ScopeDeclaration12 {
   teams?: Names;
   sites?: Names1;
   tiers?: Names2;
@@ -666,7 +707,7 @@ export interface GrowthFollowedThroughEntry {
    * Provisioned capacity that is left unallocated: a volume group with too much allocated to no file system, an attached volume in no group and without a file system, a file system smaller than the volume under it.
    */
   rule: 'growth-followed-through';
-  name?: Name13;
+  name?: Name14;
   /**
    * The level of a finding; warning if left out. Only error fails.
    */
@@ -675,7 +716,7 @@ export interface GrowthFollowedThroughEntry {
    * false switches off the entry of the same name in a pack listed under use.
    */
   enabled?: boolean;
-  where?: ScopeDeclaration12;
+  where?: ScopeDeclaration13;
   /**
    * The largest share of the provisioned capacity of a volume group that may be unallocated. Exactly this share is allowed.
    */
@@ -685,7 +726,7 @@ export interface GrowthFollowedThroughEntry {
 /**
  * What the rule applies to; everything if left out.
  */
-export interface ScopeDeclaration12 {
+export interface ScopeDeclaration13 {
   teams?: Names;
   sites?: Names1;
   tiers?: Names2;
@@ -707,7 +748,7 @@ export interface NamingEntry {
    * A name of a server, a volume, a volume group or a mount point that breaks the estate's pattern.
    */
   rule: 'naming';
-  name?: Name14;
+  name?: Name15;
   /**
    * The level of a finding; error if left out. Only error fails.
    */
@@ -716,7 +757,7 @@ export interface NamingEntry {
    * false switches off the entry of the same name in a pack listed under use.
    */
   enabled?: boolean;
-  where?: ScopeDeclaration13;
+  where?: ScopeDeclaration14;
   /**
    * The pattern (RE2) that a server's name must match from end to end.
    */
@@ -737,7 +778,7 @@ export interface NamingEntry {
 /**
  * What the rule applies to; everything if left out.
  */
-export interface ScopeDeclaration13 {
+export interface ScopeDeclaration14 {
   teams?: Names;
   sites?: Names1;
   tiers?: Names2;
@@ -759,7 +800,7 @@ export interface ShapeEntry {
    * Whatever does not match a JSON Schema of your own: a rule without code, for one kind of thing or for changes.
    */
   rule: 'shape';
-  name?: Name15;
+  name?: Name16;
   /**
    * The level of a finding; error if left out. Only error fails.
    */
@@ -768,7 +809,7 @@ export interface ShapeEntry {
    * false switches off the entry of the same name in a pack listed under use.
    */
   enabled?: boolean;
-  where?: ScopeDeclaration14;
+  where?: ScopeDeclaration15;
   /**
    * What is checked against the schema, each by itself.
    */
@@ -865,7 +906,7 @@ export interface ShapeEntry {
 /**
  * What the rule applies to; everything if left out.
  */
-export interface ScopeDeclaration14 {
+export interface ScopeDeclaration15 {
   teams?: Names;
   sites?: Names1;
   tiers?: Names2;
@@ -887,7 +928,7 @@ export interface TierBoundsEntry {
    * A volume whose size its tier does not offer, or a server that needs more IOPS than its volumes' tiers provide.
    */
   rule: 'tier-bounds';
-  name?: Name16;
+  name?: Name17;
   /**
    * The level of a finding; error if left out. Only error fails.
    */
@@ -896,12 +937,12 @@ export interface TierBoundsEntry {
    * false switches off the entry of the same name in a pack listed under use.
    */
   enabled?: boolean;
-  where?: ScopeDeclaration15;
+  where?: ScopeDeclaration16;
 }
 /**
  * What the rule applies to; everything if left out.
  */
-export interface ScopeDeclaration15 {
+export interface ScopeDeclaration16 {
   teams?: Names;
   sites?: Names1;
   tiers?: Names2;
@@ -923,7 +964,7 @@ export interface PolicyApartEntry {
    * A looser policy and a change of storage in one branch.
    */
   rule: 'policy-apart';
-  name?: Name17;
+  name?: Name18;
   /**
    * The level of a finding; error if left out. Only error fails.
    */
@@ -932,12 +973,12 @@ export interface PolicyApartEntry {
    * false switches off the entry of the same name in a pack listed under use.
    */
   enabled?: boolean;
-  where?: ScopeDeclaration16;
+  where?: ScopeDeclaration17;
 }
 /**
  * What the rule applies to; everything if left out.
  */
-export interface ScopeDeclaration16 {
+export interface ScopeDeclaration17 {
   teams?: Names;
   sites?: Names1;
   tiers?: Names2;

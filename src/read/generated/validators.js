@@ -2882,7 +2882,7 @@ function validate56(data, { instancePath = "", parentData, parentDataProperty, r
   return validate56.errors = vErrors, errors === 0;
 }
 validate56.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var rule_pack = validate57, schema122 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "rule-pack.json", title: "RulePackFile", description: "A rule pack: rules with their parameters, limits and scope.", type: "object", additionalProperties: !1, properties: { use: { type: "array", items: { $ref: "common.json#/$defs/name" }, description: "Packs that ship with Ullage, by name; what follows adds to them or overrides them by name." }, rules: { type: "array", items: { $ref: "#/$defs/entry" }, description: "The rules of this pack." } }, $defs: { names: { type: "array", minItems: 1, items: { $ref: "common.json#/$defs/name" } }, scope: { title: "ScopeDeclaration", type: "object", additionalProperties: !1, description: "What the rule applies to; everything if left out. All keys given must match.", properties: { teams: { $ref: "#/$defs/names", description: "Only what belongs to one of these teams." }, sites: { $ref: "#/$defs/names", description: "Only what is at one of these sites." }, tiers: { $ref: "#/$defs/names", description: "Only volumes of one of these tiers." }, labels: { type: "object", propertyNames: { $ref: "common.json#/$defs/name" }, additionalProperties: { type: ["string", "array"], items: { type: "string" }, minItems: 1 }, description: "Only what has each of these labels, with the value or one of the values." } } }, entry: { title: "RuleEntry", type: "object", required: ["rule"], discriminator: { propertyName: "rule" }, oneOf: [{ title: "MaxMonthlySpendEntry", type: "object", description: "A team, a site, a label or the whole estate whose monthly cost is over its limit.", additionalProperties: !1, required: ["rule", "limit"], properties: { rule: { const: "max-monthly-spend", description: "A team, a site, a label or the whole estate whose monthly cost is over its limit." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, limit: { $ref: "common.json#/$defs/amount", description: "The highest total monthly cost of everything in scope. Exactly this amount is allowed." }, each: { type: "string", enum: ["team", "site"], description: "Applies the limit to each team, or each site, in scope separately instead of to their total." }, "warn-from": { type: "number", exclusiveMinimum: 0, maximum: 1, description: "The share of the limit from which a warning is given." }, from: { $ref: "common.json#/$defs/date", description: "The first day on which the limit applies." }, until: { $ref: "common.json#/$defs/date", description: "The last day on which the limit applies." } } }, { title: "MinimumHeadroomEntry", type: "object", description: "Less headroom than required in a site's quota, a server's attachment slots, a volume group or a file system; or a file system that, by its readings, will be full too soon.", additionalProperties: !1, required: ["rule", "of"], properties: { rule: { const: "minimum-headroom", description: "Less headroom than required in a site's quota, a server's attachment slots, a volume group or a file system; or a file system that, by its readings, will be full too soon." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, of: { type: "string", enum: ["quota", "attachment-slots", "volume-group", "file-system"], description: "The layer that must keep headroom. A file system is checked against its readings; without any, its share and size are not checked." }, share: { type: "number", minimum: 0, maximum: 1, description: "The smallest share of the capacity that must be free. Exactly this share is enough." }, size: { $ref: "common.json#/$defs/size", description: "The smallest size that must be free, at layers measured in bytes." }, count: { type: "integer", minimum: 0, description: "The smallest number of volumes or slots that must be free, at layers that are counted." }, days: { type: "integer", minimum: 1, description: "The smallest number of days, from the day of the judgement, until a file system may be full by its readings: what counts is the day by which 5 in 100 of the futures drawn from them are full, so that the rule errs early. Exactly this many are enough." } } }, { title: "NoShrinkEntry", type: "object", description: "A volume, a volume group or a file system made smaller in exact bytes: also across a rename, a change of unit, or a deletion and re-creation in its place.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "no-shrink", description: "A volume, a volume group or a file system made smaller in exact bytes: also across a rename, a change of unit, or a deletion and re-creation in its place." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "allow-file-systems": { type: "array", items: { type: "string", enum: ["ext2", "ext3", "ext4", "btrfs", "ntfs", "swap"] }, description: "The types of file system that may be made smaller, among those whose own tools can do it." } } }, { title: "BootVolumeStaysEntry", type: "object", description: "A boot volume detached, swapped, moved, deleted, taken into a volume group or given a new file system while its server runs.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "boot-volume-stays", description: "A boot volume detached, swapped, moved, deleted, taken into a volume group or given a new file system while its server runs." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "ExclusiveAttachmentEntry", type: "object", description: "One volume attached to several servers, unless it is shareable, within its tier's limit, and holds a cluster-aware file system.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "exclusive-attachment", description: "One volume attached to several servers, unless it is shareable, within its tier's limit, and holds a cluster-aware file system." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "GroupTravelsWholeEntry", type: "object", description: "A volume group with members on different servers, or with some members attached and some not.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "group-travels-whole", description: "A volume group with members on different servers, or with some members attached and some not." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "SameSiteEntry", type: "object", description: "A volume attached to a server at another site.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "same-site", description: "A volume attached to a server at another site." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "GrowthStepEntry", type: "object", description: "A volume made larger in one change by more than a set factor or a set size.", additionalProperties: !1, required: ["rule"], minProperties: 2, properties: { rule: { const: "growth-step", description: "A volume made larger in one change by more than a set factor or a set size." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, times: { type: "number", minimum: 1, description: "The largest factor by which a volume may grow in one change." }, by: { $ref: "common.json#/$defs/size", description: "The largest size by which a volume may grow in one change." } } }, { title: "DetachedVolumeOwnedEntry", type: "object", description: "A volume that no server uses and that is still billed, unattached or attached only to stopped servers that cost nothing, without an owner, a reason or a retention date, or kept past that date.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "detached-volume-owned", description: "A volume that no server uses and that is still billed, unattached or attached only to stopped servers that cost nothing, without an owner, a reason or a retention date, or kept past that date." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "at-most": { type: "integer", minimum: 1, description: "How many days ahead a retention date may be at most." }, grace: { type: "integer", minimum: 0, default: 0, description: "How many days past the retention date are tolerated." } } }, { title: "DeletionPreparedEntry", type: "object", description: "The deletion of a volume that is attached on main, is protected, is to be kept longer, or leaves no record of its reason and of a recent enough backup; likewise a move to another site, and a file system deleted or reformatted on volumes that stay. Warns when a volume joins a group, or gets its first file system, and may already hold data.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "deletion-prepared", description: "The deletion of a volume that is attached on main, is protected, is to be kept longer, or leaves no record of its reason and of a recent enough backup; likewise a move to another site, and a file system deleted or reformatted on volumes that stay. Warns when a volume joins a group, or gets its first file system, and may already hold data." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "backup-within": { type: "integer", minimum: 0, description: "The greatest age, in days, of the backup on record on the day of the judgement; if left out, no backup is required." }, "attached-allowed": { type: "boolean", default: !1, description: "Whether a volume that is still attached on main may be deleted." } } }, { title: "DestructiveChangesFewEntry", type: "object", description: "More than a set number of changes in one branch that cannot be undone.", additionalProperties: !1, required: ["rule", "at-most"], properties: { rule: { const: "destructive-changes-few", description: "More than a set number of changes in one branch that cannot be undone." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "at-most": { type: "integer", minimum: 0, description: "How many volumes, groups and file systems one branch may delete, shrink or reformat. Exactly this many are allowed; what is lost together with its volume or group counts once." } } }, { title: "FreezeEntry", type: "object", description: "Changes that cannot be undone, or any changes, within a freeze period.", additionalProperties: !1, required: ["rule"], minProperties: 2, properties: { rule: { const: "freeze", description: "Changes that cannot be undone, or any changes, within a freeze period." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, from: { $ref: "common.json#/$defs/date", description: "The first day of the freeze." }, until: { $ref: "common.json#/$defs/date", description: "The last day of the freeze." }, "all-changes": { type: "boolean", default: !1, description: "Whether every change of storage is refused, not only those that cannot be undone." }, reason: { $ref: "common.json#/$defs/sentence", description: "Why there is a freeze; shown with each finding." } } }, { title: "GrowthFollowedThroughEntry", type: "object", description: "Provisioned capacity that is left unallocated: a volume group with too much allocated to no file system, an attached volume in no group and without a file system, a file system smaller than the volume under it.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "growth-followed-through", description: "Provisioned capacity that is left unallocated: a volume group with too much allocated to no file system, an attached volume in no group and without a file system, a file system smaller than the volume under it." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; warning if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "idle-share": { type: "number", minimum: 0, maximum: 1, default: 0.25, description: "The largest share of the provisioned capacity of a volume group that may be unallocated. Exactly this share is allowed." }, "idle-size": { $ref: "common.json#/$defs/size", default: "1 GiB", description: "The size that may be unallocated at any one place, for a partition table, a group's metadata or a last extent. Exactly this size is allowed." } } }, { title: "NamingEntry", type: "object", description: "A name of a server, a volume, a volume group or a mount point that breaks the estate's pattern.", additionalProperties: !1, required: ["rule"], minProperties: 2, properties: { rule: { const: "naming", description: "A name of a server, a volume, a volume group or a mount point that breaks the estate's pattern." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, server: { type: "string", minLength: 1, description: "The pattern (RE2) that a server's name must match from end to end." }, volume: { type: "string", minLength: 1, description: "The pattern (RE2) that a volume's name must match from end to end." }, "volume-group": { type: "string", minLength: 1, description: "The pattern (RE2) that a volume group's name must match from end to end." }, mount: { type: "string", minLength: 1, description: "The pattern (RE2) that the mount point of a file system must match from end to end." } } }, { title: "ShapeEntry", type: "object", description: "Whatever does not match a JSON Schema of your own: a rule without code, for one kind of thing or for changes.", additionalProperties: !1, required: ["rule", "schema", "of"], properties: { rule: { const: "shape", description: "Whatever does not match a JSON Schema of your own: a rule without code, for one kind of thing or for changes." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, of: { type: "string", enum: ["server", "volume", "volume-group", "file-system", "change"], description: "What is checked against the schema, each by itself." }, kinds: { type: "array", minItems: 1, items: { type: "string", enum: ["server-created", "server-renamed", "server-changed-team", "server-moved-site", "server-changed-type", "server-started", "server-stopped", "boot-swapped", "server-edited", "server-deleted", "volume-created", "volume-re-created", "volume-renamed", "volume-changed-team", "volume-moved-site", "volume-moved-tier", "volume-grown", "volume-shrunk", "volume-unprotected", "volume-edited", "handed-over", "detached", "attached", "volume-deleted", "group-created", "group-renamed", "member-left", "member-joined", "group-edited", "group-deleted", "file-system-created", "file-system-remounted", "file-system-remade", "file-system-grown", "file-system-shrunk", "file-system-deleted"] }, description: "Only changes of these kinds; all kinds if left out. Only with of: change." }, schema: { type: "object", description: "A JSON Schema (2020-12) that each must satisfy. It sees the keys of the estate files, sizes as numbers under size-gib, and servers, volumes or volume-group for what it is attached to or part of; for a change: change, subject, before and after. Patterns are RE2; $ref stays within the schema." }, message: { $ref: "common.json#/$defs/sentence", description: "The beginning of the message about what does not match." } } }, { title: "TierBoundsEntry", type: "object", description: "A volume whose size its tier does not offer, or a server that needs more IOPS than its volumes' tiers provide.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "tier-bounds", description: "A volume whose size its tier does not offer, or a server that needs more IOPS than its volumes' tiers provide." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "PolicyApartEntry", type: "object", description: "A looser policy and a change of storage in one branch.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "policy-apart", description: "A looser policy and a change of storage in one branch." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }] } } }, schema124 = { title: "RuleEntry", type: "object", required: ["rule"], discriminator: { propertyName: "rule" }, oneOf: [{ title: "MaxMonthlySpendEntry", type: "object", description: "A team, a site, a label or the whole estate whose monthly cost is over its limit.", additionalProperties: !1, required: ["rule", "limit"], properties: { rule: { const: "max-monthly-spend", description: "A team, a site, a label or the whole estate whose monthly cost is over its limit." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, limit: { $ref: "common.json#/$defs/amount", description: "The highest total monthly cost of everything in scope. Exactly this amount is allowed." }, each: { type: "string", enum: ["team", "site"], description: "Applies the limit to each team, or each site, in scope separately instead of to their total." }, "warn-from": { type: "number", exclusiveMinimum: 0, maximum: 1, description: "The share of the limit from which a warning is given." }, from: { $ref: "common.json#/$defs/date", description: "The first day on which the limit applies." }, until: { $ref: "common.json#/$defs/date", description: "The last day on which the limit applies." } } }, { title: "MinimumHeadroomEntry", type: "object", description: "Less headroom than required in a site's quota, a server's attachment slots, a volume group or a file system; or a file system that, by its readings, will be full too soon.", additionalProperties: !1, required: ["rule", "of"], properties: { rule: { const: "minimum-headroom", description: "Less headroom than required in a site's quota, a server's attachment slots, a volume group or a file system; or a file system that, by its readings, will be full too soon." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, of: { type: "string", enum: ["quota", "attachment-slots", "volume-group", "file-system"], description: "The layer that must keep headroom. A file system is checked against its readings; without any, its share and size are not checked." }, share: { type: "number", minimum: 0, maximum: 1, description: "The smallest share of the capacity that must be free. Exactly this share is enough." }, size: { $ref: "common.json#/$defs/size", description: "The smallest size that must be free, at layers measured in bytes." }, count: { type: "integer", minimum: 0, description: "The smallest number of volumes or slots that must be free, at layers that are counted." }, days: { type: "integer", minimum: 1, description: "The smallest number of days, from the day of the judgement, until a file system may be full by its readings: what counts is the day by which 5 in 100 of the futures drawn from them are full, so that the rule errs early. Exactly this many are enough." } } }, { title: "NoShrinkEntry", type: "object", description: "A volume, a volume group or a file system made smaller in exact bytes: also across a rename, a change of unit, or a deletion and re-creation in its place.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "no-shrink", description: "A volume, a volume group or a file system made smaller in exact bytes: also across a rename, a change of unit, or a deletion and re-creation in its place." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "allow-file-systems": { type: "array", items: { type: "string", enum: ["ext2", "ext3", "ext4", "btrfs", "ntfs", "swap"] }, description: "The types of file system that may be made smaller, among those whose own tools can do it." } } }, { title: "BootVolumeStaysEntry", type: "object", description: "A boot volume detached, swapped, moved, deleted, taken into a volume group or given a new file system while its server runs.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "boot-volume-stays", description: "A boot volume detached, swapped, moved, deleted, taken into a volume group or given a new file system while its server runs." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "ExclusiveAttachmentEntry", type: "object", description: "One volume attached to several servers, unless it is shareable, within its tier's limit, and holds a cluster-aware file system.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "exclusive-attachment", description: "One volume attached to several servers, unless it is shareable, within its tier's limit, and holds a cluster-aware file system." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "GroupTravelsWholeEntry", type: "object", description: "A volume group with members on different servers, or with some members attached and some not.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "group-travels-whole", description: "A volume group with members on different servers, or with some members attached and some not." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "SameSiteEntry", type: "object", description: "A volume attached to a server at another site.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "same-site", description: "A volume attached to a server at another site." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "GrowthStepEntry", type: "object", description: "A volume made larger in one change by more than a set factor or a set size.", additionalProperties: !1, required: ["rule"], minProperties: 2, properties: { rule: { const: "growth-step", description: "A volume made larger in one change by more than a set factor or a set size." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, times: { type: "number", minimum: 1, description: "The largest factor by which a volume may grow in one change." }, by: { $ref: "common.json#/$defs/size", description: "The largest size by which a volume may grow in one change." } } }, { title: "DetachedVolumeOwnedEntry", type: "object", description: "A volume that no server uses and that is still billed, unattached or attached only to stopped servers that cost nothing, without an owner, a reason or a retention date, or kept past that date.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "detached-volume-owned", description: "A volume that no server uses and that is still billed, unattached or attached only to stopped servers that cost nothing, without an owner, a reason or a retention date, or kept past that date." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "at-most": { type: "integer", minimum: 1, description: "How many days ahead a retention date may be at most." }, grace: { type: "integer", minimum: 0, default: 0, description: "How many days past the retention date are tolerated." } } }, { title: "DeletionPreparedEntry", type: "object", description: "The deletion of a volume that is attached on main, is protected, is to be kept longer, or leaves no record of its reason and of a recent enough backup; likewise a move to another site, and a file system deleted or reformatted on volumes that stay. Warns when a volume joins a group, or gets its first file system, and may already hold data.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "deletion-prepared", description: "The deletion of a volume that is attached on main, is protected, is to be kept longer, or leaves no record of its reason and of a recent enough backup; likewise a move to another site, and a file system deleted or reformatted on volumes that stay. Warns when a volume joins a group, or gets its first file system, and may already hold data." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "backup-within": { type: "integer", minimum: 0, description: "The greatest age, in days, of the backup on record on the day of the judgement; if left out, no backup is required." }, "attached-allowed": { type: "boolean", default: !1, description: "Whether a volume that is still attached on main may be deleted." } } }, { title: "DestructiveChangesFewEntry", type: "object", description: "More than a set number of changes in one branch that cannot be undone.", additionalProperties: !1, required: ["rule", "at-most"], properties: { rule: { const: "destructive-changes-few", description: "More than a set number of changes in one branch that cannot be undone." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "at-most": { type: "integer", minimum: 0, description: "How many volumes, groups and file systems one branch may delete, shrink or reformat. Exactly this many are allowed; what is lost together with its volume or group counts once." } } }, { title: "FreezeEntry", type: "object", description: "Changes that cannot be undone, or any changes, within a freeze period.", additionalProperties: !1, required: ["rule"], minProperties: 2, properties: { rule: { const: "freeze", description: "Changes that cannot be undone, or any changes, within a freeze period." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, from: { $ref: "common.json#/$defs/date", description: "The first day of the freeze." }, until: { $ref: "common.json#/$defs/date", description: "The last day of the freeze." }, "all-changes": { type: "boolean", default: !1, description: "Whether every change of storage is refused, not only those that cannot be undone." }, reason: { $ref: "common.json#/$defs/sentence", description: "Why there is a freeze; shown with each finding." } } }, { title: "GrowthFollowedThroughEntry", type: "object", description: "Provisioned capacity that is left unallocated: a volume group with too much allocated to no file system, an attached volume in no group and without a file system, a file system smaller than the volume under it.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "growth-followed-through", description: "Provisioned capacity that is left unallocated: a volume group with too much allocated to no file system, an attached volume in no group and without a file system, a file system smaller than the volume under it." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; warning if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "idle-share": { type: "number", minimum: 0, maximum: 1, default: 0.25, description: "The largest share of the provisioned capacity of a volume group that may be unallocated. Exactly this share is allowed." }, "idle-size": { $ref: "common.json#/$defs/size", default: "1 GiB", description: "The size that may be unallocated at any one place, for a partition table, a group's metadata or a last extent. Exactly this size is allowed." } } }, { title: "NamingEntry", type: "object", description: "A name of a server, a volume, a volume group or a mount point that breaks the estate's pattern.", additionalProperties: !1, required: ["rule"], minProperties: 2, properties: { rule: { const: "naming", description: "A name of a server, a volume, a volume group or a mount point that breaks the estate's pattern." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, server: { type: "string", minLength: 1, description: "The pattern (RE2) that a server's name must match from end to end." }, volume: { type: "string", minLength: 1, description: "The pattern (RE2) that a volume's name must match from end to end." }, "volume-group": { type: "string", minLength: 1, description: "The pattern (RE2) that a volume group's name must match from end to end." }, mount: { type: "string", minLength: 1, description: "The pattern (RE2) that the mount point of a file system must match from end to end." } } }, { title: "ShapeEntry", type: "object", description: "Whatever does not match a JSON Schema of your own: a rule without code, for one kind of thing or for changes.", additionalProperties: !1, required: ["rule", "schema", "of"], properties: { rule: { const: "shape", description: "Whatever does not match a JSON Schema of your own: a rule without code, for one kind of thing or for changes." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, of: { type: "string", enum: ["server", "volume", "volume-group", "file-system", "change"], description: "What is checked against the schema, each by itself." }, kinds: { type: "array", minItems: 1, items: { type: "string", enum: ["server-created", "server-renamed", "server-changed-team", "server-moved-site", "server-changed-type", "server-started", "server-stopped", "boot-swapped", "server-edited", "server-deleted", "volume-created", "volume-re-created", "volume-renamed", "volume-changed-team", "volume-moved-site", "volume-moved-tier", "volume-grown", "volume-shrunk", "volume-unprotected", "volume-edited", "handed-over", "detached", "attached", "volume-deleted", "group-created", "group-renamed", "member-left", "member-joined", "group-edited", "group-deleted", "file-system-created", "file-system-remounted", "file-system-remade", "file-system-grown", "file-system-shrunk", "file-system-deleted"] }, description: "Only changes of these kinds; all kinds if left out. Only with of: change." }, schema: { type: "object", description: "A JSON Schema (2020-12) that each must satisfy. It sees the keys of the estate files, sizes as numbers under size-gib, and servers, volumes or volume-group for what it is attached to or part of; for a change: change, subject, before and after. Patterns are RE2; $ref stays within the schema." }, message: { $ref: "common.json#/$defs/sentence", description: "The beginning of the message about what does not match." } } }, { title: "TierBoundsEntry", type: "object", description: "A volume whose size its tier does not offer, or a server that needs more IOPS than its volumes' tiers provide.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "tier-bounds", description: "A volume whose size its tier does not offer, or a server that needs more IOPS than its volumes' tiers provide." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "PolicyApartEntry", type: "object", description: "A looser policy and a change of storage in one branch.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "policy-apart", description: "A looser policy and a change of storage in one branch." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }] }, func11 = require_ucs2length().default, schema126 = { title: "ScopeDeclaration", type: "object", additionalProperties: !1, description: "What the rule applies to; everything if left out. All keys given must match.", properties: { teams: { $ref: "#/$defs/names", description: "Only what belongs to one of these teams." }, sites: { $ref: "#/$defs/names", description: "Only what is at one of these sites." }, tiers: { $ref: "#/$defs/names", description: "Only volumes of one of these tiers." }, labels: { type: "object", propertyNames: { $ref: "common.json#/$defs/name" }, additionalProperties: { type: ["string", "array"], items: { type: "string" }, minItems: 1 }, description: "Only what has each of these labels, with the value or one of the values." } } }, schema127 = { type: "array", minItems: 1, items: { $ref: "common.json#/$defs/name" } };
+var rule_pack = validate57, schema122 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "rule-pack.json", title: "RulePackFile", description: "A rule pack: rules with their parameters, limits and scope.", type: "object", additionalProperties: !1, properties: { use: { type: "array", items: { $ref: "common.json#/$defs/name" }, description: "Packs that ship with Ullage, by name; what follows adds to them or overrides them by name." }, rules: { type: "array", items: { $ref: "#/$defs/entry" }, description: "The rules of this pack." } }, $defs: { names: { type: "array", minItems: 1, items: { $ref: "common.json#/$defs/name" } }, scope: { title: "ScopeDeclaration", type: "object", additionalProperties: !1, description: "What the rule applies to; everything if left out. All keys given must match.", properties: { teams: { $ref: "#/$defs/names", description: "Only what belongs to one of these teams." }, sites: { $ref: "#/$defs/names", description: "Only what is at one of these sites." }, tiers: { $ref: "#/$defs/names", description: "Only volumes of one of these tiers." }, labels: { type: "object", propertyNames: { $ref: "common.json#/$defs/name" }, additionalProperties: { type: ["string", "array"], items: { type: "string" }, minItems: 1 }, description: "Only what has each of these labels, with the value or one of the values." } } }, entry: { title: "RuleEntry", type: "object", required: ["rule"], discriminator: { propertyName: "rule" }, oneOf: [{ title: "MaxMonthlySpendEntry", type: "object", description: "A team, a site, a label or the whole estate whose monthly cost is over its limit.", additionalProperties: !1, required: ["rule", "limit"], properties: { rule: { const: "max-monthly-spend", description: "A team, a site, a label or the whole estate whose monthly cost is over its limit." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, limit: { $ref: "common.json#/$defs/amount", description: "The highest total monthly cost of everything in scope. Exactly this amount is allowed." }, each: { type: "string", enum: ["team", "site"], description: "Applies the limit to each team, or each site, in scope separately instead of to their total." }, "warn-from": { type: "number", exclusiveMinimum: 0, maximum: 1, description: "The share of the limit from which a warning is given." }, from: { $ref: "common.json#/$defs/date", description: "The first day on which the limit applies." }, until: { $ref: "common.json#/$defs/date", description: "The last day on which the limit applies." } } }, { title: "SpendUnderALimitEntry", type: "object", description: "Monthly cost that no spend limit covers: of a team, or of no team at all.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "spend-under-a-limit", description: "Monthly cost that no spend limit covers: of a team, or of no team at all." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "MinimumHeadroomEntry", type: "object", description: "Less headroom than required in a site's quota, a server's attachment slots, a volume group or a file system; or a file system that, by its readings, will be full too soon.", additionalProperties: !1, required: ["rule", "of"], properties: { rule: { const: "minimum-headroom", description: "Less headroom than required in a site's quota, a server's attachment slots, a volume group or a file system; or a file system that, by its readings, will be full too soon." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, of: { type: "string", enum: ["quota", "attachment-slots", "volume-group", "file-system"], description: "The layer that must keep headroom. A file system is checked against its readings; without any, its share and size are not checked." }, share: { type: "number", minimum: 0, maximum: 1, description: "The smallest share of the capacity that must be free. Exactly this share is enough." }, size: { $ref: "common.json#/$defs/size", description: "The smallest size that must be free, at layers measured in bytes." }, count: { type: "integer", minimum: 0, description: "The smallest number of volumes or slots that must be free, at layers that are counted." }, days: { type: "integer", minimum: 1, description: "The smallest number of days, from the day of the judgement, until a file system may be full by its readings: what counts is the day by which 5 in 100 of the futures drawn from them are full, so that the rule errs early. Exactly this many are enough." } } }, { title: "NoShrinkEntry", type: "object", description: "A volume, a volume group or a file system made smaller in exact bytes: also across a rename, a change of unit, or a deletion and re-creation in its place.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "no-shrink", description: "A volume, a volume group or a file system made smaller in exact bytes: also across a rename, a change of unit, or a deletion and re-creation in its place." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "allow-file-systems": { type: "array", items: { type: "string", enum: ["ext2", "ext3", "ext4", "btrfs", "ntfs", "swap"] }, description: "The types of file system that may be made smaller, among those whose own tools can do it." } } }, { title: "BootVolumeStaysEntry", type: "object", description: "A boot volume detached, swapped, moved, deleted, taken into a volume group or given a new file system while its server runs.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "boot-volume-stays", description: "A boot volume detached, swapped, moved, deleted, taken into a volume group or given a new file system while its server runs." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "ExclusiveAttachmentEntry", type: "object", description: "One volume attached to several servers, unless it is shareable, within its tier's limit, and holds a cluster-aware file system.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "exclusive-attachment", description: "One volume attached to several servers, unless it is shareable, within its tier's limit, and holds a cluster-aware file system." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "GroupTravelsWholeEntry", type: "object", description: "A volume group with members on different servers, or with some members attached and some not.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "group-travels-whole", description: "A volume group with members on different servers, or with some members attached and some not." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "SameSiteEntry", type: "object", description: "A volume attached to a server at another site.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "same-site", description: "A volume attached to a server at another site." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "GrowthStepEntry", type: "object", description: "A volume made larger in one change by more than a set factor or a set size.", additionalProperties: !1, required: ["rule"], minProperties: 2, properties: { rule: { const: "growth-step", description: "A volume made larger in one change by more than a set factor or a set size." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, times: { type: "number", minimum: 1, description: "The largest factor by which a volume may grow in one change." }, by: { $ref: "common.json#/$defs/size", description: "The largest size by which a volume may grow in one change." } } }, { title: "DetachedVolumeOwnedEntry", type: "object", description: "A volume that no server uses and that is still billed, unattached or attached only to stopped servers that cost nothing, without an owner, a reason or a retention date, or kept past that date.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "detached-volume-owned", description: "A volume that no server uses and that is still billed, unattached or attached only to stopped servers that cost nothing, without an owner, a reason or a retention date, or kept past that date." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "at-most": { type: "integer", minimum: 1, description: "How many days ahead a retention date may be at most." }, grace: { type: "integer", minimum: 0, default: 0, description: "How many days past the retention date are tolerated." } } }, { title: "DeletionPreparedEntry", type: "object", description: "The deletion of a volume that is attached on main, is protected, is to be kept longer, or leaves no record of its reason and of a recent enough backup; likewise a move to another site, and a file system deleted or reformatted on volumes that stay. Warns when a volume joins a group, or gets its first file system, and may already hold data.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "deletion-prepared", description: "The deletion of a volume that is attached on main, is protected, is to be kept longer, or leaves no record of its reason and of a recent enough backup; likewise a move to another site, and a file system deleted or reformatted on volumes that stay. Warns when a volume joins a group, or gets its first file system, and may already hold data." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "backup-within": { type: "integer", minimum: 0, description: "The greatest age, in days, of the backup on record on the day of the judgement; if left out, no backup is required." }, "attached-allowed": { type: "boolean", default: !1, description: "Whether a volume that is still attached on main may be deleted." } } }, { title: "DestructiveChangesFewEntry", type: "object", description: "More than a set number of changes in one branch that cannot be undone.", additionalProperties: !1, required: ["rule", "at-most"], properties: { rule: { const: "destructive-changes-few", description: "More than a set number of changes in one branch that cannot be undone." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "at-most": { type: "integer", minimum: 0, description: "How many volumes, groups and file systems one branch may delete, shrink or reformat. Exactly this many are allowed; what is lost together with its volume or group counts once." } } }, { title: "FreezeEntry", type: "object", description: "Changes that cannot be undone, or any changes, within a freeze period.", additionalProperties: !1, required: ["rule"], minProperties: 2, properties: { rule: { const: "freeze", description: "Changes that cannot be undone, or any changes, within a freeze period." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, from: { $ref: "common.json#/$defs/date", description: "The first day of the freeze." }, until: { $ref: "common.json#/$defs/date", description: "The last day of the freeze." }, "all-changes": { type: "boolean", default: !1, description: "Whether every change of storage is refused, not only those that cannot be undone." }, reason: { $ref: "common.json#/$defs/sentence", description: "Why there is a freeze; shown with each finding." } } }, { title: "GrowthFollowedThroughEntry", type: "object", description: "Provisioned capacity that is left unallocated: a volume group with too much allocated to no file system, an attached volume in no group and without a file system, a file system smaller than the volume under it.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "growth-followed-through", description: "Provisioned capacity that is left unallocated: a volume group with too much allocated to no file system, an attached volume in no group and without a file system, a file system smaller than the volume under it." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; warning if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "idle-share": { type: "number", minimum: 0, maximum: 1, default: 0.25, description: "The largest share of the provisioned capacity of a volume group that may be unallocated. Exactly this share is allowed." }, "idle-size": { $ref: "common.json#/$defs/size", default: "1 GiB", description: "The size that may be unallocated at any one place, for a partition table, a group's metadata or a last extent. Exactly this size is allowed." } } }, { title: "NamingEntry", type: "object", description: "A name of a server, a volume, a volume group or a mount point that breaks the estate's pattern.", additionalProperties: !1, required: ["rule"], minProperties: 2, properties: { rule: { const: "naming", description: "A name of a server, a volume, a volume group or a mount point that breaks the estate's pattern." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, server: { type: "string", minLength: 1, description: "The pattern (RE2) that a server's name must match from end to end." }, volume: { type: "string", minLength: 1, description: "The pattern (RE2) that a volume's name must match from end to end." }, "volume-group": { type: "string", minLength: 1, description: "The pattern (RE2) that a volume group's name must match from end to end." }, mount: { type: "string", minLength: 1, description: "The pattern (RE2) that the mount point of a file system must match from end to end." } } }, { title: "ShapeEntry", type: "object", description: "Whatever does not match a JSON Schema of your own: a rule without code, for one kind of thing or for changes.", additionalProperties: !1, required: ["rule", "schema", "of"], properties: { rule: { const: "shape", description: "Whatever does not match a JSON Schema of your own: a rule without code, for one kind of thing or for changes." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, of: { type: "string", enum: ["server", "volume", "volume-group", "file-system", "change"], description: "What is checked against the schema, each by itself." }, kinds: { type: "array", minItems: 1, items: { type: "string", enum: ["server-created", "server-renamed", "server-changed-team", "server-moved-site", "server-changed-type", "server-started", "server-stopped", "boot-swapped", "server-edited", "server-deleted", "volume-created", "volume-re-created", "volume-renamed", "volume-changed-team", "volume-moved-site", "volume-moved-tier", "volume-grown", "volume-shrunk", "volume-unprotected", "volume-edited", "handed-over", "detached", "attached", "volume-deleted", "group-created", "group-renamed", "member-left", "member-joined", "group-edited", "group-deleted", "file-system-created", "file-system-remounted", "file-system-remade", "file-system-grown", "file-system-shrunk", "file-system-deleted"] }, description: "Only changes of these kinds; all kinds if left out. Only with of: change." }, schema: { type: "object", description: "A JSON Schema (2020-12) that each must satisfy. It sees the keys of the estate files, sizes as numbers under size-gib, and servers, volumes or volume-group for what it is attached to or part of; for a change: change, subject, before and after. Patterns are RE2; $ref stays within the schema." }, message: { $ref: "common.json#/$defs/sentence", description: "The beginning of the message about what does not match." } } }, { title: "TierBoundsEntry", type: "object", description: "A volume whose size its tier does not offer, or a server that needs more IOPS than its volumes' tiers provide.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "tier-bounds", description: "A volume whose size its tier does not offer, or a server that needs more IOPS than its volumes' tiers provide." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "PolicyApartEntry", type: "object", description: "A looser policy and a change of storage in one branch.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "policy-apart", description: "A looser policy and a change of storage in one branch." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }] } } }, schema124 = { title: "RuleEntry", type: "object", required: ["rule"], discriminator: { propertyName: "rule" }, oneOf: [{ title: "MaxMonthlySpendEntry", type: "object", description: "A team, a site, a label or the whole estate whose monthly cost is over its limit.", additionalProperties: !1, required: ["rule", "limit"], properties: { rule: { const: "max-monthly-spend", description: "A team, a site, a label or the whole estate whose monthly cost is over its limit." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, limit: { $ref: "common.json#/$defs/amount", description: "The highest total monthly cost of everything in scope. Exactly this amount is allowed." }, each: { type: "string", enum: ["team", "site"], description: "Applies the limit to each team, or each site, in scope separately instead of to their total." }, "warn-from": { type: "number", exclusiveMinimum: 0, maximum: 1, description: "The share of the limit from which a warning is given." }, from: { $ref: "common.json#/$defs/date", description: "The first day on which the limit applies." }, until: { $ref: "common.json#/$defs/date", description: "The last day on which the limit applies." } } }, { title: "SpendUnderALimitEntry", type: "object", description: "Monthly cost that no spend limit covers: of a team, or of no team at all.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "spend-under-a-limit", description: "Monthly cost that no spend limit covers: of a team, or of no team at all." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "MinimumHeadroomEntry", type: "object", description: "Less headroom than required in a site's quota, a server's attachment slots, a volume group or a file system; or a file system that, by its readings, will be full too soon.", additionalProperties: !1, required: ["rule", "of"], properties: { rule: { const: "minimum-headroom", description: "Less headroom than required in a site's quota, a server's attachment slots, a volume group or a file system; or a file system that, by its readings, will be full too soon." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, of: { type: "string", enum: ["quota", "attachment-slots", "volume-group", "file-system"], description: "The layer that must keep headroom. A file system is checked against its readings; without any, its share and size are not checked." }, share: { type: "number", minimum: 0, maximum: 1, description: "The smallest share of the capacity that must be free. Exactly this share is enough." }, size: { $ref: "common.json#/$defs/size", description: "The smallest size that must be free, at layers measured in bytes." }, count: { type: "integer", minimum: 0, description: "The smallest number of volumes or slots that must be free, at layers that are counted." }, days: { type: "integer", minimum: 1, description: "The smallest number of days, from the day of the judgement, until a file system may be full by its readings: what counts is the day by which 5 in 100 of the futures drawn from them are full, so that the rule errs early. Exactly this many are enough." } } }, { title: "NoShrinkEntry", type: "object", description: "A volume, a volume group or a file system made smaller in exact bytes: also across a rename, a change of unit, or a deletion and re-creation in its place.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "no-shrink", description: "A volume, a volume group or a file system made smaller in exact bytes: also across a rename, a change of unit, or a deletion and re-creation in its place." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "allow-file-systems": { type: "array", items: { type: "string", enum: ["ext2", "ext3", "ext4", "btrfs", "ntfs", "swap"] }, description: "The types of file system that may be made smaller, among those whose own tools can do it." } } }, { title: "BootVolumeStaysEntry", type: "object", description: "A boot volume detached, swapped, moved, deleted, taken into a volume group or given a new file system while its server runs.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "boot-volume-stays", description: "A boot volume detached, swapped, moved, deleted, taken into a volume group or given a new file system while its server runs." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "ExclusiveAttachmentEntry", type: "object", description: "One volume attached to several servers, unless it is shareable, within its tier's limit, and holds a cluster-aware file system.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "exclusive-attachment", description: "One volume attached to several servers, unless it is shareable, within its tier's limit, and holds a cluster-aware file system." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "GroupTravelsWholeEntry", type: "object", description: "A volume group with members on different servers, or with some members attached and some not.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "group-travels-whole", description: "A volume group with members on different servers, or with some members attached and some not." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "SameSiteEntry", type: "object", description: "A volume attached to a server at another site.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "same-site", description: "A volume attached to a server at another site." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "GrowthStepEntry", type: "object", description: "A volume made larger in one change by more than a set factor or a set size.", additionalProperties: !1, required: ["rule"], minProperties: 2, properties: { rule: { const: "growth-step", description: "A volume made larger in one change by more than a set factor or a set size." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, times: { type: "number", minimum: 1, description: "The largest factor by which a volume may grow in one change." }, by: { $ref: "common.json#/$defs/size", description: "The largest size by which a volume may grow in one change." } } }, { title: "DetachedVolumeOwnedEntry", type: "object", description: "A volume that no server uses and that is still billed, unattached or attached only to stopped servers that cost nothing, without an owner, a reason or a retention date, or kept past that date.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "detached-volume-owned", description: "A volume that no server uses and that is still billed, unattached or attached only to stopped servers that cost nothing, without an owner, a reason or a retention date, or kept past that date." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "at-most": { type: "integer", minimum: 1, description: "How many days ahead a retention date may be at most." }, grace: { type: "integer", minimum: 0, default: 0, description: "How many days past the retention date are tolerated." } } }, { title: "DeletionPreparedEntry", type: "object", description: "The deletion of a volume that is attached on main, is protected, is to be kept longer, or leaves no record of its reason and of a recent enough backup; likewise a move to another site, and a file system deleted or reformatted on volumes that stay. Warns when a volume joins a group, or gets its first file system, and may already hold data.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "deletion-prepared", description: "The deletion of a volume that is attached on main, is protected, is to be kept longer, or leaves no record of its reason and of a recent enough backup; likewise a move to another site, and a file system deleted or reformatted on volumes that stay. Warns when a volume joins a group, or gets its first file system, and may already hold data." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "backup-within": { type: "integer", minimum: 0, description: "The greatest age, in days, of the backup on record on the day of the judgement; if left out, no backup is required." }, "attached-allowed": { type: "boolean", default: !1, description: "Whether a volume that is still attached on main may be deleted." } } }, { title: "DestructiveChangesFewEntry", type: "object", description: "More than a set number of changes in one branch that cannot be undone.", additionalProperties: !1, required: ["rule", "at-most"], properties: { rule: { const: "destructive-changes-few", description: "More than a set number of changes in one branch that cannot be undone." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "at-most": { type: "integer", minimum: 0, description: "How many volumes, groups and file systems one branch may delete, shrink or reformat. Exactly this many are allowed; what is lost together with its volume or group counts once." } } }, { title: "FreezeEntry", type: "object", description: "Changes that cannot be undone, or any changes, within a freeze period.", additionalProperties: !1, required: ["rule"], minProperties: 2, properties: { rule: { const: "freeze", description: "Changes that cannot be undone, or any changes, within a freeze period." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, from: { $ref: "common.json#/$defs/date", description: "The first day of the freeze." }, until: { $ref: "common.json#/$defs/date", description: "The last day of the freeze." }, "all-changes": { type: "boolean", default: !1, description: "Whether every change of storage is refused, not only those that cannot be undone." }, reason: { $ref: "common.json#/$defs/sentence", description: "Why there is a freeze; shown with each finding." } } }, { title: "GrowthFollowedThroughEntry", type: "object", description: "Provisioned capacity that is left unallocated: a volume group with too much allocated to no file system, an attached volume in no group and without a file system, a file system smaller than the volume under it.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "growth-followed-through", description: "Provisioned capacity that is left unallocated: a volume group with too much allocated to no file system, an attached volume in no group and without a file system, a file system smaller than the volume under it." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; warning if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "idle-share": { type: "number", minimum: 0, maximum: 1, default: 0.25, description: "The largest share of the provisioned capacity of a volume group that may be unallocated. Exactly this share is allowed." }, "idle-size": { $ref: "common.json#/$defs/size", default: "1 GiB", description: "The size that may be unallocated at any one place, for a partition table, a group's metadata or a last extent. Exactly this size is allowed." } } }, { title: "NamingEntry", type: "object", description: "A name of a server, a volume, a volume group or a mount point that breaks the estate's pattern.", additionalProperties: !1, required: ["rule"], minProperties: 2, properties: { rule: { const: "naming", description: "A name of a server, a volume, a volume group or a mount point that breaks the estate's pattern." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, server: { type: "string", minLength: 1, description: "The pattern (RE2) that a server's name must match from end to end." }, volume: { type: "string", minLength: 1, description: "The pattern (RE2) that a volume's name must match from end to end." }, "volume-group": { type: "string", minLength: 1, description: "The pattern (RE2) that a volume group's name must match from end to end." }, mount: { type: "string", minLength: 1, description: "The pattern (RE2) that the mount point of a file system must match from end to end." } } }, { title: "ShapeEntry", type: "object", description: "Whatever does not match a JSON Schema of your own: a rule without code, for one kind of thing or for changes.", additionalProperties: !1, required: ["rule", "schema", "of"], properties: { rule: { const: "shape", description: "Whatever does not match a JSON Schema of your own: a rule without code, for one kind of thing or for changes." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, of: { type: "string", enum: ["server", "volume", "volume-group", "file-system", "change"], description: "What is checked against the schema, each by itself." }, kinds: { type: "array", minItems: 1, items: { type: "string", enum: ["server-created", "server-renamed", "server-changed-team", "server-moved-site", "server-changed-type", "server-started", "server-stopped", "boot-swapped", "server-edited", "server-deleted", "volume-created", "volume-re-created", "volume-renamed", "volume-changed-team", "volume-moved-site", "volume-moved-tier", "volume-grown", "volume-shrunk", "volume-unprotected", "volume-edited", "handed-over", "detached", "attached", "volume-deleted", "group-created", "group-renamed", "member-left", "member-joined", "group-edited", "group-deleted", "file-system-created", "file-system-remounted", "file-system-remade", "file-system-grown", "file-system-shrunk", "file-system-deleted"] }, description: "Only changes of these kinds; all kinds if left out. Only with of: change." }, schema: { type: "object", description: "A JSON Schema (2020-12) that each must satisfy. It sees the keys of the estate files, sizes as numbers under size-gib, and servers, volumes or volume-group for what it is attached to or part of; for a change: change, subject, before and after. Patterns are RE2; $ref stays within the schema." }, message: { $ref: "common.json#/$defs/sentence", description: "The beginning of the message about what does not match." } } }, { title: "TierBoundsEntry", type: "object", description: "A volume whose size its tier does not offer, or a server that needs more IOPS than its volumes' tiers provide.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "tier-bounds", description: "A volume whose size its tier does not offer, or a server that needs more IOPS than its volumes' tiers provide." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "PolicyApartEntry", type: "object", description: "A looser policy and a change of storage in one branch.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "policy-apart", description: "A looser policy and a change of storage in one branch." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }] }, func11 = require_ucs2length().default, schema126 = { title: "ScopeDeclaration", type: "object", additionalProperties: !1, description: "What the rule applies to; everything if left out. All keys given must match.", properties: { teams: { $ref: "#/$defs/names", description: "Only what belongs to one of these teams." }, sites: { $ref: "#/$defs/names", description: "Only what is at one of these sites." }, tiers: { $ref: "#/$defs/names", description: "Only volumes of one of these tiers." }, labels: { type: "object", propertyNames: { $ref: "common.json#/$defs/name" }, additionalProperties: { type: ["string", "array"], items: { type: "string" }, minItems: 1 }, description: "Only what has each of these labels, with the value or one of the values." } } }, schema127 = { type: "array", minItems: 1, items: { $ref: "common.json#/$defs/name" } };
 function validate60(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate60.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), Array.isArray(data)) {
@@ -3100,252 +3100,252 @@ function validate58(data, { instancePath = "", parentData, parentDataProperty, r
           vErrors === null ? vErrors = [err21] : vErrors.push(err21), errors++;
         }
         var props0 = !0;
-      } else if (tag0 === "minimum-headroom") {
+      } else if (tag0 === "spend-under-a-limit") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (data.rule === void 0) {
             let err22 = { instancePath, schemaPath: "#/oneOf/1/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema124.oneOf[1].required, parentSchema: schema124.oneOf[1], data };
             vErrors === null ? vErrors = [err22] : vErrors.push(err22), errors++;
           }
-          if (data.of === void 0) {
-            let err23 = { instancePath, schemaPath: "#/oneOf/1/required", keyword: "required", params: { missingProperty: "of" }, message: "must have required property 'of'", schema: schema124.oneOf[1].required, parentSchema: schema124.oneOf[1], data };
-            vErrors === null ? vErrors = [err23] : vErrors.push(err23), errors++;
-          }
           for (let key1 in data)
-            if (!func1.call(schema124.oneOf[1].properties, key1)) {
-              let err24 = { instancePath, schemaPath: "#/oneOf/1/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key1 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema124.oneOf[1], data };
-              vErrors === null ? vErrors = [err24] : vErrors.push(err24), errors++;
+            if (!(key1 === "rule" || key1 === "name" || key1 === "level" || key1 === "enabled" || key1 === "where")) {
+              let err23 = { instancePath, schemaPath: "#/oneOf/1/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key1 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema124.oneOf[1], data };
+              vErrors === null ? vErrors = [err23] : vErrors.push(err23), errors++;
             }
           if (data.rule !== void 0) {
             let data10 = data.rule;
-            if (data10 !== "minimum-headroom") {
-              let err25 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/1/properties/rule/const", keyword: "const", params: { allowedValue: "minimum-headroom" }, message: "must be equal to constant", schema: "minimum-headroom", parentSchema: schema124.oneOf[1].properties.rule, data: data10 };
-              vErrors === null ? vErrors = [err25] : vErrors.push(err25), errors++;
+            if (data10 !== "spend-under-a-limit") {
+              let err24 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/1/properties/rule/const", keyword: "const", params: { allowedValue: "spend-under-a-limit" }, message: "must be equal to constant", schema: "spend-under-a-limit", parentSchema: schema124.oneOf[1].properties.rule, data: data10 };
+              vErrors === null ? vErrors = [err24] : vErrors.push(err24), errors++;
             }
           }
           if (data.name !== void 0) {
             let data11 = data.name;
             if (typeof data11 == "string") {
               if (!pattern13.test(data11)) {
-                let err26 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema68, data: data11 };
-                vErrors === null ? vErrors = [err26] : vErrors.push(err26), errors++;
+                let err25 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema68, data: data11 };
+                vErrors === null ? vErrors = [err25] : vErrors.push(err25), errors++;
               }
             } else {
-              let err27 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema68.type, parentSchema: schema68, data: data11 };
-              vErrors === null ? vErrors = [err27] : vErrors.push(err27), errors++;
+              let err26 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema68.type, parentSchema: schema68, data: data11 };
+              vErrors === null ? vErrors = [err26] : vErrors.push(err26), errors++;
             }
           }
           if (data.level !== void 0) {
             let data12 = data.level;
             if (typeof data12 != "string") {
-              let err28 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/1/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema124.oneOf[1].properties.level.type, parentSchema: schema124.oneOf[1].properties.level, data: data12 };
-              vErrors === null ? vErrors = [err28] : vErrors.push(err28), errors++;
+              let err27 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/1/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema124.oneOf[1].properties.level.type, parentSchema: schema124.oneOf[1].properties.level, data: data12 };
+              vErrors === null ? vErrors = [err27] : vErrors.push(err27), errors++;
             }
             if (!(data12 === "error" || data12 === "warning" || data12 === "note")) {
-              let err29 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/1/properties/level/enum", keyword: "enum", params: { allowedValues: schema124.oneOf[1].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema124.oneOf[1].properties.level.enum, parentSchema: schema124.oneOf[1].properties.level, data: data12 };
-              vErrors === null ? vErrors = [err29] : vErrors.push(err29), errors++;
+              let err28 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/1/properties/level/enum", keyword: "enum", params: { allowedValues: schema124.oneOf[1].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema124.oneOf[1].properties.level.enum, parentSchema: schema124.oneOf[1].properties.level, data: data12 };
+              vErrors === null ? vErrors = [err28] : vErrors.push(err28), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data13 = data.enabled;
             if (typeof data13 != "boolean") {
-              let err30 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/1/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema124.oneOf[1].properties.enabled.type, parentSchema: schema124.oneOf[1].properties.enabled, data: data13 };
-              vErrors === null ? vErrors = [err30] : vErrors.push(err30), errors++;
+              let err29 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/1/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema124.oneOf[1].properties.enabled.type, parentSchema: schema124.oneOf[1].properties.enabled, data: data13 };
+              vErrors === null ? vErrors = [err29] : vErrors.push(err29), errors++;
             }
           }
-          if (data.where !== void 0 && (validate59(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate59.errors : vErrors.concat(validate59.errors), errors = vErrors.length)), data.of !== void 0) {
-            let data15 = data.of;
-            if (typeof data15 != "string") {
-              let err31 = { instancePath: instancePath + "/of", schemaPath: "#/oneOf/1/properties/of/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema124.oneOf[1].properties.of.type, parentSchema: schema124.oneOf[1].properties.of, data: data15 };
-              vErrors === null ? vErrors = [err31] : vErrors.push(err31), errors++;
+          data.where !== void 0 && (validate59(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate59.errors : vErrors.concat(validate59.errors), errors = vErrors.length));
+        } else {
+          let err30 = { instancePath, schemaPath: "#/oneOf/1/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema124.oneOf[1].type, parentSchema: schema124.oneOf[1], data };
+          vErrors === null ? vErrors = [err30] : vErrors.push(err30), errors++;
+        }
+        props0 !== !0 && (props0 = !0);
+      } else if (tag0 === "minimum-headroom") {
+        if (data && typeof data == "object" && !Array.isArray(data)) {
+          if (data.rule === void 0) {
+            let err31 = { instancePath, schemaPath: "#/oneOf/2/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema124.oneOf[2].required, parentSchema: schema124.oneOf[2], data };
+            vErrors === null ? vErrors = [err31] : vErrors.push(err31), errors++;
+          }
+          if (data.of === void 0) {
+            let err32 = { instancePath, schemaPath: "#/oneOf/2/required", keyword: "required", params: { missingProperty: "of" }, message: "must have required property 'of'", schema: schema124.oneOf[2].required, parentSchema: schema124.oneOf[2], data };
+            vErrors === null ? vErrors = [err32] : vErrors.push(err32), errors++;
+          }
+          for (let key2 in data)
+            if (!func1.call(schema124.oneOf[2].properties, key2)) {
+              let err33 = { instancePath, schemaPath: "#/oneOf/2/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key2 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema124.oneOf[2], data };
+              vErrors === null ? vErrors = [err33] : vErrors.push(err33), errors++;
             }
-            if (!(data15 === "quota" || data15 === "attachment-slots" || data15 === "volume-group" || data15 === "file-system")) {
-              let err32 = { instancePath: instancePath + "/of", schemaPath: "#/oneOf/1/properties/of/enum", keyword: "enum", params: { allowedValues: schema124.oneOf[1].properties.of.enum }, message: "must be equal to one of the allowed values", schema: schema124.oneOf[1].properties.of.enum, parentSchema: schema124.oneOf[1].properties.of, data: data15 };
-              vErrors === null ? vErrors = [err32] : vErrors.push(err32), errors++;
+          if (data.rule !== void 0) {
+            let data15 = data.rule;
+            if (data15 !== "minimum-headroom") {
+              let err34 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/2/properties/rule/const", keyword: "const", params: { allowedValue: "minimum-headroom" }, message: "must be equal to constant", schema: "minimum-headroom", parentSchema: schema124.oneOf[2].properties.rule, data: data15 };
+              vErrors === null ? vErrors = [err34] : vErrors.push(err34), errors++;
             }
           }
-          if (data.share !== void 0) {
-            let data16 = data.share;
-            if (typeof data16 == "number" && isFinite(data16)) {
-              if (data16 > 1 || isNaN(data16)) {
-                let err33 = { instancePath: instancePath + "/share", schemaPath: "#/oneOf/1/properties/share/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1 }, message: "must be <= 1", schema: 1, parentSchema: schema124.oneOf[1].properties.share, data: data16 };
-                vErrors === null ? vErrors = [err33] : vErrors.push(err33), errors++;
-              }
-              if (data16 < 0 || isNaN(data16)) {
-                let err34 = { instancePath: instancePath + "/share", schemaPath: "#/oneOf/1/properties/share/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema124.oneOf[1].properties.share, data: data16 };
-                vErrors === null ? vErrors = [err34] : vErrors.push(err34), errors++;
+          if (data.name !== void 0) {
+            let data16 = data.name;
+            if (typeof data16 == "string") {
+              if (!pattern13.test(data16)) {
+                let err35 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema68, data: data16 };
+                vErrors === null ? vErrors = [err35] : vErrors.push(err35), errors++;
               }
             } else {
-              let err35 = { instancePath: instancePath + "/share", schemaPath: "#/oneOf/1/properties/share/type", keyword: "type", params: { type: "number" }, message: "must be number", schema: schema124.oneOf[1].properties.share.type, parentSchema: schema124.oneOf[1].properties.share, data: data16 };
-              vErrors === null ? vErrors = [err35] : vErrors.push(err35), errors++;
+              let err36 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema68.type, parentSchema: schema68, data: data16 };
+              vErrors === null ? vErrors = [err36] : vErrors.push(err36), errors++;
             }
           }
-          if (data.size !== void 0) {
-            let data17 = data.size;
-            if (typeof data17 == "string") {
-              if (!pattern23.test(data17)) {
-                let err36 = { instancePath: instancePath + "/size", schemaPath: "common.json#/$defs/size/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", parentSchema: schema79, data: data17 };
-                vErrors === null ? vErrors = [err36] : vErrors.push(err36), errors++;
-              }
-            } else {
-              let err37 = { instancePath: instancePath + "/size", schemaPath: "common.json#/$defs/size/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema79.type, parentSchema: schema79, data: data17 };
+          if (data.level !== void 0) {
+            let data17 = data.level;
+            if (typeof data17 != "string") {
+              let err37 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/2/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema124.oneOf[2].properties.level.type, parentSchema: schema124.oneOf[2].properties.level, data: data17 };
               vErrors === null ? vErrors = [err37] : vErrors.push(err37), errors++;
             }
-          }
-          if (data.count !== void 0) {
-            let data18 = data.count;
-            if (!(typeof data18 == "number" && !(data18 % 1) && !isNaN(data18) && isFinite(data18))) {
-              let err38 = { instancePath: instancePath + "/count", schemaPath: "#/oneOf/1/properties/count/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema124.oneOf[1].properties.count.type, parentSchema: schema124.oneOf[1].properties.count, data: data18 };
+            if (!(data17 === "error" || data17 === "warning" || data17 === "note")) {
+              let err38 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/2/properties/level/enum", keyword: "enum", params: { allowedValues: schema124.oneOf[2].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema124.oneOf[2].properties.level.enum, parentSchema: schema124.oneOf[2].properties.level, data: data17 };
               vErrors === null ? vErrors = [err38] : vErrors.push(err38), errors++;
             }
-            if (typeof data18 == "number" && isFinite(data18) && (data18 < 0 || isNaN(data18))) {
-              let err39 = { instancePath: instancePath + "/count", schemaPath: "#/oneOf/1/properties/count/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema124.oneOf[1].properties.count, data: data18 };
+          }
+          if (data.enabled !== void 0) {
+            let data18 = data.enabled;
+            if (typeof data18 != "boolean") {
+              let err39 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/2/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema124.oneOf[2].properties.enabled.type, parentSchema: schema124.oneOf[2].properties.enabled, data: data18 };
               vErrors === null ? vErrors = [err39] : vErrors.push(err39), errors++;
             }
           }
-          if (data.days !== void 0) {
-            let data19 = data.days;
-            if (!(typeof data19 == "number" && !(data19 % 1) && !isNaN(data19) && isFinite(data19))) {
-              let err40 = { instancePath: instancePath + "/days", schemaPath: "#/oneOf/1/properties/days/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema124.oneOf[1].properties.days.type, parentSchema: schema124.oneOf[1].properties.days, data: data19 };
+          if (data.where !== void 0 && (validate59(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate59.errors : vErrors.concat(validate59.errors), errors = vErrors.length)), data.of !== void 0) {
+            let data20 = data.of;
+            if (typeof data20 != "string") {
+              let err40 = { instancePath: instancePath + "/of", schemaPath: "#/oneOf/2/properties/of/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema124.oneOf[2].properties.of.type, parentSchema: schema124.oneOf[2].properties.of, data: data20 };
               vErrors === null ? vErrors = [err40] : vErrors.push(err40), errors++;
             }
-            if (typeof data19 == "number" && isFinite(data19) && (data19 < 1 || isNaN(data19))) {
-              let err41 = { instancePath: instancePath + "/days", schemaPath: "#/oneOf/1/properties/days/minimum", keyword: "minimum", params: { comparison: ">=", limit: 1 }, message: "must be >= 1", schema: 1, parentSchema: schema124.oneOf[1].properties.days, data: data19 };
+            if (!(data20 === "quota" || data20 === "attachment-slots" || data20 === "volume-group" || data20 === "file-system")) {
+              let err41 = { instancePath: instancePath + "/of", schemaPath: "#/oneOf/2/properties/of/enum", keyword: "enum", params: { allowedValues: schema124.oneOf[2].properties.of.enum }, message: "must be equal to one of the allowed values", schema: schema124.oneOf[2].properties.of.enum, parentSchema: schema124.oneOf[2].properties.of, data: data20 };
               vErrors === null ? vErrors = [err41] : vErrors.push(err41), errors++;
             }
           }
+          if (data.share !== void 0) {
+            let data21 = data.share;
+            if (typeof data21 == "number" && isFinite(data21)) {
+              if (data21 > 1 || isNaN(data21)) {
+                let err42 = { instancePath: instancePath + "/share", schemaPath: "#/oneOf/2/properties/share/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1 }, message: "must be <= 1", schema: 1, parentSchema: schema124.oneOf[2].properties.share, data: data21 };
+                vErrors === null ? vErrors = [err42] : vErrors.push(err42), errors++;
+              }
+              if (data21 < 0 || isNaN(data21)) {
+                let err43 = { instancePath: instancePath + "/share", schemaPath: "#/oneOf/2/properties/share/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema124.oneOf[2].properties.share, data: data21 };
+                vErrors === null ? vErrors = [err43] : vErrors.push(err43), errors++;
+              }
+            } else {
+              let err44 = { instancePath: instancePath + "/share", schemaPath: "#/oneOf/2/properties/share/type", keyword: "type", params: { type: "number" }, message: "must be number", schema: schema124.oneOf[2].properties.share.type, parentSchema: schema124.oneOf[2].properties.share, data: data21 };
+              vErrors === null ? vErrors = [err44] : vErrors.push(err44), errors++;
+            }
+          }
+          if (data.size !== void 0) {
+            let data22 = data.size;
+            if (typeof data22 == "string") {
+              if (!pattern23.test(data22)) {
+                let err45 = { instancePath: instancePath + "/size", schemaPath: "common.json#/$defs/size/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", parentSchema: schema79, data: data22 };
+                vErrors === null ? vErrors = [err45] : vErrors.push(err45), errors++;
+              }
+            } else {
+              let err46 = { instancePath: instancePath + "/size", schemaPath: "common.json#/$defs/size/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema79.type, parentSchema: schema79, data: data22 };
+              vErrors === null ? vErrors = [err46] : vErrors.push(err46), errors++;
+            }
+          }
+          if (data.count !== void 0) {
+            let data23 = data.count;
+            if (!(typeof data23 == "number" && !(data23 % 1) && !isNaN(data23) && isFinite(data23))) {
+              let err47 = { instancePath: instancePath + "/count", schemaPath: "#/oneOf/2/properties/count/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema124.oneOf[2].properties.count.type, parentSchema: schema124.oneOf[2].properties.count, data: data23 };
+              vErrors === null ? vErrors = [err47] : vErrors.push(err47), errors++;
+            }
+            if (typeof data23 == "number" && isFinite(data23) && (data23 < 0 || isNaN(data23))) {
+              let err48 = { instancePath: instancePath + "/count", schemaPath: "#/oneOf/2/properties/count/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema124.oneOf[2].properties.count, data: data23 };
+              vErrors === null ? vErrors = [err48] : vErrors.push(err48), errors++;
+            }
+          }
+          if (data.days !== void 0) {
+            let data24 = data.days;
+            if (!(typeof data24 == "number" && !(data24 % 1) && !isNaN(data24) && isFinite(data24))) {
+              let err49 = { instancePath: instancePath + "/days", schemaPath: "#/oneOf/2/properties/days/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema124.oneOf[2].properties.days.type, parentSchema: schema124.oneOf[2].properties.days, data: data24 };
+              vErrors === null ? vErrors = [err49] : vErrors.push(err49), errors++;
+            }
+            if (typeof data24 == "number" && isFinite(data24) && (data24 < 1 || isNaN(data24))) {
+              let err50 = { instancePath: instancePath + "/days", schemaPath: "#/oneOf/2/properties/days/minimum", keyword: "minimum", params: { comparison: ">=", limit: 1 }, message: "must be >= 1", schema: 1, parentSchema: schema124.oneOf[2].properties.days, data: data24 };
+              vErrors === null ? vErrors = [err50] : vErrors.push(err50), errors++;
+            }
+          }
         } else {
-          let err42 = { instancePath, schemaPath: "#/oneOf/1/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema124.oneOf[1].type, parentSchema: schema124.oneOf[1], data };
-          vErrors === null ? vErrors = [err42] : vErrors.push(err42), errors++;
+          let err51 = { instancePath, schemaPath: "#/oneOf/2/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema124.oneOf[2].type, parentSchema: schema124.oneOf[2], data };
+          vErrors === null ? vErrors = [err51] : vErrors.push(err51), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else if (tag0 === "no-shrink") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (data.rule === void 0) {
-            let err43 = { instancePath, schemaPath: "#/oneOf/2/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema124.oneOf[2].required, parentSchema: schema124.oneOf[2], data };
-            vErrors === null ? vErrors = [err43] : vErrors.push(err43), errors++;
+            let err52 = { instancePath, schemaPath: "#/oneOf/3/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema124.oneOf[3].required, parentSchema: schema124.oneOf[3], data };
+            vErrors === null ? vErrors = [err52] : vErrors.push(err52), errors++;
           }
-          for (let key2 in data)
-            if (!(key2 === "rule" || key2 === "name" || key2 === "level" || key2 === "enabled" || key2 === "where" || key2 === "allow-file-systems")) {
-              let err44 = { instancePath, schemaPath: "#/oneOf/2/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key2 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema124.oneOf[2], data };
-              vErrors === null ? vErrors = [err44] : vErrors.push(err44), errors++;
+          for (let key3 in data)
+            if (!(key3 === "rule" || key3 === "name" || key3 === "level" || key3 === "enabled" || key3 === "where" || key3 === "allow-file-systems")) {
+              let err53 = { instancePath, schemaPath: "#/oneOf/3/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key3 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema124.oneOf[3], data };
+              vErrors === null ? vErrors = [err53] : vErrors.push(err53), errors++;
             }
           if (data.rule !== void 0) {
-            let data20 = data.rule;
-            if (data20 !== "no-shrink") {
-              let err45 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/2/properties/rule/const", keyword: "const", params: { allowedValue: "no-shrink" }, message: "must be equal to constant", schema: "no-shrink", parentSchema: schema124.oneOf[2].properties.rule, data: data20 };
-              vErrors === null ? vErrors = [err45] : vErrors.push(err45), errors++;
+            let data25 = data.rule;
+            if (data25 !== "no-shrink") {
+              let err54 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/3/properties/rule/const", keyword: "const", params: { allowedValue: "no-shrink" }, message: "must be equal to constant", schema: "no-shrink", parentSchema: schema124.oneOf[3].properties.rule, data: data25 };
+              vErrors === null ? vErrors = [err54] : vErrors.push(err54), errors++;
             }
           }
           if (data.name !== void 0) {
-            let data21 = data.name;
-            if (typeof data21 == "string") {
-              if (!pattern13.test(data21)) {
-                let err46 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema68, data: data21 };
-                vErrors === null ? vErrors = [err46] : vErrors.push(err46), errors++;
+            let data26 = data.name;
+            if (typeof data26 == "string") {
+              if (!pattern13.test(data26)) {
+                let err55 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema68, data: data26 };
+                vErrors === null ? vErrors = [err55] : vErrors.push(err55), errors++;
               }
             } else {
-              let err47 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema68.type, parentSchema: schema68, data: data21 };
-              vErrors === null ? vErrors = [err47] : vErrors.push(err47), errors++;
+              let err56 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema68.type, parentSchema: schema68, data: data26 };
+              vErrors === null ? vErrors = [err56] : vErrors.push(err56), errors++;
             }
           }
           if (data.level !== void 0) {
-            let data22 = data.level;
-            if (typeof data22 != "string") {
-              let err48 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/2/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema124.oneOf[2].properties.level.type, parentSchema: schema124.oneOf[2].properties.level, data: data22 };
-              vErrors === null ? vErrors = [err48] : vErrors.push(err48), errors++;
+            let data27 = data.level;
+            if (typeof data27 != "string") {
+              let err57 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/3/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema124.oneOf[3].properties.level.type, parentSchema: schema124.oneOf[3].properties.level, data: data27 };
+              vErrors === null ? vErrors = [err57] : vErrors.push(err57), errors++;
             }
-            if (!(data22 === "error" || data22 === "warning" || data22 === "note")) {
-              let err49 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/2/properties/level/enum", keyword: "enum", params: { allowedValues: schema124.oneOf[2].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema124.oneOf[2].properties.level.enum, parentSchema: schema124.oneOf[2].properties.level, data: data22 };
-              vErrors === null ? vErrors = [err49] : vErrors.push(err49), errors++;
+            if (!(data27 === "error" || data27 === "warning" || data27 === "note")) {
+              let err58 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/3/properties/level/enum", keyword: "enum", params: { allowedValues: schema124.oneOf[3].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema124.oneOf[3].properties.level.enum, parentSchema: schema124.oneOf[3].properties.level, data: data27 };
+              vErrors === null ? vErrors = [err58] : vErrors.push(err58), errors++;
             }
           }
           if (data.enabled !== void 0) {
-            let data23 = data.enabled;
-            if (typeof data23 != "boolean") {
-              let err50 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/2/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema124.oneOf[2].properties.enabled.type, parentSchema: schema124.oneOf[2].properties.enabled, data: data23 };
-              vErrors === null ? vErrors = [err50] : vErrors.push(err50), errors++;
-            }
-          }
-          if (data.where !== void 0 && (validate59(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate59.errors : vErrors.concat(validate59.errors), errors = vErrors.length)), data["allow-file-systems"] !== void 0) {
-            let data25 = data["allow-file-systems"];
-            if (Array.isArray(data25)) {
-              let len0 = data25.length;
-              for (let i0 = 0; i0 < len0; i0++) {
-                let data26 = data25[i0];
-                if (typeof data26 != "string") {
-                  let err51 = { instancePath: instancePath + "/allow-file-systems/" + i0, schemaPath: "#/oneOf/2/properties/allow-file-systems/items/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema124.oneOf[2].properties["allow-file-systems"].items.type, parentSchema: schema124.oneOf[2].properties["allow-file-systems"].items, data: data26 };
-                  vErrors === null ? vErrors = [err51] : vErrors.push(err51), errors++;
-                }
-                if (!(data26 === "ext2" || data26 === "ext3" || data26 === "ext4" || data26 === "btrfs" || data26 === "ntfs" || data26 === "swap")) {
-                  let err52 = { instancePath: instancePath + "/allow-file-systems/" + i0, schemaPath: "#/oneOf/2/properties/allow-file-systems/items/enum", keyword: "enum", params: { allowedValues: schema124.oneOf[2].properties["allow-file-systems"].items.enum }, message: "must be equal to one of the allowed values", schema: schema124.oneOf[2].properties["allow-file-systems"].items.enum, parentSchema: schema124.oneOf[2].properties["allow-file-systems"].items, data: data26 };
-                  vErrors === null ? vErrors = [err52] : vErrors.push(err52), errors++;
-                }
-              }
-            } else {
-              let err53 = { instancePath: instancePath + "/allow-file-systems", schemaPath: "#/oneOf/2/properties/allow-file-systems/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema124.oneOf[2].properties["allow-file-systems"].type, parentSchema: schema124.oneOf[2].properties["allow-file-systems"], data: data25 };
-              vErrors === null ? vErrors = [err53] : vErrors.push(err53), errors++;
-            }
-          }
-        } else {
-          let err54 = { instancePath, schemaPath: "#/oneOf/2/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema124.oneOf[2].type, parentSchema: schema124.oneOf[2], data };
-          vErrors === null ? vErrors = [err54] : vErrors.push(err54), errors++;
-        }
-        props0 !== !0 && (props0 = !0);
-      } else if (tag0 === "boot-volume-stays") {
-        if (data && typeof data == "object" && !Array.isArray(data)) {
-          if (data.rule === void 0) {
-            let err55 = { instancePath, schemaPath: "#/oneOf/3/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema124.oneOf[3].required, parentSchema: schema124.oneOf[3], data };
-            vErrors === null ? vErrors = [err55] : vErrors.push(err55), errors++;
-          }
-          for (let key3 in data)
-            if (!(key3 === "rule" || key3 === "name" || key3 === "level" || key3 === "enabled" || key3 === "where")) {
-              let err56 = { instancePath, schemaPath: "#/oneOf/3/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key3 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema124.oneOf[3], data };
-              vErrors === null ? vErrors = [err56] : vErrors.push(err56), errors++;
-            }
-          if (data.rule !== void 0) {
-            let data27 = data.rule;
-            if (data27 !== "boot-volume-stays") {
-              let err57 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/3/properties/rule/const", keyword: "const", params: { allowedValue: "boot-volume-stays" }, message: "must be equal to constant", schema: "boot-volume-stays", parentSchema: schema124.oneOf[3].properties.rule, data: data27 };
-              vErrors === null ? vErrors = [err57] : vErrors.push(err57), errors++;
-            }
-          }
-          if (data.name !== void 0) {
-            let data28 = data.name;
-            if (typeof data28 == "string") {
-              if (!pattern13.test(data28)) {
-                let err58 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema68, data: data28 };
-                vErrors === null ? vErrors = [err58] : vErrors.push(err58), errors++;
-              }
-            } else {
-              let err59 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema68.type, parentSchema: schema68, data: data28 };
+            let data28 = data.enabled;
+            if (typeof data28 != "boolean") {
+              let err59 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/3/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema124.oneOf[3].properties.enabled.type, parentSchema: schema124.oneOf[3].properties.enabled, data: data28 };
               vErrors === null ? vErrors = [err59] : vErrors.push(err59), errors++;
             }
           }
-          if (data.level !== void 0) {
-            let data29 = data.level;
-            if (typeof data29 != "string") {
-              let err60 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/3/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema124.oneOf[3].properties.level.type, parentSchema: schema124.oneOf[3].properties.level, data: data29 };
-              vErrors === null ? vErrors = [err60] : vErrors.push(err60), errors++;
-            }
-            if (!(data29 === "error" || data29 === "warning" || data29 === "note")) {
-              let err61 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/3/properties/level/enum", keyword: "enum", params: { allowedValues: schema124.oneOf[3].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema124.oneOf[3].properties.level.enum, parentSchema: schema124.oneOf[3].properties.level, data: data29 };
-              vErrors === null ? vErrors = [err61] : vErrors.push(err61), errors++;
-            }
-          }
-          if (data.enabled !== void 0) {
-            let data30 = data.enabled;
-            if (typeof data30 != "boolean") {
-              let err62 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/3/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema124.oneOf[3].properties.enabled.type, parentSchema: schema124.oneOf[3].properties.enabled, data: data30 };
+          if (data.where !== void 0 && (validate59(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate59.errors : vErrors.concat(validate59.errors), errors = vErrors.length)), data["allow-file-systems"] !== void 0) {
+            let data30 = data["allow-file-systems"];
+            if (Array.isArray(data30)) {
+              let len0 = data30.length;
+              for (let i0 = 0; i0 < len0; i0++) {
+                let data31 = data30[i0];
+                if (typeof data31 != "string") {
+                  let err60 = { instancePath: instancePath + "/allow-file-systems/" + i0, schemaPath: "#/oneOf/3/properties/allow-file-systems/items/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema124.oneOf[3].properties["allow-file-systems"].items.type, parentSchema: schema124.oneOf[3].properties["allow-file-systems"].items, data: data31 };
+                  vErrors === null ? vErrors = [err60] : vErrors.push(err60), errors++;
+                }
+                if (!(data31 === "ext2" || data31 === "ext3" || data31 === "ext4" || data31 === "btrfs" || data31 === "ntfs" || data31 === "swap")) {
+                  let err61 = { instancePath: instancePath + "/allow-file-systems/" + i0, schemaPath: "#/oneOf/3/properties/allow-file-systems/items/enum", keyword: "enum", params: { allowedValues: schema124.oneOf[3].properties["allow-file-systems"].items.enum }, message: "must be equal to one of the allowed values", schema: schema124.oneOf[3].properties["allow-file-systems"].items.enum, parentSchema: schema124.oneOf[3].properties["allow-file-systems"].items, data: data31 };
+                  vErrors === null ? vErrors = [err61] : vErrors.push(err61), errors++;
+                }
+              }
+            } else {
+              let err62 = { instancePath: instancePath + "/allow-file-systems", schemaPath: "#/oneOf/3/properties/allow-file-systems/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema124.oneOf[3].properties["allow-file-systems"].type, parentSchema: schema124.oneOf[3].properties["allow-file-systems"], data: data30 };
               vErrors === null ? vErrors = [err62] : vErrors.push(err62), errors++;
             }
           }
-          data.where !== void 0 && (validate59(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate59.errors : vErrors.concat(validate59.errors), errors = vErrors.length));
         } else {
           let err63 = { instancePath, schemaPath: "#/oneOf/3/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema124.oneOf[3].type, parentSchema: schema124.oneOf[3], data };
           vErrors === null ? vErrors = [err63] : vErrors.push(err63), errors++;
         }
         props0 !== !0 && (props0 = !0);
-      } else if (tag0 === "exclusive-attachment") {
+      } else if (tag0 === "boot-volume-stays") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (data.rule === void 0) {
             let err64 = { instancePath, schemaPath: "#/oneOf/4/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema124.oneOf[4].required, parentSchema: schema124.oneOf[4], data };
@@ -3358,8 +3358,8 @@ function validate58(data, { instancePath = "", parentData, parentDataProperty, r
             }
           if (data.rule !== void 0) {
             let data32 = data.rule;
-            if (data32 !== "exclusive-attachment") {
-              let err66 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/4/properties/rule/const", keyword: "const", params: { allowedValue: "exclusive-attachment" }, message: "must be equal to constant", schema: "exclusive-attachment", parentSchema: schema124.oneOf[4].properties.rule, data: data32 };
+            if (data32 !== "boot-volume-stays") {
+              let err66 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/4/properties/rule/const", keyword: "const", params: { allowedValue: "boot-volume-stays" }, message: "must be equal to constant", schema: "boot-volume-stays", parentSchema: schema124.oneOf[4].properties.rule, data: data32 };
               vErrors === null ? vErrors = [err66] : vErrors.push(err66), errors++;
             }
           }
@@ -3399,7 +3399,7 @@ function validate58(data, { instancePath = "", parentData, parentDataProperty, r
           vErrors === null ? vErrors = [err72] : vErrors.push(err72), errors++;
         }
         props0 !== !0 && (props0 = !0);
-      } else if (tag0 === "group-travels-whole") {
+      } else if (tag0 === "exclusive-attachment") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (data.rule === void 0) {
             let err73 = { instancePath, schemaPath: "#/oneOf/5/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema124.oneOf[5].required, parentSchema: schema124.oneOf[5], data };
@@ -3412,8 +3412,8 @@ function validate58(data, { instancePath = "", parentData, parentDataProperty, r
             }
           if (data.rule !== void 0) {
             let data37 = data.rule;
-            if (data37 !== "group-travels-whole") {
-              let err75 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/5/properties/rule/const", keyword: "const", params: { allowedValue: "group-travels-whole" }, message: "must be equal to constant", schema: "group-travels-whole", parentSchema: schema124.oneOf[5].properties.rule, data: data37 };
+            if (data37 !== "exclusive-attachment") {
+              let err75 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/5/properties/rule/const", keyword: "const", params: { allowedValue: "exclusive-attachment" }, message: "must be equal to constant", schema: "exclusive-attachment", parentSchema: schema124.oneOf[5].properties.rule, data: data37 };
               vErrors === null ? vErrors = [err75] : vErrors.push(err75), errors++;
             }
           }
@@ -3453,7 +3453,7 @@ function validate58(data, { instancePath = "", parentData, parentDataProperty, r
           vErrors === null ? vErrors = [err81] : vErrors.push(err81), errors++;
         }
         props0 !== !0 && (props0 = !0);
-      } else if (tag0 === "same-site") {
+      } else if (tag0 === "group-travels-whole") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (data.rule === void 0) {
             let err82 = { instancePath, schemaPath: "#/oneOf/6/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema124.oneOf[6].required, parentSchema: schema124.oneOf[6], data };
@@ -3466,8 +3466,8 @@ function validate58(data, { instancePath = "", parentData, parentDataProperty, r
             }
           if (data.rule !== void 0) {
             let data42 = data.rule;
-            if (data42 !== "same-site") {
-              let err84 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/6/properties/rule/const", keyword: "const", params: { allowedValue: "same-site" }, message: "must be equal to constant", schema: "same-site", parentSchema: schema124.oneOf[6].properties.rule, data: data42 };
+            if (data42 !== "group-travels-whole") {
+              let err84 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/6/properties/rule/const", keyword: "const", params: { allowedValue: "group-travels-whole" }, message: "must be equal to constant", schema: "group-travels-whole", parentSchema: schema124.oneOf[6].properties.rule, data: data42 };
               vErrors === null ? vErrors = [err84] : vErrors.push(err84), errors++;
             }
           }
@@ -3507,757 +3507,757 @@ function validate58(data, { instancePath = "", parentData, parentDataProperty, r
           vErrors === null ? vErrors = [err90] : vErrors.push(err90), errors++;
         }
         props0 !== !0 && (props0 = !0);
-      } else if (tag0 === "growth-step") {
+      } else if (tag0 === "same-site") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
-          if (Object.keys(data).length < 2) {
-            let err91 = { instancePath, schemaPath: "#/oneOf/7/minProperties", keyword: "minProperties", params: { limit: 2 }, message: "must NOT have fewer than 2 properties", schema: 2, parentSchema: schema124.oneOf[7], data };
+          if (data.rule === void 0) {
+            let err91 = { instancePath, schemaPath: "#/oneOf/7/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema124.oneOf[7].required, parentSchema: schema124.oneOf[7], data };
             vErrors === null ? vErrors = [err91] : vErrors.push(err91), errors++;
           }
-          if (data.rule === void 0) {
-            let err92 = { instancePath, schemaPath: "#/oneOf/7/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema124.oneOf[7].required, parentSchema: schema124.oneOf[7], data };
-            vErrors === null ? vErrors = [err92] : vErrors.push(err92), errors++;
-          }
           for (let key7 in data)
-            if (!(key7 === "rule" || key7 === "name" || key7 === "level" || key7 === "enabled" || key7 === "where" || key7 === "times" || key7 === "by")) {
-              let err93 = { instancePath, schemaPath: "#/oneOf/7/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key7 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema124.oneOf[7], data };
-              vErrors === null ? vErrors = [err93] : vErrors.push(err93), errors++;
+            if (!(key7 === "rule" || key7 === "name" || key7 === "level" || key7 === "enabled" || key7 === "where")) {
+              let err92 = { instancePath, schemaPath: "#/oneOf/7/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key7 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema124.oneOf[7], data };
+              vErrors === null ? vErrors = [err92] : vErrors.push(err92), errors++;
             }
           if (data.rule !== void 0) {
             let data47 = data.rule;
-            if (data47 !== "growth-step") {
-              let err94 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/7/properties/rule/const", keyword: "const", params: { allowedValue: "growth-step" }, message: "must be equal to constant", schema: "growth-step", parentSchema: schema124.oneOf[7].properties.rule, data: data47 };
-              vErrors === null ? vErrors = [err94] : vErrors.push(err94), errors++;
+            if (data47 !== "same-site") {
+              let err93 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/7/properties/rule/const", keyword: "const", params: { allowedValue: "same-site" }, message: "must be equal to constant", schema: "same-site", parentSchema: schema124.oneOf[7].properties.rule, data: data47 };
+              vErrors === null ? vErrors = [err93] : vErrors.push(err93), errors++;
             }
           }
           if (data.name !== void 0) {
             let data48 = data.name;
             if (typeof data48 == "string") {
               if (!pattern13.test(data48)) {
-                let err95 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema68, data: data48 };
-                vErrors === null ? vErrors = [err95] : vErrors.push(err95), errors++;
+                let err94 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema68, data: data48 };
+                vErrors === null ? vErrors = [err94] : vErrors.push(err94), errors++;
               }
             } else {
-              let err96 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema68.type, parentSchema: schema68, data: data48 };
-              vErrors === null ? vErrors = [err96] : vErrors.push(err96), errors++;
+              let err95 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema68.type, parentSchema: schema68, data: data48 };
+              vErrors === null ? vErrors = [err95] : vErrors.push(err95), errors++;
             }
           }
           if (data.level !== void 0) {
             let data49 = data.level;
             if (typeof data49 != "string") {
-              let err97 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/7/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema124.oneOf[7].properties.level.type, parentSchema: schema124.oneOf[7].properties.level, data: data49 };
-              vErrors === null ? vErrors = [err97] : vErrors.push(err97), errors++;
+              let err96 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/7/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema124.oneOf[7].properties.level.type, parentSchema: schema124.oneOf[7].properties.level, data: data49 };
+              vErrors === null ? vErrors = [err96] : vErrors.push(err96), errors++;
             }
             if (!(data49 === "error" || data49 === "warning" || data49 === "note")) {
-              let err98 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/7/properties/level/enum", keyword: "enum", params: { allowedValues: schema124.oneOf[7].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema124.oneOf[7].properties.level.enum, parentSchema: schema124.oneOf[7].properties.level, data: data49 };
-              vErrors === null ? vErrors = [err98] : vErrors.push(err98), errors++;
+              let err97 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/7/properties/level/enum", keyword: "enum", params: { allowedValues: schema124.oneOf[7].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema124.oneOf[7].properties.level.enum, parentSchema: schema124.oneOf[7].properties.level, data: data49 };
+              vErrors === null ? vErrors = [err97] : vErrors.push(err97), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data50 = data.enabled;
             if (typeof data50 != "boolean") {
-              let err99 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/7/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema124.oneOf[7].properties.enabled.type, parentSchema: schema124.oneOf[7].properties.enabled, data: data50 };
-              vErrors === null ? vErrors = [err99] : vErrors.push(err99), errors++;
+              let err98 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/7/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema124.oneOf[7].properties.enabled.type, parentSchema: schema124.oneOf[7].properties.enabled, data: data50 };
+              vErrors === null ? vErrors = [err98] : vErrors.push(err98), errors++;
             }
           }
-          if (data.where !== void 0 && (validate59(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate59.errors : vErrors.concat(validate59.errors), errors = vErrors.length)), data.times !== void 0) {
-            let data52 = data.times;
-            if (typeof data52 == "number" && isFinite(data52)) {
-              if (data52 < 1 || isNaN(data52)) {
-                let err100 = { instancePath: instancePath + "/times", schemaPath: "#/oneOf/7/properties/times/minimum", keyword: "minimum", params: { comparison: ">=", limit: 1 }, message: "must be >= 1", schema: 1, parentSchema: schema124.oneOf[7].properties.times, data: data52 };
-                vErrors === null ? vErrors = [err100] : vErrors.push(err100), errors++;
-              }
-            } else {
-              let err101 = { instancePath: instancePath + "/times", schemaPath: "#/oneOf/7/properties/times/type", keyword: "type", params: { type: "number" }, message: "must be number", schema: schema124.oneOf[7].properties.times.type, parentSchema: schema124.oneOf[7].properties.times, data: data52 };
-              vErrors === null ? vErrors = [err101] : vErrors.push(err101), errors++;
-            }
+          data.where !== void 0 && (validate59(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate59.errors : vErrors.concat(validate59.errors), errors = vErrors.length));
+        } else {
+          let err99 = { instancePath, schemaPath: "#/oneOf/7/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema124.oneOf[7].type, parentSchema: schema124.oneOf[7], data };
+          vErrors === null ? vErrors = [err99] : vErrors.push(err99), errors++;
+        }
+        props0 !== !0 && (props0 = !0);
+      } else if (tag0 === "growth-step") {
+        if (data && typeof data == "object" && !Array.isArray(data)) {
+          if (Object.keys(data).length < 2) {
+            let err100 = { instancePath, schemaPath: "#/oneOf/8/minProperties", keyword: "minProperties", params: { limit: 2 }, message: "must NOT have fewer than 2 properties", schema: 2, parentSchema: schema124.oneOf[8], data };
+            vErrors === null ? vErrors = [err100] : vErrors.push(err100), errors++;
           }
-          if (data.by !== void 0) {
-            let data53 = data.by;
-            if (typeof data53 == "string") {
-              if (!pattern23.test(data53)) {
-                let err102 = { instancePath: instancePath + "/by", schemaPath: "common.json#/$defs/size/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", parentSchema: schema79, data: data53 };
-                vErrors === null ? vErrors = [err102] : vErrors.push(err102), errors++;
-              }
-            } else {
-              let err103 = { instancePath: instancePath + "/by", schemaPath: "common.json#/$defs/size/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema79.type, parentSchema: schema79, data: data53 };
+          if (data.rule === void 0) {
+            let err101 = { instancePath, schemaPath: "#/oneOf/8/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema124.oneOf[8].required, parentSchema: schema124.oneOf[8], data };
+            vErrors === null ? vErrors = [err101] : vErrors.push(err101), errors++;
+          }
+          for (let key8 in data)
+            if (!(key8 === "rule" || key8 === "name" || key8 === "level" || key8 === "enabled" || key8 === "where" || key8 === "times" || key8 === "by")) {
+              let err102 = { instancePath, schemaPath: "#/oneOf/8/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key8 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema124.oneOf[8], data };
+              vErrors === null ? vErrors = [err102] : vErrors.push(err102), errors++;
+            }
+          if (data.rule !== void 0) {
+            let data52 = data.rule;
+            if (data52 !== "growth-step") {
+              let err103 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/8/properties/rule/const", keyword: "const", params: { allowedValue: "growth-step" }, message: "must be equal to constant", schema: "growth-step", parentSchema: schema124.oneOf[8].properties.rule, data: data52 };
               vErrors === null ? vErrors = [err103] : vErrors.push(err103), errors++;
             }
           }
+          if (data.name !== void 0) {
+            let data53 = data.name;
+            if (typeof data53 == "string") {
+              if (!pattern13.test(data53)) {
+                let err104 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema68, data: data53 };
+                vErrors === null ? vErrors = [err104] : vErrors.push(err104), errors++;
+              }
+            } else {
+              let err105 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema68.type, parentSchema: schema68, data: data53 };
+              vErrors === null ? vErrors = [err105] : vErrors.push(err105), errors++;
+            }
+          }
+          if (data.level !== void 0) {
+            let data54 = data.level;
+            if (typeof data54 != "string") {
+              let err106 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/8/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema124.oneOf[8].properties.level.type, parentSchema: schema124.oneOf[8].properties.level, data: data54 };
+              vErrors === null ? vErrors = [err106] : vErrors.push(err106), errors++;
+            }
+            if (!(data54 === "error" || data54 === "warning" || data54 === "note")) {
+              let err107 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/8/properties/level/enum", keyword: "enum", params: { allowedValues: schema124.oneOf[8].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema124.oneOf[8].properties.level.enum, parentSchema: schema124.oneOf[8].properties.level, data: data54 };
+              vErrors === null ? vErrors = [err107] : vErrors.push(err107), errors++;
+            }
+          }
+          if (data.enabled !== void 0) {
+            let data55 = data.enabled;
+            if (typeof data55 != "boolean") {
+              let err108 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/8/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema124.oneOf[8].properties.enabled.type, parentSchema: schema124.oneOf[8].properties.enabled, data: data55 };
+              vErrors === null ? vErrors = [err108] : vErrors.push(err108), errors++;
+            }
+          }
+          if (data.where !== void 0 && (validate59(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate59.errors : vErrors.concat(validate59.errors), errors = vErrors.length)), data.times !== void 0) {
+            let data57 = data.times;
+            if (typeof data57 == "number" && isFinite(data57)) {
+              if (data57 < 1 || isNaN(data57)) {
+                let err109 = { instancePath: instancePath + "/times", schemaPath: "#/oneOf/8/properties/times/minimum", keyword: "minimum", params: { comparison: ">=", limit: 1 }, message: "must be >= 1", schema: 1, parentSchema: schema124.oneOf[8].properties.times, data: data57 };
+                vErrors === null ? vErrors = [err109] : vErrors.push(err109), errors++;
+              }
+            } else {
+              let err110 = { instancePath: instancePath + "/times", schemaPath: "#/oneOf/8/properties/times/type", keyword: "type", params: { type: "number" }, message: "must be number", schema: schema124.oneOf[8].properties.times.type, parentSchema: schema124.oneOf[8].properties.times, data: data57 };
+              vErrors === null ? vErrors = [err110] : vErrors.push(err110), errors++;
+            }
+          }
+          if (data.by !== void 0) {
+            let data58 = data.by;
+            if (typeof data58 == "string") {
+              if (!pattern23.test(data58)) {
+                let err111 = { instancePath: instancePath + "/by", schemaPath: "common.json#/$defs/size/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", parentSchema: schema79, data: data58 };
+                vErrors === null ? vErrors = [err111] : vErrors.push(err111), errors++;
+              }
+            } else {
+              let err112 = { instancePath: instancePath + "/by", schemaPath: "common.json#/$defs/size/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema79.type, parentSchema: schema79, data: data58 };
+              vErrors === null ? vErrors = [err112] : vErrors.push(err112), errors++;
+            }
+          }
         } else {
-          let err104 = { instancePath, schemaPath: "#/oneOf/7/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema124.oneOf[7].type, parentSchema: schema124.oneOf[7], data };
-          vErrors === null ? vErrors = [err104] : vErrors.push(err104), errors++;
+          let err113 = { instancePath, schemaPath: "#/oneOf/8/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema124.oneOf[8].type, parentSchema: schema124.oneOf[8], data };
+          vErrors === null ? vErrors = [err113] : vErrors.push(err113), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else if (tag0 === "detached-volume-owned") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (data.rule === void 0) {
-            let err105 = { instancePath, schemaPath: "#/oneOf/8/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema124.oneOf[8].required, parentSchema: schema124.oneOf[8], data };
-            vErrors === null ? vErrors = [err105] : vErrors.push(err105), errors++;
+            let err114 = { instancePath, schemaPath: "#/oneOf/9/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema124.oneOf[9].required, parentSchema: schema124.oneOf[9], data };
+            vErrors === null ? vErrors = [err114] : vErrors.push(err114), errors++;
           }
-          for (let key8 in data)
-            if (!(key8 === "rule" || key8 === "name" || key8 === "level" || key8 === "enabled" || key8 === "where" || key8 === "at-most" || key8 === "grace")) {
-              let err106 = { instancePath, schemaPath: "#/oneOf/8/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key8 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema124.oneOf[8], data };
-              vErrors === null ? vErrors = [err106] : vErrors.push(err106), errors++;
-            }
-          if (data.rule !== void 0) {
-            let data54 = data.rule;
-            if (data54 !== "detached-volume-owned") {
-              let err107 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/8/properties/rule/const", keyword: "const", params: { allowedValue: "detached-volume-owned" }, message: "must be equal to constant", schema: "detached-volume-owned", parentSchema: schema124.oneOf[8].properties.rule, data: data54 };
-              vErrors === null ? vErrors = [err107] : vErrors.push(err107), errors++;
-            }
-          }
-          if (data.name !== void 0) {
-            let data55 = data.name;
-            if (typeof data55 == "string") {
-              if (!pattern13.test(data55)) {
-                let err108 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema68, data: data55 };
-                vErrors === null ? vErrors = [err108] : vErrors.push(err108), errors++;
-              }
-            } else {
-              let err109 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema68.type, parentSchema: schema68, data: data55 };
-              vErrors === null ? vErrors = [err109] : vErrors.push(err109), errors++;
-            }
-          }
-          if (data.level !== void 0) {
-            let data56 = data.level;
-            if (typeof data56 != "string") {
-              let err110 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/8/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema124.oneOf[8].properties.level.type, parentSchema: schema124.oneOf[8].properties.level, data: data56 };
-              vErrors === null ? vErrors = [err110] : vErrors.push(err110), errors++;
-            }
-            if (!(data56 === "error" || data56 === "warning" || data56 === "note")) {
-              let err111 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/8/properties/level/enum", keyword: "enum", params: { allowedValues: schema124.oneOf[8].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema124.oneOf[8].properties.level.enum, parentSchema: schema124.oneOf[8].properties.level, data: data56 };
-              vErrors === null ? vErrors = [err111] : vErrors.push(err111), errors++;
-            }
-          }
-          if (data.enabled !== void 0) {
-            let data57 = data.enabled;
-            if (typeof data57 != "boolean") {
-              let err112 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/8/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema124.oneOf[8].properties.enabled.type, parentSchema: schema124.oneOf[8].properties.enabled, data: data57 };
-              vErrors === null ? vErrors = [err112] : vErrors.push(err112), errors++;
-            }
-          }
-          if (data.where !== void 0 && (validate59(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate59.errors : vErrors.concat(validate59.errors), errors = vErrors.length)), data["at-most"] !== void 0) {
-            let data59 = data["at-most"];
-            if (!(typeof data59 == "number" && !(data59 % 1) && !isNaN(data59) && isFinite(data59))) {
-              let err113 = { instancePath: instancePath + "/at-most", schemaPath: "#/oneOf/8/properties/at-most/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema124.oneOf[8].properties["at-most"].type, parentSchema: schema124.oneOf[8].properties["at-most"], data: data59 };
-              vErrors === null ? vErrors = [err113] : vErrors.push(err113), errors++;
-            }
-            if (typeof data59 == "number" && isFinite(data59) && (data59 < 1 || isNaN(data59))) {
-              let err114 = { instancePath: instancePath + "/at-most", schemaPath: "#/oneOf/8/properties/at-most/minimum", keyword: "minimum", params: { comparison: ">=", limit: 1 }, message: "must be >= 1", schema: 1, parentSchema: schema124.oneOf[8].properties["at-most"], data: data59 };
-              vErrors === null ? vErrors = [err114] : vErrors.push(err114), errors++;
-            }
-          }
-          if (data.grace !== void 0) {
-            let data60 = data.grace;
-            if (!(typeof data60 == "number" && !(data60 % 1) && !isNaN(data60) && isFinite(data60))) {
-              let err115 = { instancePath: instancePath + "/grace", schemaPath: "#/oneOf/8/properties/grace/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema124.oneOf[8].properties.grace.type, parentSchema: schema124.oneOf[8].properties.grace, data: data60 };
+          for (let key9 in data)
+            if (!(key9 === "rule" || key9 === "name" || key9 === "level" || key9 === "enabled" || key9 === "where" || key9 === "at-most" || key9 === "grace")) {
+              let err115 = { instancePath, schemaPath: "#/oneOf/9/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key9 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema124.oneOf[9], data };
               vErrors === null ? vErrors = [err115] : vErrors.push(err115), errors++;
             }
-            if (typeof data60 == "number" && isFinite(data60) && (data60 < 0 || isNaN(data60))) {
-              let err116 = { instancePath: instancePath + "/grace", schemaPath: "#/oneOf/8/properties/grace/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema124.oneOf[8].properties.grace, data: data60 };
+          if (data.rule !== void 0) {
+            let data59 = data.rule;
+            if (data59 !== "detached-volume-owned") {
+              let err116 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/9/properties/rule/const", keyword: "const", params: { allowedValue: "detached-volume-owned" }, message: "must be equal to constant", schema: "detached-volume-owned", parentSchema: schema124.oneOf[9].properties.rule, data: data59 };
               vErrors === null ? vErrors = [err116] : vErrors.push(err116), errors++;
             }
           }
+          if (data.name !== void 0) {
+            let data60 = data.name;
+            if (typeof data60 == "string") {
+              if (!pattern13.test(data60)) {
+                let err117 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema68, data: data60 };
+                vErrors === null ? vErrors = [err117] : vErrors.push(err117), errors++;
+              }
+            } else {
+              let err118 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema68.type, parentSchema: schema68, data: data60 };
+              vErrors === null ? vErrors = [err118] : vErrors.push(err118), errors++;
+            }
+          }
+          if (data.level !== void 0) {
+            let data61 = data.level;
+            if (typeof data61 != "string") {
+              let err119 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/9/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema124.oneOf[9].properties.level.type, parentSchema: schema124.oneOf[9].properties.level, data: data61 };
+              vErrors === null ? vErrors = [err119] : vErrors.push(err119), errors++;
+            }
+            if (!(data61 === "error" || data61 === "warning" || data61 === "note")) {
+              let err120 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/9/properties/level/enum", keyword: "enum", params: { allowedValues: schema124.oneOf[9].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema124.oneOf[9].properties.level.enum, parentSchema: schema124.oneOf[9].properties.level, data: data61 };
+              vErrors === null ? vErrors = [err120] : vErrors.push(err120), errors++;
+            }
+          }
+          if (data.enabled !== void 0) {
+            let data62 = data.enabled;
+            if (typeof data62 != "boolean") {
+              let err121 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/9/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema124.oneOf[9].properties.enabled.type, parentSchema: schema124.oneOf[9].properties.enabled, data: data62 };
+              vErrors === null ? vErrors = [err121] : vErrors.push(err121), errors++;
+            }
+          }
+          if (data.where !== void 0 && (validate59(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate59.errors : vErrors.concat(validate59.errors), errors = vErrors.length)), data["at-most"] !== void 0) {
+            let data64 = data["at-most"];
+            if (!(typeof data64 == "number" && !(data64 % 1) && !isNaN(data64) && isFinite(data64))) {
+              let err122 = { instancePath: instancePath + "/at-most", schemaPath: "#/oneOf/9/properties/at-most/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema124.oneOf[9].properties["at-most"].type, parentSchema: schema124.oneOf[9].properties["at-most"], data: data64 };
+              vErrors === null ? vErrors = [err122] : vErrors.push(err122), errors++;
+            }
+            if (typeof data64 == "number" && isFinite(data64) && (data64 < 1 || isNaN(data64))) {
+              let err123 = { instancePath: instancePath + "/at-most", schemaPath: "#/oneOf/9/properties/at-most/minimum", keyword: "minimum", params: { comparison: ">=", limit: 1 }, message: "must be >= 1", schema: 1, parentSchema: schema124.oneOf[9].properties["at-most"], data: data64 };
+              vErrors === null ? vErrors = [err123] : vErrors.push(err123), errors++;
+            }
+          }
+          if (data.grace !== void 0) {
+            let data65 = data.grace;
+            if (!(typeof data65 == "number" && !(data65 % 1) && !isNaN(data65) && isFinite(data65))) {
+              let err124 = { instancePath: instancePath + "/grace", schemaPath: "#/oneOf/9/properties/grace/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema124.oneOf[9].properties.grace.type, parentSchema: schema124.oneOf[9].properties.grace, data: data65 };
+              vErrors === null ? vErrors = [err124] : vErrors.push(err124), errors++;
+            }
+            if (typeof data65 == "number" && isFinite(data65) && (data65 < 0 || isNaN(data65))) {
+              let err125 = { instancePath: instancePath + "/grace", schemaPath: "#/oneOf/9/properties/grace/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema124.oneOf[9].properties.grace, data: data65 };
+              vErrors === null ? vErrors = [err125] : vErrors.push(err125), errors++;
+            }
+          }
         } else {
-          let err117 = { instancePath, schemaPath: "#/oneOf/8/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema124.oneOf[8].type, parentSchema: schema124.oneOf[8], data };
-          vErrors === null ? vErrors = [err117] : vErrors.push(err117), errors++;
+          let err126 = { instancePath, schemaPath: "#/oneOf/9/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema124.oneOf[9].type, parentSchema: schema124.oneOf[9], data };
+          vErrors === null ? vErrors = [err126] : vErrors.push(err126), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else if (tag0 === "deletion-prepared") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (data.rule === void 0) {
-            let err118 = { instancePath, schemaPath: "#/oneOf/9/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema124.oneOf[9].required, parentSchema: schema124.oneOf[9], data };
-            vErrors === null ? vErrors = [err118] : vErrors.push(err118), errors++;
+            let err127 = { instancePath, schemaPath: "#/oneOf/10/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema124.oneOf[10].required, parentSchema: schema124.oneOf[10], data };
+            vErrors === null ? vErrors = [err127] : vErrors.push(err127), errors++;
           }
-          for (let key9 in data)
-            if (!(key9 === "rule" || key9 === "name" || key9 === "level" || key9 === "enabled" || key9 === "where" || key9 === "backup-within" || key9 === "attached-allowed")) {
-              let err119 = { instancePath, schemaPath: "#/oneOf/9/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key9 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema124.oneOf[9], data };
-              vErrors === null ? vErrors = [err119] : vErrors.push(err119), errors++;
+          for (let key10 in data)
+            if (!(key10 === "rule" || key10 === "name" || key10 === "level" || key10 === "enabled" || key10 === "where" || key10 === "backup-within" || key10 === "attached-allowed")) {
+              let err128 = { instancePath, schemaPath: "#/oneOf/10/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key10 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema124.oneOf[10], data };
+              vErrors === null ? vErrors = [err128] : vErrors.push(err128), errors++;
             }
           if (data.rule !== void 0) {
-            let data61 = data.rule;
-            if (data61 !== "deletion-prepared") {
-              let err120 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/9/properties/rule/const", keyword: "const", params: { allowedValue: "deletion-prepared" }, message: "must be equal to constant", schema: "deletion-prepared", parentSchema: schema124.oneOf[9].properties.rule, data: data61 };
-              vErrors === null ? vErrors = [err120] : vErrors.push(err120), errors++;
+            let data66 = data.rule;
+            if (data66 !== "deletion-prepared") {
+              let err129 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/10/properties/rule/const", keyword: "const", params: { allowedValue: "deletion-prepared" }, message: "must be equal to constant", schema: "deletion-prepared", parentSchema: schema124.oneOf[10].properties.rule, data: data66 };
+              vErrors === null ? vErrors = [err129] : vErrors.push(err129), errors++;
             }
           }
           if (data.name !== void 0) {
-            let data62 = data.name;
-            if (typeof data62 == "string") {
-              if (!pattern13.test(data62)) {
-                let err121 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema68, data: data62 };
-                vErrors === null ? vErrors = [err121] : vErrors.push(err121), errors++;
+            let data67 = data.name;
+            if (typeof data67 == "string") {
+              if (!pattern13.test(data67)) {
+                let err130 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema68, data: data67 };
+                vErrors === null ? vErrors = [err130] : vErrors.push(err130), errors++;
               }
             } else {
-              let err122 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema68.type, parentSchema: schema68, data: data62 };
-              vErrors === null ? vErrors = [err122] : vErrors.push(err122), errors++;
+              let err131 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema68.type, parentSchema: schema68, data: data67 };
+              vErrors === null ? vErrors = [err131] : vErrors.push(err131), errors++;
             }
           }
           if (data.level !== void 0) {
-            let data63 = data.level;
-            if (typeof data63 != "string") {
-              let err123 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/9/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema124.oneOf[9].properties.level.type, parentSchema: schema124.oneOf[9].properties.level, data: data63 };
-              vErrors === null ? vErrors = [err123] : vErrors.push(err123), errors++;
+            let data68 = data.level;
+            if (typeof data68 != "string") {
+              let err132 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/10/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema124.oneOf[10].properties.level.type, parentSchema: schema124.oneOf[10].properties.level, data: data68 };
+              vErrors === null ? vErrors = [err132] : vErrors.push(err132), errors++;
             }
-            if (!(data63 === "error" || data63 === "warning" || data63 === "note")) {
-              let err124 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/9/properties/level/enum", keyword: "enum", params: { allowedValues: schema124.oneOf[9].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema124.oneOf[9].properties.level.enum, parentSchema: schema124.oneOf[9].properties.level, data: data63 };
-              vErrors === null ? vErrors = [err124] : vErrors.push(err124), errors++;
+            if (!(data68 === "error" || data68 === "warning" || data68 === "note")) {
+              let err133 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/10/properties/level/enum", keyword: "enum", params: { allowedValues: schema124.oneOf[10].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema124.oneOf[10].properties.level.enum, parentSchema: schema124.oneOf[10].properties.level, data: data68 };
+              vErrors === null ? vErrors = [err133] : vErrors.push(err133), errors++;
             }
           }
           if (data.enabled !== void 0) {
-            let data64 = data.enabled;
-            if (typeof data64 != "boolean") {
-              let err125 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/9/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema124.oneOf[9].properties.enabled.type, parentSchema: schema124.oneOf[9].properties.enabled, data: data64 };
-              vErrors === null ? vErrors = [err125] : vErrors.push(err125), errors++;
+            let data69 = data.enabled;
+            if (typeof data69 != "boolean") {
+              let err134 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/10/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema124.oneOf[10].properties.enabled.type, parentSchema: schema124.oneOf[10].properties.enabled, data: data69 };
+              vErrors === null ? vErrors = [err134] : vErrors.push(err134), errors++;
             }
           }
           if (data.where !== void 0 && (validate59(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate59.errors : vErrors.concat(validate59.errors), errors = vErrors.length)), data["backup-within"] !== void 0) {
-            let data66 = data["backup-within"];
-            if (!(typeof data66 == "number" && !(data66 % 1) && !isNaN(data66) && isFinite(data66))) {
-              let err126 = { instancePath: instancePath + "/backup-within", schemaPath: "#/oneOf/9/properties/backup-within/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema124.oneOf[9].properties["backup-within"].type, parentSchema: schema124.oneOf[9].properties["backup-within"], data: data66 };
-              vErrors === null ? vErrors = [err126] : vErrors.push(err126), errors++;
+            let data71 = data["backup-within"];
+            if (!(typeof data71 == "number" && !(data71 % 1) && !isNaN(data71) && isFinite(data71))) {
+              let err135 = { instancePath: instancePath + "/backup-within", schemaPath: "#/oneOf/10/properties/backup-within/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema124.oneOf[10].properties["backup-within"].type, parentSchema: schema124.oneOf[10].properties["backup-within"], data: data71 };
+              vErrors === null ? vErrors = [err135] : vErrors.push(err135), errors++;
             }
-            if (typeof data66 == "number" && isFinite(data66) && (data66 < 0 || isNaN(data66))) {
-              let err127 = { instancePath: instancePath + "/backup-within", schemaPath: "#/oneOf/9/properties/backup-within/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema124.oneOf[9].properties["backup-within"], data: data66 };
-              vErrors === null ? vErrors = [err127] : vErrors.push(err127), errors++;
+            if (typeof data71 == "number" && isFinite(data71) && (data71 < 0 || isNaN(data71))) {
+              let err136 = { instancePath: instancePath + "/backup-within", schemaPath: "#/oneOf/10/properties/backup-within/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema124.oneOf[10].properties["backup-within"], data: data71 };
+              vErrors === null ? vErrors = [err136] : vErrors.push(err136), errors++;
             }
           }
           if (data["attached-allowed"] !== void 0) {
-            let data67 = data["attached-allowed"];
-            if (typeof data67 != "boolean") {
-              let err128 = { instancePath: instancePath + "/attached-allowed", schemaPath: "#/oneOf/9/properties/attached-allowed/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema124.oneOf[9].properties["attached-allowed"].type, parentSchema: schema124.oneOf[9].properties["attached-allowed"], data: data67 };
-              vErrors === null ? vErrors = [err128] : vErrors.push(err128), errors++;
+            let data72 = data["attached-allowed"];
+            if (typeof data72 != "boolean") {
+              let err137 = { instancePath: instancePath + "/attached-allowed", schemaPath: "#/oneOf/10/properties/attached-allowed/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema124.oneOf[10].properties["attached-allowed"].type, parentSchema: schema124.oneOf[10].properties["attached-allowed"], data: data72 };
+              vErrors === null ? vErrors = [err137] : vErrors.push(err137), errors++;
             }
           }
         } else {
-          let err129 = { instancePath, schemaPath: "#/oneOf/9/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema124.oneOf[9].type, parentSchema: schema124.oneOf[9], data };
-          vErrors === null ? vErrors = [err129] : vErrors.push(err129), errors++;
+          let err138 = { instancePath, schemaPath: "#/oneOf/10/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema124.oneOf[10].type, parentSchema: schema124.oneOf[10], data };
+          vErrors === null ? vErrors = [err138] : vErrors.push(err138), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else if (tag0 === "destructive-changes-few") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (data.rule === void 0) {
-            let err130 = { instancePath, schemaPath: "#/oneOf/10/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema124.oneOf[10].required, parentSchema: schema124.oneOf[10], data };
-            vErrors === null ? vErrors = [err130] : vErrors.push(err130), errors++;
+            let err139 = { instancePath, schemaPath: "#/oneOf/11/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema124.oneOf[11].required, parentSchema: schema124.oneOf[11], data };
+            vErrors === null ? vErrors = [err139] : vErrors.push(err139), errors++;
           }
           if (data["at-most"] === void 0) {
-            let err131 = { instancePath, schemaPath: "#/oneOf/10/required", keyword: "required", params: { missingProperty: "at-most" }, message: "must have required property 'at-most'", schema: schema124.oneOf[10].required, parentSchema: schema124.oneOf[10], data };
-            vErrors === null ? vErrors = [err131] : vErrors.push(err131), errors++;
+            let err140 = { instancePath, schemaPath: "#/oneOf/11/required", keyword: "required", params: { missingProperty: "at-most" }, message: "must have required property 'at-most'", schema: schema124.oneOf[11].required, parentSchema: schema124.oneOf[11], data };
+            vErrors === null ? vErrors = [err140] : vErrors.push(err140), errors++;
           }
-          for (let key10 in data)
-            if (!(key10 === "rule" || key10 === "name" || key10 === "level" || key10 === "enabled" || key10 === "where" || key10 === "at-most")) {
-              let err132 = { instancePath, schemaPath: "#/oneOf/10/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key10 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema124.oneOf[10], data };
-              vErrors === null ? vErrors = [err132] : vErrors.push(err132), errors++;
+          for (let key11 in data)
+            if (!(key11 === "rule" || key11 === "name" || key11 === "level" || key11 === "enabled" || key11 === "where" || key11 === "at-most")) {
+              let err141 = { instancePath, schemaPath: "#/oneOf/11/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key11 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema124.oneOf[11], data };
+              vErrors === null ? vErrors = [err141] : vErrors.push(err141), errors++;
             }
           if (data.rule !== void 0) {
-            let data68 = data.rule;
-            if (data68 !== "destructive-changes-few") {
-              let err133 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/10/properties/rule/const", keyword: "const", params: { allowedValue: "destructive-changes-few" }, message: "must be equal to constant", schema: "destructive-changes-few", parentSchema: schema124.oneOf[10].properties.rule, data: data68 };
-              vErrors === null ? vErrors = [err133] : vErrors.push(err133), errors++;
+            let data73 = data.rule;
+            if (data73 !== "destructive-changes-few") {
+              let err142 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/11/properties/rule/const", keyword: "const", params: { allowedValue: "destructive-changes-few" }, message: "must be equal to constant", schema: "destructive-changes-few", parentSchema: schema124.oneOf[11].properties.rule, data: data73 };
+              vErrors === null ? vErrors = [err142] : vErrors.push(err142), errors++;
             }
           }
           if (data.name !== void 0) {
-            let data69 = data.name;
-            if (typeof data69 == "string") {
-              if (!pattern13.test(data69)) {
-                let err134 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema68, data: data69 };
-                vErrors === null ? vErrors = [err134] : vErrors.push(err134), errors++;
+            let data74 = data.name;
+            if (typeof data74 == "string") {
+              if (!pattern13.test(data74)) {
+                let err143 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema68, data: data74 };
+                vErrors === null ? vErrors = [err143] : vErrors.push(err143), errors++;
               }
             } else {
-              let err135 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema68.type, parentSchema: schema68, data: data69 };
-              vErrors === null ? vErrors = [err135] : vErrors.push(err135), errors++;
+              let err144 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema68.type, parentSchema: schema68, data: data74 };
+              vErrors === null ? vErrors = [err144] : vErrors.push(err144), errors++;
             }
           }
           if (data.level !== void 0) {
-            let data70 = data.level;
-            if (typeof data70 != "string") {
-              let err136 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/10/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema124.oneOf[10].properties.level.type, parentSchema: schema124.oneOf[10].properties.level, data: data70 };
-              vErrors === null ? vErrors = [err136] : vErrors.push(err136), errors++;
+            let data75 = data.level;
+            if (typeof data75 != "string") {
+              let err145 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/11/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema124.oneOf[11].properties.level.type, parentSchema: schema124.oneOf[11].properties.level, data: data75 };
+              vErrors === null ? vErrors = [err145] : vErrors.push(err145), errors++;
             }
-            if (!(data70 === "error" || data70 === "warning" || data70 === "note")) {
-              let err137 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/10/properties/level/enum", keyword: "enum", params: { allowedValues: schema124.oneOf[10].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema124.oneOf[10].properties.level.enum, parentSchema: schema124.oneOf[10].properties.level, data: data70 };
-              vErrors === null ? vErrors = [err137] : vErrors.push(err137), errors++;
+            if (!(data75 === "error" || data75 === "warning" || data75 === "note")) {
+              let err146 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/11/properties/level/enum", keyword: "enum", params: { allowedValues: schema124.oneOf[11].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema124.oneOf[11].properties.level.enum, parentSchema: schema124.oneOf[11].properties.level, data: data75 };
+              vErrors === null ? vErrors = [err146] : vErrors.push(err146), errors++;
             }
           }
           if (data.enabled !== void 0) {
-            let data71 = data.enabled;
-            if (typeof data71 != "boolean") {
-              let err138 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/10/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema124.oneOf[10].properties.enabled.type, parentSchema: schema124.oneOf[10].properties.enabled, data: data71 };
-              vErrors === null ? vErrors = [err138] : vErrors.push(err138), errors++;
+            let data76 = data.enabled;
+            if (typeof data76 != "boolean") {
+              let err147 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/11/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema124.oneOf[11].properties.enabled.type, parentSchema: schema124.oneOf[11].properties.enabled, data: data76 };
+              vErrors === null ? vErrors = [err147] : vErrors.push(err147), errors++;
             }
           }
           if (data.where !== void 0 && (validate59(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate59.errors : vErrors.concat(validate59.errors), errors = vErrors.length)), data["at-most"] !== void 0) {
-            let data73 = data["at-most"];
-            if (!(typeof data73 == "number" && !(data73 % 1) && !isNaN(data73) && isFinite(data73))) {
-              let err139 = { instancePath: instancePath + "/at-most", schemaPath: "#/oneOf/10/properties/at-most/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema124.oneOf[10].properties["at-most"].type, parentSchema: schema124.oneOf[10].properties["at-most"], data: data73 };
-              vErrors === null ? vErrors = [err139] : vErrors.push(err139), errors++;
+            let data78 = data["at-most"];
+            if (!(typeof data78 == "number" && !(data78 % 1) && !isNaN(data78) && isFinite(data78))) {
+              let err148 = { instancePath: instancePath + "/at-most", schemaPath: "#/oneOf/11/properties/at-most/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema124.oneOf[11].properties["at-most"].type, parentSchema: schema124.oneOf[11].properties["at-most"], data: data78 };
+              vErrors === null ? vErrors = [err148] : vErrors.push(err148), errors++;
             }
-            if (typeof data73 == "number" && isFinite(data73) && (data73 < 0 || isNaN(data73))) {
-              let err140 = { instancePath: instancePath + "/at-most", schemaPath: "#/oneOf/10/properties/at-most/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema124.oneOf[10].properties["at-most"], data: data73 };
-              vErrors === null ? vErrors = [err140] : vErrors.push(err140), errors++;
+            if (typeof data78 == "number" && isFinite(data78) && (data78 < 0 || isNaN(data78))) {
+              let err149 = { instancePath: instancePath + "/at-most", schemaPath: "#/oneOf/11/properties/at-most/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema124.oneOf[11].properties["at-most"], data: data78 };
+              vErrors === null ? vErrors = [err149] : vErrors.push(err149), errors++;
             }
           }
         } else {
-          let err141 = { instancePath, schemaPath: "#/oneOf/10/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema124.oneOf[10].type, parentSchema: schema124.oneOf[10], data };
-          vErrors === null ? vErrors = [err141] : vErrors.push(err141), errors++;
+          let err150 = { instancePath, schemaPath: "#/oneOf/11/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema124.oneOf[11].type, parentSchema: schema124.oneOf[11], data };
+          vErrors === null ? vErrors = [err150] : vErrors.push(err150), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else if (tag0 === "freeze") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (Object.keys(data).length < 2) {
-            let err142 = { instancePath, schemaPath: "#/oneOf/11/minProperties", keyword: "minProperties", params: { limit: 2 }, message: "must NOT have fewer than 2 properties", schema: 2, parentSchema: schema124.oneOf[11], data };
-            vErrors === null ? vErrors = [err142] : vErrors.push(err142), errors++;
+            let err151 = { instancePath, schemaPath: "#/oneOf/12/minProperties", keyword: "minProperties", params: { limit: 2 }, message: "must NOT have fewer than 2 properties", schema: 2, parentSchema: schema124.oneOf[12], data };
+            vErrors === null ? vErrors = [err151] : vErrors.push(err151), errors++;
           }
           if (data.rule === void 0) {
-            let err143 = { instancePath, schemaPath: "#/oneOf/11/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema124.oneOf[11].required, parentSchema: schema124.oneOf[11], data };
-            vErrors === null ? vErrors = [err143] : vErrors.push(err143), errors++;
+            let err152 = { instancePath, schemaPath: "#/oneOf/12/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema124.oneOf[12].required, parentSchema: schema124.oneOf[12], data };
+            vErrors === null ? vErrors = [err152] : vErrors.push(err152), errors++;
           }
-          for (let key11 in data)
-            if (!func1.call(schema124.oneOf[11].properties, key11)) {
-              let err144 = { instancePath, schemaPath: "#/oneOf/11/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key11 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema124.oneOf[11], data };
-              vErrors === null ? vErrors = [err144] : vErrors.push(err144), errors++;
+          for (let key12 in data)
+            if (!func1.call(schema124.oneOf[12].properties, key12)) {
+              let err153 = { instancePath, schemaPath: "#/oneOf/12/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key12 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema124.oneOf[12], data };
+              vErrors === null ? vErrors = [err153] : vErrors.push(err153), errors++;
             }
           if (data.rule !== void 0) {
-            let data74 = data.rule;
-            if (data74 !== "freeze") {
-              let err145 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/11/properties/rule/const", keyword: "const", params: { allowedValue: "freeze" }, message: "must be equal to constant", schema: "freeze", parentSchema: schema124.oneOf[11].properties.rule, data: data74 };
-              vErrors === null ? vErrors = [err145] : vErrors.push(err145), errors++;
-            }
-          }
-          if (data.name !== void 0) {
-            let data75 = data.name;
-            if (typeof data75 == "string") {
-              if (!pattern13.test(data75)) {
-                let err146 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema68, data: data75 };
-                vErrors === null ? vErrors = [err146] : vErrors.push(err146), errors++;
-              }
-            } else {
-              let err147 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema68.type, parentSchema: schema68, data: data75 };
-              vErrors === null ? vErrors = [err147] : vErrors.push(err147), errors++;
-            }
-          }
-          if (data.level !== void 0) {
-            let data76 = data.level;
-            if (typeof data76 != "string") {
-              let err148 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/11/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema124.oneOf[11].properties.level.type, parentSchema: schema124.oneOf[11].properties.level, data: data76 };
-              vErrors === null ? vErrors = [err148] : vErrors.push(err148), errors++;
-            }
-            if (!(data76 === "error" || data76 === "warning" || data76 === "note")) {
-              let err149 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/11/properties/level/enum", keyword: "enum", params: { allowedValues: schema124.oneOf[11].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema124.oneOf[11].properties.level.enum, parentSchema: schema124.oneOf[11].properties.level, data: data76 };
-              vErrors === null ? vErrors = [err149] : vErrors.push(err149), errors++;
-            }
-          }
-          if (data.enabled !== void 0) {
-            let data77 = data.enabled;
-            if (typeof data77 != "boolean") {
-              let err150 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/11/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema124.oneOf[11].properties.enabled.type, parentSchema: schema124.oneOf[11].properties.enabled, data: data77 };
-              vErrors === null ? vErrors = [err150] : vErrors.push(err150), errors++;
-            }
-          }
-          if (data.where !== void 0 && (validate59(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate59.errors : vErrors.concat(validate59.errors), errors = vErrors.length)), data.from !== void 0) {
-            let data79 = data.from;
-            if (typeof data79 == "string") {
-              if (!pattern4.test(data79)) {
-                let err151 = { instancePath: instancePath + "/from", schemaPath: "common.json#/$defs/date/pattern", keyword: "pattern", params: { pattern: "^[0-9]{4}-[0-9]{2}-[0-9]{2}$" }, message: 'must match pattern "^[0-9]{4}-[0-9]{2}-[0-9]{2}$"', schema: "^[0-9]{4}-[0-9]{2}-[0-9]{2}$", parentSchema: schema33, data: data79 };
-                vErrors === null ? vErrors = [err151] : vErrors.push(err151), errors++;
-              }
-            } else {
-              let err152 = { instancePath: instancePath + "/from", schemaPath: "common.json#/$defs/date/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema33.type, parentSchema: schema33, data: data79 };
-              vErrors === null ? vErrors = [err152] : vErrors.push(err152), errors++;
-            }
-          }
-          if (data.until !== void 0) {
-            let data80 = data.until;
-            if (typeof data80 == "string") {
-              if (!pattern4.test(data80)) {
-                let err153 = { instancePath: instancePath + "/until", schemaPath: "common.json#/$defs/date/pattern", keyword: "pattern", params: { pattern: "^[0-9]{4}-[0-9]{2}-[0-9]{2}$" }, message: 'must match pattern "^[0-9]{4}-[0-9]{2}-[0-9]{2}$"', schema: "^[0-9]{4}-[0-9]{2}-[0-9]{2}$", parentSchema: schema33, data: data80 };
-                vErrors === null ? vErrors = [err153] : vErrors.push(err153), errors++;
-              }
-            } else {
-              let err154 = { instancePath: instancePath + "/until", schemaPath: "common.json#/$defs/date/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema33.type, parentSchema: schema33, data: data80 };
+            let data79 = data.rule;
+            if (data79 !== "freeze") {
+              let err154 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/12/properties/rule/const", keyword: "const", params: { allowedValue: "freeze" }, message: "must be equal to constant", schema: "freeze", parentSchema: schema124.oneOf[12].properties.rule, data: data79 };
               vErrors === null ? vErrors = [err154] : vErrors.push(err154), errors++;
             }
           }
+          if (data.name !== void 0) {
+            let data80 = data.name;
+            if (typeof data80 == "string") {
+              if (!pattern13.test(data80)) {
+                let err155 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema68, data: data80 };
+                vErrors === null ? vErrors = [err155] : vErrors.push(err155), errors++;
+              }
+            } else {
+              let err156 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema68.type, parentSchema: schema68, data: data80 };
+              vErrors === null ? vErrors = [err156] : vErrors.push(err156), errors++;
+            }
+          }
+          if (data.level !== void 0) {
+            let data81 = data.level;
+            if (typeof data81 != "string") {
+              let err157 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/12/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema124.oneOf[12].properties.level.type, parentSchema: schema124.oneOf[12].properties.level, data: data81 };
+              vErrors === null ? vErrors = [err157] : vErrors.push(err157), errors++;
+            }
+            if (!(data81 === "error" || data81 === "warning" || data81 === "note")) {
+              let err158 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/12/properties/level/enum", keyword: "enum", params: { allowedValues: schema124.oneOf[12].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema124.oneOf[12].properties.level.enum, parentSchema: schema124.oneOf[12].properties.level, data: data81 };
+              vErrors === null ? vErrors = [err158] : vErrors.push(err158), errors++;
+            }
+          }
+          if (data.enabled !== void 0) {
+            let data82 = data.enabled;
+            if (typeof data82 != "boolean") {
+              let err159 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/12/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema124.oneOf[12].properties.enabled.type, parentSchema: schema124.oneOf[12].properties.enabled, data: data82 };
+              vErrors === null ? vErrors = [err159] : vErrors.push(err159), errors++;
+            }
+          }
+          if (data.where !== void 0 && (validate59(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate59.errors : vErrors.concat(validate59.errors), errors = vErrors.length)), data.from !== void 0) {
+            let data84 = data.from;
+            if (typeof data84 == "string") {
+              if (!pattern4.test(data84)) {
+                let err160 = { instancePath: instancePath + "/from", schemaPath: "common.json#/$defs/date/pattern", keyword: "pattern", params: { pattern: "^[0-9]{4}-[0-9]{2}-[0-9]{2}$" }, message: 'must match pattern "^[0-9]{4}-[0-9]{2}-[0-9]{2}$"', schema: "^[0-9]{4}-[0-9]{2}-[0-9]{2}$", parentSchema: schema33, data: data84 };
+                vErrors === null ? vErrors = [err160] : vErrors.push(err160), errors++;
+              }
+            } else {
+              let err161 = { instancePath: instancePath + "/from", schemaPath: "common.json#/$defs/date/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema33.type, parentSchema: schema33, data: data84 };
+              vErrors === null ? vErrors = [err161] : vErrors.push(err161), errors++;
+            }
+          }
+          if (data.until !== void 0) {
+            let data85 = data.until;
+            if (typeof data85 == "string") {
+              if (!pattern4.test(data85)) {
+                let err162 = { instancePath: instancePath + "/until", schemaPath: "common.json#/$defs/date/pattern", keyword: "pattern", params: { pattern: "^[0-9]{4}-[0-9]{2}-[0-9]{2}$" }, message: 'must match pattern "^[0-9]{4}-[0-9]{2}-[0-9]{2}$"', schema: "^[0-9]{4}-[0-9]{2}-[0-9]{2}$", parentSchema: schema33, data: data85 };
+                vErrors === null ? vErrors = [err162] : vErrors.push(err162), errors++;
+              }
+            } else {
+              let err163 = { instancePath: instancePath + "/until", schemaPath: "common.json#/$defs/date/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema33.type, parentSchema: schema33, data: data85 };
+              vErrors === null ? vErrors = [err163] : vErrors.push(err163), errors++;
+            }
+          }
           if (data["all-changes"] !== void 0) {
-            let data81 = data["all-changes"];
-            if (typeof data81 != "boolean") {
-              let err155 = { instancePath: instancePath + "/all-changes", schemaPath: "#/oneOf/11/properties/all-changes/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema124.oneOf[11].properties["all-changes"].type, parentSchema: schema124.oneOf[11].properties["all-changes"], data: data81 };
-              vErrors === null ? vErrors = [err155] : vErrors.push(err155), errors++;
+            let data86 = data["all-changes"];
+            if (typeof data86 != "boolean") {
+              let err164 = { instancePath: instancePath + "/all-changes", schemaPath: "#/oneOf/12/properties/all-changes/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema124.oneOf[12].properties["all-changes"].type, parentSchema: schema124.oneOf[12].properties["all-changes"], data: data86 };
+              vErrors === null ? vErrors = [err164] : vErrors.push(err164), errors++;
             }
           }
           if (data.reason !== void 0) {
-            let data82 = data.reason;
-            if (typeof data82 == "string") {
-              if (!pattern25.test(data82)) {
-                let err156 = { instancePath: instancePath + "/reason", schemaPath: "common.json#/$defs/sentence/pattern", keyword: "pattern", params: { pattern: "\\S" }, message: 'must match pattern "\\S"', schema: "\\S", parentSchema: schema81, data: data82 };
-                vErrors === null ? vErrors = [err156] : vErrors.push(err156), errors++;
+            let data87 = data.reason;
+            if (typeof data87 == "string") {
+              if (!pattern25.test(data87)) {
+                let err165 = { instancePath: instancePath + "/reason", schemaPath: "common.json#/$defs/sentence/pattern", keyword: "pattern", params: { pattern: "\\S" }, message: 'must match pattern "\\S"', schema: "\\S", parentSchema: schema81, data: data87 };
+                vErrors === null ? vErrors = [err165] : vErrors.push(err165), errors++;
               }
             } else {
-              let err157 = { instancePath: instancePath + "/reason", schemaPath: "common.json#/$defs/sentence/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema81.type, parentSchema: schema81, data: data82 };
-              vErrors === null ? vErrors = [err157] : vErrors.push(err157), errors++;
+              let err166 = { instancePath: instancePath + "/reason", schemaPath: "common.json#/$defs/sentence/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema81.type, parentSchema: schema81, data: data87 };
+              vErrors === null ? vErrors = [err166] : vErrors.push(err166), errors++;
             }
           }
         } else {
-          let err158 = { instancePath, schemaPath: "#/oneOf/11/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema124.oneOf[11].type, parentSchema: schema124.oneOf[11], data };
-          vErrors === null ? vErrors = [err158] : vErrors.push(err158), errors++;
+          let err167 = { instancePath, schemaPath: "#/oneOf/12/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema124.oneOf[12].type, parentSchema: schema124.oneOf[12], data };
+          vErrors === null ? vErrors = [err167] : vErrors.push(err167), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else if (tag0 === "growth-followed-through") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (data.rule === void 0) {
-            let err159 = { instancePath, schemaPath: "#/oneOf/12/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema124.oneOf[12].required, parentSchema: schema124.oneOf[12], data };
-            vErrors === null ? vErrors = [err159] : vErrors.push(err159), errors++;
+            let err168 = { instancePath, schemaPath: "#/oneOf/13/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema124.oneOf[13].required, parentSchema: schema124.oneOf[13], data };
+            vErrors === null ? vErrors = [err168] : vErrors.push(err168), errors++;
           }
-          for (let key12 in data)
-            if (!(key12 === "rule" || key12 === "name" || key12 === "level" || key12 === "enabled" || key12 === "where" || key12 === "idle-share" || key12 === "idle-size")) {
-              let err160 = { instancePath, schemaPath: "#/oneOf/12/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key12 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema124.oneOf[12], data };
-              vErrors === null ? vErrors = [err160] : vErrors.push(err160), errors++;
+          for (let key13 in data)
+            if (!(key13 === "rule" || key13 === "name" || key13 === "level" || key13 === "enabled" || key13 === "where" || key13 === "idle-share" || key13 === "idle-size")) {
+              let err169 = { instancePath, schemaPath: "#/oneOf/13/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key13 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema124.oneOf[13], data };
+              vErrors === null ? vErrors = [err169] : vErrors.push(err169), errors++;
             }
           if (data.rule !== void 0) {
-            let data83 = data.rule;
-            if (data83 !== "growth-followed-through") {
-              let err161 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/12/properties/rule/const", keyword: "const", params: { allowedValue: "growth-followed-through" }, message: "must be equal to constant", schema: "growth-followed-through", parentSchema: schema124.oneOf[12].properties.rule, data: data83 };
-              vErrors === null ? vErrors = [err161] : vErrors.push(err161), errors++;
+            let data88 = data.rule;
+            if (data88 !== "growth-followed-through") {
+              let err170 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/13/properties/rule/const", keyword: "const", params: { allowedValue: "growth-followed-through" }, message: "must be equal to constant", schema: "growth-followed-through", parentSchema: schema124.oneOf[13].properties.rule, data: data88 };
+              vErrors === null ? vErrors = [err170] : vErrors.push(err170), errors++;
             }
           }
           if (data.name !== void 0) {
-            let data84 = data.name;
-            if (typeof data84 == "string") {
-              if (!pattern13.test(data84)) {
-                let err162 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema68, data: data84 };
-                vErrors === null ? vErrors = [err162] : vErrors.push(err162), errors++;
+            let data89 = data.name;
+            if (typeof data89 == "string") {
+              if (!pattern13.test(data89)) {
+                let err171 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema68, data: data89 };
+                vErrors === null ? vErrors = [err171] : vErrors.push(err171), errors++;
               }
             } else {
-              let err163 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema68.type, parentSchema: schema68, data: data84 };
-              vErrors === null ? vErrors = [err163] : vErrors.push(err163), errors++;
+              let err172 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema68.type, parentSchema: schema68, data: data89 };
+              vErrors === null ? vErrors = [err172] : vErrors.push(err172), errors++;
             }
           }
           if (data.level !== void 0) {
-            let data85 = data.level;
-            if (typeof data85 != "string") {
-              let err164 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/12/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema124.oneOf[12].properties.level.type, parentSchema: schema124.oneOf[12].properties.level, data: data85 };
-              vErrors === null ? vErrors = [err164] : vErrors.push(err164), errors++;
+            let data90 = data.level;
+            if (typeof data90 != "string") {
+              let err173 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/13/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema124.oneOf[13].properties.level.type, parentSchema: schema124.oneOf[13].properties.level, data: data90 };
+              vErrors === null ? vErrors = [err173] : vErrors.push(err173), errors++;
             }
-            if (!(data85 === "error" || data85 === "warning" || data85 === "note")) {
-              let err165 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/12/properties/level/enum", keyword: "enum", params: { allowedValues: schema124.oneOf[12].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema124.oneOf[12].properties.level.enum, parentSchema: schema124.oneOf[12].properties.level, data: data85 };
-              vErrors === null ? vErrors = [err165] : vErrors.push(err165), errors++;
+            if (!(data90 === "error" || data90 === "warning" || data90 === "note")) {
+              let err174 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/13/properties/level/enum", keyword: "enum", params: { allowedValues: schema124.oneOf[13].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema124.oneOf[13].properties.level.enum, parentSchema: schema124.oneOf[13].properties.level, data: data90 };
+              vErrors === null ? vErrors = [err174] : vErrors.push(err174), errors++;
             }
           }
           if (data.enabled !== void 0) {
-            let data86 = data.enabled;
-            if (typeof data86 != "boolean") {
-              let err166 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/12/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema124.oneOf[12].properties.enabled.type, parentSchema: schema124.oneOf[12].properties.enabled, data: data86 };
-              vErrors === null ? vErrors = [err166] : vErrors.push(err166), errors++;
+            let data91 = data.enabled;
+            if (typeof data91 != "boolean") {
+              let err175 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/13/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema124.oneOf[13].properties.enabled.type, parentSchema: schema124.oneOf[13].properties.enabled, data: data91 };
+              vErrors === null ? vErrors = [err175] : vErrors.push(err175), errors++;
             }
           }
           if (data.where !== void 0 && (validate59(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate59.errors : vErrors.concat(validate59.errors), errors = vErrors.length)), data["idle-share"] !== void 0) {
-            let data88 = data["idle-share"];
-            if (typeof data88 == "number" && isFinite(data88)) {
-              if (data88 > 1 || isNaN(data88)) {
-                let err167 = { instancePath: instancePath + "/idle-share", schemaPath: "#/oneOf/12/properties/idle-share/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1 }, message: "must be <= 1", schema: 1, parentSchema: schema124.oneOf[12].properties["idle-share"], data: data88 };
-                vErrors === null ? vErrors = [err167] : vErrors.push(err167), errors++;
+            let data93 = data["idle-share"];
+            if (typeof data93 == "number" && isFinite(data93)) {
+              if (data93 > 1 || isNaN(data93)) {
+                let err176 = { instancePath: instancePath + "/idle-share", schemaPath: "#/oneOf/13/properties/idle-share/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1 }, message: "must be <= 1", schema: 1, parentSchema: schema124.oneOf[13].properties["idle-share"], data: data93 };
+                vErrors === null ? vErrors = [err176] : vErrors.push(err176), errors++;
               }
-              if (data88 < 0 || isNaN(data88)) {
-                let err168 = { instancePath: instancePath + "/idle-share", schemaPath: "#/oneOf/12/properties/idle-share/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema124.oneOf[12].properties["idle-share"], data: data88 };
-                vErrors === null ? vErrors = [err168] : vErrors.push(err168), errors++;
+              if (data93 < 0 || isNaN(data93)) {
+                let err177 = { instancePath: instancePath + "/idle-share", schemaPath: "#/oneOf/13/properties/idle-share/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema124.oneOf[13].properties["idle-share"], data: data93 };
+                vErrors === null ? vErrors = [err177] : vErrors.push(err177), errors++;
               }
             } else {
-              let err169 = { instancePath: instancePath + "/idle-share", schemaPath: "#/oneOf/12/properties/idle-share/type", keyword: "type", params: { type: "number" }, message: "must be number", schema: schema124.oneOf[12].properties["idle-share"].type, parentSchema: schema124.oneOf[12].properties["idle-share"], data: data88 };
-              vErrors === null ? vErrors = [err169] : vErrors.push(err169), errors++;
+              let err178 = { instancePath: instancePath + "/idle-share", schemaPath: "#/oneOf/13/properties/idle-share/type", keyword: "type", params: { type: "number" }, message: "must be number", schema: schema124.oneOf[13].properties["idle-share"].type, parentSchema: schema124.oneOf[13].properties["idle-share"], data: data93 };
+              vErrors === null ? vErrors = [err178] : vErrors.push(err178), errors++;
             }
           }
           if (data["idle-size"] !== void 0) {
-            let data89 = data["idle-size"];
-            if (typeof data89 == "string") {
-              if (!pattern23.test(data89)) {
-                let err170 = { instancePath: instancePath + "/idle-size", schemaPath: "common.json#/$defs/size/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", parentSchema: schema79, data: data89 };
-                vErrors === null ? vErrors = [err170] : vErrors.push(err170), errors++;
+            let data94 = data["idle-size"];
+            if (typeof data94 == "string") {
+              if (!pattern23.test(data94)) {
+                let err179 = { instancePath: instancePath + "/idle-size", schemaPath: "common.json#/$defs/size/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", parentSchema: schema79, data: data94 };
+                vErrors === null ? vErrors = [err179] : vErrors.push(err179), errors++;
               }
             } else {
-              let err171 = { instancePath: instancePath + "/idle-size", schemaPath: "common.json#/$defs/size/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema79.type, parentSchema: schema79, data: data89 };
-              vErrors === null ? vErrors = [err171] : vErrors.push(err171), errors++;
+              let err180 = { instancePath: instancePath + "/idle-size", schemaPath: "common.json#/$defs/size/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema79.type, parentSchema: schema79, data: data94 };
+              vErrors === null ? vErrors = [err180] : vErrors.push(err180), errors++;
             }
           }
         } else {
-          let err172 = { instancePath, schemaPath: "#/oneOf/12/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema124.oneOf[12].type, parentSchema: schema124.oneOf[12], data };
-          vErrors === null ? vErrors = [err172] : vErrors.push(err172), errors++;
+          let err181 = { instancePath, schemaPath: "#/oneOf/13/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema124.oneOf[13].type, parentSchema: schema124.oneOf[13], data };
+          vErrors === null ? vErrors = [err181] : vErrors.push(err181), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else if (tag0 === "naming") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (Object.keys(data).length < 2) {
-            let err173 = { instancePath, schemaPath: "#/oneOf/13/minProperties", keyword: "minProperties", params: { limit: 2 }, message: "must NOT have fewer than 2 properties", schema: 2, parentSchema: schema124.oneOf[13], data };
-            vErrors === null ? vErrors = [err173] : vErrors.push(err173), errors++;
+            let err182 = { instancePath, schemaPath: "#/oneOf/14/minProperties", keyword: "minProperties", params: { limit: 2 }, message: "must NOT have fewer than 2 properties", schema: 2, parentSchema: schema124.oneOf[14], data };
+            vErrors === null ? vErrors = [err182] : vErrors.push(err182), errors++;
           }
           if (data.rule === void 0) {
-            let err174 = { instancePath, schemaPath: "#/oneOf/13/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema124.oneOf[13].required, parentSchema: schema124.oneOf[13], data };
-            vErrors === null ? vErrors = [err174] : vErrors.push(err174), errors++;
+            let err183 = { instancePath, schemaPath: "#/oneOf/14/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema124.oneOf[14].required, parentSchema: schema124.oneOf[14], data };
+            vErrors === null ? vErrors = [err183] : vErrors.push(err183), errors++;
           }
-          for (let key13 in data)
-            if (!func1.call(schema124.oneOf[13].properties, key13)) {
-              let err175 = { instancePath, schemaPath: "#/oneOf/13/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key13 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema124.oneOf[13], data };
-              vErrors === null ? vErrors = [err175] : vErrors.push(err175), errors++;
+          for (let key14 in data)
+            if (!func1.call(schema124.oneOf[14].properties, key14)) {
+              let err184 = { instancePath, schemaPath: "#/oneOf/14/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key14 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema124.oneOf[14], data };
+              vErrors === null ? vErrors = [err184] : vErrors.push(err184), errors++;
             }
           if (data.rule !== void 0) {
-            let data90 = data.rule;
-            if (data90 !== "naming") {
-              let err176 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/13/properties/rule/const", keyword: "const", params: { allowedValue: "naming" }, message: "must be equal to constant", schema: "naming", parentSchema: schema124.oneOf[13].properties.rule, data: data90 };
-              vErrors === null ? vErrors = [err176] : vErrors.push(err176), errors++;
-            }
-          }
-          if (data.name !== void 0) {
-            let data91 = data.name;
-            if (typeof data91 == "string") {
-              if (!pattern13.test(data91)) {
-                let err177 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema68, data: data91 };
-                vErrors === null ? vErrors = [err177] : vErrors.push(err177), errors++;
-              }
-            } else {
-              let err178 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema68.type, parentSchema: schema68, data: data91 };
-              vErrors === null ? vErrors = [err178] : vErrors.push(err178), errors++;
-            }
-          }
-          if (data.level !== void 0) {
-            let data92 = data.level;
-            if (typeof data92 != "string") {
-              let err179 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/13/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema124.oneOf[13].properties.level.type, parentSchema: schema124.oneOf[13].properties.level, data: data92 };
-              vErrors === null ? vErrors = [err179] : vErrors.push(err179), errors++;
-            }
-            if (!(data92 === "error" || data92 === "warning" || data92 === "note")) {
-              let err180 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/13/properties/level/enum", keyword: "enum", params: { allowedValues: schema124.oneOf[13].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema124.oneOf[13].properties.level.enum, parentSchema: schema124.oneOf[13].properties.level, data: data92 };
-              vErrors === null ? vErrors = [err180] : vErrors.push(err180), errors++;
-            }
-          }
-          if (data.enabled !== void 0) {
-            let data93 = data.enabled;
-            if (typeof data93 != "boolean") {
-              let err181 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/13/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema124.oneOf[13].properties.enabled.type, parentSchema: schema124.oneOf[13].properties.enabled, data: data93 };
-              vErrors === null ? vErrors = [err181] : vErrors.push(err181), errors++;
-            }
-          }
-          if (data.where !== void 0 && (validate59(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate59.errors : vErrors.concat(validate59.errors), errors = vErrors.length)), data.server !== void 0) {
-            let data95 = data.server;
-            if (typeof data95 == "string") {
-              if (func11(data95) < 1) {
-                let err182 = { instancePath: instancePath + "/server", schemaPath: "#/oneOf/13/properties/server/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema124.oneOf[13].properties.server, data: data95 };
-                vErrors === null ? vErrors = [err182] : vErrors.push(err182), errors++;
-              }
-            } else {
-              let err183 = { instancePath: instancePath + "/server", schemaPath: "#/oneOf/13/properties/server/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema124.oneOf[13].properties.server.type, parentSchema: schema124.oneOf[13].properties.server, data: data95 };
-              vErrors === null ? vErrors = [err183] : vErrors.push(err183), errors++;
-            }
-          }
-          if (data.volume !== void 0) {
-            let data96 = data.volume;
-            if (typeof data96 == "string") {
-              if (func11(data96) < 1) {
-                let err184 = { instancePath: instancePath + "/volume", schemaPath: "#/oneOf/13/properties/volume/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema124.oneOf[13].properties.volume, data: data96 };
-                vErrors === null ? vErrors = [err184] : vErrors.push(err184), errors++;
-              }
-            } else {
-              let err185 = { instancePath: instancePath + "/volume", schemaPath: "#/oneOf/13/properties/volume/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema124.oneOf[13].properties.volume.type, parentSchema: schema124.oneOf[13].properties.volume, data: data96 };
+            let data95 = data.rule;
+            if (data95 !== "naming") {
+              let err185 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/14/properties/rule/const", keyword: "const", params: { allowedValue: "naming" }, message: "must be equal to constant", schema: "naming", parentSchema: schema124.oneOf[14].properties.rule, data: data95 };
               vErrors === null ? vErrors = [err185] : vErrors.push(err185), errors++;
             }
           }
-          if (data["volume-group"] !== void 0) {
-            let data97 = data["volume-group"];
-            if (typeof data97 == "string") {
-              if (func11(data97) < 1) {
-                let err186 = { instancePath: instancePath + "/volume-group", schemaPath: "#/oneOf/13/properties/volume-group/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema124.oneOf[13].properties["volume-group"], data: data97 };
+          if (data.name !== void 0) {
+            let data96 = data.name;
+            if (typeof data96 == "string") {
+              if (!pattern13.test(data96)) {
+                let err186 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema68, data: data96 };
                 vErrors === null ? vErrors = [err186] : vErrors.push(err186), errors++;
               }
             } else {
-              let err187 = { instancePath: instancePath + "/volume-group", schemaPath: "#/oneOf/13/properties/volume-group/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema124.oneOf[13].properties["volume-group"].type, parentSchema: schema124.oneOf[13].properties["volume-group"], data: data97 };
+              let err187 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema68.type, parentSchema: schema68, data: data96 };
               vErrors === null ? vErrors = [err187] : vErrors.push(err187), errors++;
             }
           }
-          if (data.mount !== void 0) {
-            let data98 = data.mount;
-            if (typeof data98 == "string") {
-              if (func11(data98) < 1) {
-                let err188 = { instancePath: instancePath + "/mount", schemaPath: "#/oneOf/13/properties/mount/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema124.oneOf[13].properties.mount, data: data98 };
-                vErrors === null ? vErrors = [err188] : vErrors.push(err188), errors++;
-              }
-            } else {
-              let err189 = { instancePath: instancePath + "/mount", schemaPath: "#/oneOf/13/properties/mount/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema124.oneOf[13].properties.mount.type, parentSchema: schema124.oneOf[13].properties.mount, data: data98 };
+          if (data.level !== void 0) {
+            let data97 = data.level;
+            if (typeof data97 != "string") {
+              let err188 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/14/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema124.oneOf[14].properties.level.type, parentSchema: schema124.oneOf[14].properties.level, data: data97 };
+              vErrors === null ? vErrors = [err188] : vErrors.push(err188), errors++;
+            }
+            if (!(data97 === "error" || data97 === "warning" || data97 === "note")) {
+              let err189 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/14/properties/level/enum", keyword: "enum", params: { allowedValues: schema124.oneOf[14].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema124.oneOf[14].properties.level.enum, parentSchema: schema124.oneOf[14].properties.level, data: data97 };
               vErrors === null ? vErrors = [err189] : vErrors.push(err189), errors++;
             }
           }
+          if (data.enabled !== void 0) {
+            let data98 = data.enabled;
+            if (typeof data98 != "boolean") {
+              let err190 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/14/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema124.oneOf[14].properties.enabled.type, parentSchema: schema124.oneOf[14].properties.enabled, data: data98 };
+              vErrors === null ? vErrors = [err190] : vErrors.push(err190), errors++;
+            }
+          }
+          if (data.where !== void 0 && (validate59(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate59.errors : vErrors.concat(validate59.errors), errors = vErrors.length)), data.server !== void 0) {
+            let data100 = data.server;
+            if (typeof data100 == "string") {
+              if (func11(data100) < 1) {
+                let err191 = { instancePath: instancePath + "/server", schemaPath: "#/oneOf/14/properties/server/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema124.oneOf[14].properties.server, data: data100 };
+                vErrors === null ? vErrors = [err191] : vErrors.push(err191), errors++;
+              }
+            } else {
+              let err192 = { instancePath: instancePath + "/server", schemaPath: "#/oneOf/14/properties/server/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema124.oneOf[14].properties.server.type, parentSchema: schema124.oneOf[14].properties.server, data: data100 };
+              vErrors === null ? vErrors = [err192] : vErrors.push(err192), errors++;
+            }
+          }
+          if (data.volume !== void 0) {
+            let data101 = data.volume;
+            if (typeof data101 == "string") {
+              if (func11(data101) < 1) {
+                let err193 = { instancePath: instancePath + "/volume", schemaPath: "#/oneOf/14/properties/volume/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema124.oneOf[14].properties.volume, data: data101 };
+                vErrors === null ? vErrors = [err193] : vErrors.push(err193), errors++;
+              }
+            } else {
+              let err194 = { instancePath: instancePath + "/volume", schemaPath: "#/oneOf/14/properties/volume/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema124.oneOf[14].properties.volume.type, parentSchema: schema124.oneOf[14].properties.volume, data: data101 };
+              vErrors === null ? vErrors = [err194] : vErrors.push(err194), errors++;
+            }
+          }
+          if (data["volume-group"] !== void 0) {
+            let data102 = data["volume-group"];
+            if (typeof data102 == "string") {
+              if (func11(data102) < 1) {
+                let err195 = { instancePath: instancePath + "/volume-group", schemaPath: "#/oneOf/14/properties/volume-group/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema124.oneOf[14].properties["volume-group"], data: data102 };
+                vErrors === null ? vErrors = [err195] : vErrors.push(err195), errors++;
+              }
+            } else {
+              let err196 = { instancePath: instancePath + "/volume-group", schemaPath: "#/oneOf/14/properties/volume-group/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema124.oneOf[14].properties["volume-group"].type, parentSchema: schema124.oneOf[14].properties["volume-group"], data: data102 };
+              vErrors === null ? vErrors = [err196] : vErrors.push(err196), errors++;
+            }
+          }
+          if (data.mount !== void 0) {
+            let data103 = data.mount;
+            if (typeof data103 == "string") {
+              if (func11(data103) < 1) {
+                let err197 = { instancePath: instancePath + "/mount", schemaPath: "#/oneOf/14/properties/mount/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema124.oneOf[14].properties.mount, data: data103 };
+                vErrors === null ? vErrors = [err197] : vErrors.push(err197), errors++;
+              }
+            } else {
+              let err198 = { instancePath: instancePath + "/mount", schemaPath: "#/oneOf/14/properties/mount/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema124.oneOf[14].properties.mount.type, parentSchema: schema124.oneOf[14].properties.mount, data: data103 };
+              vErrors === null ? vErrors = [err198] : vErrors.push(err198), errors++;
+            }
+          }
         } else {
-          let err190 = { instancePath, schemaPath: "#/oneOf/13/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema124.oneOf[13].type, parentSchema: schema124.oneOf[13], data };
-          vErrors === null ? vErrors = [err190] : vErrors.push(err190), errors++;
+          let err199 = { instancePath, schemaPath: "#/oneOf/14/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema124.oneOf[14].type, parentSchema: schema124.oneOf[14], data };
+          vErrors === null ? vErrors = [err199] : vErrors.push(err199), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else if (tag0 === "shape") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (data.rule === void 0) {
-            let err191 = { instancePath, schemaPath: "#/oneOf/14/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema124.oneOf[14].required, parentSchema: schema124.oneOf[14], data };
-            vErrors === null ? vErrors = [err191] : vErrors.push(err191), errors++;
+            let err200 = { instancePath, schemaPath: "#/oneOf/15/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema124.oneOf[15].required, parentSchema: schema124.oneOf[15], data };
+            vErrors === null ? vErrors = [err200] : vErrors.push(err200), errors++;
           }
           if (data.schema === void 0) {
-            let err192 = { instancePath, schemaPath: "#/oneOf/14/required", keyword: "required", params: { missingProperty: "schema" }, message: "must have required property 'schema'", schema: schema124.oneOf[14].required, parentSchema: schema124.oneOf[14], data };
-            vErrors === null ? vErrors = [err192] : vErrors.push(err192), errors++;
+            let err201 = { instancePath, schemaPath: "#/oneOf/15/required", keyword: "required", params: { missingProperty: "schema" }, message: "must have required property 'schema'", schema: schema124.oneOf[15].required, parentSchema: schema124.oneOf[15], data };
+            vErrors === null ? vErrors = [err201] : vErrors.push(err201), errors++;
           }
           if (data.of === void 0) {
-            let err193 = { instancePath, schemaPath: "#/oneOf/14/required", keyword: "required", params: { missingProperty: "of" }, message: "must have required property 'of'", schema: schema124.oneOf[14].required, parentSchema: schema124.oneOf[14], data };
-            vErrors === null ? vErrors = [err193] : vErrors.push(err193), errors++;
+            let err202 = { instancePath, schemaPath: "#/oneOf/15/required", keyword: "required", params: { missingProperty: "of" }, message: "must have required property 'of'", schema: schema124.oneOf[15].required, parentSchema: schema124.oneOf[15], data };
+            vErrors === null ? vErrors = [err202] : vErrors.push(err202), errors++;
           }
-          for (let key14 in data)
-            if (!func1.call(schema124.oneOf[14].properties, key14)) {
-              let err194 = { instancePath, schemaPath: "#/oneOf/14/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key14 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema124.oneOf[14], data };
-              vErrors === null ? vErrors = [err194] : vErrors.push(err194), errors++;
+          for (let key15 in data)
+            if (!func1.call(schema124.oneOf[15].properties, key15)) {
+              let err203 = { instancePath, schemaPath: "#/oneOf/15/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key15 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema124.oneOf[15], data };
+              vErrors === null ? vErrors = [err203] : vErrors.push(err203), errors++;
             }
           if (data.rule !== void 0) {
-            let data99 = data.rule;
-            if (data99 !== "shape") {
-              let err195 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/14/properties/rule/const", keyword: "const", params: { allowedValue: "shape" }, message: "must be equal to constant", schema: "shape", parentSchema: schema124.oneOf[14].properties.rule, data: data99 };
-              vErrors === null ? vErrors = [err195] : vErrors.push(err195), errors++;
+            let data104 = data.rule;
+            if (data104 !== "shape") {
+              let err204 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/15/properties/rule/const", keyword: "const", params: { allowedValue: "shape" }, message: "must be equal to constant", schema: "shape", parentSchema: schema124.oneOf[15].properties.rule, data: data104 };
+              vErrors === null ? vErrors = [err204] : vErrors.push(err204), errors++;
             }
           }
           if (data.name !== void 0) {
-            let data100 = data.name;
-            if (typeof data100 == "string") {
-              if (!pattern13.test(data100)) {
-                let err196 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema68, data: data100 };
-                vErrors === null ? vErrors = [err196] : vErrors.push(err196), errors++;
+            let data105 = data.name;
+            if (typeof data105 == "string") {
+              if (!pattern13.test(data105)) {
+                let err205 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema68, data: data105 };
+                vErrors === null ? vErrors = [err205] : vErrors.push(err205), errors++;
               }
             } else {
-              let err197 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema68.type, parentSchema: schema68, data: data100 };
-              vErrors === null ? vErrors = [err197] : vErrors.push(err197), errors++;
-            }
-          }
-          if (data.level !== void 0) {
-            let data101 = data.level;
-            if (typeof data101 != "string") {
-              let err198 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/14/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema124.oneOf[14].properties.level.type, parentSchema: schema124.oneOf[14].properties.level, data: data101 };
-              vErrors === null ? vErrors = [err198] : vErrors.push(err198), errors++;
-            }
-            if (!(data101 === "error" || data101 === "warning" || data101 === "note")) {
-              let err199 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/14/properties/level/enum", keyword: "enum", params: { allowedValues: schema124.oneOf[14].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema124.oneOf[14].properties.level.enum, parentSchema: schema124.oneOf[14].properties.level, data: data101 };
-              vErrors === null ? vErrors = [err199] : vErrors.push(err199), errors++;
-            }
-          }
-          if (data.enabled !== void 0) {
-            let data102 = data.enabled;
-            if (typeof data102 != "boolean") {
-              let err200 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/14/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema124.oneOf[14].properties.enabled.type, parentSchema: schema124.oneOf[14].properties.enabled, data: data102 };
-              vErrors === null ? vErrors = [err200] : vErrors.push(err200), errors++;
-            }
-          }
-          if (data.where !== void 0 && (validate59(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate59.errors : vErrors.concat(validate59.errors), errors = vErrors.length)), data.of !== void 0) {
-            let data104 = data.of;
-            if (typeof data104 != "string") {
-              let err201 = { instancePath: instancePath + "/of", schemaPath: "#/oneOf/14/properties/of/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema124.oneOf[14].properties.of.type, parentSchema: schema124.oneOf[14].properties.of, data: data104 };
-              vErrors === null ? vErrors = [err201] : vErrors.push(err201), errors++;
-            }
-            if (!(data104 === "server" || data104 === "volume" || data104 === "volume-group" || data104 === "file-system" || data104 === "change")) {
-              let err202 = { instancePath: instancePath + "/of", schemaPath: "#/oneOf/14/properties/of/enum", keyword: "enum", params: { allowedValues: schema124.oneOf[14].properties.of.enum }, message: "must be equal to one of the allowed values", schema: schema124.oneOf[14].properties.of.enum, parentSchema: schema124.oneOf[14].properties.of, data: data104 };
-              vErrors === null ? vErrors = [err202] : vErrors.push(err202), errors++;
-            }
-          }
-          if (data.kinds !== void 0) {
-            let data105 = data.kinds;
-            if (Array.isArray(data105)) {
-              if (data105.length < 1) {
-                let err203 = { instancePath: instancePath + "/kinds", schemaPath: "#/oneOf/14/properties/kinds/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items", schema: 1, parentSchema: schema124.oneOf[14].properties.kinds, data: data105 };
-                vErrors === null ? vErrors = [err203] : vErrors.push(err203), errors++;
-              }
-              let len1 = data105.length;
-              for (let i1 = 0; i1 < len1; i1++) {
-                let data106 = data105[i1];
-                if (typeof data106 != "string") {
-                  let err204 = { instancePath: instancePath + "/kinds/" + i1, schemaPath: "#/oneOf/14/properties/kinds/items/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema124.oneOf[14].properties.kinds.items.type, parentSchema: schema124.oneOf[14].properties.kinds.items, data: data106 };
-                  vErrors === null ? vErrors = [err204] : vErrors.push(err204), errors++;
-                }
-                if (!(data106 === "server-created" || data106 === "server-renamed" || data106 === "server-changed-team" || data106 === "server-moved-site" || data106 === "server-changed-type" || data106 === "server-started" || data106 === "server-stopped" || data106 === "boot-swapped" || data106 === "server-edited" || data106 === "server-deleted" || data106 === "volume-created" || data106 === "volume-re-created" || data106 === "volume-renamed" || data106 === "volume-changed-team" || data106 === "volume-moved-site" || data106 === "volume-moved-tier" || data106 === "volume-grown" || data106 === "volume-shrunk" || data106 === "volume-unprotected" || data106 === "volume-edited" || data106 === "handed-over" || data106 === "detached" || data106 === "attached" || data106 === "volume-deleted" || data106 === "group-created" || data106 === "group-renamed" || data106 === "member-left" || data106 === "member-joined" || data106 === "group-edited" || data106 === "group-deleted" || data106 === "file-system-created" || data106 === "file-system-remounted" || data106 === "file-system-remade" || data106 === "file-system-grown" || data106 === "file-system-shrunk" || data106 === "file-system-deleted")) {
-                  let err205 = { instancePath: instancePath + "/kinds/" + i1, schemaPath: "#/oneOf/14/properties/kinds/items/enum", keyword: "enum", params: { allowedValues: schema124.oneOf[14].properties.kinds.items.enum }, message: "must be equal to one of the allowed values", schema: schema124.oneOf[14].properties.kinds.items.enum, parentSchema: schema124.oneOf[14].properties.kinds.items, data: data106 };
-                  vErrors === null ? vErrors = [err205] : vErrors.push(err205), errors++;
-                }
-              }
-            } else {
-              let err206 = { instancePath: instancePath + "/kinds", schemaPath: "#/oneOf/14/properties/kinds/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema124.oneOf[14].properties.kinds.type, parentSchema: schema124.oneOf[14].properties.kinds, data: data105 };
+              let err206 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema68.type, parentSchema: schema68, data: data105 };
               vErrors === null ? vErrors = [err206] : vErrors.push(err206), errors++;
             }
           }
-          if (data.schema !== void 0) {
-            let data107 = data.schema;
-            if (!(data107 && typeof data107 == "object" && !Array.isArray(data107))) {
-              let err207 = { instancePath: instancePath + "/schema", schemaPath: "#/oneOf/14/properties/schema/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema124.oneOf[14].properties.schema.type, parentSchema: schema124.oneOf[14].properties.schema, data: data107 };
+          if (data.level !== void 0) {
+            let data106 = data.level;
+            if (typeof data106 != "string") {
+              let err207 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/15/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema124.oneOf[15].properties.level.type, parentSchema: schema124.oneOf[15].properties.level, data: data106 };
               vErrors === null ? vErrors = [err207] : vErrors.push(err207), errors++;
             }
-          }
-          if (data.message !== void 0) {
-            let data108 = data.message;
-            if (typeof data108 == "string") {
-              if (!pattern25.test(data108)) {
-                let err208 = { instancePath: instancePath + "/message", schemaPath: "common.json#/$defs/sentence/pattern", keyword: "pattern", params: { pattern: "\\S" }, message: 'must match pattern "\\S"', schema: "\\S", parentSchema: schema81, data: data108 };
-                vErrors === null ? vErrors = [err208] : vErrors.push(err208), errors++;
-              }
-            } else {
-              let err209 = { instancePath: instancePath + "/message", schemaPath: "common.json#/$defs/sentence/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema81.type, parentSchema: schema81, data: data108 };
-              vErrors === null ? vErrors = [err209] : vErrors.push(err209), errors++;
-            }
-          }
-        } else {
-          let err210 = { instancePath, schemaPath: "#/oneOf/14/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema124.oneOf[14].type, parentSchema: schema124.oneOf[14], data };
-          vErrors === null ? vErrors = [err210] : vErrors.push(err210), errors++;
-        }
-        props0 !== !0 && (props0 = !0);
-      } else if (tag0 === "tier-bounds") {
-        if (data && typeof data == "object" && !Array.isArray(data)) {
-          if (data.rule === void 0) {
-            let err211 = { instancePath, schemaPath: "#/oneOf/15/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema124.oneOf[15].required, parentSchema: schema124.oneOf[15], data };
-            vErrors === null ? vErrors = [err211] : vErrors.push(err211), errors++;
-          }
-          for (let key15 in data)
-            if (!(key15 === "rule" || key15 === "name" || key15 === "level" || key15 === "enabled" || key15 === "where")) {
-              let err212 = { instancePath, schemaPath: "#/oneOf/15/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key15 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema124.oneOf[15], data };
-              vErrors === null ? vErrors = [err212] : vErrors.push(err212), errors++;
-            }
-          if (data.rule !== void 0) {
-            let data109 = data.rule;
-            if (data109 !== "tier-bounds") {
-              let err213 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/15/properties/rule/const", keyword: "const", params: { allowedValue: "tier-bounds" }, message: "must be equal to constant", schema: "tier-bounds", parentSchema: schema124.oneOf[15].properties.rule, data: data109 };
-              vErrors === null ? vErrors = [err213] : vErrors.push(err213), errors++;
-            }
-          }
-          if (data.name !== void 0) {
-            let data110 = data.name;
-            if (typeof data110 == "string") {
-              if (!pattern13.test(data110)) {
-                let err214 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema68, data: data110 };
-                vErrors === null ? vErrors = [err214] : vErrors.push(err214), errors++;
-              }
-            } else {
-              let err215 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema68.type, parentSchema: schema68, data: data110 };
-              vErrors === null ? vErrors = [err215] : vErrors.push(err215), errors++;
-            }
-          }
-          if (data.level !== void 0) {
-            let data111 = data.level;
-            if (typeof data111 != "string") {
-              let err216 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/15/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema124.oneOf[15].properties.level.type, parentSchema: schema124.oneOf[15].properties.level, data: data111 };
-              vErrors === null ? vErrors = [err216] : vErrors.push(err216), errors++;
-            }
-            if (!(data111 === "error" || data111 === "warning" || data111 === "note")) {
-              let err217 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/15/properties/level/enum", keyword: "enum", params: { allowedValues: schema124.oneOf[15].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema124.oneOf[15].properties.level.enum, parentSchema: schema124.oneOf[15].properties.level, data: data111 };
-              vErrors === null ? vErrors = [err217] : vErrors.push(err217), errors++;
+            if (!(data106 === "error" || data106 === "warning" || data106 === "note")) {
+              let err208 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/15/properties/level/enum", keyword: "enum", params: { allowedValues: schema124.oneOf[15].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema124.oneOf[15].properties.level.enum, parentSchema: schema124.oneOf[15].properties.level, data: data106 };
+              vErrors === null ? vErrors = [err208] : vErrors.push(err208), errors++;
             }
           }
           if (data.enabled !== void 0) {
-            let data112 = data.enabled;
-            if (typeof data112 != "boolean") {
-              let err218 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/15/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema124.oneOf[15].properties.enabled.type, parentSchema: schema124.oneOf[15].properties.enabled, data: data112 };
+            let data107 = data.enabled;
+            if (typeof data107 != "boolean") {
+              let err209 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/15/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema124.oneOf[15].properties.enabled.type, parentSchema: schema124.oneOf[15].properties.enabled, data: data107 };
+              vErrors === null ? vErrors = [err209] : vErrors.push(err209), errors++;
+            }
+          }
+          if (data.where !== void 0 && (validate59(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate59.errors : vErrors.concat(validate59.errors), errors = vErrors.length)), data.of !== void 0) {
+            let data109 = data.of;
+            if (typeof data109 != "string") {
+              let err210 = { instancePath: instancePath + "/of", schemaPath: "#/oneOf/15/properties/of/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema124.oneOf[15].properties.of.type, parentSchema: schema124.oneOf[15].properties.of, data: data109 };
+              vErrors === null ? vErrors = [err210] : vErrors.push(err210), errors++;
+            }
+            if (!(data109 === "server" || data109 === "volume" || data109 === "volume-group" || data109 === "file-system" || data109 === "change")) {
+              let err211 = { instancePath: instancePath + "/of", schemaPath: "#/oneOf/15/properties/of/enum", keyword: "enum", params: { allowedValues: schema124.oneOf[15].properties.of.enum }, message: "must be equal to one of the allowed values", schema: schema124.oneOf[15].properties.of.enum, parentSchema: schema124.oneOf[15].properties.of, data: data109 };
+              vErrors === null ? vErrors = [err211] : vErrors.push(err211), errors++;
+            }
+          }
+          if (data.kinds !== void 0) {
+            let data110 = data.kinds;
+            if (Array.isArray(data110)) {
+              if (data110.length < 1) {
+                let err212 = { instancePath: instancePath + "/kinds", schemaPath: "#/oneOf/15/properties/kinds/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items", schema: 1, parentSchema: schema124.oneOf[15].properties.kinds, data: data110 };
+                vErrors === null ? vErrors = [err212] : vErrors.push(err212), errors++;
+              }
+              let len1 = data110.length;
+              for (let i1 = 0; i1 < len1; i1++) {
+                let data111 = data110[i1];
+                if (typeof data111 != "string") {
+                  let err213 = { instancePath: instancePath + "/kinds/" + i1, schemaPath: "#/oneOf/15/properties/kinds/items/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema124.oneOf[15].properties.kinds.items.type, parentSchema: schema124.oneOf[15].properties.kinds.items, data: data111 };
+                  vErrors === null ? vErrors = [err213] : vErrors.push(err213), errors++;
+                }
+                if (!(data111 === "server-created" || data111 === "server-renamed" || data111 === "server-changed-team" || data111 === "server-moved-site" || data111 === "server-changed-type" || data111 === "server-started" || data111 === "server-stopped" || data111 === "boot-swapped" || data111 === "server-edited" || data111 === "server-deleted" || data111 === "volume-created" || data111 === "volume-re-created" || data111 === "volume-renamed" || data111 === "volume-changed-team" || data111 === "volume-moved-site" || data111 === "volume-moved-tier" || data111 === "volume-grown" || data111 === "volume-shrunk" || data111 === "volume-unprotected" || data111 === "volume-edited" || data111 === "handed-over" || data111 === "detached" || data111 === "attached" || data111 === "volume-deleted" || data111 === "group-created" || data111 === "group-renamed" || data111 === "member-left" || data111 === "member-joined" || data111 === "group-edited" || data111 === "group-deleted" || data111 === "file-system-created" || data111 === "file-system-remounted" || data111 === "file-system-remade" || data111 === "file-system-grown" || data111 === "file-system-shrunk" || data111 === "file-system-deleted")) {
+                  let err214 = { instancePath: instancePath + "/kinds/" + i1, schemaPath: "#/oneOf/15/properties/kinds/items/enum", keyword: "enum", params: { allowedValues: schema124.oneOf[15].properties.kinds.items.enum }, message: "must be equal to one of the allowed values", schema: schema124.oneOf[15].properties.kinds.items.enum, parentSchema: schema124.oneOf[15].properties.kinds.items, data: data111 };
+                  vErrors === null ? vErrors = [err214] : vErrors.push(err214), errors++;
+                }
+              }
+            } else {
+              let err215 = { instancePath: instancePath + "/kinds", schemaPath: "#/oneOf/15/properties/kinds/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema124.oneOf[15].properties.kinds.type, parentSchema: schema124.oneOf[15].properties.kinds, data: data110 };
+              vErrors === null ? vErrors = [err215] : vErrors.push(err215), errors++;
+            }
+          }
+          if (data.schema !== void 0) {
+            let data112 = data.schema;
+            if (!(data112 && typeof data112 == "object" && !Array.isArray(data112))) {
+              let err216 = { instancePath: instancePath + "/schema", schemaPath: "#/oneOf/15/properties/schema/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema124.oneOf[15].properties.schema.type, parentSchema: schema124.oneOf[15].properties.schema, data: data112 };
+              vErrors === null ? vErrors = [err216] : vErrors.push(err216), errors++;
+            }
+          }
+          if (data.message !== void 0) {
+            let data113 = data.message;
+            if (typeof data113 == "string") {
+              if (!pattern25.test(data113)) {
+                let err217 = { instancePath: instancePath + "/message", schemaPath: "common.json#/$defs/sentence/pattern", keyword: "pattern", params: { pattern: "\\S" }, message: 'must match pattern "\\S"', schema: "\\S", parentSchema: schema81, data: data113 };
+                vErrors === null ? vErrors = [err217] : vErrors.push(err217), errors++;
+              }
+            } else {
+              let err218 = { instancePath: instancePath + "/message", schemaPath: "common.json#/$defs/sentence/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema81.type, parentSchema: schema81, data: data113 };
               vErrors === null ? vErrors = [err218] : vErrors.push(err218), errors++;
             }
           }
-          data.where !== void 0 && (validate59(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate59.errors : vErrors.concat(validate59.errors), errors = vErrors.length));
         } else {
           let err219 = { instancePath, schemaPath: "#/oneOf/15/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema124.oneOf[15].type, parentSchema: schema124.oneOf[15], data };
           vErrors === null ? vErrors = [err219] : vErrors.push(err219), errors++;
         }
         props0 !== !0 && (props0 = !0);
-      } else if (tag0 === "policy-apart") {
+      } else if (tag0 === "tier-bounds") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (data.rule === void 0) {
             let err220 = { instancePath, schemaPath: "#/oneOf/16/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema124.oneOf[16].required, parentSchema: schema124.oneOf[16], data };
@@ -4270,8 +4270,8 @@ function validate58(data, { instancePath = "", parentData, parentDataProperty, r
             }
           if (data.rule !== void 0) {
             let data114 = data.rule;
-            if (data114 !== "policy-apart") {
-              let err222 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/16/properties/rule/const", keyword: "const", params: { allowedValue: "policy-apart" }, message: "must be equal to constant", schema: "policy-apart", parentSchema: schema124.oneOf[16].properties.rule, data: data114 };
+            if (data114 !== "tier-bounds") {
+              let err222 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/16/properties/rule/const", keyword: "const", params: { allowedValue: "tier-bounds" }, message: "must be equal to constant", schema: "tier-bounds", parentSchema: schema124.oneOf[16].properties.rule, data: data114 };
               vErrors === null ? vErrors = [err222] : vErrors.push(err222), errors++;
             }
           }
@@ -4311,17 +4311,71 @@ function validate58(data, { instancePath = "", parentData, parentDataProperty, r
           vErrors === null ? vErrors = [err228] : vErrors.push(err228), errors++;
         }
         props0 !== !0 && (props0 = !0);
+      } else if (tag0 === "policy-apart") {
+        if (data && typeof data == "object" && !Array.isArray(data)) {
+          if (data.rule === void 0) {
+            let err229 = { instancePath, schemaPath: "#/oneOf/17/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema124.oneOf[17].required, parentSchema: schema124.oneOf[17], data };
+            vErrors === null ? vErrors = [err229] : vErrors.push(err229), errors++;
+          }
+          for (let key17 in data)
+            if (!(key17 === "rule" || key17 === "name" || key17 === "level" || key17 === "enabled" || key17 === "where")) {
+              let err230 = { instancePath, schemaPath: "#/oneOf/17/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key17 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema124.oneOf[17], data };
+              vErrors === null ? vErrors = [err230] : vErrors.push(err230), errors++;
+            }
+          if (data.rule !== void 0) {
+            let data119 = data.rule;
+            if (data119 !== "policy-apart") {
+              let err231 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/17/properties/rule/const", keyword: "const", params: { allowedValue: "policy-apart" }, message: "must be equal to constant", schema: "policy-apart", parentSchema: schema124.oneOf[17].properties.rule, data: data119 };
+              vErrors === null ? vErrors = [err231] : vErrors.push(err231), errors++;
+            }
+          }
+          if (data.name !== void 0) {
+            let data120 = data.name;
+            if (typeof data120 == "string") {
+              if (!pattern13.test(data120)) {
+                let err232 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema68, data: data120 };
+                vErrors === null ? vErrors = [err232] : vErrors.push(err232), errors++;
+              }
+            } else {
+              let err233 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema68.type, parentSchema: schema68, data: data120 };
+              vErrors === null ? vErrors = [err233] : vErrors.push(err233), errors++;
+            }
+          }
+          if (data.level !== void 0) {
+            let data121 = data.level;
+            if (typeof data121 != "string") {
+              let err234 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/17/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema124.oneOf[17].properties.level.type, parentSchema: schema124.oneOf[17].properties.level, data: data121 };
+              vErrors === null ? vErrors = [err234] : vErrors.push(err234), errors++;
+            }
+            if (!(data121 === "error" || data121 === "warning" || data121 === "note")) {
+              let err235 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/17/properties/level/enum", keyword: "enum", params: { allowedValues: schema124.oneOf[17].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema124.oneOf[17].properties.level.enum, parentSchema: schema124.oneOf[17].properties.level, data: data121 };
+              vErrors === null ? vErrors = [err235] : vErrors.push(err235), errors++;
+            }
+          }
+          if (data.enabled !== void 0) {
+            let data122 = data.enabled;
+            if (typeof data122 != "boolean") {
+              let err236 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/17/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema124.oneOf[17].properties.enabled.type, parentSchema: schema124.oneOf[17].properties.enabled, data: data122 };
+              vErrors === null ? vErrors = [err236] : vErrors.push(err236), errors++;
+            }
+          }
+          data.where !== void 0 && (validate59(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate59.errors : vErrors.concat(validate59.errors), errors = vErrors.length));
+        } else {
+          let err237 = { instancePath, schemaPath: "#/oneOf/17/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema124.oneOf[17].type, parentSchema: schema124.oneOf[17], data };
+          vErrors === null ? vErrors = [err237] : vErrors.push(err237), errors++;
+        }
+        props0 !== !0 && (props0 = !0);
       } else {
-        let err229 = { instancePath, schemaPath: "#/discriminator", keyword: "discriminator", params: { error: "mapping", tag: "rule", tagValue: tag0 }, message: 'value of tag "rule" must be in oneOf', schema: schema124.discriminator, parentSchema: schema124, data };
-        vErrors === null ? vErrors = [err229] : vErrors.push(err229), errors++;
+        let err238 = { instancePath, schemaPath: "#/discriminator", keyword: "discriminator", params: { error: "mapping", tag: "rule", tagValue: tag0 }, message: 'value of tag "rule" must be in oneOf', schema: schema124.discriminator, parentSchema: schema124, data };
+        vErrors === null ? vErrors = [err238] : vErrors.push(err238), errors++;
       }
     else {
-      let err230 = { instancePath, schemaPath: "#/discriminator", keyword: "discriminator", params: { error: "tag", tag: "rule", tagValue: tag0 }, message: 'tag "rule" must be string', schema: schema124.discriminator, parentSchema: schema124, data };
-      vErrors === null ? vErrors = [err230] : vErrors.push(err230), errors++;
+      let err239 = { instancePath, schemaPath: "#/discriminator", keyword: "discriminator", params: { error: "tag", tag: "rule", tagValue: tag0 }, message: 'tag "rule" must be string', schema: schema124.discriminator, parentSchema: schema124, data };
+      vErrors === null ? vErrors = [err239] : vErrors.push(err239), errors++;
     }
   } else {
-    let err231 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema124.type, parentSchema: schema124, data };
-    vErrors === null ? vErrors = [err231] : vErrors.push(err231), errors++;
+    let err240 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema124.type, parentSchema: schema124, data };
+    vErrors === null ? vErrors = [err240] : vErrors.push(err240), errors++;
   }
   return validate58.errors = vErrors, evaluated0.props = props0, errors === 0;
 }
@@ -4373,17 +4427,17 @@ function validate57(data, { instancePath = "", parentData, parentDataProperty, r
   return validate57.errors = vErrors, errors === 0;
 }
 validate57.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var settings = validate82, schema156 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "settings.json", title: "SettingsFile", description: "ullage.yaml: where things are, the currency, the month, the sites.", type: "object", additionalProperties: !1, required: ["currency"], properties: { currency: { $ref: "common.json#/$defs/currency", description: "The one currency of the estate (ISO 4217). Price lists in another are refused." }, month: { type: "string", enum: ["730 h", "calendar"], default: "730 h", description: "How long a month is for prices by the hour: 730 h (8,760 h a year over 12, common practice), or the calendar month of the day of judgement." }, paths: { title: "SettingsPaths", type: "object", additionalProperties: !1, description: "Where things are, from the root of the repository; each defaults to the folder of its own name.", properties: { storage: { $ref: "#/$defs/folder", default: "storage", description: "Folder of the estate files, searched to any depth." }, prices: { $ref: "#/$defs/folder", default: "prices", description: "Folder of the price lists." }, policies: { $ref: "#/$defs/folder", default: "policies", description: "Folder of the rule packs." }, waivers: { $ref: "#/$defs/folder", default: "waivers", description: "Folder of the waivers." }, readings: { $ref: "#/$defs/folder", default: "readings", description: "Folder of the readings of measured use." } } }, sites: { type: "object", propertyNames: { $ref: "common.json#/$defs/name" }, description: "The sites, by name. Once any is listed, every server and volume names one of them.", additionalProperties: { title: "SiteSettings", type: "object", additionalProperties: !1, description: "What one site allows.", properties: { quota: { title: "QuotaSettings", type: "object", additionalProperties: !1, description: "What the provider lets this account hold at the site.", properties: { volumes: { type: "integer", minimum: 0, description: "How many volumes." }, size: { $ref: "common.json#/$defs/size", description: "How much capacity in all." } } }, "attachment-slots": { type: "integer", minimum: 0, description: "How many volumes one server can hold, its boot volume counted." } } } }, teams: { type: "array", minItems: 1, uniqueItems: !0, items: { $ref: "common.json#/$defs/name" }, description: "The teams, by name. Once they are listed, every team that an estate file names must be one of them, and everything that is billed names one." } }, $defs: { folder: { title: "Folder", type: "string", pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", description: "A folder inside the repository, written with / and without a leading / or any .. in it." } } }, schema158 = { title: "Folder", type: "string", pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", description: "A folder inside the repository, written with / and without a leading / or any .. in it." }, pattern93 = new RegExp("^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", "u"), func0 = require_equal().default;
-function validate82(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate82.evaluated;
+var settings = validate83, schema157 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "settings.json", title: "SettingsFile", description: "ullage.yaml: where things are, the currency, the month, the sites.", type: "object", additionalProperties: !1, required: ["currency"], properties: { currency: { $ref: "common.json#/$defs/currency", description: "The one currency of the estate (ISO 4217). Price lists in another are refused." }, month: { type: "string", enum: ["730 h", "calendar"], default: "730 h", description: "How long a month is for prices by the hour: 730 h (8,760 h a year over 12, common practice), or the calendar month of the day of judgement." }, paths: { title: "SettingsPaths", type: "object", additionalProperties: !1, description: "Where things are, from the root of the repository; each defaults to the folder of its own name.", properties: { storage: { $ref: "#/$defs/folder", default: "storage", description: "Folder of the estate files, searched to any depth." }, prices: { $ref: "#/$defs/folder", default: "prices", description: "Folder of the price lists." }, policies: { $ref: "#/$defs/folder", default: "policies", description: "Folder of the rule packs." }, waivers: { $ref: "#/$defs/folder", default: "waivers", description: "Folder of the waivers." }, readings: { $ref: "#/$defs/folder", default: "readings", description: "Folder of the readings of measured use." } } }, sites: { type: "object", propertyNames: { $ref: "common.json#/$defs/name" }, description: "The sites, by name. Once any is listed, every server and volume names one of them.", additionalProperties: { title: "SiteSettings", type: "object", additionalProperties: !1, description: "What one site allows.", properties: { quota: { title: "QuotaSettings", type: "object", additionalProperties: !1, description: "What the provider lets this account hold at the site.", properties: { volumes: { type: "integer", minimum: 0, description: "How many volumes." }, size: { $ref: "common.json#/$defs/size", description: "How much capacity in all." } } }, "attachment-slots": { type: "integer", minimum: 0, description: "How many volumes one server can hold, its boot volume counted." } } } }, teams: { type: "array", minItems: 1, uniqueItems: !0, items: { $ref: "common.json#/$defs/name" }, description: "The teams, by name. Once they are listed, every team that an estate file names must be one of them, and everything that is billed names one." } }, $defs: { folder: { title: "Folder", type: "string", pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", description: "A folder inside the repository, written with / and without a leading / or any .. in it." } } }, schema159 = { title: "Folder", type: "string", pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", description: "A folder inside the repository, written with / and without a leading / or any .. in it." }, pattern94 = new RegExp("^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", "u"), func0 = require_equal().default;
+function validate83(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate83.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     if (data.currency === void 0) {
-      let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "currency" }, message: "must have required property 'currency'", schema: schema156.required, parentSchema: schema156, data };
+      let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "currency" }, message: "must have required property 'currency'", schema: schema157.required, parentSchema: schema157, data };
       vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
     }
     for (let key0 in data)
       if (!(key0 === "currency" || key0 === "month" || key0 === "paths" || key0 === "sites" || key0 === "teams")) {
-        let err1 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema156, data };
+        let err1 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema157, data };
         vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
       }
     if (data.currency !== void 0) {
@@ -4401,11 +4455,11 @@ function validate82(data, { instancePath = "", parentData, parentDataProperty, r
     if (data.month !== void 0) {
       let data1 = data.month;
       if (typeof data1 != "string") {
-        let err4 = { instancePath: instancePath + "/month", schemaPath: "#/properties/month/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema156.properties.month.type, parentSchema: schema156.properties.month, data: data1 };
+        let err4 = { instancePath: instancePath + "/month", schemaPath: "#/properties/month/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema157.properties.month.type, parentSchema: schema157.properties.month, data: data1 };
         vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
       }
       if (!(data1 === "730 h" || data1 === "calendar")) {
-        let err5 = { instancePath: instancePath + "/month", schemaPath: "#/properties/month/enum", keyword: "enum", params: { allowedValues: schema156.properties.month.enum }, message: "must be equal to one of the allowed values", schema: schema156.properties.month.enum, parentSchema: schema156.properties.month, data: data1 };
+        let err5 = { instancePath: instancePath + "/month", schemaPath: "#/properties/month/enum", keyword: "enum", params: { allowedValues: schema157.properties.month.enum }, message: "must be equal to one of the allowed values", schema: schema157.properties.month.enum, parentSchema: schema157.properties.month, data: data1 };
         vErrors === null ? vErrors = [err5] : vErrors.push(err5), errors++;
       }
     }
@@ -4414,71 +4468,71 @@ function validate82(data, { instancePath = "", parentData, parentDataProperty, r
       if (data2 && typeof data2 == "object" && !Array.isArray(data2)) {
         for (let key1 in data2)
           if (!(key1 === "storage" || key1 === "prices" || key1 === "policies" || key1 === "waivers" || key1 === "readings")) {
-            let err6 = { instancePath: instancePath + "/paths", schemaPath: "#/properties/paths/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key1 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema156.properties.paths, data: data2 };
+            let err6 = { instancePath: instancePath + "/paths", schemaPath: "#/properties/paths/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key1 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema157.properties.paths, data: data2 };
             vErrors === null ? vErrors = [err6] : vErrors.push(err6), errors++;
           }
         if (data2.storage !== void 0) {
           let data3 = data2.storage;
           if (typeof data3 == "string") {
-            if (!pattern93.test(data3)) {
-              let err7 = { instancePath: instancePath + "/paths/storage", schemaPath: "#/$defs/folder/pattern", keyword: "pattern", params: { pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$" }, message: 'must match pattern "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$"', schema: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", parentSchema: schema158, data: data3 };
+            if (!pattern94.test(data3)) {
+              let err7 = { instancePath: instancePath + "/paths/storage", schemaPath: "#/$defs/folder/pattern", keyword: "pattern", params: { pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$" }, message: 'must match pattern "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$"', schema: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", parentSchema: schema159, data: data3 };
               vErrors === null ? vErrors = [err7] : vErrors.push(err7), errors++;
             }
           } else {
-            let err8 = { instancePath: instancePath + "/paths/storage", schemaPath: "#/$defs/folder/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema158.type, parentSchema: schema158, data: data3 };
+            let err8 = { instancePath: instancePath + "/paths/storage", schemaPath: "#/$defs/folder/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema159.type, parentSchema: schema159, data: data3 };
             vErrors === null ? vErrors = [err8] : vErrors.push(err8), errors++;
           }
         }
         if (data2.prices !== void 0) {
           let data4 = data2.prices;
           if (typeof data4 == "string") {
-            if (!pattern93.test(data4)) {
-              let err9 = { instancePath: instancePath + "/paths/prices", schemaPath: "#/$defs/folder/pattern", keyword: "pattern", params: { pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$" }, message: 'must match pattern "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$"', schema: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", parentSchema: schema158, data: data4 };
+            if (!pattern94.test(data4)) {
+              let err9 = { instancePath: instancePath + "/paths/prices", schemaPath: "#/$defs/folder/pattern", keyword: "pattern", params: { pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$" }, message: 'must match pattern "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$"', schema: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", parentSchema: schema159, data: data4 };
               vErrors === null ? vErrors = [err9] : vErrors.push(err9), errors++;
             }
           } else {
-            let err10 = { instancePath: instancePath + "/paths/prices", schemaPath: "#/$defs/folder/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema158.type, parentSchema: schema158, data: data4 };
+            let err10 = { instancePath: instancePath + "/paths/prices", schemaPath: "#/$defs/folder/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema159.type, parentSchema: schema159, data: data4 };
             vErrors === null ? vErrors = [err10] : vErrors.push(err10), errors++;
           }
         }
         if (data2.policies !== void 0) {
           let data5 = data2.policies;
           if (typeof data5 == "string") {
-            if (!pattern93.test(data5)) {
-              let err11 = { instancePath: instancePath + "/paths/policies", schemaPath: "#/$defs/folder/pattern", keyword: "pattern", params: { pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$" }, message: 'must match pattern "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$"', schema: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", parentSchema: schema158, data: data5 };
+            if (!pattern94.test(data5)) {
+              let err11 = { instancePath: instancePath + "/paths/policies", schemaPath: "#/$defs/folder/pattern", keyword: "pattern", params: { pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$" }, message: 'must match pattern "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$"', schema: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", parentSchema: schema159, data: data5 };
               vErrors === null ? vErrors = [err11] : vErrors.push(err11), errors++;
             }
           } else {
-            let err12 = { instancePath: instancePath + "/paths/policies", schemaPath: "#/$defs/folder/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema158.type, parentSchema: schema158, data: data5 };
+            let err12 = { instancePath: instancePath + "/paths/policies", schemaPath: "#/$defs/folder/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema159.type, parentSchema: schema159, data: data5 };
             vErrors === null ? vErrors = [err12] : vErrors.push(err12), errors++;
           }
         }
         if (data2.waivers !== void 0) {
           let data6 = data2.waivers;
           if (typeof data6 == "string") {
-            if (!pattern93.test(data6)) {
-              let err13 = { instancePath: instancePath + "/paths/waivers", schemaPath: "#/$defs/folder/pattern", keyword: "pattern", params: { pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$" }, message: 'must match pattern "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$"', schema: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", parentSchema: schema158, data: data6 };
+            if (!pattern94.test(data6)) {
+              let err13 = { instancePath: instancePath + "/paths/waivers", schemaPath: "#/$defs/folder/pattern", keyword: "pattern", params: { pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$" }, message: 'must match pattern "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$"', schema: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", parentSchema: schema159, data: data6 };
               vErrors === null ? vErrors = [err13] : vErrors.push(err13), errors++;
             }
           } else {
-            let err14 = { instancePath: instancePath + "/paths/waivers", schemaPath: "#/$defs/folder/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema158.type, parentSchema: schema158, data: data6 };
+            let err14 = { instancePath: instancePath + "/paths/waivers", schemaPath: "#/$defs/folder/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema159.type, parentSchema: schema159, data: data6 };
             vErrors === null ? vErrors = [err14] : vErrors.push(err14), errors++;
           }
         }
         if (data2.readings !== void 0) {
           let data7 = data2.readings;
           if (typeof data7 == "string") {
-            if (!pattern93.test(data7)) {
-              let err15 = { instancePath: instancePath + "/paths/readings", schemaPath: "#/$defs/folder/pattern", keyword: "pattern", params: { pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$" }, message: 'must match pattern "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$"', schema: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", parentSchema: schema158, data: data7 };
+            if (!pattern94.test(data7)) {
+              let err15 = { instancePath: instancePath + "/paths/readings", schemaPath: "#/$defs/folder/pattern", keyword: "pattern", params: { pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$" }, message: 'must match pattern "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$"', schema: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", parentSchema: schema159, data: data7 };
               vErrors === null ? vErrors = [err15] : vErrors.push(err15), errors++;
             }
           } else {
-            let err16 = { instancePath: instancePath + "/paths/readings", schemaPath: "#/$defs/folder/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema158.type, parentSchema: schema158, data: data7 };
+            let err16 = { instancePath: instancePath + "/paths/readings", schemaPath: "#/$defs/folder/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema159.type, parentSchema: schema159, data: data7 };
             vErrors === null ? vErrors = [err16] : vErrors.push(err16), errors++;
           }
         }
       } else {
-        let err17 = { instancePath: instancePath + "/paths", schemaPath: "#/properties/paths/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema156.properties.paths.type, parentSchema: schema156.properties.paths, data: data2 };
+        let err17 = { instancePath: instancePath + "/paths", schemaPath: "#/properties/paths/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema157.properties.paths.type, parentSchema: schema157.properties.paths, data: data2 };
         vErrors === null ? vErrors = [err17] : vErrors.push(err17), errors++;
       }
     }
@@ -4498,7 +4552,7 @@ function validate82(data, { instancePath = "", parentData, parentDataProperty, r
           }
           var valid8 = _errs27 === errors;
           if (!valid8) {
-            let err20 = { instancePath: instancePath + "/sites", schemaPath: "#/properties/sites/propertyNames", keyword: "propertyNames", params: { propertyName: key2 }, message: "property name must be valid", schema: schema156.properties.sites.propertyNames, parentSchema: schema156.properties.sites, data: data8 };
+            let err20 = { instancePath: instancePath + "/sites", schemaPath: "#/properties/sites/propertyNames", keyword: "propertyNames", params: { propertyName: key2 }, message: "property name must be valid", schema: schema157.properties.sites.propertyNames, parentSchema: schema157.properties.sites, data: data8 };
             vErrors === null ? vErrors = [err20] : vErrors.push(err20), errors++;
           }
         }
@@ -4507,7 +4561,7 @@ function validate82(data, { instancePath = "", parentData, parentDataProperty, r
           if (data9 && typeof data9 == "object" && !Array.isArray(data9)) {
             for (let key4 in data9)
               if (!(key4 === "quota" || key4 === "attachment-slots")) {
-                let err21 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/sites/additionalProperties/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key4 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema156.properties.sites.additionalProperties, data: data9 };
+                let err21 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/sites/additionalProperties/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key4 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema157.properties.sites.additionalProperties, data: data9 };
                 vErrors === null ? vErrors = [err21] : vErrors.push(err21), errors++;
               }
             if (data9.quota !== void 0) {
@@ -4515,17 +4569,17 @@ function validate82(data, { instancePath = "", parentData, parentDataProperty, r
               if (data10 && typeof data10 == "object" && !Array.isArray(data10)) {
                 for (let key5 in data10)
                   if (!(key5 === "volumes" || key5 === "size")) {
-                    let err22 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/quota", schemaPath: "#/properties/sites/additionalProperties/properties/quota/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key5 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema156.properties.sites.additionalProperties.properties.quota, data: data10 };
+                    let err22 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/quota", schemaPath: "#/properties/sites/additionalProperties/properties/quota/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key5 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema157.properties.sites.additionalProperties.properties.quota, data: data10 };
                     vErrors === null ? vErrors = [err22] : vErrors.push(err22), errors++;
                   }
                 if (data10.volumes !== void 0) {
                   let data11 = data10.volumes;
                   if (!(typeof data11 == "number" && !(data11 % 1) && !isNaN(data11) && isFinite(data11))) {
-                    let err23 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/quota/volumes", schemaPath: "#/properties/sites/additionalProperties/properties/quota/properties/volumes/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema156.properties.sites.additionalProperties.properties.quota.properties.volumes.type, parentSchema: schema156.properties.sites.additionalProperties.properties.quota.properties.volumes, data: data11 };
+                    let err23 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/quota/volumes", schemaPath: "#/properties/sites/additionalProperties/properties/quota/properties/volumes/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema157.properties.sites.additionalProperties.properties.quota.properties.volumes.type, parentSchema: schema157.properties.sites.additionalProperties.properties.quota.properties.volumes, data: data11 };
                     vErrors === null ? vErrors = [err23] : vErrors.push(err23), errors++;
                   }
                   if (typeof data11 == "number" && isFinite(data11) && (data11 < 0 || isNaN(data11))) {
-                    let err24 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/quota/volumes", schemaPath: "#/properties/sites/additionalProperties/properties/quota/properties/volumes/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema156.properties.sites.additionalProperties.properties.quota.properties.volumes, data: data11 };
+                    let err24 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/quota/volumes", schemaPath: "#/properties/sites/additionalProperties/properties/quota/properties/volumes/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema157.properties.sites.additionalProperties.properties.quota.properties.volumes, data: data11 };
                     vErrors === null ? vErrors = [err24] : vErrors.push(err24), errors++;
                   }
                 }
@@ -4542,28 +4596,28 @@ function validate82(data, { instancePath = "", parentData, parentDataProperty, r
                   }
                 }
               } else {
-                let err27 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/quota", schemaPath: "#/properties/sites/additionalProperties/properties/quota/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema156.properties.sites.additionalProperties.properties.quota.type, parentSchema: schema156.properties.sites.additionalProperties.properties.quota, data: data10 };
+                let err27 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/quota", schemaPath: "#/properties/sites/additionalProperties/properties/quota/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema157.properties.sites.additionalProperties.properties.quota.type, parentSchema: schema157.properties.sites.additionalProperties.properties.quota, data: data10 };
                 vErrors === null ? vErrors = [err27] : vErrors.push(err27), errors++;
               }
             }
             if (data9["attachment-slots"] !== void 0) {
               let data13 = data9["attachment-slots"];
               if (!(typeof data13 == "number" && !(data13 % 1) && !isNaN(data13) && isFinite(data13))) {
-                let err28 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/attachment-slots", schemaPath: "#/properties/sites/additionalProperties/properties/attachment-slots/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema156.properties.sites.additionalProperties.properties["attachment-slots"].type, parentSchema: schema156.properties.sites.additionalProperties.properties["attachment-slots"], data: data13 };
+                let err28 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/attachment-slots", schemaPath: "#/properties/sites/additionalProperties/properties/attachment-slots/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema157.properties.sites.additionalProperties.properties["attachment-slots"].type, parentSchema: schema157.properties.sites.additionalProperties.properties["attachment-slots"], data: data13 };
                 vErrors === null ? vErrors = [err28] : vErrors.push(err28), errors++;
               }
               if (typeof data13 == "number" && isFinite(data13) && (data13 < 0 || isNaN(data13))) {
-                let err29 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/attachment-slots", schemaPath: "#/properties/sites/additionalProperties/properties/attachment-slots/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema156.properties.sites.additionalProperties.properties["attachment-slots"], data: data13 };
+                let err29 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/attachment-slots", schemaPath: "#/properties/sites/additionalProperties/properties/attachment-slots/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema157.properties.sites.additionalProperties.properties["attachment-slots"], data: data13 };
                 vErrors === null ? vErrors = [err29] : vErrors.push(err29), errors++;
               }
             }
           } else {
-            let err30 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/sites/additionalProperties/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema156.properties.sites.additionalProperties.type, parentSchema: schema156.properties.sites.additionalProperties, data: data9 };
+            let err30 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/sites/additionalProperties/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema157.properties.sites.additionalProperties.type, parentSchema: schema157.properties.sites.additionalProperties, data: data9 };
             vErrors === null ? vErrors = [err30] : vErrors.push(err30), errors++;
           }
         }
       } else {
-        let err31 = { instancePath: instancePath + "/sites", schemaPath: "#/properties/sites/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema156.properties.sites.type, parentSchema: schema156.properties.sites, data: data8 };
+        let err31 = { instancePath: instancePath + "/sites", schemaPath: "#/properties/sites/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema157.properties.sites.type, parentSchema: schema157.properties.sites, data: data8 };
         vErrors === null ? vErrors = [err31] : vErrors.push(err31), errors++;
       }
     }
@@ -4571,7 +4625,7 @@ function validate82(data, { instancePath = "", parentData, parentDataProperty, r
       let data14 = data.teams;
       if (Array.isArray(data14)) {
         if (data14.length < 1) {
-          let err32 = { instancePath: instancePath + "/teams", schemaPath: "#/properties/teams/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items", schema: 1, parentSchema: schema156.properties.teams, data: data14 };
+          let err32 = { instancePath: instancePath + "/teams", schemaPath: "#/properties/teams/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items", schema: 1, parentSchema: schema157.properties.teams, data: data14 };
           vErrors === null ? vErrors = [err32] : vErrors.push(err32), errors++;
         }
         let len0 = data14.length;
@@ -4592,34 +4646,34 @@ function validate82(data, { instancePath = "", parentData, parentDataProperty, r
           outer0: for (; i1--; )
             for (j0 = i1; j0--; )
               if (func0(data14[i1], data14[j0])) {
-                let err35 = { instancePath: instancePath + "/teams", schemaPath: "#/properties/teams/uniqueItems", keyword: "uniqueItems", params: { i: i1, j: j0 }, message: "must NOT have duplicate items (items ## " + j0 + " and " + i1 + " are identical)", schema: !0, parentSchema: schema156.properties.teams, data: data14 };
+                let err35 = { instancePath: instancePath + "/teams", schemaPath: "#/properties/teams/uniqueItems", keyword: "uniqueItems", params: { i: i1, j: j0 }, message: "must NOT have duplicate items (items ## " + j0 + " and " + i1 + " are identical)", schema: !0, parentSchema: schema157.properties.teams, data: data14 };
                 vErrors === null ? vErrors = [err35] : vErrors.push(err35), errors++;
                 break outer0;
               }
         }
       } else {
-        let err36 = { instancePath: instancePath + "/teams", schemaPath: "#/properties/teams/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema156.properties.teams.type, parentSchema: schema156.properties.teams, data: data14 };
+        let err36 = { instancePath: instancePath + "/teams", schemaPath: "#/properties/teams/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema157.properties.teams.type, parentSchema: schema157.properties.teams, data: data14 };
         vErrors === null ? vErrors = [err36] : vErrors.push(err36), errors++;
       }
     }
   } else {
-    let err37 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema156.type, parentSchema: schema156, data };
+    let err37 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema157.type, parentSchema: schema157, data };
     vErrors === null ? vErrors = [err37] : vErrors.push(err37), errors++;
   }
-  return validate82.errors = vErrors, errors === 0;
+  return validate83.errors = vErrors, errors === 0;
 }
-validate82.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var waivers = validate83, schema166 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "waivers.json", title: "WaiversFile", description: "Waivers: dated, reasoned, signed-for exceptions to one rule for one subject.", type: "object", additionalProperties: !1, required: ["waivers"], properties: { waivers: { type: "array", description: "The waivers.", items: { title: "WaiverDeclaration", type: "object", additionalProperties: !1, required: ["rule", "subject", "reason", "approved-by", "from", "until"], description: "One exception.", properties: { rule: { $ref: "common.json#/$defs/name", description: "The name of the entry in a rule pack, or of the rule." }, subject: { $ref: "common.json#/$defs/sentence", description: "The name of the one subject it is for." }, kind: { type: "string", enum: ["estate", "site", "team", "label", "scope", "server", "volume", "volume-group", "file-system", "branch"], description: "What kind of subject is meant, where two of different kinds share the name." }, reason: { $ref: "common.json#/$defs/sentence", description: "Why the exception is right." }, "approved-by": { $ref: "common.json#/$defs/sentence", description: "Who answers for it." }, from: { $ref: "common.json#/$defs/date", description: "The first day on which it holds." }, until: { $ref: "common.json#/$defs/date", description: "The last day on which it holds." } } } } } };
-function validate83(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate83.evaluated;
+validate83.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+var waivers = validate84, schema167 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "waivers.json", title: "WaiversFile", description: "Waivers: dated, reasoned, signed-for exceptions to one rule for one subject.", type: "object", additionalProperties: !1, required: ["waivers"], properties: { waivers: { type: "array", description: "The waivers.", items: { title: "WaiverDeclaration", type: "object", additionalProperties: !1, required: ["rule", "subject", "reason", "approved-by", "from", "until"], description: "One exception.", properties: { rule: { $ref: "common.json#/$defs/name", description: "The name of the entry in a rule pack, or of the rule." }, subject: { $ref: "common.json#/$defs/sentence", description: "The name of the one subject it is for." }, kind: { type: "string", enum: ["estate", "site", "team", "label", "scope", "server", "volume", "volume-group", "file-system", "branch"], description: "What kind of subject is meant, where two of different kinds share the name." }, reason: { $ref: "common.json#/$defs/sentence", description: "Why the exception is right." }, "approved-by": { $ref: "common.json#/$defs/sentence", description: "Who answers for it." }, from: { $ref: "common.json#/$defs/date", description: "The first day on which it holds." }, until: { $ref: "common.json#/$defs/date", description: "The last day on which it holds." } } } } } };
+function validate84(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate84.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     if (data.waivers === void 0) {
-      let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "waivers" }, message: "must have required property 'waivers'", schema: schema166.required, parentSchema: schema166, data };
+      let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "waivers" }, message: "must have required property 'waivers'", schema: schema167.required, parentSchema: schema167, data };
       vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
     }
     for (let key0 in data)
       if (key0 !== "waivers") {
-        let err1 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema166, data };
+        let err1 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema167, data };
         vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
       }
     if (data.waivers !== void 0) {
@@ -4630,32 +4684,32 @@ function validate83(data, { instancePath = "", parentData, parentDataProperty, r
           let data1 = data0[i0];
           if (data1 && typeof data1 == "object" && !Array.isArray(data1)) {
             if (data1.rule === void 0) {
-              let err2 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema166.properties.waivers.items.required, parentSchema: schema166.properties.waivers.items, data: data1 };
+              let err2 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema167.properties.waivers.items.required, parentSchema: schema167.properties.waivers.items, data: data1 };
               vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
             }
             if (data1.subject === void 0) {
-              let err3 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/required", keyword: "required", params: { missingProperty: "subject" }, message: "must have required property 'subject'", schema: schema166.properties.waivers.items.required, parentSchema: schema166.properties.waivers.items, data: data1 };
+              let err3 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/required", keyword: "required", params: { missingProperty: "subject" }, message: "must have required property 'subject'", schema: schema167.properties.waivers.items.required, parentSchema: schema167.properties.waivers.items, data: data1 };
               vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
             }
             if (data1.reason === void 0) {
-              let err4 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/required", keyword: "required", params: { missingProperty: "reason" }, message: "must have required property 'reason'", schema: schema166.properties.waivers.items.required, parentSchema: schema166.properties.waivers.items, data: data1 };
+              let err4 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/required", keyword: "required", params: { missingProperty: "reason" }, message: "must have required property 'reason'", schema: schema167.properties.waivers.items.required, parentSchema: schema167.properties.waivers.items, data: data1 };
               vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
             }
             if (data1["approved-by"] === void 0) {
-              let err5 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/required", keyword: "required", params: { missingProperty: "approved-by" }, message: "must have required property 'approved-by'", schema: schema166.properties.waivers.items.required, parentSchema: schema166.properties.waivers.items, data: data1 };
+              let err5 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/required", keyword: "required", params: { missingProperty: "approved-by" }, message: "must have required property 'approved-by'", schema: schema167.properties.waivers.items.required, parentSchema: schema167.properties.waivers.items, data: data1 };
               vErrors === null ? vErrors = [err5] : vErrors.push(err5), errors++;
             }
             if (data1.from === void 0) {
-              let err6 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/required", keyword: "required", params: { missingProperty: "from" }, message: "must have required property 'from'", schema: schema166.properties.waivers.items.required, parentSchema: schema166.properties.waivers.items, data: data1 };
+              let err6 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/required", keyword: "required", params: { missingProperty: "from" }, message: "must have required property 'from'", schema: schema167.properties.waivers.items.required, parentSchema: schema167.properties.waivers.items, data: data1 };
               vErrors === null ? vErrors = [err6] : vErrors.push(err6), errors++;
             }
             if (data1.until === void 0) {
-              let err7 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/required", keyword: "required", params: { missingProperty: "until" }, message: "must have required property 'until'", schema: schema166.properties.waivers.items.required, parentSchema: schema166.properties.waivers.items, data: data1 };
+              let err7 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/required", keyword: "required", params: { missingProperty: "until" }, message: "must have required property 'until'", schema: schema167.properties.waivers.items.required, parentSchema: schema167.properties.waivers.items, data: data1 };
               vErrors === null ? vErrors = [err7] : vErrors.push(err7), errors++;
             }
             for (let key1 in data1)
               if (!(key1 === "rule" || key1 === "subject" || key1 === "kind" || key1 === "reason" || key1 === "approved-by" || key1 === "from" || key1 === "until")) {
-                let err8 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key1 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema166.properties.waivers.items, data: data1 };
+                let err8 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key1 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema167.properties.waivers.items, data: data1 };
                 vErrors === null ? vErrors = [err8] : vErrors.push(err8), errors++;
               }
             if (data1.rule !== void 0) {
@@ -4685,11 +4739,11 @@ function validate83(data, { instancePath = "", parentData, parentDataProperty, r
             if (data1.kind !== void 0) {
               let data4 = data1.kind;
               if (typeof data4 != "string") {
-                let err13 = { instancePath: instancePath + "/waivers/" + i0 + "/kind", schemaPath: "#/properties/waivers/items/properties/kind/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema166.properties.waivers.items.properties.kind.type, parentSchema: schema166.properties.waivers.items.properties.kind, data: data4 };
+                let err13 = { instancePath: instancePath + "/waivers/" + i0 + "/kind", schemaPath: "#/properties/waivers/items/properties/kind/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema167.properties.waivers.items.properties.kind.type, parentSchema: schema167.properties.waivers.items.properties.kind, data: data4 };
                 vErrors === null ? vErrors = [err13] : vErrors.push(err13), errors++;
               }
               if (!(data4 === "estate" || data4 === "site" || data4 === "team" || data4 === "label" || data4 === "scope" || data4 === "server" || data4 === "volume" || data4 === "volume-group" || data4 === "file-system" || data4 === "branch")) {
-                let err14 = { instancePath: instancePath + "/waivers/" + i0 + "/kind", schemaPath: "#/properties/waivers/items/properties/kind/enum", keyword: "enum", params: { allowedValues: schema166.properties.waivers.items.properties.kind.enum }, message: "must be equal to one of the allowed values", schema: schema166.properties.waivers.items.properties.kind.enum, parentSchema: schema166.properties.waivers.items.properties.kind, data: data4 };
+                let err14 = { instancePath: instancePath + "/waivers/" + i0 + "/kind", schemaPath: "#/properties/waivers/items/properties/kind/enum", keyword: "enum", params: { allowedValues: schema167.properties.waivers.items.properties.kind.enum }, message: "must be equal to one of the allowed values", schema: schema167.properties.waivers.items.properties.kind.enum, parentSchema: schema167.properties.waivers.items.properties.kind, data: data4 };
                 vErrors === null ? vErrors = [err14] : vErrors.push(err14), errors++;
               }
             }
@@ -4742,22 +4796,22 @@ function validate83(data, { instancePath = "", parentData, parentDataProperty, r
               }
             }
           } else {
-            let err23 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema166.properties.waivers.items.type, parentSchema: schema166.properties.waivers.items, data: data1 };
+            let err23 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema167.properties.waivers.items.type, parentSchema: schema167.properties.waivers.items, data: data1 };
             vErrors === null ? vErrors = [err23] : vErrors.push(err23), errors++;
           }
         }
       } else {
-        let err24 = { instancePath: instancePath + "/waivers", schemaPath: "#/properties/waivers/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema166.properties.waivers.type, parentSchema: schema166.properties.waivers, data: data0 };
+        let err24 = { instancePath: instancePath + "/waivers", schemaPath: "#/properties/waivers/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema167.properties.waivers.type, parentSchema: schema167.properties.waivers, data: data0 };
         vErrors === null ? vErrors = [err24] : vErrors.push(err24), errors++;
       }
     }
   } else {
-    let err25 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema166.type, parentSchema: schema166, data };
+    let err25 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema167.type, parentSchema: schema167, data };
     vErrors === null ? vErrors = [err25] : vErrors.push(err25), errors++;
   }
-  return validate83.errors = vErrors, errors === 0;
+  return validate84.errors = vErrors, errors === 0;
 }
-validate83.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+validate84.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
 var validators = { "audit-record": audit_record, estate, "price-list": price_list, "rule-pack": rule_pack, settings, waivers };
 export {
   audit_record,

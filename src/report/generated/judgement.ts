@@ -68,6 +68,10 @@ export interface JudgementReport {
    */
   cost: CostReport | null;
   /**
+   * What a month costs that no spend limit covers, at the base's prices; null with `not judged`.
+   */
+  unlimited: UnlimitedReport | null;
+  /**
    * Every spend limit in force on the day, and what counts towards it.
    */
   limits: LimitReport[];
@@ -241,6 +245,33 @@ export interface ExactSpanReport {
    * An amount in the currency, exact to the last decimal; exact parts add up to their exact sum.
    */
   difference: string;
+}
+/**
+ * What no spend limit covers.
+ */
+export interface UnlimitedReport {
+  /**
+   * An amount in the currency, rounded half up to its minor unit (ISO 4217), such as "130.00". Amounts are rounded one by one, so rounded parts may differ from their rounded sum by a minor unit; the exact amounts are under `exact`.
+   */
+  before: string;
+  /**
+   * An amount in the currency, rounded half up to its minor unit (ISO 4217), such as "130.00". Amounts are rounded one by one, so rounded parts may differ from their rounded sum by a minor unit; the exact amounts are under `exact`.
+   */
+  after: string;
+  exact: ExactUnlimitedReport;
+}
+/**
+ * The same amounts, exact.
+ */
+export interface ExactUnlimitedReport {
+  /**
+   * An amount in the currency, exact to the last decimal; exact parts add up to their exact sum.
+   */
+  before: string;
+  /**
+   * An amount in the currency, exact to the last decimal; exact parts add up to their exact sum.
+   */
+  after: string;
 }
 /**
  * One spend limit and what counts towards it.

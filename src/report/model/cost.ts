@@ -8,7 +8,7 @@ import type { Block, Cell, Section } from './model.ts';
 import { subjectWords } from './subjects.ts';
 
 /** The cost in one line: before, after and the difference. */
-export function costSentence({ cost, afterAtJudgingPrices }: Judged): string {
+export function costSentence({ cost, afterAtJudgingPrices, unlimited }: Judged): string {
   const { currency, before, after, difference } = cost;
   const sentences = [
     difference.isZero()
@@ -23,6 +23,12 @@ export function costSentence({ cost, afterAtJudgingPrices }: Judged): string {
   if (cost.detached.gt(0)) {
     sentences.push(
       `After the merge, ${showAmount(cost.detached, currency)} a month is for unattached volumes, which are billed until they are deleted.`,
+    );
+  }
+  if (unlimited.after.gt(unlimited.before)) {
+    const more = subtractMoney(unlimited.after, unlimited.before);
+    sentences.push(
+      `No spend limit covers ${showAmount(unlimited.after, currency)} a month of it, ${showAmount(more, currency)} more than on main.`,
     );
   }
   return sentences.join(' ');

@@ -1,0 +1,77 @@
+import { describe, expect, it } from 'vitest';
+import { judgedBranch, said } from '../estate/builder.ts';
+
+const rule = '{ rule: spend-under-a-limit }';
+const limited = '{ rule: max-monthly-spend, where: { teams: [imagery] }, limit: "120.00" }';
+const volume = (name: string, size: string, team: string): string =>
+  `  ${name}: { size: ${size}, tier: steady, ${team} }\n`;
+const estate = (...volumes: readonly string[]): string => `volumes:\n${volumes.join('')}`;
+const covered = volume('plates-1', '40 GiB', 'team: imagery');
+
+const judgedUnder = (
+  main: string,
+  branch: string,
+  entries: readonly string[] = [rule, limited],
+  on?: string,
+) => judgedBranch({ main, branch, entries, ...(on === undefined ? {} : { on }) });
+
+describe('cost that no limit covers', () => {
+  it('is refused where a slip in the name of the team takes a volume out of every limit', async () => {
+    const judgement = await judgedUnder(
+      estate(covered),
+      estate(covered, volume('b', '100 GiB', 'team: imagry')),
+    );
+    expect(judgement.verdict).toBe('fail');
+    expect(said(judgement)).toEqual([
+      'error new imagry: team imagry would cost 10.00 EUR a month that no spend limit covers, b among it',
+    ]);
+    expect([judgement.unlimited.before.toFixed(), judgement.unlimited.after.toFixed()]).toEqual(['0', '10']);
+  });
+
+  it('is refused where a volume belongs to nobody', async () => {
+    const judgement = await judgedUnder(
+      estate(covered),
+      estate(covered, volume('b', '100 GiB', 'site: south-quay')),
+    );
+    expect(said(judgement)).toEqual([
+      'error new (none): what has no team would cost 10.00 EUR a month that no spend limit covers, b among it',
+    ]);
+  });
+
+  it('lets pass what a limit for each team, or for the estate, covers', async () => {
+    const branch = estate(
+      covered,
+      volume('b', '100 GiB', 'team: imagry'),
+      volume('c', '1 GiB', 'site: south-quay'),
+    );
+    for (const limit of [
+      '{ rule: max-monthly-spend, each: team, limit: "120.00" }',
+      '{ rule: max-monthly-spend, limit: "120.00" }',
+    ])
+      expect((await judgedUnder(estate(covered), branch, [rule, limit])).verdict).toBe('pass');
+  });
+
+  it('already so on main stands, fails where more comes to it, and goes where less does', async () => {
+    const outside = (size: string) => estate(covered, volume('b', size, 'team: ledger'));
+    const state = async (size: string) => {
+      const judgement = await judgedUnder(outside('100 GiB'), outside(size));
+      return [judgement.verdict, ...judgement.findings.map(({ baselineState }) => baselineState)];
+    };
+    expect(await state('100 GiB')).toEqual(['pass', 'unchanged']);
+    expect(await state('101 GiB')).toEqual(['fail', 'updated']);
+    expect(await state('99 GiB')).toEqual(['pass', 'unchanged']);
+  });
+
+  it('counts a limit on its days alone: on the last it covers, on the day after it does not', async () => {
+    const dated = limited.replace('limit:', 'until: 2026-11-30, limit:');
+    const branch = estate(covered, volume('b', '1 GiB', 'team: imagery'));
+    const on = async (day: string) =>
+      (await judgedUnder(estate(covered), branch, [rule, dated], day)).verdict;
+    expect([await on('2026-11-30'), await on('2026-12-01')]).toEqual(['pass', 'fail']);
+  });
+
+  it('needs no limit where it costs nothing', async () => {
+    const branch = `${estate(covered)}servers:\n  free: { team: ledger }\n`;
+    expect((await judgedUnder(estate(covered), branch)).findings).toEqual([]);
+  });
+});
