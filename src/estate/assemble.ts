@@ -14,7 +14,7 @@ import { belongingProblems } from './belonging.ts';
 import { at, type Draft, draftOver, type Entries, isLater, type Named, type PartsEdit } from './draft.ts';
 import { type Estate, type EstatePart, emptyEstate, type SiteTotal, type Volume } from './estate.ts';
 import { join, joinGroups } from './groups.ts';
-import { bothThere } from './references.ts';
+import { bothThere, danglingProblems } from './references.ts';
 import { rename } from './renames.ts';
 import type { Settings } from './settings.ts';
 import { bytes, noBytes } from './size.ts';
@@ -56,6 +56,7 @@ export function assembleOver(previous: Estate, edit: PartsEdit, settings: Settin
   leftBehind(draft);
   rename(draft);
   for (const part of draft.coming) draft.problems.push(...belongingProblems(part, settings));
+  draft.problems.push(...danglingProblems(draft));
   const estate: Estate = {
     parts: draft.parts.finish(),
     servers: draft.servers.finish(),

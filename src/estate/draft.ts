@@ -40,6 +40,11 @@ export class Entries<V> {
     this.deleted.add(key);
   }
 
+  *names(): Iterable<string> {
+    for (const key of this.before.keys()) if (!this.deleted.has(key) && !this.set.has(key)) yield key;
+    yield* this.set.keys();
+  }
+
   *values(): Iterable<V> {
     for (const [key, value] of this.before) if (!this.deleted.has(key) && !this.set.has(key)) yield value;
     yield* this.set.values();
@@ -60,9 +65,19 @@ export interface PartsEdit {
   readonly leaving: readonly string[];
 }
 
+/** A reference that leads nowhere. */
+export interface Missing {
+  readonly place: Place;
+  /** What refers, as the beginning of a sentence. */
+  readonly from: string;
+  readonly kind: 'server' | 'volume';
+  readonly name: string;
+}
+
 /** Each index of the estate under its own name; see `Estate` for what they hold. */
 export interface Draft {
   readonly problems: Problem[];
+  readonly missing: Missing[];
   readonly leaving: readonly EstatePart[];
   readonly coming: readonly EstatePart[];
   readonly parts: Entries<EstatePart>;
@@ -86,6 +101,7 @@ export function draftOver(previous: Estate, { coming, leaving }: PartsEdit): Dra
   for (const part of coming) parts.put(part.file, part);
   return {
     problems: [],
+    missing: [],
     coming,
     leaving: [...coming.map(({ file }) => file), ...leaving].flatMap(
       (file) => previous.parts.get(file) ?? [],

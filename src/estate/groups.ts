@@ -1,7 +1,6 @@
 /** Which volume is a member of which group: of one at the most, and then of nothing else. */
 import { at, type Draft, isLater } from './draft.ts';
 import type { Volume, VolumeGroup } from './estate.ts';
-import { dangling } from './references.ts';
 
 export function joinGroups(draft: Draft): void {
   const came = new Set(draft.coming.flatMap(({ groups }) => groups));
@@ -23,14 +22,8 @@ export function join(draft: Draft, group: VolumeGroup, member: string): void {
   const place = group.fields.of('members') ?? group.place;
   const volume = draft.volumes.get(member);
   if (volume === undefined) {
-    dangling(
-      draft,
-      place,
-      `the volume group ${group.name} counts a member that is not there: it`,
-      'volume',
-      member,
-      draft.volumes,
-    );
+    const from = `the volume group ${group.name} counts a member that is not there: it`;
+    draft.missing.push({ place, from, kind: 'volume', name: member });
     return;
   }
   const other = draft.groupOf.get(member);

@@ -1,11 +1,14 @@
 /** References that lead nowhere, told with the name that was most likely meant. */
 import { offer } from '../base/nearest.ts';
-import type { Place } from '../base/problem.ts';
-import type { Draft, Entries } from './draft.ts';
+import type { Problem } from '../base/problem.ts';
+import type { Draft, Entries, Missing } from './draft.ts';
 import type { Attachment, Server, Volume } from './estate.ts';
 
-/** Beyond so many names, looking for the nearest one costs more than the offer is worth. */
-const nearestAmong = 20_000;
+/**
+ * So many comparisons of names are made for the offers of one revision; beyond them an offer costs more than it is
+ * worth.
+ */
+const mostCompared = 2_000_000;
 
 export function bothThere(draft: Draft, attachment: Attachment): boolean {
   const { volume, server, boot, place } = attachment;
@@ -13,27 +16,37 @@ export function bothThere(draft: Draft, attachment: Attachment): boolean {
     ? `the server ${server} starts from a volume that is not there: it`
     : `the attachment of ${volume} to ${server}`;
   const known = { volume: draft.volumes.has(volume), server: draft.servers.has(server) };
-  if (!known.volume) dangling(draft, place, from, 'volume', volume, draft.volumes);
-  if (!known.server) dangling(draft, place, from, 'server', server, draft.servers);
+  if (!known.volume) draft.missing.push({ place, from, kind: 'volume', name: volume });
+  if (!known.server) draft.missing.push({ place, from, kind: 'server', name: server });
   return known.volume && known.server;
 }
 
-export function dangling(
-  draft: Draft,
-  place: Place,
-  from: string,
-  kind: 'server' | 'volume',
-  name: string,
-  known: Entries<Server> | Entries<Volume>,
-): void {
-  const names =
-    known.before.size + known.set.size > nearestAmong ? [] : [...known.set.keys(), ...known.before.keys()];
-  draft.problems.push({
+/** Said when all names are known, each with the nearest; where very many are missing, only the first by name. */
+export function danglingProblems(draft: Draft): readonly Problem[] {
+  const { missing } = draft;
+  const offers = {
+    server: offersAmong(draft.servers, 'server'),
+    volume: offersAmong(draft.volumes, 'volume'),
+  };
+  return missing.map(({ place, from, kind, name }) => ({
     place,
     message: `${from} names the ${kind} ${name}, and no ${kind} of that name is declared`,
-    advice: `${offer(
-      name,
-      names.filter((each) => known.has(each)),
-    )}Declare the ${kind}, or correct the name.`,
-  });
+    advice: `${offers[kind].get(name) ?? ''}Declare the ${kind}, or correct the name.`,
+  }));
+
+  function offersAmong(
+    entries: Entries<Server> | Entries<Volume>,
+    kind: Missing['kind'],
+  ): ReadonlyMap<string, string> {
+    const asked = new Set(missing.flatMap((each) => (each.kind === kind ? [each.name] : [])));
+    if (asked.size === 0) return new Map();
+    const known = [...entries.names()].sort();
+    const most = Math.floor(mostCompared / Math.max(1, known.length));
+    return new Map(
+      [...asked]
+        .sort()
+        .slice(0, most)
+        .map((name) => [name, offer(name, known)]),
+    );
+  }
 }
