@@ -19,7 +19,7 @@ export function rename(draft: Draft): void {
         draft.problems.push({
           place: second.fields.of('formerly') ?? second.place,
           message: `${second.name} and ${first.name} (${at(first.place)}) both have formerly: ${each.formerly}`,
-          advice: 'Only one can be the former ${each.formerly}; delete the other formerly line.',
+          advice: `Only one can be the former ${each.formerly}; delete the other formerly line.`,
         });
       }
     }
