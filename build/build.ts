@@ -6,7 +6,7 @@
  */
 import { execFileSync } from 'node:child_process';
 import { copyFileSync, readdirSync, rmSync } from 'node:fs';
-import { join, resolve } from 'node:path';
+import { basename, join, resolve } from 'node:path';
 import { type BuildOptions, build, type Plugin } from 'esbuild';
 
 const top = join(import.meta.dirname, '..');
@@ -36,6 +36,63 @@ const shared = {
   legalComments: 'none',
 } satisfies BuildOptions;
 
+/**
+ * Packages that few runs need, and what is taken from each. Each is bundled into a file of its own, which is loaded at
+ * the first use of anything in it: together they take longer to load than a small estate takes to judge.
+ */
+const seldomUsed: Readonly<Record<string, readonly string[]>> = {
+  'ajv/dist/2020.js': ['Ajv2020'],
+  'csv-parse': ['CsvError', 'parse'],
+  'csv-parse/sync': ['parse'],
+  'csv-stringify/sync': ['stringify'],
+  re2js: ['RE2JS', 'RE2JSException'],
+  'string-width': ['default'],
+};
+
+async function buildSeldomUsed(): Promise<ReadonlyMap<string, string>> {
+  const built = Object.entries(seldomUsed).map(async ([name, names]) => {
+    const { metafile } = await build({
+      ...shared,
+      stdin: { contents: `export { ${names.join(', ')} } from '${name}';`, resolveDir: top },
+      outdir: join(dist, 'parts'),
+      format: 'cjs',
+      outExtension: { '.js': '.cjs' },
+      entryNames: `${name.replace(/\W+/g, '-')}-[hash]`,
+      metafile: true,
+    });
+    const [file = ''] = Object.keys(metafile.outputs);
+    return [name, basename(file)] as const;
+  });
+  return new Map(await Promise.all(built));
+}
+
+/** Puts a stand-in in the place of each package that is seldom used. */
+const deferred = (files: ReadonlyMap<string, string>): Plugin => ({
+  name: 'deferred',
+  setup({ onResolve, onLoad }) {
+    onResolve({ filter: /^[\w@]/ }, ({ path }) =>
+      files.has(path) ? { path, namespace: 'deferred' } : undefined,
+    );
+    onResolve({ filter: /^\.\/.*\.cjs$/ }, ({ path, namespace }) =>
+      namespace === 'deferred' ? { path, external: true } : undefined,
+    );
+    onLoad({ filter: /.*/, namespace: 'deferred' }, ({ path }) => ({
+      contents: [
+        `const standIn = (name) => new Proxy(function () {}, {
+          get: (_, key) => Reflect.get(require('./${files.get(path)}')[name], key),
+          apply: (_, self, args) => Reflect.apply(require('./${files.get(path)}')[name], self, args),
+          construct: (_, args) => Reflect.construct(require('./${files.get(path)}')[name], args),
+        });`,
+        ...(seldomUsed[path] ?? []).map((name) =>
+          name === 'default'
+            ? `export default standIn('default');`
+            : `export const ${name} = standIn('${name}');`,
+        ),
+      ].join('\n'),
+    }));
+  },
+});
+
 /** Builds every part that is loaded when it is wanted; gives the file of each by the path of its source. */
 async function buildParts(): Promise<ReadonlyMap<string, string>> {
   const { metafile } = await build({
@@ -45,6 +102,7 @@ async function buildParts(): Promise<ReadonlyMap<string, string>> {
     format: 'esm',
     splitting: true,
     metafile: true,
+    plugins: [deferred(await buildSeldomUsed())],
     entryNames: '[name]',
     chunkNames: '[name]-[hash]',
     banner: {

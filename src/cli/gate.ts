@@ -9,7 +9,7 @@ import { type Judgement, notJudged, type PastChange } from '../policy/judgement.
 import { judgePair, type ReadingPair, readPair } from '../policy/pair.ts';
 import { pathsOf } from '../policy/reader.ts';
 import { type ReportFormat, report, reportJson, summaryLine } from '../report/report.ts';
-import { type AttestFlags, attestMisuse, judgedRevisions, timeOf, writeAttestation } from './attestation.ts';
+import type { AttestFlags } from './attestation.ts';
 import { dayOf, type Finished, terminal, writeReport } from './edge.ts';
 import { withRepository } from './repository.ts';
 
@@ -43,7 +43,9 @@ async function gateToAttest(
 ): Promise<Gated> {
   const day = dayOf(options.now, () => clock);
   const on = day.ok ? day.value : '';
-  const misuse = attestMisuse(options);
+  const attests =
+    options.attest !== undefined || options.signWith !== undefined ? await attesting() : undefined;
+  const misuse = attests?.attestMisuse(options);
   const problems = [...(day.ok ? [] : day.problems), ...(misuse === undefined ? [] : [misuse])];
   if (problems.length > 0) return unjudged(notJudged(problems, on));
   const gated = await withRepository(options.repo, async (repository) => {
@@ -52,7 +54,7 @@ async function gateToAttest(
     const readings = await readPair(compared.value.base, compared.value.head);
     const judgement = await judgePair(readings, { on, failOn: options.failOn });
     const revisions =
-      options.attest === undefined ? undefined : await judgedRevisions(compared.value, judgement, readings);
+      attests === undefined ? undefined : await attests.judgedRevisions(compared.value, judgement, readings);
     const unnamed = options.head === undefined && options.worktree !== true;
     const remarks =
       unnamed && options.format === 'text' ? await remarksOn(repository, compared.value, readings) : [];
@@ -61,6 +63,9 @@ async function gateToAttest(
   });
   return gated.ok ? gated.value : unjudged(notJudged(gated.problems, on));
 }
+
+/** Few gates attest; the others need not load what it takes. */
+const attesting = () => import('./attestation.ts');
 
 const unjudged = (judgement: Judgement): Gated => ({ judgement, revisions: undefined, remarks: [] });
 
@@ -135,6 +140,7 @@ export interface GateFlags extends GateOptions, AttestFlags {
 /** Writes the attestation that is asked for; where nothing could be compared there is nothing to attest. */
 async function attestTo(flags: GateFlags, { judgement, revisions }: Gated, clock: Date) {
   if (flags.attest === undefined || revisions === undefined) return undefined;
+  const { timeOf, writeAttestation } = await attesting();
   return writeAttestation(judgement, revisions, {
     path: flags.attest,
     signWith: flags.signWith,

@@ -29,7 +29,6 @@ import { listRefs, noRefs, parseCommitName, type Refs, refsIn, spellings } from 
 import { RevisionTree } from './revision-tree.ts';
 import { makeScratch, type ObjectFormat, removeScratch } from './scratch.ts';
 import { shown, type Tree, type TreeLabel } from './tree.ts';
-import { WorkTree } from './worktree.ts';
 
 export interface OpenOptions {
   /** The machine's environment; what git needs of it is passed on, and nothing else. */
@@ -226,6 +225,8 @@ export class GitRepository {
   async workTree(): Promise<Outcome<Tree>> {
     const top = await this.top();
     if (!top.ok) return top;
+    // Most judgements are of revisions, and need not load it.
+    const { WorkTree } = await import('./worktree.ts');
     return ok(
       new WorkTree(top.value, this.objectFormat, this.#parts.largestFile, (args) =>
         runGit(args, { cwd: top.value, environment: this.#parts.environment }),

@@ -12,11 +12,9 @@ interface Cell {
   readonly width: number;
 }
 
-const graphemes = new Intl.Segmenter('en', { granularity: 'grapheme' });
-
 /** Characters as they are seen; one that hides something is taken apart, since what is spelt out may be long. */
 const segmentsOf = (source: string): readonly string[] =>
-  [...graphemes.segment(source)].flatMap(({ segment }) =>
+  [...new Intl.Segmenter('en', { granularity: 'grapheme' }).segment(source)].flatMap(({ segment }) =>
     visible(segment) === segment ? [segment] : [...segment],
   );
 

@@ -52,10 +52,12 @@ function stacked(
   ];
 }
 
-const graphemes = new Intl.Segmenter('en', { granularity: 'grapheme' });
+/** Characters as they are seen. The first segmenter of a process takes its time to make, and most reports need none. */
+const charactersOf = (text: string): readonly string[] =>
+  [...new Intl.Segmenter('en', { granularity: 'grapheme' }).segment(text)].map(({ segment }) => segment);
 
-/** Plain ASCII, which is nearly everything, is one column a character. */
-const isPlainAscii = (text: string): boolean => /^[ -~]*$/.test(text);
+/** Plain ASCII and the signs of our own, which is nearly everything, is one column a character. */
+const isOneColumnEach = (text: string): boolean => /^[ -~≈×·…’█▒░]*$/.test(text);
 
 /** Finding characters takes time by the square of a text's length (measured on Node 20), so long text goes in parts. */
 const partLength = 500;
@@ -70,7 +72,7 @@ function partsOf(text: string): readonly string[] {
 
 /** How many columns of a screen text takes. */
 export const widthOf = (text: string): number =>
-  isPlainAscii(text) ? text.length : partsOf(text).reduce((sum, part) => sum + stringWidth(part), 0);
+  isOneColumnEach(text) ? text.length : partsOf(text).reduce((sum, part) => sum + stringWidth(part), 0);
 
 /**
  * Breaks visible text into lines of a width, within a word where one is too long. Written here because the text holds
@@ -112,7 +114,7 @@ function pieces(word: string, most: number): string[] {
   let used = 0;
   const widths = new Map<string, number>();
   for (const part of partsOf(word)) {
-    const characters = isPlainAscii(part) ? part : [...graphemes.segment(part)].map(({ segment }) => segment);
+    const characters = isOneColumnEach(part) ? part : charactersOf(part);
     for (const character of characters) {
       const wide = widths.get(character) ?? widthOf(character);
       widths.set(character, wide);

@@ -27,6 +27,8 @@ describe('text wrapped to a screen', () => {
   });
 
   it('measures as string-width does', () => {
+    const signs = fc.string({ unit: fc.constantFrom(...'aZ ~≈×·…’█▒░') });
+    fc.assert(fc.property(signs, (text) => widthOf(text) === stringWidth(text)));
     fc.assert(fc.property(hostile, (text) => widthOf(visible(text)) === stringWidth(visible(text))));
   });
 
