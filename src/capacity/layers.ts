@@ -3,10 +3,12 @@
  * needs, its reserve, and what files take. Every byte bought stands in exactly one column.
  */
 import type { Estate, FileSystem, Volume, VolumeGroup } from '../estate/estate.ts';
+import { makerOf } from '../estate/made.ts';
 import { addBytes, type Bytes, differenceOfBytes, noBytes, sumBytes } from '../estate/size.ts';
 import { fillOf } from './group.ts';
-import { isKnown, usableOf } from './overhead.ts';
-import type { Usage } from './usage.ts';
+import { isKnown, type UnknownSpace, type UsableSpace, usableOf } from './overhead.ts';
+import { fillableBytes, type Reading } from './readings.ts';
+import { isOfOneSize, type Usage } from './usage.ts';
 
 /** What carries file systems: a group, or a volume by itself. */
 export type Carrier = VolumeGroup | Volume;
@@ -22,6 +24,8 @@ export type DeviceAccount =
       /** What only the superuser may fill. */
       readonly reserved: Bytes;
       readonly forFiles: Bytes;
+      /** The tool whose formulas tell, or the time of the reading that shows. */
+      readonly by: { readonly maker: string } | { readonly reading: string };
       readonly usage: Usage | undefined;
     }
   /** No documented formula or measured table says what it keeps; all of the device is under `device`. */
@@ -85,16 +89,42 @@ function volumeAccount(volume: Volume, system: FileSystem, usage: ReadonlyMap<st
 }
 
 function deviceAccount(system: FileSystem, device: Bytes, usage: ReadonlyMap<string, Usage>): DeviceAccount {
-  const space = usableOf(system.type, device);
   const use = usage.get(system.name);
-  if (!isKnown(space)) return { kind: 'unknown', system, device, why: space.unknown, usage: use };
+  const space = usableOf(system, device);
+  const shown = use === undefined ? undefined : shownBy(use.last, device, space);
+  const common = { system, device, usage: use };
+  if (shown !== undefined) return { kind: 'known', ...common, ...shown };
+  if (!isKnown(space)) return { kind: 'unknown', ...common, why: space.unknown };
   return {
     kind: 'known',
-    system,
-    device,
+    ...common,
     overhead: addBytes(differenceOfBytes(device, space.data), space.own),
     reserved: space.reserved,
     forFiles: space.available,
-    usage: use,
+    by: { maker: makerOf(system.type) ?? system.type },
+  };
+}
+
+/** What a reading shows of a file system, where it is of a device of this size: the real one counts. */
+function shownBy(
+  last: Reading,
+  device: Bytes,
+  space: UsableSpace | UnknownSpace,
+): Pick<Extract<DeviceAccount, { kind: 'known' }>, 'overhead' | 'reserved' | 'forFiles' | 'by'> | undefined {
+  const expected = isKnown(space) ? space.data : device;
+  if (last.size > device || !isOfOneSize(expected, last.size)) return undefined;
+  const own = isKnown(space) ? space.own : noBytes;
+  const shownAsUsed = isKnown(space) ? space.shownAsUsed : noBytes;
+  const kept = differenceOfBytes(last.size, fillableBytes(last));
+  const reserved = differenceOfBytes(kept, differenceOfBytes(own, shownAsUsed));
+  // Of a kind of reserve that the formulas do not know: all of what nobody may fill is under it.
+  const known = reserved < 0n ? kept : reserved;
+  const forFiles = differenceOfBytes(fillableBytes(last), shownAsUsed);
+  if (known < 0n || forFiles < 0n) return undefined;
+  return {
+    overhead: differenceOfBytes(device, addBytes(known, forFiles)),
+    reserved: known,
+    forFiles,
+    by: { reading: last.at },
   };
 }

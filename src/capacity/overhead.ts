@@ -2,12 +2,13 @@
  * From a block device to what a file system makes of it: its data space, what the file system and the
  * superuser keep of that, and what is left for files.
  *
- * The formulas are those of the programs that make the file systems, at their defaults, and hold for the range
- * over which they were measured. Outside it, and for every other type, the answer is `unknown`, never zero.
+ * The formulas are those of the programs that make the file systems, and hold for the range over which they were
+ * measured. Outside it, and for every other type, the answer is `unknown`, never zero.
  */
 
+import type { FileSystem } from '../estate/estate.ts';
+import { type Made, madeOf } from '../estate/made.ts';
 import { type Bytes, bytes, unitBytes } from '../estate/size.ts';
-import type { FileSystemType } from './file-system-facts.ts';
 
 /** A new, empty file system. `data` is `own`, `reserved` and `available` together. */
 export interface UsableSpace {
@@ -16,6 +17,8 @@ export interface UsableSpace {
   readonly data: Bytes;
   /** What the file system keeps of `data` for itself: its first directories and the running kernel's reserves. */
   readonly own: Bytes;
+  /** What of `own` a running system shows as used. */
+  readonly shownAsUsed: Bytes;
   /** What only the superuser may fill. */
   readonly reserved: Bytes;
   readonly available: Bytes;
@@ -28,15 +31,19 @@ export interface UnknownSpace {
 
 const { MiB, GiB, TiB } = unitBytes;
 
-/** What a file system of this type, made with its defaults, gives on a device of this size. */
-export function usableOf(type: FileSystemType, deviceSize: Bytes): UsableSpace | UnknownSpace {
+/** What a file system, made as it is declared, gives on a device of this size. */
+export function usableOf(
+  { type, making }: Pick<FileSystem, 'type' | 'making'>,
+  deviceSize: Bytes,
+): UsableSpace | UnknownSpace {
+  const made = madeOf(type, deviceSize, making);
   switch (type) {
     case 'ext2':
     case 'ext3':
     case 'ext4':
-      return extSpace(type, deviceSize);
+      return extSpace(type, deviceSize, made);
     case 'xfs':
-      return xfsSpace(deviceSize);
+      return xfsSpace(deviceSize, made);
     case 'swap':
       return swapSpace(deviceSize);
     case 'btrfs':
@@ -54,11 +61,17 @@ export const isKnown = (space: UsableSpace | UnknownSpace): space is UsableSpace
 const spaceOf = (
   device: Bytes,
   blockSize: bigint,
-  blocks: { readonly data: bigint; readonly own: bigint; readonly reserved: bigint },
+  blocks: {
+    readonly data: bigint;
+    readonly own: bigint;
+    readonly shownAsUsed: bigint;
+    readonly reserved: bigint;
+  },
 ): UsableSpace => ({
   device,
   data: bytes(blocks.data * blockSize),
   own: bytes(blocks.own * blockSize),
+  shownAsUsed: bytes(blocks.shownAsUsed * blockSize),
   reserved: bytes(blocks.reserved * blockSize),
   available: bytes((blocks.data - blocks.own - blocks.reserved) * blockSize),
 });
@@ -95,14 +108,18 @@ interface ExtGeometry {
  * mke2fs 1.47.0 with the mke2fs.conf it ships. Equal to the real program at every size tried: ext4 from
  * 64 MiB to just under 16 TiB, ext2 and ext3 from 64 MiB to 100 GiB.
  */
-function extSpace(type: ExtType, device: Bytes): UsableSpace | UnknownSpace {
+function extSpace(type: ExtType, device: Bytes, made: Made): UsableSpace | UnknownSpace {
+  if (made.blockSize > 4096n) return { unknown: `${type} has been measured with blocks up to 4 KiB only` };
   const beyond =
-    type === 'ext4'
+    type === 'ext4' && made.blockSize === 4096n
       ? outside(type, device, 64n * MiB, 16n * TiB, 'from 64 MiB to below 16 TiB')
       : outside(type, device, 64n * MiB, 100n * GiB + 1n, 'from 64 MiB to 100 GiB');
   if (beyond !== undefined) return beyond;
-  const geometry = extGeometry(type, device);
+  const geometry = extGeometry(type, device, made);
   const { blockSize, blocks, groups } = geometry;
+  // A group has one block to mark its inodes in; with more of them mke2fs makes groups smaller.
+  if (geometry.inodeBlocksPerGroup * (blockSize / inodeSize) > 8n * blockSize)
+    return { unknown: `${type} has not been measured with so many inodes in a group` };
   const journal = type === 'ext2' ? 0n : journalBlocks(blocks);
   const backedUp = 1n + geometry.descriptorBlocks + geometry.reservedDescriptorBlocks;
   const overhead =
@@ -113,22 +130,21 @@ function extSpace(type: ExtType, device: Bytes): UsableSpace | UnknownSpace {
   // The kernel keeps 2 % of the blocks, 4,096 at most, for late allocation where files are mapped by extents:
   // ext4_statfs takes them off what it calls available. Seen on mounted images, Linux 6.18.
   const lateAllocation = type === 'ext4' ? smaller(blocks / 50n, 4096n) : 0n;
+  const shownAsUsed = firstFiles(blockSize) + journalMap(type, journal, blockSize);
   return spaceOf(device, blockSize, {
     data: blocks - overhead,
-    own: firstFiles(blockSize) + journalMap(type, journal, blockSize) + lateAllocation,
+    own: shownAsUsed + lateAllocation,
+    shownAsUsed,
     reserved: geometry.reserved,
   });
 }
 
-function extGeometry(type: ExtType, device: Bytes): ExtGeometry {
-  // mke2fs.conf: below 512 MiB the type `small`, from 4 TiB the type `big`.
-  const small = device < 512n * MiB;
-  const blockSize = small ? 1024n : 4096n;
-  const bytesPerInode = small ? 4096n : device >= 4n * TiB ? 32768n : 16384n;
+function extGeometry(type: ExtType, device: Bytes, made: Made): ExtGeometry {
+  const { blockSize, inodeRatio, reserve } = made;
   const groupBlocks = 8n * blockSize;
   const descriptorsPerBlock = blockSize / (type === 'ext4' ? 64n : 32n);
   const deviceBlocks = (device - (device % memoryPage)) / blockSize;
-  const inodes = (deviceBlocks * blockSize) / bytesPerInode;
+  const inodes = (deviceBlocks * blockSize) / inodeRatio;
   const first = firstBlock(blockSize);
 
   const laidOut = (blocks: bigint): ExtGeometry => {
@@ -146,8 +162,8 @@ function extGeometry(type: ExtType, device: Bytes): ExtGeometry {
       descriptorBlocks,
       reservedDescriptorBlocks: smaller(descriptorsForRoom - descriptorBlocks, blockSize / 4n),
       inodeBlocksPerGroup: ceiling(inodesPerGroup, inodesPerBlock),
-      // 5 % of the device's blocks; cut in proportion when the last group is given up.
-      reserved: (((deviceBlocks * 5n) / 100n) * blocks) / deviceBlocks,
+      // A share of the device's blocks; cut in proportion when the last group is given up.
+      reserved: (shareOf(deviceBlocks, reserve) * blocks) / deviceBlocks,
     };
   };
 
@@ -165,6 +181,10 @@ function extGeometry(type: ExtType, device: Bytes): ExtGeometry {
     geometry = laidOut(geometry.blocks - tail);
   }
 }
+
+/** Reckoned in per cent and in floating point, as mke2fs does. */
+const shareOf = (blocks: bigint, share: number): bigint =>
+  BigInt(Math.floor((Number((share * 100).toPrecision(12)) * Number(blocks)) / 100));
 
 /** With blocks of 1 KiB the boot sector fills block 0 and the file system begins at block 1. */
 const firstBlock = (blockSize: bigint): bigint => (blockSize === 1024n ? 1n : 0n);
@@ -196,15 +216,23 @@ const journalBlocks = (blocks: bigint): bigint =>
   journalSteps.find(([below]) => blocks < below)?.[1] ?? 262_144n;
 
 /** The root directory, `lost+found` (16 KiB; 12 blocks of 1 KiB) and the map of the room to grow. */
-const firstFiles = (blockSize: bigint): bigint => (blockSize === 1024n ? 14n : 6n);
+const firstFiles = (blockSize: bigint): bigint => 2n + smaller((16n * 1024n) / blockSize, 12n);
 
 /** The blocks that say where the journal lies: an extent tree in ext4, indirect blocks in ext3. */
 function journalMap(type: ExtType, journal: bigint, blockSize: bigint): bigint {
   if (type === 'ext2') return 0n;
-  // The inode itself holds four extents of at most 32,768 blocks; more need a block of their own.
-  if (type === 'ext4') return journal > 4n * 32_768n ? 1n : 0n;
-  const indirect = ceiling(journal - 12n, blockSize / 4n);
-  return indirect > 1n ? indirect + 1n : indirect;
+  if (type === 'ext4') {
+    // The inode itself holds four extents of at most 32,768 blocks; more need a block of their own. One that is as
+    // long as sixteen groups meets their tables on the way, and is in a piece more.
+    const pieces = ceiling(journal, 32_768n) + (journal >= 16n * 8n * blockSize ? 1n : 0n);
+    return pieces > 4n ? 1n : 0n;
+  }
+  // Twelve blocks are named in the inode; then each block of numbers names so many, in up to three steps.
+  const named = blockSize / 4n;
+  const first = ceiling(journal - 12n, named);
+  if (first <= 1n) return first;
+  const third = ceiling(first - 1n - named, named);
+  return first + 1n + (third > 0n ? 1n + third : 0n);
 }
 
 // --- xfs --------------------------------------------------------------------------------------------------
@@ -222,7 +250,8 @@ const xfsLargestLog = (2n * GiB - 10n * MiB) / xfsBlock;
  * `own` is what Linux 6.18 keeps back on a mounted one, for its reverse maps and its reserve; another kernel
  * or another mkfs.xfs may differ (expect within 1 %: from memory, not measured).
  */
-function xfsSpace(device: Bytes): UsableSpace | UnknownSpace {
+function xfsSpace(device: Bytes, { blockSize, reverseMap }: Made): UsableSpace | UnknownSpace {
+  if (blockSize !== xfsBlock) return { unknown: 'xfs has been measured with blocks of 4 KiB only' };
   const beyond = outside('xfs', device, 300n * MiB, 16n * TiB, 'from 300 MiB to below 16 TiB');
   if (beyond !== undefined) return beyond;
   const deviceBlocks = device / xfsBlock;
@@ -232,26 +261,31 @@ function xfsSpace(device: Bytes): UsableSpace | UnknownSpace {
   const groups = ceiling(blocks, groupBlocks);
   const log = smaller(larger(blocks / 2048n, xfsSmallestLog), xfsLargestLog);
 
-  // Each group: its header and five B-tree roots; one chunk of inodes in the first.
-  const used = 6n * groups + 8n;
+  // Each group: its header and five B-tree roots, and one more where it maps owners; a chunk of inodes in the first.
+  const used = (reverseMap ? 7n : 6n) * groups + 8n;
   let kept = smaller(blocks / 20n, 8192n) + 8n * groups;
   for (let group = 0n; group < groups; group += 1n) {
     const whole = group < groups - 1n ? groupBlocks : blocks - (groups - 1n) * groupBlocks;
-    kept += groupReserve(group === groups / 2n ? whole - log : whole);
+    const free = group === groups / 2n ? whole - log : whole;
+    kept += groupReserve(free) + (reverseMap ? mapReserve(free) : 0n);
   }
-  return spaceOf(device, xfsBlock, { data: blocks - log, own: used + kept, reserved: 0n });
+  const own = used + kept;
+  return spaceOf(device, xfsBlock, { data: blocks - log, own, shownAsUsed: own, reserved: 0n });
 }
 
 /** Room for the largest reference-count and free-inode trees of one group, less the roots they have. */
 const groupReserve = (blocks: bigint): bigint =>
-  treeBlocks(blocks, 168n) + treeBlocks((blocks * 8n) / 64n, 126n) - 2n;
+  treeBlocks(blocks, 168n, 252n) + treeBlocks((blocks * 8n) / 64n, 126n, 252n) - 2n;
+
+/** Room for the largest tree of owners of one group; a hundredth of it at least, which the tree always is. */
+const mapReserve = (blocks: bigint): bigint => treeBlocks(blocks, 84n, 45n);
 
 /** The blocks of a B-tree of `records`, every leaf and node half full. */
-function treeBlocks(records: bigint, perLeaf: bigint): bigint {
+function treeBlocks(records: bigint, perLeaf: bigint, perNode: bigint): bigint {
   let level = ceiling(records, perLeaf);
   let total = level;
   while (level > 1n) {
-    level = ceiling(level, 252n);
+    level = ceiling(level, perNode);
     total += level;
   }
   return total;
@@ -264,7 +298,7 @@ function swapSpace(device: Bytes): UsableSpace | UnknownSpace {
   const pages = device / memoryPage;
   // mkswap(8) and the kernel want ten pages at least.
   if (pages < 10n) return { unknown: 'a swap area has at least 10 pages of 4 KiB' };
-  return spaceOf(device, memoryPage, { data: pages - 1n, own: 0n, reserved: 0n });
+  return spaceOf(device, memoryPage, { data: pages - 1n, own: 0n, shownAsUsed: 0n, reserved: 0n });
 }
 
 const ceiling = (amount: bigint, step: bigint): bigint => (amount + step - 1n) / step;

@@ -102,9 +102,9 @@ function remounted(
 }
 
 /** What a reading of a file system as it is declared would call its size, as far as that is known. */
-function declaredSize({ type, size }: FileSystem): Bytes {
-  const space = usableOf(type, size);
-  return isKnown(space) ? space.data : size;
+function declaredSize(system: FileSystem): Bytes {
+  const space = usableOf(system, system.size);
+  return isKnown(space) ? space.data : system.size;
 }
 
 /**
@@ -193,13 +193,14 @@ export function fileSystemRoom(system: FileSystem, { last }: Usage): Room {
   };
 }
 
-function fillable({ type, size }: FileSystem, last: Reading): Bytes {
-  const space = usableOf(type, size);
+function fillable(system: FileSystem, last: Reading): Bytes {
+  const space = usableOf(system, system.size);
   if (!isKnown(space)) return fillableBytes(last);
   return isOfOneSize(space.data, last.size) ? fillableBytes(last) : sumBytes([space.own, space.available]);
 }
 
-function isOfOneSize(one: Bytes, measured: Bytes): boolean {
+/** Whether a file system that shows this size may be the one that is expected to show that. */
+export function isOfOneSize(one: Bytes, measured: Bytes): boolean {
   const apart = one > measured ? one - measured : measured - one;
   return apart * 100n <= measured * alike;
 }

@@ -66,7 +66,12 @@ type FileSystemChange =
   | ({ readonly kind: 'file-system-remounted' } & Both<FileSystem>)
   | ({ readonly kind: 'file-system-grown' } & Both<FileSystem>)
   | ({ readonly kind: 'file-system-shrunk' } & Both<FileSystem>)
-  /** Another type at the same mount point: the old one is made over, and what it held is gone. */
+  /** What can be set on it as it lies: the share that only the superuser may fill. */
+  | ({ readonly kind: 'file-system-edited' } & Both<FileSystem>)
+  /**
+   * Another type at the same mount point, or the same with another block, inode ratio or map: the old one is made
+   * over, and what it held is gone.
+   */
   | ({ readonly kind: 'file-system-remade' } & Both<FileSystem>);
 
 export type Change = (ServerChange | VolumeChange | AttachmentChange | GroupChange | FileSystemChange) & {

@@ -1,6 +1,7 @@
 /** What changed about file systems. */
 import type { FileSystem, Volume, VolumeGroup } from '../estate/estate.ts';
 import type { Change } from './change.ts';
+import { makingChange } from './making.ts';
 import { type FormerVolumes, type Pairs, subjectOf } from './pairs.ts';
 import { placed } from './place.ts';
 import { type RenamesOfKind, renamesOfKind } from './renames.ts';
@@ -49,14 +50,14 @@ export function fileSystemChanges(
         const place = placed(system, 'head');
         return [
           { kind: 'file-system-remounted', before: former, after: system, subject, place },
-          ...resized(former, system),
+          ...madeOtherwise(former, system),
         ];
       }
       if (former.type !== system.type) {
         const place = placed(system, 'head', 'type');
         return [{ kind: 'file-system-remade', before: former, after: system, subject, place }];
       }
-      return resized(former, system);
+      return madeOtherwise(former, system);
     });
     return [...gone, ...others];
   });
@@ -84,6 +85,19 @@ function pairRemounts(
   const [now, ...more] = came;
   const only = others.length === 0 && more.length === 0;
   return only && former !== undefined && now !== undefined && former.type === now.type ? [[former, now]] : [];
+}
+
+/** Of one type: made otherwise, set otherwise, or another size. */
+function madeOtherwise(former: FileSystem, system: FileSystem): readonly Change[] {
+  const both = { before: former, after: system, subject: subjectOf(system), place: placed(system, 'head') };
+  switch (makingChange(former, system)) {
+    case 'none':
+      return resized(former, system);
+    case 'in place':
+      return [{ kind: 'file-system-edited', ...both }, ...resized(former, system)];
+    case 'anew':
+      return [{ kind: 'file-system-remade', ...both }];
+  }
 }
 
 function resized(former: FileSystem, system: FileSystem): readonly Change[] {

@@ -14,6 +14,7 @@ import {
 } from '../estate/estate.ts';
 import { differenceOfBytes, exactSize, showSize } from '../estate/size.ts';
 import type { Change, ChangeKind, ChangeOf, Wiped } from './change.ts';
+import { makingDifferences } from './making.ts';
 
 /** What a change destroys and nobody brings back without a backup, as it was on the base. */
 export interface Loss {
@@ -230,11 +231,18 @@ const kinds = {
     says: ({ before, after }) =>
       `file system ${before.mount} on ${after.on.name} is remounted at ${after.mount}`,
   },
+  'file-system-edited': {
+    ...harmless,
+    says: ({ before, after }) =>
+      `file system ${after.mount} on ${after.on.name}: ${makingDifferences(before, after).join(', ')}`,
+  },
   'file-system-remade': {
     loss: ({ before }) => contentOf(before),
     stops: 'nothing',
     says: ({ before, after }) =>
-      `file system ${after.mount} on ${after.on.name} is reformatted from ${before.type} to ${after.type}`,
+      before.type === after.type
+        ? `file system ${after.mount} on ${after.on.name} is reformatted: ${makingDifferences(before, after).join(', ')}`
+        : `file system ${after.mount} on ${after.on.name} is reformatted from ${before.type} to ${after.type}`,
   },
   'file-system-grown': {
     ...harmless,

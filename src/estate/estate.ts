@@ -1,6 +1,7 @@
 /** One typed estate: everything declared at one revision. All of it is immutable. */
 import type { Place } from '../base/problem.ts';
 import type { FieldPlaces } from '../read/document.ts';
+import type { Making } from './made.ts';
 import type { Bytes } from './size.ts';
 
 /** Where a declaration stands: its own name, and each key it writes. */
@@ -96,6 +97,7 @@ export interface FileSystem extends Declared, Belonging {
   readonly size: Bytes;
   /** Whether it lay there before it was declared: declaring it makes nothing. */
   readonly existing: boolean;
+  readonly making: Making;
   readonly on:
     | { readonly kind: 'volume-group'; readonly name: string }
     | { readonly kind: 'volume'; readonly name: string };

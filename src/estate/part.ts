@@ -4,9 +4,11 @@ import { err, type Outcome, ok, type Place, type Problem } from '../base/problem
 import { FieldPlaces, type ReadDocument, type Step } from '../read/document.ts';
 import type {
   EstateFile,
+  FileSystemDeclaration,
   ServerDeclaration,
   VolumeDeclaration,
   VolumeGroupDeclaration,
+  WholeVolumeFileSystemDeclaration,
 } from '../read/generated/estate.ts';
 import { validate } from '../read/validate.ts';
 import { isDay } from './dates.ts';
@@ -21,6 +23,7 @@ import type {
   VolumeGroup,
 } from './estate.ts';
 import { extentProblem, usualExtent } from './extent.ts';
+import { isMadeWith, type Making } from './made.ts';
 import { type Bytes, exactSize, noBytes, parseSize } from './size.ts';
 
 /** Reads what one estate file declares, or says everything that is wrong with it. */
@@ -130,6 +133,7 @@ class PartReader {
               mount: whole.mount,
               type: whole.type,
               existing: whole.existing ?? false,
+              making: this.#making(whole, [...path, 'file-system']),
               size: within,
               on: { kind: 'volume', name },
               ...belonging,
@@ -169,6 +173,7 @@ class PartReader {
           mount,
           type: system.type,
           existing: system.existing ?? false,
+          making: this.#making(system, [...path, 'file-systems', mount]),
           size: this.#size(system.size, [...path, 'file-systems', mount, 'size']),
           on: { kind: 'volume-group', name },
           ...belonging,
@@ -260,6 +265,37 @@ class PartReader {
     return size;
   }
 
+  #making(declared: MakingDeclaration, path: readonly Step[]): Making {
+    for (const [key, of] of makingKeys) {
+      if (declared[key] !== undefined && !isMadeWith(declared.type, of)) {
+        this.#refuse(
+          [...path, key],
+          `${key} says nothing of ${declared.type === 'swap' ? 'swap' : `a file system of the type ${declared.type}`}`,
+          key === 'reverse-map'
+            ? 'Take it out; it is for xfs.'
+            : `Take it out; it is for ext2, ext3${key === 'block-size' ? ', ext4 and xfs' : ' and ext4'}.`,
+        );
+      }
+    }
+    const blockSize = declared['block-size'];
+    const ratio = declared['inode-ratio'];
+    return {
+      reserve: declared.reserve,
+      blockSize:
+        blockSize === undefined ? undefined : this.#within(blockSize, [...path, 'block-size'], blockSizes),
+      inodeRatio:
+        ratio === undefined ? undefined : this.#within(ratio, [...path, 'inode-ratio'], inodeRatios),
+      reverseMap: declared['reverse-map'],
+    };
+  }
+
+  #within(text: string, path: readonly Step[], { from, to, powers, advice }: SizeBounds): Bytes {
+    const size = this.#size(text, path);
+    const fits = size >= from && size <= to && (!powers || (size & (size - 1n)) === 0n);
+    if (size > 0n && !fits) this.#refuse(path, `no file system is made with ${text} here`, advice);
+    return size;
+  }
+
   #day(text: string, path: readonly Step[]): string {
     if (!isDay(text))
       this.#refuse(path, `${text} is not a day in the calendar`, 'Write a full date such as 2026-11-20.');
@@ -271,5 +307,40 @@ class PartReader {
     this.#problems.push({ place, message, advice, excerpt: this.#document.excerpt(place) });
   }
 }
+
+/** What the two ways to declare a file system have in common. */
+type MakingDeclaration = Pick<
+  FileSystemDeclaration & WholeVolumeFileSystemDeclaration,
+  'type' | 'reserve' | 'block-size' | 'inode-ratio' | 'reverse-map'
+>;
+
+const makingKeys = [
+  ['reserve', 'reserve'],
+  ['block-size', 'blockSize'],
+  ['inode-ratio', 'inodeRatio'],
+  ['reverse-map', 'reverseMap'],
+] as const;
+
+interface SizeBounds {
+  readonly from: bigint;
+  readonly to: bigint;
+  readonly powers: boolean;
+  readonly advice: string;
+}
+
+/** Source: mke2fs(8) of e2fsprogs 1.47.0 and mkfs.xfs(8) of xfsprogs 6.1.0, and what both refuse. */
+const blockSizes: SizeBounds = {
+  from: 1024n,
+  to: 65_536n,
+  powers: true,
+  advice: 'A block is a power of two from 1 KiB to 64 KiB; 4 KiB is usual.',
+};
+
+const inodeRatios: SizeBounds = {
+  from: 1024n,
+  to: 1n << 26n,
+  powers: false,
+  advice: 'The bytes for each inode are from 1 KiB to 64 MiB; 16 KiB is usual.',
+};
 
 const noLabels: Readonly<Record<string, string>> = {};

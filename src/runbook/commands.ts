@@ -4,7 +4,7 @@
  * Manual pages read: lvm2 2.03.16, util-linux 2.38.1, xfsprogs 6.1.0, e2fsprogs 1.47.0, psmisc 23.6, btrfs-progs 6.2 and ntfs-3g
  * 2022.10.3. What the examples do not say where it comes from is common practice, from memory.
  */
-import type { FileSystemType, VolumeGroup } from '../estate/estate.ts';
+import type { FileSystem, FileSystemType, VolumeGroup } from '../estate/estate.ts';
 import type { Example } from './step.ts';
 
 const from =
@@ -28,8 +28,7 @@ export const look = utilLinux('lsblk', 'lsblk --output NAME,SIZE,TYPE,MOUNTPOINT
 
 type Handling = 'make' | 'grow' | 'shrink';
 
-const extFamily: Readonly<Record<Handling, readonly Example[]>> = {
-  make: [e2fsprogs('mke2fs', 'mke2fs -t TYPE DEVICE_OR_LOGICAL_VOLUME')],
+const extFamily: Readonly<Partial<Record<Handling, readonly Example[]>>> = {
   grow: [e2fsprogs('resize2fs', 'resize2fs DEVICE_OR_LOGICAL_VOLUME')],
   shrink: [
     e2fsprogs('e2fsck', 'e2fsck -f DEVICE_OR_LOGICAL_VOLUME'),
@@ -49,7 +48,6 @@ const byType: Readonly<Record<FileSystemType, Partial<Readonly<Record<Handling, 
   ext3: extFamily,
   ext4: extFamily,
   xfs: {
-    make: [xfsprogs('mkfs.xfs', 'mkfs.xfs DEVICE_OR_LOGICAL_VOLUME')],
     grow: [xfsprogs('xfs_growfs', 'xfs_growfs MOUNT_POINT')],
   },
   btrfs: {
@@ -67,8 +65,39 @@ const byType: Readonly<Record<FileSystemType, Partial<Readonly<Record<Handling, 
   swap: { make: [utilLinux('mkswap', 'mkswap DEVICE')], grow: swapAnew, shrink: swapAnew },
 };
 
-export const handledBy = (type: FileSystemType, handling: Handling): readonly Example[] =>
+export const handledBy = (type: FileSystemType, handling: Exclude<Handling, 'make'>): readonly Example[] =>
   byType[type][handling] ?? [];
+
+/** How it is made as it is declared; what is left out is left to the tool. */
+export function madeBy({ type, making }: Pick<FileSystem, 'type' | 'making'>): readonly Example[] {
+  const { reserve, blockSize, inodeRatio, reverseMap } = making;
+  switch (type) {
+    case 'ext2':
+    case 'ext3':
+    case 'ext4': {
+      const flags = [
+        ...(reserve === undefined ? [] : ['-m RESERVE_PER_CENT']),
+        ...(blockSize === undefined ? [] : ['-b BLOCK_BYTES']),
+        ...(inodeRatio === undefined ? [] : ['-i BYTES_PER_INODE']),
+      ];
+      return [e2fsprogs('mke2fs', ['mke2fs -t TYPE', ...flags, 'DEVICE_OR_LOGICAL_VOLUME'].join(' '))];
+    }
+    case 'xfs': {
+      const flags = [
+        ...(blockSize === undefined ? [] : ['-b size=BLOCK_BYTES']),
+        ...(reverseMap === undefined ? [] : [`-m rmapbt=${reverseMap ? 1 : 0}`]),
+      ];
+      return [xfsprogs('mkfs.xfs', ['mkfs.xfs', ...flags, 'DEVICE_OR_LOGICAL_VOLUME'].join(' '))];
+    }
+    case 'btrfs':
+    case 'ntfs':
+    case 'vfat':
+    case 'gfs2':
+    case 'ocfs2':
+    case 'swap':
+      return byType[type].make ?? [];
+  }
+}
 
 /** How a logical volume is made in each layout. */
 export function laidOut({ kind }: VolumeGroup['layout']): readonly Example[] {

@@ -1,16 +1,18 @@
 /** What each kind of change to a file system wants. */
 import { fileSystemFacts } from '../capacity/file-system-facts.ts';
 import type { ChangeOf } from '../change/change.ts';
+import { perCent } from '../change/making.ts';
 import type { FileSystem } from '../estate/estate.ts';
+import { madeOf } from '../estate/made.ts';
 import { exactSize } from '../estate/size.ts';
 import { checkBackup } from './checks.ts';
-import { handledBy, laidOut } from './commands.ts';
+import { handledBy, laidOut, madeBy } from './commands.ts';
 import type { Draft } from './draft.ts';
 import { mountSystem, unmountSystem } from './mounts.ts';
 import type { Carrier } from './sides.ts';
 import { goneWith } from './volume-deletion.ts';
 import { cleared, madeRoomIn, present, ready } from './waits.ts';
-import { layoutWords, systemSubject, volumeSubject } from './words.ts';
+import { layoutWords, makingWords, systemSubject, volumeSubject } from './words.ts';
 
 export function systemCreated(
   draft: Draft,
@@ -22,7 +24,14 @@ export function systemCreated(
   const key = sides.systemKey(system);
   const subject = systemSubject(system);
   const carrier = sides.carrierAfter(on);
-  const words = { mount, type, on: on.name, group: on.name, size: exactSize(system.size) };
+  const words = {
+    mount,
+    type,
+    on: on.name,
+    group: on.name,
+    size: exactSize(system.size),
+    how: makingWords(system),
+  };
   const bed =
     carrier?.kind === 'volume-group'
       ? [
@@ -42,7 +51,7 @@ export function systemCreated(
     {
       server,
       words,
-      examples: handledBy(type, 'make'),
+      examples: madeBy(system),
       after: [...bed, ...(wipes.length > 0 ? [checkBackup(draft, volumeSubject(on.name), on.name)] : [])],
     },
   );
@@ -185,13 +194,13 @@ export function makeAnew(draft: Draft, system: FileSystem, former: FileSystem, r
   const key = sides.systemKey(system);
   const server = sides.homeOf(on);
   const subject = systemSubject(system);
-  const words = { mount, type, on: on.name, size: exactSize(size), reason };
+  const words = { mount, type, on: on.name, size: exactSize(size), how: makingWords(system), reason };
   const backup = checkBackup(draft, subject, `${mount} on ${on.name}`);
   const off = sides.carrierHoldersBefore(on).flatMap((each) => unmountSystem(draft, former, each) ?? []);
   const made = draft.want(`make ${key}`, 'make-anew', subject, {
     server,
     words,
-    examples: handledBy(type, 'make'),
+    examples: madeBy(system),
     after: [backup, ...off, ...ready(on, server)],
   });
   const mounted = mountSystem(draft, system, server, [made]);
@@ -199,4 +208,17 @@ export function makeAnew(draft: Draft, system: FileSystem, former: FileSystem, r
     draft.want(`bring-back ${key}`, 'bring-back', subject, { server, words, after: [mounted] });
   }
   return made;
+}
+
+/** The share that only the superuser may fill, which is set on it as it lies. */
+export function setReserve(draft: Draft, { after, subject }: ChangeOf<'file-system-edited'>): string {
+  const { sides } = draft;
+  const { mount, type, on, size, making } = after;
+  const server = sides.homeOf(on);
+  const { reserve } = madeOf(type, size, making);
+  return draft.want(`reserve ${sides.systemKey(after)}`, 'set-reserve', subject, {
+    server,
+    words: { mount, type, reserve: perCent(reserve) },
+    after: ready(on, server),
+  });
 }

@@ -380,20 +380,26 @@ export const procedures = {
   },
   'make-file-system': {
     at: 'guest',
-    does: 'Create a file system, {type}, for {mount} on {on}.',
+    does: 'Create a file system, {type}{how}, for {mount} on {on}.',
   },
   'make-file-system-over': {
     at: 'guest',
-    does: 'Create a file system, {type}, for {mount} on {on}; any data there is overwritten.',
+    does: 'Create a file system, {type}{how}, for {mount} on {on}; any data there is overwritten.',
     destroys: true,
     cautions: [cautions],
   },
   'make-anew': {
     at: 'guest',
-    does: 'Reformat {mount} on {on}: {type}, {size}.',
+    does: 'Reformat {mount} on {on}: {type}, {size}{how}.',
     why: '{reason}',
     destroys: true,
     cautions: [cautions],
+  },
+  'set-reserve': {
+    at: 'guest',
+    does: 'Set the reserved blocks of {mount}, {type}, to {reserve} %.',
+    why: 'It can be set while the file system is in use, and nothing it holds is touched.',
+    linux: [e2fsprogs('tune2fs', 'tune2fs -m RESERVE_PER_CENT DEVICE_OR_LOGICAL_VOLUME')],
   },
   'bring-back': {
     at: 'guest',

@@ -14,6 +14,7 @@ import { Draft, leaving, type Wanted } from './draft.ts';
 import {
   growSystem,
   makeAnew,
+  setReserve,
   systemCreated,
   systemDeleted,
   systemRemounted,
@@ -133,12 +134,16 @@ function carryOut(draft: Draft, change: Change): string | undefined {
       return growSystem(draft, change.after, change.before);
     case 'file-system-shrunk':
       return systemShrunk(draft, change);
+    case 'file-system-edited':
+      return change.after.existing ? undefined : setReserve(draft, change);
     case 'file-system-remade':
       return makeAnew(
         draft,
         change.after,
         change.before,
-        `It goes from ${change.before.type} to ${change.after.type}.`,
+        change.before.type === change.after.type
+          ? 'How it is laid out is settled when it is made.'
+          : `It goes from ${change.before.type} to ${change.after.type}.`,
       );
     case 'server-changed-team':
     case 'server-edited':

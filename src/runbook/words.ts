@@ -1,6 +1,7 @@
 /** How steps name what they are about. */
 
 import { byText } from '../base/order.ts';
+import { declaredMaking } from '../change/making.ts';
 import type { FileSystem, Layout, Subject } from '../estate/estate.ts';
 
 export const volumeSubject = (name: string): Subject => ({ kind: 'volume', name });
@@ -23,6 +24,12 @@ export function layoutWords(layout: Layout): string {
     case 'mirrored':
       return `in ${layout.copies} copies`;
   }
+}
+
+/** Such as `, with a reserve of 1 % and blocks of 4 KiB`; nothing where all of it is left to the tool. */
+export function makingWords(system: FileSystem): string {
+  const declared = declaredMaking(system);
+  return declared.length === 0 ? '' : `, with ${listed(declared)}`;
 }
 
 /** One pass, so that a name with braces in it stays a name. */

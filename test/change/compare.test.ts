@@ -184,6 +184,12 @@ const each: readonly (readonly [ChangeKind, string, string, string])[] = [
     system('/plates: { size: 30 GiB, type: xfs }'),
     'file system /plates on plates is reformatted from ext4 to xfs',
   ],
+  [
+    'file-system-edited',
+    system('/plates: { size: 30 GiB, type: ext4 }'),
+    system('/plates: { size: 30 GiB, type: ext4, reserve: 0.01 }'),
+    'file system /plates on plates: a reserve of 5 % becomes a reserve of 1 %',
+  ],
 ];
 
 describe('every kind of change', () => {
@@ -220,6 +226,47 @@ describe('every kind of change', () => {
         'volume-shrunk',
       ].sort(),
     );
+  });
+});
+
+describe('how a file system is made', () => {
+  const told = (before: string, after: string) =>
+    changes(
+      system(`/plates: { size: 30 GiB, ${before} }`),
+      system(`/plates: { size: 30 GiB, ${after} }`),
+    ).map((one) => [one.kind, destroys(one), describeChange(one)]);
+
+  it.each([
+    ['type: ext4', 'type: ext4, block-size: 1 KiB', 'blocks of 4 KiB becomes blocks of 1 KiB'],
+    [
+      'type: ext4',
+      'type: ext4, inode-ratio: 64 KiB',
+      'an inode for each 16 KiB becomes an inode for each 64 KiB',
+    ],
+    ['type: xfs', 'type: xfs, reverse-map: true', 'no reverse map becomes a reverse map'],
+  ])('cannot be changed as it lies: %s to %s', (before, after, words) => {
+    expect(told(before, after)).toEqual([
+      ['file-system-remade', true, `file system /plates on plates is reformatted: ${words}`],
+    ]);
+  });
+
+  it('is no other for being written down: the default of the tool is what it was made with', () => {
+    expect(told('type: ext4', 'type: ext4, reserve: 0.05, block-size: 4 KiB, inode-ratio: 16 KiB')).toEqual(
+      [],
+    );
+    expect(told('type: xfs', 'type: xfs, reverse-map: false')).toEqual([]);
+  });
+
+  it('of one that is only declared as it lies is told better, and nothing is made over', () => {
+    expect(told('type: xfs, existing: true', 'type: xfs, existing: true, reverse-map: true')).toEqual([
+      ['file-system-edited', false, 'file system /plates on plates: no reverse map becomes a reverse map'],
+    ]);
+  });
+
+  it('stays what it was when the file system grows past the size at which the tool makes it otherwise', () => {
+    const small = '/plates: { size: 400 MiB, type: ext4 }';
+    const large = '/plates: { size: 600 MiB, type: ext4 }';
+    expect(changes(system(small), system(large)).map(({ kind }) => kind)).toEqual(['file-system-grown']);
   });
 });
 

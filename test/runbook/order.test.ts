@@ -56,6 +56,8 @@ const needsNoHands: ReadonlySet<ChangeKind> = new Set<ChangeKind>([
 /** Whether somebody must do something. */
 function needsHands(change: Change): boolean {
   switch (change.kind) {
+    case 'file-system-edited':
+      return !change.after.existing;
     case 'volume-edited':
       return (
         change.before.shareable !== change.after.shareable ||

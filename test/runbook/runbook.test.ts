@@ -330,3 +330,38 @@ it('comes with the judgement', async () => {
   expect(judgement.runbook.map(({ number }) => number)).toEqual([1, 2, 3, 4]);
   expect((await judged({ [storage]: office }, {})).runbook).toEqual([]);
 });
+
+describe('how a file system is made', () => {
+  const scanner = (keys: string): string => `
+servers:
+  plate-scanner: { guest: linux }
+volumes:
+  plates-1: { size: 40 GiB, tier: bulk, file-system: { mount: /plates, ${keys} } }
+attachments:
+  - { volume: plates-1, server: plate-scanner }
+`;
+
+  it('is told where it is made, with the flags of its tool', () => {
+    const steps = runbook('', scanner('type: ext4, reserve: 0.01, block-size: 2 KiB'));
+    const made = at(
+      steps,
+      /^Create a file system, ext4, with a reserve of 1 % and blocks of 2 KiB, for \/plates/,
+    );
+    expect(made.examples.map(({ command }) => command)).toEqual([
+      'mke2fs -t TYPE -m RESERVE_PER_CENT -b BLOCK_BYTES DEVICE_OR_LOGICAL_VOLUME',
+    ]);
+  });
+
+  it('a reserve is set as it lies, and nothing is lost', () => {
+    const steps = runbook(scanner('type: ext4'), scanner('type: ext4, reserve: 0.015'));
+    expect(told(steps)).toEqual([
+      'guest of plate-scanner: Set the reserved blocks of /plates, ext4, to 1.5 %.',
+    ]);
+    expect(steps[0]?.destroys ?? false).toBe(false);
+  });
+
+  it('a block is not: the file system is made anew after a check of its backup, and filled from it', () => {
+    const steps = runbook(scanner('type: ext4'), scanner('type: ext4, block-size: 1 KiB'));
+    order(steps, /^Check that .*backup/, /^Reformat \/plates on plates-1/, /^Restore what \/plates held/);
+  });
+});

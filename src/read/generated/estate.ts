@@ -62,6 +62,14 @@ export type FileSystemType =
  */
 export type Size1 = string;
 /**
+ * ext2, ext3, ext4 and xfs: the block it is made with. mke2fs 1.47.0 takes 1 KiB below 512 MiB, and 4 KiB above; mkfs.xfs 6.1.0 takes 4 KiB.
+ */
+export type Size2 = string;
+/**
+ * ext2, ext3 and ext4: one inode is laid out for so much of the device. mke2fs 1.47.0 takes 4 KiB below 512 MiB, 32 KiB from 4 TiB, and 16 KiB between.
+ */
+export type Size3 = string;
+/**
  * A name: letters, digits, dot, underscore and hyphen, beginning with a letter or digit, at most 128 characters.
  */
 export type Name8 = string;
@@ -84,7 +92,7 @@ export type Name12 = string;
 /**
  * The group's extent, in which it gives space out.
  */
-export type Size2 = string;
+export type Size4 = string;
 /**
  * A name: letters, digits, dot, underscore and hyphen, beginning with a letter or digit, at most 128 characters.
  */
@@ -92,7 +100,15 @@ export type Name13 = string;
 /**
  * The size of the logical volume it lies on.
  */
-export type Size3 = string;
+export type Size5 = string;
+/**
+ * ext2, ext3, ext4 and xfs: the block it is made with. mke2fs 1.47.0 takes 1 KiB below 512 MiB, and 4 KiB above; mkfs.xfs 6.1.0 takes 4 KiB.
+ */
+export type Size6 = string;
+/**
+ * ext2, ext3 and ext4: one inode is laid out for so much of the device. mke2fs 1.47.0 takes 4 KiB below 512 MiB, 32 KiB from 4 TiB, and 16 KiB between.
+ */
+export type Size7 = string;
 /**
  * A name: letters, digits, dot, underscore and hyphen, beginning with a letter or digit, at most 128 characters.
  */
@@ -246,6 +262,16 @@ export interface WholeVolumeFileSystemDeclaration {
    * true says that it lies there already and is only being declared: nothing is made, and nothing is overwritten.
    */
   existing?: boolean;
+  /**
+   * ext2, ext3 and ext4: the share of it that only the superuser may fill, such as 0.01. mke2fs 1.47.0 keeps 0.05.
+   */
+  reserve?: number;
+  'block-size'?: Size2;
+  'inode-ratio'?: Size3;
+  /**
+   * xfs: whether it keeps a map from each block to what owns it, which costs more than a hundredth of its room. mkfs.xfs 6.1.0 makes none unless told to; later ones may.
+   */
+  'reverse-map'?: boolean;
 }
 /**
  * One volume on one server.
@@ -258,7 +284,7 @@ export interface AttachmentDeclaration {
  * Volumes that are used as one. The group travels whole.
  */
 export interface VolumeGroupDeclaration {
-  extent?: Size2;
+  extent?: Size4;
   /**
    * The volumes in the group.
    *
@@ -295,10 +321,20 @@ export interface VolumeGroupDeclaration {
  * One file system on its own logical volume.
  */
 export interface FileSystemDeclaration {
-  size: Size3;
+  size: Size5;
   type: FileSystemType;
   /**
    * true says that it lies there already and is only being declared: nothing is made, and nothing is overwritten.
    */
   existing?: boolean;
+  /**
+   * ext2, ext3 and ext4: the share of it that only the superuser may fill, such as 0.01. mke2fs 1.47.0 keeps 0.05.
+   */
+  reserve?: number;
+  'block-size'?: Size6;
+  'inode-ratio'?: Size7;
+  /**
+   * xfs: whether it keeps a map from each block to what owns it, which costs more than a hundredth of its room. mkfs.xfs 6.1.0 makes none unless told to; later ones may.
+   */
+  'reverse-map'?: boolean;
 }

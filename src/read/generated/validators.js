@@ -1706,7 +1706,7 @@ function validate20(data, { instancePath = "", parentData, parentDataProperty, r
   return validate20.errors = vErrors, errors === 0;
 }
 validate20.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var estate = validate48, schema67 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "estate.json", title: "EstateFile", description: "An estate file: servers, volumes, attachments, volume groups, file systems, retired volumes.", type: "object", additionalProperties: !1, properties: { team: { $ref: "common.json#/$defs/name", description: "The team that everything in this file belongs to, unless it names its own." }, site: { $ref: "common.json#/$defs/name", description: "The site that everything in this file is at, unless it names its own." }, labels: { $ref: "common.json#/$defs/labels", description: "Labels that everything in this file carries, unless it sets the same label itself." }, servers: { type: "object", propertyNames: { $ref: "common.json#/$defs/name" }, description: "The servers, by name.", additionalProperties: { title: "ServerDeclaration", type: "object", additionalProperties: !1, description: "One server.", properties: { power: { type: "string", enum: ["running", "stopped"], default: "running", description: "Whether the server runs. A stopped server may still be billed." }, boot: { $ref: "common.json#/$defs/name", description: "The volume the server starts from. It counts as attached." }, guest: { type: "string", enum: ["linux-lvm", "linux", "windows", "other"], description: "What runs inside, which decides how the guest is made to see a change." }, type: { $ref: "common.json#/$defs/name", description: "The server type in the price list that this server is billed as." }, iops: { type: "integer", minimum: 0, description: "Input and output operations a second that the work on this server needs from its volumes together." }, "attachment-slots": { type: "integer", minimum: 0, description: "How many volumes this server can hold, where it differs from its site's." }, team: { $ref: "common.json#/$defs/name", description: "The team that answers for the server and its cost." }, site: { $ref: "common.json#/$defs/name", description: "The site the server is at." }, labels: { $ref: "common.json#/$defs/labels" }, formerly: { $ref: "common.json#/$defs/name", description: "The server's name before this change, so that a rename is no deletion." } } } }, volumes: { type: "object", propertyNames: { $ref: "common.json#/$defs/name" }, description: "The volumes, by name.", additionalProperties: { title: "VolumeDeclaration", type: "object", additionalProperties: !1, required: ["size", "tier"], description: "One volume.", properties: { size: { $ref: "common.json#/$defs/size", description: "What is bought: a number with its unit, such as 50 GiB." }, tier: { $ref: "common.json#/$defs/name", description: "The tier in the price list." }, shareable: { type: "boolean", default: !1, description: "Whether the provider lets several servers hold it at once." }, protected: { type: "boolean", default: !1, description: "A protected volume is not to be deleted; the protection is lifted in a change of its own first." }, owner: { $ref: "common.json#/$defs/sentence", description: "The person or role that answers for a detached volume; the team stands in where none is named." }, reason: { $ref: "common.json#/$defs/sentence", description: "Why a detached volume is kept." }, "retain-until": { $ref: "common.json#/$defs/date", description: "The day until which a detached volume is kept." }, "file-system": { $ref: "#/$defs/wholeVolumeFileSystem" }, team: { $ref: "common.json#/$defs/name", description: "The team that answers for the volume and its cost." }, site: { $ref: "common.json#/$defs/name", description: "The site the volume is at." }, labels: { $ref: "common.json#/$defs/labels" }, formerly: { $ref: "common.json#/$defs/name", description: "The volume's name before this change, so that a rename is no deletion." } } } }, attachments: { type: "array", description: "Which volume is attached to which server. A boot volume needs no entry.", items: { title: "AttachmentDeclaration", type: "object", additionalProperties: !1, required: ["volume", "server"], description: "One volume on one server.", properties: { volume: { $ref: "common.json#/$defs/name", description: "The volume." }, server: { $ref: "common.json#/$defs/name", description: "The server it is attached to." } } } }, "volume-groups": { type: "object", propertyNames: { $ref: "common.json#/$defs/name" }, description: "The volume groups, by name.", additionalProperties: { title: "VolumeGroupDeclaration", type: "object", additionalProperties: !1, required: ["members"], description: "Volumes that are used as one. The group travels whole.", properties: { extent: { $ref: "common.json#/$defs/size", default: "4 MiB", description: "The group's extent, in which it gives space out." }, members: { type: "array", minItems: 1, items: { $ref: "common.json#/$defs/name" }, description: "The volumes in the group." }, layout: { type: "string", enum: ["linear", "striped", "mirrored"], default: "linear", description: "How the group's file systems lie on its members." }, stripes: { type: "integer", minimum: 2, description: "Over how many members a striped layout spreads; all of them where left out." }, copies: { type: "integer", minimum: 2, default: 2, description: "How many whole copies a mirrored layout keeps." }, "file-systems": { type: "object", description: "The file systems in the group, by mount point.", propertyNames: { $ref: "#/$defs/mountPoint" }, additionalProperties: { title: "FileSystemDeclaration", type: "object", additionalProperties: !1, required: ["size", "type"], description: "One file system on its own logical volume.", properties: { size: { $ref: "common.json#/$defs/size", description: "The size of the logical volume it lies on." }, type: { $ref: "#/$defs/fileSystemType" }, existing: { type: "boolean", default: !1, description: "true says that it lies there already and is only being declared: nothing is made, and nothing is overwritten." } } } }, team: { $ref: "common.json#/$defs/name", description: "The team that answers for the group." }, labels: { $ref: "common.json#/$defs/labels" }, formerly: { $ref: "common.json#/$defs/name", description: "The group's name before this change, so that a rename is no deletion." }, existing: { type: "boolean", default: !1, description: "true says that it lies there already and is only being declared: nothing is made, and nothing is overwritten." } } } }, retired: { type: "array", description: "Volumes and file systems that were deleted, each with its reason and its evidence.", items: { title: "RetiredDeclaration", type: "object", additionalProperties: !1, required: ["on", "reason"], description: "One deletion, put on record.", properties: { volume: { $ref: "common.json#/$defs/name", description: "The volume that is gone." }, "file-system": { $ref: "common.json#/$defs/sentence", description: "The file system that is gone where its volumes stay: what it lies on and its mount point, as in plates:/plates." }, on: { $ref: "common.json#/$defs/date", description: "The day of the deletion." }, reason: { $ref: "common.json#/$defs/sentence", description: "Why nobody needs it." }, backup: { $ref: "common.json#/$defs/sentence", description: "Where the last backup lies." }, "backed-up": { $ref: "common.json#/$defs/date", description: "The day of that backup." } }, oneOf: [{ required: ["volume"] }, { required: ["file-system"] }] } } }, $defs: { mountPoint: { title: "MountPoint", type: "string", pattern: "^(/[^\\u0000-\\u001f]*|[A-Z]:(\\\\[^\\u0000-\\u001f]*)?|swap)$", description: "Where the guest mounts it: an absolute path, a drive letter such as D:, or swap." }, fileSystemType: { title: "FileSystemType", type: "string", enum: ["ext2", "ext3", "ext4", "xfs", "btrfs", "ntfs", "vfat", "gfs2", "ocfs2", "swap"], description: "The file system's type, which decides whether it can shrink and whether two servers may mount it." }, wholeVolumeFileSystem: { title: "WholeVolumeFileSystemDeclaration", type: "object", additionalProperties: !1, required: ["mount", "type"], description: "The file system that lies on this volume by itself, outside any group.", properties: { mount: { $ref: "#/$defs/mountPoint" }, type: { $ref: "#/$defs/fileSystemType" }, size: { $ref: "common.json#/$defs/size", description: "The size it was made or grown to; the whole volume where left out." }, existing: { type: "boolean", default: !1, description: "true says that it lies there already and is only being declared: nothing is made, and nothing is overwritten." } } } } }, schema68 = { title: "Name", type: "string", pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", description: "A name: letters, digits, dot, underscore and hyphen, beginning with a letter or digit, at most 128 characters." }, schema79 = { title: "Size", type: "string", pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", description: "A size with its unit: 50 GiB (IEC 80000-13, 1024-based) or 50 GB (SI, 1000-based). A bare number is refused.", examples: ["50 GiB", "1.5 TiB", "500 GB"] }, schema81 = { title: "Sentence", type: "string", pattern: "\\S", description: "A few words that say why; it may not be blank." }, schema85 = { title: "MountPoint", type: "string", pattern: "^(/[^\\u0000-\\u001f]*|[A-Z]:(\\\\[^\\u0000-\\u001f]*)?|swap)$", description: "Where the guest mounts it: an absolute path, a drive letter such as D:, or swap." }, schema86 = { title: "FileSystemType", type: "string", enum: ["ext2", "ext3", "ext4", "xfs", "btrfs", "ntfs", "vfat", "gfs2", "ocfs2", "swap"], description: "The file system's type, which decides whether it can shrink and whether two servers may mount it." }, pattern13 = new RegExp("^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", "u"), pattern23 = new RegExp("^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", "u"), pattern25 = new RegExp("\\S", "u"), pattern28 = new RegExp("^(/[^\\u0000-\\u001f]*|[A-Z]:(\\\\[^\\u0000-\\u001f]*)?|swap)$", "u"), schema70 = { title: "Labels", type: "object", propertyNames: { $ref: "#/$defs/name" }, additionalProperties: { type: "string" }, description: "Labels of your own, name to text; limits and rules can choose by them." };
+var estate = validate48, schema67 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "estate.json", title: "EstateFile", description: "An estate file: servers, volumes, attachments, volume groups, file systems, retired volumes.", type: "object", additionalProperties: !1, properties: { team: { $ref: "common.json#/$defs/name", description: "The team that everything in this file belongs to, unless it names its own." }, site: { $ref: "common.json#/$defs/name", description: "The site that everything in this file is at, unless it names its own." }, labels: { $ref: "common.json#/$defs/labels", description: "Labels that everything in this file carries, unless it sets the same label itself." }, servers: { type: "object", propertyNames: { $ref: "common.json#/$defs/name" }, description: "The servers, by name.", additionalProperties: { title: "ServerDeclaration", type: "object", additionalProperties: !1, description: "One server.", properties: { power: { type: "string", enum: ["running", "stopped"], default: "running", description: "Whether the server runs. A stopped server may still be billed." }, boot: { $ref: "common.json#/$defs/name", description: "The volume the server starts from. It counts as attached." }, guest: { type: "string", enum: ["linux-lvm", "linux", "windows", "other"], description: "What runs inside, which decides how the guest is made to see a change." }, type: { $ref: "common.json#/$defs/name", description: "The server type in the price list that this server is billed as." }, iops: { type: "integer", minimum: 0, description: "Input and output operations a second that the work on this server needs from its volumes together." }, "attachment-slots": { type: "integer", minimum: 0, description: "How many volumes this server can hold, where it differs from its site's." }, team: { $ref: "common.json#/$defs/name", description: "The team that answers for the server and its cost." }, site: { $ref: "common.json#/$defs/name", description: "The site the server is at." }, labels: { $ref: "common.json#/$defs/labels" }, formerly: { $ref: "common.json#/$defs/name", description: "The server's name before this change, so that a rename is no deletion." } } } }, volumes: { type: "object", propertyNames: { $ref: "common.json#/$defs/name" }, description: "The volumes, by name.", additionalProperties: { title: "VolumeDeclaration", type: "object", additionalProperties: !1, required: ["size", "tier"], description: "One volume.", properties: { size: { $ref: "common.json#/$defs/size", description: "What is bought: a number with its unit, such as 50 GiB." }, tier: { $ref: "common.json#/$defs/name", description: "The tier in the price list." }, shareable: { type: "boolean", default: !1, description: "Whether the provider lets several servers hold it at once." }, protected: { type: "boolean", default: !1, description: "A protected volume is not to be deleted; the protection is lifted in a change of its own first." }, owner: { $ref: "common.json#/$defs/sentence", description: "The person or role that answers for a detached volume; the team stands in where none is named." }, reason: { $ref: "common.json#/$defs/sentence", description: "Why a detached volume is kept." }, "retain-until": { $ref: "common.json#/$defs/date", description: "The day until which a detached volume is kept." }, "file-system": { $ref: "#/$defs/wholeVolumeFileSystem" }, team: { $ref: "common.json#/$defs/name", description: "The team that answers for the volume and its cost." }, site: { $ref: "common.json#/$defs/name", description: "The site the volume is at." }, labels: { $ref: "common.json#/$defs/labels" }, formerly: { $ref: "common.json#/$defs/name", description: "The volume's name before this change, so that a rename is no deletion." } } } }, attachments: { type: "array", description: "Which volume is attached to which server. A boot volume needs no entry.", items: { title: "AttachmentDeclaration", type: "object", additionalProperties: !1, required: ["volume", "server"], description: "One volume on one server.", properties: { volume: { $ref: "common.json#/$defs/name", description: "The volume." }, server: { $ref: "common.json#/$defs/name", description: "The server it is attached to." } } } }, "volume-groups": { type: "object", propertyNames: { $ref: "common.json#/$defs/name" }, description: "The volume groups, by name.", additionalProperties: { title: "VolumeGroupDeclaration", type: "object", additionalProperties: !1, required: ["members"], description: "Volumes that are used as one. The group travels whole.", properties: { extent: { $ref: "common.json#/$defs/size", default: "4 MiB", description: "The group's extent, in which it gives space out." }, members: { type: "array", minItems: 1, items: { $ref: "common.json#/$defs/name" }, description: "The volumes in the group." }, layout: { type: "string", enum: ["linear", "striped", "mirrored"], default: "linear", description: "How the group's file systems lie on its members." }, stripes: { type: "integer", minimum: 2, description: "Over how many members a striped layout spreads; all of them where left out." }, copies: { type: "integer", minimum: 2, default: 2, description: "How many whole copies a mirrored layout keeps." }, "file-systems": { type: "object", description: "The file systems in the group, by mount point.", propertyNames: { $ref: "#/$defs/mountPoint" }, additionalProperties: { title: "FileSystemDeclaration", type: "object", additionalProperties: !1, required: ["size", "type"], description: "One file system on its own logical volume.", properties: { size: { $ref: "common.json#/$defs/size", description: "The size of the logical volume it lies on." }, type: { $ref: "#/$defs/fileSystemType" }, existing: { type: "boolean", default: !1, description: "true says that it lies there already and is only being declared: nothing is made, and nothing is overwritten." }, reserve: { type: "number", minimum: 0, maximum: 0.5, default: 0.05, description: "ext2, ext3 and ext4: the share of it that only the superuser may fill, such as 0.01. mke2fs 1.47.0 keeps 0.05." }, "block-size": { $ref: "common.json#/$defs/size", description: "ext2, ext3, ext4 and xfs: the block it is made with. mke2fs 1.47.0 takes 1 KiB below 512 MiB, and 4 KiB above; mkfs.xfs 6.1.0 takes 4 KiB." }, "inode-ratio": { $ref: "common.json#/$defs/size", description: "ext2, ext3 and ext4: one inode is laid out for so much of the device. mke2fs 1.47.0 takes 4 KiB below 512 MiB, 32 KiB from 4 TiB, and 16 KiB between." }, "reverse-map": { type: "boolean", default: !1, description: "xfs: whether it keeps a map from each block to what owns it, which costs more than a hundredth of its room. mkfs.xfs 6.1.0 makes none unless told to; later ones may." } } } }, team: { $ref: "common.json#/$defs/name", description: "The team that answers for the group." }, labels: { $ref: "common.json#/$defs/labels" }, formerly: { $ref: "common.json#/$defs/name", description: "The group's name before this change, so that a rename is no deletion." }, existing: { type: "boolean", default: !1, description: "true says that it lies there already and is only being declared: nothing is made, and nothing is overwritten." } } } }, retired: { type: "array", description: "Volumes and file systems that were deleted, each with its reason and its evidence.", items: { title: "RetiredDeclaration", type: "object", additionalProperties: !1, required: ["on", "reason"], description: "One deletion, put on record.", properties: { volume: { $ref: "common.json#/$defs/name", description: "The volume that is gone." }, "file-system": { $ref: "common.json#/$defs/sentence", description: "The file system that is gone where its volumes stay: what it lies on and its mount point, as in plates:/plates." }, on: { $ref: "common.json#/$defs/date", description: "The day of the deletion." }, reason: { $ref: "common.json#/$defs/sentence", description: "Why nobody needs it." }, backup: { $ref: "common.json#/$defs/sentence", description: "Where the last backup lies." }, "backed-up": { $ref: "common.json#/$defs/date", description: "The day of that backup." } }, oneOf: [{ required: ["volume"] }, { required: ["file-system"] }] } } }, $defs: { mountPoint: { title: "MountPoint", type: "string", pattern: "^(/[^\\u0000-\\u001f]*|[A-Z]:(\\\\[^\\u0000-\\u001f]*)?|swap)$", description: "Where the guest mounts it: an absolute path, a drive letter such as D:, or swap." }, fileSystemType: { title: "FileSystemType", type: "string", enum: ["ext2", "ext3", "ext4", "xfs", "btrfs", "ntfs", "vfat", "gfs2", "ocfs2", "swap"], description: "The file system's type, which decides whether it can shrink and whether two servers may mount it." }, wholeVolumeFileSystem: { title: "WholeVolumeFileSystemDeclaration", type: "object", additionalProperties: !1, required: ["mount", "type"], description: "The file system that lies on this volume by itself, outside any group.", properties: { mount: { $ref: "#/$defs/mountPoint" }, type: { $ref: "#/$defs/fileSystemType" }, size: { $ref: "common.json#/$defs/size", description: "The size it was made or grown to; the whole volume where left out." }, existing: { type: "boolean", default: !1, description: "true says that it lies there already and is only being declared: nothing is made, and nothing is overwritten." }, reserve: { type: "number", minimum: 0, maximum: 0.5, default: 0.05, description: "ext2, ext3 and ext4: the share of it that only the superuser may fill, such as 0.01. mke2fs 1.47.0 keeps 0.05." }, "block-size": { $ref: "common.json#/$defs/size", description: "ext2, ext3, ext4 and xfs: the block it is made with. mke2fs 1.47.0 takes 1 KiB below 512 MiB, and 4 KiB above; mkfs.xfs 6.1.0 takes 4 KiB." }, "inode-ratio": { $ref: "common.json#/$defs/size", description: "ext2, ext3 and ext4: one inode is laid out for so much of the device. mke2fs 1.47.0 takes 4 KiB below 512 MiB, 32 KiB from 4 TiB, and 16 KiB between." }, "reverse-map": { type: "boolean", default: !1, description: "xfs: whether it keeps a map from each block to what owns it, which costs more than a hundredth of its room. mkfs.xfs 6.1.0 makes none unless told to; later ones may." } } } } }, schema68 = { title: "Name", type: "string", pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", description: "A name: letters, digits, dot, underscore and hyphen, beginning with a letter or digit, at most 128 characters." }, schema79 = { title: "Size", type: "string", pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", description: "A size with its unit: 50 GiB (IEC 80000-13, 1024-based) or 50 GB (SI, 1000-based). A bare number is refused.", examples: ["50 GiB", "1.5 TiB", "500 GB"] }, schema81 = { title: "Sentence", type: "string", pattern: "\\S", description: "A few words that say why; it may not be blank." }, schema85 = { title: "MountPoint", type: "string", pattern: "^(/[^\\u0000-\\u001f]*|[A-Z]:(\\\\[^\\u0000-\\u001f]*)?|swap)$", description: "Where the guest mounts it: an absolute path, a drive letter such as D:, or swap." }, schema86 = { title: "FileSystemType", type: "string", enum: ["ext2", "ext3", "ext4", "xfs", "btrfs", "ntfs", "vfat", "gfs2", "ocfs2", "swap"], description: "The file system's type, which decides whether it can shrink and whether two servers may mount it." }, pattern13 = new RegExp("^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", "u"), pattern23 = new RegExp("^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", "u"), pattern25 = new RegExp("\\S", "u"), pattern28 = new RegExp("^(/[^\\u0000-\\u001f]*|[A-Z]:(\\\\[^\\u0000-\\u001f]*)?|swap)$", "u"), schema70 = { title: "Labels", type: "object", propertyNames: { $ref: "#/$defs/name" }, additionalProperties: { type: "string" }, description: "Labels of your own, name to text; limits and rules can choose by them." };
 function validate49(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate49.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
@@ -1741,7 +1741,7 @@ function validate49(data, { instancePath = "", parentData, parentDataProperty, r
   return validate49.errors = vErrors, errors === 0;
 }
 validate49.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var schema84 = { title: "WholeVolumeFileSystemDeclaration", type: "object", additionalProperties: !1, required: ["mount", "type"], description: "The file system that lies on this volume by itself, outside any group.", properties: { mount: { $ref: "#/$defs/mountPoint" }, type: { $ref: "#/$defs/fileSystemType" }, size: { $ref: "common.json#/$defs/size", description: "The size it was made or grown to; the whole volume where left out." }, existing: { type: "boolean", default: !1, description: "true says that it lies there already and is only being declared: nothing is made, and nothing is overwritten." } } };
+var schema84 = { title: "WholeVolumeFileSystemDeclaration", type: "object", additionalProperties: !1, required: ["mount", "type"], description: "The file system that lies on this volume by itself, outside any group.", properties: { mount: { $ref: "#/$defs/mountPoint" }, type: { $ref: "#/$defs/fileSystemType" }, size: { $ref: "common.json#/$defs/size", description: "The size it was made or grown to; the whole volume where left out." }, existing: { type: "boolean", default: !1, description: "true says that it lies there already and is only being declared: nothing is made, and nothing is overwritten." }, reserve: { type: "number", minimum: 0, maximum: 0.5, default: 0.05, description: "ext2, ext3 and ext4: the share of it that only the superuser may fill, such as 0.01. mke2fs 1.47.0 keeps 0.05." }, "block-size": { $ref: "common.json#/$defs/size", description: "ext2, ext3, ext4 and xfs: the block it is made with. mke2fs 1.47.0 takes 1 KiB below 512 MiB, and 4 KiB above; mkfs.xfs 6.1.0 takes 4 KiB." }, "inode-ratio": { $ref: "common.json#/$defs/size", description: "ext2, ext3 and ext4: one inode is laid out for so much of the device. mke2fs 1.47.0 takes 4 KiB below 512 MiB, 32 KiB from 4 TiB, and 16 KiB between." }, "reverse-map": { type: "boolean", default: !1, description: "xfs: whether it keeps a map from each block to what owns it, which costs more than a hundredth of its room. mkfs.xfs 6.1.0 makes none unless told to; later ones may." } } };
 function validate52(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate52.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
@@ -1754,7 +1754,7 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
       vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
     }
     for (let key0 in data)
-      if (!(key0 === "mount" || key0 === "type" || key0 === "size" || key0 === "existing")) {
+      if (!(key0 === "mount" || key0 === "type" || key0 === "size" || key0 === "existing" || key0 === "reserve" || key0 === "block-size" || key0 === "inode-ratio" || key0 === "reverse-map")) {
         let err2 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema84, data };
         vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
       }
@@ -1800,9 +1800,56 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
         vErrors === null ? vErrors = [err9] : vErrors.push(err9), errors++;
       }
     }
+    if (data.reserve !== void 0) {
+      let data4 = data.reserve;
+      if (typeof data4 == "number" && isFinite(data4)) {
+        if (data4 > 0.5 || isNaN(data4)) {
+          let err10 = { instancePath: instancePath + "/reserve", schemaPath: "#/properties/reserve/maximum", keyword: "maximum", params: { comparison: "<=", limit: 0.5 }, message: "must be <= 0.5", schema: 0.5, parentSchema: schema84.properties.reserve, data: data4 };
+          vErrors === null ? vErrors = [err10] : vErrors.push(err10), errors++;
+        }
+        if (data4 < 0 || isNaN(data4)) {
+          let err11 = { instancePath: instancePath + "/reserve", schemaPath: "#/properties/reserve/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema84.properties.reserve, data: data4 };
+          vErrors === null ? vErrors = [err11] : vErrors.push(err11), errors++;
+        }
+      } else {
+        let err12 = { instancePath: instancePath + "/reserve", schemaPath: "#/properties/reserve/type", keyword: "type", params: { type: "number" }, message: "must be number", schema: schema84.properties.reserve.type, parentSchema: schema84.properties.reserve, data: data4 };
+        vErrors === null ? vErrors = [err12] : vErrors.push(err12), errors++;
+      }
+    }
+    if (data["block-size"] !== void 0) {
+      let data5 = data["block-size"];
+      if (typeof data5 == "string") {
+        if (!pattern23.test(data5)) {
+          let err13 = { instancePath: instancePath + "/block-size", schemaPath: "common.json#/$defs/size/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", parentSchema: schema79, data: data5 };
+          vErrors === null ? vErrors = [err13] : vErrors.push(err13), errors++;
+        }
+      } else {
+        let err14 = { instancePath: instancePath + "/block-size", schemaPath: "common.json#/$defs/size/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema79.type, parentSchema: schema79, data: data5 };
+        vErrors === null ? vErrors = [err14] : vErrors.push(err14), errors++;
+      }
+    }
+    if (data["inode-ratio"] !== void 0) {
+      let data6 = data["inode-ratio"];
+      if (typeof data6 == "string") {
+        if (!pattern23.test(data6)) {
+          let err15 = { instancePath: instancePath + "/inode-ratio", schemaPath: "common.json#/$defs/size/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", parentSchema: schema79, data: data6 };
+          vErrors === null ? vErrors = [err15] : vErrors.push(err15), errors++;
+        }
+      } else {
+        let err16 = { instancePath: instancePath + "/inode-ratio", schemaPath: "common.json#/$defs/size/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema79.type, parentSchema: schema79, data: data6 };
+        vErrors === null ? vErrors = [err16] : vErrors.push(err16), errors++;
+      }
+    }
+    if (data["reverse-map"] !== void 0) {
+      let data7 = data["reverse-map"];
+      if (typeof data7 != "boolean") {
+        let err17 = { instancePath: instancePath + "/reverse-map", schemaPath: "#/properties/reverse-map/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema84.properties["reverse-map"].type, parentSchema: schema84.properties["reverse-map"], data: data7 };
+        vErrors === null ? vErrors = [err17] : vErrors.push(err17), errors++;
+      }
+    }
   } else {
-    let err10 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema84.type, parentSchema: schema84, data };
-    vErrors === null ? vErrors = [err10] : vErrors.push(err10), errors++;
+    let err18 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema84.type, parentSchema: schema84, data };
+    vErrors === null ? vErrors = [err18] : vErrors.push(err18), errors++;
   }
   return validate52.errors = vErrors, errors === 0;
 }
@@ -2325,7 +2372,7 @@ function validate48(data, { instancePath = "", parentData, parentDataProperty, r
                       vErrors === null ? vErrors = [err85] : vErrors.push(err85), errors++;
                     }
                     for (let key13 in data42)
-                      if (!(key13 === "size" || key13 === "type" || key13 === "existing")) {
+                      if (!(key13 === "size" || key13 === "type" || key13 === "existing" || key13 === "reserve" || key13 === "block-size" || key13 === "inode-ratio" || key13 === "reverse-map")) {
                         let err86 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems/" + key12.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/volume-groups/additionalProperties/properties/file-systems/additionalProperties/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key13 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema67.properties["volume-groups"].additionalProperties.properties["file-systems"].additionalProperties, data: data42 };
                         vErrors === null ? vErrors = [err86] : vErrors.push(err86), errors++;
                       }
@@ -2359,199 +2406,246 @@ function validate48(data, { instancePath = "", parentData, parentDataProperty, r
                         vErrors === null ? vErrors = [err91] : vErrors.push(err91), errors++;
                       }
                     }
+                    if (data42.reserve !== void 0) {
+                      let data46 = data42.reserve;
+                      if (typeof data46 == "number" && isFinite(data46)) {
+                        if (data46 > 0.5 || isNaN(data46)) {
+                          let err92 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems/" + key12.replace(/~/g, "~0").replace(/\//g, "~1") + "/reserve", schemaPath: "#/properties/volume-groups/additionalProperties/properties/file-systems/additionalProperties/properties/reserve/maximum", keyword: "maximum", params: { comparison: "<=", limit: 0.5 }, message: "must be <= 0.5", schema: 0.5, parentSchema: schema67.properties["volume-groups"].additionalProperties.properties["file-systems"].additionalProperties.properties.reserve, data: data46 };
+                          vErrors === null ? vErrors = [err92] : vErrors.push(err92), errors++;
+                        }
+                        if (data46 < 0 || isNaN(data46)) {
+                          let err93 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems/" + key12.replace(/~/g, "~0").replace(/\//g, "~1") + "/reserve", schemaPath: "#/properties/volume-groups/additionalProperties/properties/file-systems/additionalProperties/properties/reserve/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema67.properties["volume-groups"].additionalProperties.properties["file-systems"].additionalProperties.properties.reserve, data: data46 };
+                          vErrors === null ? vErrors = [err93] : vErrors.push(err93), errors++;
+                        }
+                      } else {
+                        let err94 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems/" + key12.replace(/~/g, "~0").replace(/\//g, "~1") + "/reserve", schemaPath: "#/properties/volume-groups/additionalProperties/properties/file-systems/additionalProperties/properties/reserve/type", keyword: "type", params: { type: "number" }, message: "must be number", schema: schema67.properties["volume-groups"].additionalProperties.properties["file-systems"].additionalProperties.properties.reserve.type, parentSchema: schema67.properties["volume-groups"].additionalProperties.properties["file-systems"].additionalProperties.properties.reserve, data: data46 };
+                        vErrors === null ? vErrors = [err94] : vErrors.push(err94), errors++;
+                      }
+                    }
+                    if (data42["block-size"] !== void 0) {
+                      let data47 = data42["block-size"];
+                      if (typeof data47 == "string") {
+                        if (!pattern23.test(data47)) {
+                          let err95 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems/" + key12.replace(/~/g, "~0").replace(/\//g, "~1") + "/block-size", schemaPath: "common.json#/$defs/size/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", parentSchema: schema79, data: data47 };
+                          vErrors === null ? vErrors = [err95] : vErrors.push(err95), errors++;
+                        }
+                      } else {
+                        let err96 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems/" + key12.replace(/~/g, "~0").replace(/\//g, "~1") + "/block-size", schemaPath: "common.json#/$defs/size/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema79.type, parentSchema: schema79, data: data47 };
+                        vErrors === null ? vErrors = [err96] : vErrors.push(err96), errors++;
+                      }
+                    }
+                    if (data42["inode-ratio"] !== void 0) {
+                      let data48 = data42["inode-ratio"];
+                      if (typeof data48 == "string") {
+                        if (!pattern23.test(data48)) {
+                          let err97 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems/" + key12.replace(/~/g, "~0").replace(/\//g, "~1") + "/inode-ratio", schemaPath: "common.json#/$defs/size/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", parentSchema: schema79, data: data48 };
+                          vErrors === null ? vErrors = [err97] : vErrors.push(err97), errors++;
+                        }
+                      } else {
+                        let err98 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems/" + key12.replace(/~/g, "~0").replace(/\//g, "~1") + "/inode-ratio", schemaPath: "common.json#/$defs/size/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema79.type, parentSchema: schema79, data: data48 };
+                        vErrors === null ? vErrors = [err98] : vErrors.push(err98), errors++;
+                      }
+                    }
+                    if (data42["reverse-map"] !== void 0) {
+                      let data49 = data42["reverse-map"];
+                      if (typeof data49 != "boolean") {
+                        let err99 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems/" + key12.replace(/~/g, "~0").replace(/\//g, "~1") + "/reverse-map", schemaPath: "#/properties/volume-groups/additionalProperties/properties/file-systems/additionalProperties/properties/reverse-map/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema67.properties["volume-groups"].additionalProperties.properties["file-systems"].additionalProperties.properties["reverse-map"].type, parentSchema: schema67.properties["volume-groups"].additionalProperties.properties["file-systems"].additionalProperties.properties["reverse-map"], data: data49 };
+                        vErrors === null ? vErrors = [err99] : vErrors.push(err99), errors++;
+                      }
+                    }
                   } else {
-                    let err92 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems/" + key12.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/volume-groups/additionalProperties/properties/file-systems/additionalProperties/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema67.properties["volume-groups"].additionalProperties.properties["file-systems"].additionalProperties.type, parentSchema: schema67.properties["volume-groups"].additionalProperties.properties["file-systems"].additionalProperties, data: data42 };
-                    vErrors === null ? vErrors = [err92] : vErrors.push(err92), errors++;
+                    let err100 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems/" + key12.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/volume-groups/additionalProperties/properties/file-systems/additionalProperties/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema67.properties["volume-groups"].additionalProperties.properties["file-systems"].additionalProperties.type, parentSchema: schema67.properties["volume-groups"].additionalProperties.properties["file-systems"].additionalProperties, data: data42 };
+                    vErrors === null ? vErrors = [err100] : vErrors.push(err100), errors++;
                   }
                 }
               } else {
-                let err93 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems", schemaPath: "#/properties/volume-groups/additionalProperties/properties/file-systems/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema67.properties["volume-groups"].additionalProperties.properties["file-systems"].type, parentSchema: schema67.properties["volume-groups"].additionalProperties.properties["file-systems"], data: data41 };
-                vErrors === null ? vErrors = [err93] : vErrors.push(err93), errors++;
+                let err101 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems", schemaPath: "#/properties/volume-groups/additionalProperties/properties/file-systems/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema67.properties["volume-groups"].additionalProperties.properties["file-systems"].type, parentSchema: schema67.properties["volume-groups"].additionalProperties.properties["file-systems"], data: data41 };
+                vErrors === null ? vErrors = [err101] : vErrors.push(err101), errors++;
               }
             }
             if (data34.team !== void 0) {
-              let data46 = data34.team;
-              if (typeof data46 == "string") {
-                if (!pattern13.test(data46)) {
-                  let err94 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/team", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema68, data: data46 };
-                  vErrors === null ? vErrors = [err94] : vErrors.push(err94), errors++;
+              let data50 = data34.team;
+              if (typeof data50 == "string") {
+                if (!pattern13.test(data50)) {
+                  let err102 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/team", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema68, data: data50 };
+                  vErrors === null ? vErrors = [err102] : vErrors.push(err102), errors++;
                 }
               } else {
-                let err95 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/team", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema68.type, parentSchema: schema68, data: data46 };
-                vErrors === null ? vErrors = [err95] : vErrors.push(err95), errors++;
+                let err103 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/team", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema68.type, parentSchema: schema68, data: data50 };
+                vErrors === null ? vErrors = [err103] : vErrors.push(err103), errors++;
               }
             }
             if (data34.labels !== void 0 && (validate49(data34.labels, { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/labels", parentData: data34, parentDataProperty: "labels", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate49.errors : vErrors.concat(validate49.errors), errors = vErrors.length)), data34.formerly !== void 0) {
-              let data48 = data34.formerly;
-              if (typeof data48 == "string") {
-                if (!pattern13.test(data48)) {
-                  let err96 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/formerly", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema68, data: data48 };
-                  vErrors === null ? vErrors = [err96] : vErrors.push(err96), errors++;
+              let data52 = data34.formerly;
+              if (typeof data52 == "string") {
+                if (!pattern13.test(data52)) {
+                  let err104 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/formerly", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema68, data: data52 };
+                  vErrors === null ? vErrors = [err104] : vErrors.push(err104), errors++;
                 }
               } else {
-                let err97 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/formerly", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema68.type, parentSchema: schema68, data: data48 };
-                vErrors === null ? vErrors = [err97] : vErrors.push(err97), errors++;
+                let err105 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/formerly", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema68.type, parentSchema: schema68, data: data52 };
+                vErrors === null ? vErrors = [err105] : vErrors.push(err105), errors++;
               }
             }
             if (data34.existing !== void 0) {
-              let data49 = data34.existing;
-              if (typeof data49 != "boolean") {
-                let err98 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/existing", schemaPath: "#/properties/volume-groups/additionalProperties/properties/existing/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema67.properties["volume-groups"].additionalProperties.properties.existing.type, parentSchema: schema67.properties["volume-groups"].additionalProperties.properties.existing, data: data49 };
-                vErrors === null ? vErrors = [err98] : vErrors.push(err98), errors++;
+              let data53 = data34.existing;
+              if (typeof data53 != "boolean") {
+                let err106 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/existing", schemaPath: "#/properties/volume-groups/additionalProperties/properties/existing/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema67.properties["volume-groups"].additionalProperties.properties.existing.type, parentSchema: schema67.properties["volume-groups"].additionalProperties.properties.existing, data: data53 };
+                vErrors === null ? vErrors = [err106] : vErrors.push(err106), errors++;
               }
             }
           } else {
-            let err99 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/volume-groups/additionalProperties/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema67.properties["volume-groups"].additionalProperties.type, parentSchema: schema67.properties["volume-groups"].additionalProperties, data: data34 };
-            vErrors === null ? vErrors = [err99] : vErrors.push(err99), errors++;
+            let err107 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/volume-groups/additionalProperties/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema67.properties["volume-groups"].additionalProperties.type, parentSchema: schema67.properties["volume-groups"].additionalProperties, data: data34 };
+            vErrors === null ? vErrors = [err107] : vErrors.push(err107), errors++;
           }
         }
       } else {
-        let err100 = { instancePath: instancePath + "/volume-groups", schemaPath: "#/properties/volume-groups/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema67.properties["volume-groups"].type, parentSchema: schema67.properties["volume-groups"], data: data33 };
-        vErrors === null ? vErrors = [err100] : vErrors.push(err100), errors++;
+        let err108 = { instancePath: instancePath + "/volume-groups", schemaPath: "#/properties/volume-groups/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema67.properties["volume-groups"].type, parentSchema: schema67.properties["volume-groups"], data: data33 };
+        vErrors === null ? vErrors = [err108] : vErrors.push(err108), errors++;
       }
     }
     if (data.retired !== void 0) {
-      let data50 = data.retired;
-      if (Array.isArray(data50)) {
-        let len2 = data50.length;
+      let data54 = data.retired;
+      if (Array.isArray(data54)) {
+        let len2 = data54.length;
         for (let i2 = 0; i2 < len2; i2++) {
-          let data51 = data50[i2], _errs145 = errors, valid47 = !1, passing0 = null, _errs146 = errors;
-          if (data51 && typeof data51 == "object" && !Array.isArray(data51) && data51.volume === void 0) {
-            let err101 = { instancePath: instancePath + "/retired/" + i2, schemaPath: "#/properties/retired/items/oneOf/0/required", keyword: "required", params: { missingProperty: "volume" }, message: "must have required property 'volume'", schema: schema67.properties.retired.items.oneOf[0].required, parentSchema: schema67.properties.retired.items.oneOf[0], data: data51 };
-            vErrors === null ? vErrors = [err101] : vErrors.push(err101), errors++;
+          let data55 = data54[i2], _errs155 = errors, valid49 = !1, passing0 = null, _errs156 = errors;
+          if (data55 && typeof data55 == "object" && !Array.isArray(data55) && data55.volume === void 0) {
+            let err109 = { instancePath: instancePath + "/retired/" + i2, schemaPath: "#/properties/retired/items/oneOf/0/required", keyword: "required", params: { missingProperty: "volume" }, message: "must have required property 'volume'", schema: schema67.properties.retired.items.oneOf[0].required, parentSchema: schema67.properties.retired.items.oneOf[0], data: data55 };
+            vErrors === null ? vErrors = [err109] : vErrors.push(err109), errors++;
           }
-          var _valid0 = _errs146 === errors;
-          _valid0 && (valid47 = !0, passing0 = 0);
-          let _errs147 = errors;
-          if (data51 && typeof data51 == "object" && !Array.isArray(data51) && data51["file-system"] === void 0) {
-            let err102 = { instancePath: instancePath + "/retired/" + i2, schemaPath: "#/properties/retired/items/oneOf/1/required", keyword: "required", params: { missingProperty: "file-system" }, message: "must have required property 'file-system'", schema: schema67.properties.retired.items.oneOf[1].required, parentSchema: schema67.properties.retired.items.oneOf[1], data: data51 };
-            vErrors === null ? vErrors = [err102] : vErrors.push(err102), errors++;
+          var _valid0 = _errs156 === errors;
+          _valid0 && (valid49 = !0, passing0 = 0);
+          let _errs157 = errors;
+          if (data55 && typeof data55 == "object" && !Array.isArray(data55) && data55["file-system"] === void 0) {
+            let err110 = { instancePath: instancePath + "/retired/" + i2, schemaPath: "#/properties/retired/items/oneOf/1/required", keyword: "required", params: { missingProperty: "file-system" }, message: "must have required property 'file-system'", schema: schema67.properties.retired.items.oneOf[1].required, parentSchema: schema67.properties.retired.items.oneOf[1], data: data55 };
+            vErrors === null ? vErrors = [err110] : vErrors.push(err110), errors++;
           }
-          var _valid0 = _errs147 === errors;
-          if (_valid0 && valid47 ? (valid47 = !1, passing0 = [passing0, 1]) : _valid0 && (valid47 = !0, passing0 = 1), valid47)
-            errors = _errs145, vErrors !== null && (_errs145 ? vErrors.length = _errs145 : vErrors = null);
+          var _valid0 = _errs157 === errors;
+          if (_valid0 && valid49 ? (valid49 = !1, passing0 = [passing0, 1]) : _valid0 && (valid49 = !0, passing0 = 1), valid49)
+            errors = _errs155, vErrors !== null && (_errs155 ? vErrors.length = _errs155 : vErrors = null);
           else {
-            let err103 = { instancePath: instancePath + "/retired/" + i2, schemaPath: "#/properties/retired/items/oneOf", keyword: "oneOf", params: { passingSchemas: passing0 }, message: "must match exactly one schema in oneOf", schema: schema67.properties.retired.items.oneOf, parentSchema: schema67.properties.retired.items, data: data51 };
-            vErrors === null ? vErrors = [err103] : vErrors.push(err103), errors++;
+            let err111 = { instancePath: instancePath + "/retired/" + i2, schemaPath: "#/properties/retired/items/oneOf", keyword: "oneOf", params: { passingSchemas: passing0 }, message: "must match exactly one schema in oneOf", schema: schema67.properties.retired.items.oneOf, parentSchema: schema67.properties.retired.items, data: data55 };
+            vErrors === null ? vErrors = [err111] : vErrors.push(err111), errors++;
           }
-          if (data51 && typeof data51 == "object" && !Array.isArray(data51)) {
-            if (data51.on === void 0) {
-              let err104 = { instancePath: instancePath + "/retired/" + i2, schemaPath: "#/properties/retired/items/required", keyword: "required", params: { missingProperty: "on" }, message: "must have required property 'on'", schema: schema67.properties.retired.items.required, parentSchema: schema67.properties.retired.items, data: data51 };
-              vErrors === null ? vErrors = [err104] : vErrors.push(err104), errors++;
+          if (data55 && typeof data55 == "object" && !Array.isArray(data55)) {
+            if (data55.on === void 0) {
+              let err112 = { instancePath: instancePath + "/retired/" + i2, schemaPath: "#/properties/retired/items/required", keyword: "required", params: { missingProperty: "on" }, message: "must have required property 'on'", schema: schema67.properties.retired.items.required, parentSchema: schema67.properties.retired.items, data: data55 };
+              vErrors === null ? vErrors = [err112] : vErrors.push(err112), errors++;
             }
-            if (data51.reason === void 0) {
-              let err105 = { instancePath: instancePath + "/retired/" + i2, schemaPath: "#/properties/retired/items/required", keyword: "required", params: { missingProperty: "reason" }, message: "must have required property 'reason'", schema: schema67.properties.retired.items.required, parentSchema: schema67.properties.retired.items, data: data51 };
-              vErrors === null ? vErrors = [err105] : vErrors.push(err105), errors++;
+            if (data55.reason === void 0) {
+              let err113 = { instancePath: instancePath + "/retired/" + i2, schemaPath: "#/properties/retired/items/required", keyword: "required", params: { missingProperty: "reason" }, message: "must have required property 'reason'", schema: schema67.properties.retired.items.required, parentSchema: schema67.properties.retired.items, data: data55 };
+              vErrors === null ? vErrors = [err113] : vErrors.push(err113), errors++;
             }
-            for (let key14 in data51)
+            for (let key14 in data55)
               if (!(key14 === "volume" || key14 === "file-system" || key14 === "on" || key14 === "reason" || key14 === "backup" || key14 === "backed-up")) {
-                let err106 = { instancePath: instancePath + "/retired/" + i2, schemaPath: "#/properties/retired/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key14 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema67.properties.retired.items, data: data51 };
-                vErrors === null ? vErrors = [err106] : vErrors.push(err106), errors++;
-              }
-            if (data51.volume !== void 0) {
-              let data52 = data51.volume;
-              if (typeof data52 == "string") {
-                if (!pattern13.test(data52)) {
-                  let err107 = { instancePath: instancePath + "/retired/" + i2 + "/volume", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema68, data: data52 };
-                  vErrors === null ? vErrors = [err107] : vErrors.push(err107), errors++;
-                }
-              } else {
-                let err108 = { instancePath: instancePath + "/retired/" + i2 + "/volume", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema68.type, parentSchema: schema68, data: data52 };
-                vErrors === null ? vErrors = [err108] : vErrors.push(err108), errors++;
-              }
-            }
-            if (data51["file-system"] !== void 0) {
-              let data53 = data51["file-system"];
-              if (typeof data53 == "string") {
-                if (!pattern25.test(data53)) {
-                  let err109 = { instancePath: instancePath + "/retired/" + i2 + "/file-system", schemaPath: "common.json#/$defs/sentence/pattern", keyword: "pattern", params: { pattern: "\\S" }, message: 'must match pattern "\\S"', schema: "\\S", parentSchema: schema81, data: data53 };
-                  vErrors === null ? vErrors = [err109] : vErrors.push(err109), errors++;
-                }
-              } else {
-                let err110 = { instancePath: instancePath + "/retired/" + i2 + "/file-system", schemaPath: "common.json#/$defs/sentence/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema81.type, parentSchema: schema81, data: data53 };
-                vErrors === null ? vErrors = [err110] : vErrors.push(err110), errors++;
-              }
-            }
-            if (data51.on !== void 0) {
-              let data54 = data51.on;
-              if (typeof data54 == "string") {
-                if (!pattern4.test(data54)) {
-                  let err111 = { instancePath: instancePath + "/retired/" + i2 + "/on", schemaPath: "common.json#/$defs/date/pattern", keyword: "pattern", params: { pattern: "^[0-9]{4}-[0-9]{2}-[0-9]{2}$" }, message: 'must match pattern "^[0-9]{4}-[0-9]{2}-[0-9]{2}$"', schema: "^[0-9]{4}-[0-9]{2}-[0-9]{2}$", parentSchema: schema33, data: data54 };
-                  vErrors === null ? vErrors = [err111] : vErrors.push(err111), errors++;
-                }
-              } else {
-                let err112 = { instancePath: instancePath + "/retired/" + i2 + "/on", schemaPath: "common.json#/$defs/date/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema33.type, parentSchema: schema33, data: data54 };
-                vErrors === null ? vErrors = [err112] : vErrors.push(err112), errors++;
-              }
-            }
-            if (data51.reason !== void 0) {
-              let data55 = data51.reason;
-              if (typeof data55 == "string") {
-                if (!pattern25.test(data55)) {
-                  let err113 = { instancePath: instancePath + "/retired/" + i2 + "/reason", schemaPath: "common.json#/$defs/sentence/pattern", keyword: "pattern", params: { pattern: "\\S" }, message: 'must match pattern "\\S"', schema: "\\S", parentSchema: schema81, data: data55 };
-                  vErrors === null ? vErrors = [err113] : vErrors.push(err113), errors++;
-                }
-              } else {
-                let err114 = { instancePath: instancePath + "/retired/" + i2 + "/reason", schemaPath: "common.json#/$defs/sentence/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema81.type, parentSchema: schema81, data: data55 };
+                let err114 = { instancePath: instancePath + "/retired/" + i2, schemaPath: "#/properties/retired/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key14 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema67.properties.retired.items, data: data55 };
                 vErrors === null ? vErrors = [err114] : vErrors.push(err114), errors++;
               }
-            }
-            if (data51.backup !== void 0) {
-              let data56 = data51.backup;
+            if (data55.volume !== void 0) {
+              let data56 = data55.volume;
               if (typeof data56 == "string") {
-                if (!pattern25.test(data56)) {
-                  let err115 = { instancePath: instancePath + "/retired/" + i2 + "/backup", schemaPath: "common.json#/$defs/sentence/pattern", keyword: "pattern", params: { pattern: "\\S" }, message: 'must match pattern "\\S"', schema: "\\S", parentSchema: schema81, data: data56 };
+                if (!pattern13.test(data56)) {
+                  let err115 = { instancePath: instancePath + "/retired/" + i2 + "/volume", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema68, data: data56 };
                   vErrors === null ? vErrors = [err115] : vErrors.push(err115), errors++;
                 }
               } else {
-                let err116 = { instancePath: instancePath + "/retired/" + i2 + "/backup", schemaPath: "common.json#/$defs/sentence/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema81.type, parentSchema: schema81, data: data56 };
+                let err116 = { instancePath: instancePath + "/retired/" + i2 + "/volume", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema68.type, parentSchema: schema68, data: data56 };
                 vErrors === null ? vErrors = [err116] : vErrors.push(err116), errors++;
               }
             }
-            if (data51["backed-up"] !== void 0) {
-              let data57 = data51["backed-up"];
+            if (data55["file-system"] !== void 0) {
+              let data57 = data55["file-system"];
               if (typeof data57 == "string") {
-                if (!pattern4.test(data57)) {
-                  let err117 = { instancePath: instancePath + "/retired/" + i2 + "/backed-up", schemaPath: "common.json#/$defs/date/pattern", keyword: "pattern", params: { pattern: "^[0-9]{4}-[0-9]{2}-[0-9]{2}$" }, message: 'must match pattern "^[0-9]{4}-[0-9]{2}-[0-9]{2}$"', schema: "^[0-9]{4}-[0-9]{2}-[0-9]{2}$", parentSchema: schema33, data: data57 };
+                if (!pattern25.test(data57)) {
+                  let err117 = { instancePath: instancePath + "/retired/" + i2 + "/file-system", schemaPath: "common.json#/$defs/sentence/pattern", keyword: "pattern", params: { pattern: "\\S" }, message: 'must match pattern "\\S"', schema: "\\S", parentSchema: schema81, data: data57 };
                   vErrors === null ? vErrors = [err117] : vErrors.push(err117), errors++;
                 }
               } else {
-                let err118 = { instancePath: instancePath + "/retired/" + i2 + "/backed-up", schemaPath: "common.json#/$defs/date/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema33.type, parentSchema: schema33, data: data57 };
+                let err118 = { instancePath: instancePath + "/retired/" + i2 + "/file-system", schemaPath: "common.json#/$defs/sentence/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema81.type, parentSchema: schema81, data: data57 };
                 vErrors === null ? vErrors = [err118] : vErrors.push(err118), errors++;
               }
             }
+            if (data55.on !== void 0) {
+              let data58 = data55.on;
+              if (typeof data58 == "string") {
+                if (!pattern4.test(data58)) {
+                  let err119 = { instancePath: instancePath + "/retired/" + i2 + "/on", schemaPath: "common.json#/$defs/date/pattern", keyword: "pattern", params: { pattern: "^[0-9]{4}-[0-9]{2}-[0-9]{2}$" }, message: 'must match pattern "^[0-9]{4}-[0-9]{2}-[0-9]{2}$"', schema: "^[0-9]{4}-[0-9]{2}-[0-9]{2}$", parentSchema: schema33, data: data58 };
+                  vErrors === null ? vErrors = [err119] : vErrors.push(err119), errors++;
+                }
+              } else {
+                let err120 = { instancePath: instancePath + "/retired/" + i2 + "/on", schemaPath: "common.json#/$defs/date/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema33.type, parentSchema: schema33, data: data58 };
+                vErrors === null ? vErrors = [err120] : vErrors.push(err120), errors++;
+              }
+            }
+            if (data55.reason !== void 0) {
+              let data59 = data55.reason;
+              if (typeof data59 == "string") {
+                if (!pattern25.test(data59)) {
+                  let err121 = { instancePath: instancePath + "/retired/" + i2 + "/reason", schemaPath: "common.json#/$defs/sentence/pattern", keyword: "pattern", params: { pattern: "\\S" }, message: 'must match pattern "\\S"', schema: "\\S", parentSchema: schema81, data: data59 };
+                  vErrors === null ? vErrors = [err121] : vErrors.push(err121), errors++;
+                }
+              } else {
+                let err122 = { instancePath: instancePath + "/retired/" + i2 + "/reason", schemaPath: "common.json#/$defs/sentence/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema81.type, parentSchema: schema81, data: data59 };
+                vErrors === null ? vErrors = [err122] : vErrors.push(err122), errors++;
+              }
+            }
+            if (data55.backup !== void 0) {
+              let data60 = data55.backup;
+              if (typeof data60 == "string") {
+                if (!pattern25.test(data60)) {
+                  let err123 = { instancePath: instancePath + "/retired/" + i2 + "/backup", schemaPath: "common.json#/$defs/sentence/pattern", keyword: "pattern", params: { pattern: "\\S" }, message: 'must match pattern "\\S"', schema: "\\S", parentSchema: schema81, data: data60 };
+                  vErrors === null ? vErrors = [err123] : vErrors.push(err123), errors++;
+                }
+              } else {
+                let err124 = { instancePath: instancePath + "/retired/" + i2 + "/backup", schemaPath: "common.json#/$defs/sentence/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema81.type, parentSchema: schema81, data: data60 };
+                vErrors === null ? vErrors = [err124] : vErrors.push(err124), errors++;
+              }
+            }
+            if (data55["backed-up"] !== void 0) {
+              let data61 = data55["backed-up"];
+              if (typeof data61 == "string") {
+                if (!pattern4.test(data61)) {
+                  let err125 = { instancePath: instancePath + "/retired/" + i2 + "/backed-up", schemaPath: "common.json#/$defs/date/pattern", keyword: "pattern", params: { pattern: "^[0-9]{4}-[0-9]{2}-[0-9]{2}$" }, message: 'must match pattern "^[0-9]{4}-[0-9]{2}-[0-9]{2}$"', schema: "^[0-9]{4}-[0-9]{2}-[0-9]{2}$", parentSchema: schema33, data: data61 };
+                  vErrors === null ? vErrors = [err125] : vErrors.push(err125), errors++;
+                }
+              } else {
+                let err126 = { instancePath: instancePath + "/retired/" + i2 + "/backed-up", schemaPath: "common.json#/$defs/date/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema33.type, parentSchema: schema33, data: data61 };
+                vErrors === null ? vErrors = [err126] : vErrors.push(err126), errors++;
+              }
+            }
           } else {
-            let err119 = { instancePath: instancePath + "/retired/" + i2, schemaPath: "#/properties/retired/items/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema67.properties.retired.items.type, parentSchema: schema67.properties.retired.items, data: data51 };
-            vErrors === null ? vErrors = [err119] : vErrors.push(err119), errors++;
+            let err127 = { instancePath: instancePath + "/retired/" + i2, schemaPath: "#/properties/retired/items/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema67.properties.retired.items.type, parentSchema: schema67.properties.retired.items, data: data55 };
+            vErrors === null ? vErrors = [err127] : vErrors.push(err127), errors++;
           }
         }
       } else {
-        let err120 = { instancePath: instancePath + "/retired", schemaPath: "#/properties/retired/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema67.properties.retired.type, parentSchema: schema67.properties.retired, data: data50 };
-        vErrors === null ? vErrors = [err120] : vErrors.push(err120), errors++;
+        let err128 = { instancePath: instancePath + "/retired", schemaPath: "#/properties/retired/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema67.properties.retired.type, parentSchema: schema67.properties.retired, data: data54 };
+        vErrors === null ? vErrors = [err128] : vErrors.push(err128), errors++;
       }
     }
   } else {
-    let err121 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema67.type, parentSchema: schema67, data };
-    vErrors === null ? vErrors = [err121] : vErrors.push(err121), errors++;
+    let err129 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema67.type, parentSchema: schema67, data };
+    vErrors === null ? vErrors = [err129] : vErrors.push(err129), errors++;
   }
   return validate48.errors = vErrors, errors === 0;
 }
 validate48.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var price_list = validate56, schema107 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "price-list.json", title: "PriceListFile", description: "A price list: what each tier and each server type costs, from a date on. The newest list that has begun holds, whole.", type: "object", additionalProperties: !1, required: ["from", "currency"], properties: { from: { $ref: "common.json#/$defs/date", description: "The first day on which this list holds." }, currency: { $ref: "common.json#/$defs/currency", description: "The currency of every amount in the list (ISO 4217)." }, tiers: { type: "object", propertyNames: { $ref: "common.json#/$defs/name" }, description: "The tiers, by name.", additionalProperties: { title: "TierDeclaration", type: "object", additionalProperties: !1, required: ["per"], oneOf: [{ required: ["rate"] }, { required: ["bands"] }], description: "One tier: its price and its bounds.", properties: { rate: { $ref: "common.json#/$defs/amount", description: "The price of one unit of capacity for a month." }, bands: { type: "array", minItems: 1, description: "Graduated prices: each band's rate holds for the capacity that falls into it. Only the last may leave out up-to.", items: { title: "BandDeclaration", type: "object", additionalProperties: !1, required: ["rate"], description: "One band of capacity.", properties: { "up-to": { $ref: "common.json#/$defs/size", description: "Where the band ends, counted from zero." }, rate: { $ref: "common.json#/$defs/amount", description: "The price of one unit inside the band for a month." } } } }, per: { type: "string", enum: ["GiB-month", "GB-month"], description: "The unit of capacity that the rate is for." }, flat: { $ref: "common.json#/$defs/amount", description: "A fee a volume and a month, on top." }, "minimum-billed": { $ref: "common.json#/$defs/size", description: "A smaller volume is billed as if it had this size." }, minimum: { $ref: "common.json#/$defs/size", description: "The smallest volume the tier sells." }, maximum: { $ref: "common.json#/$defs/size", description: "The largest volume the tier sells." }, step: { $ref: "common.json#/$defs/size", description: "Sizes are whole multiples of this." }, "iops-per-gib": { type: "number", minimum: 0, description: "Operations a second that each GiB brings." }, "iops-maximum": { type: "integer", minimum: 0, description: "Operations a second that one volume brings at the most." }, "servers-a-volume": { type: "integer", minimum: 1, description: "How many servers may hold one shareable volume of this tier at once." } } } }, "server-types": { type: "object", propertyNames: { $ref: "common.json#/$defs/name" }, description: "The types that servers are billed as, by name.", additionalProperties: { title: "MachineDeclaration", type: "object", additionalProperties: !1, required: ["running"], description: "The price of one server type by the hour.", properties: { running: { $ref: "common.json#/$defs/amount", description: "The price of an hour while the server runs." }, stopped: { $ref: "common.json#/$defs/amount", default: "0", description: "The price of an hour while it is stopped." } } } } } }, schema109 = { title: "Currency", type: "string", pattern: "^[A-Z]{3}$", description: "An ISO 4217 currency code, such as EUR.", examples: ["EUR"] }, schema111 = { title: "Amount", type: "string", pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})?$", description: 'An amount of money as a decimal in quotes, such as "120.00", so that nothing rounds it on the way.', examples: ["120.00", "0.045"] }, pattern49 = new RegExp("^[A-Z]{3}$", "u"), pattern51 = new RegExp("^[0-9]{1,15}(\\.[0-9]{1,15})?$", "u");
+var price_list = validate56, schema111 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "price-list.json", title: "PriceListFile", description: "A price list: what each tier and each server type costs, from a date on. The newest list that has begun holds, whole.", type: "object", additionalProperties: !1, required: ["from", "currency"], properties: { from: { $ref: "common.json#/$defs/date", description: "The first day on which this list holds." }, currency: { $ref: "common.json#/$defs/currency", description: "The currency of every amount in the list (ISO 4217)." }, tiers: { type: "object", propertyNames: { $ref: "common.json#/$defs/name" }, description: "The tiers, by name.", additionalProperties: { title: "TierDeclaration", type: "object", additionalProperties: !1, required: ["per"], oneOf: [{ required: ["rate"] }, { required: ["bands"] }], description: "One tier: its price and its bounds.", properties: { rate: { $ref: "common.json#/$defs/amount", description: "The price of one unit of capacity for a month." }, bands: { type: "array", minItems: 1, description: "Graduated prices: each band's rate holds for the capacity that falls into it. Only the last may leave out up-to.", items: { title: "BandDeclaration", type: "object", additionalProperties: !1, required: ["rate"], description: "One band of capacity.", properties: { "up-to": { $ref: "common.json#/$defs/size", description: "Where the band ends, counted from zero." }, rate: { $ref: "common.json#/$defs/amount", description: "The price of one unit inside the band for a month." } } } }, per: { type: "string", enum: ["GiB-month", "GB-month"], description: "The unit of capacity that the rate is for." }, flat: { $ref: "common.json#/$defs/amount", description: "A fee a volume and a month, on top." }, "minimum-billed": { $ref: "common.json#/$defs/size", description: "A smaller volume is billed as if it had this size." }, minimum: { $ref: "common.json#/$defs/size", description: "The smallest volume the tier sells." }, maximum: { $ref: "common.json#/$defs/size", description: "The largest volume the tier sells." }, step: { $ref: "common.json#/$defs/size", description: "Sizes are whole multiples of this." }, "iops-per-gib": { type: "number", minimum: 0, description: "Operations a second that each GiB brings." }, "iops-maximum": { type: "integer", minimum: 0, description: "Operations a second that one volume brings at the most." }, "servers-a-volume": { type: "integer", minimum: 1, description: "How many servers may hold one shareable volume of this tier at once." } } } }, "server-types": { type: "object", propertyNames: { $ref: "common.json#/$defs/name" }, description: "The types that servers are billed as, by name.", additionalProperties: { title: "MachineDeclaration", type: "object", additionalProperties: !1, required: ["running"], description: "The price of one server type by the hour.", properties: { running: { $ref: "common.json#/$defs/amount", description: "The price of an hour while the server runs." }, stopped: { $ref: "common.json#/$defs/amount", default: "0", description: "The price of an hour while it is stopped." } } } } } }, schema113 = { title: "Currency", type: "string", pattern: "^[A-Z]{3}$", description: "An ISO 4217 currency code, such as EUR.", examples: ["EUR"] }, schema115 = { title: "Amount", type: "string", pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})?$", description: 'An amount of money as a decimal in quotes, such as "120.00", so that nothing rounds it on the way.', examples: ["120.00", "0.045"] }, pattern53 = new RegExp("^[A-Z]{3}$", "u"), pattern55 = new RegExp("^[0-9]{1,15}(\\.[0-9]{1,15})?$", "u");
 function validate56(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate56.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     if (data.from === void 0) {
-      let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "from" }, message: "must have required property 'from'", schema: schema107.required, parentSchema: schema107, data };
+      let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "from" }, message: "must have required property 'from'", schema: schema111.required, parentSchema: schema111, data };
       vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
     }
     if (data.currency === void 0) {
-      let err1 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "currency" }, message: "must have required property 'currency'", schema: schema107.required, parentSchema: schema107, data };
+      let err1 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "currency" }, message: "must have required property 'currency'", schema: schema111.required, parentSchema: schema111, data };
       vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
     }
     for (let key0 in data)
       if (!(key0 === "from" || key0 === "currency" || key0 === "tiers" || key0 === "server-types")) {
-        let err2 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema107, data };
+        let err2 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema111, data };
         vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
       }
     if (data.from !== void 0) {
@@ -2569,12 +2663,12 @@ function validate56(data, { instancePath = "", parentData, parentDataProperty, r
     if (data.currency !== void 0) {
       let data1 = data.currency;
       if (typeof data1 == "string") {
-        if (!pattern49.test(data1)) {
-          let err5 = { instancePath: instancePath + "/currency", schemaPath: "common.json#/$defs/currency/pattern", keyword: "pattern", params: { pattern: "^[A-Z]{3}$" }, message: 'must match pattern "^[A-Z]{3}$"', schema: "^[A-Z]{3}$", parentSchema: schema109, data: data1 };
+        if (!pattern53.test(data1)) {
+          let err5 = { instancePath: instancePath + "/currency", schemaPath: "common.json#/$defs/currency/pattern", keyword: "pattern", params: { pattern: "^[A-Z]{3}$" }, message: 'must match pattern "^[A-Z]{3}$"', schema: "^[A-Z]{3}$", parentSchema: schema113, data: data1 };
           vErrors === null ? vErrors = [err5] : vErrors.push(err5), errors++;
         }
       } else {
-        let err6 = { instancePath: instancePath + "/currency", schemaPath: "common.json#/$defs/currency/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema109.type, parentSchema: schema109, data: data1 };
+        let err6 = { instancePath: instancePath + "/currency", schemaPath: "common.json#/$defs/currency/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema113.type, parentSchema: schema113, data: data1 };
         vErrors === null ? vErrors = [err6] : vErrors.push(err6), errors++;
       }
     }
@@ -2594,49 +2688,49 @@ function validate56(data, { instancePath = "", parentData, parentDataProperty, r
           }
           var valid3 = _errs10 === errors;
           if (!valid3) {
-            let err9 = { instancePath: instancePath + "/tiers", schemaPath: "#/properties/tiers/propertyNames", keyword: "propertyNames", params: { propertyName: key1 }, message: "property name must be valid", schema: schema107.properties.tiers.propertyNames, parentSchema: schema107.properties.tiers, data: data2 };
+            let err9 = { instancePath: instancePath + "/tiers", schemaPath: "#/properties/tiers/propertyNames", keyword: "propertyNames", params: { propertyName: key1 }, message: "property name must be valid", schema: schema111.properties.tiers.propertyNames, parentSchema: schema111.properties.tiers, data: data2 };
             vErrors === null ? vErrors = [err9] : vErrors.push(err9), errors++;
           }
         }
         for (let key2 in data2) {
           let data3 = data2[key2], _errs16 = errors, valid6 = !1, passing0 = null, _errs17 = errors;
           if (data3 && typeof data3 == "object" && !Array.isArray(data3) && data3.rate === void 0) {
-            let err10 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/tiers/additionalProperties/oneOf/0/required", keyword: "required", params: { missingProperty: "rate" }, message: "must have required property 'rate'", schema: schema107.properties.tiers.additionalProperties.oneOf[0].required, parentSchema: schema107.properties.tiers.additionalProperties.oneOf[0], data: data3 };
+            let err10 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/tiers/additionalProperties/oneOf/0/required", keyword: "required", params: { missingProperty: "rate" }, message: "must have required property 'rate'", schema: schema111.properties.tiers.additionalProperties.oneOf[0].required, parentSchema: schema111.properties.tiers.additionalProperties.oneOf[0], data: data3 };
             vErrors === null ? vErrors = [err10] : vErrors.push(err10), errors++;
           }
           var _valid0 = _errs17 === errors;
           _valid0 && (valid6 = !0, passing0 = 0);
           let _errs18 = errors;
           if (data3 && typeof data3 == "object" && !Array.isArray(data3) && data3.bands === void 0) {
-            let err11 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/tiers/additionalProperties/oneOf/1/required", keyword: "required", params: { missingProperty: "bands" }, message: "must have required property 'bands'", schema: schema107.properties.tiers.additionalProperties.oneOf[1].required, parentSchema: schema107.properties.tiers.additionalProperties.oneOf[1], data: data3 };
+            let err11 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/tiers/additionalProperties/oneOf/1/required", keyword: "required", params: { missingProperty: "bands" }, message: "must have required property 'bands'", schema: schema111.properties.tiers.additionalProperties.oneOf[1].required, parentSchema: schema111.properties.tiers.additionalProperties.oneOf[1], data: data3 };
             vErrors === null ? vErrors = [err11] : vErrors.push(err11), errors++;
           }
           var _valid0 = _errs18 === errors;
           if (_valid0 && valid6 ? (valid6 = !1, passing0 = [passing0, 1]) : _valid0 && (valid6 = !0, passing0 = 1), valid6)
             errors = _errs16, vErrors !== null && (_errs16 ? vErrors.length = _errs16 : vErrors = null);
           else {
-            let err12 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/tiers/additionalProperties/oneOf", keyword: "oneOf", params: { passingSchemas: passing0 }, message: "must match exactly one schema in oneOf", schema: schema107.properties.tiers.additionalProperties.oneOf, parentSchema: schema107.properties.tiers.additionalProperties, data: data3 };
+            let err12 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/tiers/additionalProperties/oneOf", keyword: "oneOf", params: { passingSchemas: passing0 }, message: "must match exactly one schema in oneOf", schema: schema111.properties.tiers.additionalProperties.oneOf, parentSchema: schema111.properties.tiers.additionalProperties, data: data3 };
             vErrors === null ? vErrors = [err12] : vErrors.push(err12), errors++;
           }
           if (data3 && typeof data3 == "object" && !Array.isArray(data3)) {
             if (data3.per === void 0) {
-              let err13 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/tiers/additionalProperties/required", keyword: "required", params: { missingProperty: "per" }, message: "must have required property 'per'", schema: schema107.properties.tiers.additionalProperties.required, parentSchema: schema107.properties.tiers.additionalProperties, data: data3 };
+              let err13 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/tiers/additionalProperties/required", keyword: "required", params: { missingProperty: "per" }, message: "must have required property 'per'", schema: schema111.properties.tiers.additionalProperties.required, parentSchema: schema111.properties.tiers.additionalProperties, data: data3 };
               vErrors === null ? vErrors = [err13] : vErrors.push(err13), errors++;
             }
             for (let key3 in data3)
-              if (!func1.call(schema107.properties.tiers.additionalProperties.properties, key3)) {
-                let err14 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/tiers/additionalProperties/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key3 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema107.properties.tiers.additionalProperties, data: data3 };
+              if (!func1.call(schema111.properties.tiers.additionalProperties.properties, key3)) {
+                let err14 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/tiers/additionalProperties/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key3 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema111.properties.tiers.additionalProperties, data: data3 };
                 vErrors === null ? vErrors = [err14] : vErrors.push(err14), errors++;
               }
             if (data3.rate !== void 0) {
               let data4 = data3.rate;
               if (typeof data4 == "string") {
-                if (!pattern51.test(data4)) {
-                  let err15 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/rate", schemaPath: "common.json#/$defs/amount/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})?$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})?$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})?$", parentSchema: schema111, data: data4 };
+                if (!pattern55.test(data4)) {
+                  let err15 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/rate", schemaPath: "common.json#/$defs/amount/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})?$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})?$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})?$", parentSchema: schema115, data: data4 };
                   vErrors === null ? vErrors = [err15] : vErrors.push(err15), errors++;
                 }
               } else {
-                let err16 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/rate", schemaPath: "common.json#/$defs/amount/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema111.type, parentSchema: schema111, data: data4 };
+                let err16 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/rate", schemaPath: "common.json#/$defs/amount/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema115.type, parentSchema: schema115, data: data4 };
                 vErrors === null ? vErrors = [err16] : vErrors.push(err16), errors++;
               }
             }
@@ -2644,7 +2738,7 @@ function validate56(data, { instancePath = "", parentData, parentDataProperty, r
               let data5 = data3.bands;
               if (Array.isArray(data5)) {
                 if (data5.length < 1) {
-                  let err17 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/bands", schemaPath: "#/properties/tiers/additionalProperties/properties/bands/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items", schema: 1, parentSchema: schema107.properties.tiers.additionalProperties.properties.bands, data: data5 };
+                  let err17 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/bands", schemaPath: "#/properties/tiers/additionalProperties/properties/bands/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items", schema: 1, parentSchema: schema111.properties.tiers.additionalProperties.properties.bands, data: data5 };
                   vErrors === null ? vErrors = [err17] : vErrors.push(err17), errors++;
                 }
                 let len0 = data5.length;
@@ -2652,12 +2746,12 @@ function validate56(data, { instancePath = "", parentData, parentDataProperty, r
                   let data6 = data5[i0];
                   if (data6 && typeof data6 == "object" && !Array.isArray(data6)) {
                     if (data6.rate === void 0) {
-                      let err18 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/bands/" + i0, schemaPath: "#/properties/tiers/additionalProperties/properties/bands/items/required", keyword: "required", params: { missingProperty: "rate" }, message: "must have required property 'rate'", schema: schema107.properties.tiers.additionalProperties.properties.bands.items.required, parentSchema: schema107.properties.tiers.additionalProperties.properties.bands.items, data: data6 };
+                      let err18 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/bands/" + i0, schemaPath: "#/properties/tiers/additionalProperties/properties/bands/items/required", keyword: "required", params: { missingProperty: "rate" }, message: "must have required property 'rate'", schema: schema111.properties.tiers.additionalProperties.properties.bands.items.required, parentSchema: schema111.properties.tiers.additionalProperties.properties.bands.items, data: data6 };
                       vErrors === null ? vErrors = [err18] : vErrors.push(err18), errors++;
                     }
                     for (let key4 in data6)
                       if (!(key4 === "up-to" || key4 === "rate")) {
-                        let err19 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/bands/" + i0, schemaPath: "#/properties/tiers/additionalProperties/properties/bands/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key4 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema107.properties.tiers.additionalProperties.properties.bands.items, data: data6 };
+                        let err19 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/bands/" + i0, schemaPath: "#/properties/tiers/additionalProperties/properties/bands/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key4 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema111.properties.tiers.additionalProperties.properties.bands.items, data: data6 };
                         vErrors === null ? vErrors = [err19] : vErrors.push(err19), errors++;
                       }
                     if (data6["up-to"] !== void 0) {
@@ -2675,45 +2769,45 @@ function validate56(data, { instancePath = "", parentData, parentDataProperty, r
                     if (data6.rate !== void 0) {
                       let data8 = data6.rate;
                       if (typeof data8 == "string") {
-                        if (!pattern51.test(data8)) {
-                          let err22 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/bands/" + i0 + "/rate", schemaPath: "common.json#/$defs/amount/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})?$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})?$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})?$", parentSchema: schema111, data: data8 };
+                        if (!pattern55.test(data8)) {
+                          let err22 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/bands/" + i0 + "/rate", schemaPath: "common.json#/$defs/amount/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})?$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})?$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})?$", parentSchema: schema115, data: data8 };
                           vErrors === null ? vErrors = [err22] : vErrors.push(err22), errors++;
                         }
                       } else {
-                        let err23 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/bands/" + i0 + "/rate", schemaPath: "common.json#/$defs/amount/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema111.type, parentSchema: schema111, data: data8 };
+                        let err23 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/bands/" + i0 + "/rate", schemaPath: "common.json#/$defs/amount/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema115.type, parentSchema: schema115, data: data8 };
                         vErrors === null ? vErrors = [err23] : vErrors.push(err23), errors++;
                       }
                     }
                   } else {
-                    let err24 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/bands/" + i0, schemaPath: "#/properties/tiers/additionalProperties/properties/bands/items/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema107.properties.tiers.additionalProperties.properties.bands.items.type, parentSchema: schema107.properties.tiers.additionalProperties.properties.bands.items, data: data6 };
+                    let err24 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/bands/" + i0, schemaPath: "#/properties/tiers/additionalProperties/properties/bands/items/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema111.properties.tiers.additionalProperties.properties.bands.items.type, parentSchema: schema111.properties.tiers.additionalProperties.properties.bands.items, data: data6 };
                     vErrors === null ? vErrors = [err24] : vErrors.push(err24), errors++;
                   }
                 }
               } else {
-                let err25 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/bands", schemaPath: "#/properties/tiers/additionalProperties/properties/bands/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema107.properties.tiers.additionalProperties.properties.bands.type, parentSchema: schema107.properties.tiers.additionalProperties.properties.bands, data: data5 };
+                let err25 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/bands", schemaPath: "#/properties/tiers/additionalProperties/properties/bands/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema111.properties.tiers.additionalProperties.properties.bands.type, parentSchema: schema111.properties.tiers.additionalProperties.properties.bands, data: data5 };
                 vErrors === null ? vErrors = [err25] : vErrors.push(err25), errors++;
               }
             }
             if (data3.per !== void 0) {
               let data9 = data3.per;
               if (typeof data9 != "string") {
-                let err26 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/per", schemaPath: "#/properties/tiers/additionalProperties/properties/per/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema107.properties.tiers.additionalProperties.properties.per.type, parentSchema: schema107.properties.tiers.additionalProperties.properties.per, data: data9 };
+                let err26 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/per", schemaPath: "#/properties/tiers/additionalProperties/properties/per/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema111.properties.tiers.additionalProperties.properties.per.type, parentSchema: schema111.properties.tiers.additionalProperties.properties.per, data: data9 };
                 vErrors === null ? vErrors = [err26] : vErrors.push(err26), errors++;
               }
               if (!(data9 === "GiB-month" || data9 === "GB-month")) {
-                let err27 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/per", schemaPath: "#/properties/tiers/additionalProperties/properties/per/enum", keyword: "enum", params: { allowedValues: schema107.properties.tiers.additionalProperties.properties.per.enum }, message: "must be equal to one of the allowed values", schema: schema107.properties.tiers.additionalProperties.properties.per.enum, parentSchema: schema107.properties.tiers.additionalProperties.properties.per, data: data9 };
+                let err27 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/per", schemaPath: "#/properties/tiers/additionalProperties/properties/per/enum", keyword: "enum", params: { allowedValues: schema111.properties.tiers.additionalProperties.properties.per.enum }, message: "must be equal to one of the allowed values", schema: schema111.properties.tiers.additionalProperties.properties.per.enum, parentSchema: schema111.properties.tiers.additionalProperties.properties.per, data: data9 };
                 vErrors === null ? vErrors = [err27] : vErrors.push(err27), errors++;
               }
             }
             if (data3.flat !== void 0) {
               let data10 = data3.flat;
               if (typeof data10 == "string") {
-                if (!pattern51.test(data10)) {
-                  let err28 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/flat", schemaPath: "common.json#/$defs/amount/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})?$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})?$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})?$", parentSchema: schema111, data: data10 };
+                if (!pattern55.test(data10)) {
+                  let err28 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/flat", schemaPath: "common.json#/$defs/amount/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})?$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})?$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})?$", parentSchema: schema115, data: data10 };
                   vErrors === null ? vErrors = [err28] : vErrors.push(err28), errors++;
                 }
               } else {
-                let err29 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/flat", schemaPath: "common.json#/$defs/amount/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema111.type, parentSchema: schema111, data: data10 };
+                let err29 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/flat", schemaPath: "common.json#/$defs/amount/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema115.type, parentSchema: schema115, data: data10 };
                 vErrors === null ? vErrors = [err29] : vErrors.push(err29), errors++;
               }
             }
@@ -2769,43 +2863,43 @@ function validate56(data, { instancePath = "", parentData, parentDataProperty, r
               let data15 = data3["iops-per-gib"];
               if (typeof data15 == "number" && isFinite(data15)) {
                 if (data15 < 0 || isNaN(data15)) {
-                  let err38 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/iops-per-gib", schemaPath: "#/properties/tiers/additionalProperties/properties/iops-per-gib/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema107.properties.tiers.additionalProperties.properties["iops-per-gib"], data: data15 };
+                  let err38 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/iops-per-gib", schemaPath: "#/properties/tiers/additionalProperties/properties/iops-per-gib/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema111.properties.tiers.additionalProperties.properties["iops-per-gib"], data: data15 };
                   vErrors === null ? vErrors = [err38] : vErrors.push(err38), errors++;
                 }
               } else {
-                let err39 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/iops-per-gib", schemaPath: "#/properties/tiers/additionalProperties/properties/iops-per-gib/type", keyword: "type", params: { type: "number" }, message: "must be number", schema: schema107.properties.tiers.additionalProperties.properties["iops-per-gib"].type, parentSchema: schema107.properties.tiers.additionalProperties.properties["iops-per-gib"], data: data15 };
+                let err39 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/iops-per-gib", schemaPath: "#/properties/tiers/additionalProperties/properties/iops-per-gib/type", keyword: "type", params: { type: "number" }, message: "must be number", schema: schema111.properties.tiers.additionalProperties.properties["iops-per-gib"].type, parentSchema: schema111.properties.tiers.additionalProperties.properties["iops-per-gib"], data: data15 };
                 vErrors === null ? vErrors = [err39] : vErrors.push(err39), errors++;
               }
             }
             if (data3["iops-maximum"] !== void 0) {
               let data16 = data3["iops-maximum"];
               if (!(typeof data16 == "number" && !(data16 % 1) && !isNaN(data16) && isFinite(data16))) {
-                let err40 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/iops-maximum", schemaPath: "#/properties/tiers/additionalProperties/properties/iops-maximum/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema107.properties.tiers.additionalProperties.properties["iops-maximum"].type, parentSchema: schema107.properties.tiers.additionalProperties.properties["iops-maximum"], data: data16 };
+                let err40 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/iops-maximum", schemaPath: "#/properties/tiers/additionalProperties/properties/iops-maximum/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema111.properties.tiers.additionalProperties.properties["iops-maximum"].type, parentSchema: schema111.properties.tiers.additionalProperties.properties["iops-maximum"], data: data16 };
                 vErrors === null ? vErrors = [err40] : vErrors.push(err40), errors++;
               }
               if (typeof data16 == "number" && isFinite(data16) && (data16 < 0 || isNaN(data16))) {
-                let err41 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/iops-maximum", schemaPath: "#/properties/tiers/additionalProperties/properties/iops-maximum/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema107.properties.tiers.additionalProperties.properties["iops-maximum"], data: data16 };
+                let err41 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/iops-maximum", schemaPath: "#/properties/tiers/additionalProperties/properties/iops-maximum/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema111.properties.tiers.additionalProperties.properties["iops-maximum"], data: data16 };
                 vErrors === null ? vErrors = [err41] : vErrors.push(err41), errors++;
               }
             }
             if (data3["servers-a-volume"] !== void 0) {
               let data17 = data3["servers-a-volume"];
               if (!(typeof data17 == "number" && !(data17 % 1) && !isNaN(data17) && isFinite(data17))) {
-                let err42 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/servers-a-volume", schemaPath: "#/properties/tiers/additionalProperties/properties/servers-a-volume/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema107.properties.tiers.additionalProperties.properties["servers-a-volume"].type, parentSchema: schema107.properties.tiers.additionalProperties.properties["servers-a-volume"], data: data17 };
+                let err42 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/servers-a-volume", schemaPath: "#/properties/tiers/additionalProperties/properties/servers-a-volume/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema111.properties.tiers.additionalProperties.properties["servers-a-volume"].type, parentSchema: schema111.properties.tiers.additionalProperties.properties["servers-a-volume"], data: data17 };
                 vErrors === null ? vErrors = [err42] : vErrors.push(err42), errors++;
               }
               if (typeof data17 == "number" && isFinite(data17) && (data17 < 1 || isNaN(data17))) {
-                let err43 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/servers-a-volume", schemaPath: "#/properties/tiers/additionalProperties/properties/servers-a-volume/minimum", keyword: "minimum", params: { comparison: ">=", limit: 1 }, message: "must be >= 1", schema: 1, parentSchema: schema107.properties.tiers.additionalProperties.properties["servers-a-volume"], data: data17 };
+                let err43 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/servers-a-volume", schemaPath: "#/properties/tiers/additionalProperties/properties/servers-a-volume/minimum", keyword: "minimum", params: { comparison: ">=", limit: 1 }, message: "must be >= 1", schema: 1, parentSchema: schema111.properties.tiers.additionalProperties.properties["servers-a-volume"], data: data17 };
                 vErrors === null ? vErrors = [err43] : vErrors.push(err43), errors++;
               }
             }
           } else {
-            let err44 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/tiers/additionalProperties/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema107.properties.tiers.additionalProperties.type, parentSchema: schema107.properties.tiers.additionalProperties, data: data3 };
+            let err44 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/tiers/additionalProperties/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema111.properties.tiers.additionalProperties.type, parentSchema: schema111.properties.tiers.additionalProperties, data: data3 };
             vErrors === null ? vErrors = [err44] : vErrors.push(err44), errors++;
           }
         }
       } else {
-        let err45 = { instancePath: instancePath + "/tiers", schemaPath: "#/properties/tiers/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema107.properties.tiers.type, parentSchema: schema107.properties.tiers, data: data2 };
+        let err45 = { instancePath: instancePath + "/tiers", schemaPath: "#/properties/tiers/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema111.properties.tiers.type, parentSchema: schema111.properties.tiers, data: data2 };
         vErrors === null ? vErrors = [err45] : vErrors.push(err45), errors++;
       }
     }
@@ -2825,7 +2919,7 @@ function validate56(data, { instancePath = "", parentData, parentDataProperty, r
           }
           var valid19 = _errs59 === errors;
           if (!valid19) {
-            let err48 = { instancePath: instancePath + "/server-types", schemaPath: "#/properties/server-types/propertyNames", keyword: "propertyNames", params: { propertyName: key5 }, message: "property name must be valid", schema: schema107.properties["server-types"].propertyNames, parentSchema: schema107.properties["server-types"], data: data18 };
+            let err48 = { instancePath: instancePath + "/server-types", schemaPath: "#/properties/server-types/propertyNames", keyword: "propertyNames", params: { propertyName: key5 }, message: "property name must be valid", schema: schema111.properties["server-types"].propertyNames, parentSchema: schema111.properties["server-types"], data: data18 };
             vErrors === null ? vErrors = [err48] : vErrors.push(err48), errors++;
           }
         }
@@ -2833,61 +2927,61 @@ function validate56(data, { instancePath = "", parentData, parentDataProperty, r
           let data19 = data18[key6];
           if (data19 && typeof data19 == "object" && !Array.isArray(data19)) {
             if (data19.running === void 0) {
-              let err49 = { instancePath: instancePath + "/server-types/" + key6.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/server-types/additionalProperties/required", keyword: "required", params: { missingProperty: "running" }, message: "must have required property 'running'", schema: schema107.properties["server-types"].additionalProperties.required, parentSchema: schema107.properties["server-types"].additionalProperties, data: data19 };
+              let err49 = { instancePath: instancePath + "/server-types/" + key6.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/server-types/additionalProperties/required", keyword: "required", params: { missingProperty: "running" }, message: "must have required property 'running'", schema: schema111.properties["server-types"].additionalProperties.required, parentSchema: schema111.properties["server-types"].additionalProperties, data: data19 };
               vErrors === null ? vErrors = [err49] : vErrors.push(err49), errors++;
             }
             for (let key7 in data19)
               if (!(key7 === "running" || key7 === "stopped")) {
-                let err50 = { instancePath: instancePath + "/server-types/" + key6.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/server-types/additionalProperties/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key7 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema107.properties["server-types"].additionalProperties, data: data19 };
+                let err50 = { instancePath: instancePath + "/server-types/" + key6.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/server-types/additionalProperties/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key7 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema111.properties["server-types"].additionalProperties, data: data19 };
                 vErrors === null ? vErrors = [err50] : vErrors.push(err50), errors++;
               }
             if (data19.running !== void 0) {
               let data20 = data19.running;
               if (typeof data20 == "string") {
-                if (!pattern51.test(data20)) {
-                  let err51 = { instancePath: instancePath + "/server-types/" + key6.replace(/~/g, "~0").replace(/\//g, "~1") + "/running", schemaPath: "common.json#/$defs/amount/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})?$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})?$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})?$", parentSchema: schema111, data: data20 };
+                if (!pattern55.test(data20)) {
+                  let err51 = { instancePath: instancePath + "/server-types/" + key6.replace(/~/g, "~0").replace(/\//g, "~1") + "/running", schemaPath: "common.json#/$defs/amount/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})?$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})?$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})?$", parentSchema: schema115, data: data20 };
                   vErrors === null ? vErrors = [err51] : vErrors.push(err51), errors++;
                 }
               } else {
-                let err52 = { instancePath: instancePath + "/server-types/" + key6.replace(/~/g, "~0").replace(/\//g, "~1") + "/running", schemaPath: "common.json#/$defs/amount/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema111.type, parentSchema: schema111, data: data20 };
+                let err52 = { instancePath: instancePath + "/server-types/" + key6.replace(/~/g, "~0").replace(/\//g, "~1") + "/running", schemaPath: "common.json#/$defs/amount/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema115.type, parentSchema: schema115, data: data20 };
                 vErrors === null ? vErrors = [err52] : vErrors.push(err52), errors++;
               }
             }
             if (data19.stopped !== void 0) {
               let data21 = data19.stopped;
               if (typeof data21 == "string") {
-                if (!pattern51.test(data21)) {
-                  let err53 = { instancePath: instancePath + "/server-types/" + key6.replace(/~/g, "~0").replace(/\//g, "~1") + "/stopped", schemaPath: "common.json#/$defs/amount/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})?$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})?$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})?$", parentSchema: schema111, data: data21 };
+                if (!pattern55.test(data21)) {
+                  let err53 = { instancePath: instancePath + "/server-types/" + key6.replace(/~/g, "~0").replace(/\//g, "~1") + "/stopped", schemaPath: "common.json#/$defs/amount/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})?$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})?$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})?$", parentSchema: schema115, data: data21 };
                   vErrors === null ? vErrors = [err53] : vErrors.push(err53), errors++;
                 }
               } else {
-                let err54 = { instancePath: instancePath + "/server-types/" + key6.replace(/~/g, "~0").replace(/\//g, "~1") + "/stopped", schemaPath: "common.json#/$defs/amount/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema111.type, parentSchema: schema111, data: data21 };
+                let err54 = { instancePath: instancePath + "/server-types/" + key6.replace(/~/g, "~0").replace(/\//g, "~1") + "/stopped", schemaPath: "common.json#/$defs/amount/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema115.type, parentSchema: schema115, data: data21 };
                 vErrors === null ? vErrors = [err54] : vErrors.push(err54), errors++;
               }
             }
           } else {
-            let err55 = { instancePath: instancePath + "/server-types/" + key6.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/server-types/additionalProperties/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema107.properties["server-types"].additionalProperties.type, parentSchema: schema107.properties["server-types"].additionalProperties, data: data19 };
+            let err55 = { instancePath: instancePath + "/server-types/" + key6.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/server-types/additionalProperties/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema111.properties["server-types"].additionalProperties.type, parentSchema: schema111.properties["server-types"].additionalProperties, data: data19 };
             vErrors === null ? vErrors = [err55] : vErrors.push(err55), errors++;
           }
         }
       } else {
-        let err56 = { instancePath: instancePath + "/server-types", schemaPath: "#/properties/server-types/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema107.properties["server-types"].type, parentSchema: schema107.properties["server-types"], data: data18 };
+        let err56 = { instancePath: instancePath + "/server-types", schemaPath: "#/properties/server-types/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema111.properties["server-types"].type, parentSchema: schema111.properties["server-types"], data: data18 };
         vErrors === null ? vErrors = [err56] : vErrors.push(err56), errors++;
       }
     }
   } else {
-    let err57 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema107.type, parentSchema: schema107, data };
+    let err57 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema111.type, parentSchema: schema111, data };
     vErrors === null ? vErrors = [err57] : vErrors.push(err57), errors++;
   }
   return validate56.errors = vErrors, errors === 0;
 }
 validate56.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var rule_pack = validate57, schema122 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "rule-pack.json", title: "RulePackFile", description: "A rule pack: rules with their parameters, limits and scope.", type: "object", additionalProperties: !1, properties: { use: { type: "array", items: { $ref: "common.json#/$defs/name" }, description: "Packs that ship with Ullage, by name; what follows adds to them or overrides them by name." }, rules: { type: "array", items: { $ref: "#/$defs/entry" }, description: "The rules of this pack." } }, $defs: { names: { type: "array", minItems: 1, items: { $ref: "common.json#/$defs/name" } }, scope: { title: "ScopeDeclaration", type: "object", additionalProperties: !1, description: "What the rule applies to; everything if left out. All keys given must match.", properties: { teams: { $ref: "#/$defs/names", description: "Only what belongs to one of these teams." }, sites: { $ref: "#/$defs/names", description: "Only what is at one of these sites." }, tiers: { $ref: "#/$defs/names", description: "Only volumes of one of these tiers." }, labels: { type: "object", propertyNames: { $ref: "common.json#/$defs/name" }, additionalProperties: { type: ["string", "array"], items: { type: "string" }, minItems: 1 }, description: "Only what has each of these labels, with the value or one of the values." } } }, entry: { title: "RuleEntry", type: "object", required: ["rule"], discriminator: { propertyName: "rule" }, oneOf: [{ title: "MaxMonthlySpendEntry", type: "object", description: "A team, a site, a label or the whole estate whose monthly cost is over its limit.", additionalProperties: !1, required: ["rule", "limit"], properties: { rule: { const: "max-monthly-spend", description: "A team, a site, a label or the whole estate whose monthly cost is over its limit." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, limit: { $ref: "common.json#/$defs/amount", description: "The highest total monthly cost of everything in scope. Exactly this amount is allowed." }, each: { type: "string", enum: ["team", "site"], description: "Applies the limit to each team, or each site, in scope separately instead of to their total." }, "warn-from": { type: "number", exclusiveMinimum: 0, maximum: 1, description: "The share of the limit from which a warning is given." }, from: { $ref: "common.json#/$defs/date", description: "The first day on which the limit applies." }, until: { $ref: "common.json#/$defs/date", description: "The last day on which the limit applies." } } }, { title: "SpendUnderALimitEntry", type: "object", description: "Monthly cost that no spend limit covers: of a team, or of no team at all.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "spend-under-a-limit", description: "Monthly cost that no spend limit covers: of a team, or of no team at all." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "MinimumHeadroomEntry", type: "object", description: "Less headroom than required in a site's quota, a server's attachment slots, a volume group or a file system; or a file system that, by its readings, will be full too soon.", additionalProperties: !1, required: ["rule", "of"], properties: { rule: { const: "minimum-headroom", description: "Less headroom than required in a site's quota, a server's attachment slots, a volume group or a file system; or a file system that, by its readings, will be full too soon." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, of: { type: "string", enum: ["quota", "attachment-slots", "volume-group", "file-system"], description: "The layer that must keep headroom. A file system is checked against its readings; without any, its share and size are not checked." }, share: { type: "number", minimum: 0, maximum: 1, description: "The smallest share of the capacity that must be free. Exactly this share is enough." }, size: { $ref: "common.json#/$defs/size", description: "The smallest size that must be free, at layers measured in bytes." }, count: { type: "integer", minimum: 0, description: "The smallest number of volumes or slots that must be free, at layers that are counted." }, days: { type: "integer", minimum: 1, description: "The smallest number of days, from the day of the judgement, until a file system may be full by its readings: what counts is the day by which 5 in 100 of the futures drawn from them are full, so that the rule errs early. Exactly this many are enough." } } }, { title: "NoShrinkEntry", type: "object", description: "A volume, a volume group or a file system made smaller in exact bytes: also across a rename, a change of unit, or a deletion and re-creation in its place.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "no-shrink", description: "A volume, a volume group or a file system made smaller in exact bytes: also across a rename, a change of unit, or a deletion and re-creation in its place." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "allow-file-systems": { type: "array", items: { type: "string", enum: ["ext2", "ext3", "ext4", "btrfs", "ntfs", "swap"] }, description: "The types of file system that may be made smaller, among those whose own tools can do it." } } }, { title: "BootVolumeStaysEntry", type: "object", description: "A boot volume detached, swapped, moved, deleted, taken into a volume group or given a new file system while its server runs.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "boot-volume-stays", description: "A boot volume detached, swapped, moved, deleted, taken into a volume group or given a new file system while its server runs." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "ExclusiveAttachmentEntry", type: "object", description: "One volume attached to several servers, unless it is shareable, within its tier's limit, and holds a cluster-aware file system.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "exclusive-attachment", description: "One volume attached to several servers, unless it is shareable, within its tier's limit, and holds a cluster-aware file system." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "GroupTravelsWholeEntry", type: "object", description: "A volume group with members on different servers, or with some members attached and some not.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "group-travels-whole", description: "A volume group with members on different servers, or with some members attached and some not." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "SameSiteEntry", type: "object", description: "A volume attached to a server at another site.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "same-site", description: "A volume attached to a server at another site." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "GrowthStepEntry", type: "object", description: "A volume made larger in one change by more than a set factor or a set size.", additionalProperties: !1, required: ["rule"], minProperties: 2, properties: { rule: { const: "growth-step", description: "A volume made larger in one change by more than a set factor or a set size." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, times: { type: "number", minimum: 1, description: "The largest factor by which a volume may grow in one change." }, by: { $ref: "common.json#/$defs/size", description: "The largest size by which a volume may grow in one change." } } }, { title: "DetachedVolumeOwnedEntry", type: "object", description: "A volume that no server uses and that is still billed, unattached or attached only to stopped servers that cost nothing, without an owner, a reason or a retention date, or kept past that date.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "detached-volume-owned", description: "A volume that no server uses and that is still billed, unattached or attached only to stopped servers that cost nothing, without an owner, a reason or a retention date, or kept past that date." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "at-most": { type: "integer", minimum: 1, description: "How many days ahead a retention date may be at most." }, grace: { type: "integer", minimum: 0, default: 0, description: "How many days past the retention date are tolerated." } } }, { title: "DeletionPreparedEntry", type: "object", description: "The deletion of a volume that is attached on main, is protected, is to be kept longer, or leaves no record of its reason and of a recent enough backup; likewise a move to another site, and a file system deleted or reformatted on volumes that stay. Warns when a volume joins a group, or gets its first file system, and may already hold data.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "deletion-prepared", description: "The deletion of a volume that is attached on main, is protected, is to be kept longer, or leaves no record of its reason and of a recent enough backup; likewise a move to another site, and a file system deleted or reformatted on volumes that stay. Warns when a volume joins a group, or gets its first file system, and may already hold data." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "backup-within": { type: "integer", minimum: 0, description: "The greatest age, in days, of the backup on record on the day of the judgement; if left out, no backup is required." }, "attached-allowed": { type: "boolean", default: !1, description: "Whether a volume that is still attached on main may be deleted." } } }, { title: "DestructiveChangesFewEntry", type: "object", description: "More than a set number of changes in one branch that cannot be undone.", additionalProperties: !1, required: ["rule", "at-most"], properties: { rule: { const: "destructive-changes-few", description: "More than a set number of changes in one branch that cannot be undone." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "at-most": { type: "integer", minimum: 0, description: "How many volumes, groups and file systems one branch may delete, shrink or reformat. Exactly this many are allowed; what is lost together with its volume or group counts once." } } }, { title: "FreezeEntry", type: "object", description: "Changes that cannot be undone, or any changes, within a freeze period.", additionalProperties: !1, required: ["rule"], minProperties: 2, properties: { rule: { const: "freeze", description: "Changes that cannot be undone, or any changes, within a freeze period." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, from: { $ref: "common.json#/$defs/date", description: "The first day of the freeze." }, until: { $ref: "common.json#/$defs/date", description: "The last day of the freeze." }, "all-changes": { type: "boolean", default: !1, description: "Whether every change of storage is refused, not only those that cannot be undone." }, reason: { $ref: "common.json#/$defs/sentence", description: "Why there is a freeze; shown with each finding." } } }, { title: "GrowthFollowedThroughEntry", type: "object", description: "Provisioned capacity that is left unallocated: a volume group with too much allocated to no file system, an attached volume in no group and without a file system, a file system smaller than the volume under it.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "growth-followed-through", description: "Provisioned capacity that is left unallocated: a volume group with too much allocated to no file system, an attached volume in no group and without a file system, a file system smaller than the volume under it." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; warning if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "idle-share": { type: "number", minimum: 0, maximum: 1, default: 0.25, description: "The largest share of the provisioned capacity of a volume group that may be unallocated. Exactly this share is allowed." }, "idle-size": { $ref: "common.json#/$defs/size", default: "1 GiB", description: "The size that may be unallocated at any one place, for a partition table, a group's metadata or a last extent. Exactly this size is allowed." } } }, { title: "NamingEntry", type: "object", description: "A name of a server, a volume, a volume group or a mount point that breaks the estate's pattern.", additionalProperties: !1, required: ["rule"], minProperties: 2, properties: { rule: { const: "naming", description: "A name of a server, a volume, a volume group or a mount point that breaks the estate's pattern." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, server: { type: "string", minLength: 1, description: "The pattern (RE2) that a server's name must match from end to end." }, volume: { type: "string", minLength: 1, description: "The pattern (RE2) that a volume's name must match from end to end." }, "volume-group": { type: "string", minLength: 1, description: "The pattern (RE2) that a volume group's name must match from end to end." }, mount: { type: "string", minLength: 1, description: "The pattern (RE2) that the mount point of a file system must match from end to end." } } }, { title: "ShapeEntry", type: "object", description: "Whatever does not match a JSON Schema of your own: a rule without code, for one kind of thing or for changes.", additionalProperties: !1, required: ["rule", "schema", "of"], properties: { rule: { const: "shape", description: "Whatever does not match a JSON Schema of your own: a rule without code, for one kind of thing or for changes." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, of: { type: "string", enum: ["server", "volume", "volume-group", "file-system", "change"], description: "What is checked against the schema, each by itself." }, kinds: { type: "array", minItems: 1, items: { type: "string", enum: ["server-created", "server-renamed", "server-changed-team", "server-moved-site", "server-changed-type", "server-started", "server-stopped", "boot-swapped", "server-edited", "server-deleted", "volume-created", "volume-re-created", "volume-renamed", "volume-changed-team", "volume-moved-site", "volume-moved-tier", "volume-grown", "volume-shrunk", "volume-unprotected", "volume-edited", "handed-over", "detached", "attached", "volume-deleted", "group-created", "group-renamed", "member-left", "member-joined", "group-edited", "group-deleted", "file-system-created", "file-system-remounted", "file-system-remade", "file-system-grown", "file-system-shrunk", "file-system-deleted"] }, description: "Only changes of these kinds; all kinds if left out. Only with of: change." }, schema: { type: "object", description: "A JSON Schema (2020-12) that each must satisfy. It sees the keys of the estate files, sizes as numbers under size-gib, and servers, volumes or volume-group for what it is attached to or part of; for a change: change, subject, before and after. Patterns are RE2; $ref stays within the schema." }, message: { $ref: "common.json#/$defs/sentence", description: "The beginning of the message about what does not match." } } }, { title: "TierBoundsEntry", type: "object", description: "A volume whose size its tier does not offer, or a server that needs more IOPS than its volumes' tiers provide.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "tier-bounds", description: "A volume whose size its tier does not offer, or a server that needs more IOPS than its volumes' tiers provide." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "PolicyApartEntry", type: "object", description: "A looser policy and a change of storage in one branch.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "policy-apart", description: "A looser policy and a change of storage in one branch." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }] } } }, schema124 = { title: "RuleEntry", type: "object", required: ["rule"], discriminator: { propertyName: "rule" }, oneOf: [{ title: "MaxMonthlySpendEntry", type: "object", description: "A team, a site, a label or the whole estate whose monthly cost is over its limit.", additionalProperties: !1, required: ["rule", "limit"], properties: { rule: { const: "max-monthly-spend", description: "A team, a site, a label or the whole estate whose monthly cost is over its limit." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, limit: { $ref: "common.json#/$defs/amount", description: "The highest total monthly cost of everything in scope. Exactly this amount is allowed." }, each: { type: "string", enum: ["team", "site"], description: "Applies the limit to each team, or each site, in scope separately instead of to their total." }, "warn-from": { type: "number", exclusiveMinimum: 0, maximum: 1, description: "The share of the limit from which a warning is given." }, from: { $ref: "common.json#/$defs/date", description: "The first day on which the limit applies." }, until: { $ref: "common.json#/$defs/date", description: "The last day on which the limit applies." } } }, { title: "SpendUnderALimitEntry", type: "object", description: "Monthly cost that no spend limit covers: of a team, or of no team at all.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "spend-under-a-limit", description: "Monthly cost that no spend limit covers: of a team, or of no team at all." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "MinimumHeadroomEntry", type: "object", description: "Less headroom than required in a site's quota, a server's attachment slots, a volume group or a file system; or a file system that, by its readings, will be full too soon.", additionalProperties: !1, required: ["rule", "of"], properties: { rule: { const: "minimum-headroom", description: "Less headroom than required in a site's quota, a server's attachment slots, a volume group or a file system; or a file system that, by its readings, will be full too soon." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, of: { type: "string", enum: ["quota", "attachment-slots", "volume-group", "file-system"], description: "The layer that must keep headroom. A file system is checked against its readings; without any, its share and size are not checked." }, share: { type: "number", minimum: 0, maximum: 1, description: "The smallest share of the capacity that must be free. Exactly this share is enough." }, size: { $ref: "common.json#/$defs/size", description: "The smallest size that must be free, at layers measured in bytes." }, count: { type: "integer", minimum: 0, description: "The smallest number of volumes or slots that must be free, at layers that are counted." }, days: { type: "integer", minimum: 1, description: "The smallest number of days, from the day of the judgement, until a file system may be full by its readings: what counts is the day by which 5 in 100 of the futures drawn from them are full, so that the rule errs early. Exactly this many are enough." } } }, { title: "NoShrinkEntry", type: "object", description: "A volume, a volume group or a file system made smaller in exact bytes: also across a rename, a change of unit, or a deletion and re-creation in its place.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "no-shrink", description: "A volume, a volume group or a file system made smaller in exact bytes: also across a rename, a change of unit, or a deletion and re-creation in its place." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "allow-file-systems": { type: "array", items: { type: "string", enum: ["ext2", "ext3", "ext4", "btrfs", "ntfs", "swap"] }, description: "The types of file system that may be made smaller, among those whose own tools can do it." } } }, { title: "BootVolumeStaysEntry", type: "object", description: "A boot volume detached, swapped, moved, deleted, taken into a volume group or given a new file system while its server runs.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "boot-volume-stays", description: "A boot volume detached, swapped, moved, deleted, taken into a volume group or given a new file system while its server runs." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "ExclusiveAttachmentEntry", type: "object", description: "One volume attached to several servers, unless it is shareable, within its tier's limit, and holds a cluster-aware file system.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "exclusive-attachment", description: "One volume attached to several servers, unless it is shareable, within its tier's limit, and holds a cluster-aware file system." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "GroupTravelsWholeEntry", type: "object", description: "A volume group with members on different servers, or with some members attached and some not.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "group-travels-whole", description: "A volume group with members on different servers, or with some members attached and some not." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "SameSiteEntry", type: "object", description: "A volume attached to a server at another site.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "same-site", description: "A volume attached to a server at another site." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "GrowthStepEntry", type: "object", description: "A volume made larger in one change by more than a set factor or a set size.", additionalProperties: !1, required: ["rule"], minProperties: 2, properties: { rule: { const: "growth-step", description: "A volume made larger in one change by more than a set factor or a set size." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, times: { type: "number", minimum: 1, description: "The largest factor by which a volume may grow in one change." }, by: { $ref: "common.json#/$defs/size", description: "The largest size by which a volume may grow in one change." } } }, { title: "DetachedVolumeOwnedEntry", type: "object", description: "A volume that no server uses and that is still billed, unattached or attached only to stopped servers that cost nothing, without an owner, a reason or a retention date, or kept past that date.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "detached-volume-owned", description: "A volume that no server uses and that is still billed, unattached or attached only to stopped servers that cost nothing, without an owner, a reason or a retention date, or kept past that date." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "at-most": { type: "integer", minimum: 1, description: "How many days ahead a retention date may be at most." }, grace: { type: "integer", minimum: 0, default: 0, description: "How many days past the retention date are tolerated." } } }, { title: "DeletionPreparedEntry", type: "object", description: "The deletion of a volume that is attached on main, is protected, is to be kept longer, or leaves no record of its reason and of a recent enough backup; likewise a move to another site, and a file system deleted or reformatted on volumes that stay. Warns when a volume joins a group, or gets its first file system, and may already hold data.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "deletion-prepared", description: "The deletion of a volume that is attached on main, is protected, is to be kept longer, or leaves no record of its reason and of a recent enough backup; likewise a move to another site, and a file system deleted or reformatted on volumes that stay. Warns when a volume joins a group, or gets its first file system, and may already hold data." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "backup-within": { type: "integer", minimum: 0, description: "The greatest age, in days, of the backup on record on the day of the judgement; if left out, no backup is required." }, "attached-allowed": { type: "boolean", default: !1, description: "Whether a volume that is still attached on main may be deleted." } } }, { title: "DestructiveChangesFewEntry", type: "object", description: "More than a set number of changes in one branch that cannot be undone.", additionalProperties: !1, required: ["rule", "at-most"], properties: { rule: { const: "destructive-changes-few", description: "More than a set number of changes in one branch that cannot be undone." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "at-most": { type: "integer", minimum: 0, description: "How many volumes, groups and file systems one branch may delete, shrink or reformat. Exactly this many are allowed; what is lost together with its volume or group counts once." } } }, { title: "FreezeEntry", type: "object", description: "Changes that cannot be undone, or any changes, within a freeze period.", additionalProperties: !1, required: ["rule"], minProperties: 2, properties: { rule: { const: "freeze", description: "Changes that cannot be undone, or any changes, within a freeze period." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, from: { $ref: "common.json#/$defs/date", description: "The first day of the freeze." }, until: { $ref: "common.json#/$defs/date", description: "The last day of the freeze." }, "all-changes": { type: "boolean", default: !1, description: "Whether every change of storage is refused, not only those that cannot be undone." }, reason: { $ref: "common.json#/$defs/sentence", description: "Why there is a freeze; shown with each finding." } } }, { title: "GrowthFollowedThroughEntry", type: "object", description: "Provisioned capacity that is left unallocated: a volume group with too much allocated to no file system, an attached volume in no group and without a file system, a file system smaller than the volume under it.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "growth-followed-through", description: "Provisioned capacity that is left unallocated: a volume group with too much allocated to no file system, an attached volume in no group and without a file system, a file system smaller than the volume under it." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; warning if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "idle-share": { type: "number", minimum: 0, maximum: 1, default: 0.25, description: "The largest share of the provisioned capacity of a volume group that may be unallocated. Exactly this share is allowed." }, "idle-size": { $ref: "common.json#/$defs/size", default: "1 GiB", description: "The size that may be unallocated at any one place, for a partition table, a group's metadata or a last extent. Exactly this size is allowed." } } }, { title: "NamingEntry", type: "object", description: "A name of a server, a volume, a volume group or a mount point that breaks the estate's pattern.", additionalProperties: !1, required: ["rule"], minProperties: 2, properties: { rule: { const: "naming", description: "A name of a server, a volume, a volume group or a mount point that breaks the estate's pattern." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, server: { type: "string", minLength: 1, description: "The pattern (RE2) that a server's name must match from end to end." }, volume: { type: "string", minLength: 1, description: "The pattern (RE2) that a volume's name must match from end to end." }, "volume-group": { type: "string", minLength: 1, description: "The pattern (RE2) that a volume group's name must match from end to end." }, mount: { type: "string", minLength: 1, description: "The pattern (RE2) that the mount point of a file system must match from end to end." } } }, { title: "ShapeEntry", type: "object", description: "Whatever does not match a JSON Schema of your own: a rule without code, for one kind of thing or for changes.", additionalProperties: !1, required: ["rule", "schema", "of"], properties: { rule: { const: "shape", description: "Whatever does not match a JSON Schema of your own: a rule without code, for one kind of thing or for changes." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, of: { type: "string", enum: ["server", "volume", "volume-group", "file-system", "change"], description: "What is checked against the schema, each by itself." }, kinds: { type: "array", minItems: 1, items: { type: "string", enum: ["server-created", "server-renamed", "server-changed-team", "server-moved-site", "server-changed-type", "server-started", "server-stopped", "boot-swapped", "server-edited", "server-deleted", "volume-created", "volume-re-created", "volume-renamed", "volume-changed-team", "volume-moved-site", "volume-moved-tier", "volume-grown", "volume-shrunk", "volume-unprotected", "volume-edited", "handed-over", "detached", "attached", "volume-deleted", "group-created", "group-renamed", "member-left", "member-joined", "group-edited", "group-deleted", "file-system-created", "file-system-remounted", "file-system-remade", "file-system-grown", "file-system-shrunk", "file-system-deleted"] }, description: "Only changes of these kinds; all kinds if left out. Only with of: change." }, schema: { type: "object", description: "A JSON Schema (2020-12) that each must satisfy. It sees the keys of the estate files, sizes as numbers under size-gib, and servers, volumes or volume-group for what it is attached to or part of; for a change: change, subject, before and after. Patterns are RE2; $ref stays within the schema." }, message: { $ref: "common.json#/$defs/sentence", description: "The beginning of the message about what does not match." } } }, { title: "TierBoundsEntry", type: "object", description: "A volume whose size its tier does not offer, or a server that needs more IOPS than its volumes' tiers provide.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "tier-bounds", description: "A volume whose size its tier does not offer, or a server that needs more IOPS than its volumes' tiers provide." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "PolicyApartEntry", type: "object", description: "A looser policy and a change of storage in one branch.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "policy-apart", description: "A looser policy and a change of storage in one branch." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }] }, func11 = require_ucs2length().default, schema126 = { title: "ScopeDeclaration", type: "object", additionalProperties: !1, description: "What the rule applies to; everything if left out. All keys given must match.", properties: { teams: { $ref: "#/$defs/names", description: "Only what belongs to one of these teams." }, sites: { $ref: "#/$defs/names", description: "Only what is at one of these sites." }, tiers: { $ref: "#/$defs/names", description: "Only volumes of one of these tiers." }, labels: { type: "object", propertyNames: { $ref: "common.json#/$defs/name" }, additionalProperties: { type: ["string", "array"], items: { type: "string" }, minItems: 1 }, description: "Only what has each of these labels, with the value or one of the values." } } }, schema127 = { type: "array", minItems: 1, items: { $ref: "common.json#/$defs/name" } };
+var rule_pack = validate57, schema126 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "rule-pack.json", title: "RulePackFile", description: "A rule pack: rules with their parameters, limits and scope.", type: "object", additionalProperties: !1, properties: { use: { type: "array", items: { $ref: "common.json#/$defs/name" }, description: "Packs that ship with Ullage, by name; what follows adds to them or overrides them by name." }, rules: { type: "array", items: { $ref: "#/$defs/entry" }, description: "The rules of this pack." } }, $defs: { names: { type: "array", minItems: 1, items: { $ref: "common.json#/$defs/name" } }, scope: { title: "ScopeDeclaration", type: "object", additionalProperties: !1, description: "What the rule applies to; everything if left out. All keys given must match.", properties: { teams: { $ref: "#/$defs/names", description: "Only what belongs to one of these teams." }, sites: { $ref: "#/$defs/names", description: "Only what is at one of these sites." }, tiers: { $ref: "#/$defs/names", description: "Only volumes of one of these tiers." }, labels: { type: "object", propertyNames: { $ref: "common.json#/$defs/name" }, additionalProperties: { type: ["string", "array"], items: { type: "string" }, minItems: 1 }, description: "Only what has each of these labels, with the value or one of the values." } } }, entry: { title: "RuleEntry", type: "object", required: ["rule"], discriminator: { propertyName: "rule" }, oneOf: [{ title: "MaxMonthlySpendEntry", type: "object", description: "A team, a site, a label or the whole estate whose monthly cost is over its limit.", additionalProperties: !1, required: ["rule", "limit"], properties: { rule: { const: "max-monthly-spend", description: "A team, a site, a label or the whole estate whose monthly cost is over its limit." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, limit: { $ref: "common.json#/$defs/amount", description: "The highest total monthly cost of everything in scope. Exactly this amount is allowed." }, each: { type: "string", enum: ["team", "site"], description: "Applies the limit to each team, or each site, in scope separately instead of to their total." }, "warn-from": { type: "number", exclusiveMinimum: 0, maximum: 1, description: "The share of the limit from which a warning is given." }, from: { $ref: "common.json#/$defs/date", description: "The first day on which the limit applies." }, until: { $ref: "common.json#/$defs/date", description: "The last day on which the limit applies." } } }, { title: "SpendUnderALimitEntry", type: "object", description: "Monthly cost that no spend limit covers: of a team, or of no team at all.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "spend-under-a-limit", description: "Monthly cost that no spend limit covers: of a team, or of no team at all." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "MinimumHeadroomEntry", type: "object", description: "Less headroom than required in a site's quota, a server's attachment slots, a volume group or a file system; or a file system that, by its readings, will be full too soon.", additionalProperties: !1, required: ["rule", "of"], properties: { rule: { const: "minimum-headroom", description: "Less headroom than required in a site's quota, a server's attachment slots, a volume group or a file system; or a file system that, by its readings, will be full too soon." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, of: { type: "string", enum: ["quota", "attachment-slots", "volume-group", "file-system"], description: "The layer that must keep headroom. A file system is checked against its readings; without any, its share and size are not checked." }, share: { type: "number", minimum: 0, maximum: 1, description: "The smallest share of the capacity that must be free. Exactly this share is enough." }, size: { $ref: "common.json#/$defs/size", description: "The smallest size that must be free, at layers measured in bytes." }, count: { type: "integer", minimum: 0, description: "The smallest number of volumes or slots that must be free, at layers that are counted." }, days: { type: "integer", minimum: 1, description: "The smallest number of days, from the day of the judgement, until a file system may be full by its readings: what counts is the day by which 5 in 100 of the futures drawn from them are full, so that the rule errs early. Exactly this many are enough." } } }, { title: "NoShrinkEntry", type: "object", description: "A volume, a volume group or a file system made smaller in exact bytes: also across a rename, a change of unit, or a deletion and re-creation in its place.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "no-shrink", description: "A volume, a volume group or a file system made smaller in exact bytes: also across a rename, a change of unit, or a deletion and re-creation in its place." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "allow-file-systems": { type: "array", items: { type: "string", enum: ["ext2", "ext3", "ext4", "btrfs", "ntfs", "swap"] }, description: "The types of file system that may be made smaller, among those whose own tools can do it." } } }, { title: "BootVolumeStaysEntry", type: "object", description: "A boot volume detached, swapped, moved, deleted, taken into a volume group or given a new file system while its server runs.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "boot-volume-stays", description: "A boot volume detached, swapped, moved, deleted, taken into a volume group or given a new file system while its server runs." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "ExclusiveAttachmentEntry", type: "object", description: "One volume attached to several servers, unless it is shareable, within its tier's limit, and holds a cluster-aware file system.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "exclusive-attachment", description: "One volume attached to several servers, unless it is shareable, within its tier's limit, and holds a cluster-aware file system." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "GroupTravelsWholeEntry", type: "object", description: "A volume group with members on different servers, or with some members attached and some not.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "group-travels-whole", description: "A volume group with members on different servers, or with some members attached and some not." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "SameSiteEntry", type: "object", description: "A volume attached to a server at another site.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "same-site", description: "A volume attached to a server at another site." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "GrowthStepEntry", type: "object", description: "A volume made larger in one change by more than a set factor or a set size.", additionalProperties: !1, required: ["rule"], minProperties: 2, properties: { rule: { const: "growth-step", description: "A volume made larger in one change by more than a set factor or a set size." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, times: { type: "number", minimum: 1, description: "The largest factor by which a volume may grow in one change." }, by: { $ref: "common.json#/$defs/size", description: "The largest size by which a volume may grow in one change." } } }, { title: "DetachedVolumeOwnedEntry", type: "object", description: "A volume that no server uses and that is still billed, unattached or attached only to stopped servers that cost nothing, without an owner, a reason or a retention date, or kept past that date.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "detached-volume-owned", description: "A volume that no server uses and that is still billed, unattached or attached only to stopped servers that cost nothing, without an owner, a reason or a retention date, or kept past that date." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "at-most": { type: "integer", minimum: 1, description: "How many days ahead a retention date may be at most." }, grace: { type: "integer", minimum: 0, default: 0, description: "How many days past the retention date are tolerated." } } }, { title: "DeletionPreparedEntry", type: "object", description: "The deletion of a volume that is attached on main, is protected, is to be kept longer, or leaves no record of its reason and of a recent enough backup; likewise a move to another site, and a file system deleted or reformatted on volumes that stay. Warns when a volume joins a group, or gets its first file system, and may already hold data.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "deletion-prepared", description: "The deletion of a volume that is attached on main, is protected, is to be kept longer, or leaves no record of its reason and of a recent enough backup; likewise a move to another site, and a file system deleted or reformatted on volumes that stay. Warns when a volume joins a group, or gets its first file system, and may already hold data." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "backup-within": { type: "integer", minimum: 0, description: "The greatest age, in days, of the backup on record on the day of the judgement; if left out, no backup is required." }, "attached-allowed": { type: "boolean", default: !1, description: "Whether a volume that is still attached on main may be deleted." } } }, { title: "DestructiveChangesFewEntry", type: "object", description: "More than a set number of changes in one branch that cannot be undone.", additionalProperties: !1, required: ["rule", "at-most"], properties: { rule: { const: "destructive-changes-few", description: "More than a set number of changes in one branch that cannot be undone." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "at-most": { type: "integer", minimum: 0, description: "How many volumes, groups and file systems one branch may delete, shrink or reformat. Exactly this many are allowed; what is lost together with its volume or group counts once." } } }, { title: "FreezeEntry", type: "object", description: "Changes that cannot be undone, or any changes, within a freeze period.", additionalProperties: !1, required: ["rule"], minProperties: 2, properties: { rule: { const: "freeze", description: "Changes that cannot be undone, or any changes, within a freeze period." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, from: { $ref: "common.json#/$defs/date", description: "The first day of the freeze." }, until: { $ref: "common.json#/$defs/date", description: "The last day of the freeze." }, "all-changes": { type: "boolean", default: !1, description: "Whether every change of storage is refused, not only those that cannot be undone." }, reason: { $ref: "common.json#/$defs/sentence", description: "Why there is a freeze; shown with each finding." } } }, { title: "GrowthFollowedThroughEntry", type: "object", description: "Provisioned capacity that is left unallocated: a volume group with too much allocated to no file system, an attached volume in no group and without a file system, a file system smaller than the volume under it.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "growth-followed-through", description: "Provisioned capacity that is left unallocated: a volume group with too much allocated to no file system, an attached volume in no group and without a file system, a file system smaller than the volume under it." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; warning if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "idle-share": { type: "number", minimum: 0, maximum: 1, default: 0.25, description: "The largest share of the provisioned capacity of a volume group that may be unallocated. Exactly this share is allowed." }, "idle-size": { $ref: "common.json#/$defs/size", default: "1 GiB", description: "The size that may be unallocated at any one place, for a partition table, a group's metadata or a last extent. Exactly this size is allowed." } } }, { title: "NamingEntry", type: "object", description: "A name of a server, a volume, a volume group or a mount point that breaks the estate's pattern.", additionalProperties: !1, required: ["rule"], minProperties: 2, properties: { rule: { const: "naming", description: "A name of a server, a volume, a volume group or a mount point that breaks the estate's pattern." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, server: { type: "string", minLength: 1, description: "The pattern (RE2) that a server's name must match from end to end." }, volume: { type: "string", minLength: 1, description: "The pattern (RE2) that a volume's name must match from end to end." }, "volume-group": { type: "string", minLength: 1, description: "The pattern (RE2) that a volume group's name must match from end to end." }, mount: { type: "string", minLength: 1, description: "The pattern (RE2) that the mount point of a file system must match from end to end." } } }, { title: "ShapeEntry", type: "object", description: "Whatever does not match a JSON Schema of your own: a rule without code, for one kind of thing or for changes.", additionalProperties: !1, required: ["rule", "schema", "of"], properties: { rule: { const: "shape", description: "Whatever does not match a JSON Schema of your own: a rule without code, for one kind of thing or for changes." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, of: { type: "string", enum: ["server", "volume", "volume-group", "file-system", "change"], description: "What is checked against the schema, each by itself." }, kinds: { type: "array", minItems: 1, items: { type: "string", enum: ["server-created", "server-renamed", "server-changed-team", "server-moved-site", "server-changed-type", "server-started", "server-stopped", "boot-swapped", "server-edited", "server-deleted", "volume-created", "volume-re-created", "volume-renamed", "volume-changed-team", "volume-moved-site", "volume-moved-tier", "volume-grown", "volume-shrunk", "volume-unprotected", "volume-edited", "handed-over", "detached", "attached", "volume-deleted", "group-created", "group-renamed", "member-left", "member-joined", "group-edited", "group-deleted", "file-system-created", "file-system-remounted", "file-system-edited", "file-system-remade", "file-system-grown", "file-system-shrunk", "file-system-deleted"] }, description: "Only changes of these kinds; all kinds if left out. Only with of: change." }, schema: { type: "object", description: "A JSON Schema (2020-12) that each must satisfy. It sees the keys of the estate files, sizes as numbers under size-gib, and servers, volumes or volume-group for what it is attached to or part of; for a change: change, subject, before and after. Patterns are RE2; $ref stays within the schema." }, message: { $ref: "common.json#/$defs/sentence", description: "The beginning of the message about what does not match." } } }, { title: "TierBoundsEntry", type: "object", description: "A volume whose size its tier does not offer, or a server that needs more IOPS than its volumes' tiers provide.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "tier-bounds", description: "A volume whose size its tier does not offer, or a server that needs more IOPS than its volumes' tiers provide." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "PolicyApartEntry", type: "object", description: "A looser policy and a change of storage in one branch.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "policy-apart", description: "A looser policy and a change of storage in one branch." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }] } } }, schema128 = { title: "RuleEntry", type: "object", required: ["rule"], discriminator: { propertyName: "rule" }, oneOf: [{ title: "MaxMonthlySpendEntry", type: "object", description: "A team, a site, a label or the whole estate whose monthly cost is over its limit.", additionalProperties: !1, required: ["rule", "limit"], properties: { rule: { const: "max-monthly-spend", description: "A team, a site, a label or the whole estate whose monthly cost is over its limit." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, limit: { $ref: "common.json#/$defs/amount", description: "The highest total monthly cost of everything in scope. Exactly this amount is allowed." }, each: { type: "string", enum: ["team", "site"], description: "Applies the limit to each team, or each site, in scope separately instead of to their total." }, "warn-from": { type: "number", exclusiveMinimum: 0, maximum: 1, description: "The share of the limit from which a warning is given." }, from: { $ref: "common.json#/$defs/date", description: "The first day on which the limit applies." }, until: { $ref: "common.json#/$defs/date", description: "The last day on which the limit applies." } } }, { title: "SpendUnderALimitEntry", type: "object", description: "Monthly cost that no spend limit covers: of a team, or of no team at all.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "spend-under-a-limit", description: "Monthly cost that no spend limit covers: of a team, or of no team at all." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "MinimumHeadroomEntry", type: "object", description: "Less headroom than required in a site's quota, a server's attachment slots, a volume group or a file system; or a file system that, by its readings, will be full too soon.", additionalProperties: !1, required: ["rule", "of"], properties: { rule: { const: "minimum-headroom", description: "Less headroom than required in a site's quota, a server's attachment slots, a volume group or a file system; or a file system that, by its readings, will be full too soon." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, of: { type: "string", enum: ["quota", "attachment-slots", "volume-group", "file-system"], description: "The layer that must keep headroom. A file system is checked against its readings; without any, its share and size are not checked." }, share: { type: "number", minimum: 0, maximum: 1, description: "The smallest share of the capacity that must be free. Exactly this share is enough." }, size: { $ref: "common.json#/$defs/size", description: "The smallest size that must be free, at layers measured in bytes." }, count: { type: "integer", minimum: 0, description: "The smallest number of volumes or slots that must be free, at layers that are counted." }, days: { type: "integer", minimum: 1, description: "The smallest number of days, from the day of the judgement, until a file system may be full by its readings: what counts is the day by which 5 in 100 of the futures drawn from them are full, so that the rule errs early. Exactly this many are enough." } } }, { title: "NoShrinkEntry", type: "object", description: "A volume, a volume group or a file system made smaller in exact bytes: also across a rename, a change of unit, or a deletion and re-creation in its place.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "no-shrink", description: "A volume, a volume group or a file system made smaller in exact bytes: also across a rename, a change of unit, or a deletion and re-creation in its place." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "allow-file-systems": { type: "array", items: { type: "string", enum: ["ext2", "ext3", "ext4", "btrfs", "ntfs", "swap"] }, description: "The types of file system that may be made smaller, among those whose own tools can do it." } } }, { title: "BootVolumeStaysEntry", type: "object", description: "A boot volume detached, swapped, moved, deleted, taken into a volume group or given a new file system while its server runs.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "boot-volume-stays", description: "A boot volume detached, swapped, moved, deleted, taken into a volume group or given a new file system while its server runs." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "ExclusiveAttachmentEntry", type: "object", description: "One volume attached to several servers, unless it is shareable, within its tier's limit, and holds a cluster-aware file system.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "exclusive-attachment", description: "One volume attached to several servers, unless it is shareable, within its tier's limit, and holds a cluster-aware file system." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "GroupTravelsWholeEntry", type: "object", description: "A volume group with members on different servers, or with some members attached and some not.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "group-travels-whole", description: "A volume group with members on different servers, or with some members attached and some not." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "SameSiteEntry", type: "object", description: "A volume attached to a server at another site.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "same-site", description: "A volume attached to a server at another site." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "GrowthStepEntry", type: "object", description: "A volume made larger in one change by more than a set factor or a set size.", additionalProperties: !1, required: ["rule"], minProperties: 2, properties: { rule: { const: "growth-step", description: "A volume made larger in one change by more than a set factor or a set size." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, times: { type: "number", minimum: 1, description: "The largest factor by which a volume may grow in one change." }, by: { $ref: "common.json#/$defs/size", description: "The largest size by which a volume may grow in one change." } } }, { title: "DetachedVolumeOwnedEntry", type: "object", description: "A volume that no server uses and that is still billed, unattached or attached only to stopped servers that cost nothing, without an owner, a reason or a retention date, or kept past that date.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "detached-volume-owned", description: "A volume that no server uses and that is still billed, unattached or attached only to stopped servers that cost nothing, without an owner, a reason or a retention date, or kept past that date." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "at-most": { type: "integer", minimum: 1, description: "How many days ahead a retention date may be at most." }, grace: { type: "integer", minimum: 0, default: 0, description: "How many days past the retention date are tolerated." } } }, { title: "DeletionPreparedEntry", type: "object", description: "The deletion of a volume that is attached on main, is protected, is to be kept longer, or leaves no record of its reason and of a recent enough backup; likewise a move to another site, and a file system deleted or reformatted on volumes that stay. Warns when a volume joins a group, or gets its first file system, and may already hold data.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "deletion-prepared", description: "The deletion of a volume that is attached on main, is protected, is to be kept longer, or leaves no record of its reason and of a recent enough backup; likewise a move to another site, and a file system deleted or reformatted on volumes that stay. Warns when a volume joins a group, or gets its first file system, and may already hold data." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "backup-within": { type: "integer", minimum: 0, description: "The greatest age, in days, of the backup on record on the day of the judgement; if left out, no backup is required." }, "attached-allowed": { type: "boolean", default: !1, description: "Whether a volume that is still attached on main may be deleted." } } }, { title: "DestructiveChangesFewEntry", type: "object", description: "More than a set number of changes in one branch that cannot be undone.", additionalProperties: !1, required: ["rule", "at-most"], properties: { rule: { const: "destructive-changes-few", description: "More than a set number of changes in one branch that cannot be undone." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "at-most": { type: "integer", minimum: 0, description: "How many volumes, groups and file systems one branch may delete, shrink or reformat. Exactly this many are allowed; what is lost together with its volume or group counts once." } } }, { title: "FreezeEntry", type: "object", description: "Changes that cannot be undone, or any changes, within a freeze period.", additionalProperties: !1, required: ["rule"], minProperties: 2, properties: { rule: { const: "freeze", description: "Changes that cannot be undone, or any changes, within a freeze period." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, from: { $ref: "common.json#/$defs/date", description: "The first day of the freeze." }, until: { $ref: "common.json#/$defs/date", description: "The last day of the freeze." }, "all-changes": { type: "boolean", default: !1, description: "Whether every change of storage is refused, not only those that cannot be undone." }, reason: { $ref: "common.json#/$defs/sentence", description: "Why there is a freeze; shown with each finding." } } }, { title: "GrowthFollowedThroughEntry", type: "object", description: "Provisioned capacity that is left unallocated: a volume group with too much allocated to no file system, an attached volume in no group and without a file system, a file system smaller than the volume under it.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "growth-followed-through", description: "Provisioned capacity that is left unallocated: a volume group with too much allocated to no file system, an attached volume in no group and without a file system, a file system smaller than the volume under it." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; warning if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "idle-share": { type: "number", minimum: 0, maximum: 1, default: 0.25, description: "The largest share of the provisioned capacity of a volume group that may be unallocated. Exactly this share is allowed." }, "idle-size": { $ref: "common.json#/$defs/size", default: "1 GiB", description: "The size that may be unallocated at any one place, for a partition table, a group's metadata or a last extent. Exactly this size is allowed." } } }, { title: "NamingEntry", type: "object", description: "A name of a server, a volume, a volume group or a mount point that breaks the estate's pattern.", additionalProperties: !1, required: ["rule"], minProperties: 2, properties: { rule: { const: "naming", description: "A name of a server, a volume, a volume group or a mount point that breaks the estate's pattern." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, server: { type: "string", minLength: 1, description: "The pattern (RE2) that a server's name must match from end to end." }, volume: { type: "string", minLength: 1, description: "The pattern (RE2) that a volume's name must match from end to end." }, "volume-group": { type: "string", minLength: 1, description: "The pattern (RE2) that a volume group's name must match from end to end." }, mount: { type: "string", minLength: 1, description: "The pattern (RE2) that the mount point of a file system must match from end to end." } } }, { title: "ShapeEntry", type: "object", description: "Whatever does not match a JSON Schema of your own: a rule without code, for one kind of thing or for changes.", additionalProperties: !1, required: ["rule", "schema", "of"], properties: { rule: { const: "shape", description: "Whatever does not match a JSON Schema of your own: a rule without code, for one kind of thing or for changes." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, of: { type: "string", enum: ["server", "volume", "volume-group", "file-system", "change"], description: "What is checked against the schema, each by itself." }, kinds: { type: "array", minItems: 1, items: { type: "string", enum: ["server-created", "server-renamed", "server-changed-team", "server-moved-site", "server-changed-type", "server-started", "server-stopped", "boot-swapped", "server-edited", "server-deleted", "volume-created", "volume-re-created", "volume-renamed", "volume-changed-team", "volume-moved-site", "volume-moved-tier", "volume-grown", "volume-shrunk", "volume-unprotected", "volume-edited", "handed-over", "detached", "attached", "volume-deleted", "group-created", "group-renamed", "member-left", "member-joined", "group-edited", "group-deleted", "file-system-created", "file-system-remounted", "file-system-edited", "file-system-remade", "file-system-grown", "file-system-shrunk", "file-system-deleted"] }, description: "Only changes of these kinds; all kinds if left out. Only with of: change." }, schema: { type: "object", description: "A JSON Schema (2020-12) that each must satisfy. It sees the keys of the estate files, sizes as numbers under size-gib, and servers, volumes or volume-group for what it is attached to or part of; for a change: change, subject, before and after. Patterns are RE2; $ref stays within the schema." }, message: { $ref: "common.json#/$defs/sentence", description: "The beginning of the message about what does not match." } } }, { title: "TierBoundsEntry", type: "object", description: "A volume whose size its tier does not offer, or a server that needs more IOPS than its volumes' tiers provide.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "tier-bounds", description: "A volume whose size its tier does not offer, or a server that needs more IOPS than its volumes' tiers provide." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "PolicyApartEntry", type: "object", description: "A looser policy and a change of storage in one branch.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "policy-apart", description: "A looser policy and a change of storage in one branch." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }] }, func11 = require_ucs2length().default, schema130 = { title: "ScopeDeclaration", type: "object", additionalProperties: !1, description: "What the rule applies to; everything if left out. All keys given must match.", properties: { teams: { $ref: "#/$defs/names", description: "Only what belongs to one of these teams." }, sites: { $ref: "#/$defs/names", description: "Only what is at one of these sites." }, tiers: { $ref: "#/$defs/names", description: "Only volumes of one of these tiers." }, labels: { type: "object", propertyNames: { $ref: "common.json#/$defs/name" }, additionalProperties: { type: ["string", "array"], items: { type: "string" }, minItems: 1 }, description: "Only what has each of these labels, with the value or one of the values." } } }, schema131 = { type: "array", minItems: 1, items: { $ref: "common.json#/$defs/name" } };
 function validate60(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate60.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), Array.isArray(data)) {
     if (data.length < 1) {
-      let err0 = { instancePath, schemaPath: "#/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items", schema: 1, parentSchema: schema127, data };
+      let err0 = { instancePath, schemaPath: "#/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items", schema: 1, parentSchema: schema131, data };
       vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
     }
     let len0 = data.length;
@@ -2904,7 +2998,7 @@ function validate60(data, { instancePath = "", parentData, parentDataProperty, r
       }
     }
   } else {
-    let err3 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema127.type, parentSchema: schema127, data };
+    let err3 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema131.type, parentSchema: schema131, data };
     vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
   }
   return validate60.errors = vErrors, errors === 0;
@@ -2915,7 +3009,7 @@ function validate59(data, { instancePath = "", parentData, parentDataProperty, r
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     for (let key0 in data)
       if (!(key0 === "teams" || key0 === "sites" || key0 === "tiers" || key0 === "labels")) {
-        let err0 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema126, data };
+        let err0 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema130, data };
         vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
       }
     if (data.teams !== void 0 && (validate60(data.teams, { instancePath: instancePath + "/teams", parentData: data, parentDataProperty: "teams", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate60.errors : vErrors.concat(validate60.errors), errors = vErrors.length)), data.sites !== void 0 && (validate60(data.sites, { instancePath: instancePath + "/sites", parentData: data, parentDataProperty: "sites", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate60.errors : vErrors.concat(validate60.errors), errors = vErrors.length)), data.tiers !== void 0 && (validate60(data.tiers, { instancePath: instancePath + "/tiers", parentData: data, parentDataProperty: "tiers", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate60.errors : vErrors.concat(validate60.errors), errors = vErrors.length)), data.labels !== void 0) {
@@ -2934,38 +3028,38 @@ function validate59(data, { instancePath = "", parentData, parentDataProperty, r
           }
           var valid1 = _errs7 === errors;
           if (!valid1) {
-            let err3 = { instancePath: instancePath + "/labels", schemaPath: "#/properties/labels/propertyNames", keyword: "propertyNames", params: { propertyName: key1 }, message: "property name must be valid", schema: schema126.properties.labels.propertyNames, parentSchema: schema126.properties.labels, data: data3 };
+            let err3 = { instancePath: instancePath + "/labels", schemaPath: "#/properties/labels/propertyNames", keyword: "propertyNames", params: { propertyName: key1 }, message: "property name must be valid", schema: schema130.properties.labels.propertyNames, parentSchema: schema130.properties.labels, data: data3 };
             vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
           }
         }
         for (let key2 in data3) {
           let data4 = data3[key2];
           if (typeof data4 != "string" && !Array.isArray(data4)) {
-            let err4 = { instancePath: instancePath + "/labels/" + key2.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/labels/additionalProperties/type", keyword: "type", params: { type: schema126.properties.labels.additionalProperties.type }, message: "must be string,array", schema: schema126.properties.labels.additionalProperties.type, parentSchema: schema126.properties.labels.additionalProperties, data: data4 };
+            let err4 = { instancePath: instancePath + "/labels/" + key2.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/labels/additionalProperties/type", keyword: "type", params: { type: schema130.properties.labels.additionalProperties.type }, message: "must be string,array", schema: schema130.properties.labels.additionalProperties.type, parentSchema: schema130.properties.labels.additionalProperties, data: data4 };
             vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
           }
           if (Array.isArray(data4)) {
             if (data4.length < 1) {
-              let err5 = { instancePath: instancePath + "/labels/" + key2.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/labels/additionalProperties/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items", schema: 1, parentSchema: schema126.properties.labels.additionalProperties, data: data4 };
+              let err5 = { instancePath: instancePath + "/labels/" + key2.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/labels/additionalProperties/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items", schema: 1, parentSchema: schema130.properties.labels.additionalProperties, data: data4 };
               vErrors === null ? vErrors = [err5] : vErrors.push(err5), errors++;
             }
             let len0 = data4.length;
             for (let i0 = 0; i0 < len0; i0++) {
               let data5 = data4[i0];
               if (typeof data5 != "string") {
-                let err6 = { instancePath: instancePath + "/labels/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/" + i0, schemaPath: "#/properties/labels/additionalProperties/items/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema126.properties.labels.additionalProperties.items.type, parentSchema: schema126.properties.labels.additionalProperties.items, data: data5 };
+                let err6 = { instancePath: instancePath + "/labels/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/" + i0, schemaPath: "#/properties/labels/additionalProperties/items/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema130.properties.labels.additionalProperties.items.type, parentSchema: schema130.properties.labels.additionalProperties.items, data: data5 };
                 vErrors === null ? vErrors = [err6] : vErrors.push(err6), errors++;
               }
             }
           }
         }
       } else {
-        let err7 = { instancePath: instancePath + "/labels", schemaPath: "#/properties/labels/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema126.properties.labels.type, parentSchema: schema126.properties.labels, data: data3 };
+        let err7 = { instancePath: instancePath + "/labels", schemaPath: "#/properties/labels/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema130.properties.labels.type, parentSchema: schema130.properties.labels, data: data3 };
         vErrors === null ? vErrors = [err7] : vErrors.push(err7), errors++;
       }
     }
   } else {
-    let err8 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema126.type, parentSchema: schema126, data };
+    let err8 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema130.type, parentSchema: schema130, data };
     vErrors === null ? vErrors = [err8] : vErrors.push(err8), errors++;
   }
   return validate59.errors = vErrors, errors === 0;
@@ -2975,7 +3069,7 @@ function validate58(data, { instancePath = "", parentData, parentDataProperty, r
   let vErrors = null, errors = 0, evaluated0 = validate58.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     if (data.rule === void 0) {
-      let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema124.required, parentSchema: schema124, data };
+      let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema128.required, parentSchema: schema128, data };
       vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
     }
     let tag0 = data.rule;
@@ -2983,22 +3077,22 @@ function validate58(data, { instancePath = "", parentData, parentDataProperty, r
       if (tag0 === "max-monthly-spend") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (data.rule === void 0) {
-            let err1 = { instancePath, schemaPath: "#/oneOf/0/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema124.oneOf[0].required, parentSchema: schema124.oneOf[0], data };
+            let err1 = { instancePath, schemaPath: "#/oneOf/0/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema128.oneOf[0].required, parentSchema: schema128.oneOf[0], data };
             vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
           }
           if (data.limit === void 0) {
-            let err2 = { instancePath, schemaPath: "#/oneOf/0/required", keyword: "required", params: { missingProperty: "limit" }, message: "must have required property 'limit'", schema: schema124.oneOf[0].required, parentSchema: schema124.oneOf[0], data };
+            let err2 = { instancePath, schemaPath: "#/oneOf/0/required", keyword: "required", params: { missingProperty: "limit" }, message: "must have required property 'limit'", schema: schema128.oneOf[0].required, parentSchema: schema128.oneOf[0], data };
             vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
           }
           for (let key0 in data)
-            if (!func1.call(schema124.oneOf[0].properties, key0)) {
-              let err3 = { instancePath, schemaPath: "#/oneOf/0/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema124.oneOf[0], data };
+            if (!func1.call(schema128.oneOf[0].properties, key0)) {
+              let err3 = { instancePath, schemaPath: "#/oneOf/0/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema128.oneOf[0], data };
               vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
             }
           if (data.rule !== void 0) {
             let data0 = data.rule;
             if (data0 !== "max-monthly-spend") {
-              let err4 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/0/properties/rule/const", keyword: "const", params: { allowedValue: "max-monthly-spend" }, message: "must be equal to constant", schema: "max-monthly-spend", parentSchema: schema124.oneOf[0].properties.rule, data: data0 };
+              let err4 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/0/properties/rule/const", keyword: "const", params: { allowedValue: "max-monthly-spend" }, message: "must be equal to constant", schema: "max-monthly-spend", parentSchema: schema128.oneOf[0].properties.rule, data: data0 };
               vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
             }
           }
@@ -3017,41 +3111,41 @@ function validate58(data, { instancePath = "", parentData, parentDataProperty, r
           if (data.level !== void 0) {
             let data2 = data.level;
             if (typeof data2 != "string") {
-              let err7 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/0/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema124.oneOf[0].properties.level.type, parentSchema: schema124.oneOf[0].properties.level, data: data2 };
+              let err7 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/0/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema128.oneOf[0].properties.level.type, parentSchema: schema128.oneOf[0].properties.level, data: data2 };
               vErrors === null ? vErrors = [err7] : vErrors.push(err7), errors++;
             }
             if (!(data2 === "error" || data2 === "warning" || data2 === "note")) {
-              let err8 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/0/properties/level/enum", keyword: "enum", params: { allowedValues: schema124.oneOf[0].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema124.oneOf[0].properties.level.enum, parentSchema: schema124.oneOf[0].properties.level, data: data2 };
+              let err8 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/0/properties/level/enum", keyword: "enum", params: { allowedValues: schema128.oneOf[0].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema128.oneOf[0].properties.level.enum, parentSchema: schema128.oneOf[0].properties.level, data: data2 };
               vErrors === null ? vErrors = [err8] : vErrors.push(err8), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data3 = data.enabled;
             if (typeof data3 != "boolean") {
-              let err9 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/0/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema124.oneOf[0].properties.enabled.type, parentSchema: schema124.oneOf[0].properties.enabled, data: data3 };
+              let err9 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/0/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema128.oneOf[0].properties.enabled.type, parentSchema: schema128.oneOf[0].properties.enabled, data: data3 };
               vErrors === null ? vErrors = [err9] : vErrors.push(err9), errors++;
             }
           }
           if (data.where !== void 0 && (validate59(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate59.errors : vErrors.concat(validate59.errors), errors = vErrors.length)), data.limit !== void 0) {
             let data5 = data.limit;
             if (typeof data5 == "string") {
-              if (!pattern51.test(data5)) {
-                let err10 = { instancePath: instancePath + "/limit", schemaPath: "common.json#/$defs/amount/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})?$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})?$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})?$", parentSchema: schema111, data: data5 };
+              if (!pattern55.test(data5)) {
+                let err10 = { instancePath: instancePath + "/limit", schemaPath: "common.json#/$defs/amount/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})?$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})?$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})?$", parentSchema: schema115, data: data5 };
                 vErrors === null ? vErrors = [err10] : vErrors.push(err10), errors++;
               }
             } else {
-              let err11 = { instancePath: instancePath + "/limit", schemaPath: "common.json#/$defs/amount/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema111.type, parentSchema: schema111, data: data5 };
+              let err11 = { instancePath: instancePath + "/limit", schemaPath: "common.json#/$defs/amount/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema115.type, parentSchema: schema115, data: data5 };
               vErrors === null ? vErrors = [err11] : vErrors.push(err11), errors++;
             }
           }
           if (data.each !== void 0) {
             let data6 = data.each;
             if (typeof data6 != "string") {
-              let err12 = { instancePath: instancePath + "/each", schemaPath: "#/oneOf/0/properties/each/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema124.oneOf[0].properties.each.type, parentSchema: schema124.oneOf[0].properties.each, data: data6 };
+              let err12 = { instancePath: instancePath + "/each", schemaPath: "#/oneOf/0/properties/each/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema128.oneOf[0].properties.each.type, parentSchema: schema128.oneOf[0].properties.each, data: data6 };
               vErrors === null ? vErrors = [err12] : vErrors.push(err12), errors++;
             }
             if (!(data6 === "team" || data6 === "site")) {
-              let err13 = { instancePath: instancePath + "/each", schemaPath: "#/oneOf/0/properties/each/enum", keyword: "enum", params: { allowedValues: schema124.oneOf[0].properties.each.enum }, message: "must be equal to one of the allowed values", schema: schema124.oneOf[0].properties.each.enum, parentSchema: schema124.oneOf[0].properties.each, data: data6 };
+              let err13 = { instancePath: instancePath + "/each", schemaPath: "#/oneOf/0/properties/each/enum", keyword: "enum", params: { allowedValues: schema128.oneOf[0].properties.each.enum }, message: "must be equal to one of the allowed values", schema: schema128.oneOf[0].properties.each.enum, parentSchema: schema128.oneOf[0].properties.each, data: data6 };
               vErrors === null ? vErrors = [err13] : vErrors.push(err13), errors++;
             }
           }
@@ -3059,15 +3153,15 @@ function validate58(data, { instancePath = "", parentData, parentDataProperty, r
             let data7 = data["warn-from"];
             if (typeof data7 == "number" && isFinite(data7)) {
               if (data7 > 1 || isNaN(data7)) {
-                let err14 = { instancePath: instancePath + "/warn-from", schemaPath: "#/oneOf/0/properties/warn-from/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1 }, message: "must be <= 1", schema: 1, parentSchema: schema124.oneOf[0].properties["warn-from"], data: data7 };
+                let err14 = { instancePath: instancePath + "/warn-from", schemaPath: "#/oneOf/0/properties/warn-from/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1 }, message: "must be <= 1", schema: 1, parentSchema: schema128.oneOf[0].properties["warn-from"], data: data7 };
                 vErrors === null ? vErrors = [err14] : vErrors.push(err14), errors++;
               }
               if (data7 <= 0 || isNaN(data7)) {
-                let err15 = { instancePath: instancePath + "/warn-from", schemaPath: "#/oneOf/0/properties/warn-from/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0", schema: 0, parentSchema: schema124.oneOf[0].properties["warn-from"], data: data7 };
+                let err15 = { instancePath: instancePath + "/warn-from", schemaPath: "#/oneOf/0/properties/warn-from/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0", schema: 0, parentSchema: schema128.oneOf[0].properties["warn-from"], data: data7 };
                 vErrors === null ? vErrors = [err15] : vErrors.push(err15), errors++;
               }
             } else {
-              let err16 = { instancePath: instancePath + "/warn-from", schemaPath: "#/oneOf/0/properties/warn-from/type", keyword: "type", params: { type: "number" }, message: "must be number", schema: schema124.oneOf[0].properties["warn-from"].type, parentSchema: schema124.oneOf[0].properties["warn-from"], data: data7 };
+              let err16 = { instancePath: instancePath + "/warn-from", schemaPath: "#/oneOf/0/properties/warn-from/type", keyword: "type", params: { type: "number" }, message: "must be number", schema: schema128.oneOf[0].properties["warn-from"].type, parentSchema: schema128.oneOf[0].properties["warn-from"], data: data7 };
               vErrors === null ? vErrors = [err16] : vErrors.push(err16), errors++;
             }
           }
@@ -3096,25 +3190,25 @@ function validate58(data, { instancePath = "", parentData, parentDataProperty, r
             }
           }
         } else {
-          let err21 = { instancePath, schemaPath: "#/oneOf/0/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema124.oneOf[0].type, parentSchema: schema124.oneOf[0], data };
+          let err21 = { instancePath, schemaPath: "#/oneOf/0/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema128.oneOf[0].type, parentSchema: schema128.oneOf[0], data };
           vErrors === null ? vErrors = [err21] : vErrors.push(err21), errors++;
         }
         var props0 = !0;
       } else if (tag0 === "spend-under-a-limit") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (data.rule === void 0) {
-            let err22 = { instancePath, schemaPath: "#/oneOf/1/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema124.oneOf[1].required, parentSchema: schema124.oneOf[1], data };
+            let err22 = { instancePath, schemaPath: "#/oneOf/1/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema128.oneOf[1].required, parentSchema: schema128.oneOf[1], data };
             vErrors === null ? vErrors = [err22] : vErrors.push(err22), errors++;
           }
           for (let key1 in data)
             if (!(key1 === "rule" || key1 === "name" || key1 === "level" || key1 === "enabled" || key1 === "where")) {
-              let err23 = { instancePath, schemaPath: "#/oneOf/1/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key1 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema124.oneOf[1], data };
+              let err23 = { instancePath, schemaPath: "#/oneOf/1/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key1 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema128.oneOf[1], data };
               vErrors === null ? vErrors = [err23] : vErrors.push(err23), errors++;
             }
           if (data.rule !== void 0) {
             let data10 = data.rule;
             if (data10 !== "spend-under-a-limit") {
-              let err24 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/1/properties/rule/const", keyword: "const", params: { allowedValue: "spend-under-a-limit" }, message: "must be equal to constant", schema: "spend-under-a-limit", parentSchema: schema124.oneOf[1].properties.rule, data: data10 };
+              let err24 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/1/properties/rule/const", keyword: "const", params: { allowedValue: "spend-under-a-limit" }, message: "must be equal to constant", schema: "spend-under-a-limit", parentSchema: schema128.oneOf[1].properties.rule, data: data10 };
               vErrors === null ? vErrors = [err24] : vErrors.push(err24), errors++;
             }
           }
@@ -3133,46 +3227,46 @@ function validate58(data, { instancePath = "", parentData, parentDataProperty, r
           if (data.level !== void 0) {
             let data12 = data.level;
             if (typeof data12 != "string") {
-              let err27 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/1/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema124.oneOf[1].properties.level.type, parentSchema: schema124.oneOf[1].properties.level, data: data12 };
+              let err27 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/1/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema128.oneOf[1].properties.level.type, parentSchema: schema128.oneOf[1].properties.level, data: data12 };
               vErrors === null ? vErrors = [err27] : vErrors.push(err27), errors++;
             }
             if (!(data12 === "error" || data12 === "warning" || data12 === "note")) {
-              let err28 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/1/properties/level/enum", keyword: "enum", params: { allowedValues: schema124.oneOf[1].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema124.oneOf[1].properties.level.enum, parentSchema: schema124.oneOf[1].properties.level, data: data12 };
+              let err28 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/1/properties/level/enum", keyword: "enum", params: { allowedValues: schema128.oneOf[1].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema128.oneOf[1].properties.level.enum, parentSchema: schema128.oneOf[1].properties.level, data: data12 };
               vErrors === null ? vErrors = [err28] : vErrors.push(err28), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data13 = data.enabled;
             if (typeof data13 != "boolean") {
-              let err29 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/1/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema124.oneOf[1].properties.enabled.type, parentSchema: schema124.oneOf[1].properties.enabled, data: data13 };
+              let err29 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/1/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema128.oneOf[1].properties.enabled.type, parentSchema: schema128.oneOf[1].properties.enabled, data: data13 };
               vErrors === null ? vErrors = [err29] : vErrors.push(err29), errors++;
             }
           }
           data.where !== void 0 && (validate59(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate59.errors : vErrors.concat(validate59.errors), errors = vErrors.length));
         } else {
-          let err30 = { instancePath, schemaPath: "#/oneOf/1/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema124.oneOf[1].type, parentSchema: schema124.oneOf[1], data };
+          let err30 = { instancePath, schemaPath: "#/oneOf/1/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema128.oneOf[1].type, parentSchema: schema128.oneOf[1], data };
           vErrors === null ? vErrors = [err30] : vErrors.push(err30), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else if (tag0 === "minimum-headroom") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (data.rule === void 0) {
-            let err31 = { instancePath, schemaPath: "#/oneOf/2/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema124.oneOf[2].required, parentSchema: schema124.oneOf[2], data };
+            let err31 = { instancePath, schemaPath: "#/oneOf/2/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema128.oneOf[2].required, parentSchema: schema128.oneOf[2], data };
             vErrors === null ? vErrors = [err31] : vErrors.push(err31), errors++;
           }
           if (data.of === void 0) {
-            let err32 = { instancePath, schemaPath: "#/oneOf/2/required", keyword: "required", params: { missingProperty: "of" }, message: "must have required property 'of'", schema: schema124.oneOf[2].required, parentSchema: schema124.oneOf[2], data };
+            let err32 = { instancePath, schemaPath: "#/oneOf/2/required", keyword: "required", params: { missingProperty: "of" }, message: "must have required property 'of'", schema: schema128.oneOf[2].required, parentSchema: schema128.oneOf[2], data };
             vErrors === null ? vErrors = [err32] : vErrors.push(err32), errors++;
           }
           for (let key2 in data)
-            if (!func1.call(schema124.oneOf[2].properties, key2)) {
-              let err33 = { instancePath, schemaPath: "#/oneOf/2/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key2 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema124.oneOf[2], data };
+            if (!func1.call(schema128.oneOf[2].properties, key2)) {
+              let err33 = { instancePath, schemaPath: "#/oneOf/2/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key2 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema128.oneOf[2], data };
               vErrors === null ? vErrors = [err33] : vErrors.push(err33), errors++;
             }
           if (data.rule !== void 0) {
             let data15 = data.rule;
             if (data15 !== "minimum-headroom") {
-              let err34 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/2/properties/rule/const", keyword: "const", params: { allowedValue: "minimum-headroom" }, message: "must be equal to constant", schema: "minimum-headroom", parentSchema: schema124.oneOf[2].properties.rule, data: data15 };
+              let err34 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/2/properties/rule/const", keyword: "const", params: { allowedValue: "minimum-headroom" }, message: "must be equal to constant", schema: "minimum-headroom", parentSchema: schema128.oneOf[2].properties.rule, data: data15 };
               vErrors === null ? vErrors = [err34] : vErrors.push(err34), errors++;
             }
           }
@@ -3191,29 +3285,29 @@ function validate58(data, { instancePath = "", parentData, parentDataProperty, r
           if (data.level !== void 0) {
             let data17 = data.level;
             if (typeof data17 != "string") {
-              let err37 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/2/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema124.oneOf[2].properties.level.type, parentSchema: schema124.oneOf[2].properties.level, data: data17 };
+              let err37 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/2/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema128.oneOf[2].properties.level.type, parentSchema: schema128.oneOf[2].properties.level, data: data17 };
               vErrors === null ? vErrors = [err37] : vErrors.push(err37), errors++;
             }
             if (!(data17 === "error" || data17 === "warning" || data17 === "note")) {
-              let err38 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/2/properties/level/enum", keyword: "enum", params: { allowedValues: schema124.oneOf[2].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema124.oneOf[2].properties.level.enum, parentSchema: schema124.oneOf[2].properties.level, data: data17 };
+              let err38 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/2/properties/level/enum", keyword: "enum", params: { allowedValues: schema128.oneOf[2].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema128.oneOf[2].properties.level.enum, parentSchema: schema128.oneOf[2].properties.level, data: data17 };
               vErrors === null ? vErrors = [err38] : vErrors.push(err38), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data18 = data.enabled;
             if (typeof data18 != "boolean") {
-              let err39 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/2/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema124.oneOf[2].properties.enabled.type, parentSchema: schema124.oneOf[2].properties.enabled, data: data18 };
+              let err39 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/2/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema128.oneOf[2].properties.enabled.type, parentSchema: schema128.oneOf[2].properties.enabled, data: data18 };
               vErrors === null ? vErrors = [err39] : vErrors.push(err39), errors++;
             }
           }
           if (data.where !== void 0 && (validate59(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate59.errors : vErrors.concat(validate59.errors), errors = vErrors.length)), data.of !== void 0) {
             let data20 = data.of;
             if (typeof data20 != "string") {
-              let err40 = { instancePath: instancePath + "/of", schemaPath: "#/oneOf/2/properties/of/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema124.oneOf[2].properties.of.type, parentSchema: schema124.oneOf[2].properties.of, data: data20 };
+              let err40 = { instancePath: instancePath + "/of", schemaPath: "#/oneOf/2/properties/of/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema128.oneOf[2].properties.of.type, parentSchema: schema128.oneOf[2].properties.of, data: data20 };
               vErrors === null ? vErrors = [err40] : vErrors.push(err40), errors++;
             }
             if (!(data20 === "quota" || data20 === "attachment-slots" || data20 === "volume-group" || data20 === "file-system")) {
-              let err41 = { instancePath: instancePath + "/of", schemaPath: "#/oneOf/2/properties/of/enum", keyword: "enum", params: { allowedValues: schema124.oneOf[2].properties.of.enum }, message: "must be equal to one of the allowed values", schema: schema124.oneOf[2].properties.of.enum, parentSchema: schema124.oneOf[2].properties.of, data: data20 };
+              let err41 = { instancePath: instancePath + "/of", schemaPath: "#/oneOf/2/properties/of/enum", keyword: "enum", params: { allowedValues: schema128.oneOf[2].properties.of.enum }, message: "must be equal to one of the allowed values", schema: schema128.oneOf[2].properties.of.enum, parentSchema: schema128.oneOf[2].properties.of, data: data20 };
               vErrors === null ? vErrors = [err41] : vErrors.push(err41), errors++;
             }
           }
@@ -3221,15 +3315,15 @@ function validate58(data, { instancePath = "", parentData, parentDataProperty, r
             let data21 = data.share;
             if (typeof data21 == "number" && isFinite(data21)) {
               if (data21 > 1 || isNaN(data21)) {
-                let err42 = { instancePath: instancePath + "/share", schemaPath: "#/oneOf/2/properties/share/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1 }, message: "must be <= 1", schema: 1, parentSchema: schema124.oneOf[2].properties.share, data: data21 };
+                let err42 = { instancePath: instancePath + "/share", schemaPath: "#/oneOf/2/properties/share/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1 }, message: "must be <= 1", schema: 1, parentSchema: schema128.oneOf[2].properties.share, data: data21 };
                 vErrors === null ? vErrors = [err42] : vErrors.push(err42), errors++;
               }
               if (data21 < 0 || isNaN(data21)) {
-                let err43 = { instancePath: instancePath + "/share", schemaPath: "#/oneOf/2/properties/share/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema124.oneOf[2].properties.share, data: data21 };
+                let err43 = { instancePath: instancePath + "/share", schemaPath: "#/oneOf/2/properties/share/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema128.oneOf[2].properties.share, data: data21 };
                 vErrors === null ? vErrors = [err43] : vErrors.push(err43), errors++;
               }
             } else {
-              let err44 = { instancePath: instancePath + "/share", schemaPath: "#/oneOf/2/properties/share/type", keyword: "type", params: { type: "number" }, message: "must be number", schema: schema124.oneOf[2].properties.share.type, parentSchema: schema124.oneOf[2].properties.share, data: data21 };
+              let err44 = { instancePath: instancePath + "/share", schemaPath: "#/oneOf/2/properties/share/type", keyword: "type", params: { type: "number" }, message: "must be number", schema: schema128.oneOf[2].properties.share.type, parentSchema: schema128.oneOf[2].properties.share, data: data21 };
               vErrors === null ? vErrors = [err44] : vErrors.push(err44), errors++;
             }
           }
@@ -3248,45 +3342,45 @@ function validate58(data, { instancePath = "", parentData, parentDataProperty, r
           if (data.count !== void 0) {
             let data23 = data.count;
             if (!(typeof data23 == "number" && !(data23 % 1) && !isNaN(data23) && isFinite(data23))) {
-              let err47 = { instancePath: instancePath + "/count", schemaPath: "#/oneOf/2/properties/count/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema124.oneOf[2].properties.count.type, parentSchema: schema124.oneOf[2].properties.count, data: data23 };
+              let err47 = { instancePath: instancePath + "/count", schemaPath: "#/oneOf/2/properties/count/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema128.oneOf[2].properties.count.type, parentSchema: schema128.oneOf[2].properties.count, data: data23 };
               vErrors === null ? vErrors = [err47] : vErrors.push(err47), errors++;
             }
             if (typeof data23 == "number" && isFinite(data23) && (data23 < 0 || isNaN(data23))) {
-              let err48 = { instancePath: instancePath + "/count", schemaPath: "#/oneOf/2/properties/count/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema124.oneOf[2].properties.count, data: data23 };
+              let err48 = { instancePath: instancePath + "/count", schemaPath: "#/oneOf/2/properties/count/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema128.oneOf[2].properties.count, data: data23 };
               vErrors === null ? vErrors = [err48] : vErrors.push(err48), errors++;
             }
           }
           if (data.days !== void 0) {
             let data24 = data.days;
             if (!(typeof data24 == "number" && !(data24 % 1) && !isNaN(data24) && isFinite(data24))) {
-              let err49 = { instancePath: instancePath + "/days", schemaPath: "#/oneOf/2/properties/days/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema124.oneOf[2].properties.days.type, parentSchema: schema124.oneOf[2].properties.days, data: data24 };
+              let err49 = { instancePath: instancePath + "/days", schemaPath: "#/oneOf/2/properties/days/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema128.oneOf[2].properties.days.type, parentSchema: schema128.oneOf[2].properties.days, data: data24 };
               vErrors === null ? vErrors = [err49] : vErrors.push(err49), errors++;
             }
             if (typeof data24 == "number" && isFinite(data24) && (data24 < 1 || isNaN(data24))) {
-              let err50 = { instancePath: instancePath + "/days", schemaPath: "#/oneOf/2/properties/days/minimum", keyword: "minimum", params: { comparison: ">=", limit: 1 }, message: "must be >= 1", schema: 1, parentSchema: schema124.oneOf[2].properties.days, data: data24 };
+              let err50 = { instancePath: instancePath + "/days", schemaPath: "#/oneOf/2/properties/days/minimum", keyword: "minimum", params: { comparison: ">=", limit: 1 }, message: "must be >= 1", schema: 1, parentSchema: schema128.oneOf[2].properties.days, data: data24 };
               vErrors === null ? vErrors = [err50] : vErrors.push(err50), errors++;
             }
           }
         } else {
-          let err51 = { instancePath, schemaPath: "#/oneOf/2/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema124.oneOf[2].type, parentSchema: schema124.oneOf[2], data };
+          let err51 = { instancePath, schemaPath: "#/oneOf/2/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema128.oneOf[2].type, parentSchema: schema128.oneOf[2], data };
           vErrors === null ? vErrors = [err51] : vErrors.push(err51), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else if (tag0 === "no-shrink") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (data.rule === void 0) {
-            let err52 = { instancePath, schemaPath: "#/oneOf/3/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema124.oneOf[3].required, parentSchema: schema124.oneOf[3], data };
+            let err52 = { instancePath, schemaPath: "#/oneOf/3/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema128.oneOf[3].required, parentSchema: schema128.oneOf[3], data };
             vErrors === null ? vErrors = [err52] : vErrors.push(err52), errors++;
           }
           for (let key3 in data)
             if (!(key3 === "rule" || key3 === "name" || key3 === "level" || key3 === "enabled" || key3 === "where" || key3 === "allow-file-systems")) {
-              let err53 = { instancePath, schemaPath: "#/oneOf/3/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key3 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema124.oneOf[3], data };
+              let err53 = { instancePath, schemaPath: "#/oneOf/3/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key3 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema128.oneOf[3], data };
               vErrors === null ? vErrors = [err53] : vErrors.push(err53), errors++;
             }
           if (data.rule !== void 0) {
             let data25 = data.rule;
             if (data25 !== "no-shrink") {
-              let err54 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/3/properties/rule/const", keyword: "const", params: { allowedValue: "no-shrink" }, message: "must be equal to constant", schema: "no-shrink", parentSchema: schema124.oneOf[3].properties.rule, data: data25 };
+              let err54 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/3/properties/rule/const", keyword: "const", params: { allowedValue: "no-shrink" }, message: "must be equal to constant", schema: "no-shrink", parentSchema: schema128.oneOf[3].properties.rule, data: data25 };
               vErrors === null ? vErrors = [err54] : vErrors.push(err54), errors++;
             }
           }
@@ -3305,18 +3399,18 @@ function validate58(data, { instancePath = "", parentData, parentDataProperty, r
           if (data.level !== void 0) {
             let data27 = data.level;
             if (typeof data27 != "string") {
-              let err57 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/3/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema124.oneOf[3].properties.level.type, parentSchema: schema124.oneOf[3].properties.level, data: data27 };
+              let err57 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/3/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema128.oneOf[3].properties.level.type, parentSchema: schema128.oneOf[3].properties.level, data: data27 };
               vErrors === null ? vErrors = [err57] : vErrors.push(err57), errors++;
             }
             if (!(data27 === "error" || data27 === "warning" || data27 === "note")) {
-              let err58 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/3/properties/level/enum", keyword: "enum", params: { allowedValues: schema124.oneOf[3].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema124.oneOf[3].properties.level.enum, parentSchema: schema124.oneOf[3].properties.level, data: data27 };
+              let err58 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/3/properties/level/enum", keyword: "enum", params: { allowedValues: schema128.oneOf[3].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema128.oneOf[3].properties.level.enum, parentSchema: schema128.oneOf[3].properties.level, data: data27 };
               vErrors === null ? vErrors = [err58] : vErrors.push(err58), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data28 = data.enabled;
             if (typeof data28 != "boolean") {
-              let err59 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/3/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema124.oneOf[3].properties.enabled.type, parentSchema: schema124.oneOf[3].properties.enabled, data: data28 };
+              let err59 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/3/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema128.oneOf[3].properties.enabled.type, parentSchema: schema128.oneOf[3].properties.enabled, data: data28 };
               vErrors === null ? vErrors = [err59] : vErrors.push(err59), errors++;
             }
           }
@@ -3327,39 +3421,39 @@ function validate58(data, { instancePath = "", parentData, parentDataProperty, r
               for (let i0 = 0; i0 < len0; i0++) {
                 let data31 = data30[i0];
                 if (typeof data31 != "string") {
-                  let err60 = { instancePath: instancePath + "/allow-file-systems/" + i0, schemaPath: "#/oneOf/3/properties/allow-file-systems/items/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema124.oneOf[3].properties["allow-file-systems"].items.type, parentSchema: schema124.oneOf[3].properties["allow-file-systems"].items, data: data31 };
+                  let err60 = { instancePath: instancePath + "/allow-file-systems/" + i0, schemaPath: "#/oneOf/3/properties/allow-file-systems/items/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema128.oneOf[3].properties["allow-file-systems"].items.type, parentSchema: schema128.oneOf[3].properties["allow-file-systems"].items, data: data31 };
                   vErrors === null ? vErrors = [err60] : vErrors.push(err60), errors++;
                 }
                 if (!(data31 === "ext2" || data31 === "ext3" || data31 === "ext4" || data31 === "btrfs" || data31 === "ntfs" || data31 === "swap")) {
-                  let err61 = { instancePath: instancePath + "/allow-file-systems/" + i0, schemaPath: "#/oneOf/3/properties/allow-file-systems/items/enum", keyword: "enum", params: { allowedValues: schema124.oneOf[3].properties["allow-file-systems"].items.enum }, message: "must be equal to one of the allowed values", schema: schema124.oneOf[3].properties["allow-file-systems"].items.enum, parentSchema: schema124.oneOf[3].properties["allow-file-systems"].items, data: data31 };
+                  let err61 = { instancePath: instancePath + "/allow-file-systems/" + i0, schemaPath: "#/oneOf/3/properties/allow-file-systems/items/enum", keyword: "enum", params: { allowedValues: schema128.oneOf[3].properties["allow-file-systems"].items.enum }, message: "must be equal to one of the allowed values", schema: schema128.oneOf[3].properties["allow-file-systems"].items.enum, parentSchema: schema128.oneOf[3].properties["allow-file-systems"].items, data: data31 };
                   vErrors === null ? vErrors = [err61] : vErrors.push(err61), errors++;
                 }
               }
             } else {
-              let err62 = { instancePath: instancePath + "/allow-file-systems", schemaPath: "#/oneOf/3/properties/allow-file-systems/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema124.oneOf[3].properties["allow-file-systems"].type, parentSchema: schema124.oneOf[3].properties["allow-file-systems"], data: data30 };
+              let err62 = { instancePath: instancePath + "/allow-file-systems", schemaPath: "#/oneOf/3/properties/allow-file-systems/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema128.oneOf[3].properties["allow-file-systems"].type, parentSchema: schema128.oneOf[3].properties["allow-file-systems"], data: data30 };
               vErrors === null ? vErrors = [err62] : vErrors.push(err62), errors++;
             }
           }
         } else {
-          let err63 = { instancePath, schemaPath: "#/oneOf/3/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema124.oneOf[3].type, parentSchema: schema124.oneOf[3], data };
+          let err63 = { instancePath, schemaPath: "#/oneOf/3/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema128.oneOf[3].type, parentSchema: schema128.oneOf[3], data };
           vErrors === null ? vErrors = [err63] : vErrors.push(err63), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else if (tag0 === "boot-volume-stays") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (data.rule === void 0) {
-            let err64 = { instancePath, schemaPath: "#/oneOf/4/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema124.oneOf[4].required, parentSchema: schema124.oneOf[4], data };
+            let err64 = { instancePath, schemaPath: "#/oneOf/4/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema128.oneOf[4].required, parentSchema: schema128.oneOf[4], data };
             vErrors === null ? vErrors = [err64] : vErrors.push(err64), errors++;
           }
           for (let key4 in data)
             if (!(key4 === "rule" || key4 === "name" || key4 === "level" || key4 === "enabled" || key4 === "where")) {
-              let err65 = { instancePath, schemaPath: "#/oneOf/4/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key4 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema124.oneOf[4], data };
+              let err65 = { instancePath, schemaPath: "#/oneOf/4/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key4 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema128.oneOf[4], data };
               vErrors === null ? vErrors = [err65] : vErrors.push(err65), errors++;
             }
           if (data.rule !== void 0) {
             let data32 = data.rule;
             if (data32 !== "boot-volume-stays") {
-              let err66 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/4/properties/rule/const", keyword: "const", params: { allowedValue: "boot-volume-stays" }, message: "must be equal to constant", schema: "boot-volume-stays", parentSchema: schema124.oneOf[4].properties.rule, data: data32 };
+              let err66 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/4/properties/rule/const", keyword: "const", params: { allowedValue: "boot-volume-stays" }, message: "must be equal to constant", schema: "boot-volume-stays", parentSchema: schema128.oneOf[4].properties.rule, data: data32 };
               vErrors === null ? vErrors = [err66] : vErrors.push(err66), errors++;
             }
           }
@@ -3378,42 +3472,42 @@ function validate58(data, { instancePath = "", parentData, parentDataProperty, r
           if (data.level !== void 0) {
             let data34 = data.level;
             if (typeof data34 != "string") {
-              let err69 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/4/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema124.oneOf[4].properties.level.type, parentSchema: schema124.oneOf[4].properties.level, data: data34 };
+              let err69 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/4/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema128.oneOf[4].properties.level.type, parentSchema: schema128.oneOf[4].properties.level, data: data34 };
               vErrors === null ? vErrors = [err69] : vErrors.push(err69), errors++;
             }
             if (!(data34 === "error" || data34 === "warning" || data34 === "note")) {
-              let err70 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/4/properties/level/enum", keyword: "enum", params: { allowedValues: schema124.oneOf[4].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema124.oneOf[4].properties.level.enum, parentSchema: schema124.oneOf[4].properties.level, data: data34 };
+              let err70 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/4/properties/level/enum", keyword: "enum", params: { allowedValues: schema128.oneOf[4].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema128.oneOf[4].properties.level.enum, parentSchema: schema128.oneOf[4].properties.level, data: data34 };
               vErrors === null ? vErrors = [err70] : vErrors.push(err70), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data35 = data.enabled;
             if (typeof data35 != "boolean") {
-              let err71 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/4/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema124.oneOf[4].properties.enabled.type, parentSchema: schema124.oneOf[4].properties.enabled, data: data35 };
+              let err71 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/4/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema128.oneOf[4].properties.enabled.type, parentSchema: schema128.oneOf[4].properties.enabled, data: data35 };
               vErrors === null ? vErrors = [err71] : vErrors.push(err71), errors++;
             }
           }
           data.where !== void 0 && (validate59(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate59.errors : vErrors.concat(validate59.errors), errors = vErrors.length));
         } else {
-          let err72 = { instancePath, schemaPath: "#/oneOf/4/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema124.oneOf[4].type, parentSchema: schema124.oneOf[4], data };
+          let err72 = { instancePath, schemaPath: "#/oneOf/4/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema128.oneOf[4].type, parentSchema: schema128.oneOf[4], data };
           vErrors === null ? vErrors = [err72] : vErrors.push(err72), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else if (tag0 === "exclusive-attachment") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (data.rule === void 0) {
-            let err73 = { instancePath, schemaPath: "#/oneOf/5/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema124.oneOf[5].required, parentSchema: schema124.oneOf[5], data };
+            let err73 = { instancePath, schemaPath: "#/oneOf/5/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema128.oneOf[5].required, parentSchema: schema128.oneOf[5], data };
             vErrors === null ? vErrors = [err73] : vErrors.push(err73), errors++;
           }
           for (let key5 in data)
             if (!(key5 === "rule" || key5 === "name" || key5 === "level" || key5 === "enabled" || key5 === "where")) {
-              let err74 = { instancePath, schemaPath: "#/oneOf/5/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key5 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema124.oneOf[5], data };
+              let err74 = { instancePath, schemaPath: "#/oneOf/5/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key5 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema128.oneOf[5], data };
               vErrors === null ? vErrors = [err74] : vErrors.push(err74), errors++;
             }
           if (data.rule !== void 0) {
             let data37 = data.rule;
             if (data37 !== "exclusive-attachment") {
-              let err75 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/5/properties/rule/const", keyword: "const", params: { allowedValue: "exclusive-attachment" }, message: "must be equal to constant", schema: "exclusive-attachment", parentSchema: schema124.oneOf[5].properties.rule, data: data37 };
+              let err75 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/5/properties/rule/const", keyword: "const", params: { allowedValue: "exclusive-attachment" }, message: "must be equal to constant", schema: "exclusive-attachment", parentSchema: schema128.oneOf[5].properties.rule, data: data37 };
               vErrors === null ? vErrors = [err75] : vErrors.push(err75), errors++;
             }
           }
@@ -3432,42 +3526,42 @@ function validate58(data, { instancePath = "", parentData, parentDataProperty, r
           if (data.level !== void 0) {
             let data39 = data.level;
             if (typeof data39 != "string") {
-              let err78 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/5/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema124.oneOf[5].properties.level.type, parentSchema: schema124.oneOf[5].properties.level, data: data39 };
+              let err78 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/5/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema128.oneOf[5].properties.level.type, parentSchema: schema128.oneOf[5].properties.level, data: data39 };
               vErrors === null ? vErrors = [err78] : vErrors.push(err78), errors++;
             }
             if (!(data39 === "error" || data39 === "warning" || data39 === "note")) {
-              let err79 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/5/properties/level/enum", keyword: "enum", params: { allowedValues: schema124.oneOf[5].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema124.oneOf[5].properties.level.enum, parentSchema: schema124.oneOf[5].properties.level, data: data39 };
+              let err79 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/5/properties/level/enum", keyword: "enum", params: { allowedValues: schema128.oneOf[5].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema128.oneOf[5].properties.level.enum, parentSchema: schema128.oneOf[5].properties.level, data: data39 };
               vErrors === null ? vErrors = [err79] : vErrors.push(err79), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data40 = data.enabled;
             if (typeof data40 != "boolean") {
-              let err80 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/5/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema124.oneOf[5].properties.enabled.type, parentSchema: schema124.oneOf[5].properties.enabled, data: data40 };
+              let err80 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/5/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema128.oneOf[5].properties.enabled.type, parentSchema: schema128.oneOf[5].properties.enabled, data: data40 };
               vErrors === null ? vErrors = [err80] : vErrors.push(err80), errors++;
             }
           }
           data.where !== void 0 && (validate59(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate59.errors : vErrors.concat(validate59.errors), errors = vErrors.length));
         } else {
-          let err81 = { instancePath, schemaPath: "#/oneOf/5/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema124.oneOf[5].type, parentSchema: schema124.oneOf[5], data };
+          let err81 = { instancePath, schemaPath: "#/oneOf/5/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema128.oneOf[5].type, parentSchema: schema128.oneOf[5], data };
           vErrors === null ? vErrors = [err81] : vErrors.push(err81), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else if (tag0 === "group-travels-whole") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (data.rule === void 0) {
-            let err82 = { instancePath, schemaPath: "#/oneOf/6/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema124.oneOf[6].required, parentSchema: schema124.oneOf[6], data };
+            let err82 = { instancePath, schemaPath: "#/oneOf/6/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema128.oneOf[6].required, parentSchema: schema128.oneOf[6], data };
             vErrors === null ? vErrors = [err82] : vErrors.push(err82), errors++;
           }
           for (let key6 in data)
             if (!(key6 === "rule" || key6 === "name" || key6 === "level" || key6 === "enabled" || key6 === "where")) {
-              let err83 = { instancePath, schemaPath: "#/oneOf/6/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key6 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema124.oneOf[6], data };
+              let err83 = { instancePath, schemaPath: "#/oneOf/6/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key6 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema128.oneOf[6], data };
               vErrors === null ? vErrors = [err83] : vErrors.push(err83), errors++;
             }
           if (data.rule !== void 0) {
             let data42 = data.rule;
             if (data42 !== "group-travels-whole") {
-              let err84 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/6/properties/rule/const", keyword: "const", params: { allowedValue: "group-travels-whole" }, message: "must be equal to constant", schema: "group-travels-whole", parentSchema: schema124.oneOf[6].properties.rule, data: data42 };
+              let err84 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/6/properties/rule/const", keyword: "const", params: { allowedValue: "group-travels-whole" }, message: "must be equal to constant", schema: "group-travels-whole", parentSchema: schema128.oneOf[6].properties.rule, data: data42 };
               vErrors === null ? vErrors = [err84] : vErrors.push(err84), errors++;
             }
           }
@@ -3486,42 +3580,42 @@ function validate58(data, { instancePath = "", parentData, parentDataProperty, r
           if (data.level !== void 0) {
             let data44 = data.level;
             if (typeof data44 != "string") {
-              let err87 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/6/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema124.oneOf[6].properties.level.type, parentSchema: schema124.oneOf[6].properties.level, data: data44 };
+              let err87 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/6/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema128.oneOf[6].properties.level.type, parentSchema: schema128.oneOf[6].properties.level, data: data44 };
               vErrors === null ? vErrors = [err87] : vErrors.push(err87), errors++;
             }
             if (!(data44 === "error" || data44 === "warning" || data44 === "note")) {
-              let err88 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/6/properties/level/enum", keyword: "enum", params: { allowedValues: schema124.oneOf[6].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema124.oneOf[6].properties.level.enum, parentSchema: schema124.oneOf[6].properties.level, data: data44 };
+              let err88 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/6/properties/level/enum", keyword: "enum", params: { allowedValues: schema128.oneOf[6].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema128.oneOf[6].properties.level.enum, parentSchema: schema128.oneOf[6].properties.level, data: data44 };
               vErrors === null ? vErrors = [err88] : vErrors.push(err88), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data45 = data.enabled;
             if (typeof data45 != "boolean") {
-              let err89 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/6/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema124.oneOf[6].properties.enabled.type, parentSchema: schema124.oneOf[6].properties.enabled, data: data45 };
+              let err89 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/6/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema128.oneOf[6].properties.enabled.type, parentSchema: schema128.oneOf[6].properties.enabled, data: data45 };
               vErrors === null ? vErrors = [err89] : vErrors.push(err89), errors++;
             }
           }
           data.where !== void 0 && (validate59(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate59.errors : vErrors.concat(validate59.errors), errors = vErrors.length));
         } else {
-          let err90 = { instancePath, schemaPath: "#/oneOf/6/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema124.oneOf[6].type, parentSchema: schema124.oneOf[6], data };
+          let err90 = { instancePath, schemaPath: "#/oneOf/6/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema128.oneOf[6].type, parentSchema: schema128.oneOf[6], data };
           vErrors === null ? vErrors = [err90] : vErrors.push(err90), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else if (tag0 === "same-site") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (data.rule === void 0) {
-            let err91 = { instancePath, schemaPath: "#/oneOf/7/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema124.oneOf[7].required, parentSchema: schema124.oneOf[7], data };
+            let err91 = { instancePath, schemaPath: "#/oneOf/7/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema128.oneOf[7].required, parentSchema: schema128.oneOf[7], data };
             vErrors === null ? vErrors = [err91] : vErrors.push(err91), errors++;
           }
           for (let key7 in data)
             if (!(key7 === "rule" || key7 === "name" || key7 === "level" || key7 === "enabled" || key7 === "where")) {
-              let err92 = { instancePath, schemaPath: "#/oneOf/7/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key7 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema124.oneOf[7], data };
+              let err92 = { instancePath, schemaPath: "#/oneOf/7/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key7 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema128.oneOf[7], data };
               vErrors === null ? vErrors = [err92] : vErrors.push(err92), errors++;
             }
           if (data.rule !== void 0) {
             let data47 = data.rule;
             if (data47 !== "same-site") {
-              let err93 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/7/properties/rule/const", keyword: "const", params: { allowedValue: "same-site" }, message: "must be equal to constant", schema: "same-site", parentSchema: schema124.oneOf[7].properties.rule, data: data47 };
+              let err93 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/7/properties/rule/const", keyword: "const", params: { allowedValue: "same-site" }, message: "must be equal to constant", schema: "same-site", parentSchema: schema128.oneOf[7].properties.rule, data: data47 };
               vErrors === null ? vErrors = [err93] : vErrors.push(err93), errors++;
             }
           }
@@ -3540,46 +3634,46 @@ function validate58(data, { instancePath = "", parentData, parentDataProperty, r
           if (data.level !== void 0) {
             let data49 = data.level;
             if (typeof data49 != "string") {
-              let err96 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/7/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema124.oneOf[7].properties.level.type, parentSchema: schema124.oneOf[7].properties.level, data: data49 };
+              let err96 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/7/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema128.oneOf[7].properties.level.type, parentSchema: schema128.oneOf[7].properties.level, data: data49 };
               vErrors === null ? vErrors = [err96] : vErrors.push(err96), errors++;
             }
             if (!(data49 === "error" || data49 === "warning" || data49 === "note")) {
-              let err97 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/7/properties/level/enum", keyword: "enum", params: { allowedValues: schema124.oneOf[7].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema124.oneOf[7].properties.level.enum, parentSchema: schema124.oneOf[7].properties.level, data: data49 };
+              let err97 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/7/properties/level/enum", keyword: "enum", params: { allowedValues: schema128.oneOf[7].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema128.oneOf[7].properties.level.enum, parentSchema: schema128.oneOf[7].properties.level, data: data49 };
               vErrors === null ? vErrors = [err97] : vErrors.push(err97), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data50 = data.enabled;
             if (typeof data50 != "boolean") {
-              let err98 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/7/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema124.oneOf[7].properties.enabled.type, parentSchema: schema124.oneOf[7].properties.enabled, data: data50 };
+              let err98 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/7/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema128.oneOf[7].properties.enabled.type, parentSchema: schema128.oneOf[7].properties.enabled, data: data50 };
               vErrors === null ? vErrors = [err98] : vErrors.push(err98), errors++;
             }
           }
           data.where !== void 0 && (validate59(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate59.errors : vErrors.concat(validate59.errors), errors = vErrors.length));
         } else {
-          let err99 = { instancePath, schemaPath: "#/oneOf/7/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema124.oneOf[7].type, parentSchema: schema124.oneOf[7], data };
+          let err99 = { instancePath, schemaPath: "#/oneOf/7/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema128.oneOf[7].type, parentSchema: schema128.oneOf[7], data };
           vErrors === null ? vErrors = [err99] : vErrors.push(err99), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else if (tag0 === "growth-step") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (Object.keys(data).length < 2) {
-            let err100 = { instancePath, schemaPath: "#/oneOf/8/minProperties", keyword: "minProperties", params: { limit: 2 }, message: "must NOT have fewer than 2 properties", schema: 2, parentSchema: schema124.oneOf[8], data };
+            let err100 = { instancePath, schemaPath: "#/oneOf/8/minProperties", keyword: "minProperties", params: { limit: 2 }, message: "must NOT have fewer than 2 properties", schema: 2, parentSchema: schema128.oneOf[8], data };
             vErrors === null ? vErrors = [err100] : vErrors.push(err100), errors++;
           }
           if (data.rule === void 0) {
-            let err101 = { instancePath, schemaPath: "#/oneOf/8/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema124.oneOf[8].required, parentSchema: schema124.oneOf[8], data };
+            let err101 = { instancePath, schemaPath: "#/oneOf/8/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema128.oneOf[8].required, parentSchema: schema128.oneOf[8], data };
             vErrors === null ? vErrors = [err101] : vErrors.push(err101), errors++;
           }
           for (let key8 in data)
             if (!(key8 === "rule" || key8 === "name" || key8 === "level" || key8 === "enabled" || key8 === "where" || key8 === "times" || key8 === "by")) {
-              let err102 = { instancePath, schemaPath: "#/oneOf/8/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key8 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema124.oneOf[8], data };
+              let err102 = { instancePath, schemaPath: "#/oneOf/8/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key8 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema128.oneOf[8], data };
               vErrors === null ? vErrors = [err102] : vErrors.push(err102), errors++;
             }
           if (data.rule !== void 0) {
             let data52 = data.rule;
             if (data52 !== "growth-step") {
-              let err103 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/8/properties/rule/const", keyword: "const", params: { allowedValue: "growth-step" }, message: "must be equal to constant", schema: "growth-step", parentSchema: schema124.oneOf[8].properties.rule, data: data52 };
+              let err103 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/8/properties/rule/const", keyword: "const", params: { allowedValue: "growth-step" }, message: "must be equal to constant", schema: "growth-step", parentSchema: schema128.oneOf[8].properties.rule, data: data52 };
               vErrors === null ? vErrors = [err103] : vErrors.push(err103), errors++;
             }
           }
@@ -3598,18 +3692,18 @@ function validate58(data, { instancePath = "", parentData, parentDataProperty, r
           if (data.level !== void 0) {
             let data54 = data.level;
             if (typeof data54 != "string") {
-              let err106 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/8/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema124.oneOf[8].properties.level.type, parentSchema: schema124.oneOf[8].properties.level, data: data54 };
+              let err106 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/8/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema128.oneOf[8].properties.level.type, parentSchema: schema128.oneOf[8].properties.level, data: data54 };
               vErrors === null ? vErrors = [err106] : vErrors.push(err106), errors++;
             }
             if (!(data54 === "error" || data54 === "warning" || data54 === "note")) {
-              let err107 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/8/properties/level/enum", keyword: "enum", params: { allowedValues: schema124.oneOf[8].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema124.oneOf[8].properties.level.enum, parentSchema: schema124.oneOf[8].properties.level, data: data54 };
+              let err107 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/8/properties/level/enum", keyword: "enum", params: { allowedValues: schema128.oneOf[8].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema128.oneOf[8].properties.level.enum, parentSchema: schema128.oneOf[8].properties.level, data: data54 };
               vErrors === null ? vErrors = [err107] : vErrors.push(err107), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data55 = data.enabled;
             if (typeof data55 != "boolean") {
-              let err108 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/8/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema124.oneOf[8].properties.enabled.type, parentSchema: schema124.oneOf[8].properties.enabled, data: data55 };
+              let err108 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/8/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema128.oneOf[8].properties.enabled.type, parentSchema: schema128.oneOf[8].properties.enabled, data: data55 };
               vErrors === null ? vErrors = [err108] : vErrors.push(err108), errors++;
             }
           }
@@ -3617,11 +3711,11 @@ function validate58(data, { instancePath = "", parentData, parentDataProperty, r
             let data57 = data.times;
             if (typeof data57 == "number" && isFinite(data57)) {
               if (data57 < 1 || isNaN(data57)) {
-                let err109 = { instancePath: instancePath + "/times", schemaPath: "#/oneOf/8/properties/times/minimum", keyword: "minimum", params: { comparison: ">=", limit: 1 }, message: "must be >= 1", schema: 1, parentSchema: schema124.oneOf[8].properties.times, data: data57 };
+                let err109 = { instancePath: instancePath + "/times", schemaPath: "#/oneOf/8/properties/times/minimum", keyword: "minimum", params: { comparison: ">=", limit: 1 }, message: "must be >= 1", schema: 1, parentSchema: schema128.oneOf[8].properties.times, data: data57 };
                 vErrors === null ? vErrors = [err109] : vErrors.push(err109), errors++;
               }
             } else {
-              let err110 = { instancePath: instancePath + "/times", schemaPath: "#/oneOf/8/properties/times/type", keyword: "type", params: { type: "number" }, message: "must be number", schema: schema124.oneOf[8].properties.times.type, parentSchema: schema124.oneOf[8].properties.times, data: data57 };
+              let err110 = { instancePath: instancePath + "/times", schemaPath: "#/oneOf/8/properties/times/type", keyword: "type", params: { type: "number" }, message: "must be number", schema: schema128.oneOf[8].properties.times.type, parentSchema: schema128.oneOf[8].properties.times, data: data57 };
               vErrors === null ? vErrors = [err110] : vErrors.push(err110), errors++;
             }
           }
@@ -3638,25 +3732,25 @@ function validate58(data, { instancePath = "", parentData, parentDataProperty, r
             }
           }
         } else {
-          let err113 = { instancePath, schemaPath: "#/oneOf/8/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema124.oneOf[8].type, parentSchema: schema124.oneOf[8], data };
+          let err113 = { instancePath, schemaPath: "#/oneOf/8/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema128.oneOf[8].type, parentSchema: schema128.oneOf[8], data };
           vErrors === null ? vErrors = [err113] : vErrors.push(err113), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else if (tag0 === "detached-volume-owned") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (data.rule === void 0) {
-            let err114 = { instancePath, schemaPath: "#/oneOf/9/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema124.oneOf[9].required, parentSchema: schema124.oneOf[9], data };
+            let err114 = { instancePath, schemaPath: "#/oneOf/9/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema128.oneOf[9].required, parentSchema: schema128.oneOf[9], data };
             vErrors === null ? vErrors = [err114] : vErrors.push(err114), errors++;
           }
           for (let key9 in data)
             if (!(key9 === "rule" || key9 === "name" || key9 === "level" || key9 === "enabled" || key9 === "where" || key9 === "at-most" || key9 === "grace")) {
-              let err115 = { instancePath, schemaPath: "#/oneOf/9/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key9 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema124.oneOf[9], data };
+              let err115 = { instancePath, schemaPath: "#/oneOf/9/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key9 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema128.oneOf[9], data };
               vErrors === null ? vErrors = [err115] : vErrors.push(err115), errors++;
             }
           if (data.rule !== void 0) {
             let data59 = data.rule;
             if (data59 !== "detached-volume-owned") {
-              let err116 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/9/properties/rule/const", keyword: "const", params: { allowedValue: "detached-volume-owned" }, message: "must be equal to constant", schema: "detached-volume-owned", parentSchema: schema124.oneOf[9].properties.rule, data: data59 };
+              let err116 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/9/properties/rule/const", keyword: "const", params: { allowedValue: "detached-volume-owned" }, message: "must be equal to constant", schema: "detached-volume-owned", parentSchema: schema128.oneOf[9].properties.rule, data: data59 };
               vErrors === null ? vErrors = [err116] : vErrors.push(err116), errors++;
             }
           }
@@ -3675,63 +3769,63 @@ function validate58(data, { instancePath = "", parentData, parentDataProperty, r
           if (data.level !== void 0) {
             let data61 = data.level;
             if (typeof data61 != "string") {
-              let err119 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/9/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema124.oneOf[9].properties.level.type, parentSchema: schema124.oneOf[9].properties.level, data: data61 };
+              let err119 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/9/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema128.oneOf[9].properties.level.type, parentSchema: schema128.oneOf[9].properties.level, data: data61 };
               vErrors === null ? vErrors = [err119] : vErrors.push(err119), errors++;
             }
             if (!(data61 === "error" || data61 === "warning" || data61 === "note")) {
-              let err120 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/9/properties/level/enum", keyword: "enum", params: { allowedValues: schema124.oneOf[9].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema124.oneOf[9].properties.level.enum, parentSchema: schema124.oneOf[9].properties.level, data: data61 };
+              let err120 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/9/properties/level/enum", keyword: "enum", params: { allowedValues: schema128.oneOf[9].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema128.oneOf[9].properties.level.enum, parentSchema: schema128.oneOf[9].properties.level, data: data61 };
               vErrors === null ? vErrors = [err120] : vErrors.push(err120), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data62 = data.enabled;
             if (typeof data62 != "boolean") {
-              let err121 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/9/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema124.oneOf[9].properties.enabled.type, parentSchema: schema124.oneOf[9].properties.enabled, data: data62 };
+              let err121 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/9/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema128.oneOf[9].properties.enabled.type, parentSchema: schema128.oneOf[9].properties.enabled, data: data62 };
               vErrors === null ? vErrors = [err121] : vErrors.push(err121), errors++;
             }
           }
           if (data.where !== void 0 && (validate59(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate59.errors : vErrors.concat(validate59.errors), errors = vErrors.length)), data["at-most"] !== void 0) {
             let data64 = data["at-most"];
             if (!(typeof data64 == "number" && !(data64 % 1) && !isNaN(data64) && isFinite(data64))) {
-              let err122 = { instancePath: instancePath + "/at-most", schemaPath: "#/oneOf/9/properties/at-most/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema124.oneOf[9].properties["at-most"].type, parentSchema: schema124.oneOf[9].properties["at-most"], data: data64 };
+              let err122 = { instancePath: instancePath + "/at-most", schemaPath: "#/oneOf/9/properties/at-most/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema128.oneOf[9].properties["at-most"].type, parentSchema: schema128.oneOf[9].properties["at-most"], data: data64 };
               vErrors === null ? vErrors = [err122] : vErrors.push(err122), errors++;
             }
             if (typeof data64 == "number" && isFinite(data64) && (data64 < 1 || isNaN(data64))) {
-              let err123 = { instancePath: instancePath + "/at-most", schemaPath: "#/oneOf/9/properties/at-most/minimum", keyword: "minimum", params: { comparison: ">=", limit: 1 }, message: "must be >= 1", schema: 1, parentSchema: schema124.oneOf[9].properties["at-most"], data: data64 };
+              let err123 = { instancePath: instancePath + "/at-most", schemaPath: "#/oneOf/9/properties/at-most/minimum", keyword: "minimum", params: { comparison: ">=", limit: 1 }, message: "must be >= 1", schema: 1, parentSchema: schema128.oneOf[9].properties["at-most"], data: data64 };
               vErrors === null ? vErrors = [err123] : vErrors.push(err123), errors++;
             }
           }
           if (data.grace !== void 0) {
             let data65 = data.grace;
             if (!(typeof data65 == "number" && !(data65 % 1) && !isNaN(data65) && isFinite(data65))) {
-              let err124 = { instancePath: instancePath + "/grace", schemaPath: "#/oneOf/9/properties/grace/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema124.oneOf[9].properties.grace.type, parentSchema: schema124.oneOf[9].properties.grace, data: data65 };
+              let err124 = { instancePath: instancePath + "/grace", schemaPath: "#/oneOf/9/properties/grace/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema128.oneOf[9].properties.grace.type, parentSchema: schema128.oneOf[9].properties.grace, data: data65 };
               vErrors === null ? vErrors = [err124] : vErrors.push(err124), errors++;
             }
             if (typeof data65 == "number" && isFinite(data65) && (data65 < 0 || isNaN(data65))) {
-              let err125 = { instancePath: instancePath + "/grace", schemaPath: "#/oneOf/9/properties/grace/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema124.oneOf[9].properties.grace, data: data65 };
+              let err125 = { instancePath: instancePath + "/grace", schemaPath: "#/oneOf/9/properties/grace/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema128.oneOf[9].properties.grace, data: data65 };
               vErrors === null ? vErrors = [err125] : vErrors.push(err125), errors++;
             }
           }
         } else {
-          let err126 = { instancePath, schemaPath: "#/oneOf/9/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema124.oneOf[9].type, parentSchema: schema124.oneOf[9], data };
+          let err126 = { instancePath, schemaPath: "#/oneOf/9/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema128.oneOf[9].type, parentSchema: schema128.oneOf[9], data };
           vErrors === null ? vErrors = [err126] : vErrors.push(err126), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else if (tag0 === "deletion-prepared") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (data.rule === void 0) {
-            let err127 = { instancePath, schemaPath: "#/oneOf/10/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema124.oneOf[10].required, parentSchema: schema124.oneOf[10], data };
+            let err127 = { instancePath, schemaPath: "#/oneOf/10/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema128.oneOf[10].required, parentSchema: schema128.oneOf[10], data };
             vErrors === null ? vErrors = [err127] : vErrors.push(err127), errors++;
           }
           for (let key10 in data)
             if (!(key10 === "rule" || key10 === "name" || key10 === "level" || key10 === "enabled" || key10 === "where" || key10 === "backup-within" || key10 === "attached-allowed")) {
-              let err128 = { instancePath, schemaPath: "#/oneOf/10/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key10 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema124.oneOf[10], data };
+              let err128 = { instancePath, schemaPath: "#/oneOf/10/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key10 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema128.oneOf[10], data };
               vErrors === null ? vErrors = [err128] : vErrors.push(err128), errors++;
             }
           if (data.rule !== void 0) {
             let data66 = data.rule;
             if (data66 !== "deletion-prepared") {
-              let err129 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/10/properties/rule/const", keyword: "const", params: { allowedValue: "deletion-prepared" }, message: "must be equal to constant", schema: "deletion-prepared", parentSchema: schema124.oneOf[10].properties.rule, data: data66 };
+              let err129 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/10/properties/rule/const", keyword: "const", params: { allowedValue: "deletion-prepared" }, message: "must be equal to constant", schema: "deletion-prepared", parentSchema: schema128.oneOf[10].properties.rule, data: data66 };
               vErrors === null ? vErrors = [err129] : vErrors.push(err129), errors++;
             }
           }
@@ -3750,63 +3844,63 @@ function validate58(data, { instancePath = "", parentData, parentDataProperty, r
           if (data.level !== void 0) {
             let data68 = data.level;
             if (typeof data68 != "string") {
-              let err132 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/10/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema124.oneOf[10].properties.level.type, parentSchema: schema124.oneOf[10].properties.level, data: data68 };
+              let err132 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/10/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema128.oneOf[10].properties.level.type, parentSchema: schema128.oneOf[10].properties.level, data: data68 };
               vErrors === null ? vErrors = [err132] : vErrors.push(err132), errors++;
             }
             if (!(data68 === "error" || data68 === "warning" || data68 === "note")) {
-              let err133 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/10/properties/level/enum", keyword: "enum", params: { allowedValues: schema124.oneOf[10].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema124.oneOf[10].properties.level.enum, parentSchema: schema124.oneOf[10].properties.level, data: data68 };
+              let err133 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/10/properties/level/enum", keyword: "enum", params: { allowedValues: schema128.oneOf[10].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema128.oneOf[10].properties.level.enum, parentSchema: schema128.oneOf[10].properties.level, data: data68 };
               vErrors === null ? vErrors = [err133] : vErrors.push(err133), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data69 = data.enabled;
             if (typeof data69 != "boolean") {
-              let err134 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/10/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema124.oneOf[10].properties.enabled.type, parentSchema: schema124.oneOf[10].properties.enabled, data: data69 };
+              let err134 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/10/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema128.oneOf[10].properties.enabled.type, parentSchema: schema128.oneOf[10].properties.enabled, data: data69 };
               vErrors === null ? vErrors = [err134] : vErrors.push(err134), errors++;
             }
           }
           if (data.where !== void 0 && (validate59(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate59.errors : vErrors.concat(validate59.errors), errors = vErrors.length)), data["backup-within"] !== void 0) {
             let data71 = data["backup-within"];
             if (!(typeof data71 == "number" && !(data71 % 1) && !isNaN(data71) && isFinite(data71))) {
-              let err135 = { instancePath: instancePath + "/backup-within", schemaPath: "#/oneOf/10/properties/backup-within/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema124.oneOf[10].properties["backup-within"].type, parentSchema: schema124.oneOf[10].properties["backup-within"], data: data71 };
+              let err135 = { instancePath: instancePath + "/backup-within", schemaPath: "#/oneOf/10/properties/backup-within/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema128.oneOf[10].properties["backup-within"].type, parentSchema: schema128.oneOf[10].properties["backup-within"], data: data71 };
               vErrors === null ? vErrors = [err135] : vErrors.push(err135), errors++;
             }
             if (typeof data71 == "number" && isFinite(data71) && (data71 < 0 || isNaN(data71))) {
-              let err136 = { instancePath: instancePath + "/backup-within", schemaPath: "#/oneOf/10/properties/backup-within/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema124.oneOf[10].properties["backup-within"], data: data71 };
+              let err136 = { instancePath: instancePath + "/backup-within", schemaPath: "#/oneOf/10/properties/backup-within/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema128.oneOf[10].properties["backup-within"], data: data71 };
               vErrors === null ? vErrors = [err136] : vErrors.push(err136), errors++;
             }
           }
           if (data["attached-allowed"] !== void 0) {
             let data72 = data["attached-allowed"];
             if (typeof data72 != "boolean") {
-              let err137 = { instancePath: instancePath + "/attached-allowed", schemaPath: "#/oneOf/10/properties/attached-allowed/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema124.oneOf[10].properties["attached-allowed"].type, parentSchema: schema124.oneOf[10].properties["attached-allowed"], data: data72 };
+              let err137 = { instancePath: instancePath + "/attached-allowed", schemaPath: "#/oneOf/10/properties/attached-allowed/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema128.oneOf[10].properties["attached-allowed"].type, parentSchema: schema128.oneOf[10].properties["attached-allowed"], data: data72 };
               vErrors === null ? vErrors = [err137] : vErrors.push(err137), errors++;
             }
           }
         } else {
-          let err138 = { instancePath, schemaPath: "#/oneOf/10/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema124.oneOf[10].type, parentSchema: schema124.oneOf[10], data };
+          let err138 = { instancePath, schemaPath: "#/oneOf/10/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema128.oneOf[10].type, parentSchema: schema128.oneOf[10], data };
           vErrors === null ? vErrors = [err138] : vErrors.push(err138), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else if (tag0 === "destructive-changes-few") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (data.rule === void 0) {
-            let err139 = { instancePath, schemaPath: "#/oneOf/11/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema124.oneOf[11].required, parentSchema: schema124.oneOf[11], data };
+            let err139 = { instancePath, schemaPath: "#/oneOf/11/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema128.oneOf[11].required, parentSchema: schema128.oneOf[11], data };
             vErrors === null ? vErrors = [err139] : vErrors.push(err139), errors++;
           }
           if (data["at-most"] === void 0) {
-            let err140 = { instancePath, schemaPath: "#/oneOf/11/required", keyword: "required", params: { missingProperty: "at-most" }, message: "must have required property 'at-most'", schema: schema124.oneOf[11].required, parentSchema: schema124.oneOf[11], data };
+            let err140 = { instancePath, schemaPath: "#/oneOf/11/required", keyword: "required", params: { missingProperty: "at-most" }, message: "must have required property 'at-most'", schema: schema128.oneOf[11].required, parentSchema: schema128.oneOf[11], data };
             vErrors === null ? vErrors = [err140] : vErrors.push(err140), errors++;
           }
           for (let key11 in data)
             if (!(key11 === "rule" || key11 === "name" || key11 === "level" || key11 === "enabled" || key11 === "where" || key11 === "at-most")) {
-              let err141 = { instancePath, schemaPath: "#/oneOf/11/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key11 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema124.oneOf[11], data };
+              let err141 = { instancePath, schemaPath: "#/oneOf/11/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key11 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema128.oneOf[11], data };
               vErrors === null ? vErrors = [err141] : vErrors.push(err141), errors++;
             }
           if (data.rule !== void 0) {
             let data73 = data.rule;
             if (data73 !== "destructive-changes-few") {
-              let err142 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/11/properties/rule/const", keyword: "const", params: { allowedValue: "destructive-changes-few" }, message: "must be equal to constant", schema: "destructive-changes-few", parentSchema: schema124.oneOf[11].properties.rule, data: data73 };
+              let err142 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/11/properties/rule/const", keyword: "const", params: { allowedValue: "destructive-changes-few" }, message: "must be equal to constant", schema: "destructive-changes-few", parentSchema: schema128.oneOf[11].properties.rule, data: data73 };
               vErrors === null ? vErrors = [err142] : vErrors.push(err142), errors++;
             }
           }
@@ -3825,56 +3919,56 @@ function validate58(data, { instancePath = "", parentData, parentDataProperty, r
           if (data.level !== void 0) {
             let data75 = data.level;
             if (typeof data75 != "string") {
-              let err145 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/11/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema124.oneOf[11].properties.level.type, parentSchema: schema124.oneOf[11].properties.level, data: data75 };
+              let err145 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/11/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema128.oneOf[11].properties.level.type, parentSchema: schema128.oneOf[11].properties.level, data: data75 };
               vErrors === null ? vErrors = [err145] : vErrors.push(err145), errors++;
             }
             if (!(data75 === "error" || data75 === "warning" || data75 === "note")) {
-              let err146 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/11/properties/level/enum", keyword: "enum", params: { allowedValues: schema124.oneOf[11].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema124.oneOf[11].properties.level.enum, parentSchema: schema124.oneOf[11].properties.level, data: data75 };
+              let err146 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/11/properties/level/enum", keyword: "enum", params: { allowedValues: schema128.oneOf[11].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema128.oneOf[11].properties.level.enum, parentSchema: schema128.oneOf[11].properties.level, data: data75 };
               vErrors === null ? vErrors = [err146] : vErrors.push(err146), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data76 = data.enabled;
             if (typeof data76 != "boolean") {
-              let err147 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/11/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema124.oneOf[11].properties.enabled.type, parentSchema: schema124.oneOf[11].properties.enabled, data: data76 };
+              let err147 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/11/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema128.oneOf[11].properties.enabled.type, parentSchema: schema128.oneOf[11].properties.enabled, data: data76 };
               vErrors === null ? vErrors = [err147] : vErrors.push(err147), errors++;
             }
           }
           if (data.where !== void 0 && (validate59(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate59.errors : vErrors.concat(validate59.errors), errors = vErrors.length)), data["at-most"] !== void 0) {
             let data78 = data["at-most"];
             if (!(typeof data78 == "number" && !(data78 % 1) && !isNaN(data78) && isFinite(data78))) {
-              let err148 = { instancePath: instancePath + "/at-most", schemaPath: "#/oneOf/11/properties/at-most/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema124.oneOf[11].properties["at-most"].type, parentSchema: schema124.oneOf[11].properties["at-most"], data: data78 };
+              let err148 = { instancePath: instancePath + "/at-most", schemaPath: "#/oneOf/11/properties/at-most/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema128.oneOf[11].properties["at-most"].type, parentSchema: schema128.oneOf[11].properties["at-most"], data: data78 };
               vErrors === null ? vErrors = [err148] : vErrors.push(err148), errors++;
             }
             if (typeof data78 == "number" && isFinite(data78) && (data78 < 0 || isNaN(data78))) {
-              let err149 = { instancePath: instancePath + "/at-most", schemaPath: "#/oneOf/11/properties/at-most/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema124.oneOf[11].properties["at-most"], data: data78 };
+              let err149 = { instancePath: instancePath + "/at-most", schemaPath: "#/oneOf/11/properties/at-most/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema128.oneOf[11].properties["at-most"], data: data78 };
               vErrors === null ? vErrors = [err149] : vErrors.push(err149), errors++;
             }
           }
         } else {
-          let err150 = { instancePath, schemaPath: "#/oneOf/11/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema124.oneOf[11].type, parentSchema: schema124.oneOf[11], data };
+          let err150 = { instancePath, schemaPath: "#/oneOf/11/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema128.oneOf[11].type, parentSchema: schema128.oneOf[11], data };
           vErrors === null ? vErrors = [err150] : vErrors.push(err150), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else if (tag0 === "freeze") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (Object.keys(data).length < 2) {
-            let err151 = { instancePath, schemaPath: "#/oneOf/12/minProperties", keyword: "minProperties", params: { limit: 2 }, message: "must NOT have fewer than 2 properties", schema: 2, parentSchema: schema124.oneOf[12], data };
+            let err151 = { instancePath, schemaPath: "#/oneOf/12/minProperties", keyword: "minProperties", params: { limit: 2 }, message: "must NOT have fewer than 2 properties", schema: 2, parentSchema: schema128.oneOf[12], data };
             vErrors === null ? vErrors = [err151] : vErrors.push(err151), errors++;
           }
           if (data.rule === void 0) {
-            let err152 = { instancePath, schemaPath: "#/oneOf/12/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema124.oneOf[12].required, parentSchema: schema124.oneOf[12], data };
+            let err152 = { instancePath, schemaPath: "#/oneOf/12/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema128.oneOf[12].required, parentSchema: schema128.oneOf[12], data };
             vErrors === null ? vErrors = [err152] : vErrors.push(err152), errors++;
           }
           for (let key12 in data)
-            if (!func1.call(schema124.oneOf[12].properties, key12)) {
-              let err153 = { instancePath, schemaPath: "#/oneOf/12/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key12 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema124.oneOf[12], data };
+            if (!func1.call(schema128.oneOf[12].properties, key12)) {
+              let err153 = { instancePath, schemaPath: "#/oneOf/12/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key12 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema128.oneOf[12], data };
               vErrors === null ? vErrors = [err153] : vErrors.push(err153), errors++;
             }
           if (data.rule !== void 0) {
             let data79 = data.rule;
             if (data79 !== "freeze") {
-              let err154 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/12/properties/rule/const", keyword: "const", params: { allowedValue: "freeze" }, message: "must be equal to constant", schema: "freeze", parentSchema: schema124.oneOf[12].properties.rule, data: data79 };
+              let err154 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/12/properties/rule/const", keyword: "const", params: { allowedValue: "freeze" }, message: "must be equal to constant", schema: "freeze", parentSchema: schema128.oneOf[12].properties.rule, data: data79 };
               vErrors === null ? vErrors = [err154] : vErrors.push(err154), errors++;
             }
           }
@@ -3893,18 +3987,18 @@ function validate58(data, { instancePath = "", parentData, parentDataProperty, r
           if (data.level !== void 0) {
             let data81 = data.level;
             if (typeof data81 != "string") {
-              let err157 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/12/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema124.oneOf[12].properties.level.type, parentSchema: schema124.oneOf[12].properties.level, data: data81 };
+              let err157 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/12/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema128.oneOf[12].properties.level.type, parentSchema: schema128.oneOf[12].properties.level, data: data81 };
               vErrors === null ? vErrors = [err157] : vErrors.push(err157), errors++;
             }
             if (!(data81 === "error" || data81 === "warning" || data81 === "note")) {
-              let err158 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/12/properties/level/enum", keyword: "enum", params: { allowedValues: schema124.oneOf[12].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema124.oneOf[12].properties.level.enum, parentSchema: schema124.oneOf[12].properties.level, data: data81 };
+              let err158 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/12/properties/level/enum", keyword: "enum", params: { allowedValues: schema128.oneOf[12].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema128.oneOf[12].properties.level.enum, parentSchema: schema128.oneOf[12].properties.level, data: data81 };
               vErrors === null ? vErrors = [err158] : vErrors.push(err158), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data82 = data.enabled;
             if (typeof data82 != "boolean") {
-              let err159 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/12/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema124.oneOf[12].properties.enabled.type, parentSchema: schema124.oneOf[12].properties.enabled, data: data82 };
+              let err159 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/12/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema128.oneOf[12].properties.enabled.type, parentSchema: schema128.oneOf[12].properties.enabled, data: data82 };
               vErrors === null ? vErrors = [err159] : vErrors.push(err159), errors++;
             }
           }
@@ -3935,7 +4029,7 @@ function validate58(data, { instancePath = "", parentData, parentDataProperty, r
           if (data["all-changes"] !== void 0) {
             let data86 = data["all-changes"];
             if (typeof data86 != "boolean") {
-              let err164 = { instancePath: instancePath + "/all-changes", schemaPath: "#/oneOf/12/properties/all-changes/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema124.oneOf[12].properties["all-changes"].type, parentSchema: schema124.oneOf[12].properties["all-changes"], data: data86 };
+              let err164 = { instancePath: instancePath + "/all-changes", schemaPath: "#/oneOf/12/properties/all-changes/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema128.oneOf[12].properties["all-changes"].type, parentSchema: schema128.oneOf[12].properties["all-changes"], data: data86 };
               vErrors === null ? vErrors = [err164] : vErrors.push(err164), errors++;
             }
           }
@@ -3952,25 +4046,25 @@ function validate58(data, { instancePath = "", parentData, parentDataProperty, r
             }
           }
         } else {
-          let err167 = { instancePath, schemaPath: "#/oneOf/12/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema124.oneOf[12].type, parentSchema: schema124.oneOf[12], data };
+          let err167 = { instancePath, schemaPath: "#/oneOf/12/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema128.oneOf[12].type, parentSchema: schema128.oneOf[12], data };
           vErrors === null ? vErrors = [err167] : vErrors.push(err167), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else if (tag0 === "growth-followed-through") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (data.rule === void 0) {
-            let err168 = { instancePath, schemaPath: "#/oneOf/13/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema124.oneOf[13].required, parentSchema: schema124.oneOf[13], data };
+            let err168 = { instancePath, schemaPath: "#/oneOf/13/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema128.oneOf[13].required, parentSchema: schema128.oneOf[13], data };
             vErrors === null ? vErrors = [err168] : vErrors.push(err168), errors++;
           }
           for (let key13 in data)
             if (!(key13 === "rule" || key13 === "name" || key13 === "level" || key13 === "enabled" || key13 === "where" || key13 === "idle-share" || key13 === "idle-size")) {
-              let err169 = { instancePath, schemaPath: "#/oneOf/13/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key13 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema124.oneOf[13], data };
+              let err169 = { instancePath, schemaPath: "#/oneOf/13/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key13 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema128.oneOf[13], data };
               vErrors === null ? vErrors = [err169] : vErrors.push(err169), errors++;
             }
           if (data.rule !== void 0) {
             let data88 = data.rule;
             if (data88 !== "growth-followed-through") {
-              let err170 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/13/properties/rule/const", keyword: "const", params: { allowedValue: "growth-followed-through" }, message: "must be equal to constant", schema: "growth-followed-through", parentSchema: schema124.oneOf[13].properties.rule, data: data88 };
+              let err170 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/13/properties/rule/const", keyword: "const", params: { allowedValue: "growth-followed-through" }, message: "must be equal to constant", schema: "growth-followed-through", parentSchema: schema128.oneOf[13].properties.rule, data: data88 };
               vErrors === null ? vErrors = [err170] : vErrors.push(err170), errors++;
             }
           }
@@ -3989,18 +4083,18 @@ function validate58(data, { instancePath = "", parentData, parentDataProperty, r
           if (data.level !== void 0) {
             let data90 = data.level;
             if (typeof data90 != "string") {
-              let err173 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/13/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema124.oneOf[13].properties.level.type, parentSchema: schema124.oneOf[13].properties.level, data: data90 };
+              let err173 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/13/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema128.oneOf[13].properties.level.type, parentSchema: schema128.oneOf[13].properties.level, data: data90 };
               vErrors === null ? vErrors = [err173] : vErrors.push(err173), errors++;
             }
             if (!(data90 === "error" || data90 === "warning" || data90 === "note")) {
-              let err174 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/13/properties/level/enum", keyword: "enum", params: { allowedValues: schema124.oneOf[13].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema124.oneOf[13].properties.level.enum, parentSchema: schema124.oneOf[13].properties.level, data: data90 };
+              let err174 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/13/properties/level/enum", keyword: "enum", params: { allowedValues: schema128.oneOf[13].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema128.oneOf[13].properties.level.enum, parentSchema: schema128.oneOf[13].properties.level, data: data90 };
               vErrors === null ? vErrors = [err174] : vErrors.push(err174), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data91 = data.enabled;
             if (typeof data91 != "boolean") {
-              let err175 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/13/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema124.oneOf[13].properties.enabled.type, parentSchema: schema124.oneOf[13].properties.enabled, data: data91 };
+              let err175 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/13/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema128.oneOf[13].properties.enabled.type, parentSchema: schema128.oneOf[13].properties.enabled, data: data91 };
               vErrors === null ? vErrors = [err175] : vErrors.push(err175), errors++;
             }
           }
@@ -4008,15 +4102,15 @@ function validate58(data, { instancePath = "", parentData, parentDataProperty, r
             let data93 = data["idle-share"];
             if (typeof data93 == "number" && isFinite(data93)) {
               if (data93 > 1 || isNaN(data93)) {
-                let err176 = { instancePath: instancePath + "/idle-share", schemaPath: "#/oneOf/13/properties/idle-share/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1 }, message: "must be <= 1", schema: 1, parentSchema: schema124.oneOf[13].properties["idle-share"], data: data93 };
+                let err176 = { instancePath: instancePath + "/idle-share", schemaPath: "#/oneOf/13/properties/idle-share/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1 }, message: "must be <= 1", schema: 1, parentSchema: schema128.oneOf[13].properties["idle-share"], data: data93 };
                 vErrors === null ? vErrors = [err176] : vErrors.push(err176), errors++;
               }
               if (data93 < 0 || isNaN(data93)) {
-                let err177 = { instancePath: instancePath + "/idle-share", schemaPath: "#/oneOf/13/properties/idle-share/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema124.oneOf[13].properties["idle-share"], data: data93 };
+                let err177 = { instancePath: instancePath + "/idle-share", schemaPath: "#/oneOf/13/properties/idle-share/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema128.oneOf[13].properties["idle-share"], data: data93 };
                 vErrors === null ? vErrors = [err177] : vErrors.push(err177), errors++;
               }
             } else {
-              let err178 = { instancePath: instancePath + "/idle-share", schemaPath: "#/oneOf/13/properties/idle-share/type", keyword: "type", params: { type: "number" }, message: "must be number", schema: schema124.oneOf[13].properties["idle-share"].type, parentSchema: schema124.oneOf[13].properties["idle-share"], data: data93 };
+              let err178 = { instancePath: instancePath + "/idle-share", schemaPath: "#/oneOf/13/properties/idle-share/type", keyword: "type", params: { type: "number" }, message: "must be number", schema: schema128.oneOf[13].properties["idle-share"].type, parentSchema: schema128.oneOf[13].properties["idle-share"], data: data93 };
               vErrors === null ? vErrors = [err178] : vErrors.push(err178), errors++;
             }
           }
@@ -4033,29 +4127,29 @@ function validate58(data, { instancePath = "", parentData, parentDataProperty, r
             }
           }
         } else {
-          let err181 = { instancePath, schemaPath: "#/oneOf/13/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema124.oneOf[13].type, parentSchema: schema124.oneOf[13], data };
+          let err181 = { instancePath, schemaPath: "#/oneOf/13/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema128.oneOf[13].type, parentSchema: schema128.oneOf[13], data };
           vErrors === null ? vErrors = [err181] : vErrors.push(err181), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else if (tag0 === "naming") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (Object.keys(data).length < 2) {
-            let err182 = { instancePath, schemaPath: "#/oneOf/14/minProperties", keyword: "minProperties", params: { limit: 2 }, message: "must NOT have fewer than 2 properties", schema: 2, parentSchema: schema124.oneOf[14], data };
+            let err182 = { instancePath, schemaPath: "#/oneOf/14/minProperties", keyword: "minProperties", params: { limit: 2 }, message: "must NOT have fewer than 2 properties", schema: 2, parentSchema: schema128.oneOf[14], data };
             vErrors === null ? vErrors = [err182] : vErrors.push(err182), errors++;
           }
           if (data.rule === void 0) {
-            let err183 = { instancePath, schemaPath: "#/oneOf/14/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema124.oneOf[14].required, parentSchema: schema124.oneOf[14], data };
+            let err183 = { instancePath, schemaPath: "#/oneOf/14/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema128.oneOf[14].required, parentSchema: schema128.oneOf[14], data };
             vErrors === null ? vErrors = [err183] : vErrors.push(err183), errors++;
           }
           for (let key14 in data)
-            if (!func1.call(schema124.oneOf[14].properties, key14)) {
-              let err184 = { instancePath, schemaPath: "#/oneOf/14/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key14 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema124.oneOf[14], data };
+            if (!func1.call(schema128.oneOf[14].properties, key14)) {
+              let err184 = { instancePath, schemaPath: "#/oneOf/14/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key14 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema128.oneOf[14], data };
               vErrors === null ? vErrors = [err184] : vErrors.push(err184), errors++;
             }
           if (data.rule !== void 0) {
             let data95 = data.rule;
             if (data95 !== "naming") {
-              let err185 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/14/properties/rule/const", keyword: "const", params: { allowedValue: "naming" }, message: "must be equal to constant", schema: "naming", parentSchema: schema124.oneOf[14].properties.rule, data: data95 };
+              let err185 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/14/properties/rule/const", keyword: "const", params: { allowedValue: "naming" }, message: "must be equal to constant", schema: "naming", parentSchema: schema128.oneOf[14].properties.rule, data: data95 };
               vErrors === null ? vErrors = [err185] : vErrors.push(err185), errors++;
             }
           }
@@ -4074,18 +4168,18 @@ function validate58(data, { instancePath = "", parentData, parentDataProperty, r
           if (data.level !== void 0) {
             let data97 = data.level;
             if (typeof data97 != "string") {
-              let err188 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/14/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema124.oneOf[14].properties.level.type, parentSchema: schema124.oneOf[14].properties.level, data: data97 };
+              let err188 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/14/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema128.oneOf[14].properties.level.type, parentSchema: schema128.oneOf[14].properties.level, data: data97 };
               vErrors === null ? vErrors = [err188] : vErrors.push(err188), errors++;
             }
             if (!(data97 === "error" || data97 === "warning" || data97 === "note")) {
-              let err189 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/14/properties/level/enum", keyword: "enum", params: { allowedValues: schema124.oneOf[14].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema124.oneOf[14].properties.level.enum, parentSchema: schema124.oneOf[14].properties.level, data: data97 };
+              let err189 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/14/properties/level/enum", keyword: "enum", params: { allowedValues: schema128.oneOf[14].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema128.oneOf[14].properties.level.enum, parentSchema: schema128.oneOf[14].properties.level, data: data97 };
               vErrors === null ? vErrors = [err189] : vErrors.push(err189), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data98 = data.enabled;
             if (typeof data98 != "boolean") {
-              let err190 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/14/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema124.oneOf[14].properties.enabled.type, parentSchema: schema124.oneOf[14].properties.enabled, data: data98 };
+              let err190 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/14/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema128.oneOf[14].properties.enabled.type, parentSchema: schema128.oneOf[14].properties.enabled, data: data98 };
               vErrors === null ? vErrors = [err190] : vErrors.push(err190), errors++;
             }
           }
@@ -4093,11 +4187,11 @@ function validate58(data, { instancePath = "", parentData, parentDataProperty, r
             let data100 = data.server;
             if (typeof data100 == "string") {
               if (func11(data100) < 1) {
-                let err191 = { instancePath: instancePath + "/server", schemaPath: "#/oneOf/14/properties/server/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema124.oneOf[14].properties.server, data: data100 };
+                let err191 = { instancePath: instancePath + "/server", schemaPath: "#/oneOf/14/properties/server/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema128.oneOf[14].properties.server, data: data100 };
                 vErrors === null ? vErrors = [err191] : vErrors.push(err191), errors++;
               }
             } else {
-              let err192 = { instancePath: instancePath + "/server", schemaPath: "#/oneOf/14/properties/server/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema124.oneOf[14].properties.server.type, parentSchema: schema124.oneOf[14].properties.server, data: data100 };
+              let err192 = { instancePath: instancePath + "/server", schemaPath: "#/oneOf/14/properties/server/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema128.oneOf[14].properties.server.type, parentSchema: schema128.oneOf[14].properties.server, data: data100 };
               vErrors === null ? vErrors = [err192] : vErrors.push(err192), errors++;
             }
           }
@@ -4105,11 +4199,11 @@ function validate58(data, { instancePath = "", parentData, parentDataProperty, r
             let data101 = data.volume;
             if (typeof data101 == "string") {
               if (func11(data101) < 1) {
-                let err193 = { instancePath: instancePath + "/volume", schemaPath: "#/oneOf/14/properties/volume/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema124.oneOf[14].properties.volume, data: data101 };
+                let err193 = { instancePath: instancePath + "/volume", schemaPath: "#/oneOf/14/properties/volume/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema128.oneOf[14].properties.volume, data: data101 };
                 vErrors === null ? vErrors = [err193] : vErrors.push(err193), errors++;
               }
             } else {
-              let err194 = { instancePath: instancePath + "/volume", schemaPath: "#/oneOf/14/properties/volume/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema124.oneOf[14].properties.volume.type, parentSchema: schema124.oneOf[14].properties.volume, data: data101 };
+              let err194 = { instancePath: instancePath + "/volume", schemaPath: "#/oneOf/14/properties/volume/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema128.oneOf[14].properties.volume.type, parentSchema: schema128.oneOf[14].properties.volume, data: data101 };
               vErrors === null ? vErrors = [err194] : vErrors.push(err194), errors++;
             }
           }
@@ -4117,11 +4211,11 @@ function validate58(data, { instancePath = "", parentData, parentDataProperty, r
             let data102 = data["volume-group"];
             if (typeof data102 == "string") {
               if (func11(data102) < 1) {
-                let err195 = { instancePath: instancePath + "/volume-group", schemaPath: "#/oneOf/14/properties/volume-group/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema124.oneOf[14].properties["volume-group"], data: data102 };
+                let err195 = { instancePath: instancePath + "/volume-group", schemaPath: "#/oneOf/14/properties/volume-group/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema128.oneOf[14].properties["volume-group"], data: data102 };
                 vErrors === null ? vErrors = [err195] : vErrors.push(err195), errors++;
               }
             } else {
-              let err196 = { instancePath: instancePath + "/volume-group", schemaPath: "#/oneOf/14/properties/volume-group/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema124.oneOf[14].properties["volume-group"].type, parentSchema: schema124.oneOf[14].properties["volume-group"], data: data102 };
+              let err196 = { instancePath: instancePath + "/volume-group", schemaPath: "#/oneOf/14/properties/volume-group/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema128.oneOf[14].properties["volume-group"].type, parentSchema: schema128.oneOf[14].properties["volume-group"], data: data102 };
               vErrors === null ? vErrors = [err196] : vErrors.push(err196), errors++;
             }
           }
@@ -4129,42 +4223,42 @@ function validate58(data, { instancePath = "", parentData, parentDataProperty, r
             let data103 = data.mount;
             if (typeof data103 == "string") {
               if (func11(data103) < 1) {
-                let err197 = { instancePath: instancePath + "/mount", schemaPath: "#/oneOf/14/properties/mount/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema124.oneOf[14].properties.mount, data: data103 };
+                let err197 = { instancePath: instancePath + "/mount", schemaPath: "#/oneOf/14/properties/mount/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema128.oneOf[14].properties.mount, data: data103 };
                 vErrors === null ? vErrors = [err197] : vErrors.push(err197), errors++;
               }
             } else {
-              let err198 = { instancePath: instancePath + "/mount", schemaPath: "#/oneOf/14/properties/mount/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema124.oneOf[14].properties.mount.type, parentSchema: schema124.oneOf[14].properties.mount, data: data103 };
+              let err198 = { instancePath: instancePath + "/mount", schemaPath: "#/oneOf/14/properties/mount/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema128.oneOf[14].properties.mount.type, parentSchema: schema128.oneOf[14].properties.mount, data: data103 };
               vErrors === null ? vErrors = [err198] : vErrors.push(err198), errors++;
             }
           }
         } else {
-          let err199 = { instancePath, schemaPath: "#/oneOf/14/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema124.oneOf[14].type, parentSchema: schema124.oneOf[14], data };
+          let err199 = { instancePath, schemaPath: "#/oneOf/14/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema128.oneOf[14].type, parentSchema: schema128.oneOf[14], data };
           vErrors === null ? vErrors = [err199] : vErrors.push(err199), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else if (tag0 === "shape") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (data.rule === void 0) {
-            let err200 = { instancePath, schemaPath: "#/oneOf/15/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema124.oneOf[15].required, parentSchema: schema124.oneOf[15], data };
+            let err200 = { instancePath, schemaPath: "#/oneOf/15/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema128.oneOf[15].required, parentSchema: schema128.oneOf[15], data };
             vErrors === null ? vErrors = [err200] : vErrors.push(err200), errors++;
           }
           if (data.schema === void 0) {
-            let err201 = { instancePath, schemaPath: "#/oneOf/15/required", keyword: "required", params: { missingProperty: "schema" }, message: "must have required property 'schema'", schema: schema124.oneOf[15].required, parentSchema: schema124.oneOf[15], data };
+            let err201 = { instancePath, schemaPath: "#/oneOf/15/required", keyword: "required", params: { missingProperty: "schema" }, message: "must have required property 'schema'", schema: schema128.oneOf[15].required, parentSchema: schema128.oneOf[15], data };
             vErrors === null ? vErrors = [err201] : vErrors.push(err201), errors++;
           }
           if (data.of === void 0) {
-            let err202 = { instancePath, schemaPath: "#/oneOf/15/required", keyword: "required", params: { missingProperty: "of" }, message: "must have required property 'of'", schema: schema124.oneOf[15].required, parentSchema: schema124.oneOf[15], data };
+            let err202 = { instancePath, schemaPath: "#/oneOf/15/required", keyword: "required", params: { missingProperty: "of" }, message: "must have required property 'of'", schema: schema128.oneOf[15].required, parentSchema: schema128.oneOf[15], data };
             vErrors === null ? vErrors = [err202] : vErrors.push(err202), errors++;
           }
           for (let key15 in data)
-            if (!func1.call(schema124.oneOf[15].properties, key15)) {
-              let err203 = { instancePath, schemaPath: "#/oneOf/15/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key15 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema124.oneOf[15], data };
+            if (!func1.call(schema128.oneOf[15].properties, key15)) {
+              let err203 = { instancePath, schemaPath: "#/oneOf/15/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key15 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema128.oneOf[15], data };
               vErrors === null ? vErrors = [err203] : vErrors.push(err203), errors++;
             }
           if (data.rule !== void 0) {
             let data104 = data.rule;
             if (data104 !== "shape") {
-              let err204 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/15/properties/rule/const", keyword: "const", params: { allowedValue: "shape" }, message: "must be equal to constant", schema: "shape", parentSchema: schema124.oneOf[15].properties.rule, data: data104 };
+              let err204 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/15/properties/rule/const", keyword: "const", params: { allowedValue: "shape" }, message: "must be equal to constant", schema: "shape", parentSchema: schema128.oneOf[15].properties.rule, data: data104 };
               vErrors === null ? vErrors = [err204] : vErrors.push(err204), errors++;
             }
           }
@@ -4183,29 +4277,29 @@ function validate58(data, { instancePath = "", parentData, parentDataProperty, r
           if (data.level !== void 0) {
             let data106 = data.level;
             if (typeof data106 != "string") {
-              let err207 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/15/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema124.oneOf[15].properties.level.type, parentSchema: schema124.oneOf[15].properties.level, data: data106 };
+              let err207 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/15/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema128.oneOf[15].properties.level.type, parentSchema: schema128.oneOf[15].properties.level, data: data106 };
               vErrors === null ? vErrors = [err207] : vErrors.push(err207), errors++;
             }
             if (!(data106 === "error" || data106 === "warning" || data106 === "note")) {
-              let err208 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/15/properties/level/enum", keyword: "enum", params: { allowedValues: schema124.oneOf[15].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema124.oneOf[15].properties.level.enum, parentSchema: schema124.oneOf[15].properties.level, data: data106 };
+              let err208 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/15/properties/level/enum", keyword: "enum", params: { allowedValues: schema128.oneOf[15].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema128.oneOf[15].properties.level.enum, parentSchema: schema128.oneOf[15].properties.level, data: data106 };
               vErrors === null ? vErrors = [err208] : vErrors.push(err208), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data107 = data.enabled;
             if (typeof data107 != "boolean") {
-              let err209 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/15/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema124.oneOf[15].properties.enabled.type, parentSchema: schema124.oneOf[15].properties.enabled, data: data107 };
+              let err209 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/15/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema128.oneOf[15].properties.enabled.type, parentSchema: schema128.oneOf[15].properties.enabled, data: data107 };
               vErrors === null ? vErrors = [err209] : vErrors.push(err209), errors++;
             }
           }
           if (data.where !== void 0 && (validate59(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate59.errors : vErrors.concat(validate59.errors), errors = vErrors.length)), data.of !== void 0) {
             let data109 = data.of;
             if (typeof data109 != "string") {
-              let err210 = { instancePath: instancePath + "/of", schemaPath: "#/oneOf/15/properties/of/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema124.oneOf[15].properties.of.type, parentSchema: schema124.oneOf[15].properties.of, data: data109 };
+              let err210 = { instancePath: instancePath + "/of", schemaPath: "#/oneOf/15/properties/of/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema128.oneOf[15].properties.of.type, parentSchema: schema128.oneOf[15].properties.of, data: data109 };
               vErrors === null ? vErrors = [err210] : vErrors.push(err210), errors++;
             }
             if (!(data109 === "server" || data109 === "volume" || data109 === "volume-group" || data109 === "file-system" || data109 === "change")) {
-              let err211 = { instancePath: instancePath + "/of", schemaPath: "#/oneOf/15/properties/of/enum", keyword: "enum", params: { allowedValues: schema124.oneOf[15].properties.of.enum }, message: "must be equal to one of the allowed values", schema: schema124.oneOf[15].properties.of.enum, parentSchema: schema124.oneOf[15].properties.of, data: data109 };
+              let err211 = { instancePath: instancePath + "/of", schemaPath: "#/oneOf/15/properties/of/enum", keyword: "enum", params: { allowedValues: schema128.oneOf[15].properties.of.enum }, message: "must be equal to one of the allowed values", schema: schema128.oneOf[15].properties.of.enum, parentSchema: schema128.oneOf[15].properties.of, data: data109 };
               vErrors === null ? vErrors = [err211] : vErrors.push(err211), errors++;
             }
           }
@@ -4213,30 +4307,30 @@ function validate58(data, { instancePath = "", parentData, parentDataProperty, r
             let data110 = data.kinds;
             if (Array.isArray(data110)) {
               if (data110.length < 1) {
-                let err212 = { instancePath: instancePath + "/kinds", schemaPath: "#/oneOf/15/properties/kinds/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items", schema: 1, parentSchema: schema124.oneOf[15].properties.kinds, data: data110 };
+                let err212 = { instancePath: instancePath + "/kinds", schemaPath: "#/oneOf/15/properties/kinds/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items", schema: 1, parentSchema: schema128.oneOf[15].properties.kinds, data: data110 };
                 vErrors === null ? vErrors = [err212] : vErrors.push(err212), errors++;
               }
               let len1 = data110.length;
               for (let i1 = 0; i1 < len1; i1++) {
                 let data111 = data110[i1];
                 if (typeof data111 != "string") {
-                  let err213 = { instancePath: instancePath + "/kinds/" + i1, schemaPath: "#/oneOf/15/properties/kinds/items/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema124.oneOf[15].properties.kinds.items.type, parentSchema: schema124.oneOf[15].properties.kinds.items, data: data111 };
+                  let err213 = { instancePath: instancePath + "/kinds/" + i1, schemaPath: "#/oneOf/15/properties/kinds/items/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema128.oneOf[15].properties.kinds.items.type, parentSchema: schema128.oneOf[15].properties.kinds.items, data: data111 };
                   vErrors === null ? vErrors = [err213] : vErrors.push(err213), errors++;
                 }
-                if (!(data111 === "server-created" || data111 === "server-renamed" || data111 === "server-changed-team" || data111 === "server-moved-site" || data111 === "server-changed-type" || data111 === "server-started" || data111 === "server-stopped" || data111 === "boot-swapped" || data111 === "server-edited" || data111 === "server-deleted" || data111 === "volume-created" || data111 === "volume-re-created" || data111 === "volume-renamed" || data111 === "volume-changed-team" || data111 === "volume-moved-site" || data111 === "volume-moved-tier" || data111 === "volume-grown" || data111 === "volume-shrunk" || data111 === "volume-unprotected" || data111 === "volume-edited" || data111 === "handed-over" || data111 === "detached" || data111 === "attached" || data111 === "volume-deleted" || data111 === "group-created" || data111 === "group-renamed" || data111 === "member-left" || data111 === "member-joined" || data111 === "group-edited" || data111 === "group-deleted" || data111 === "file-system-created" || data111 === "file-system-remounted" || data111 === "file-system-remade" || data111 === "file-system-grown" || data111 === "file-system-shrunk" || data111 === "file-system-deleted")) {
-                  let err214 = { instancePath: instancePath + "/kinds/" + i1, schemaPath: "#/oneOf/15/properties/kinds/items/enum", keyword: "enum", params: { allowedValues: schema124.oneOf[15].properties.kinds.items.enum }, message: "must be equal to one of the allowed values", schema: schema124.oneOf[15].properties.kinds.items.enum, parentSchema: schema124.oneOf[15].properties.kinds.items, data: data111 };
+                if (!(data111 === "server-created" || data111 === "server-renamed" || data111 === "server-changed-team" || data111 === "server-moved-site" || data111 === "server-changed-type" || data111 === "server-started" || data111 === "server-stopped" || data111 === "boot-swapped" || data111 === "server-edited" || data111 === "server-deleted" || data111 === "volume-created" || data111 === "volume-re-created" || data111 === "volume-renamed" || data111 === "volume-changed-team" || data111 === "volume-moved-site" || data111 === "volume-moved-tier" || data111 === "volume-grown" || data111 === "volume-shrunk" || data111 === "volume-unprotected" || data111 === "volume-edited" || data111 === "handed-over" || data111 === "detached" || data111 === "attached" || data111 === "volume-deleted" || data111 === "group-created" || data111 === "group-renamed" || data111 === "member-left" || data111 === "member-joined" || data111 === "group-edited" || data111 === "group-deleted" || data111 === "file-system-created" || data111 === "file-system-remounted" || data111 === "file-system-edited" || data111 === "file-system-remade" || data111 === "file-system-grown" || data111 === "file-system-shrunk" || data111 === "file-system-deleted")) {
+                  let err214 = { instancePath: instancePath + "/kinds/" + i1, schemaPath: "#/oneOf/15/properties/kinds/items/enum", keyword: "enum", params: { allowedValues: schema128.oneOf[15].properties.kinds.items.enum }, message: "must be equal to one of the allowed values", schema: schema128.oneOf[15].properties.kinds.items.enum, parentSchema: schema128.oneOf[15].properties.kinds.items, data: data111 };
                   vErrors === null ? vErrors = [err214] : vErrors.push(err214), errors++;
                 }
               }
             } else {
-              let err215 = { instancePath: instancePath + "/kinds", schemaPath: "#/oneOf/15/properties/kinds/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema124.oneOf[15].properties.kinds.type, parentSchema: schema124.oneOf[15].properties.kinds, data: data110 };
+              let err215 = { instancePath: instancePath + "/kinds", schemaPath: "#/oneOf/15/properties/kinds/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema128.oneOf[15].properties.kinds.type, parentSchema: schema128.oneOf[15].properties.kinds, data: data110 };
               vErrors === null ? vErrors = [err215] : vErrors.push(err215), errors++;
             }
           }
           if (data.schema !== void 0) {
             let data112 = data.schema;
             if (!(data112 && typeof data112 == "object" && !Array.isArray(data112))) {
-              let err216 = { instancePath: instancePath + "/schema", schemaPath: "#/oneOf/15/properties/schema/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema124.oneOf[15].properties.schema.type, parentSchema: schema124.oneOf[15].properties.schema, data: data112 };
+              let err216 = { instancePath: instancePath + "/schema", schemaPath: "#/oneOf/15/properties/schema/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema128.oneOf[15].properties.schema.type, parentSchema: schema128.oneOf[15].properties.schema, data: data112 };
               vErrors === null ? vErrors = [err216] : vErrors.push(err216), errors++;
             }
           }
@@ -4253,25 +4347,25 @@ function validate58(data, { instancePath = "", parentData, parentDataProperty, r
             }
           }
         } else {
-          let err219 = { instancePath, schemaPath: "#/oneOf/15/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema124.oneOf[15].type, parentSchema: schema124.oneOf[15], data };
+          let err219 = { instancePath, schemaPath: "#/oneOf/15/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema128.oneOf[15].type, parentSchema: schema128.oneOf[15], data };
           vErrors === null ? vErrors = [err219] : vErrors.push(err219), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else if (tag0 === "tier-bounds") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (data.rule === void 0) {
-            let err220 = { instancePath, schemaPath: "#/oneOf/16/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema124.oneOf[16].required, parentSchema: schema124.oneOf[16], data };
+            let err220 = { instancePath, schemaPath: "#/oneOf/16/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema128.oneOf[16].required, parentSchema: schema128.oneOf[16], data };
             vErrors === null ? vErrors = [err220] : vErrors.push(err220), errors++;
           }
           for (let key16 in data)
             if (!(key16 === "rule" || key16 === "name" || key16 === "level" || key16 === "enabled" || key16 === "where")) {
-              let err221 = { instancePath, schemaPath: "#/oneOf/16/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key16 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema124.oneOf[16], data };
+              let err221 = { instancePath, schemaPath: "#/oneOf/16/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key16 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema128.oneOf[16], data };
               vErrors === null ? vErrors = [err221] : vErrors.push(err221), errors++;
             }
           if (data.rule !== void 0) {
             let data114 = data.rule;
             if (data114 !== "tier-bounds") {
-              let err222 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/16/properties/rule/const", keyword: "const", params: { allowedValue: "tier-bounds" }, message: "must be equal to constant", schema: "tier-bounds", parentSchema: schema124.oneOf[16].properties.rule, data: data114 };
+              let err222 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/16/properties/rule/const", keyword: "const", params: { allowedValue: "tier-bounds" }, message: "must be equal to constant", schema: "tier-bounds", parentSchema: schema128.oneOf[16].properties.rule, data: data114 };
               vErrors === null ? vErrors = [err222] : vErrors.push(err222), errors++;
             }
           }
@@ -4290,42 +4384,42 @@ function validate58(data, { instancePath = "", parentData, parentDataProperty, r
           if (data.level !== void 0) {
             let data116 = data.level;
             if (typeof data116 != "string") {
-              let err225 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/16/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema124.oneOf[16].properties.level.type, parentSchema: schema124.oneOf[16].properties.level, data: data116 };
+              let err225 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/16/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema128.oneOf[16].properties.level.type, parentSchema: schema128.oneOf[16].properties.level, data: data116 };
               vErrors === null ? vErrors = [err225] : vErrors.push(err225), errors++;
             }
             if (!(data116 === "error" || data116 === "warning" || data116 === "note")) {
-              let err226 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/16/properties/level/enum", keyword: "enum", params: { allowedValues: schema124.oneOf[16].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema124.oneOf[16].properties.level.enum, parentSchema: schema124.oneOf[16].properties.level, data: data116 };
+              let err226 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/16/properties/level/enum", keyword: "enum", params: { allowedValues: schema128.oneOf[16].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema128.oneOf[16].properties.level.enum, parentSchema: schema128.oneOf[16].properties.level, data: data116 };
               vErrors === null ? vErrors = [err226] : vErrors.push(err226), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data117 = data.enabled;
             if (typeof data117 != "boolean") {
-              let err227 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/16/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema124.oneOf[16].properties.enabled.type, parentSchema: schema124.oneOf[16].properties.enabled, data: data117 };
+              let err227 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/16/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema128.oneOf[16].properties.enabled.type, parentSchema: schema128.oneOf[16].properties.enabled, data: data117 };
               vErrors === null ? vErrors = [err227] : vErrors.push(err227), errors++;
             }
           }
           data.where !== void 0 && (validate59(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate59.errors : vErrors.concat(validate59.errors), errors = vErrors.length));
         } else {
-          let err228 = { instancePath, schemaPath: "#/oneOf/16/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema124.oneOf[16].type, parentSchema: schema124.oneOf[16], data };
+          let err228 = { instancePath, schemaPath: "#/oneOf/16/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema128.oneOf[16].type, parentSchema: schema128.oneOf[16], data };
           vErrors === null ? vErrors = [err228] : vErrors.push(err228), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else if (tag0 === "policy-apart") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (data.rule === void 0) {
-            let err229 = { instancePath, schemaPath: "#/oneOf/17/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema124.oneOf[17].required, parentSchema: schema124.oneOf[17], data };
+            let err229 = { instancePath, schemaPath: "#/oneOf/17/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema128.oneOf[17].required, parentSchema: schema128.oneOf[17], data };
             vErrors === null ? vErrors = [err229] : vErrors.push(err229), errors++;
           }
           for (let key17 in data)
             if (!(key17 === "rule" || key17 === "name" || key17 === "level" || key17 === "enabled" || key17 === "where")) {
-              let err230 = { instancePath, schemaPath: "#/oneOf/17/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key17 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema124.oneOf[17], data };
+              let err230 = { instancePath, schemaPath: "#/oneOf/17/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key17 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema128.oneOf[17], data };
               vErrors === null ? vErrors = [err230] : vErrors.push(err230), errors++;
             }
           if (data.rule !== void 0) {
             let data119 = data.rule;
             if (data119 !== "policy-apart") {
-              let err231 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/17/properties/rule/const", keyword: "const", params: { allowedValue: "policy-apart" }, message: "must be equal to constant", schema: "policy-apart", parentSchema: schema124.oneOf[17].properties.rule, data: data119 };
+              let err231 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/17/properties/rule/const", keyword: "const", params: { allowedValue: "policy-apart" }, message: "must be equal to constant", schema: "policy-apart", parentSchema: schema128.oneOf[17].properties.rule, data: data119 };
               vErrors === null ? vErrors = [err231] : vErrors.push(err231), errors++;
             }
           }
@@ -4344,37 +4438,37 @@ function validate58(data, { instancePath = "", parentData, parentDataProperty, r
           if (data.level !== void 0) {
             let data121 = data.level;
             if (typeof data121 != "string") {
-              let err234 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/17/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema124.oneOf[17].properties.level.type, parentSchema: schema124.oneOf[17].properties.level, data: data121 };
+              let err234 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/17/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema128.oneOf[17].properties.level.type, parentSchema: schema128.oneOf[17].properties.level, data: data121 };
               vErrors === null ? vErrors = [err234] : vErrors.push(err234), errors++;
             }
             if (!(data121 === "error" || data121 === "warning" || data121 === "note")) {
-              let err235 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/17/properties/level/enum", keyword: "enum", params: { allowedValues: schema124.oneOf[17].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema124.oneOf[17].properties.level.enum, parentSchema: schema124.oneOf[17].properties.level, data: data121 };
+              let err235 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/17/properties/level/enum", keyword: "enum", params: { allowedValues: schema128.oneOf[17].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema128.oneOf[17].properties.level.enum, parentSchema: schema128.oneOf[17].properties.level, data: data121 };
               vErrors === null ? vErrors = [err235] : vErrors.push(err235), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data122 = data.enabled;
             if (typeof data122 != "boolean") {
-              let err236 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/17/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema124.oneOf[17].properties.enabled.type, parentSchema: schema124.oneOf[17].properties.enabled, data: data122 };
+              let err236 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/17/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema128.oneOf[17].properties.enabled.type, parentSchema: schema128.oneOf[17].properties.enabled, data: data122 };
               vErrors === null ? vErrors = [err236] : vErrors.push(err236), errors++;
             }
           }
           data.where !== void 0 && (validate59(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate59.errors : vErrors.concat(validate59.errors), errors = vErrors.length));
         } else {
-          let err237 = { instancePath, schemaPath: "#/oneOf/17/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema124.oneOf[17].type, parentSchema: schema124.oneOf[17], data };
+          let err237 = { instancePath, schemaPath: "#/oneOf/17/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema128.oneOf[17].type, parentSchema: schema128.oneOf[17], data };
           vErrors === null ? vErrors = [err237] : vErrors.push(err237), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else {
-        let err238 = { instancePath, schemaPath: "#/discriminator", keyword: "discriminator", params: { error: "mapping", tag: "rule", tagValue: tag0 }, message: 'value of tag "rule" must be in oneOf', schema: schema124.discriminator, parentSchema: schema124, data };
+        let err238 = { instancePath, schemaPath: "#/discriminator", keyword: "discriminator", params: { error: "mapping", tag: "rule", tagValue: tag0 }, message: 'value of tag "rule" must be in oneOf', schema: schema128.discriminator, parentSchema: schema128, data };
         vErrors === null ? vErrors = [err238] : vErrors.push(err238), errors++;
       }
     else {
-      let err239 = { instancePath, schemaPath: "#/discriminator", keyword: "discriminator", params: { error: "tag", tag: "rule", tagValue: tag0 }, message: 'tag "rule" must be string', schema: schema124.discriminator, parentSchema: schema124, data };
+      let err239 = { instancePath, schemaPath: "#/discriminator", keyword: "discriminator", params: { error: "tag", tag: "rule", tagValue: tag0 }, message: 'tag "rule" must be string', schema: schema128.discriminator, parentSchema: schema128, data };
       vErrors === null ? vErrors = [err239] : vErrors.push(err239), errors++;
     }
   } else {
-    let err240 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema124.type, parentSchema: schema124, data };
+    let err240 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema128.type, parentSchema: schema128, data };
     vErrors === null ? vErrors = [err240] : vErrors.push(err240), errors++;
   }
   return validate58.errors = vErrors, evaluated0.props = props0, errors === 0;
@@ -4385,7 +4479,7 @@ function validate57(data, { instancePath = "", parentData, parentDataProperty, r
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     for (let key0 in data)
       if (!(key0 === "use" || key0 === "rules")) {
-        let err0 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema122, data };
+        let err0 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema126, data };
         vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
       }
     if (data.use !== void 0) {
@@ -4405,7 +4499,7 @@ function validate57(data, { instancePath = "", parentData, parentDataProperty, r
           }
         }
       } else {
-        let err3 = { instancePath: instancePath + "/use", schemaPath: "#/properties/use/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema122.properties.use.type, parentSchema: schema122.properties.use, data: data0 };
+        let err3 = { instancePath: instancePath + "/use", schemaPath: "#/properties/use/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema126.properties.use.type, parentSchema: schema126.properties.use, data: data0 };
         vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
       }
     }
@@ -4416,50 +4510,50 @@ function validate57(data, { instancePath = "", parentData, parentDataProperty, r
         for (let i1 = 0; i1 < len1; i1++)
           validate58(data2[i1], { instancePath: instancePath + "/rules/" + i1, parentData: data2, parentDataProperty: i1, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors), errors = vErrors.length);
       } else {
-        let err4 = { instancePath: instancePath + "/rules", schemaPath: "#/properties/rules/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema122.properties.rules.type, parentSchema: schema122.properties.rules, data: data2 };
+        let err4 = { instancePath: instancePath + "/rules", schemaPath: "#/properties/rules/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema126.properties.rules.type, parentSchema: schema126.properties.rules, data: data2 };
         vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
       }
     }
   } else {
-    let err5 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema122.type, parentSchema: schema122, data };
+    let err5 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema126.type, parentSchema: schema126, data };
     vErrors === null ? vErrors = [err5] : vErrors.push(err5), errors++;
   }
   return validate57.errors = vErrors, errors === 0;
 }
 validate57.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var settings = validate83, schema157 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "settings.json", title: "SettingsFile", description: "ullage.yaml: where things are, the currency, the month, the sites.", type: "object", additionalProperties: !1, required: ["currency"], properties: { currency: { $ref: "common.json#/$defs/currency", description: "The one currency of the estate (ISO 4217). Price lists in another are refused." }, month: { type: "string", enum: ["730 h", "calendar"], default: "730 h", description: "How long a month is for prices by the hour: 730 h (8,760 h a year over 12, common practice), or the calendar month of the day of judgement." }, paths: { title: "SettingsPaths", type: "object", additionalProperties: !1, description: "Where things are, from the root of the repository; each defaults to the folder of its own name.", properties: { storage: { $ref: "#/$defs/folder", default: "storage", description: "Folder of the estate files, searched to any depth." }, prices: { $ref: "#/$defs/folder", default: "prices", description: "Folder of the price lists." }, policies: { $ref: "#/$defs/folder", default: "policies", description: "Folder of the rule packs." }, waivers: { $ref: "#/$defs/folder", default: "waivers", description: "Folder of the waivers." }, readings: { $ref: "#/$defs/folder", default: "readings", description: "Folder of the readings of measured use." } } }, sites: { type: "object", propertyNames: { $ref: "common.json#/$defs/name" }, description: "The sites, by name. Once any is listed, every server and volume names one of them.", additionalProperties: { title: "SiteSettings", type: "object", additionalProperties: !1, description: "What one site allows.", properties: { quota: { title: "QuotaSettings", type: "object", additionalProperties: !1, description: "What the provider lets this account hold at the site.", properties: { volumes: { type: "integer", minimum: 0, description: "How many volumes." }, size: { $ref: "common.json#/$defs/size", description: "How much capacity in all." } } }, "attachment-slots": { type: "integer", minimum: 0, description: "How many volumes one server can hold, its boot volume counted." } } } }, teams: { type: "array", minItems: 1, uniqueItems: !0, items: { $ref: "common.json#/$defs/name" }, description: "The teams, by name. Once they are listed, every team that an estate file names must be one of them, and everything that is billed names one." } }, $defs: { folder: { title: "Folder", type: "string", pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", description: "A folder inside the repository, written with / and without a leading / or any .. in it." } } }, schema159 = { title: "Folder", type: "string", pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", description: "A folder inside the repository, written with / and without a leading / or any .. in it." }, pattern94 = new RegExp("^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", "u"), func0 = require_equal().default;
+var settings = validate83, schema161 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "settings.json", title: "SettingsFile", description: "ullage.yaml: where things are, the currency, the month, the sites.", type: "object", additionalProperties: !1, required: ["currency"], properties: { currency: { $ref: "common.json#/$defs/currency", description: "The one currency of the estate (ISO 4217). Price lists in another are refused." }, month: { type: "string", enum: ["730 h", "calendar"], default: "730 h", description: "How long a month is for prices by the hour: 730 h (8,760 h a year over 12, common practice), or the calendar month of the day of judgement." }, paths: { title: "SettingsPaths", type: "object", additionalProperties: !1, description: "Where things are, from the root of the repository; each defaults to the folder of its own name.", properties: { storage: { $ref: "#/$defs/folder", default: "storage", description: "Folder of the estate files, searched to any depth." }, prices: { $ref: "#/$defs/folder", default: "prices", description: "Folder of the price lists." }, policies: { $ref: "#/$defs/folder", default: "policies", description: "Folder of the rule packs." }, waivers: { $ref: "#/$defs/folder", default: "waivers", description: "Folder of the waivers." }, readings: { $ref: "#/$defs/folder", default: "readings", description: "Folder of the readings of measured use." } } }, sites: { type: "object", propertyNames: { $ref: "common.json#/$defs/name" }, description: "The sites, by name. Once any is listed, every server and volume names one of them.", additionalProperties: { title: "SiteSettings", type: "object", additionalProperties: !1, description: "What one site allows.", properties: { quota: { title: "QuotaSettings", type: "object", additionalProperties: !1, description: "What the provider lets this account hold at the site.", properties: { volumes: { type: "integer", minimum: 0, description: "How many volumes." }, size: { $ref: "common.json#/$defs/size", description: "How much capacity in all." } } }, "attachment-slots": { type: "integer", minimum: 0, description: "How many volumes one server can hold, its boot volume counted." } } } }, teams: { type: "array", minItems: 1, uniqueItems: !0, items: { $ref: "common.json#/$defs/name" }, description: "The teams, by name. Once they are listed, every team that an estate file names must be one of them, and everything that is billed names one." } }, $defs: { folder: { title: "Folder", type: "string", pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", description: "A folder inside the repository, written with / and without a leading / or any .. in it." } } }, schema163 = { title: "Folder", type: "string", pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", description: "A folder inside the repository, written with / and without a leading / or any .. in it." }, pattern98 = new RegExp("^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", "u"), func0 = require_equal().default;
 function validate83(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate83.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     if (data.currency === void 0) {
-      let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "currency" }, message: "must have required property 'currency'", schema: schema157.required, parentSchema: schema157, data };
+      let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "currency" }, message: "must have required property 'currency'", schema: schema161.required, parentSchema: schema161, data };
       vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
     }
     for (let key0 in data)
       if (!(key0 === "currency" || key0 === "month" || key0 === "paths" || key0 === "sites" || key0 === "teams")) {
-        let err1 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema157, data };
+        let err1 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema161, data };
         vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
       }
     if (data.currency !== void 0) {
       let data0 = data.currency;
       if (typeof data0 == "string") {
-        if (!pattern49.test(data0)) {
-          let err2 = { instancePath: instancePath + "/currency", schemaPath: "common.json#/$defs/currency/pattern", keyword: "pattern", params: { pattern: "^[A-Z]{3}$" }, message: 'must match pattern "^[A-Z]{3}$"', schema: "^[A-Z]{3}$", parentSchema: schema109, data: data0 };
+        if (!pattern53.test(data0)) {
+          let err2 = { instancePath: instancePath + "/currency", schemaPath: "common.json#/$defs/currency/pattern", keyword: "pattern", params: { pattern: "^[A-Z]{3}$" }, message: 'must match pattern "^[A-Z]{3}$"', schema: "^[A-Z]{3}$", parentSchema: schema113, data: data0 };
           vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
         }
       } else {
-        let err3 = { instancePath: instancePath + "/currency", schemaPath: "common.json#/$defs/currency/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema109.type, parentSchema: schema109, data: data0 };
+        let err3 = { instancePath: instancePath + "/currency", schemaPath: "common.json#/$defs/currency/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema113.type, parentSchema: schema113, data: data0 };
         vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
       }
     }
     if (data.month !== void 0) {
       let data1 = data.month;
       if (typeof data1 != "string") {
-        let err4 = { instancePath: instancePath + "/month", schemaPath: "#/properties/month/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema157.properties.month.type, parentSchema: schema157.properties.month, data: data1 };
+        let err4 = { instancePath: instancePath + "/month", schemaPath: "#/properties/month/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema161.properties.month.type, parentSchema: schema161.properties.month, data: data1 };
         vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
       }
       if (!(data1 === "730 h" || data1 === "calendar")) {
-        let err5 = { instancePath: instancePath + "/month", schemaPath: "#/properties/month/enum", keyword: "enum", params: { allowedValues: schema157.properties.month.enum }, message: "must be equal to one of the allowed values", schema: schema157.properties.month.enum, parentSchema: schema157.properties.month, data: data1 };
+        let err5 = { instancePath: instancePath + "/month", schemaPath: "#/properties/month/enum", keyword: "enum", params: { allowedValues: schema161.properties.month.enum }, message: "must be equal to one of the allowed values", schema: schema161.properties.month.enum, parentSchema: schema161.properties.month, data: data1 };
         vErrors === null ? vErrors = [err5] : vErrors.push(err5), errors++;
       }
     }
@@ -4468,71 +4562,71 @@ function validate83(data, { instancePath = "", parentData, parentDataProperty, r
       if (data2 && typeof data2 == "object" && !Array.isArray(data2)) {
         for (let key1 in data2)
           if (!(key1 === "storage" || key1 === "prices" || key1 === "policies" || key1 === "waivers" || key1 === "readings")) {
-            let err6 = { instancePath: instancePath + "/paths", schemaPath: "#/properties/paths/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key1 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema157.properties.paths, data: data2 };
+            let err6 = { instancePath: instancePath + "/paths", schemaPath: "#/properties/paths/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key1 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema161.properties.paths, data: data2 };
             vErrors === null ? vErrors = [err6] : vErrors.push(err6), errors++;
           }
         if (data2.storage !== void 0) {
           let data3 = data2.storage;
           if (typeof data3 == "string") {
-            if (!pattern94.test(data3)) {
-              let err7 = { instancePath: instancePath + "/paths/storage", schemaPath: "#/$defs/folder/pattern", keyword: "pattern", params: { pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$" }, message: 'must match pattern "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$"', schema: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", parentSchema: schema159, data: data3 };
+            if (!pattern98.test(data3)) {
+              let err7 = { instancePath: instancePath + "/paths/storage", schemaPath: "#/$defs/folder/pattern", keyword: "pattern", params: { pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$" }, message: 'must match pattern "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$"', schema: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", parentSchema: schema163, data: data3 };
               vErrors === null ? vErrors = [err7] : vErrors.push(err7), errors++;
             }
           } else {
-            let err8 = { instancePath: instancePath + "/paths/storage", schemaPath: "#/$defs/folder/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema159.type, parentSchema: schema159, data: data3 };
+            let err8 = { instancePath: instancePath + "/paths/storage", schemaPath: "#/$defs/folder/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema163.type, parentSchema: schema163, data: data3 };
             vErrors === null ? vErrors = [err8] : vErrors.push(err8), errors++;
           }
         }
         if (data2.prices !== void 0) {
           let data4 = data2.prices;
           if (typeof data4 == "string") {
-            if (!pattern94.test(data4)) {
-              let err9 = { instancePath: instancePath + "/paths/prices", schemaPath: "#/$defs/folder/pattern", keyword: "pattern", params: { pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$" }, message: 'must match pattern "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$"', schema: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", parentSchema: schema159, data: data4 };
+            if (!pattern98.test(data4)) {
+              let err9 = { instancePath: instancePath + "/paths/prices", schemaPath: "#/$defs/folder/pattern", keyword: "pattern", params: { pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$" }, message: 'must match pattern "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$"', schema: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", parentSchema: schema163, data: data4 };
               vErrors === null ? vErrors = [err9] : vErrors.push(err9), errors++;
             }
           } else {
-            let err10 = { instancePath: instancePath + "/paths/prices", schemaPath: "#/$defs/folder/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema159.type, parentSchema: schema159, data: data4 };
+            let err10 = { instancePath: instancePath + "/paths/prices", schemaPath: "#/$defs/folder/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema163.type, parentSchema: schema163, data: data4 };
             vErrors === null ? vErrors = [err10] : vErrors.push(err10), errors++;
           }
         }
         if (data2.policies !== void 0) {
           let data5 = data2.policies;
           if (typeof data5 == "string") {
-            if (!pattern94.test(data5)) {
-              let err11 = { instancePath: instancePath + "/paths/policies", schemaPath: "#/$defs/folder/pattern", keyword: "pattern", params: { pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$" }, message: 'must match pattern "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$"', schema: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", parentSchema: schema159, data: data5 };
+            if (!pattern98.test(data5)) {
+              let err11 = { instancePath: instancePath + "/paths/policies", schemaPath: "#/$defs/folder/pattern", keyword: "pattern", params: { pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$" }, message: 'must match pattern "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$"', schema: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", parentSchema: schema163, data: data5 };
               vErrors === null ? vErrors = [err11] : vErrors.push(err11), errors++;
             }
           } else {
-            let err12 = { instancePath: instancePath + "/paths/policies", schemaPath: "#/$defs/folder/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema159.type, parentSchema: schema159, data: data5 };
+            let err12 = { instancePath: instancePath + "/paths/policies", schemaPath: "#/$defs/folder/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema163.type, parentSchema: schema163, data: data5 };
             vErrors === null ? vErrors = [err12] : vErrors.push(err12), errors++;
           }
         }
         if (data2.waivers !== void 0) {
           let data6 = data2.waivers;
           if (typeof data6 == "string") {
-            if (!pattern94.test(data6)) {
-              let err13 = { instancePath: instancePath + "/paths/waivers", schemaPath: "#/$defs/folder/pattern", keyword: "pattern", params: { pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$" }, message: 'must match pattern "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$"', schema: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", parentSchema: schema159, data: data6 };
+            if (!pattern98.test(data6)) {
+              let err13 = { instancePath: instancePath + "/paths/waivers", schemaPath: "#/$defs/folder/pattern", keyword: "pattern", params: { pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$" }, message: 'must match pattern "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$"', schema: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", parentSchema: schema163, data: data6 };
               vErrors === null ? vErrors = [err13] : vErrors.push(err13), errors++;
             }
           } else {
-            let err14 = { instancePath: instancePath + "/paths/waivers", schemaPath: "#/$defs/folder/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema159.type, parentSchema: schema159, data: data6 };
+            let err14 = { instancePath: instancePath + "/paths/waivers", schemaPath: "#/$defs/folder/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema163.type, parentSchema: schema163, data: data6 };
             vErrors === null ? vErrors = [err14] : vErrors.push(err14), errors++;
           }
         }
         if (data2.readings !== void 0) {
           let data7 = data2.readings;
           if (typeof data7 == "string") {
-            if (!pattern94.test(data7)) {
-              let err15 = { instancePath: instancePath + "/paths/readings", schemaPath: "#/$defs/folder/pattern", keyword: "pattern", params: { pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$" }, message: 'must match pattern "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$"', schema: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", parentSchema: schema159, data: data7 };
+            if (!pattern98.test(data7)) {
+              let err15 = { instancePath: instancePath + "/paths/readings", schemaPath: "#/$defs/folder/pattern", keyword: "pattern", params: { pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$" }, message: 'must match pattern "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$"', schema: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", parentSchema: schema163, data: data7 };
               vErrors === null ? vErrors = [err15] : vErrors.push(err15), errors++;
             }
           } else {
-            let err16 = { instancePath: instancePath + "/paths/readings", schemaPath: "#/$defs/folder/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema159.type, parentSchema: schema159, data: data7 };
+            let err16 = { instancePath: instancePath + "/paths/readings", schemaPath: "#/$defs/folder/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema163.type, parentSchema: schema163, data: data7 };
             vErrors === null ? vErrors = [err16] : vErrors.push(err16), errors++;
           }
         }
       } else {
-        let err17 = { instancePath: instancePath + "/paths", schemaPath: "#/properties/paths/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema157.properties.paths.type, parentSchema: schema157.properties.paths, data: data2 };
+        let err17 = { instancePath: instancePath + "/paths", schemaPath: "#/properties/paths/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema161.properties.paths.type, parentSchema: schema161.properties.paths, data: data2 };
         vErrors === null ? vErrors = [err17] : vErrors.push(err17), errors++;
       }
     }
@@ -4552,7 +4646,7 @@ function validate83(data, { instancePath = "", parentData, parentDataProperty, r
           }
           var valid8 = _errs27 === errors;
           if (!valid8) {
-            let err20 = { instancePath: instancePath + "/sites", schemaPath: "#/properties/sites/propertyNames", keyword: "propertyNames", params: { propertyName: key2 }, message: "property name must be valid", schema: schema157.properties.sites.propertyNames, parentSchema: schema157.properties.sites, data: data8 };
+            let err20 = { instancePath: instancePath + "/sites", schemaPath: "#/properties/sites/propertyNames", keyword: "propertyNames", params: { propertyName: key2 }, message: "property name must be valid", schema: schema161.properties.sites.propertyNames, parentSchema: schema161.properties.sites, data: data8 };
             vErrors === null ? vErrors = [err20] : vErrors.push(err20), errors++;
           }
         }
@@ -4561,7 +4655,7 @@ function validate83(data, { instancePath = "", parentData, parentDataProperty, r
           if (data9 && typeof data9 == "object" && !Array.isArray(data9)) {
             for (let key4 in data9)
               if (!(key4 === "quota" || key4 === "attachment-slots")) {
-                let err21 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/sites/additionalProperties/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key4 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema157.properties.sites.additionalProperties, data: data9 };
+                let err21 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/sites/additionalProperties/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key4 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema161.properties.sites.additionalProperties, data: data9 };
                 vErrors === null ? vErrors = [err21] : vErrors.push(err21), errors++;
               }
             if (data9.quota !== void 0) {
@@ -4569,17 +4663,17 @@ function validate83(data, { instancePath = "", parentData, parentDataProperty, r
               if (data10 && typeof data10 == "object" && !Array.isArray(data10)) {
                 for (let key5 in data10)
                   if (!(key5 === "volumes" || key5 === "size")) {
-                    let err22 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/quota", schemaPath: "#/properties/sites/additionalProperties/properties/quota/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key5 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema157.properties.sites.additionalProperties.properties.quota, data: data10 };
+                    let err22 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/quota", schemaPath: "#/properties/sites/additionalProperties/properties/quota/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key5 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema161.properties.sites.additionalProperties.properties.quota, data: data10 };
                     vErrors === null ? vErrors = [err22] : vErrors.push(err22), errors++;
                   }
                 if (data10.volumes !== void 0) {
                   let data11 = data10.volumes;
                   if (!(typeof data11 == "number" && !(data11 % 1) && !isNaN(data11) && isFinite(data11))) {
-                    let err23 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/quota/volumes", schemaPath: "#/properties/sites/additionalProperties/properties/quota/properties/volumes/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema157.properties.sites.additionalProperties.properties.quota.properties.volumes.type, parentSchema: schema157.properties.sites.additionalProperties.properties.quota.properties.volumes, data: data11 };
+                    let err23 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/quota/volumes", schemaPath: "#/properties/sites/additionalProperties/properties/quota/properties/volumes/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema161.properties.sites.additionalProperties.properties.quota.properties.volumes.type, parentSchema: schema161.properties.sites.additionalProperties.properties.quota.properties.volumes, data: data11 };
                     vErrors === null ? vErrors = [err23] : vErrors.push(err23), errors++;
                   }
                   if (typeof data11 == "number" && isFinite(data11) && (data11 < 0 || isNaN(data11))) {
-                    let err24 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/quota/volumes", schemaPath: "#/properties/sites/additionalProperties/properties/quota/properties/volumes/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema157.properties.sites.additionalProperties.properties.quota.properties.volumes, data: data11 };
+                    let err24 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/quota/volumes", schemaPath: "#/properties/sites/additionalProperties/properties/quota/properties/volumes/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema161.properties.sites.additionalProperties.properties.quota.properties.volumes, data: data11 };
                     vErrors === null ? vErrors = [err24] : vErrors.push(err24), errors++;
                   }
                 }
@@ -4596,28 +4690,28 @@ function validate83(data, { instancePath = "", parentData, parentDataProperty, r
                   }
                 }
               } else {
-                let err27 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/quota", schemaPath: "#/properties/sites/additionalProperties/properties/quota/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema157.properties.sites.additionalProperties.properties.quota.type, parentSchema: schema157.properties.sites.additionalProperties.properties.quota, data: data10 };
+                let err27 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/quota", schemaPath: "#/properties/sites/additionalProperties/properties/quota/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema161.properties.sites.additionalProperties.properties.quota.type, parentSchema: schema161.properties.sites.additionalProperties.properties.quota, data: data10 };
                 vErrors === null ? vErrors = [err27] : vErrors.push(err27), errors++;
               }
             }
             if (data9["attachment-slots"] !== void 0) {
               let data13 = data9["attachment-slots"];
               if (!(typeof data13 == "number" && !(data13 % 1) && !isNaN(data13) && isFinite(data13))) {
-                let err28 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/attachment-slots", schemaPath: "#/properties/sites/additionalProperties/properties/attachment-slots/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema157.properties.sites.additionalProperties.properties["attachment-slots"].type, parentSchema: schema157.properties.sites.additionalProperties.properties["attachment-slots"], data: data13 };
+                let err28 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/attachment-slots", schemaPath: "#/properties/sites/additionalProperties/properties/attachment-slots/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema161.properties.sites.additionalProperties.properties["attachment-slots"].type, parentSchema: schema161.properties.sites.additionalProperties.properties["attachment-slots"], data: data13 };
                 vErrors === null ? vErrors = [err28] : vErrors.push(err28), errors++;
               }
               if (typeof data13 == "number" && isFinite(data13) && (data13 < 0 || isNaN(data13))) {
-                let err29 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/attachment-slots", schemaPath: "#/properties/sites/additionalProperties/properties/attachment-slots/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema157.properties.sites.additionalProperties.properties["attachment-slots"], data: data13 };
+                let err29 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/attachment-slots", schemaPath: "#/properties/sites/additionalProperties/properties/attachment-slots/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema161.properties.sites.additionalProperties.properties["attachment-slots"], data: data13 };
                 vErrors === null ? vErrors = [err29] : vErrors.push(err29), errors++;
               }
             }
           } else {
-            let err30 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/sites/additionalProperties/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema157.properties.sites.additionalProperties.type, parentSchema: schema157.properties.sites.additionalProperties, data: data9 };
+            let err30 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/sites/additionalProperties/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema161.properties.sites.additionalProperties.type, parentSchema: schema161.properties.sites.additionalProperties, data: data9 };
             vErrors === null ? vErrors = [err30] : vErrors.push(err30), errors++;
           }
         }
       } else {
-        let err31 = { instancePath: instancePath + "/sites", schemaPath: "#/properties/sites/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema157.properties.sites.type, parentSchema: schema157.properties.sites, data: data8 };
+        let err31 = { instancePath: instancePath + "/sites", schemaPath: "#/properties/sites/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema161.properties.sites.type, parentSchema: schema161.properties.sites, data: data8 };
         vErrors === null ? vErrors = [err31] : vErrors.push(err31), errors++;
       }
     }
@@ -4625,7 +4719,7 @@ function validate83(data, { instancePath = "", parentData, parentDataProperty, r
       let data14 = data.teams;
       if (Array.isArray(data14)) {
         if (data14.length < 1) {
-          let err32 = { instancePath: instancePath + "/teams", schemaPath: "#/properties/teams/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items", schema: 1, parentSchema: schema157.properties.teams, data: data14 };
+          let err32 = { instancePath: instancePath + "/teams", schemaPath: "#/properties/teams/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items", schema: 1, parentSchema: schema161.properties.teams, data: data14 };
           vErrors === null ? vErrors = [err32] : vErrors.push(err32), errors++;
         }
         let len0 = data14.length;
@@ -4646,34 +4740,34 @@ function validate83(data, { instancePath = "", parentData, parentDataProperty, r
           outer0: for (; i1--; )
             for (j0 = i1; j0--; )
               if (func0(data14[i1], data14[j0])) {
-                let err35 = { instancePath: instancePath + "/teams", schemaPath: "#/properties/teams/uniqueItems", keyword: "uniqueItems", params: { i: i1, j: j0 }, message: "must NOT have duplicate items (items ## " + j0 + " and " + i1 + " are identical)", schema: !0, parentSchema: schema157.properties.teams, data: data14 };
+                let err35 = { instancePath: instancePath + "/teams", schemaPath: "#/properties/teams/uniqueItems", keyword: "uniqueItems", params: { i: i1, j: j0 }, message: "must NOT have duplicate items (items ## " + j0 + " and " + i1 + " are identical)", schema: !0, parentSchema: schema161.properties.teams, data: data14 };
                 vErrors === null ? vErrors = [err35] : vErrors.push(err35), errors++;
                 break outer0;
               }
         }
       } else {
-        let err36 = { instancePath: instancePath + "/teams", schemaPath: "#/properties/teams/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema157.properties.teams.type, parentSchema: schema157.properties.teams, data: data14 };
+        let err36 = { instancePath: instancePath + "/teams", schemaPath: "#/properties/teams/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema161.properties.teams.type, parentSchema: schema161.properties.teams, data: data14 };
         vErrors === null ? vErrors = [err36] : vErrors.push(err36), errors++;
       }
     }
   } else {
-    let err37 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema157.type, parentSchema: schema157, data };
+    let err37 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema161.type, parentSchema: schema161, data };
     vErrors === null ? vErrors = [err37] : vErrors.push(err37), errors++;
   }
   return validate83.errors = vErrors, errors === 0;
 }
 validate83.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var waivers = validate84, schema167 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "waivers.json", title: "WaiversFile", description: "Waivers: dated, reasoned, signed-for exceptions to one rule for one subject.", type: "object", additionalProperties: !1, required: ["waivers"], properties: { waivers: { type: "array", description: "The waivers.", items: { title: "WaiverDeclaration", type: "object", additionalProperties: !1, required: ["rule", "subject", "reason", "approved-by", "from", "until"], description: "One exception.", properties: { rule: { $ref: "common.json#/$defs/name", description: "The name of the entry in a rule pack, or of the rule." }, subject: { $ref: "common.json#/$defs/sentence", description: "The name of the one subject it is for." }, kind: { type: "string", enum: ["estate", "site", "team", "label", "scope", "server", "volume", "volume-group", "file-system", "branch"], description: "What kind of subject is meant, where two of different kinds share the name." }, reason: { $ref: "common.json#/$defs/sentence", description: "Why the exception is right." }, "approved-by": { $ref: "common.json#/$defs/sentence", description: "Who answers for it." }, from: { $ref: "common.json#/$defs/date", description: "The first day on which it holds." }, until: { $ref: "common.json#/$defs/date", description: "The last day on which it holds." } } } } } };
+var waivers = validate84, schema171 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "waivers.json", title: "WaiversFile", description: "Waivers: dated, reasoned, signed-for exceptions to one rule for one subject.", type: "object", additionalProperties: !1, required: ["waivers"], properties: { waivers: { type: "array", description: "The waivers.", items: { title: "WaiverDeclaration", type: "object", additionalProperties: !1, required: ["rule", "subject", "reason", "approved-by", "from", "until"], description: "One exception.", properties: { rule: { $ref: "common.json#/$defs/name", description: "The name of the entry in a rule pack, or of the rule." }, subject: { $ref: "common.json#/$defs/sentence", description: "The name of the one subject it is for." }, kind: { type: "string", enum: ["estate", "site", "team", "label", "scope", "server", "volume", "volume-group", "file-system", "branch"], description: "What kind of subject is meant, where two of different kinds share the name." }, reason: { $ref: "common.json#/$defs/sentence", description: "Why the exception is right." }, "approved-by": { $ref: "common.json#/$defs/sentence", description: "Who answers for it." }, from: { $ref: "common.json#/$defs/date", description: "The first day on which it holds." }, until: { $ref: "common.json#/$defs/date", description: "The last day on which it holds." } } } } } };
 function validate84(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate84.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     if (data.waivers === void 0) {
-      let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "waivers" }, message: "must have required property 'waivers'", schema: schema167.required, parentSchema: schema167, data };
+      let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "waivers" }, message: "must have required property 'waivers'", schema: schema171.required, parentSchema: schema171, data };
       vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
     }
     for (let key0 in data)
       if (key0 !== "waivers") {
-        let err1 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema167, data };
+        let err1 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema171, data };
         vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
       }
     if (data.waivers !== void 0) {
@@ -4684,32 +4778,32 @@ function validate84(data, { instancePath = "", parentData, parentDataProperty, r
           let data1 = data0[i0];
           if (data1 && typeof data1 == "object" && !Array.isArray(data1)) {
             if (data1.rule === void 0) {
-              let err2 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema167.properties.waivers.items.required, parentSchema: schema167.properties.waivers.items, data: data1 };
+              let err2 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema171.properties.waivers.items.required, parentSchema: schema171.properties.waivers.items, data: data1 };
               vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
             }
             if (data1.subject === void 0) {
-              let err3 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/required", keyword: "required", params: { missingProperty: "subject" }, message: "must have required property 'subject'", schema: schema167.properties.waivers.items.required, parentSchema: schema167.properties.waivers.items, data: data1 };
+              let err3 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/required", keyword: "required", params: { missingProperty: "subject" }, message: "must have required property 'subject'", schema: schema171.properties.waivers.items.required, parentSchema: schema171.properties.waivers.items, data: data1 };
               vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
             }
             if (data1.reason === void 0) {
-              let err4 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/required", keyword: "required", params: { missingProperty: "reason" }, message: "must have required property 'reason'", schema: schema167.properties.waivers.items.required, parentSchema: schema167.properties.waivers.items, data: data1 };
+              let err4 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/required", keyword: "required", params: { missingProperty: "reason" }, message: "must have required property 'reason'", schema: schema171.properties.waivers.items.required, parentSchema: schema171.properties.waivers.items, data: data1 };
               vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
             }
             if (data1["approved-by"] === void 0) {
-              let err5 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/required", keyword: "required", params: { missingProperty: "approved-by" }, message: "must have required property 'approved-by'", schema: schema167.properties.waivers.items.required, parentSchema: schema167.properties.waivers.items, data: data1 };
+              let err5 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/required", keyword: "required", params: { missingProperty: "approved-by" }, message: "must have required property 'approved-by'", schema: schema171.properties.waivers.items.required, parentSchema: schema171.properties.waivers.items, data: data1 };
               vErrors === null ? vErrors = [err5] : vErrors.push(err5), errors++;
             }
             if (data1.from === void 0) {
-              let err6 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/required", keyword: "required", params: { missingProperty: "from" }, message: "must have required property 'from'", schema: schema167.properties.waivers.items.required, parentSchema: schema167.properties.waivers.items, data: data1 };
+              let err6 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/required", keyword: "required", params: { missingProperty: "from" }, message: "must have required property 'from'", schema: schema171.properties.waivers.items.required, parentSchema: schema171.properties.waivers.items, data: data1 };
               vErrors === null ? vErrors = [err6] : vErrors.push(err6), errors++;
             }
             if (data1.until === void 0) {
-              let err7 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/required", keyword: "required", params: { missingProperty: "until" }, message: "must have required property 'until'", schema: schema167.properties.waivers.items.required, parentSchema: schema167.properties.waivers.items, data: data1 };
+              let err7 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/required", keyword: "required", params: { missingProperty: "until" }, message: "must have required property 'until'", schema: schema171.properties.waivers.items.required, parentSchema: schema171.properties.waivers.items, data: data1 };
               vErrors === null ? vErrors = [err7] : vErrors.push(err7), errors++;
             }
             for (let key1 in data1)
               if (!(key1 === "rule" || key1 === "subject" || key1 === "kind" || key1 === "reason" || key1 === "approved-by" || key1 === "from" || key1 === "until")) {
-                let err8 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key1 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema167.properties.waivers.items, data: data1 };
+                let err8 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key1 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema171.properties.waivers.items, data: data1 };
                 vErrors === null ? vErrors = [err8] : vErrors.push(err8), errors++;
               }
             if (data1.rule !== void 0) {
@@ -4739,11 +4833,11 @@ function validate84(data, { instancePath = "", parentData, parentDataProperty, r
             if (data1.kind !== void 0) {
               let data4 = data1.kind;
               if (typeof data4 != "string") {
-                let err13 = { instancePath: instancePath + "/waivers/" + i0 + "/kind", schemaPath: "#/properties/waivers/items/properties/kind/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema167.properties.waivers.items.properties.kind.type, parentSchema: schema167.properties.waivers.items.properties.kind, data: data4 };
+                let err13 = { instancePath: instancePath + "/waivers/" + i0 + "/kind", schemaPath: "#/properties/waivers/items/properties/kind/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema171.properties.waivers.items.properties.kind.type, parentSchema: schema171.properties.waivers.items.properties.kind, data: data4 };
                 vErrors === null ? vErrors = [err13] : vErrors.push(err13), errors++;
               }
               if (!(data4 === "estate" || data4 === "site" || data4 === "team" || data4 === "label" || data4 === "scope" || data4 === "server" || data4 === "volume" || data4 === "volume-group" || data4 === "file-system" || data4 === "branch")) {
-                let err14 = { instancePath: instancePath + "/waivers/" + i0 + "/kind", schemaPath: "#/properties/waivers/items/properties/kind/enum", keyword: "enum", params: { allowedValues: schema167.properties.waivers.items.properties.kind.enum }, message: "must be equal to one of the allowed values", schema: schema167.properties.waivers.items.properties.kind.enum, parentSchema: schema167.properties.waivers.items.properties.kind, data: data4 };
+                let err14 = { instancePath: instancePath + "/waivers/" + i0 + "/kind", schemaPath: "#/properties/waivers/items/properties/kind/enum", keyword: "enum", params: { allowedValues: schema171.properties.waivers.items.properties.kind.enum }, message: "must be equal to one of the allowed values", schema: schema171.properties.waivers.items.properties.kind.enum, parentSchema: schema171.properties.waivers.items.properties.kind, data: data4 };
                 vErrors === null ? vErrors = [err14] : vErrors.push(err14), errors++;
               }
             }
@@ -4796,17 +4890,17 @@ function validate84(data, { instancePath = "", parentData, parentDataProperty, r
               }
             }
           } else {
-            let err23 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema167.properties.waivers.items.type, parentSchema: schema167.properties.waivers.items, data: data1 };
+            let err23 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema171.properties.waivers.items.type, parentSchema: schema171.properties.waivers.items, data: data1 };
             vErrors === null ? vErrors = [err23] : vErrors.push(err23), errors++;
           }
         }
       } else {
-        let err24 = { instancePath: instancePath + "/waivers", schemaPath: "#/properties/waivers/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema167.properties.waivers.type, parentSchema: schema167.properties.waivers, data: data0 };
+        let err24 = { instancePath: instancePath + "/waivers", schemaPath: "#/properties/waivers/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema171.properties.waivers.type, parentSchema: schema171.properties.waivers, data: data0 };
         vErrors === null ? vErrors = [err24] : vErrors.push(err24), errors++;
       }
     }
   } else {
-    let err25 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema167.type, parentSchema: schema167, data };
+    let err25 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema171.type, parentSchema: schema171, data };
     vErrors === null ? vErrors = [err25] : vErrors.push(err25), errors++;
   }
   return validate84.errors = vErrors, errors === 0;

@@ -1,14 +1,16 @@
 /** The headroom of an estate: at each layer, from what is provisioned to what files can use, and measured use. */
+import { byText } from '../../base/order.ts';
 import { freeShare, type Layer, layers, type Room } from '../../capacity/headroom.ts';
 import type { Idle } from '../../capacity/idle.ts';
 import type { LayerAccount } from '../../capacity/layers.ts';
 import { fillableBytes } from '../../capacity/readings.ts';
 import { type Bytes, bytes, noBytes, unitBytes } from '../../estate/size.ts';
 import { showMoney, sumMoney } from '../../price/money.ts';
+import { listed } from '../../runbook/words.ts';
 import { showAmount, showFreeShare, showMeasure } from './amounts.ts';
 import { figures, sentence, table, words } from './blocks.ts';
 import { howForecast, showForecast } from './forecast.ts';
-import type { Bar, Cell, PartOfCapacity, ReportModel, Section } from './model.ts';
+import type { Bar, Block, Cell, PartOfCapacity, ReportModel, Section } from './model.ts';
 import { layerWords } from './subjects.ts';
 
 /** Layers whose capacity is limited, the account from what is provisioned to what is usable, and what is unallocated. */
@@ -145,6 +147,7 @@ function accountSections(accounts: readonly LayerAccount[]): readonly Section[] 
             ]),
           ),
         ),
+        ...determinedBy(accounts),
       ],
     },
     {
@@ -157,6 +160,26 @@ function accountSections(accounts: readonly LayerAccount[]): readonly Section[] 
         { kind: 'legend', parts: parts.map(({ part, text }) => ({ part, text })) },
       ],
     },
+  ];
+}
+
+/** Which versions the figures hold for, and where something measured stands in for them. */
+function determinedBy(accounts: readonly LayerAccount[]): readonly Block[] {
+  const known = accounts.flatMap(({ devices }) =>
+    devices.flatMap((device) => (device.kind === 'known' ? [device] : [])),
+  );
+  const makers = new Set(known.flatMap(({ by }) => ('maker' in by ? [by.maker] : [])));
+  const measured = known.flatMap(({ system, by }) =>
+    'reading' in by ? [`${system.name} (${by.reading.slice(0, 10)})`] : [],
+  );
+  const made = listed([...makers].sort(byText));
+  return [
+    ...(makers.size === 0
+      ? []
+      : [sentence(`Metadata and reserved blocks are those of file systems made by ${made}, as declared.`)]),
+    ...(measured.length === 0
+      ? []
+      : [sentence(`Where readings show the real size, that counts: ${listed(measured)}.`)]),
   ];
 }
 
