@@ -6,8 +6,9 @@ import { costLines, type EstateCost, type Grouping, groupKey } from '../price/co
 import { detachedCost } from '../price/delta.ts';
 import { explainCost } from '../price/explain.ts';
 import { type CostLine, nameOf, ownerOf } from '../price/line.ts';
-import { type Money, showMoney } from '../price/money.ts';
+import { addMoney, type Money, noMoney, showMoney } from '../price/money.ts';
 import type { PriceList } from '../price/price-list.ts';
+import { addsUp, asShown, roundedNote } from '../price/shown.ts';
 import { drawReport, type Screen } from './draw.ts';
 import { showAmount } from './model/amounts.ts';
 import { figures, sentence, table, words } from './model/blocks.ts';
@@ -70,10 +71,30 @@ function costModel(overview: CostOverview): ReportModel {
                 [words(by), figures(currency)],
                 [...sums].map(([name, sum]) => [groupName(name, by), showMoney(sum, currency)]),
               ),
+          ...(sumsComeOut(overview) ? [] : [sentence(roundedNote(currency))]),
         ],
       },
     ],
   };
+}
+
+/** Whether the sums shown come to the total shown, and by server each one's volumes to its own sum. */
+function sumsComeOut({ cost, by, sums, estate }: CostOverview): boolean {
+  const { currency, total } = cost;
+  if (by === 'volume')
+    return addsUp(
+      [...costLines(cost)].map(({ monthly }) => monthly),
+      total,
+      currency,
+    );
+  if (!addsUp([...sums.values()], total, currency)) return false;
+  if (by !== 'server') return true;
+  const beneath = new Map<string, Money>();
+  for (const line of costLines(cost)) {
+    const key = groupKey(line, estate, by);
+    beneath.set(key, addMoney(beneath.get(key) ?? noMoney, asShown(line.monthly, currency)));
+  }
+  return [...sums].every(([name, sum]) => asShown(sum, currency).eq(beneath.get(name) ?? noMoney));
 }
 
 const byName = (a: CostLine, b: CostLine): number => (nameOf(a) < nameOf(b) ? -1 : 1);

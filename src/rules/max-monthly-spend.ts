@@ -1,15 +1,8 @@
 import { emptySelection } from '../change/touched.ts';
 import { holdsOn } from '../estate/dates.ts';
 import { nameOf } from '../price/line.ts';
-import {
-  type Money,
-  minorUnit,
-  money,
-  noMoney,
-  showMoney,
-  subtractMoney,
-  timesMoney,
-} from '../price/money.ts';
+import { type Money, money, noMoney, showMoney, timesMoney } from '../price/money.ts';
+import { leastShown, leftOf } from '../price/shown.ts';
 import type { EntryOf, StateRule, Violation } from './rule.ts';
 import { placeOfSum, type Spend, type SpendLimit, spender, spendsUnder } from './spend-limit.ts';
 import type { View } from './view.ts';
@@ -128,7 +121,7 @@ function violationOf(
     return {
       subject,
       place,
-      message: `${who} would cost ${shown(monthly)} a month, ${over(subtractMoney(monthly, limit), currency)} over the limit of ${shown(limit)}`,
+      message: `${who} would cost ${shown(monthly)} a month, ${apart(limit, monthly, currency)} over the limit of ${shown(limit)}`,
       advice: `${dearest === undefined ? '' : `The most expensive is ${nameOf(dearest)} at ${shown(dearest.monthly)}. `}${maxMonthlySpend.advice}`,
       excess: monthly,
     };
@@ -143,7 +136,7 @@ function violationOf(
       subject,
       place,
       message: `${who} would cost ${shown(monthly)} a month, ${share} % of the limit of ${shown(limit)}`,
-      advice: `${shown(subtractMoney(limit, monthly))} a month remains.`,
+      advice: `${apart(limit, monthly, currency)} a month remains.`,
       excess: monthly,
       atMost: 'warning',
     };
@@ -151,10 +144,11 @@ function violationOf(
   return undefined;
 }
 
-/** An excess as it is shown; one that rounds to nothing is still one. */
-function over(excess: Money, currency: string): string {
-  const least = `${showMoney(money(`1e-${minorUnit(currency)}`), currency)} ${currency}`;
-  return excess.lt(money(`1e-${minorUnit(currency)}`))
-    ? `less than ${least}`
-    : `${showMoney(excess, currency)} ${currency}`;
+/** What is left, or over, as it is shown; what rounds to nothing is still something. */
+function apart(limit: Money, monthly: Money, currency: string): string {
+  const left = leftOf(limit, monthly, currency);
+  if (left.kind === 'none') return 'nothing';
+  return left.shown === 'under the least'
+    ? `less than ${leastShown(currency)}`
+    : `${showMoney(left.shown, currency)} ${currency}`;
 }

@@ -1,14 +1,12 @@
 /** Amounts as people read them. */
 import type { Room } from '../../capacity/headroom.ts';
 import { measured } from '../../capacity/measure.ts';
-import { type Money, minorUnit, money, noMoney, showMoney, subtractMoney } from '../../price/money.ts';
+import { type Money, money, showMoney } from '../../price/money.ts';
+import { leastShown, leftOf } from '../../price/shown.ts';
 
 /** `130.00 EUR` */
 export const showAmount = (amount: Money, currency: string): string =>
   `${showMoney(amount, currency)} ${currency}`;
-
-/** The least amount that can be shown: 0.01 EUR, 1 JPY. */
-const leastShown = (currency: string): string => showAmount(money(`1e-${minorUnit(currency)}`), currency);
 
 /** Whether there is an amount that its currency cannot show. */
 const isUnseen = (amount: Money, currency: string): boolean =>
@@ -24,12 +22,11 @@ export function showDifference(difference: Money, currency: string): string {
 
 /** What a limit leaves, or by how much it is exceeded. A limit holds at equality. */
 export function showRemaining(limit: Money, spent: Money, currency: string): string {
-  const left = subtractMoney(limit, spent);
-  if (left.isZero()) return 'none';
-  const over = left.lt(0);
-  const amount = over ? subtractMoney(noMoney, left) : left;
-  const shown = isUnseen(amount, currency) ? `under ${leastShown(currency)}` : showAmount(amount, currency);
-  return over ? `over by ${shown}` : shown;
+  const left = leftOf(limit, spent, currency);
+  if (left.kind === 'none') return 'none';
+  const shown =
+    left.shown === 'under the least' ? `under ${leastShown(currency)}` : showAmount(left.shown, currency);
+  return left.kind === 'over' ? `over by ${shown}` : shown;
 }
 
 /** So much of what a layer is measured in: `1.5 TiB`, `3 volumes`, `12 slots`; below nothing, `20 GiB short`. */

@@ -1,11 +1,13 @@
 /** The headroom of an estate: at each layer, from what is provisioned to what files can use, and measured use. */
+import { apportion, rounded } from '../../base/apportion.ts';
 import { byText } from '../../base/order.ts';
 import { freeShare, type Layer, layers, type Room } from '../../capacity/headroom.ts';
 import type { Idle } from '../../capacity/idle.ts';
 import type { LayerAccount } from '../../capacity/layers.ts';
 import { fillableBytes } from '../../capacity/readings.ts';
-import { type Bytes, bytes, noBytes, unitBytes } from '../../estate/size.ts';
+import { type Bytes, noBytes, unitBytes } from '../../estate/size.ts';
 import { showMoney, sumMoney } from '../../price/money.ts';
+import { addsUp, roundedNote } from '../../price/shown.ts';
 import { listed } from '../../runbook/words.ts';
 import { showAmount, showFreeShare, showMeasure } from './amounts.ts';
 import { figures, sentence, table, words } from './blocks.ts';
@@ -78,8 +80,12 @@ function layerSection(layer: Layer, rooms: readonly Room[]): readonly Section[] 
     { kind: 'used share', of: room },
     usedBar(room.taken, room.capacity),
   ]);
-  return [{ title: titles[layer], blocks: [table(columns, rows)] }];
+  const note = layer === 'volume-group' ? [sentence(nextOne)] : [];
+  return [{ title: titles[layer], blocks: [table(columns, rows), ...note] }];
 }
+
+const nextOne =
+  'Free is what one more file system could have: file systems are placed one after another, as the volume manager places them.';
 
 const usedBar = (used: bigint, whole: bigint): Bar => ({
   kind: 'bar',
@@ -93,15 +99,61 @@ const usedBar = (used: bigint, whole: bigint): Bar => ({
 
 const size = (amount: Bytes): Cell => ({ kind: 'measure', measure: 'bytes', amount });
 
-/** In GiB to two decimals, since a column of one unit is read down. */
-const gib = (amount: Bytes): string => (Number((amount * 100n) / unitBytes.GiB) / 100).toFixed(2);
+/** Columns of one unit are read down: whole hundredths of a GiB. */
+const inHundredths = (amount: bigint): bigint => rounded(amount * 100n, unitBytes.GiB);
+const shares = (parts: readonly bigint[], count: bigint): readonly bigint[] =>
+  apportion(
+    parts.map((part) => part * 100n),
+    unitBytes.GiB,
+    count,
+  );
+
+/** Hundredths of a GiB as `39.98`. */
+const gib = (count: bigint): string => `${count / 100n}.${(count % 100n).toString().padStart(2, '0')}`;
 
 /** What is allocated to no file system; where more is allocated than there is, by how much. */
-const unallocatedGib = (amount: Bytes): string =>
-  amount < 0n ? `over by ${gib(bytes(-amount))}` : gib(amount);
+const unallocatedGib = (count: bigint): string => (count < 0n ? `over by ${gib(-count)}` : gib(count));
+
+/** An account in hundredths of a GiB: in every row the parts come to their whole as they are shown. */
+interface ShownAccount {
+  readonly account: LayerAccount;
+  readonly bought: bigint;
+  readonly kept: bigint;
+  readonly given: bigint;
+  readonly notGiven: bigint;
+  readonly devices: readonly { readonly device: Device; readonly cells: readonly string[] }[];
+}
+
+function shownAccount(account: LayerAccount): ShownAccount {
+  const bought = inHundredths(account.bought);
+  const [kept = 0n, given = 0n, notGiven = 0n] = shares(
+    [account.kept, account.given, account.notGiven],
+    bought,
+  );
+  const each = shares(
+    account.devices.map(({ device }) => device),
+    given,
+  );
+  return {
+    account,
+    bought,
+    kept,
+    given,
+    notGiven,
+    devices: account.devices.map((device, index) => {
+      const whole = each[index] ?? 0n;
+      const parts =
+        device.kind === 'known'
+          ? shares([device.overhead, device.reserved, device.forFiles], whole).map(gib)
+          : ['undetermined', '', ''];
+      return { device, cells: [gib(whole), ...parts] };
+    }),
+  };
+}
 
 function accountSections(accounts: readonly LayerAccount[]): readonly Section[] {
   if (accounts.length === 0) return [];
+  const shown = accounts.map(shownAccount);
   return [
     {
       title: 'Provisioned, in GiB',
@@ -114,8 +166,8 @@ function accountSections(accounts: readonly LayerAccount[]): readonly Section[] 
             figures('allocated'),
             figures('unallocated'),
           ],
-          accounts.map(({ carrier, bought, kept, given, notGiven }) => [
-            carrier.name,
+          shown.map(({ account, bought, kept, given, notGiven }) => [
+            account.carrier.name,
             gib(bought),
             gib(kept),
             gib(given),
@@ -136,14 +188,11 @@ function accountSections(accounts: readonly LayerAccount[]): readonly Section[] 
             figures('reserved blocks'),
             figures('usable'),
           ],
-          accounts.flatMap(({ carrier, devices }) =>
-            devices.map((device) => [
-              carrier.name,
+          shown.flatMap(({ account, devices }) =>
+            devices.map(({ device, cells }) => [
+              account.carrier.name,
               `${device.system.mount} (${device.system.type})`,
-              gib(device.device),
-              ...(device.kind === 'known'
-                ? [gib(device.overhead), gib(device.reserved), gib(device.forFiles)]
-                : ['undetermined', '', '']),
+              ...cells,
             ]),
           ),
         ),
@@ -222,7 +271,8 @@ const partsBar = (account: LayerAccount): Bar => ({
 
 function idleSection(idle: readonly Idle[], currency: string): readonly Section[] {
   if (idle.length === 0) return [];
-  const total = sumMoney(idle.map(({ monthly }) => monthly()));
+  const monthlies = idle.map(({ monthly }) => monthly());
+  const total = sumMoney(monthlies);
   return [
     {
       title: 'Unallocated: paid for, and in no file system',
@@ -246,6 +296,7 @@ function idleSection(idle: readonly Idle[], currency: string): readonly Section[
         sentence(
           `The total is ${showAmount(total, currency)} a month. A volume group's metadata counts as unallocated here: it is paid for and holds no files.`,
         ),
+        ...(addsUp(monthlies, total, currency) ? [] : [sentence(roundedNote(currency))]),
       ],
     },
   ];

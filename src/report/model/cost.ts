@@ -2,6 +2,7 @@
 import type { Judged, LimitUse } from '../../policy/judgement.ts';
 import type { CauseKind, CostDelta, TeamDelta } from '../../price/delta.ts';
 import { compareMoney, type Money, subtractMoney } from '../../price/money.ts';
+import { addsUp, roundedNote } from '../../price/shown.ts';
 import { showAmount, showDifference } from './amounts.ts';
 import { figures, sentence, table, words } from './blocks.ts';
 import type { Block, Cell, Section } from './model.ts';
@@ -85,6 +86,7 @@ export function costSection({ cost, limits, afterAtJudgingPrices }: Judged): rea
           ? [sentence('Limits are checked at the prices on main, which decide the verdict.')]
           : []),
         ...causesSentence(cost),
+        ...roundedSentence(cost, limits),
       ],
     },
   ];
@@ -118,4 +120,34 @@ function causesSentence({ causes, currency }: CostDelta): readonly Block[] {
     .filter(({ difference }) => !difference.isZero())
     .map(({ cause, difference }) => `${causeWords[cause]} (${showDifference(difference, currency)})`);
   return parts.length === 0 ? [] : [sentence(`The difference comes from ${listed.format(parts)}.`)];
+}
+
+/** Said where what is shown does not add up as it stands: parts to their sums, or a change to its ends. */
+function roundedSentence(cost: CostDelta, limits: readonly LimitUse[]): readonly Block[] {
+  const { currency, teams, causes, difference } = cost;
+  const changes = [cost, ...teams, ...limits].every(({ before, after }) =>
+    addsUp([before, subtractMoney(after, before)], after, currency),
+  );
+  const sums =
+    addsUp(
+      teams.map(({ before }) => before),
+      cost.before,
+      currency,
+    ) &&
+    addsUp(
+      teams.map(({ after }) => after),
+      cost.after,
+      currency,
+    ) &&
+    addsUp(
+      teams.map(({ before, after }) => subtractMoney(after, before)),
+      difference,
+      currency,
+    ) &&
+    addsUp(
+      causes.map((cause) => cause.difference),
+      difference,
+      currency,
+    );
+  return changes && sums ? [] : [sentence(roundedNote(currency))];
 }
