@@ -1,6 +1,7 @@
 /**
  * Whole counts of a unit for parts of a whole, which come to the whole's own count: each is cut down, and what is then
- * missing goes one by one to those that lost most (the method of the largest remainder). None is off by a whole unit.
+ * missing goes one by one to those that lost most (the method of the largest remainder), of equal ones to the last.
+ * None is off by a whole unit.
  *
  * @param parts in the same measure as `unit`; they may be below nothing
  * @param count of the whole, in units: within as many units of the sum of the parts as there are parts
@@ -10,7 +11,7 @@ export function apportion(parts: readonly bigint[], unit: bigint, count: bigint)
   const missing = count - cut.reduce((sum, each) => sum + each, 0n);
   const mostLostFirst = parts
     .map((part, index) => ({ index, lost: part - floorDivide(part, unit) * unit }))
-    .sort((a, b) => (a.lost > b.lost ? -1 : a.lost < b.lost ? 1 : 0));
+    .sort((a, b) => (a.lost > b.lost ? -1 : a.lost < b.lost ? 1 : b.index - a.index));
   const given = new Set(
     mostLostFirst.slice(0, Number(missing > 0n ? missing : 0n)).map(({ index }) => index),
   );
