@@ -5,7 +5,7 @@
  * In one file, since it is one list of short questions that are asked of the same policy and estate.
  */
 
-import { offer } from '../base/nearest.ts';
+import { nearestWord, offer } from '../base/nearest.ts';
 import { byPlace, type Place } from '../base/problem.ts';
 import { counted } from '../base/wording.ts';
 import { daysBetween, holdTogether } from '../estate/dates.ts';
@@ -13,8 +13,9 @@ import type { Estate } from '../estate/estate.ts';
 import { compareMoney, type Money, showMoney, subtractMoney, sumMoney } from '../price/money.ts';
 import { ruleOf } from '../rules/registry.ts';
 import type { ScopedKind } from '../rules/rule.ts';
+import type { Scoped } from '../rules/scope.ts';
 import { type SpendLimit, spender, spendKey } from '../rules/spend-limit.ts';
-import type { PolicyChange, Scoped } from '../rules/view.ts';
+import type { PolicyChange } from '../rules/view.ts';
 import { comparePolicies } from './direction.ts';
 import { gatherRules } from './pack.ts';
 import type { Policy, PolicyRule, Waiver } from './policy.ts';
@@ -97,6 +98,8 @@ function* everything(estate: Estate): Iterable<Thing> {
 interface Ground {
   readonly things: readonly Thing[];
   readonly teams: ReadonlySet<string>;
+  /** The teams that the settings list; empty where they list none. */
+  readonly listedTeams: readonly string[];
   readonly sites: ReadonlySet<string>;
   readonly tiers: ReadonlySet<string>;
   readonly labels: ReadonlyMap<string, ReadonlySet<string>>;
@@ -133,7 +136,18 @@ function groundOf({ settings, priceLists, rules }: Policy, estate: Estate): Grou
     ...[...labels].flatMap(([label, values]) => [...values].map((value) => `${label}=${value}`)),
     ...rules.map(({ name }) => name),
   ]);
-  return { things, teams, sites, tiers, labels, subjects };
+  return { things, teams, listedTeams: settings.teams, sites, tiers, labels, subjects };
+}
+
+/**
+ * What to do about a name that the policy has and the estate has not. Where the two hold names that are nearly alike,
+ * nothing tells which of them is misspelt: a policy bent to a slip in the estate would bless it.
+ */
+function misnamed(what: string, value: string, among: readonly string[]): string {
+  const near = nearestWord(value, among);
+  return near === undefined
+    ? 'Correct the name, or remove it until there is one.'
+    : `The estate has the ${what} ${near}: correct the one of the two that is misspelt. Names that ullage.yaml lists are held against its list.`;
 }
 
 function scopeRemarks({ name, entry, place }: PolicyRule, known: Ground): readonly Remark[] {
@@ -146,10 +160,21 @@ function scopeRemarks({ name, entry, place }: PolicyRule, known: Ground): readon
       name,
       place,
       message: `${name} applies to the ${what} ${value}, and the estate has none`,
-      advice: `${offer(value, [...among].sort())}Correct the name, or remove it until there is one.`,
+      advice: misnamed(what, value, [...among].sort()),
     });
   };
-  for (const team of where.teams ?? []) if (!known.teams.has(team)) unknown('team', team, known.teams);
+  const { listedTeams: teams } = known;
+  for (const team of where.teams ?? []) {
+    if (teams.length > 0 && !teams.includes(team)) {
+      remarks.push({
+        kind: 'unknown in scope',
+        name,
+        place,
+        message: `${name} applies to the team ${team}, and ullage.yaml lists no such team`,
+        advice: `${offer(team, teams)}Correct the name, or list the team.`,
+      });
+    } else if (!known.teams.has(team)) unknown('team', team, teams.length > 0 ? [] : known.teams);
+  }
   for (const site of where.sites ?? []) if (!known.sites.has(site)) unknown('site', site, known.sites);
   for (const tier of where.tiers ?? []) if (!known.tiers.has(tier)) unknown('tier', tier, known.tiers);
   for (const [label, wanted] of Object.entries(where.labels ?? {})) {

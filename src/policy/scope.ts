@@ -2,7 +2,8 @@
 import type { Change } from '../change/change.ts';
 import { involvedIn } from '../change/involved.ts';
 import type { RuleEntry } from '../rules/rule.ts';
-import type { ChangeView, Scope } from '../rules/view.ts';
+import type { Scope } from '../rules/scope.ts';
+import type { ChangeView } from '../rules/view.ts';
 
 export function scopeOf({ where }: Pick<RuleEntry, 'where'>): Scope {
   if (where === undefined) return everything;

@@ -15,10 +15,11 @@ import { noShrink } from './no-shrink.ts';
 import { policyApart } from './policy-apart.ts';
 import type { Check, Rule, RuleEntry, RuleName } from './rule.ts';
 import { sameSite } from './same-site.ts';
+import type { Scope } from './scope.ts';
 import { shape } from './shape.ts';
 import { spendUnderALimit } from './spend-under-a-limit.ts';
 import { tierBounds } from './tier-bounds.ts';
-import type { ChangeView, Scope, View } from './view.ts';
+import type { ChangeView, View } from './view.ts';
 
 export const rules: { readonly [N in RuleName]: Rule<N> } = {
   'max-monthly-spend': maxMonthlySpend,

@@ -11,8 +11,9 @@ import type { Money } from '../price/money.ts';
 import type { Step } from '../read/document.ts';
 import type { RuleEntry } from '../read/generated/rule-pack.ts';
 import type { Examples } from './example.ts';
+import type { Scope } from './scope.ts';
 import type { SpendLimit } from './spend-limit.ts';
-import type { ChangeView, Scope, View } from './view.ts';
+import type { ChangeView, View } from './view.ts';
 
 /** The levels of SARIF 2.1.0, worst first. */
 export const levels = ['error', 'warning', 'note'] as const;

@@ -1,4 +1,5 @@
 /** Limits on monthly cost: what an entry allows, and what falls under it. */
+import type { Place } from '../base/problem.ts';
 import type { RevisionPlace } from '../change/place.ts';
 import { holdsOn, type Span } from '../estate/dates.ts';
 import type { Subject } from '../estate/estate.ts';
@@ -7,7 +8,7 @@ import { type CostLine, ownerOf } from '../price/line.ts';
 import { type Money, noMoney } from '../price/money.ts';
 import type { Sum, Summing, Sums } from '../price/sums.ts';
 import type { RuleEntry } from '../read/generated/rule-pack.ts';
-import type { Scope, Scoped, View } from './view.ts';
+import type { Scope, Scoped } from './scope.ts';
 
 /** The most that an entry lets its scope cost a month, on the days of its span. */
 export interface SpendLimit extends Span {
@@ -68,7 +69,10 @@ export const unlimitedSpends = (sums: Sums): readonly (Spend & Pick<Sum, 'deares
 /** A sum has no line of its own; its dearest part is where somebody would begin to look. */
 export function placeOfSum(
   dearest: CostLine | undefined,
-  { revision, settings }: Pick<View, 'revision' | 'settings'>,
+  {
+    revision,
+    settings,
+  }: { readonly revision: 'base' | 'head'; readonly settings: { readonly place: Place } },
 ): RevisionPlace {
   if (dearest === undefined) return { revision, ...settings.place };
   const declared = dearest.kind === 'volume' ? dearest.volume : dearest.server;

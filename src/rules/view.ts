@@ -4,21 +4,11 @@ import type { Change } from '../change/change.ts';
 import type { RevisionPlace } from '../change/place.ts';
 import type { Renames } from '../change/renames.ts';
 import type { Selection } from '../change/touched.ts';
-import type { Belonging, Estate } from '../estate/estate.ts';
+import type { Estate } from '../estate/estate.ts';
 import type { Settings } from '../estate/settings.ts';
 import type { EstateCost } from '../price/cost.ts';
 import type { PriceList } from '../price/price-list.ts';
 import type { SetLimit } from './spend-limit.ts';
-
-/** What a scope chooses by. Only what has a tier of its own is ever in a scope that asks for one. */
-export interface Scoped extends Belonging {
-  readonly tier?: string | undefined;
-}
-
-/** Tells which of the things that a rule looks at an entry is for. */
-export interface Scope {
-  includes(thing: Scoped): boolean;
-}
 
 /** One revision, as rules about its state see it. */
 export interface View {

@@ -26,6 +26,7 @@ const on = '2026-11-20';
 interface Told {
   readonly entries?: readonly string[];
   readonly use?: string;
+  readonly teams?: readonly string[];
   readonly waivers?: readonly Partial<Waiver>[];
   readonly soon?: number;
   readonly estate?: Estate;
@@ -43,11 +44,18 @@ const waiver: Waiver = {
 };
 
 /** What is remarked: `kind line: message`. */
-function remarked({ entries = [], use, waivers = [], soon = 14, estate = office }: Told): readonly string[] {
+function remarked({
+  entries = [],
+  use,
+  waivers = [],
+  soon = 14,
+  estate = office,
+  teams = [],
+}: Told): readonly string[] {
   const text = `${use === undefined ? '' : `use: [${use}]\n`}${entries.length === 0 ? 'rules: []\n' : packOf(entries)}`;
   const pack = valueIn(readPack(text));
   const policy: Policy = {
-    settings: settingsOf('currency: EUR\nsites: { north-quay: { quota: { volumes: 9 } } }\n'),
+    settings: { ...settingsOf('currency: EUR\nsites: { north-quay: { quota: { volumes: 9 } } }\n'), teams },
     priceLists: [pricesOf()],
     rules: valueIn(gatherRules([pack])),
     waivers: waivers.map((each) => ({ ...waiver, ...each })),
@@ -74,7 +82,19 @@ describe('a rule that can find nothing in this estate', () => {
 
   it('is told by the misspelt team, with the nearest one', () => {
     expect(remarked({ entries: ['{ rule: no-shrink, where: { teams: [imagry] } }'] })).toEqual([
-      'unknown in scope 2: no-shrink applies to the team imagry, and the estate has none | Did you mean imagery? Correct the name, or remove it until there is one.',
+      'unknown in scope 2: no-shrink applies to the team imagry, and the estate has none | The estate has the team imagery: correct the one of the two that is misspelt. Names that ullage.yaml lists are held against its list.',
+    ]);
+  });
+
+  it('is held against the teams that the settings list, not against a slip in the estate', () => {
+    const entries = (team: string) => [`{ rule: no-shrink, where: { teams: [${team}] } }`];
+    expect(remarked({ entries: entries('imagry'), teams: ['imagery', 'soundings'] })).toEqual([
+      'unknown in scope 2: no-shrink applies to the team imagry, and ullage.yaml lists no such team | Did you mean imagery? Correct the name, or list the team.',
+    ]);
+    expect(remarked({ entries: entries('imageries'), teams: ['imageries'] })).toEqual([
+      expect.stringMatching(
+        /^unknown in scope 2: .* and the estate has none \| Correct the name, or remove it/,
+      ),
     ]);
   });
 
