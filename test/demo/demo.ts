@@ -8,7 +8,7 @@ import { join } from 'node:path';
 import { buildDemo, demoDay, type Proposal, proposals } from './gannet-point.ts';
 
 const command = join(import.meta.dirname, '../../dist/ullage.cjs');
-const exitCodes = { pass: 0, fail: 1 } as const;
+const exitCodes = { pass: 0, fail: 1, 'not judged': 2 } as const;
 const checking = process.argv.includes('--check');
 
 function gate(repository: string, { branch }: Proposal, ...more: readonly string[]) {
@@ -23,7 +23,8 @@ function show(repository: string): void {
   for (const proposal of proposals) {
     const title = `Branch ${proposal.branch}: ${proposal.says}`;
     console.log(`\n${title}\n${'='.repeat(title.length)}\n`);
-    console.log(gate(repository, proposal).stdout);
+    const { stdout, stderr } = gate(repository, proposal);
+    console.log(stdout || stderr);
   }
   console.log(`The repository is at ${repository}; go on playing with it:`);
   console.log(`  cd ${repository}`);

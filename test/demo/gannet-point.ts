@@ -14,7 +14,7 @@ export interface Proposal {
   readonly branch: string;
   /** What its author says of it. */
   readonly says: string;
-  readonly verdict: 'pass' | 'fail';
+  readonly verdict: 'pass' | 'fail' | 'not judged';
   /** The rule entries that refuse it; empty where none does. */
   readonly refusedBy: readonly string[];
   readonly edits: readonly Edit[];
@@ -117,6 +117,20 @@ export const proposals: readonly Proposal[] = [
     edits: [
       { file: policy, from: 'limit: "70.00"', to: 'limit: "170.00"' },
       { file: imagery, from: '  plates-1: {', to: '  scans-1: { size: 1 TiB, tier: bulk }\n  plates-1: {' },
+      moreScans,
+    ],
+  },
+  {
+    branch: 'slip-in-team',
+    says: "A letter is missing in the name of the team, and with it the team's limit.",
+    verdict: 'not judged',
+    refusedBy: ['not judged'],
+    edits: [
+      {
+        file: imagery,
+        from: '  plates-1: {',
+        to: '  scans-1: { size: 1 TiB, tier: bulk, team: imagry }\n  plates-1: {',
+      },
       moreScans,
     ],
   },
