@@ -6,7 +6,7 @@ import type { Touched } from '../change/touched.ts';
 import { holdsOn } from '../estate/dates.ts';
 import { type Subject, subjectKey } from '../estate/estate.ts';
 import { ruleOf } from '../rules/registry.ts';
-import { type Excess, levels, type Violation } from '../rules/rule.ts';
+import { type Amount, type Excess, levels, type Violation } from '../rules/rule.ts';
 import { renameRefs } from '../rules/subject-ref.ts';
 import type { ChangeView } from '../rules/view.ts';
 import { type Evaluation, levelOf, touchedKeys, type ViolationEdit } from './evaluation.ts';
@@ -45,7 +45,7 @@ export function editFinding(
 ): Finding {
   if (now !== undefined) {
     const before = was === undefined ? undefined : carriedOn(was, renames);
-    const state = baselineState(before, now);
+    const state = baselineState(entry, before, now);
     return finding(entry, placedIn('head', now), { state, about: 'state' }, terms);
   }
   if (was === undefined) throw new Error(`${entry.name} says nothing, before or now`);
@@ -118,24 +118,48 @@ export function carriedOn(violation: Violation, renames: Renames): Violation {
     ...violation,
     subject: headSubject(renames, subject),
     ...(facet === undefined ? {} : { facet: follow(facet) }),
-    ...(excess instanceof Set ? { excess: new Set([...excess].map(follow)) } : {}),
+    ...(excess === undefined ? {} : { excess: followed(excess, follow) }),
   };
 }
 
-function baselineState(was: Violation | undefined, now: Violation): BaselineState {
+function followed(excess: Excess, follow: (text: string) => string): Excess {
+  if (isSet(excess)) return new Set([...excess].map(follow));
+  if (isMap(excess)) return new Map([...excess].map(([measure, amount]) => [follow(measure), amount]));
+  return excess;
+}
+
+function baselineState(rule: PolicyRule, was: Violation | undefined, now: Violation): BaselineState {
   if (was === undefined) return 'new';
-  if (levels.indexOf(now.atMost ?? 'error') < levels.indexOf(was.atMost ?? 'error')) return 'updated';
+  // A warning that becomes an error was not on main as an error.
+  if (levels.indexOf(levelOf(rule, now)) < levels.indexOf(levelOf(rule, was))) return 'new';
   return isWorse(was.excess, now.excess) ? 'updated' : 'unchanged';
 }
 
-/** Whether an excess is beyond another of the same rule. */
-function isWorse(was: Excess | undefined, now: Excess | undefined): boolean {
-  if (was === undefined || now === undefined) return false;
-  if (typeof now === 'bigint') return typeof was === 'bigint' && now > was;
-  if (now instanceof Set) return was instanceof Set && [...now].some((each) => !was.has(each));
-  if (typeof was === 'bigint' || was instanceof Set) return false;
-  return 'gt' in now && 'gt' in was && now.gt(was);
+const isSet = (excess: Excess): excess is ReadonlySet<string> => excess instanceof Set;
+
+const isMap = (excess: Excess): excess is ReadonlyMap<string, Amount> => excess instanceof Map;
+
+/** Whether an excess is beyond another of the same rule. Two that cannot be compared are two faults. */
+export function isWorse(was: Excess | undefined, now: Excess | undefined): boolean {
+  if (now === undefined) return false;
+  if (was === undefined) return true;
+  if (isSet(now)) return !isSet(was) || [...now].some((each) => !was.has(each));
+  if (isMap(now)) {
+    return (
+      !isMap(was) ||
+      [...now].some(([measure, amount]) => {
+        const before = was.get(measure);
+        return before === undefined || isMore(before, amount);
+      })
+    );
+  }
+  return isSet(was) || isMap(was) || isMore(was, now);
 }
+
+const isMore = (was: Amount, now: Amount): boolean => {
+  if (typeof now === 'bigint') return typeof was !== 'bigint' || now > was;
+  return typeof was === 'bigint' || now.gt(was);
+};
 
 const waiverFor = (rule: PolicyRule, subject: Subject, { waivers }: FindingTerms): Waiver | undefined =>
   waivers.get(subject.name)?.find((waiver) => isFor(waiver, rule, subject));

@@ -5,7 +5,7 @@ import { daysBetween } from '../estate/dates.ts';
 import type { Estate, Volume } from '../estate/estate.ts';
 import type { EstateCost } from '../price/cost.ts';
 import { showMoney } from '../price/money.ts';
-import type { StateRule } from './rule.ts';
+import type { Amount, StateRule } from './rule.ts';
 
 export const detachedVolumeOwned: StateRule<'detached-volume-owned'> = {
   name: 'detached-volume-owned',
@@ -93,6 +93,8 @@ volumes:
         const monthly = cost.volumes.get(volume.name)?.monthly;
         const price =
           monthly === undefined ? '' : `, at ${showMoney(monthly, cost.currency)} ${cost.currency} a month`;
+        // What nobody answers for is worse the more it costs.
+        const costing = monthly === undefined ? [] : [['monthly cost', monthly] as const];
         const said = {
           subject: { kind: 'volume', name: volume.name },
           place: placed(volume, revision, volume.retainUntil === undefined ? undefined : 'retain-until'),
@@ -100,7 +102,11 @@ volumes:
         const message = `volume ${volume.name} is ${idle} and still billed${price}, and`;
         const missing = missingFrom(volume);
         if (missing.length > 0) {
-          yield { ...said, message: `${message} ${missing.join(' and ')}`, excess: new Set(missing) };
+          yield {
+            ...said,
+            message: `${message} ${missing.join(' and ')}`,
+            excess: new Map<string, Amount>([...missing.map((each) => [each, 1n] as const), ...costing]),
+          };
         }
         // Apart from what is missing, since it is worse by the day.
         const misdated = misdatedBy(volume, on, entry.grace ?? 0, entry['at-most']);
@@ -109,7 +115,7 @@ volumes:
             ...said,
             facet: misdated.bound,
             message: `${message} ${misdated.how}`,
-            excess: misdated.days,
+            excess: new Map<string, Amount>([['days', misdated.days], ...costing]),
           };
         }
       }

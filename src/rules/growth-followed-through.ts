@@ -4,7 +4,7 @@ import { type Idle, idleOf } from '../capacity/idle.ts';
 import { type Bytes, showSize } from '../estate/size.ts';
 import { showMoney } from '../price/money.ts';
 import { ExactDecimal, ratioOf, sizeOf } from './parameter.ts';
-import type { StateRule } from './rule.ts';
+import type { Amount, StateRule } from './rule.ts';
 import type { View } from './view.ts';
 
 const usualShare = 0.25;
@@ -98,7 +98,11 @@ attachments:
           subject: place.subject,
           place: { revision: view.revision, ...place.place },
           message: messageFor(place, view),
-          excess: place.idle,
+          // The same room in a dearer tier is worse.
+          excess: new Map<string, Amount>([
+            ['unallocated', place.idle],
+            ['monthly cost', place.monthly()],
+          ]),
         };
       }
     };

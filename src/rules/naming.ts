@@ -68,6 +68,8 @@ export const naming: StateRule<'naming'> = {
             subject: { kind: declared.kind, name: declared.name },
             place: placed(declared, revision),
             message: `the ${spoken[kind]} ${written} does not match the pattern ${source}`,
+            // Another name that breaks the pattern was chosen now, whatever the thing was called before.
+            excess: new Set([written]),
           };
         }
       }

@@ -4,10 +4,10 @@
  * and the check itself. The rule pack's schema, `ullage rules`, the documentation and the direction of a policy
  * change all come from there.
  */
+import type { Decimal } from 'decimal.js';
 import type { RevisionPlace } from '../change/place.ts';
 import type { Selection } from '../change/touched.ts';
 import type { Estate, Subject } from '../estate/estate.ts';
-import type { Money } from '../price/money.ts';
 import type { Step } from '../read/document.ts';
 import type { RuleEntry } from '../read/generated/rule-pack.ts';
 import type { Examples } from './example.ts';
@@ -27,7 +27,13 @@ export type RuleName = RuleEntry['rule'];
 /** A rule pack's entry for one rule, as its schema types it. */
 export type EntryOf<N extends RuleName> = Extract<RuleEntry, { rule: N }>;
 
-export type Excess = bigint | Money | ReadonlySet<string>;
+/**
+ * How far beyond a bound: one amount, a set of what is wrong, or amounts by what they measure where one finding has
+ * several bounds.
+ */
+export type Excess = Amount | ReadonlySet<string> | ReadonlyMap<string, Amount>;
+
+export type Amount = bigint | Decimal;
 
 /** What a rule has to say about one subject. The engine adds the level, the baseline state and the waiver. */
 export interface Violation {
@@ -44,8 +50,8 @@ export interface Violation {
   readonly facet?: string;
   /**
    * How far beyond the bound, by which a finding on the head is told to be worse than the same one on the base: a
-   * larger amount, or a set that holds anything the base's did not. Left out where a thing is either wrong or not.
-   * In a set, too, names are written with `subjectRef`.
+   * larger amount, a set that holds anything the base's did not, or a measure that is new or larger. Left out where a
+   * thing is either wrong or not. In a set, and in what is measured, too, names are written with `subjectRef`.
    */
   readonly excess?: Excess;
   /** A violation below the bound (a warning on the way to it) caps the entry's level here. */

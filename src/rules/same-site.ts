@@ -48,6 +48,8 @@ attachments:
             subject: { kind: 'volume', name },
             facet: subjectRef(server),
             place: { revision, ...place },
+            // From another site, or to another, it is another attachment across sites.
+            excess: new Set([`from ${volume.site} to ${server.site}`]),
             message: `volume ${name} is at ${volume.site} and attached to ${holder}, which is at ${server.site}`,
           };
         }

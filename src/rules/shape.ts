@@ -154,8 +154,9 @@ function violationOf(
     subject: { kind: thing.kind, name: thing.name },
     place: placed(thing, revision, field),
     message: messageFor(entry, `${thing.kind.replace('-', ' ')} ${thing.name}`, misses),
-    // Another place that does not fit makes it worse; the same one with another wrong value does not.
-    excess: new Set(misses.map(({ path, message }) => `${path} ${message}`)),
+    // Another place that does not fit makes it worse, and so does one that is further beyond its bound; the same place
+    // with another wrong value does not.
+    excess: new Map(misses.map(({ path, message, beyond }) => [`${path} ${message}`, beyond])),
   };
 }
 

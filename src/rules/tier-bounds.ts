@@ -88,6 +88,9 @@ function* sizeFaults(volume: Volume, tier: Tier, { revision }: View): Iterable<V
       ...common,
       facet: `step of ${tier.name}`,
       message: `${who()} (${exact(size)} bytes), and the tier ${tier.name} offers whole multiples of ${exactSize(tier.step)}; ${nearest()}`,
+      // A volume may be there at a size that is off the step; another such size was chosen now. One that is on its way
+      // up to the tier's minimum is judged by that.
+      ...(tier.minimum === undefined || size >= tier.minimum ? { excess: new Set([`${size}`]) } : {}),
     };
   }
 }

@@ -4,11 +4,13 @@
  * ask for more work than its length.
  */
 import { Ajv2020, type ErrorObject, type Options, type ValidateFunction } from 'ajv/dist/2020.js';
+import type { Decimal } from 'decimal.js';
 import { offer, quoted } from '../base/nearest.ts';
 import { stepsOfFragment, stepsOfPointer } from '../base/pointer.ts';
 import { isDay } from '../estate/dates.ts';
 import type { Step } from '../read/document.ts';
 import type { Facts } from './facts.ts';
+import { ExactDecimal } from './parameter.ts';
 import { compilePattern, patternAdvice, patternOf } from './pattern.ts';
 import type { EntryFault } from './rule.ts';
 
@@ -19,6 +21,8 @@ export interface Miss {
   /** From the facts to what misses, as a JSON pointer (RFC 6901); empty for the whole. */
   readonly path: string;
   readonly message: string;
+  /** How far beyond a bound; the same amount for every miss of what has none. */
+  readonly beyond: Decimal;
 }
 
 /** More parts than this, each `$ref` counted as what it stands for, is no shape but a program. */
@@ -209,6 +213,8 @@ const options: Options = {
   strictTypes: false,
   strictTuples: false,
   logger: false,
+  // A miss says what missed, by which it is told how far.
+  verbose: true,
   formats: { date: isDay },
 };
 
@@ -269,14 +275,44 @@ const missesAt: ReadonlyMap<string, readonly [key: string, message: string]> = n
   ['propertyNames', ['propertyName', 'is not allowed as a name']],
 ]);
 
-function missOf({ instancePath, keyword, params, message = 'does not fit' }: ErrorObject): Miss {
+function missOf(error: ErrorObject): Miss {
+  const { instancePath, keyword, params, message = 'does not fit' } = error;
+  const beyond = beyondBound(error);
   const at = missesAt.get(keyword);
-  if (at !== undefined) return { path: `${instancePath}/${params[at[0]]}`, message: at[1] };
+  if (at !== undefined) return { path: `${instancePath}/${params[at[0]]}`, message: at[1], beyond };
   if (keyword === 'enum')
-    return { path: instancePath, message: `must be one of ${allowedOf(params.allowedValues)}` };
+    return { path: instancePath, message: `must be one of ${allowedOf(params.allowedValues)}`, beyond };
   if (keyword === 'const')
-    return { path: instancePath, message: `must be ${JSON.stringify(params.allowedValue)}` };
-  return { path: instancePath, message: keyword === 'false schema' ? 'is not allowed' : message };
+    return { path: instancePath, message: `must be ${JSON.stringify(params.allowedValue)}`, beyond };
+  return { path: instancePath, message: keyword === 'false schema' ? 'is not allowed' : message, beyond };
+}
+
+/** Keywords that set a bound, and how what they measure is read from a value. */
+const bounds: ReadonlyMap<string, (value: unknown) => number | undefined> = new Map([
+  ...['minimum', 'maximum', 'exclusiveMinimum', 'exclusiveMaximum'].map(
+    (keyword) => [keyword, (value: unknown) => (typeof value === 'number' ? value : undefined)] as const,
+  ),
+  // As the library counts: code points, not UTF-16 units.
+  ...['minLength', 'maxLength'].map(
+    (keyword) =>
+      [keyword, (value: unknown) => (typeof value === 'string' ? [...value].length : undefined)] as const,
+  ),
+  ...['minItems', 'maxItems'].map(
+    (keyword) => [keyword, (value: unknown) => (Array.isArray(value) ? value.length : undefined)] as const,
+  ),
+  ...['minProperties', 'maxProperties'].map(
+    (keyword) =>
+      [keyword, (value: unknown) => (isSchema(value) ? Object.keys(value).length : undefined)] as const,
+  ),
+]);
+
+const unbounded = new ExactDecimal(1);
+
+function beyondBound({ keyword, params, data }: ErrorObject): Decimal {
+  const measure = bounds.get(keyword)?.(data);
+  const limit: unknown = params.limit;
+  if (measure === undefined || typeof limit !== 'number') return unbounded;
+  return new ExactDecimal(measure).minus(limit).abs();
 }
 
 const allowedOf = (values: unknown): string =>

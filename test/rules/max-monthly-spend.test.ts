@@ -106,9 +106,9 @@ describe('on the way to a limit', () => {
     expect((await judged(base, head, { failOn: 'warning' })).verdict).toBe('fail');
   });
 
-  it('from the warning to the breach is worse, not the same', async () => {
+  it('from the warning to the breach is new as an error', async () => {
     expect(standing(await underRule(warned, volume('80 GiB'), volume('101 GiB')))).toEqual([
-      'fails: error updated team imagery',
+      'fails: error new team imagery',
     ]);
   });
 });

@@ -46,8 +46,11 @@ describe('a rule without code, about things', () => {
       '{ properties: { labels: { required: [owner] }, size-gib: { maximum: 100 } } }',
     );
     expect((await found(volume('{}'), both, volume('{}')))[0]).toMatch(/^error unchanged/);
-    expect((await found(volume('{}', '200 GiB'), both, volume('{}', '150 GiB')))[0]).toMatch(
+    expect((await found(volume('{}', '150 GiB'), both, volume('{}', '200 GiB')))[0]).toMatch(
       /^error unchanged/,
+    );
+    expect((await found(volume('{}', '200 GiB'), both, volume('{}', '150 GiB')))[0]).toMatch(
+      /^error updated/,
     );
     expect((await found(volume('{}', '200 GiB'), both, volume('{}')))[0]).toMatch(/^error updated/);
   });
