@@ -3,7 +3,7 @@ import { byText } from '../base/order.ts';
 import type { Estate, Server, Subject, Volume, VolumeGroup } from '../estate/estate.ts';
 import { attachmentChanges } from './attachments.ts';
 import { type Change, partOf } from './change.ts';
-import { fileSystemChanges, remountsIn } from './file-systems.ts';
+import { fileSystemChanges, fileSystemRenames } from './file-systems.ts';
 import { groupChanges } from './groups.ts';
 import { changeKinds } from './kinds.ts';
 import { differingParts, type FormerVolumes, pair } from './pairs.ts';
@@ -33,7 +33,7 @@ export function compareEstates(base: Estate, head: Estate): Comparison {
     servers: servers.renames,
     volumes: volumes.renames,
     groups: groups.renames,
-    fileSystems: remountsIn(ofSystems),
+    fileSystems: fileSystemRenames(volumes, groups, ofSystems),
   };
   const replacements = pairReplacements(base, head, volumes, renames);
   const changes = [

@@ -12,14 +12,6 @@ export function fileSystemChanges(
   groups: Pairs<VolumeGroup>,
   formerVolumes: FormerVolumes,
 ): readonly Change[] {
-  const systemsOf = (carrier: Volume | VolumeGroup | undefined): readonly FileSystem[] =>
-    carrier === undefined
-      ? []
-      : carrier.kind === 'volume-group'
-        ? carrier.fileSystems
-        : carrier.fileSystem === undefined
-          ? []
-          : [carrier.fileSystem];
   return [...volumes.pairs, ...groups.pairs].flatMap(({ before, after }): readonly Change[] => {
     const old = systemsOf(before);
     const current = systemsOf(after);
@@ -63,15 +55,35 @@ export function fileSystemChanges(
   });
 }
 
-/** The whole names that file systems had before they moved to another mount point. */
-export const remountsIn = (changes: readonly Change[]): RenamesOfKind =>
-  renamesOfKind(
-    new Map(
-      changes.flatMap((change) =>
-        change.kind === 'file-system-remounted' ? [[change.before.name, change.after.name] as const] : [],
-      ),
-    ),
+/**
+ * The whole names that file systems have now, by those they had before their volume or group was renamed, or they moved
+ * to another mount point. A volume and a group of one name are told apart by what each of them carries.
+ */
+export function fileSystemRenames(
+  volumes: Pairs<Volume>,
+  groups: Pairs<VolumeGroup>,
+  changes: readonly Change[],
+): RenamesOfKind {
+  const carried = [...volumes.pairs, ...groups.pairs].flatMap(({ before, after }) =>
+    before === undefined || after === undefined || before.name === after.name
+      ? []
+      : systemsOf(before).flatMap((former) =>
+          systemsOf(after)
+            .filter(({ mount }) => mount === former.mount)
+            .map((now) => [former.name, now.name] as const),
+        ),
   );
+  const remounted = changes.flatMap((change) =>
+    change.kind === 'file-system-remounted' ? [[change.before.name, change.after.name] as const] : [],
+  );
+  return renamesOfKind(new Map([...carried, ...remounted]));
+}
+
+const systemsOf = (carrier: Volume | VolumeGroup | undefined): readonly FileSystem[] => {
+  if (carrier === undefined) return [];
+  if (carrier.kind === 'volume-group') return carrier.fileSystems;
+  return carrier.fileSystem === undefined ? [] : [carrier.fileSystem];
+};
 
 /**
  * File systems that only moved to another mount point: of one type on one carrier, the only one that left and the only

@@ -3,7 +3,7 @@
  * some of the estate is for a change that involves any of it, so that nothing is relabelled out of a rule's reach in
  * the branch that changes it.
  */
-import type { Declaration, Estate, Server, Volume } from '../estate/estate.ts';
+import type { Declaration, Estate, Server, Subject, Volume } from '../estate/estate.ts';
 import { type Change, isAttachmentChange } from './change.ts';
 import { lossOf } from './kinds.ts';
 import { baseName, type Renames } from './renames.ts';
@@ -39,6 +39,37 @@ export function involvedIn(change: Change, { base, head, renames }: Sides): read
 }
 
 const present = <T>(value: T | undefined): readonly T[] => (value === undefined ? [] : [value]);
+
+/** A thing and what it lies on and is attached to, in its own estate: what a rule about its state may have gone by. */
+export function surroundingsOf(thing: Declaration, estate: Estate): readonly Declaration[] {
+  if (thing.kind === 'server') return [thing];
+  const below = [thing, ...carriers(thing, estate)];
+  const servers = below
+    .flatMap(({ kind, name }) => (kind === 'volume' ? (estate.holders.get(name) ?? []) : []))
+    .flatMap(({ server }) => present(estate.servers.get(server)));
+  return [...below, ...servers];
+}
+
+/** What an estate declares as a subject. */
+export function declared(estate: Estate, { kind, name }: Subject): Declaration | undefined {
+  switch (kind) {
+    case 'server':
+      return estate.servers.get(name);
+    case 'volume':
+      return estate.volumes.get(name);
+    case 'volume-group':
+      return estate.groups.get(name);
+    case 'file-system':
+      return estate.fileSystems.get(name);
+    case 'estate':
+    case 'site':
+    case 'team':
+    case 'label':
+    case 'scope':
+    case 'branch':
+      return undefined;
+  }
+}
 
 /** What a thing lies on, down to the volumes; a group and a file system have no tier but theirs. */
 function carriers(thing: Declaration, estate: Estate): readonly Declaration[] {

@@ -11,7 +11,7 @@ export interface Renames {
   readonly servers: RenamesOfKind;
   readonly volumes: RenamesOfKind;
   readonly groups: RenamesOfKind;
-  /** Of those that moved to another mount point, by whole names, as in `plates:/plates`. */
+  /** Of those that moved to another mount point, or whose volume or group is renamed; by whole names, as in `plates:/plates`. */
   readonly fileSystems: RenamesOfKind;
 }
 
@@ -32,29 +32,33 @@ export const headName = (renames: RenamesOfKind, name: string): string => rename
 export const baseName = (renames: RenamesOfKind, name: string): string => renames.toBase.get(name) ?? name;
 
 /** The subject on the head of what the base calls so. */
-export function headSubject(
-  { servers, volumes, groups, fileSystems }: Renames,
-  { kind, name }: Subject,
-): Subject {
+export const headSubject = (renames: Renames, { kind, name }: Subject): Subject => {
+  const ofKind = renamesOf(renames, kind);
+  return { kind, name: ofKind === undefined ? name : headName(ofKind, name) };
+};
+
+/** The subject on the base of what the head calls so. */
+export const baseSubject = (renames: Renames, { kind, name }: Subject): Subject => {
+  const ofKind = renamesOf(renames, kind);
+  return { kind, name: ofKind === undefined ? name : baseName(ofKind, name) };
+};
+
+function renamesOf(renames: Renames, kind: Subject['kind']): RenamesOfKind | undefined {
   switch (kind) {
     case 'server':
-      return { kind, name: headName(servers, name) };
+      return renames.servers;
     case 'volume':
-      return { kind, name: headName(volumes, name) };
+      return renames.volumes;
     case 'volume-group':
-      return { kind, name: headName(groups, name) };
-    case 'file-system': {
-      const remounted = fileSystems.toHead.get(name);
-      if (remounted !== undefined) return { kind, name: remounted };
-      const [on = '', ...mount] = name.split(':');
-      return { kind, name: [groups.toHead.get(on) ?? headName(volumes, on), ...mount].join(':') };
-    }
+      return renames.groups;
+    case 'file-system':
+      return renames.fileSystems;
     case 'estate':
     case 'site':
     case 'team':
     case 'label':
     case 'scope':
     case 'branch':
-      return { kind, name };
+      return undefined;
   }
 }

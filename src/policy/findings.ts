@@ -128,7 +128,7 @@ function followed(excess: Excess, follow: (text: string) => string): Excess {
   return excess;
 }
 
-function baselineState(rule: PolicyRule, was: Violation | undefined, now: Violation): BaselineState {
+export function baselineState(rule: PolicyRule, was: Violation | undefined, now: Violation): BaselineState {
   if (was === undefined) return 'new';
   // A warning that becomes an error was not on main as an error.
   if (levels.indexOf(levelOf(rule, now)) < levels.indexOf(levelOf(rule, was))) return 'new';
@@ -163,6 +163,14 @@ const isMore = (was: Amount, now: Amount): boolean => {
 
 const waiverFor = (rule: PolicyRule, subject: Subject, { waivers }: FindingTerms): Waiver | undefined =>
   waivers.get(subject.name)?.find((waiver) => isFor(waiver, rule, subject));
+
+/** A finding of a rule about a state that is said of the branch alone. */
+export const branchFinding = (
+  rule: PolicyRule,
+  violation: Violation,
+  state: BaselineState,
+  terms: FindingTerms,
+): Finding => finding(rule, placedIn('head', violation), { state, about: 'change' }, terms);
 
 function finding(
   rule: PolicyRule,

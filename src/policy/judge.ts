@@ -46,6 +46,7 @@ import {
   type Proposed,
   type RoomChange,
 } from './judgement.ts';
+import { leftScopeFindings } from './left-scope.ts';
 import { noPriceList, type Policy } from './policy.ts';
 import type { Side, Sides } from './revision.ts';
 import { scopeOf } from './scope.ts';
@@ -135,6 +136,7 @@ export function evaluateChange(
     findings: [
       ...edits.map((edit) => editFinding(edit, comparison.renames, terms)),
       ...policy.rules.flatMap((entry) => changeFindings(entry, changeView, terms)),
+      ...leftScopeFindings({ before, after, comparison, touched, terms }),
     ].sort(worstFirst),
     carried: { counts, waived: waivedAmongCarried(before, touched, terms) },
     policyChanges,

@@ -20,7 +20,8 @@ export function scopeOf({ where }: Pick<RuleEntry, 'where'>): Scope {
   };
 }
 
-const everything: Scope = { includes: () => true };
+/** For an entry that is asked about whatever it is shown. */
+export const everything: Scope = { includes: () => true };
 
 const among = (wanted: readonly string[] | undefined, value: string | undefined): boolean =>
   wanted === undefined || (value !== undefined && wanted.includes(value));

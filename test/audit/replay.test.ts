@@ -73,6 +73,7 @@ const packs = [
   'use: [strict]\nrules:\n  - { name: limit, rule: max-monthly-spend, limit: "9.00", until: 2026-02-10 }\n',
   'rules:\n  - { rule: detached-volume-owned, at-most: 40 }\n  - { name: each, rule: max-monthly-spend, each: team, limit: "5.00", warn-from: 0.5 }\n  - { rule: no-shrink }\n',
   'rules:\n  - { rule: minimum-headroom, of: file-system, days: 60 }\n  - { rule: freeze, from: 2026-02-01, until: 2026-02-20 }\n  - { rule: policy-apart }\n',
+  'rules:\n  - { rule: detached-volume-owned, where: { teams: [imagery] } }\n  - { rule: shape, of: volume, schema: { properties: { size-gib: { maximum: 40 } } }, where: { tiers: [bulk] } }\n  - { rule: growth-followed-through, level: error, where: { teams: [imagery] } }\n',
   'rules:\n  - { rule: no-such-rule }\n',
 ];
 
@@ -137,7 +138,7 @@ const among = (path: string, sound: number) =>
 const paths: readonly (readonly [string, number, number])[] = [
   ['storage/imagery.yaml', 10, 24],
   ['storage/sub/soundings.yaml', 4, 1],
-  ['policies/storage.yaml', 3, 4],
+  ['policies/storage.yaml', 4, 5],
   ['waivers/2026.yaml', 3, 2],
   ['prices/later.yaml', 1, 1],
   ['ullage.yaml', 1, 2],

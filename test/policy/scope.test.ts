@@ -98,3 +98,76 @@ describe('a change is in scope by what it was, what it becomes and what it destr
     expect(other.verdict).toBe('pass');
   });
 });
+
+describe('what leaves the scope of a rule about a state is judged by it in the branch in which it leaves', () => {
+  const volume = (more: string): string => `volumes:\n  plates-1: { size: 40 GiB, ${more} }\n`;
+  const held = (more: string, server = 'scanner'): string =>
+    `servers:\n  scanner: { site: north-quay, iops: 100 }\n  archive: { site: south-quay }\nvolumes:\n  plates-1: { size: 40 GiB, ${more} }\nattachments: [ { volume: plates-1, server: ${server} } ]\n`;
+  const group = (team: string, size: string): string =>
+    `team: imagery\nvolumes:\n  a: { size: 100 GiB, tier: bulk }\nvolume-groups:\n  plates: { members: [a], team: ${team}, file-systems: { /plates: { size: ${size}, type: ext4 } } }\n`;
+
+  it.each([
+    [
+      'a shape',
+      'rule: shape, of: volume, schema: { properties: { size-gib: { maximum: 50 } } }, where: { teams: [imagery] }',
+      volume('tier: bulk, team: imagery'),
+      volume('tier: bulk, team: ledger').replace('40', '400'),
+    ],
+    [
+      'a detached volume without a reason',
+      'rule: detached-volume-owned, where: { tiers: [bulk] }',
+      held('tier: bulk, team: imagery'),
+      volume('tier: steady, team: imagery'),
+    ],
+    [
+      'an attachment across sites',
+      'rule: same-site, where: { teams: [imagery] }',
+      held('tier: bulk, site: north-quay, team: imagery'),
+      held('tier: bulk, site: north-quay, team: ledger', 'archive'),
+    ],
+    [
+      'the headroom of a group',
+      'rule: minimum-headroom, of: volume-group, size: 10 GiB, where: { teams: [imagery] }',
+      group('imagery', '50 GiB'),
+      group('ledger', '99 GiB'),
+    ],
+    [
+      'a name',
+      "rule: naming, volume: '[a-z0-9-]+', where: { labels: { grade: a } }",
+      volume('tier: bulk, labels: { grade: a }'),
+      volume('tier: bulk, labels: { grade: b }, formerly: plates-1').replace('plates-1:', 'PLATES:'),
+    ],
+    [
+      'a volume in the seat of another',
+      'rule: shape, of: volume, schema: { properties: { size-gib: { maximum: 150 } } }, where: { teams: [imagery] }',
+      group('imagery', '50 GiB'),
+      'team: ledger\nvolumes:\n  b: { size: 400 GiB, tier: bulk }\nvolume-groups:\n  plates: { members: [b], team: ledger, file-systems: { /plates: { size: 50 GiB, type: ext4 } } }\n',
+    ],
+  ])('%s', async (_what, entry, before, after) => {
+    const judgement = await underRule(entry, before, after);
+    expect(judgement.verdict).toBe('fail');
+    expect(judgement.reasons.join()).toContain(
+      'on main it is in the scope of this rule, which the branch takes it out of',
+    );
+  });
+
+  it('and what was as wrong on main does not fail for leaving', async () => {
+    const entry = 'rule: detached-volume-owned, where: { teams: [imagery] }';
+    const { verdict } = await underRule(
+      entry,
+      volume('tier: bulk, team: imagery'),
+      volume('tier: bulk, team: ledger'),
+    );
+    expect(verdict).toBe('pass');
+  });
+
+  it('nor does what has never been in scope', async () => {
+    const entry = 'rule: detached-volume-owned, where: { teams: [imagery] }';
+    const { verdict } = await underRule(
+      entry,
+      held('tier: bulk, team: soundings'),
+      volume('tier: bulk, team: ledger'),
+    );
+    expect(verdict).toBe('pass');
+  });
+});
