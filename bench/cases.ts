@@ -123,6 +123,17 @@ export function casesOf({ ullage, parseOnce, before }: Programs): readonly Case[
       loads: () => [audited('audit', large), audited('10,000 volumes', usual)],
     },
     {
+      what: 'cost --by server, 20,000 volumes',
+      aim: 1.3,
+      loads: () => {
+        const repository = branched(large, 1);
+        return [
+          command('by server', 'cost', '--repo', repository, '--at', 'main', '--by', 'server'),
+          command('by volume', 'cost', '--repo', repository, '--at', 'main', '--by', 'volume'),
+        ];
+      },
+    },
+    {
       what: 'reading summary, 1,000,000 rows',
       loads: () => {
         const folder = withReadings(1_000_000);
