@@ -1,7 +1,7 @@
 /** One typed estate: everything declared at one revision. All of it is immutable. */
 import type { Place } from '../base/problem.ts';
 import type { FieldPlaces } from '../read/document.ts';
-import type { Making } from './made.ts';
+import type { FileSystemType, Making } from './made.ts';
 import type { Bytes } from './size.ts';
 
 /** Where a declaration stands: its own name, and each key it writes. */
@@ -74,18 +74,6 @@ export interface VolumeGroup extends Declared, Belonging {
   readonly fileSystems: readonly FileSystem[];
   readonly formerly: string | undefined;
 }
-
-export type FileSystemType =
-  | 'ext2'
-  | 'ext3'
-  | 'ext4'
-  | 'xfs'
-  | 'btrfs'
-  | 'ntfs'
-  | 'vfat'
-  | 'gfs2'
-  | 'ocfs2'
-  | 'swap';
 
 export interface FileSystem extends Declared, Belonging {
   readonly kind: 'file-system';

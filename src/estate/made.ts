@@ -1,6 +1,17 @@
 /** How a file system is made, where that decides what it keeps for itself, and the defaults of the tools that make it. */
-import type { FileSystemType } from './estate.ts';
 import { type Bytes, bytes, unitBytes } from './size.ts';
+
+export type FileSystemType =
+  | 'ext2'
+  | 'ext3'
+  | 'ext4'
+  | 'xfs'
+  | 'btrfs'
+  | 'ntfs'
+  | 'vfat'
+  | 'gfs2'
+  | 'ocfs2'
+  | 'swap';
 
 /** As declared; `undefined` leaves it to the tool. */
 export interface Making {

@@ -4,7 +4,8 @@
  * Manual pages read: lvm2 2.03.16, util-linux 2.38.1, xfsprogs 6.1.0, e2fsprogs 1.47.0, psmisc 23.6, btrfs-progs 6.2 and ntfs-3g
  * 2022.10.3. What the examples do not say where it comes from is common practice, from memory.
  */
-import type { FileSystem, FileSystemType, VolumeGroup } from '../estate/estate.ts';
+import type { FileSystem, VolumeGroup } from '../estate/estate.ts';
+import type { FileSystemType } from '../estate/made.ts';
 import type { Example } from './step.ts';
 
 const from =
