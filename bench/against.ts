@@ -213,7 +213,7 @@ const benchBranches = (): readonly Branch[] =>
   [
     { volumes: 150, files: 3, changed: 3 },
     { volumes: 10_000, files: 200, changed: 3 },
-    { volumes: 10_000, files: 2_000, changed: 1_000 },
+    { volumes: 2_000, files: 400, changed: 200 },
     { volumes: 20_000, files: 1, changed: 1 },
   ].map(({ changed, ...size }, index) => {
     const main = estateFiles(size);
@@ -272,7 +272,9 @@ const after = await sideOf(join(import.meta.dirname, '..'), branches, (text) => 
 const found = new Map<string, string[]>();
 const verdicts = new Map<string, number>();
 let alike = 0;
+let done = 0;
 for (const { name } of branches) {
+  if (++done % 100 === 0) process.stderr.write(`${done} of ${branches.length}\n`);
   const [one, other] = [await before.judge(name), await after.judge(name)];
   const verdict = isObject(other) ? String(other.verdict) : 'nothing';
   verdicts.set(verdict, (verdicts.get(verdict) ?? 0) + 1);

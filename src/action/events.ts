@@ -60,7 +60,7 @@ export interface ChosenByHand {
   readonly now: string | undefined;
 }
 
-export const knownEvents = [
+const knownEvents = [
   'pull_request',
   'pull_request_target',
   'merge_group',

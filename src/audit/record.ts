@@ -162,15 +162,7 @@ const problemRecord = ({ place, revision, message, advice }: Problem): AuditReco
   advice,
 });
 
-export const waiverRecord = ({
-  rule,
-  subject,
-  reason,
-  approvedBy,
-  from,
-  until,
-  place,
-}: Waiver): AuditWaiver => ({
+const waiverRecord = ({ rule, subject, reason, approvedBy, from, until, place }: Waiver): AuditWaiver => ({
   rule,
   subject,
   reason,

@@ -14,7 +14,7 @@ import { fillOf } from './group.ts';
  * Where growth was not followed through: a `volume-group` whose file systems leave some of it; an attached `volume`
  * in no group and with no file system; a `file-system` that is smaller than the volume it has to itself.
  */
-export const idleLayers = ['volume-group', 'volume', 'file-system'] as const;
+const idleLayers = ['volume-group', 'volume', 'file-system'] as const;
 
 export type IdleLayer = (typeof idleLayers)[number];
 

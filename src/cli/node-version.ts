@@ -1,7 +1,7 @@
 /** Whether this Node.js will do. Asked before anything is loaded that an old one could not run. */
 import type { Problem } from '../base/problem.ts';
 
-export const oldestNode = 20;
+const oldestNode = 20;
 
 /** Undefined when this version of Node.js (`process.versions.node`) will do. */
 export function nodeVersionProblem(version: string): Problem | undefined {

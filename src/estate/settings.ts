@@ -100,4 +100,4 @@ export function readSettings(document: ReadDocument): Outcome<Settings> {
 const currencies: ReadonlySet<string> = new Set(Intl.supportedValuesOf('currency'));
 
 /** Whether CLDR, after ISO 4217, knows the code. */
-export const isCurrency = (code: string): boolean => currencies.has(code);
+const isCurrency = (code: string): boolean => currencies.has(code);

@@ -6,7 +6,7 @@ import { type ChildProcessWithoutNullStreams, execFile, spawn } from 'node:child
 import { err, type Outcome, ok, type Problem } from '../base/problem.ts';
 
 /** The oldest version that does; `git merge-tree --write-tree` came with it. */
-export const oldestGit = '2.38';
+const oldestGit = '2.38';
 
 export type Environment = Readonly<Record<string, string | undefined>>;
 

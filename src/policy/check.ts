@@ -24,7 +24,7 @@ import { scopeOf } from './scope.ts';
 import { waiverUse } from './waiver.ts';
 
 /** What a remark is about. */
-export const remarkKinds = [
+const remarkKinds = [
   'unknown in scope',
   'nothing in scope',
   'over',

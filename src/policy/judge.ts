@@ -65,7 +65,7 @@ export interface Difference {
   readonly touched: Touched;
 }
 
-export function differenceOf(base: Estate, head: Estate): Difference {
+function differenceOf(base: Estate, head: Estate): Difference {
   const comparison = compareEstates(base, head);
   return { comparison, touched: touchedBy(base, head, comparison.files) };
 }

@@ -89,7 +89,7 @@ function parameterProblems(
 }
 
 /** The names of the packs that ship. */
-export const shippedNames: readonly string[] = Object.keys(shippedPacks);
+const shippedNames: readonly string[] = Object.keys(shippedPacks);
 
 /** A pack that ships with Ullage. */
 export const shippedPack = (name: string): RulePack | undefined =>

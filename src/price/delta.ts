@@ -12,7 +12,7 @@ import type { Summing } from './sums.ts';
 /** Why a cost changed: more or less of something, another tier or server type, or another price for the same. */
 export type CauseKind = 'quantity' | 'tier-move' | 'price-change';
 
-export const causeKinds: readonly CauseKind[] = ['quantity', 'tier-move', 'price-change'];
+const causeKinds: readonly CauseKind[] = ['quantity', 'tier-move', 'price-change'];
 
 export interface Cause {
   readonly cause: CauseKind;

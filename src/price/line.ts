@@ -61,7 +61,7 @@ export function capacityPrice(tier: Tier, size: Bytes): Money {
 const rateFor = (rate: Money, size: Bytes, unit: Bytes): Money =>
   money(timesMoney(rate, size).div(unit.toString()));
 
-export const billedSize = (tier: Tier, size: Bytes): Bytes =>
+const billedSize = (tier: Tier, size: Bytes): Bytes =>
   tier.minimumBilled !== undefined && size < tier.minimumBilled ? tier.minimumBilled : size;
 
 /** How many hours a month has for prices by the hour. */

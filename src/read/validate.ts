@@ -32,11 +32,7 @@ export function validate<F extends Format>(format: F, document: ReadDocument): O
 export const isAuditRecord = (value: unknown): value is AuditRecord => validators['audit-record'](value);
 
 /** Schema errors as problems: one for each thing to put right, in the order of the file. */
-export function inWords(
-  errors: readonly SchemaError[],
-  document: ReadDocument,
-  format: string,
-): readonly Problem[] {
+function inWords(errors: readonly SchemaError[], document: ReadDocument, format: string): readonly Problem[] {
   const problems: Problem[] = [];
   const seen = new Set<string>();
   // A bad name is reported by propertyNames and again by the pattern beneath it; a bad branch of a choice is

@@ -100,7 +100,7 @@ function summaryOf(judgement: Judgement): PropertyBag {
  * Text for a message. A brace is doubled because a single one begins a placeholder (3.11.5), and what would read
  * as an embedded link (3.11.6) is broken, so that no proposer puts a link of theirs into a report.
  */
-export const messageText = (text: string): string =>
+const messageText = (text: string): string =>
   visible(text).replaceAll('](', ']\\u{28}').replaceAll(/[{}]/g, '$&$&');
 
 const messageMarkdown = (markdown: string): string => markdown.replaceAll(/[{}]/g, '$&$&');
@@ -174,7 +174,7 @@ const locationOf = ({ file, line, column }: Place | RevisionPlace): Location => 
 });
 
 /** A path as a relative URI (RFC 3986): every segment percent-encoded, a half of a surrogate pair as U+FFFD. */
-export const uriOf = (path: string): string =>
+const uriOf = (path: string): string =>
   path
     .split('/')
     .map((segment) => encodeURIComponent(segment.replaceAll(/\p{Cs}/gu, '\ufffd')))
