@@ -31,6 +31,8 @@ const formerFormats: readonly (readonly [RegExp, string])[] = [
   [/\biops-maximum:/g, 'io-maximum:'],
   [/"type": "small"/g, '"machine": "small"'],
   [/\btype: small\b/g, 'machine: small'],
+  // The settings could not list teams yet.
+  [/^teams: /gm, '# teams: '],
 ];
 
 /** What reports call otherwise than they did: a key, or the whole of a string. */
@@ -67,6 +69,15 @@ const notCompared = new Set(
   ].concat(['base', 'head', 'cause', 'order']),
 );
 
+/** Rules and keys that came since: what they say is left out, and with it where the shipped packs have moved to. */
+const newRules = new Set(['spend-under-a-limit']);
+const newKeys = new Set(['unlimited']);
+
+const isNew = (each: Json): boolean =>
+  isObject(each) && [each.rule, each.entry, each.name].some((name) => newRules.has(String(name)));
+
+const isShipped = (place: Json): boolean => isObject(place) && String(place.file).startsWith('shipped pack');
+
 const isObject = (value: Json): value is { readonly [key: string]: Json } =>
   typeof value === 'object' && value !== null && !Array.isArray(value);
 
@@ -75,22 +86,25 @@ function comparable(value: Json): Json {
   if (Array.isArray(value)) {
     if (!value.every(isObject)) return value.map(comparable);
     const seen = new Map<string, number>();
-    const keyed = value.map(comparable).map((each): readonly [string, Json] => {
-      if (!isObject(each)) return ['', each];
-      const { rule = null, entry = null, kind = null, layer = null, team = null, subject = null } = each;
-      const { facet = null, name = null, number = null } = each;
-      const identity = JSON.stringify([rule, entry, kind, layer, team, subject, facet, name, number]);
-      const times = (seen.get(identity) ?? 0) + 1;
-      seen.set(identity, times);
-      return [`${identity}#${times}`, each];
-    });
+    const keyed = value
+      .filter((each) => !isNew(each))
+      .map(comparable)
+      .map((each): readonly [string, Json] => {
+        if (!isObject(each)) return ['', each];
+        const { rule = null, entry = null, kind = null, layer = null, team = null, subject = null } = each;
+        const { facet = null, name = null, at = null, server = null } = each;
+        const identity = JSON.stringify([rule, entry, kind, layer, team, subject, facet, name, at, server]);
+        const times = (seen.get(identity) ?? 0) + 1;
+        seen.set(identity, times);
+        return [`${identity}#${times}`, each];
+      });
     return Object.fromEntries([...keyed, ['order', keyed.map(([identity]) => identity)]]);
   }
   if (typeof value === 'string') return renamedValues[value] ?? value;
   if (!isObject(value)) return value;
   return Object.fromEntries(
     Object.entries(value)
-      .filter(([key]) => !notCompared.has(key))
+      .filter(([key, each]) => !notCompared.has(key) && !newKeys.has(key) && !isShipped(each))
       .map(([key, each]) => [formerWords[key] ?? key, comparable(each)]),
   );
 }
