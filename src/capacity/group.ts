@@ -5,7 +5,7 @@
 import { baseName, type Renames } from '../change/renames.ts';
 import type { Estate, FileSystem, VolumeGroup } from '../estate/estate.ts';
 import { type Bytes, bytes, noBytes, sumBytes, timesBytes } from '../estate/size.ts';
-import { extentsFor, usableExtents } from './extents.ts';
+import { extentsFor, membersWanted, usableExtents } from './extents.ts';
 import { type FilledGroup, fillGroup, type Placement, type Wanted } from './placement.ts';
 
 export interface GroupFill {
@@ -67,8 +67,7 @@ export function fillFrom(
   const sameLayout =
     before.extent === after.extent &&
     before.layout.kind === after.layout.kind &&
-    extentsFor(after.extent, after.extent, before.layout) ===
-      extentsFor(after.extent, after.extent, after.layout);
+    membersWanted(before.layout) === membersWanted(after.layout);
   if (!sameLayout) return undefined;
   const oldNames = before.members;
   const nowNamed = new Map(after.members.map((name) => [baseName(renames.volumes, name), name]));
