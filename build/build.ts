@@ -1,8 +1,10 @@
 /**
  * Builds what is installed: the library (`dist/index.js`) and the command (`dist/ullage.cjs`).
  *
- * The command is one small file that knows every command; what one runs is loaded from `dist/parts`, so that asking
- * for help costs next to nothing. It is CommonJS, because Node.js starts that sooner than a module.
+ * The command is one small file that knows every command, and each command one file in `dist/parts`, loaded when it is
+ * run: asking for help costs next to nothing, and nothing is loaded for another command. They are CommonJS, which
+ * Node.js starts sooner than modules, and the fewer files the sooner. Every file but the first is named by what it
+ * holds, so that the first stands for all.
  */
 import { execFileSync } from 'node:child_process';
 import { copyFileSync, readdirSync, rmSync } from 'node:fs';
@@ -12,6 +14,7 @@ import { type BuildOptions, build, type Plugin } from 'esbuild';
 const top = join(import.meta.dirname, '..');
 const source = join(top, 'src');
 const dist = join(top, 'dist');
+const parts = join(dist, 'parts');
 
 function buildLibrary(): void {
   execFileSync(process.execPath, [join(top, 'node_modules/typescript/bin/tsc'), '--project', source], {
@@ -24,7 +27,22 @@ function buildLibrary(): void {
   }
 }
 
-const command = 'src/cli/ullage.ts';
+/** What several commands need: in a file of its own, so that it is not in each of theirs. */
+const inOwnFile = ['yaml', './src/read/generated/validators.js'];
+
+/**
+ * What few runs need, and the names that are taken from it: in a file of its own that is loaded when one of them is
+ * first used. Together they take longer to load than a small estate takes to judge.
+ */
+const whenUsed: Readonly<Record<string, readonly string[]>> = {
+  'ajv/dist/2020.js': ['Ajv2020'],
+  'csv-parse': ['CsvError', 'parse'],
+  'csv-parse/sync': ['parse'],
+  'csv-stringify/sync': ['stringify'],
+  re2js: ['RE2JS', 'RE2JSException'],
+  'string-width': ['default'],
+  xmlbuilder2: ['create'],
+};
 
 const shared = {
   absWorkingDir: top,
@@ -32,112 +50,101 @@ const shared = {
   minify: true,
   platform: 'node',
   target: 'node20',
+  format: 'cjs',
+  supported: { 'dynamic-import': false },
+  outExtension: { '.js': '.cjs' },
+  define: { 'import.meta.url': 'moduleUrl' },
   logLevel: 'warning',
   legalComments: 'none',
 } satisfies BuildOptions;
 
-/**
- * Packages that few runs need, and what is taken from each. Each is bundled into a file of its own, which is loaded at
- * the first use of anything in it: together they take longer to load than a small estate takes to judge.
- */
-const seldomUsed: Readonly<Record<string, readonly string[]>> = {
-  'ajv/dist/2020.js': ['Ajv2020'],
-  'csv-parse': ['CsvError', 'parse'],
-  'csv-parse/sync': ['parse'],
-  'csv-stringify/sync': ['stringify'],
-  re2js: ['RE2JS', 'RE2JSException'],
-  'string-width': ['default'],
-};
-
-async function buildSeldomUsed(): Promise<ReadonlyMap<string, string>> {
-  const built = Object.entries(seldomUsed).map(async ([name, names]) => {
-    const { metafile } = await build({
-      ...shared,
-      stdin: { contents: `export { ${names.join(', ')} } from '${name}';`, resolveDir: top },
-      outdir: join(dist, 'parts'),
-      format: 'cjs',
-      outExtension: { '.js': '.cjs' },
-      entryNames: `${name.replace(/\W+/g, '-')}-[hash]`,
-      metafile: true,
-    });
-    const [file = ''] = Object.keys(metafile.outputs);
-    return [name, basename(file)] as const;
-  });
-  return new Map(await Promise.all(built));
-}
-
-/** Puts a stand-in in the place of each package that is seldom used. */
-const deferred = (files: ReadonlyMap<string, string>): Plugin => ({
-  name: 'deferred',
-  setup({ onResolve, onLoad }) {
-    onResolve({ filter: /^[\w@]/ }, ({ path }) =>
-      files.has(path) ? { path, namespace: 'deferred' } : undefined,
-    );
-    onResolve({ filter: /^\.\/.*\.cjs$/ }, ({ path, namespace }) =>
-      namespace === 'deferred' ? { path, external: true } : undefined,
-    );
-    onLoad({ filter: /.*/, namespace: 'deferred' }, ({ path }) => ({
-      contents: [
-        `const standIn = (name) => new Proxy(function () {}, {
-          get: (_, key) => Reflect.get(require('./${files.get(path)}')[name], key),
-          apply: (_, self, args) => Reflect.apply(require('./${files.get(path)}')[name], self, args),
-          construct: (_, args) => Reflect.construct(require('./${files.get(path)}')[name], args),
-        });`,
-        ...(seldomUsed[path] ?? []).map((name) =>
-          name === 'default'
-            ? `export default standIn('default');`
-            : `export const ${name} = standIn('${name}');`,
-        ),
-      ].join('\n'),
-    }));
-  },
-});
-
-/** Builds every part that is loaded when it is wanted; gives the file of each by the path of its source. */
-async function buildParts(): Promise<ReadonlyMap<string, string>> {
+/** The file in `dist/parts` that holds a package or a module, by what it is imported as. */
+async function ownFile(name: string): Promise<readonly [name: string, file: string]> {
   const { metafile } = await build({
     ...shared,
-    entryPoints: [command],
-    outdir: join(dist, 'parts'),
-    format: 'esm',
-    splitting: true,
+    stdin: { contents: `module.exports = require('${name}');`, resolveDir: top },
+    outdir: parts,
+    entryNames: `${basename(name, '.js').replace(/\W+/g, '-')}-[hash]`,
     metafile: true,
-    plugins: [deferred(await buildSeldomUsed())],
-    entryNames: '[name]',
-    chunkNames: '[name]-[hash]',
-    banner: {
-      js: "import { createRequire } from 'node:module'; const require = createRequire(import.meta.url);",
-    },
   });
-  const parts = new Map(
-    Object.entries(metafile.outputs).flatMap(([file, { entryPoint }]) =>
-      entryPoint === undefined ? [] : [[resolve(top, entryPoint), resolve(top, file)] as const],
-    ),
-  );
-  // Built only to find the parts: the command itself is not a module.
-  rmSync(parts.get(join(top, command)) ?? '');
-  return parts;
+  return [name, basename(Object.keys(metafile.outputs)[0] ?? '')];
 }
 
-/** What is imported when it is wanted lies in a part; its name, by what the part holds, becomes the start's own text. */
-const inParts = (parts: ReadonlyMap<string, string>): Plugin => ({
-  name: 'parts',
-  setup({ onResolve }) {
-    onResolve({ filter: /^\./ }, ({ kind, path, resolveDir }) => {
-      const part = kind === 'dynamic-import' ? parts.get(resolve(resolveDir, path)) : undefined;
-      return part === undefined
-        ? undefined
-        : { path: `./${part.slice(dist.length + 1).replaceAll('\\', '/')}`, external: true };
+const namesOf = (list: readonly string[]) => Promise.all(list.map(ownFile)).then((files) => new Map(files));
+
+/** Sends imports to the files of their own. What is loaded when used has a stand-in that loads it. */
+const apart = (always: ReadonlyMap<string, string>, seldom: ReadonlyMap<string, string>): Plugin => ({
+  name: 'apart',
+  setup({ onResolve, onLoad }) {
+    onResolve({ filter: /^[\w@.]/ }, ({ path, resolveDir, namespace }) => {
+      if (namespace === 'stand-in') return { path, external: true };
+      const name = path.startsWith('.') ? `.${resolve(resolveDir, path).slice(top.length)}` : path;
+      const file = always.get(name);
+      if (file !== undefined) return { path: `./${file}`, external: true };
+      return seldom.has(name) ? { path: name, namespace: 'stand-in' } : undefined;
+    });
+    onLoad({ filter: /.*/, namespace: 'stand-in' }, ({ path }) => {
+      const real = `require('./${seldom.get(path)}')`;
+      const standIn = (name: string): string => `new Proxy(function () {}, {
+        get: (_, key) => Reflect.get(${real}.${name}, key),
+        apply: (_, self, args) => Reflect.apply(${real}.${name}, self, args),
+        construct: (_, args) => Reflect.construct(${real}.${name}, args),
+      })`;
+      const exported = (name: string): string =>
+        name === 'default' ? `export default ${standIn(name)};` : `export const ${name} = ${standIn(name)};`;
+      return { contents: (whenUsed[path] ?? []).map(exported).join('\n') };
     });
   },
 });
+
+/** The modules that the table of commands imports when they are wanted: the commands. */
+async function commands(): Promise<readonly string[]> {
+  const { metafile } = await build({
+    ...shared,
+    entryPoints: [table],
+    outdir: parts,
+    write: false,
+    metafile: true,
+  });
+  const imports = metafile.inputs[table]?.imports ?? [];
+  return [...new Set(imports.filter(({ kind }) => kind === 'dynamic-import').map(({ path }) => path))];
+}
+
+const start = 'src/cli/ullage.ts';
+const table = 'src/cli/commands.ts';
 
 rmSync(dist, { recursive: true, force: true });
 buildLibrary();
+
+const [always, seldom] = await Promise.all([namesOf(inOwnFile), namesOf(Object.keys(whenUsed))]);
+const { metafile } = await build({
+  ...shared,
+  entryPoints: [...(await commands())],
+  outdir: parts,
+  entryNames: '[name]-[hash]',
+  metafile: true,
+  plugins: [apart(always, seldom)],
+  banner: { js: "const moduleUrl = require('node:url').pathToFileURL(__filename).href;" },
+});
+const partOf = new Map(
+  Object.entries(metafile.outputs).map(([file, { entryPoint = '' }]) => [
+    resolve(top, entryPoint),
+    basename(file),
+  ]),
+);
 await build({
   ...shared,
-  entryPoints: [command],
+  entryPoints: [start],
   outfile: join(dist, 'ullage.cjs'),
-  format: 'cjs',
-  plugins: [inParts(await buildParts())],
+  plugins: [
+    {
+      name: 'parts',
+      setup({ onResolve }) {
+        onResolve({ filter: /^\./ }, ({ kind, path, resolveDir }) => {
+          const part = kind === 'dynamic-import' ? partOf.get(resolve(resolveDir, path)) : undefined;
+          return part === undefined ? undefined : { path: `./parts/${part}`, external: true };
+        });
+      },
+    },
+  ],
 });

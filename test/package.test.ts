@@ -15,10 +15,14 @@ import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { ullage } from './cli/run.ts';
+import { makeRepository, removeRepositories } from './repository.ts';
 
 const top = join(import.meta.dirname, '..');
 const folder = mkdtempSync(join(tmpdir(), 'ullage-test-package-'));
-afterAll(() => rmSync(folder, { recursive: true, force: true }));
+afterAll(() => {
+  rmSync(folder, { recursive: true, force: true });
+  removeRepositories();
+});
 
 interface PackageJson {
   readonly dependencies: Readonly<Record<string, string>>;
@@ -78,6 +82,27 @@ for (const [before, after] of [['40 GiB', '50 GiB'], ['50 GiB', '40 GiB']]) {
 }
 `;
 
+/** A policy with a schema and a pattern, an estate with wide names, and readings. */
+const strict = {
+  pack: {
+    'ullage.yaml': 'currency: EUR\n',
+    'prices/2026.yaml':
+      'from: 2026-01-01\ncurrency: EUR\ntiers:\n  bulk: { rate: "0.045", per: GiB-month }\n',
+    'policies/storage.yaml': `use: [starter]
+rules:
+  - { rule: naming, volume: "[a-z]+-[0-9]+" }
+  - rule: shape
+    of: volume
+    message: a volume says what it is for
+    schema: { required: [labels], properties: { labels: { required: [purpose] } } }
+`,
+    'readings/2026.csv':
+      'server,mount,at,size,used,available\nplate-scanner,/plates,2026-11-18T06:00:00Z,100,10,90\n',
+  },
+  small: 'volumes:\n  plates-1: { size: 40 GiB, tier: bulk, retain-until: 2030-01-01, reason: 測量局 }\n',
+  large: 'volumes:\n  plates-1: { size: 50 GiB, tier: bulk, retain-until: 2030-01-01, reason: 測量局 }\n',
+};
+
 describe('the packed package', () => {
   it('judges estates as a library', () => {
     writeFileSync(join(folder, 'site/office.js'), office);
@@ -116,7 +141,7 @@ describe('the packed package', () => {
 
   it('needs the packages that it declares, all of them and no others', () => {
     const library = readdirSync(join(installed, 'dist'), { recursive: true, encoding: 'utf8' }).filter(
-      (file) => file.endsWith('.js') && !file.startsWith('parts'),
+      (file) => file.endsWith('.js'),
     );
     const imported = library.flatMap((file) =>
       [
@@ -138,6 +163,28 @@ describe('the packed package', () => {
     );
     run('git', ['init', '--quiet', '--initial-branch=main', join(folder, 'new')], folder);
     expect(run(process.execPath, [command, 'cost', '--repo', join(folder, 'new')], folder)).toContain('EUR');
+  });
+
+  it('says what its sources say, with all that is loaded when it is used', async () => {
+    const { pack, small, large } = strict;
+    const repository = makeRepository({ files: { ...pack, 'storage/a.yaml': small } });
+    repository.branch('grow');
+    repository.write({ 'storage/a.yaml': large });
+    repository.commit('grow');
+    const command = join(installed, declared.bin.ullage ?? '');
+    const gate = ['gate', '--repo', repository.dir, '--base', 'main', '--now', '2026-11-20'];
+    for (const args of [
+      ...['text', 'markdown', 'json', 'sarif', 'junit'].map((format) => [...gate, '--format', format]),
+      ['cost', '--repo', repository.dir, '--now', '2026-11-20', '--format', 'csv'],
+      ['reading', 'summary', '--repo', repository.dir],
+      ['audit', '--repo', repository.dir],
+      [...gate, '--worktree'],
+    ]) {
+      const { status, stdout } = spawnSync(process.execPath, [command, ...args], { encoding: 'utf8' });
+      const { code, out } = await ullage(...args);
+      expect([args, status, stdout]).toEqual([args, code, out]);
+      expect([args, code]).not.toEqual([args, 2]);
+    }
   });
 
   it('loads no part of its command to print help', async () => {

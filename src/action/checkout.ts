@@ -4,7 +4,7 @@ import { err, type Outcome, ok } from '../base/problem.ts';
 import { resolveRevisions } from '../git/compare.ts';
 import { isObjectId } from '../git/object-store.ts';
 import { GitRepository } from '../git/repository.ts';
-import { type EventRequest, type HostMerge, type Point, rewritten } from './events.ts';
+import { type EventRequest, type HeadIs, type HostMerge, type Point, rewritten } from './events.ts';
 import { type Depth, fetchInto, type Remote, remoteTip, wholeHistory } from './fetch.ts';
 
 export interface ToJudge {
@@ -63,7 +63,7 @@ async function toJudgeIn(checkout: Checkout, request: EventRequest): Promise<Out
   const head = await commitOf(checkout, request.head);
   if (!base.ok || !head.ok) return err(...(base.ok ? [] : base.problems), ...(head.ok ? [] : head.problems));
   const pair = { base: base.value, head: head.value };
-  const deep = await deepEnough(checkout, pair, request.holdsBase);
+  const deep = await deepEnough(checkout, pair, request.headIs);
   if (!deep.ok) return deep;
   return ok({ ...pair, notes: merged.notes });
 }
@@ -85,7 +85,7 @@ const ofNoUse = (why: string): HostMergeFound => ({
  * its first parent is the main branch as the host last merged into it. The base in the payload can be behind it.
  */
 async function byHostMerge(checkout: Checkout, merge: HostMerge, base: Point): Promise<HostMergeFound> {
-  const here = await made(checkout, merge.commit, merge.ref);
+  const here = await obtained(checkout, merge.commit, merge.ref);
   if (!here.ok) return ofNoUse(`The host's merge commit ${short(merge.commit)} could not be fetched`);
   const parents = await checkout.ask(async (repository) => {
     const commit = await repository.commit(merge.commit);
@@ -98,7 +98,7 @@ async function byHostMerge(checkout: Checkout, merge: HostMerge, base: Point): P
     );
   }
   const branch = base.kind === 'tip' ? base.ref : undefined;
-  if (!(await made(checkout, first, branch)).ok) {
+  if (!(await obtained(checkout, first, branch)).ok) {
     return ofNoUse(`The base ${short(first)} of the host's merge commit could not be fetched`);
   }
   const tip = branch === undefined ? undefined : await trackedTip(checkout, branch);
@@ -138,7 +138,11 @@ async function trackedTip(checkout: Checkout, ref: string): Promise<string | und
 }
 
 /** Sees that the checkout holds a commit: as it is, by its id, or by the ref the remote keeps it under. */
-async function made(checkout: Checkout, commit: string, ref: string | undefined): Promise<Outcome<string>> {
+async function obtained(
+  checkout: Checkout,
+  commit: string,
+  ref: string | undefined,
+): Promise<Outcome<string>> {
   const opened = await checkout.ask(async (repository) => ok(await repository.holds(commit)));
   if (!opened.ok) return opened;
   if (opened.value) return ok(commit);
@@ -159,13 +163,13 @@ async function made(checkout: Checkout, commit: string, ref: string | undefined)
 async function commitOf(checkout: Checkout, point: Point): Promise<Outcome<string>> {
   switch (point.kind) {
     case 'commit':
-      return made(checkout, point.commit, point.ref);
+      return obtained(checkout, point.commit, point.ref);
     case 'tip': {
       const tip =
         (await trackedTip(checkout, point.ref)) ??
         (await remoteTip(checkout.remote, point.ref)) ??
         point.otherwise;
-      if (tip !== undefined) return made(checkout, tip, point.ref);
+      if (tip !== undefined) return obtained(checkout, tip, point.ref);
       return err({
         message: `this checkout does not hold ${JSON.stringify(point.ref)}, and the remote does not tell what it is`,
         advice: wholeHistory,
@@ -178,14 +182,14 @@ async function commitOf(checkout: Checkout, point: Point): Promise<Outcome<strin
 
 /** A revision as the workflow writes it: what the checkout knows by that name, or else a branch of the remote. */
 async function commitByName(checkout: Checkout, name: string): Promise<Outcome<string>> {
-  if (isObjectId(name)) return made(checkout, name, undefined);
+  if (isObjectId(name)) return obtained(checkout, name, undefined);
   const local = await checkout.ask((repository) => repository.resolveCommit(name));
   if (local.ok) return local;
   // Whatever else a revision may be, a branch's name is plain; nothing that could be an option goes on.
   if (!/^[\w.][\w./-]*$/.test(name)) return local;
   const ref = name.startsWith('refs/') ? name : `refs/heads/${name.replace(/^origin\//, '')}`;
   const tip = (await trackedTip(checkout, ref)) ?? (await remoteTip(checkout.remote, ref));
-  return tip === undefined ? local : made(checkout, tip, ref);
+  return tip === undefined ? local : obtained(checkout, tip, ref);
 }
 
 /** Commits of history that are fetched before the whole of it is: ours. */
@@ -197,9 +201,9 @@ interface Pair {
 }
 
 /** Fetches history until it can be told how the two commits stand to one another. */
-async function deepEnough(checkout: Checkout, pair: Pair, holdsBase: boolean): Promise<Outcome<true>> {
+async function deepEnough(checkout: Checkout, pair: Pair, headIs: HeadIs): Promise<Outcome<true>> {
   for (const depth of depths) {
-    const [known, shallow] = [await isKnown(checkout, pair, holdsBase), await isShallow(checkout)];
+    const [known, shallow] = [await isKnown(checkout, pair, headIs), await isShallow(checkout)];
     if (known || !shallow) break;
     const fetched = await checkout.fetch([pair.base, pair.head], depth);
     if (!fetched.ok) {
@@ -209,13 +213,14 @@ async function deepEnough(checkout: Checkout, pair: Pair, holdsBase: boolean): P
       });
     }
   }
-  if (holdsBase && !(await isKnown(checkout, pair, true))) return err(rewritten(pair.base, pair.head));
+  if (headIs === 'the same branch' && !(await isKnown(checkout, pair, headIs)))
+    return err(rewritten(pair.base, pair.head));
   return ok(true);
 }
 
-async function isKnown(checkout: Checkout, { base, head }: Pair, holdsBase: boolean): Promise<boolean> {
+async function isKnown(checkout: Checkout, { base, head }: Pair, headIs: HeadIs): Promise<boolean> {
   const known = await checkout.ask(async (repository) => {
-    if (!holdsBase) return ok((await resolveRevisions(repository, { base, head })).ok);
+    if (headIs === 'another branch') return ok((await resolveRevisions(repository, { base, head })).ok);
     const commit = await repository.commit(head);
     const parents = commit.ok ? commit.value.parents : [];
     // A merge names its base itself; anything else takes a walk, which a history cut short would end too soon.

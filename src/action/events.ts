@@ -23,13 +23,15 @@ export interface PullRequest {
   readonly fromFork: boolean;
 }
 
+export type HeadIs = 'the same branch' | 'another branch';
+
 export interface EventRequest {
   readonly base: Point;
   readonly head: Point;
   /** The merge of head into base that the host made, should there be one. */
   readonly merge: HostMerge | undefined;
-  /** Whether the head is what the branch became, so that it has to hold the base. */
-  readonly holdsBase: boolean;
+  /** What the head is: what the base's branch became, which has to hold the base, or a branch of its own. */
+  readonly headIs: HeadIs;
   readonly pullRequest: PullRequest | undefined;
   /** Inputs that were given and do not count on this event. */
   readonly ignored: readonly string[];
@@ -103,7 +105,7 @@ function ofPullRequest({ name, payload, sha }: EventContext, chosen: ChosenByHan
       name === 'pull_request' && isObjectId(sha)
         ? { commit: sha, ref: `refs/pull/${number}/merge`, second: head, statedBase: base }
         : undefined,
-    holdsBase: false,
+    headIs: 'another branch',
     pullRequest: {
       repository,
       number,
@@ -123,7 +125,7 @@ function ofMergeGroup({ name, payload }: EventContext, chosen: ChosenByHand): Ou
     base: { kind: 'commit', commit: base, ref: textAt(payload, 'merge_group', 'base_ref') || undefined },
     head: { kind: 'commit', commit: head, ref: textAt(payload, 'merge_group', 'head_ref') || undefined },
     merge: undefined,
-    holdsBase: true,
+    headIs: 'the same branch',
     pullRequest: undefined,
     ...theEventDecides(chosen),
   });
@@ -155,7 +157,7 @@ function ofPush({ name, payload }: EventContext, chosen: ChosenByHand): Outcome<
       base: { kind: 'tip', ref: `refs/heads/${main}`, otherwise: undefined },
       head,
       merge: undefined,
-      holdsBase: false,
+      headIs: 'another branch',
       pullRequest: undefined,
       ...theEventDecides(chosen),
     });
@@ -172,7 +174,7 @@ function ofPush({ name, payload }: EventContext, chosen: ChosenByHand): Outcome<
     base: { kind: 'commit', commit: before, ref: undefined },
     head,
     merge: undefined,
-    holdsBase: true,
+    headIs: 'the same branch',
     pullRequest: undefined,
     ...theEventDecides(chosen),
   });
@@ -194,7 +196,7 @@ function ofDispatch({ name, payload, sha }: EventContext, chosen: ChosenByHand):
         ? { kind: 'commit', commit: sha, ref: ref || undefined }
         : { kind: 'name', name: chosen.head },
     merge: undefined,
-    holdsBase: false,
+    headIs: 'another branch',
     pullRequest: undefined,
     ignored: [],
     now: chosen.now,

@@ -75,7 +75,7 @@ describe('a merge group', () => {
       value: {
         base: { kind: 'commit', commit: '380387fbc80638b734a49e1be1c4dfec1c01b33c', ref: 'refs/heads/main' },
         head: { kind: 'commit', commit: '2ffea6db159f6b6c47a24e778fb9ef40cf6b1c7d' },
-        holdsBase: true,
+        headIs: 'the same branch',
         ignored: ['base'],
       },
     });
@@ -93,7 +93,7 @@ describe('a push', () => {
       value: {
         base: { kind: 'commit', commit: before },
         head: { kind: 'commit', commit: '6113728f27ae82c7b1a177c8d03f9e96e0adf246' },
-        holdsBase: true,
+        headIs: 'the same branch',
       },
     });
   });
@@ -108,7 +108,7 @@ describe('a push', () => {
     const payload = payloadOf('push', { ref: 'refs/heads/grow-plates' }, toBranch);
     expect(requestOf({ name: 'push', payload, sha }, nothing)).toMatchObject({
       ok: true,
-      value: { base: { kind: 'tip', ref: 'refs/heads/master' }, holdsBase: false },
+      value: { base: { kind: 'tip', ref: 'refs/heads/master' }, headIs: 'another branch' },
     });
   });
 
