@@ -166,7 +166,7 @@ describe('a pull request that would judge itself', () => {
     const ran = await onPullRequest(hosted({ ...tooDear, ...away }));
     expect(ran.code).toBe(2);
     expect(ran.outputs.verdict).toBe('not judged');
-    expect(ran.summary).toContain('the branch takes the last rule pack');
+    expect(ran.summary).toContain('the branch deletes the last rule pack');
   });
 
   it('edits the workflow’s inputs to another base, head and day, and fails all the same', async () => {
