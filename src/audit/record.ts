@@ -14,7 +14,7 @@ import {
 import type { FileKind } from '../policy/files.ts';
 import { bySubject, waivedAmongCarried } from '../policy/findings.ts';
 import { type ChangeEvaluation, type JudgeOptions, propose, verdictOf } from '../policy/judge.ts';
-import type { Finding } from '../policy/judgement.ts';
+import type { Finding, UnreadMain } from '../policy/judgement.ts';
 import type { Waiver } from '../policy/policy.ts';
 import { isFor } from '../policy/waiver.ts';
 import type { CostDelta } from '../price/delta.ts';
@@ -28,6 +28,7 @@ import type {
   AuditRenamed,
   AuditStanding,
   AuditTrailer,
+  AuditUnreadMain,
   AuditWaiver,
   AuditWaiverUse,
 } from '../read/generated/audit-record.ts';
@@ -47,6 +48,7 @@ export interface ChangeJudged {
   readonly verdict: 'pass' | 'fail';
   readonly reasons: readonly string[];
   readonly policyFrom: 'base' | 'head';
+  readonly unreadMain: UnreadMain | undefined;
   /** What came, got worse or went; what stands as it stood may be among them and is left out of the record. */
   readonly findings: readonly Finding[];
   readonly standing: Counts;
@@ -99,6 +101,7 @@ export function recordOf({ commit, on, touched, failOn, outcome, tried }: Replay
     verdict: judged?.verdict ?? 'not judged',
     reasons: [...(outcome.kind === 'judged' ? outcome.judged.reasons : outcome.reasons)],
     policyFrom: judged?.policyFrom ?? null,
+    unreadMain: judged?.unreadMain === undefined ? null : unreadRecord(judged.unreadMain),
     failOn,
     findings: judged === undefined ? [] : judged.findings.flatMap(findingRecord),
     standing: judged === undefined ? null : { ...judged.standing },
@@ -120,6 +123,20 @@ export function recordOf({ commit, on, touched, failOn, outcome, tried }: Replay
     problems: outcome.kind === 'judged' ? [] : outcome.problems.map(problemRecord),
   };
 }
+
+const unreadRecord = ({
+  comparedWith,
+  commits,
+  problem,
+  policy,
+  pricedByBranch,
+}: UnreadMain): AuditUnreadMain => ({
+  comparedWith: comparedWith?.commit ?? null,
+  commits,
+  problem: problemRecord({ ...problem, revision: 'base' }),
+  policy: { ...policy },
+  pricedByBranch: [...pricedByBranch],
+});
 
 const opinionRecord = (opinion: Opinion | undefined): AuditRecord['tried'] =>
   opinion === undefined ? null : { verdict: opinion.verdict, reasons: [...opinion.reasons] };
@@ -246,7 +263,7 @@ export function judgedOf(
   place: 'first' | 'next',
 ): ChangeJudged {
   const { sides, before, between, edits, findings, carried, touched, policyChanges, cost } = change;
-  const { policy, policyFrom } = sides;
+  const { policy, policyFrom, unreadMain } = sides;
   const standing = { ...carried.counts };
   for (const finding of findings) {
     if (finding.baselineState !== 'absent' && finding.about === 'state') standing[finding.level]++;
@@ -262,6 +279,7 @@ export function judgedOf(
   return {
     ...verdictOf(change),
     policyFrom,
+    unreadMain,
     findings,
     standing,
     renamed: edits.filter(

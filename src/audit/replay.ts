@@ -1,25 +1,26 @@
 /**
  * Judges one commit of the main branch after another, each as the gate would have judged it: against its first
- * parent, by that parent's policy, as of the committer's day.
+ * parent (the nearest ancestor that reads, where that does not), by that parent's policy, as of the committer's day.
  *
  * It is the gate's own way, with what was read and evaluated handed on from commit to commit: only what a commit
  * touched is looked at again. A revision that does not read is no exception; what it shares with the next is read.
  */
 
 import { err, type Outcome, ok } from '../base/problem.ts';
-import { type Paths, settingsFile } from '../estate/settings.ts';
+import { bareSettings, type Paths, settingsFile } from '../estate/settings.ts';
+import { firstParentAncestors } from '../git/ancestors.ts';
 import type { Commit } from '../git/commit.ts';
 import type { ChangedPath, HistoryEntry } from '../git/history.ts';
 import type { GitRepository } from '../git/repository.ts';
-import type { Tree } from '../git/tree.ts';
+import { emptyTree, type Tree } from '../git/tree.ts';
 import type { Evaluation } from '../policy/evaluation.ts';
 import { type FileKind, kindsOf, type PathNow } from '../policy/files.ts';
 import { type ChangeEvaluation, evaluateChange, type JudgeOptions, verdictIn } from '../policy/judge.ts';
 import { notJudged } from '../policy/judgement.ts';
-import { evaluatePair, type ReadingPair } from '../policy/pair.ts';
+import { evaluateReadable } from '../policy/pair.ts';
 import type { PolicyRule } from '../policy/policy.ts';
-import { emptyReading, emptyTree, pathsOf, problemsIn, type Reading, readNext } from '../policy/reader.ts';
-import { sidesOf } from '../policy/revision.ts';
+import { emptyReading, pathsOf, problemsIn, type Reading, readNext } from '../policy/reader.ts';
+import type { Sides } from '../policy/revision.ts';
 import { type ChangeOutcome, dayOfCommit, judgedOf, type Opinion, type Replayed } from './record.ts';
 
 export interface ReplayOptions {
@@ -101,26 +102,23 @@ export class Replay {
     if (touched.length === 0) return undefined;
     const pair = { base: before, head: after };
     const options = { on, failOn };
-    const change = evaluatePair(pair, options, this.#evaluation);
+    const ancestors = () => firstParentAncestors(this.#repository, base.value.label.revision);
+    const { change, sides } = await evaluateReadable(pair, options, ancestors, this.#evaluation);
     const outcome = outcomeOf(change, options, this.#evaluation === undefined ? 'first' : 'next');
     if (change.ok) this.#evaluation = change.value.after;
-    const tried = isSound
-      ? this.#try(pair, options, change)
-      : this.#untried('one of the two revisions does not hold together');
+    const tried =
+      sides !== undefined
+        ? this.#try(sides, options, change)
+        : this.#untried('one of the two revisions does not hold together');
     return { commit, on, touched, failOn, outcome, tried };
   }
 
   /** What the rules that are tried would have said; all else is the parent's. */
-  #try(
-    { base: { revision: base }, head: { revision: head } }: ReadingPair,
-    options: Options,
-    judged: Outcome<ChangeEvaluation>,
-  ): Opinion | undefined {
+  #try(sides: Sides, options: Options, judged: Outcome<ChangeEvaluation>): Opinion | undefined {
     const { tried: rules } = this.#options;
     if (rules === undefined) return undefined;
-    if (base.settings === undefined && head.settings === undefined)
+    if (sides.policy.settings === bareSettings)
       return this.#untried(`there is no ${settingsFile} at the top of the repository`);
-    const sides = sidesOf(base, head);
     const tried = evaluateChange(
       { ...sides, policy: { ...sides.base.policy, rules }, policyFrom: 'base' },
       options,

@@ -3,12 +3,13 @@ import type { JudgedRevisions } from '../audit/attest.ts';
 import { ok } from '../base/problem.ts';
 import { counted } from '../base/wording.ts';
 import { settingsFile } from '../estate/settings.ts';
+import { firstParentAncestors } from '../git/ancestors.ts';
 import { type RevisionPair, resolveRevisions, uncommittedFiles } from '../git/compare.ts';
 import type { GitRepository } from '../git/repository.ts';
 import { type Judgement, notJudged, type PastChange } from '../policy/judgement.ts';
 import { judgePair, type ReadingPair, readPair } from '../policy/pair.ts';
 import { pathsOf } from '../policy/reader.ts';
-import { type ReportFormat, report, reportJson, summaryLine } from '../report/report.ts';
+import { type ReportFormat, report, reportJson, summaryLine, unreadSentence } from '../report/report.ts';
 import type { AttestFlags } from './attestation.ts';
 import { dayOf, type Finished, terminal, writeReport } from './edge.ts';
 import { withRepository } from './repository.ts';
@@ -52,14 +53,21 @@ async function gateToAttest(
     const compared = await resolveRevisions(repository, options);
     if (!compared.ok) return compared;
     const readings = await readPair(compared.value.base, compared.value.head);
-    const judgement = await judgePair(readings, { on, failOn: options.failOn });
+    const ancestors = () => firstParentAncestors(repository, compared.value.baseCommit);
+    const judgement = await judgePair(readings, { on, failOn: options.failOn }, ancestors);
     const revisions =
       attests === undefined ? undefined : await attests.judgedRevisions(compared.value, judgement, readings);
     const unnamed = options.head === undefined && options.worktree !== true;
     const remarks =
       unnamed && options.format === 'text' ? await remarksOn(repository, compared.value, readings) : [];
+    const { unreadMain } = judgement.verdict === 'not judged' ? {} : judgement;
+    const unread = unreadMain === undefined ? [] : [unreadSentence(unreadMain)];
     const tested = await withPast(repository, compared.value, { judgement, readings }, options);
-    return ok({ judgement: tested.judgement, revisions, remarks: [...remarks, ...tested.remarks] });
+    return ok({
+      judgement: tested.judgement,
+      revisions,
+      remarks: [...unread, ...remarks, ...tested.remarks],
+    });
   });
   return gated.ok ? gated.value : unjudged(notJudged(gated.problems, on));
 }

@@ -12,7 +12,7 @@ import { isObjectId, missingObject } from './object-store.ts';
 import { gitFailed, gitSaid, shellWord } from './process.ts';
 import { parseCommitName, type Refs, spellings } from './refs.ts';
 import type { GitRepository } from './repository.ts';
-import { pieces, shown, type Tree } from './tree.ts';
+import { emptyTree, pieces, shown, type Tree } from './tree.ts';
 
 export interface RevisionRequest {
   /** The main branch; found out when left out. */
@@ -33,6 +33,7 @@ export interface RevisionPair {
   readonly how: How;
   readonly base: Tree;
   readonly head: Tree;
+  /** Empty before the first commit of all, as the other ids are then. */
   readonly baseCommit: string;
   /** The branch's own tip, or the commit the work tree stands on. */
   readonly headCommit: string;
@@ -57,7 +58,11 @@ export async function resolveRevisions(
     return err({ message: '--head and --worktree were both given', advice: 'Give one of them.' });
   }
   if (repo.head === undefined && (await nothingCommitted(repo))) {
-    return err({ message: 'nothing is committed yet', advice: 'Commit to main first.' });
+    if (what.worktree && what.base === undefined) return beforeTheFirst(repo);
+    return err({
+      message: 'nothing is committed yet',
+      advice: 'Commit to main first, or judge the files as they lie there with `--worktree`.',
+    });
   }
   const refs = await repo.refs(refsToAsk(what));
   if (!refs.ok) return refs;
@@ -343,4 +348,12 @@ async function overWorkTree(repo: GitRepository, base: Named, head: Named): Prom
     });
   }
   return ok({ ...sidesOf(repo, base, head), how: 'worktree', head: files.value });
+}
+
+/** Before the first commit there is nothing to hold the files against, and all of them are new. */
+async function beforeTheFirst(repo: GitRepository): Promise<Outcome<RevisionPair>> {
+  const files = await repo.workTree();
+  if (!files.ok) return files;
+  const none = { baseCommit: '', headCommit: '', baseTree: '', baseRef: 'nothing' };
+  return ok({ ...none, how: 'worktree', base: emptyTree, head: files.value });
 }

@@ -33,6 +33,13 @@ export interface Tree {
   read(file: TreeFile): Promise<Outcome<Uint8Array>>;
 }
 
+/** Nothing at all: what the first commit of all is held against. */
+export const emptyTree: Tree = {
+  label: { revision: 'nothing', name: 'nothing' },
+  list: async () => ({ files: [], problems: [] }),
+  read: async () => ({ ok: false, problems: [] }),
+};
+
 /** A path as it can be shown on one line of a message: what would steer a terminal or hide itself is spelt out. */
 export const shown = (path: string): string =>
   path.replace(unfit, (character) => `\\u{${(character.codePointAt(0) ?? 0).toString(16)}}`);

@@ -190,7 +190,7 @@ export function judge(sides: Sides, options: JudgeOptions): Judgement {
 export function judgementOf(change: ChangeEvaluation, options: JudgeOptions): Judged {
   const { on, failOn = 'error' } = options;
   const { sides, before, after, comparison, touched, policyChanges } = change;
-  const { base, head, policy, policyFrom } = sides;
+  const { base, head, policy, policyFrom, unreadMain } = sides;
   const carried = carriedFindings(before, touched, findingTerms(policy, on, failOn));
   const findings = [...change.findings, ...carried].sort(worstFirst);
   const used = new Set(findings.flatMap(({ waiver }) => waiver ?? []));
@@ -198,6 +198,7 @@ export function judgementOf(change: ChangeEvaluation, options: JudgeOptions): Ju
     ...verdictOf(change),
     base: base.label,
     head: head.label,
+    ...(unreadMain === undefined ? {} : { unreadMain }),
     on,
     policyFrom,
     failOn,

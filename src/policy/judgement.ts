@@ -81,12 +81,30 @@ export interface RevisionLabel {
   readonly commit: string;
 }
 
+/** Whose a part of the policy is, where main does not read. */
+export type PolicySource = 'main' | 'ancestor' | 'branch';
+
+/** Main itself does not read, and what it was compared by instead. */
+export interface UnreadMain {
+  /** The nearest first-parent ancestor that reads; undefined where none does, and the head was judged alone. */
+  readonly comparedWith: RevisionLabel | undefined;
+  /** How many commits of main do not read: those after that ancestor, or all there are. */
+  readonly commits: number;
+  /** The first thing that is wrong with main. */
+  readonly problem: Problem;
+  readonly policy: Readonly<Record<'settings' | 'prices' | 'rules' | 'waivers', PolicySource>>;
+  /** Tiers and server types that main declares and no list on main prices: the branch's prices hold for them. */
+  readonly pricedByBranch: readonly string[];
+}
+
 export interface Judged {
   readonly verdict: 'pass' | 'fail';
   /** Why, one sentence each, the gravest first. */
   readonly reasons: readonly string[];
   readonly base: RevisionLabel;
   readonly head: RevisionLabel;
+  /** Only where main itself does not read. */
+  readonly unreadMain?: UnreadMain;
   /** The day of the judgement. */
   readonly on: string;
   /** Whose policy judged: the head's only where the base has none at all. */

@@ -7,7 +7,8 @@ import { withExcerpts } from './excerpts.ts';
 import { type ChangeEvaluation, evaluateChange, type JudgeOptions, judgementOf, priced } from './judge.ts';
 import { type Judgement, notJudged } from './judgement.ts';
 import { emptyReading, problemsIn, type Reading, readNext } from './reader.ts';
-import { nothingToJudgeBy, policyOf, sidesOf } from './revision.ts';
+import { nothingToJudgeBy, policyOf, type Sides, sidesOf } from './revision.ts';
+import { readsOn, sidesInstead } from './stand-in.ts';
 
 export interface ReadingPair {
   readonly base: Reading;
@@ -42,10 +43,58 @@ export function evaluatePair(
   return err(...known, ...change.problems.filter((problem) => !keys.has(problemKey(problem))));
 }
 
-/** Judges a pair as the gate does. */
-export async function judgePair(pair: ReadingPair, options: JudgeOptions): Promise<Judgement> {
+/** The first-parent ancestors of main, nearest first; walked only where main does not read. */
+export type Ancestors = () => AsyncIterable<Outcome<Tree>>;
+
+/** What a pair of revisions came to, and which sides were held against each other where it could be told. */
+export interface PairEvaluation {
+  readonly change: Outcome<ChangeEvaluation>;
+  /** Undefined where one of the two does not read, or the two lack something. */
+  readonly sides: Sides | undefined;
+}
+
+/**
+ * Evaluates what the head of a pair would change. Where the base does not read and the head does, the head is held
+ * against the nearest ancestor of the base that reads.
+ */
+export async function evaluateReadable(
+  pair: ReadingPair,
+  options: JudgeOptions,
+  ancestors: Ancestors | undefined,
+  previous?: Evaluation,
+): Promise<PairEvaluation> {
   const { base, head } = pair;
-  const change = evaluatePair(pair, options);
+  const { on } = options;
+  const change = evaluatePair(pair, options, previous);
+  if (change.ok) return { change, sides: change.value.sides };
+  if (ancestors === undefined || readsOn(base, on) || !readsOn(head, on)) {
+    const isSound = [base, head].every((reading) => problemsIn(reading).length === 0);
+    return { change, sides: isSound ? sidesOf(base.revision, head.revision) : undefined };
+  }
+  const instead = await sidesInstead(base, head, ancestors(), on);
+  // What is wrong with main is said along with what stands in the way of going back further.
+  if (!instead.ok) return { change: err(...instead.problems, ...change.problems), sides: undefined };
+  const evaluated = evaluateChange(instead.value, options, previous);
+  return {
+    change: evaluated.ok ? evaluated : err(...evaluated.problems.map(inHead)),
+    sides: instead.value,
+  };
+}
+
+const inHead = (problem: Problem): Problem => ({ ...problem, revision: 'head' });
+
+/**
+ * Judges a pair as the gate does.
+ *
+ * @param ancestors of the base; left out where there is no history to go back in, and such a base is not judged
+ */
+export async function judgePair(
+  pair: ReadingPair,
+  options: JudgeOptions,
+  ancestors?: Ancestors,
+): Promise<Judgement> {
+  const { base, head } = pair;
+  const { change } = await evaluateReadable(pair, options, ancestors);
   if (change.ok) return judgementOf(change.value, options);
   const shownIn = ({ revision }: Problem): Tree => (revision === 'base' ? base : head).tree;
   const labels = { base: base.revision.label, head: head.revision.label };

@@ -11,7 +11,7 @@ import { type Estate, type EstatePart, emptyEstate } from '../estate/estate.ts';
 import { mayDiffer } from '../estate/layered.ts';
 import { readEstatePart } from '../estate/part.ts';
 import { bareSettings, type Paths, readSettings, type Settings, settingsFile } from '../estate/settings.ts';
-import type { Tree } from '../git/tree.ts';
+import { emptyTree, type Tree } from '../git/tree.ts';
 import { gatherPriceLists, type PriceList, readPriceList } from '../price/price-list.ts';
 import { withExcerpts } from './excerpts.ts';
 import {
@@ -85,13 +85,6 @@ export interface Reading {
   /** What holds of all parts together; it is judged only where `problemsIn` finds none. */
   readonly revision: Revision;
 }
-
-/** Nothing at all: what the first commit of all is held against. */
-export const emptyTree: Tree = {
-  label: { revision: 'nothing', name: 'nothing' },
-  list: async () => ({ files: [], problems: [] }),
-  read: async () => ({ ok: false, problems: [] }),
-};
 
 /** The revision of nothing, on which the first one stands. */
 export const emptyReading: Reading = withRevision({

@@ -5,7 +5,7 @@ import type { EstateUsage } from '../capacity/usage.ts';
 import type { Estate } from '../estate/estate.ts';
 import { bareSettings, type Settings, settingsFile, usualPaths } from '../estate/settings.ts';
 import type { PriceList } from '../price/price-list.ts';
-import type { RevisionLabel } from './judgement.ts';
+import type { RevisionLabel, UnreadMain } from './judgement.ts';
 import type { Policy, PolicyRule, Waiver } from './policy.ts';
 import type { RulePack } from './rule-pack.ts';
 
@@ -41,6 +41,8 @@ export interface Sides {
   /** What judges. */
   readonly policy: Policy;
   readonly policyFrom: 'base' | 'head';
+  /** Only where main itself does not read, and something else stands on its side. */
+  readonly unreadMain?: UnreadMain;
 }
 
 /** The policy that a revision carries, with what it lacks taken from another. */

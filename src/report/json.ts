@@ -14,6 +14,7 @@ import type {
   NotJudged,
   Proposed,
   RoomChange,
+  UnreadMain,
 } from '../policy/judgement.ts';
 import type { PolicyRule, Waiver } from '../policy/policy.ts';
 import type { CostDelta } from '../price/delta.ts';
@@ -37,6 +38,7 @@ import type {
   StepReport,
   ThingReport,
   UnlimitedReport,
+  UnreadMainReport,
   WaiverReport,
 } from './generated/judgement.ts';
 import { jsonText } from './json-text.ts';
@@ -56,6 +58,7 @@ function notJudgedReport({ verdict, reasons, base, head, on, problems }: NotJudg
     head: head === undefined ? null : { commit: head.commit },
     on: on === '' ? null : on,
     policyFrom: null,
+    unreadMain: null,
     failOn: null,
     cost: null,
     unlimited: null,
@@ -82,6 +85,7 @@ function judgedReport(judged: Judged): JudgementReport {
     head: { commit: judged.head.commit },
     on: judged.on,
     policyFrom,
+    unreadMain: judged.unreadMain === undefined ? null : unreadReport(judged.unreadMain),
     failOn: judged.failOn,
     cost: costReport(judged.cost, judged.afterAtJudgingPrices),
     unlimited: unlimitedReport(judged.unlimited, currency),
@@ -97,6 +101,14 @@ function judgedReport(judged: Judged): JudgementReport {
     problems: [],
   };
 }
+
+const unreadReport = (unread: UnreadMain): UnreadMainReport => ({
+  comparedWith: unread.comparedWith?.commit ?? null,
+  commits: unread.commits,
+  problem: problemReport({ ...unread.problem, revision: 'base' }),
+  policy: { ...unread.policy },
+  pricedByBranch: [...unread.pricedByBranch],
+});
 
 const exact = (amount: Money): string => amount.toFixed();
 

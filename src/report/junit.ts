@@ -10,6 +10,7 @@ import type { Problem } from '../base/problem.ts';
 import { visible } from '../base/visible.ts';
 import type { Finding, Judged, Judgement, NotJudged } from '../policy/judgement.ts';
 import { type Money, showMoney } from '../price/money.ts';
+import { unreadSentence } from './model/unread-main.ts';
 
 export function reportJunit(judgement: Judgement): string {
   const document = create({ version: '1.0', encoding: 'UTF-8' });
@@ -102,6 +103,7 @@ function writeJudged(document: XMLBuilder, judged: Judged): void {
       reasons: reasons.join('; '),
       base: base.commit,
       head: head.commit,
+      ...(judged.unreadMain === undefined ? {} : { main: unreadSentence(judged.unreadMain) }),
       on,
       'cost before': shown(cost.before),
       'cost after': shown(cost.after),

@@ -9,6 +9,7 @@ export { reportJson } from './json.ts';
 export { type MarkdownOptions, reportMarkdown } from './markdown.ts';
 export { reportModel } from './model/judgement.ts';
 export type * from './model/model.ts';
+export { unreadSentence } from './model/unread-main.ts';
 export { summaryLine } from './model/verdict.ts';
 export { reportProblems, reportText } from './text.ts';
 

@@ -24,6 +24,7 @@ import { version } from '../version.ts';
 import { fingerprint } from './fingerprint.ts';
 import { jsonText } from './json-text.ts';
 import { markdownAdvice, markdownText } from './markdown-text.ts';
+import { unreadSentence } from './model/unread-main.ts';
 
 export interface SarifOptions {
   /** The version of the tool; Ullage's own where left out. */
@@ -54,7 +55,7 @@ function runOf(judgement: Judgement, { toolVersion = version, repositoryRoot }: 
         semanticVersion: toolVersion,
         language: 'en',
         rules: inForce.map(descriptor),
-        notifications: [notJudgedDescriptor],
+        notifications: [notJudgedDescriptor, unreadMainDescriptor],
       },
     },
     automationDetails: {
@@ -90,8 +91,19 @@ function summaryOf(judgement: Judgement): PropertyBag {
   if (judgement.verdict === 'not judged') return common;
   const { currency, before, after, difference } = judgement.cost;
   const shown = (amount: Money): string => showMoney(amount, currency);
+  const { unreadMain } = judgement;
   return {
     ...common,
+    ...(unreadMain === undefined
+      ? {}
+      : {
+          unreadMain: {
+            comparedWith: unreadMain.comparedWith?.commit ?? null,
+            commits: unreadMain.commits,
+            policy: { ...unreadMain.policy },
+            pricedByBranch: [...unreadMain.pricedByBranch],
+          },
+        }),
     cost: { currency, before: shown(before), after: shown(after), difference: shown(difference) },
   };
 }
@@ -189,8 +201,28 @@ const notJudgedDescriptor: ReportingDescriptor = {
   defaultConfiguration: { level: 'error' },
 };
 
+const unreadMainId = 'main-unread';
+
+const unreadMainDescriptor: ReportingDescriptor = {
+  id: unreadMainId,
+  shortDescription: { text: 'The main branch itself does not read.' },
+  fullDescription: {
+    text: 'What it is compared with is its nearest ancestor that reads, and everything since is judged as one change.',
+  },
+  defaultConfiguration: { level: 'warning' },
+};
+
 function invocationOf(judgement: Judgement): Invocation {
-  if (judgement.verdict !== 'not judged') return { executionSuccessful: true };
+  if (judgement.verdict !== 'not judged') {
+    const { unreadMain } = judgement;
+    if (unreadMain === undefined) return { executionSuccessful: true };
+    const notification: Notification = {
+      descriptor: { id: unreadMainId, index: 1 },
+      level: 'warning',
+      message: { text: messageText(unreadSentence(unreadMain)) },
+    };
+    return { executionSuccessful: true, toolExecutionNotifications: [notification] };
+  }
   return {
     executionSuccessful: false,
     toolExecutionNotifications: judgement.problems.map(notificationOf),

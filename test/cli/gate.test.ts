@@ -298,7 +298,7 @@ describe('what is said beside the report, on standard error', () => {
     await ullage('new', '--repo', repository.dir, '--now', demoDay);
     const { code, out, err } = await bare(repository);
     expect([code, err]).toEqual([2, 'not judged: nothing is committed yet\n']);
-    expect(out).toContain('Commit to main first.');
+    expect(out).toContain('Commit to main first, or');
     expect(out).not.toContain('remote');
   });
 });

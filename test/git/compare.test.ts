@@ -233,9 +233,12 @@ describe('which commit is the base', () => {
   });
 
   it('an empty repository has nothing to judge, and no remote is to blame', async () => {
-    for (const what of [{}, { base: 'main' }, { worktree: true }]) {
+    for (const what of [{}, { base: 'main' }, { base: 'main', worktree: true }]) {
       expect(await problems(makeRepository().dir, what)).toEqual([
-        { message: 'nothing is committed yet', advice: 'Commit to main first.' },
+        {
+          message: 'nothing is committed yet',
+          advice: 'Commit to main first, or judge the files as they lie there with `--worktree`.',
+        },
       ]);
     }
   });

@@ -9,6 +9,22 @@ export type Date = string;
  */
 export type AuditVerdict = 'pass' | 'fail' | 'not judged';
 /**
+ * The settings.
+ */
+export type AuditPolicySource = 'main' | 'ancestor' | 'branch';
+/**
+ * The price lists.
+ */
+export type AuditPolicySource1 = 'main' | 'ancestor' | 'branch';
+/**
+ * The rule packs, and the readings they ask for.
+ */
+export type AuditPolicySource2 = 'main' | 'ancestor' | 'branch';
+/**
+ * The waivers.
+ */
+export type AuditPolicySource3 = 'main' | 'ancestor' | 'branch';
+/**
  * A level of SARIF 2.1.0.
  */
 export type AuditLevel = 'error' | 'warning' | 'note';
@@ -58,7 +74,7 @@ export interface AuditRecord {
    */
   tree: string;
   /**
-   * Its first parent, which it was judged against; null for the first commit of all.
+   * Its first parent, which it was judged against (or its nearest ancestor that reads, see `unreadMain`); null for the first commit of all.
    */
   base: string | null;
   /**
@@ -98,9 +114,13 @@ export interface AuditRecord {
    */
   reasons: string[];
   /**
-   * Whose policy judged: the commit's own only where the base had none; null where nothing was judged.
+   * Whose policy judged: the commit's own only where the base had none, or none that reads; null where nothing was judged.
    */
   policyFrom: 'base' | 'head' | null;
+  /**
+   * Only where main itself did not read: what it was compared by instead; null otherwise.
+   */
+  unreadMain: AuditUnreadMain | null;
   /**
    * The level from which a finding fails.
    */
@@ -144,7 +164,7 @@ export interface AuditRecord {
   /**
    * What stood in the way, where it was not judged.
    */
-  problems: AuditProblem[];
+  problems: AuditProblem1[];
 }
 /**
  * Who, as the commit names them.
@@ -171,6 +191,72 @@ export interface AuditTrailer {
    * What stands after it.
    */
   value: string;
+}
+/**
+ * Main itself did not read, and what it was compared by instead.
+ */
+export interface AuditUnreadMain {
+  /**
+   * The nearest first-parent ancestor of main that reads, whose estate was compared with; null where none does, and the head was judged alone, as a first adoption.
+   */
+  comparedWith: string | null;
+  /**
+   * How many commits of main do not read: those after that ancestor, or all there are.
+   */
+  commits: number;
+  problem: AuditProblem;
+  policy: AuditUnreadPolicy;
+  /**
+   * Tiers and server types that main declares and no list on main prices, for which the branch's prices hold.
+   */
+  pricedByBranch: string[];
+}
+/**
+ * The first thing that is wrong with main.
+ */
+export interface AuditProblem {
+  /**
+   * Where.
+   */
+  place: AuditPlace | null;
+  /**
+   * What is wrong.
+   */
+  message: string;
+  /**
+   * What to do.
+   */
+  advice: string;
+}
+/**
+ * A place in a file of one of the two revisions.
+ */
+export interface AuditPlace {
+  /**
+   * The first parent, or the commit itself; null where it is not known which.
+   */
+  revision: 'base' | 'head' | null;
+  /**
+   * The path from the top of the repository.
+   */
+  file: string;
+  /**
+   * Counts from 1.
+   */
+  line: number;
+  /**
+   * Counts from 1, in UTF-16 units.
+   */
+  column: number;
+}
+/**
+ * Whose each part of the policy was: main's own where that part reads, the ancestor's where it does not, and the branch's where neither has one.
+ */
+export interface AuditUnreadPolicy {
+  settings: AuditPolicySource;
+  prices: AuditPolicySource1;
+  rules: AuditPolicySource2;
+  waivers: AuditPolicySource3;
 }
 /**
  * What a rule said of the change.
@@ -234,27 +320,6 @@ export interface AuditSubject {
    * Its name.
    */
   name: string;
-}
-/**
- * A place in a file of one of the two revisions.
- */
-export interface AuditPlace {
-  /**
-   * The first parent, or the commit itself; null where it is not known which.
-   */
-  revision: 'base' | 'head' | null;
-  /**
-   * The path from the top of the repository.
-   */
-  file: string;
-  /**
-   * Counts from 1.
-   */
-  line: number;
-  /**
-   * Counts from 1, in UTF-16 units.
-   */
-  column: number;
 }
 /**
  * A waiver.
@@ -449,7 +514,7 @@ export interface AuditOpinion {
 /**
  * What stood in the way of a judgement.
  */
-export interface AuditProblem {
+export interface AuditProblem1 {
   /**
    * Where.
    */

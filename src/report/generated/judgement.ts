@@ -9,6 +9,22 @@ export type Verdict = 'pass' | 'fail' | 'not judged';
  */
 export type Date = string;
 /**
+ * The settings.
+ */
+export type PolicySourceReport = 'main' | 'ancestor' | 'branch';
+/**
+ * The price lists.
+ */
+export type PolicySourceReport1 = 'main' | 'ancestor' | 'branch';
+/**
+ * The rule packs, and the readings they ask for.
+ */
+export type PolicySourceReport2 = 'main' | 'ancestor' | 'branch';
+/**
+ * The waivers.
+ */
+export type PolicySourceReport3 = 'main' | 'ancestor' | 'branch';
+/**
  * An amount in the currency, exact to the last decimal; exact parts add up to their exact sum.
  */
 export type ExactMoney = string;
@@ -56,9 +72,13 @@ export interface JudgementReport {
    */
   on: Date | null;
   /**
-   * Whose policy applied: the head's only where the base has none at all; null where nothing was judged.
+   * Whose policy applied: the head's only where the base has none at all, or none that reads; null where nothing was judged.
    */
   policyFrom: 'base' | 'head' | null;
+  /**
+   * Only where main itself did not read: what it was compared by instead; null otherwise.
+   */
+  unreadMain: UnreadMainReport | null;
   /**
    * The level from which a finding fails; null where nothing was judged.
    */
@@ -110,16 +130,86 @@ export interface JudgementReport {
   /**
    * Why nothing could be judged, and where; empty where there is a judgement.
    */
-  problems: ProblemReport[];
+  problems: ProblemReport1[];
 }
 /**
  * One revision.
  */
 export interface RevisionReport {
   /**
-   * The commit's id, or the tree's where the merge has no commit yet, or the name given to the files of the work tree.
+   * The commit's id, or the tree's where the merge has no commit yet, or the name given to the files of the work tree; `nothing` for a main branch without any commit.
    */
   commit: string;
+}
+/**
+ * Main itself did not read, and what it was compared by instead.
+ */
+export interface UnreadMainReport {
+  /**
+   * The nearest first-parent ancestor of main that reads, whose estate was compared with; null where none does, and the head was judged alone, as a first adoption.
+   */
+  comparedWith: string | null;
+  /**
+   * How many commits of main do not read: those after that ancestor, or all there are.
+   */
+  commits: number;
+  problem: ProblemReport;
+  policy: UnreadPolicyReport;
+  /**
+   * Tiers and server types that main declares and no list on main prices, for which the branch's prices hold.
+   */
+  pricedByBranch: string[];
+}
+/**
+ * The first thing that is wrong with main.
+ */
+export interface ProblemReport {
+  /**
+   * What is wrong.
+   */
+  message: string;
+  /**
+   * What to do.
+   */
+  advice: string;
+  /**
+   * Where; null where the whole revision is meant.
+   */
+  place: PlaceReport | null;
+  /**
+   * The source line; null where there is none.
+   */
+  excerpt: string | null;
+}
+/**
+ * A place in a file of a revision.
+ */
+export interface PlaceReport {
+  /**
+   * Which revision the file is of; null where that is not known. What the head no longer has is shown at its place on the base.
+   */
+  revision: 'base' | 'head' | null;
+  /**
+   * The file, from the root of the repository, with `/`.
+   */
+  file: string;
+  /**
+   * The line, from 1.
+   */
+  line: number;
+  /**
+   * The column in UTF-16 units, from 1.
+   */
+  column: number;
+}
+/**
+ * Whose each part of the policy was: main's own where that part reads, the ancestor's where it does not, and the branch's where neither has one.
+ */
+export interface UnreadPolicyReport {
+  settings: PolicySourceReport;
+  prices: PolicySourceReport1;
+  rules: PolicySourceReport2;
+  waivers: PolicySourceReport3;
 }
 /**
  * The monthly cost of the estate.
@@ -370,7 +460,7 @@ export interface FindingReport {
    * What to do.
    */
   advice: string;
-  place: PlaceReport;
+  place: PlaceReport1;
   /**
    * The waiver that covers it; null where none does.
    */
@@ -400,9 +490,9 @@ export interface SubjectReport1 {
   name: string;
 }
 /**
- * Where; on the base where the subject is gone.
+ * A place in a file of a revision.
  */
-export interface PlaceReport {
+export interface PlaceReport1 {
   /**
    * Which revision the file is of; null where that is not known. What the head no longer has is shown at its place on the base.
    */
@@ -452,12 +542,12 @@ export interface WaiverReport {
    * The last day on which it holds (RFC 3339 full-date).
    */
   until: string;
-  place: PlaceReport1;
+  place: PlaceReport2;
 }
 /**
- * Where it is written, in the revision whose policy applied.
+ * A place in a file of a revision.
  */
-export interface PlaceReport1 {
+export interface PlaceReport2 {
   /**
    * Which revision the file is of; null where that is not known. What the head no longer has is shown at its place on the base.
    */
@@ -484,7 +574,7 @@ export interface ChangeReport {
    */
   kind: string;
   subject: SubjectReport2;
-  place: PlaceReport2;
+  place: PlaceReport3;
   /**
    * The change in one sentence.
    */
@@ -526,9 +616,9 @@ export interface SubjectReport2 {
   name: string;
 }
 /**
- * Where; on the base where the subject is gone.
+ * A place in a file of a revision.
  */
-export interface PlaceReport2 {
+export interface PlaceReport3 {
   /**
    * Which revision the file is of; null where that is not known. What the head no longer has is shown at its place on the base.
    */
@@ -866,28 +956,7 @@ export interface PolicyChangeReport {
   /**
    * Where; null where there is no one place.
    */
-  place: PlaceReport3 | null;
-}
-/**
- * A place in a file of a revision.
- */
-export interface PlaceReport3 {
-  /**
-   * Which revision the file is of; null where that is not known. What the head no longer has is shown at its place on the base.
-   */
-  revision: 'base' | 'head' | null;
-  /**
-   * The file, from the root of the repository, with `/`.
-   */
-  file: string;
-  /**
-   * The line, from 1.
-   */
-  line: number;
-  /**
-   * The column in UTF-16 units, from 1.
-   */
-  column: number;
+  place: PlaceReport | null;
 }
 /**
  * The verdict under the policy that the branch proposes.
@@ -983,7 +1052,7 @@ export interface WaiverReport1 {
    * The last day on which it holds (RFC 3339 full-date).
    */
   until: string;
-  place: PlaceReport1;
+  place: PlaceReport2;
 }
 /**
  * One rule entry that applied.
@@ -1005,12 +1074,12 @@ export interface RuleInForceReport {
   /**
    * Where the repository's own is written; null for one that is shipped.
    */
-  place: PlaceReport3 | null;
+  place: PlaceReport | null;
 }
 /**
  * One problem.
  */
-export interface ProblemReport {
+export interface ProblemReport1 {
   /**
    * What is wrong.
    */
@@ -1022,7 +1091,7 @@ export interface ProblemReport {
   /**
    * Where; null where the whole revision is meant.
    */
-  place: PlaceReport3 | null;
+  place: PlaceReport | null;
   /**
    * The source line; null where there is none.
    */

@@ -12,6 +12,7 @@ import { policySection } from './policy-changes.ts';
 import { problemSections } from './problems.ts';
 import { stepSection } from './steps.ts';
 import { shortCommit } from './subjects.ts';
+import { unreadSentence } from './unread-main.ts';
 import { judgedSentence, summaryLine, whatToDo } from './verdict.ts';
 import { waiverSection } from './waivers.ts';
 
@@ -31,6 +32,7 @@ function judgedModel(judged: Judged): ReportModel {
     tone: judged.verdict === 'fail' ? 'fails' : 'plain',
     headline: summaryLine(judged),
     fields: [
+      ...(judged.unreadMain === undefined ? [] : [line('Main', unreadSentence(judged.unreadMain))]),
       line('Cost', costSentence(judged)),
       whatToDo(judged),
       ...(grouped.size === 0 ? [] : [line('Findings', countGroups(grouped))]),
@@ -53,7 +55,13 @@ function notJudgedModel(judgement: NotJudged): ReportModel {
   const { problems, base, head, on } = judgement;
   const compared = [
     ...(head === undefined ? [] : [shortCommit(head.commit)]),
-    ...(base === undefined ? [] : [`against main at ${shortCommit(base.commit)}`]),
+    ...(base === undefined
+      ? []
+      : [
+          base.commit === 'nothing'
+            ? 'against a main branch without a commit'
+            : `against main at ${shortCommit(base.commit)}`,
+        ]),
   ].join(' ');
   const asked = [compared, on === '' ? '' : `as of ${on}`].filter((part) => part !== '');
   const [only] = problems;

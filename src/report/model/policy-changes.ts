@@ -7,14 +7,19 @@ import type { PolicyChange } from '../../rules/view.ts';
 import { atRevision, entries, sentence } from './blocks.ts';
 import type { Block, Entry, Section } from './model.ts';
 
-export function policySection({ policyChanges, proposed, policyFrom }: Judged): readonly Section[] {
+export function policySection({
+  policyChanges,
+  proposed,
+  policyFrom,
+  unreadMain,
+}: Judged): readonly Section[] {
   if (policyFrom === 'head') {
     return [
       {
         title: 'Policy',
         blocks: [
           sentence(
-            'Main has no policy yet, so the branch was judged by its own. Once it is merged, the policy on main applies.',
+            `Main has no policy ${unreadMain === undefined ? 'yet' : 'that reads'}, so the branch was judged by its own. Once it is merged, the policy on main applies.`,
           ),
         ],
       },

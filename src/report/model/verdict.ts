@@ -50,9 +50,12 @@ export function whatToDo({ verdict, findings, changes, policyChanges }: Judged):
 }
 
 /** What was compared, on which day, and by whose policy. */
-export function judgedSentence({ base, head, on, policyFrom, failOn }: Judged): string {
+export function judgedSentence({ base, head, on, policyFrom, failOn, unreadMain }: Judged): string {
+  const none = unreadMain === undefined ? 'none yet' : 'none that reads';
   const whose =
-    policyFrom === 'base' ? 'by the policy on main' : "by the branch's own policy, because main has none yet";
+    policyFrom === 'base' ? 'by the policy on main' : `by the branch's own policy, because main has ${none}`;
   const strict = failOn === 'warning' ? '; warnings fail as well' : '';
-  return `${shortCommit(head.commit)} against main at ${shortCommit(base.commit)}, as of ${on}, ${whose}${strict}.`;
+  const main =
+    base.commit === 'nothing' ? 'a main branch without a commit' : `main at ${shortCommit(base.commit)}`;
+  return `${shortCommit(head.commit)} against ${main}, as of ${on}, ${whose}${strict}.`;
 }

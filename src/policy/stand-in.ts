@@ -1,0 +1,201 @@
+/**
+ * What main is compared with where main itself does not read.
+ *
+ * Its estate is that of the nearest first-parent ancestor that reads, so everything since is judged as one change, and
+ * no branch can choose another. Its policy is main's own, part by part, where that part reads, and the ancestor's where
+ * it does not. Where no ancestor reads there is nothing to compare with, and the head is judged alone, as a first
+ * adoption.
+ */
+
+import { err, type Outcome, ok, type Problem } from '../base/problem.ts';
+import { usageOf } from '../capacity/usage.ts';
+import type { Estate } from '../estate/estate.ts';
+import type { Settings } from '../estate/settings.ts';
+import type { Tree } from '../git/tree.ts';
+import { listInForce, type PriceList } from '../price/price-list.ts';
+import { within } from './files.ts';
+import { priced } from './judge.ts';
+import type { PolicySource, UnreadMain } from './judgement.ts';
+import { emptyReading, type Part, pathsOf, problemsIn, type Reading, readNext } from './reader.ts';
+import { nothingToJudgeBy, policyOf, type Revision, type Sides, sidesOf } from './revision.ts';
+
+/**
+ * Whether a revision reads: nothing in it is wrong, and by its own prices it can be priced on the day. One that has no
+ * price list is priced by the other side's.
+ */
+export function readsOn(reading: Reading, on: string): boolean {
+  if (problemsIn(reading).length > 0) return false;
+  const { revision } = reading;
+  return !revision.hasPriceLists || priced(revision.estate, policyOf(revision, revision), on).ok;
+}
+
+interface Found {
+  /** The ancestor; of nothing where none reads. */
+  readonly sound: Reading;
+  /** How many commits of main do not read, its tip among them. */
+  readonly commits: number;
+}
+
+/** @param ancestors of main's tip, nearest first */
+async function nearestThatReads(
+  main: Reading,
+  ancestors: AsyncIterable<Outcome<Tree>>,
+  on: string,
+): Promise<Outcome<Found>> {
+  let commits = 1;
+  let reading = main;
+  for await (const tree of ancestors) {
+    if (!tree.ok) return tree;
+    reading = await readNext(reading, tree.value);
+    if (readsOn(reading, on)) return ok({ sound: reading, commits });
+    commits += 1;
+  }
+  return ok({ sound: emptyReading, commits });
+}
+
+/** The two sides of a judgement where main does not read and the head does. */
+export async function sidesInstead(
+  main: Reading,
+  head: Reading,
+  ancestors: AsyncIterable<Outcome<Tree>>,
+  on: string,
+): Promise<Outcome<Sides>> {
+  const found = await nearestThatReads(main, ancestors, on);
+  if (!found.ok) return found;
+  const { sound, commits } = found.value;
+  const { revision, sources } = revisionInstead(main, sound, on);
+  const lacking = nothingToJudgeBy(revision, head.revision);
+  if (lacking !== undefined) return err(lacking);
+  const sides = sidesOf(revision, head.revision);
+  const { policy, filled } = withPricesFilled(main.estate.value, sides, on);
+  const ancestor = sound === emptyReading ? undefined : sound.revision.label;
+  const unreadMain: UnreadMain = {
+    comparedWith: ancestor,
+    commits,
+    problem: whyUnread(main, on),
+    policy: {
+      settings: revision.settings === undefined ? 'branch' : sources.settings,
+      prices: revision.priceLists.length === 0 ? 'branch' : sources.prices,
+      rules: revision.hasPacks ? sources.rules : 'branch',
+      waivers: revision.hasPacks ? sources.waivers : 'branch',
+    },
+    pricedByBranch: filled,
+  };
+  return ok({ ...sides, policy, unreadMain });
+}
+
+/** The first of what is wrong with main. */
+function whyUnread(main: Reading, on: string): Problem {
+  const [first] = problemsIn(main);
+  if (first !== undefined) return first;
+  const cost = priced(main.estate.value, policyOf(main.revision, main.revision), on);
+  const [unpriced] = cost.ok ? [] : cost.problems;
+  return unpriced ?? { message: 'main does not read', advice: 'Run `ullage gate --worktree` on main.' };
+}
+
+/** The estate of an ancestor, with each part of the policy main's own where that reads. */
+function revisionInstead(main: Reading, sound: Reading, on: string) {
+  const source = (reads: boolean): PolicySource => (reads ? 'main' : 'ancestor');
+  const ownSettings = main.settings.value !== undefined && main.settings.problems.length === 0;
+  const paths = pathsOf(main);
+  const ownPrices =
+    ownSettings &&
+    main.revision.hasPriceLists &&
+    partReads(main, main.prices, paths.prices) &&
+    [main.revision.estate, sound.revision.estate].every(
+      (estate) => priced(estate, policyOf(main.revision, main.revision), on).ok,
+    );
+  const ownRules =
+    main.revision.hasPacks &&
+    partReads(main, main.rules, paths.policies) &&
+    main.uses.problems.length === 0 &&
+    main.settings.problems.length === 0;
+  const ownWaivers = main.settings.problems.length === 0 && partReads(main, main.waivers, paths.waivers);
+  const settings = settingsBeside(ownPrices, main, sound);
+  const rules = ownRules ? main.revision : sound.revision;
+  const uses = main.uses.value;
+  const usage = ownRules
+    ? uses.size === 0
+      ? undefined
+      : usageOf(sound.revision.estate, uses)
+    : sound.revision.usage;
+  const revision: Revision = {
+    label: main.revision.label,
+    settings,
+    estate: sound.revision.estate,
+    priceLists: (ownPrices ? main : sound).revision.priceLists,
+    hasPriceLists: (ownPrices ? main : sound).revision.hasPriceLists,
+    rules: rules.rules,
+    packs: rules.packs,
+    hasPacks: rules.hasPacks,
+    waivers: (ownWaivers ? main : sound).revision.waivers,
+    usage,
+  };
+  const sources = {
+    settings: source(settings === main.settings.value),
+    prices: source(ownPrices),
+    rules: source(ownRules),
+    waivers: source(ownWaivers),
+  };
+  return { revision, sources };
+}
+
+/** Main's own settings where they read; but prices of another currency bring theirs with them. */
+function settingsBeside(ownPrices: boolean, main: Reading, sound: Reading): Settings | undefined {
+  const own = main.settings.problems.length === 0 ? main.settings.value : undefined;
+  const old = sound.revision.settings;
+  if (own === undefined) return old;
+  const fits = ownPrices || old === undefined || old.currency === own.currency;
+  return fits ? own : old;
+}
+
+/** Whether all files of a part read, and nothing lies among them that is no file. */
+function partReads({ files }: Reading, { problems }: Part<unknown>, folder: string): boolean {
+  const isThere = ({ place }: Problem): boolean =>
+    place === undefined ||
+    place.file === folder ||
+    within(folder, place.file) ||
+    folder.startsWith(`${place.file}/`);
+  return problems.length === 0 && !files.problems.some(isThere);
+}
+
+/**
+ * The judging policy, with the branch's prices for what main declares and no list on main prices. Without them a price
+ * that went too early could never be put back. All else keeps the price of main's list, whatever the branch says.
+ */
+function withPricesFilled({ volumes, servers }: Estate, { policy, head }: Sides, on: string) {
+  const list = listInForce(policy.priceLists, on);
+  const proposed = listInForce(head.policy.priceLists, on);
+  const none = { policy, filled: [] };
+  if (list === undefined || proposed === undefined || list.currency !== proposed.currency) return none;
+  const tiers = lacking(
+    [...volumes.values()].map(({ tier }) => tier),
+    list.tiers,
+    proposed.tiers,
+  );
+  const types = lacking(
+    [...servers.values()].flatMap(({ type }) => type ?? []),
+    list.serverTypes,
+    proposed.serverTypes,
+  );
+  if (tiers.length + types.length === 0) return none;
+  const filledIn: PriceList = {
+    ...list,
+    tiers: new Map([...list.tiers, ...tiers]),
+    serverTypes: new Map([...list.serverTypes, ...types]),
+  };
+  return {
+    policy: { ...policy, priceLists: policy.priceLists.map((each) => (each === list ? filledIn : each)) },
+    filled: [...tiers, ...types].map(([name]) => name),
+  };
+}
+
+const lacking = <T>(
+  names: readonly string[],
+  there: ReadonlyMap<string, T>,
+  proposed: ReadonlyMap<string, T>,
+): readonly (readonly [string, T])[] =>
+  [...new Set(names)].sort().flatMap((name): readonly (readonly [string, T])[] => {
+    const price = proposed.get(name);
+    return there.has(name) || price === undefined ? [] : [[name, price]];
+  });
