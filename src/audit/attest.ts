@@ -118,6 +118,15 @@ export function attest(judgement: Judgement, revisions: JudgedRevisions, options
         on,
         ...(judged === undefined ? {} : { failOn: judged.failOn, policyFrom: judged.policyFrom }),
         base: { digest: { gitCommit: baseCommit } },
+        // Only where main itself does not read: the ancestor whose estate stood in for main's, if any reads.
+        ...(judged?.unreadMain === undefined
+          ? {}
+          : {
+              unreadMain:
+                judged.unreadMain.comparedWith === undefined
+                  ? {}
+                  : { comparedWith: { digest: { gitCommit: judged.unreadMain.comparedWith.commit } } },
+            }),
         report: {
           ...(options.report.name === undefined ? {} : { name: options.report.name }),
           digest: { sha256: options.report.sha256 },

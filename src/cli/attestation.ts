@@ -3,13 +3,13 @@ import { createHash } from 'node:crypto';
 import { mkdir, rm } from 'node:fs/promises';
 import { basename, dirname } from 'node:path';
 import { attest, type JudgedRevisions } from '../audit/attest.ts';
-import type { Problem } from '../base/problem.ts';
+import type { Outcome, Problem } from '../base/problem.ts';
 import { settingsFile } from '../estate/settings.ts';
 import type { RevisionPair } from '../git/compare.ts';
-import { shown } from '../git/tree.ts';
-import type { Judgement } from '../policy/judgement.ts';
+import { shown, type Tree, type TreeFile } from '../git/tree.ts';
+import type { Judgement, PolicySource, UnreadMain } from '../policy/judgement.ts';
 import type { ReadingPair } from '../policy/pair.ts';
-import { pathsOf } from '../policy/reader.ts';
+import { pathsOf, type Reading, readNext } from '../policy/reader.ts';
 import { reasonOf } from './edge.ts';
 import { replaceFile } from './replace-file.ts';
 import { sign } from './signing.ts';
@@ -46,17 +46,52 @@ export function timeOf(now: string | undefined, clock: Date): string {
   return `${date.toISOString().slice(0, 19)}Z`;
 }
 
-/** What was judged, and by which files; undefined for a work tree, which has no id. */
+/**
+ * What was judged, and by which files; undefined for a work tree, which has no id.
+ *
+ * @param treeOf the files of a commit
+ */
 export async function judgedRevisions(
   { headCommit, headTree, baseCommit }: RevisionPair,
   judgement: Judgement,
   readings: ReadingPair,
+  treeOf: (commit: string) => Promise<Outcome<Tree>>,
 ): Promise<JudgedRevisions | undefined> {
   if (headTree === undefined) return undefined;
-  const from = judgement.verdict !== 'not judged' && judgement.policyFrom === 'head' ? 'head' : 'base';
-  const { prices, policies, waivers } = pathsOf(readings[from]);
-  const { files } = await readings[from].tree.list(settingsFile, prices, policies, waivers);
-  return { headCommit, headTree, baseCommit, policyFiles: files };
+  const judged = judgement.verdict === 'not judged' ? undefined : judgement;
+  const unread = judged?.unreadMain;
+  const policyFiles =
+    unread === undefined
+      ? await filesOf(readings[judged?.policyFrom ?? 'base'], policyParts)
+      : await filesOfSources(unread, readings, treeOf);
+  return { headCommit, headTree, baseCommit, policyFiles };
+}
+
+const policyParts = ['settings', 'prices', 'rules', 'waivers'] as const;
+
+type PolicyPart = (typeof policyParts)[number];
+
+async function filesOf(reading: Reading, parts: readonly PolicyPart[]): Promise<readonly TreeFile[]> {
+  const { prices, policies, waivers } = pathsOf(reading);
+  const folders = { settings: settingsFile, prices, rules: policies, waivers };
+  return parts.length === 0 ? [] : (await reading.tree.list(...parts.map((part) => folders[part]))).files;
+}
+
+/** Where main does not read, each part of the policy may be of another revision. */
+async function filesOfSources(
+  { comparedWith, policy }: UnreadMain,
+  { base, head }: ReadingPair,
+  treeOf: (commit: string) => Promise<Outcome<Tree>>,
+): Promise<readonly TreeFile[]> {
+  const from = (source: PolicySource) => policyParts.filter((part) => policy[part] === source);
+  const tree = comparedWith === undefined ? undefined : await treeOf(comparedWith.commit);
+  const ancestor = tree?.ok ? await readNext(base, tree.value) : undefined;
+  const lists = await Promise.all([
+    filesOf(base, from('main')),
+    filesOf(head, from('branch')),
+    ...(ancestor === undefined ? [] : [filesOf(ancestor, from('ancestor'))]),
+  ]);
+  return lists.flat();
 }
 
 export interface AttestationToWrite {

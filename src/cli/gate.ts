@@ -12,7 +12,7 @@ import { pathsOf } from '../policy/reader.ts';
 import { type ReportFormat, report, reportJson, summaryLine, unreadSentence } from '../report/report.ts';
 import type { AttestFlags } from './attestation.ts';
 import { dayOf, type Finished, terminal, writeReport } from './edge.ts';
-import { withRepository } from './repository.ts';
+import { treeAt, withRepository } from './repository.ts';
 
 export interface GateOptions {
   readonly repo: string;
@@ -56,7 +56,11 @@ async function gateToAttest(
     const ancestors = () => firstParentAncestors(repository, compared.value.baseCommit);
     const judgement = await judgePair(readings, { on, failOn: options.failOn }, ancestors);
     const revisions =
-      attests === undefined ? undefined : await attests.judgedRevisions(compared.value, judgement, readings);
+      attests === undefined
+        ? undefined
+        : await attests.judgedRevisions(compared.value, judgement, readings, (commit) =>
+            treeAt(repository, commit),
+          );
     const unnamed = options.head === undefined && options.worktree !== true;
     const remarks =
       unnamed && options.format === 'text' ? await remarksOn(repository, compared.value, readings) : [];

@@ -21,7 +21,7 @@ export function recordsTable(records: readonly AuditRecord[]): AuditTable {
     records.filter((record) => record.verdict === verdict).length;
   return {
     headline: `${counted(records.length, 'commit')} touched storage, prices, policies, waivers or settings: ${of('pass')} pass, ${of('fail')} fail, ${of('not judged')} not judged`,
-    notes: whyNotJudged(records),
+    notes: [...whyNotJudged(records), ...overUnread(records)],
     columns: [
       day,
       commitColumn,
@@ -61,9 +61,23 @@ function whyNotJudged(records: readonly AuditRecord[]): readonly string[] {
   ];
 }
 
+/** Commits that follow one that does not read: with what they were compared. */
+const overUnread = (records: readonly AuditRecord[]): readonly string[] =>
+  records.flatMap(({ commit, unreadMain }): readonly string[] => {
+    if (unreadMain === null) return [];
+    const { comparedWith, commits } = unreadMain;
+    const before = commits === 1 ? 'the commit before it does' : `the ${commits} commits before it do`;
+    return [
+      comparedWith === null
+        ? `${short(commit)} was judged alone, as a first adoption: no commit before it reads.`
+        : `${short(commit)} was compared with ${short(comparedWith)}: ${before} not read.`,
+    ];
+  });
+
 const csvColumns: readonly (readonly [string, (record: AuditRecord) => Cell])[] = [
   ['commit', ({ commit }) => commit],
   ['base', ({ base }) => base],
+  ['compared_with', ({ base, unreadMain }) => (unreadMain === null ? base : unreadMain.comparedWith)],
   ['on', ({ on }) => on],
   ['committed', ({ committed }) => committed],
   ['author', ({ author }) => author.name],
