@@ -374,7 +374,9 @@ describe('the audit', () => {
       cost: { before: '5', after: '14' },
     });
     const { out: text } = await ullage('audit', '--repo', repository.dir);
-    expect(text.replaceAll(/\s+/g, ' ')).toMatch(/was compared with \w+: the commit before it does not read\./);
+    expect(text.replaceAll(/\s+/g, ' ')).toMatch(
+      /was compared with \w+: the commit before it does not read\./,
+    );
     expect(records[4]).toMatchObject({ unreadMain: null, cost: { before: '14' } });
   });
 });

@@ -183,6 +183,6 @@ describe('ullage reading', () => {
 describe('ullage policy check', () => {
   it('tells of a waiver that is over', async () => {
     const { code, out } = await ullage('policy', 'check', '--repo', demo, '--at', 'main', '--now', demoDay);
-    expect([code, out]).toEqual([0, expect.stringContaining('held until 2026-06-01')]);
+    expect([code, out]).toEqual([0, expect.stringContaining('expired on 2026-06-01')]);
   });
 });
