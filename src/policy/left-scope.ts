@@ -49,12 +49,15 @@ function pairsOf({ before, after, comparison, touched }: Leaving): readonly Pair
       change.kind === 'volume-re-created' ? [[change.after.name, change.before.name]] : [],
     ),
   );
+  const estate = before.view.estate;
+  const inItsPlace = (is: Declaration): Declaration | undefined => {
+    if (is.kind === 'volume') return estate.volumes.get(replaced.get(is.name) ?? '');
+    if (is.kind !== 'file-system' || is.on.kind !== 'volume') return undefined;
+    return estate.volumes.get(replaced.get(is.on.name) ?? '')?.fileSystem;
+  };
   const { servers, volumes, groups, fileSystems } = selectionOf(after.view.estate, touched);
   return [...servers, ...volumes, ...groups, ...fileSystems].flatMap((is) => {
-    const { kind, name } = baseSubject(renames, is);
-    const was =
-      declared(before.view.estate, { kind, name }) ??
-      declared(before.view.estate, { kind, name: replaced.get(is.name) ?? '' });
+    const was = declared(estate, baseSubject(renames, is)) ?? inItsPlace(is);
     return was === undefined ? [] : [{ was, is }];
   });
 }
