@@ -28,9 +28,22 @@ export type Outcome<T> =
   | { readonly ok: true; readonly value: T }
   | { readonly ok: false; readonly problems: readonly Problem[] };
 
+/** As an outcome, with what can be made of it all the same: good only for finding what else is wrong. */
+export type PartialOutcome<T> =
+  | { readonly ok: true; readonly value: T }
+  | { readonly ok: false; readonly problems: readonly Problem[]; readonly holds?: T | undefined };
+
 export const ok = <T>(value: T): Outcome<T> => ({ ok: true, value });
 
 export const err = (...problems: readonly Problem[]): Outcome<never> => ({ ok: false, problems });
+
+/** A value, if nothing stood in its way; otherwise what holds of it beside the problems. */
+export const outcomeOf = <T>(value: T, problems: readonly Problem[]): PartialOutcome<T> =>
+  problems.length === 0 ? ok(value) : { ok: false, problems, holds: value };
+
+/** The value, or what holds of it all the same. */
+export const whatHolds = <T>(outcome: PartialOutcome<T>): T | undefined =>
+  outcome.ok ? outcome.value : outcome.holds;
 
 /** What tells one problem from another: where it is, and what is wrong there. */
 export const problemKey = ({ place, message }: Problem): string =>

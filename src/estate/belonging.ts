@@ -5,7 +5,7 @@
 import { offer } from '../base/nearest.ts';
 import type { Place, Problem } from '../base/problem.ts';
 import { counted } from '../base/wording.ts';
-import type { EstatePart, Server, Volume, VolumeGroup } from './estate.ts';
+import { type EstatePart, type Server, unreadName, type Volume, type VolumeGroup } from './estate.ts';
 import type { Settings } from './settings.ts';
 
 type Declaration = Server | Volume | VolumeGroup;
@@ -39,7 +39,7 @@ function unlisted(key: Key, things: readonly Declaration[], known: readonly stri
   const told = new Set<string>();
   return things.flatMap((thing): readonly Problem[] => {
     const named = thing[key];
-    if (named === undefined || known.includes(named)) return [];
+    if (named === undefined || named === unreadName || known.includes(named)) return [];
     // A file's own site or team serves all in it: one mistake there is one problem.
     const own = thing.fields.of(key);
     if (own === undefined && told.has(named)) return [];

@@ -17,6 +17,9 @@ export interface Belonging {
   readonly labels: Readonly<Record<string, string>>;
 }
 
+/** What a thing is called whose name does not read: like nothing that is declared, so that nothing is said of it. */
+export const unreadName = '';
+
 export interface Server extends Declared, Belonging {
   readonly kind: 'server';
   readonly name: string;

@@ -1,6 +1,6 @@
 /** One estate file's values -> what it declares, typed, with the file's own defaults filled in. */
 
-import { err, type Outcome, ok, type Place, type Problem } from '../base/problem.ts';
+import { outcomeOf, type PartialOutcome, type Place, type Problem } from '../base/problem.ts';
 import { FieldPlaces, type ReadDocument, type Step } from '../read/document.ts';
 import type {
   EstateFile,
@@ -10,41 +10,46 @@ import type {
   VolumeGroupDeclaration,
   WholeVolumeFileSystemDeclaration,
 } from '../read/generated/estate.ts';
-import { validate } from '../read/validate.ts';
+import type { Mends } from '../read/mend.ts';
+import { type Checked, validate } from '../read/validate.ts';
 import { isDay } from './dates.ts';
-import type {
-  Attachment,
-  EstatePart,
-  FileSystem,
-  Layout,
-  Retired,
-  Server,
-  Volume,
-  VolumeGroup,
+import {
+  type Attachment,
+  type EstatePart,
+  type FileSystem,
+  type Layout,
+  type Retired,
+  type Server,
+  unreadName,
+  type Volume,
+  type VolumeGroup,
 } from './estate.ts';
 import { extentProblem, usualExtent } from './extent.ts';
 import { isMadeWith, type Making } from './made.ts';
 import { type Bytes, exactSize, noBytes, parseSize } from './size.ts';
 
 /** Reads what one estate file declares, or says everything that is wrong with it. */
-export function readEstatePart(document: ReadDocument): Outcome<EstatePart> {
+export function readEstatePart(document: ReadDocument): PartialOutcome<EstatePart> {
   const valid = validate('estate', document);
   if (!valid.ok) return valid;
-  return new PartReader(document, valid.value).read();
+  return new PartReader(valid.value).read();
 }
 
 /** Gathers problems while it reads, so that one run reports them all. */
 class PartReader {
   readonly #document: ReadDocument;
   readonly #file: EstateFile;
-  readonly #problems: Problem[] = [];
+  readonly #mends: Mends;
+  readonly #problems: Problem[];
 
-  constructor(document: ReadDocument, file: EstateFile) {
+  constructor({ document, value, mends, problems }: Checked<'estate'>) {
     this.#document = document;
-    this.#file = file;
+    this.#file = value;
+    this.#mends = mends;
+    this.#problems = [...problems];
   }
 
-  read(): Outcome<EstatePart> {
+  read(): PartialOutcome<EstatePart> {
     const {
       servers = {},
       volumes = {},
@@ -58,8 +63,8 @@ class PartReader {
       volumes: Object.entries(volumes).map(([name, declared]) => this.#volume(volumes, name, declared)),
       attachments: attachments.map(
         ({ volume, server }, index): Attachment => ({
-          volume,
-          server,
+          volume: this.#name(volume, ['attachments', index], 'volume'),
+          server: this.#name(server, ['attachments', index], 'server'),
           boot: false,
           place: this.#document.placeIn(attachments, index),
         }),
@@ -67,7 +72,9 @@ class PartReader {
       groups: Object.entries(groups).map(([name, declared]) => this.#group(groups, name, declared)),
       retired: retired.map(
         (record, index): Retired => ({
-          name: record.volume ?? record['file-system'] ?? '',
+          name: this.#mends.in(['retired', index])
+            ? unreadName
+            : (record.volume ?? record['file-system'] ?? ''),
           on: this.#day(record.on, ['retired', index, 'on']),
           reason: record.reason,
           backup: record.backup,
@@ -79,21 +86,22 @@ class PartReader {
         }),
       ),
     };
-    return this.#problems.length > 0 ? err(...this.#problems) : ok(part);
+    return outcomeOf(part, this.#problems);
   }
 
   #server(servers: object, name: string, declared: ServerDeclaration): Server {
+    const path = ['servers', name];
     return {
       kind: 'server',
       name,
       power: declared.power ?? 'running',
-      boot: declared.boot,
+      boot: this.#optional(declared.boot, path, 'boot'),
       guest: declared.guest,
-      type: declared.type,
+      type: this.#optional(declared.type, path, 'type'),
       iops: declared.iops,
       attachmentSlots: declared['attachment-slots'],
-      formerly: declared.formerly,
-      ...this.#belonging(declared),
+      formerly: this.#optional(declared.formerly, path, 'formerly'),
+      ...this.#belonging(declared, path),
       ...this.#declared(servers, name),
     };
   }
@@ -101,8 +109,8 @@ class PartReader {
   #volume(volumes: object, name: string, declared: VolumeDeclaration): Volume {
     const path = ['volumes', name];
     const size = this.#size(declared.size, [...path, 'size']);
-    const belonging = this.#belonging(declared);
-    const whole = declared['file-system'];
+    const belonging = this.#belonging(declared, path);
+    const whole = this.#mends.at(path, 'file-system', 'mount') ? undefined : declared['file-system'];
     const retainUntil = declared['retain-until'];
     const within =
       whole?.size === undefined ? size : this.#size(whole.size, [...path, 'file-system', 'size']);
@@ -118,7 +126,7 @@ class PartReader {
       kind: 'volume',
       name,
       size,
-      tier: declared.tier,
+      tier: this.#name(declared.tier, path, 'tier'),
       shareable: declared.shareable ?? false,
       protected: declared.protected ?? false,
       owner: declared.owner,
@@ -139,7 +147,7 @@ class PartReader {
               ...belonging,
               ...this.#declared(declared, 'file-system'),
             },
-      formerly: declared.formerly,
+      formerly: this.#optional(declared.formerly, path, 'formerly'),
       ...belonging,
       ...this.#declared(volumes, name),
     };
@@ -147,10 +155,13 @@ class PartReader {
 
   #group(groups: object, name: string, declared: VolumeGroupDeclaration): VolumeGroup {
     const path = ['volume-groups', name];
-    const belonging = this.#belonging(declared);
+    const belonging = this.#belonging(declared, path);
     const systems = declared['file-systems'] ?? {};
+    const members = declared.members.filter((_, index) => !this.#mends.at(path, 'members', index));
+    const seen = new Set<string>();
     for (const [index, member] of declared.members.entries()) {
-      if (declared.members.indexOf(member) !== index) {
+      if (this.#mends.at(path, 'members', index)) continue;
+      if (seen.size === seen.add(member).size) {
         this.#refuse(
           [...path, 'members', index],
           `${member} is named twice among the members of ${name}`,
@@ -163,7 +174,7 @@ class PartReader {
       name,
       extent:
         declared.extent === undefined ? usualExtent : this.#extent(declared.extent, [...path, 'extent']),
-      members: declared.members,
+      members,
       layout: this.#layout(declared, path),
       existing: declared.existing ?? false,
       fileSystems: Object.entries(systems).map(
@@ -180,13 +191,15 @@ class PartReader {
           ...this.#declared(systems, mount),
         }),
       ),
-      formerly: declared.formerly,
+      formerly: this.#optional(declared.formerly, path, 'formerly'),
       ...belonging,
       ...this.#declared(groups, name),
     };
   }
 
   #layout(declared: VolumeGroupDeclaration, path: readonly Step[]): Layout {
+    // How many members there are is not known where one of them does not read.
+    if (this.#mends.in([...path, 'members'])) return { kind: 'linear' };
     const members = declared.members.length;
     const { layout = 'linear' } = declared;
     switch (layout) {
@@ -217,16 +230,25 @@ class PartReader {
     }
   }
 
-  #belonging(declared: {
-    readonly team?: string;
-    readonly site?: string;
-    readonly labels?: Readonly<Record<string, string>>;
-  }): Pick<Server, 'team' | 'site' | 'labels'> {
+  #belonging(
+    declared: {
+      readonly team?: string;
+      readonly site?: string;
+      readonly labels?: Readonly<Record<string, string>>;
+    },
+    path: readonly Step[],
+  ): Pick<Server, 'team' | 'site' | 'labels'> {
     const own = declared.labels;
     const shared = this.#file.labels;
+    const named = (key: 'team' | 'site'): string | undefined => {
+      const its = declared[key];
+      if (its !== undefined) return this.#name(its, path, key);
+      const ofFile = this.#file[key];
+      return ofFile === undefined ? undefined : this.#name(ofFile, [], key);
+    };
     return {
-      team: declared.team ?? this.#file.team,
-      site: declared.site ?? this.#file.site,
+      team: named('team'),
+      site: named('site'),
       labels: own === undefined ? (shared ?? noLabels) : { ...shared, ...own },
     };
   }
@@ -242,7 +264,17 @@ class PartReader {
     };
   }
 
+  /** A name, or none that anything is called where the schema refused it. */
+  #name(name: string, path: readonly Step[], key: Step): string {
+    return this.#mends.at(path, key) ? unreadName : name;
+  }
+
+  #optional(name: string | undefined, path: readonly Step[], key: Step): string | undefined {
+    return this.#mends.at(path, key) ? undefined : name;
+  }
+
   #size(text: string, path: readonly Step[]): Bytes {
+    if (this.#mends.at(path)) return noBytes;
     const size = parseSize(text);
     if (typeof size !== 'bigint') {
       this.#refuse(path, size.why, 'Write a whole number of bytes in a unit, such as 50 GiB.');

@@ -2,7 +2,7 @@
 import { offer } from '../base/nearest.ts';
 import type { Problem } from '../base/problem.ts';
 import type { Draft, Entries, Missing } from './draft.ts';
-import type { Attachment, Server, Volume } from './estate.ts';
+import { type Attachment, type Server, unreadName, type Volume } from './estate.ts';
 
 /**
  * So many comparisons of names are made for the offers of one revision; beyond them an offer costs more than it is
@@ -14,7 +14,7 @@ export function bothThere(draft: Draft, attachment: Attachment): boolean {
   const { volume, server, boot, place } = attachment;
   const from = boot
     ? `the server ${server} starts from a volume that is not there: it`
-    : `the attachment of ${volume} to ${server}`;
+    : `the attachment of ${volume || 'a volume'} to ${server || 'a server'}`;
   const known = { volume: draft.volumes.has(volume), server: draft.servers.has(server) };
   if (!known.volume) draft.missing.push({ place, from, kind: 'volume', name: volume });
   if (!known.server) draft.missing.push({ place, from, kind: 'server', name: server });
@@ -23,7 +23,7 @@ export function bothThere(draft: Draft, attachment: Attachment): boolean {
 
 /** Said when all names are known, each with the nearest; where very many are missing, only the first by name. */
 export function danglingProblems(draft: Draft): readonly Problem[] {
-  const { missing } = draft;
+  const missing = draft.missing.filter(({ name }) => name !== unreadName);
   const offers = {
     server: offersAmong(draft.servers, 'server'),
     volume: offersAmong(draft.volumes, 'volume'),

@@ -1,7 +1,6 @@
 /** `ullage.yaml`, typed. */
 
-import type { Outcome, Place, Problem } from '../base/problem.ts';
-import { err, ok } from '../base/problem.ts';
+import { outcomeOf, type PartialOutcome, type Place, type Problem } from '../base/problem.ts';
 import type { ReadDocument, Step } from '../read/document.ts';
 import { validate } from '../read/validate.ts';
 import { type Bytes, parseSize } from './size.ts';
@@ -24,6 +23,7 @@ export interface Site {
 }
 
 export interface Settings {
+  /** Empty where none could be read. */
   readonly currency: string;
   readonly month: '730 h' | 'calendar';
   readonly paths: Paths;
@@ -52,20 +52,22 @@ export const bareSettings: Settings = {
   place: { file: settingsFile, line: 1, column: 1 },
 };
 
-export function readSettings(document: ReadDocument): Outcome<Settings> {
-  const valid = validate('settings', document);
+export function readSettings(text: ReadDocument): PartialOutcome<Settings> {
+  const valid = validate('settings', text);
   if (!valid.ok) return valid;
-  const { currency, month = '730 h', paths = {}, sites = {}, teams = [] } = valid.value;
-  const problems: Problem[] = [];
+  const { document, mends } = valid.value;
+  const { currency, month = '730 h', paths = {}, sites = {}, teams = [] } = valid.value.value;
+  const problems: Problem[] = [...valid.value.problems];
   const refuse = (path: readonly Step[], message: string, advice: string): void => {
     const place = document.placeOfValue(path);
     problems.push({ place, message, advice, excerpt: document.excerpt(place) });
   };
-  if (!isCurrency(currency)) {
+  const isRead = !mends.at(['currency']);
+  if (isRead && !isCurrency(currency)) {
     refuse(['currency'], `${currency} is not a currency in use`, 'Write an ISO 4217 code such as EUR.');
   }
   const quotaSize = (name: string, text: string | undefined): Bytes | undefined => {
-    if (text === undefined) return undefined;
+    if (text === undefined || mends.at(['sites', name, 'quota', 'size'])) return undefined;
     const size = parseSize(text);
     if (typeof size === 'bigint') return size;
     // A quota that cannot be read must not become no quota.
@@ -77,7 +79,7 @@ export function readSettings(document: ReadDocument): Outcome<Settings> {
     return undefined;
   };
   const settings: Settings = {
-    currency,
+    currency: isRead ? currency : '',
     month,
     paths: { ...usualPaths, ...paths },
     sites: new Map(
@@ -91,10 +93,11 @@ export function readSettings(document: ReadDocument): Outcome<Settings> {
         },
       ]),
     ),
-    teams,
+    // Held against half a list, whoever stands in the other half would be called unknown.
+    teams: mends.in(['teams']) ? [] : teams,
     place: document.placeOfKey([]),
   };
-  return problems.length > 0 ? err(...problems) : ok(settings);
+  return outcomeOf(settings, problems);
 }
 
 const currencies: ReadonlySet<string> = new Set(Intl.supportedValuesOf('currency'));

@@ -3,7 +3,7 @@
  * the paths that differ, so that a file of the same path and content is read once and is the same object after.
  */
 
-import type { Outcome, Problem } from '../base/problem.ts';
+import type { PartialOutcome, Problem } from '../base/problem.ts';
 import { layered } from '../estate/layered.ts';
 import { type Paths, settingsFile } from '../estate/settings.ts';
 import { ListingBuilder, type Tree, type TreeFile } from '../git/tree.ts';
@@ -38,7 +38,7 @@ export type FileChange =
 /** What one file was read as. */
 export interface Piece<T> {
   readonly blob: string;
-  readonly outcome: Outcome<T>;
+  readonly outcome: PartialOutcome<T>;
 }
 
 /** By path. */
@@ -118,7 +118,7 @@ export async function readPieces<T>(
   change: FileChange,
   folder: string,
   tree: Tree,
-  reader: (document: ReadDocument) => Outcome<T>,
+  reader: (document: ReadDocument) => PartialOutcome<T>,
 ): Promise<Pieces<T>> {
   const coming = change.coming.filter(({ path }) => isYaml(path) && within(folder, path));
   const there = change.kind === 'all' ? new Set(coming.map(({ path }) => path)) : undefined;
@@ -139,8 +139,8 @@ export async function readPieces<T>(
 export async function readFile<T>(
   tree: Tree,
   file: TreeFile,
-  reader: (document: ReadDocument) => Outcome<T>,
-): Promise<Outcome<T>> {
+  reader: (document: ReadDocument) => PartialOutcome<T>,
+): Promise<PartialOutcome<T>> {
   const content = await tree.read(file);
   if (!content.ok) return content;
   const text = decodeText(content.value, file.path);
@@ -150,7 +150,7 @@ export async function readFile<T>(
 }
 
 /** In byte order of the path, as Git lists them. */
-export function inOrder<T>(pieces: Pieces<T>): readonly Outcome<T>[] {
+export function inOrder<T>(pieces: Pieces<T>): readonly PartialOutcome<T>[] {
   const bytes = [...pieces].map(([path, { outcome }]) => ({ bytes: Buffer.from(path), outcome }));
   return bytes.sort((a, b) => Buffer.compare(a.bytes, b.bytes)).map(({ outcome }) => outcome);
 }

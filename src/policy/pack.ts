@@ -1,7 +1,15 @@
 /** Rule packs: reading one file, and putting the packs of a repository together with those that ship. */
 
 import { offer } from '../base/nearest.ts';
-import { err, type Outcome, ok, type Place, type Problem } from '../base/problem.ts';
+import {
+  err,
+  type Outcome,
+  ok,
+  outcomeOf,
+  type PartialOutcome,
+  type Place,
+  type Problem,
+} from '../base/problem.ts';
 import { isDay } from '../estate/dates.ts';
 import { parseSize } from '../estate/size.ts';
 import type { ReadDocument, Step } from '../read/document.ts';
@@ -13,21 +21,26 @@ import type { PolicyRule } from './policy.ts';
 import type { PackEntry, RulePack } from './rule-pack.ts';
 import { scopeOf } from './scope.ts';
 
-export function readRulePack(document: ReadDocument): Outcome<RulePack> {
-  const valid = validate('rule-pack', document);
+export function readRulePack(text: ReadDocument): PartialOutcome<RulePack> {
+  const valid = validate('rule-pack', text);
   if (!valid.ok) return valid;
-  const { use = [], rules: entries = [] } = valid.value;
-  const problems = entries.flatMap((entry, index) => parameterProblems(entry, ['rules', index], document));
-  if (problems.length > 0) return err(...problems);
-  return ok({
+  const { document, mends } = valid.value;
+  const { use = [], rules = [] } = valid.value.value;
+  // An entry that does not read is told of already, and is no entry.
+  const entries = [...rules.entries()].filter(([index]) => !mends.in(['rules', index]));
+  const problems = entries.flatMap(([index, entry]) => parameterProblems(entry, ['rules', index], document));
+  const pack: RulePack = {
     file: document.file,
-    use: use.map((name, index) => ({ name, place: document.placeIn(use, index) })),
-    entries: entries.map((entry, index) => ({
+    use: use
+      .map((name, index) => ({ name, place: document.placeIn(use, index) }))
+      .filter((_, index) => !mends.at(['use', index])),
+    entries: entries.map(([index, entry]) => ({
       name: entry.name ?? entry.rule,
       entry,
-      place: document.placeIn(entries, index),
+      place: document.placeIn(rules, index),
     })),
-  });
+  };
+  return outcomeOf(pack, [...valid.value.problems, ...problems]);
 }
 
 /** What the schema lets through and cannot mean anything: an impossible day, a fraction of a byte. */

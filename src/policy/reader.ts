@@ -3,7 +3,7 @@
  * part is read by itself, so that a fault in one does not hide what the others say, nor the faults in them.
  */
 
-import { byPlace, err, type Outcome, ok, type Problem } from '../base/problem.ts';
+import { byPlace, err, type Outcome, ok, type Problem, whatHolds } from '../base/problem.ts';
 import { type EstateUsage, usageOf } from '../capacity/usage.ts';
 import { summariseReadings, type UseSummary } from '../capacity/use-summary.ts';
 import { assembleOver } from '../estate/assemble.ts';
@@ -198,9 +198,11 @@ async function settingsAfter(
   if (file?.blob === before.blob && problems.length === 0 && isListed) return before;
   if (file === undefined) return { value: undefined, problems, blob: undefined };
   const settings = await readFile(tree, file, readSettings);
-  return settings.ok
-    ? { value: settings.value, problems, blob: file.blob }
-    : { value: undefined, problems: [...problems, ...settings.problems], blob: file.blob };
+  return {
+    value: whatHolds(settings),
+    problems: settings.ok ? problems : [...problems, ...settings.problems],
+    blob: file.blob,
+  };
 }
 
 /** Only what differs from the last estate that held together is put over it. */
@@ -225,7 +227,8 @@ function estateAfter(
     const was = sound.pieces.get(path);
     const now = pieces.get(path);
     if (now === was) continue;
-    if (now?.outcome.ok) coming.push(now.outcome.value);
+    const part = now === undefined ? undefined : whatHolds(now.outcome);
+    if (part !== undefined) coming.push(part);
     else if (was !== undefined) leaving.push(path);
   }
   const { estate, problems: loose } = assembleOver(
@@ -233,7 +236,11 @@ function estateAfter(
     { coming: coming.sort((a, b) => (a.file < b.file ? -1 : 1)), leaving },
     settings ?? bareSettings,
   );
-  const problems = [...[...unread.values()].flat(), ...(unread.size === 0 ? loose : loose.map(inPart))];
+  const isAllThere = [...unread.keys()].every((path) => {
+    const piece = pieces.get(path);
+    return piece !== undefined && whatHolds(piece.outcome) !== undefined;
+  });
+  const problems = [...[...unread.values()].flat(), ...(isAllThere ? loose : loose.map(inPart))];
   return {
     value: estate,
     problems,
@@ -256,7 +263,10 @@ function gathered<T>(pieces: Pieces<T>): {
 } {
   const outcomes = inOrder(pieces);
   return {
-    values: outcomes.flatMap((outcome) => (outcome.ok ? [outcome.value] : [])),
+    values: outcomes.flatMap((outcome) => {
+      const value = whatHolds(outcome);
+      return value === undefined ? [] : [value];
+    }),
     problems: outcomes.flatMap((outcome) => (outcome.ok ? [] : outcome.problems)),
   };
 }

@@ -1,6 +1,6 @@
 /** Waivers: reading them, and which finding each lets stand. */
 
-import { err, type Outcome, ok, type Problem } from '../base/problem.ts';
+import { outcomeOf, type PartialOutcome, type Problem } from '../base/problem.ts';
 import { isDay } from '../estate/dates.ts';
 import type { Subject } from '../estate/estate.ts';
 import type { ReadDocument, Step } from '../read/document.ts';
@@ -8,12 +8,15 @@ import { validate } from '../read/validate.ts';
 import { ruleNames } from '../rules/registry.ts';
 import type { PolicyRule, Waiver } from './policy.ts';
 
-export function readWaivers(document: ReadDocument): Outcome<readonly Waiver[]> {
-  const valid = validate('waivers', document);
+export function readWaivers(text: ReadDocument): PartialOutcome<readonly Waiver[]> {
+  const valid = validate('waivers', text);
   if (!valid.ok) return valid;
-  const { waivers } = valid.value;
-  const problems: Problem[] = [];
+  const { document, mends } = valid.value;
+  const { waivers } = valid.value.value;
+  const problems: Problem[] = [...valid.value.problems];
   const refuse = (path: readonly Step[], message: string, advice: string): void => {
+    // What does not read is told of already.
+    if (mends.in(path)) return;
     const place = document.placeOfValue(path);
     problems.push({ place, message, advice, excerpt: document.excerpt(place) });
   };
@@ -26,7 +29,7 @@ export function readWaivers(document: ReadDocument): Outcome<readonly Waiver[]> 
           'Write a full date such as 2026-05-01.',
         );
     }
-    if (declared.until < declared.from) {
+    if (declared.until < declared.from && !mends.at(['waivers', index, 'from'])) {
       refuse(
         ['waivers', index, 'until'],
         `the waiver ends on ${declared.until}, before it begins on ${declared.from}`,
@@ -44,7 +47,7 @@ export function readWaivers(document: ReadDocument): Outcome<readonly Waiver[]> 
       place: document.placeIn(waivers, index),
     };
   });
-  return problems.length > 0 ? err(...problems) : ok(read);
+  return outcomeOf(read, problems);
 }
 
 /** Whether a waiver is for what a rule says of a subject; the dates are asked for apart. */

@@ -3,7 +3,7 @@
 import { offer } from '../base/nearest.ts';
 import { byText } from '../base/order.ts';
 import { err, type Outcome, ok, type Place, type Problem } from '../base/problem.ts';
-import { type Estate, isDetached, type Server, type Volume } from '../estate/estate.ts';
+import { type Estate, isDetached, type Server, unreadName, type Volume } from '../estate/estate.ts';
 import { layered } from '../estate/layered.ts';
 import type { Settings } from '../estate/settings.ts';
 import { type CostLine, ownerOf, priceServer, priceVolume } from './line.ts';
@@ -151,7 +151,7 @@ class Pricing {
     const { list } = this.#basis;
     const held = isDetached(this.#estate, volume) ? 'detached' : 'attached';
     const line = priceVolume(volume, list, held, this.#prices);
-    if (line !== undefined) return line;
+    if (line !== undefined || volume.tier === unreadName) return line;
     const place = volume.fields.of('tier') ?? volume.place;
     this.problems.push(unpriced(`the volume ${volume.name}`, 'tier', volume.tier, { list, place }));
     return undefined;

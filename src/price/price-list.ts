@@ -1,6 +1,14 @@
 /** Price lists: what a tier and a server type cost, from a date on. */
 
-import { err, type Outcome, ok, type Place, type Problem } from '../base/problem.ts';
+import {
+  err,
+  type Outcome,
+  ok,
+  outcomeOf,
+  type PartialOutcome,
+  type Place,
+  type Problem,
+} from '../base/problem.ts';
 import { isDay } from '../estate/dates.ts';
 import type { Settings } from '../estate/settings.ts';
 import { type Bytes, bytes, parseSize } from '../estate/size.ts';
@@ -51,20 +59,23 @@ export interface PriceList {
 const gib = bytes(1n << 30n);
 const gb = bytes(10n ** 9n);
 
-export function readPriceList(document: ReadDocument): Outcome<PriceList> {
-  const valid = validate('price-list', document);
+export function readPriceList(text: ReadDocument): PartialOutcome<PriceList> {
+  const valid = validate('price-list', text);
   if (!valid.ok) return valid;
-  const { from, currency, tiers = {}, 'server-types': serverTypes = {} } = valid.value;
-  const problems: Problem[] = [];
+  const { document, mends } = valid.value;
+  const { from, currency, tiers = {}, 'server-types': serverTypes = {} } = valid.value.value;
+  const problems: Problem[] = [...valid.value.problems];
   const refuse = (path: readonly Step[], message: string, advice: string): void => {
+    // What does not read is told of already; and what is said of one band goes by those beside it.
+    if (mends.in(path[2] === 'bands' ? path.slice(0, 3) : path)) return;
     const place = document.placeOfValue(path);
     problems.push({ place, message, advice, excerpt: document.excerpt(place) });
   };
   if (!isDay(from))
     refuse(['from'], `${from} is not a day in the calendar`, 'Write a full date such as 2026-01-01.');
   const list: PriceList = {
-    from,
-    currency,
+    from: mends.at(['from']) ? '' : from,
+    currency: mends.at(['currency']) ? '' : currency,
     tiers: new Map(
       Object.entries(tiers).map(([name, tier]) => [
         name,
@@ -79,7 +90,7 @@ export function readPriceList(document: ReadDocument): Outcome<PriceList> {
     ),
     place: document.placeOfKey([]),
   };
-  return problems.length > 0 ? err(...problems) : ok(list);
+  return outcomeOf(list, problems);
 }
 
 function readTier(
@@ -149,7 +160,7 @@ export function gatherPriceLists(
   const problems: Problem[] = [];
   const sorted = [...lists].sort((a, b) => (a.from < b.from ? 1 : a.from > b.from ? -1 : 0));
   for (const [index, list] of sorted.entries()) {
-    if (list.currency !== settings.currency) {
+    if (list.currency !== settings.currency && list.currency !== '' && settings.currency !== '') {
       problems.push({
         place: list.place,
         message: `this price list is in ${list.currency}, and the estate's currency is ${settings.currency}`,
@@ -157,7 +168,7 @@ export function gatherPriceLists(
       });
     }
     const earlier = sorted[index - 1];
-    if (earlier?.from === list.from) {
+    if (earlier?.from === list.from && list.from !== '') {
       problems.push({
         place: list.place,
         message: `two price lists apply from ${list.from}: this one and ${earlier.place.file}`,

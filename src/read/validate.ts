@@ -3,10 +3,13 @@
 import { nearestWord, offer, quoted } from '../base/nearest.ts';
 import { stepsOfPointer } from '../base/pointer.ts';
 import { byPlace, err, type Outcome, ok, type Place, type Problem } from '../base/problem.ts';
-import type { ReadDocument, Step } from './document.ts';
+import type { PlainValue, ReadDocument, Step } from './document.ts';
 import type { Formats, SchemaError } from './format.ts';
 import type { AuditRecord } from './generated/audit-record.ts';
 import { validators } from './generated/validators.js';
+import { Mends, mended } from './mend.ts';
+import { choicesOf, isRecord, parameterOf, propertiesOf } from './schema-error.ts';
+import { Bare } from './value.ts';
 
 export type Format = keyof Formats;
 
@@ -20,12 +23,29 @@ const called: { readonly [F in Format]: string } = {
   waivers: 'a waivers file',
 };
 
-/** The value as its format's type, or every problem the schema finds in it. An empty file is an empty mapping. */
-export function validate<F extends Format>(format: F, document: ReadDocument): Outcome<Formats[F]> {
-  const value = document.value ?? Object.create(null);
+/** A document as its format's type: whole, or mended, and then good only for finding what else is wrong with it. */
+export interface Checked<F extends Format> {
+  readonly value: Formats[F];
+  /** The document that `value` is of. */
+  readonly document: ReadDocument;
+  /** What the schema finds in it. */
+  readonly problems: readonly Problem[];
+  /** What of `value` is not what was written. */
+  readonly mends: Mends;
+}
+
+const nothingMended = new Mends();
+
+/** The value as its format's type, and every problem the schema finds in it. An empty file is an empty mapping. */
+export function validate<F extends Format>(format: F, document: ReadDocument): Outcome<Checked<F>> {
   const check = validators[format];
-  if (check(value)) return ok(value);
-  return err(...inWords(check.errors ?? [], document, called[format]));
+  const value = document.value ?? new Bare<PlainValue>();
+  if (check(value)) return ok({ value, document, problems: [], mends: nothingMended });
+  const problems = inWords(check.errors ?? [], document, called[format]);
+  const mending = mended({ ...document, value }, (each) => (check(each) ? [] : (check.errors ?? [])));
+  return mending !== undefined && check(mending.document.value)
+    ? ok({ ...mending, value: mending.document.value, problems })
+    : err(...problems);
 }
 
 /** Whether a value that was read back is a record of the audit. */
@@ -189,13 +209,6 @@ function problemOf(
   }
 }
 
-const keyParameter: Readonly<Record<string, string>> = {
-  additionalProperties: 'additionalProperty',
-  unevaluatedProperties: 'unevaluatedProperty',
-  required: 'missingProperty',
-  propertyNames: 'propertyName',
-};
-
 function misfit(error: SchemaError, schema: Readonly<Record<string, unknown>>): string {
   const title =
     typeof schema.title === 'string' && schema.type === 'string' ? schema.title.toLowerCase() : undefined;
@@ -218,9 +231,6 @@ const kindWords: Readonly<Record<string, string>> = {
 };
 
 const kindWord = (type: unknown): string => kindWords[String(type)] ?? String(type);
-
-const parameterOf = ({ keyword, params }: SchemaError): string =>
-  String(params[keyParameter[keyword] ?? ''] ?? '');
 
 /** What to do about a key that is missing: the key to write, what it can be, and what it is for. */
 function addKey(key: string, schema: unknown): string {
@@ -280,21 +290,8 @@ function whereIn(path: readonly Step[], top: unknown, format: string): string {
   return above === undefined ? quoted(last) : `${quoted(last)} of ${quoted(above)}`;
 }
 
-const isRecord = (value: unknown): value is Readonly<Record<string, unknown>> =>
-  typeof value === 'object' && value !== null && !Array.isArray(value);
-
-const propertiesOf = (schema: Readonly<Record<string, unknown>>): Readonly<Record<string, unknown>> =>
-  isRecord(schema.properties) ? schema.properties : {};
-
 const describe = (schema: unknown): string | undefined =>
   isRecord(schema) && typeof schema.description === 'string' ? schema.description : undefined;
-
-const choicesOf = (schema: Readonly<Record<string, unknown>>): readonly string[] =>
-  Array.isArray(schema.oneOf)
-    ? schema.oneOf.flatMap((branch: unknown) =>
-        isRecord(branch) && Array.isArray(branch.required) ? branch.required.map(String) : [],
-      )
-    : [];
 
 const rulesOf = (schema: Readonly<Record<string, unknown>>): readonly string[] =>
   Array.isArray(schema.oneOf)

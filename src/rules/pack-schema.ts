@@ -53,6 +53,7 @@ export function rulePackSchema(
         title: 'RuleEntry',
         type: 'object',
         required: ['rule'],
+        examples: [{ rule: 'no-shrink' }],
         discriminator: { propertyName: 'rule' },
         oneOf: rules.map(entrySchema),
       },

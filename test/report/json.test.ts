@@ -121,6 +121,10 @@ describe('what another program reads of a judgement', () => {
         message: expect.stringContaining('plates-2'),
         place: { revision: 'head', file: 'storage/imagery.yaml', line: 10, column: 21 },
       },
+      {
+        message: expect.stringContaining('plates-33'),
+        place: { revision: 'head', file: 'storage/imagery.yaml', line: 17, column: 5 },
+      },
     ]);
   });
 

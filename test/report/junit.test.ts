@@ -110,7 +110,10 @@ describe('a judgement as JUnit XML', () => {
 
   it('is an error where nothing was judged, even with no problem named', async () => {
     const failed = await unjudgedSample();
-    expect(holding(reportJunit(failed), 'error')).toEqual(['not judged: storage/imagery.yaml:10:21']);
+    expect(holding(reportJunit(failed), 'error')).toEqual([
+      'not judged: storage/imagery.yaml:10:21',
+      'not judged: storage/imagery.yaml:17:5',
+    ]);
     const unnamed = reportJunit({ ...failed, problems: [] });
     expect(suiteOf(unnamed).attributes).toMatchObject({ tests: '1', errors: '1' });
     expect(await faults(unnamed)).toEqual([]);

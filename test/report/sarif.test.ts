@@ -126,6 +126,11 @@ describe('a judgement as SARIF 2.1.0', () => {
             message: { text: expect.stringContaining('plates-2') },
             locations: [{ physicalLocation: { region: { startLine: 10, startColumn: 21 } } }],
           },
+          {
+            level: 'error',
+            message: { text: expect.stringContaining('plates-33') },
+            locations: [{ physicalLocation: { region: { startLine: 17, startColumn: 5 } } }],
+          },
         ],
       },
     ]);
