@@ -110,13 +110,17 @@ export function recordOf({ commit, on, touched, failOn, outcome, tried }: Replay
     waivers: [...(judged?.waivers ?? [])],
     cost: judged === undefined ? null : costRecord(judged.cost),
     policyChanges:
-      judged?.policyChanges.map(({ direction, of, name, key, from, to }) => ({
+      judged?.policyChanges.map(({ direction, of, name, key, from, to, monthly }) => ({
         direction,
         of,
         name,
         key: key ?? null,
         from: from ?? null,
         to: to ?? null,
+        monthly:
+          monthly === undefined
+            ? null
+            : { currency: monthly.currency, difference: monthly.difference.toFixed() },
       })) ?? [],
     proposed: opinionRecord(judged?.proposed),
     tried: opinionRecord(tried),

@@ -26,6 +26,8 @@ export interface EstateUsage {
   readonly bySystem: ReadonlyMap<string, Usage>;
   /** Where the readings were taken to belong. */
   readonly estate: Estate;
+  /** The readings themselves, by `useKey`. */
+  readonly summaries: ReadonlyMap<string, UseSummary>;
 }
 
 /**
@@ -48,7 +50,7 @@ export function usageOf(estate: Estate, summaries: ReadonlyMap<string, UseSummar
       if (latest !== undefined) bySystem.set(system.name, usageFrom(latest));
     }
   }
-  return { bySystem, estate };
+  return { bySystem, estate, summaries };
 }
 
 /**

@@ -10,6 +10,7 @@ import { byPlace, type Place } from '../base/problem.ts';
 import { counted } from '../base/wording.ts';
 import { daysBetween, holdTogether } from '../estate/dates.ts';
 import type { Estate } from '../estate/estate.ts';
+import { emptyEstate } from '../estate/estate.ts';
 import { compareMoney, type Money, showMoney, subtractMoney, sumMoney } from '../price/money.ts';
 import { ruleOf } from '../rules/registry.ts';
 import type { ScopedKind } from '../rules/rule.ts';
@@ -370,7 +371,7 @@ function looserRemarks(policy: Policy, packs: readonly RulePack[], on: string): 
   const own = new Map(
     packs.flatMap(({ entries }) => entries.map((entry) => [entry.name, entry.place] as const)),
   );
-  return comparePolicies({ ...policy, rules: shipped.value }, policy, on).flatMap(
+  return comparePolicies({ ...policy, rules: shipped.value }, policy, on, emptyEstate).flatMap(
     (change): readonly Remark[] => {
       const place = own.get(change.name);
       if (change.of !== 'rule' || place === undefined || !names.has(change.name)) return [];

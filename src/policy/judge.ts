@@ -19,6 +19,7 @@ import { ruleOf } from '../rules/registry.ts';
 import { spendsUnder, unlimitedSpends, unlimitedSumming } from '../rules/spend-limit.ts';
 import type { ChangeView, PolicyChange, View } from '../rules/view.ts';
 import { runbookOf } from '../runbook/runbook.ts';
+import { slotChanges } from './changes/slots.ts';
 import { comparePolicies } from './direction.ts';
 import {
   type Counts,
@@ -122,7 +123,12 @@ export function evaluateChange(
   const own = pricedByOwn(head, policy, after.view);
   if (!own.ok) return own;
   const policyChanges =
-    policyFrom === 'head' || base.policy === head.policy ? [] : comparePolicies(base.policy, head.policy, on);
+    policyFrom === 'head'
+      ? []
+      : [
+          ...(base.policy === head.policy ? [] : comparePolicies(base.policy, head.policy, on, base.estate)),
+          ...slotChanges(comparison.changes, policy.settings),
+        ];
   const terms = findingTerms(policy, on, failOn);
   const changeView: ChangeView = { base: before.view, head: after.view, ...comparison, on, policyChanges };
   const { list, cost } = own.value ?? { list: after.view.prices, cost: after.view.cost };

@@ -62,7 +62,8 @@ export function sidesOf(base: Revision, head: Revision): Sides {
     policy.settings === own.settings &&
     policy.priceLists === own.priceLists &&
     policy.rules === own.rules &&
-    policy.waivers === own.waivers;
+    policy.waivers === own.waivers &&
+    policy.usage?.summaries === own.usage?.summaries;
   return {
     base: { label: base.label, estate: base.estate, policy },
     head: { label: head.label, estate: head.estate, policy: same ? policy : own },

@@ -318,6 +318,10 @@ const policyChangeReport = (change: PolicyChange): PolicyChangeReport => ({
   from: change.from ?? null,
   to: change.to ?? null,
   place: change.place === undefined ? null : placeReport(change.place),
+  monthly:
+    change.monthly === undefined
+      ? null
+      : { currency: change.monthly.currency, difference: exact(change.monthly.difference) },
 });
 
 const ruleReport = (

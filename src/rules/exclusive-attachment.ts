@@ -15,6 +15,7 @@ export const exclusiveAttachment: StateRule<'exclusive-attachment'> = {
   advice:
     'Detach the volume from all servers but one. To share it, declare it shareable and give it a cluster-aware file system (gfs2, ocfs2).',
   parameters: {},
+  usesPrices: ['servers'],
   needs: [],
   looksAt: () => ['volume'],
   examples: {

@@ -57,6 +57,7 @@ export const maxMonthlySpend: StateRule<'max-monthly-spend'> = {
       absent: 'tightest',
     },
   },
+  usesPrices: ['cost'],
   needs: ['limit'],
   looksAt: () => ['server', 'volume'],
   lastDay: ({ until }) => until,

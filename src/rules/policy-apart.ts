@@ -49,20 +49,24 @@ volumes:
   },
   check: () =>
     function* ({ head, changes, policyChanges }) {
-      if (changes.length === 0) return;
       // What cannot be told to be tighter is taken for looser: the gate fails closed.
       const looser = policyChanges.filter(
         ({ direction }) => direction === 'looser' || direction === 'unknown',
       );
       const [first] = looser;
-      if (first === undefined) return;
+      // A server whose own slots are the loosening is changed by it, and by nothing else that it could be apart from.
+      const raised = new Set(looser.flatMap(({ of, name }) => (of === 'server' ? [name] : [])));
+      const others = changes.filter(
+        ({ kind, subject }) => kind !== 'server-edited' || !raised.has(subject.name),
+      );
+      if (first === undefined || others.length === 0) return;
       const names = [
         ...new Set(looser.map(({ name, key }) => (key === undefined ? name : `${name} (${key})`))),
       ];
       yield {
         subject: { kind: 'branch', name: 'head' },
         place: first.place ?? onHead(head.settings.place),
-        message: `the branch changes storage (${counted(changes.length, 'change')}) and loosens the policy that applies to it: ${names.join(', ')}`,
+        message: `the branch changes storage (${counted(others.length, 'change')}) and loosens the policy that applies to it: ${names.join(', ')}`,
       };
     },
 };

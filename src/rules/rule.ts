@@ -95,6 +95,9 @@ export interface EntryFault {
   readonly advice: string;
 }
 
+/** What a price list gives: what things cost, the sizes that tiers sell, what they promise, who may share. */
+export type PriceUse = 'cost' | 'sizes' | 'iops' | 'servers';
+
 /** What a scope can choose among; a site stands for its quota. */
 export type ScopedKind = 'server' | 'volume' | 'volume-group' | 'file-system' | 'site';
 
@@ -121,6 +124,8 @@ interface RuleBase<N extends RuleName> extends RuleText {
   lastDay?(entry: EntryOf<N>): string | undefined;
   /** Whether an entry goes by measured use, so that it may find something else when there are other readings. */
   usesReadings?(entry: EntryOf<N>): boolean;
+  /** What it goes by in a price list, so that another price is told for what it lets through. */
+  readonly usesPrices?: readonly PriceUse[];
   /** Whether it says of the estate what depends on which limits the policy sets, so that it is asked again with them. */
   readonly comparesLimits?: true;
   /** The limit that an entry sets on monthly cost, for a rule that is one. */

@@ -18,6 +18,7 @@ export const tierBounds: StateRule<'tier-bounds'> = {
   advice:
     'Choose a size that the tier offers, or another tier. For IOPS: larger volumes, more of them, or a faster tier.',
   parameters: {},
+  usesPrices: ['sizes', 'iops'],
   needs: [],
   looksAt: () => ['server', 'volume'],
   examples: {

@@ -7,6 +7,7 @@ import type { Selection } from '../change/touched.ts';
 import type { Estate } from '../estate/estate.ts';
 import type { Settings } from '../estate/settings.ts';
 import type { EstateCost } from '../price/cost.ts';
+import type { MonthlyDifference } from '../price/difference.ts';
 import type { PriceList } from '../price/price-list.ts';
 import type { SetLimit } from './spend-limit.ts';
 
@@ -49,11 +50,13 @@ export interface ChangeView {
 export interface PolicyChange {
   readonly direction: 'tighter' | 'looser' | 'neither' | 'unknown';
   /** What was altered: a rule entry, a waiver, a price list, a setting. */
-  readonly of: 'rule' | 'waiver' | 'price-list' | 'settings';
+  readonly of: 'rule' | 'waiver' | 'price-list' | 'settings' | 'readings' | 'server';
   readonly name: string;
   /** The parameter or key, where one was altered by itself. */
   readonly key: string | undefined;
   readonly from: string | undefined;
   readonly to: string | undefined;
   readonly place: RevisionPlace | undefined;
+  /** What it comes to a month for the estate on main, where it is a price. */
+  readonly monthly: MonthlyDifference | undefined;
 }

@@ -1,6 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { comparePolicies, parameterDirection } from '../../src/policy/direction.ts';
+import { emptyEstate } from '../../src/estate/estate.ts';
+import { parameterDirection } from '../../src/policy/changes/rules.ts';
+import { comparePolicies } from '../../src/policy/direction.ts';
 import { judge } from '../../src/policy/judge.ts';
 import { gatherRules, readRulePack } from '../../src/policy/pack.ts';
 import type { Policy } from '../../src/policy/policy.ts';
@@ -325,9 +327,9 @@ describe('a policy change is listed with its direction', () => {
     );
     expect(await listed(before, after)).toEqual([
       'neither: prices from 2026-01-01 tier bulk, rate (0.045 to none)',
-      'neither: prices from 2026-01-01 tier bulk, iops-per-gib (3 to 4)',
+      'looser: prices from 2026-01-01 tier bulk, iops-per-gib (3 to 4)',
       'neither: prices from 2026-01-01 tier bulk, bands (none to 0.04 up to 1 TiB, then 0.03)',
-      'neither: prices from 2026-01-01 tier bulk, maximum (none to 2 TiB)',
+      'tighter: prices from 2026-01-01 tier bulk, maximum (none to 2 TiB)',
       'neither: prices from 2026-01-01 tier new (none to rate 3, per GiB-month)',
       'neither: prices from 2026-01-01 tier old (rate 1, per GB-month, flat 2 to none)',
     ]);
@@ -402,7 +404,9 @@ describe('a policy that is called tighter', () => {
     fc.assert(
       fc.property(change, entries, entries, ([before, after], one, other) => {
         const [policy, proposed] = [policyOf(one), policyOf(other)];
-        const directions = comparePolicies(policy, proposed, today).map(({ direction }) => direction);
+        const directions = comparePolicies(policy, proposed, today, emptyEstate).map(
+          ({ direction }) => direction,
+        );
         fc.pre(directions.length > 0 && directions.every((direction) => direction === 'tighter'));
         const side = (files: Files): Side => ({
           label: { commit: '' },
@@ -419,5 +423,87 @@ describe('a policy that is called tighter', () => {
       { numRuns: 60 },
     );
     expect(told).toBeGreaterThan(30);
+  });
+});
+
+describe('prices that a limit depends on', () => {
+  const limited = pack('name: cap, rule: max-monthly-spend, limit: "9.00"');
+  const list = (rate: string, from = '2026-01-01'): string =>
+    `from: ${from}\ncurrency: EUR\ntiers:\n  bulk: { rate: "${rate}", per: GiB-month }\n`;
+  const told = async (before: Files, after: Files) =>
+    (await judged({ ...base, ...before }, after)).policyChanges.map(
+      ({ direction, key, monthly }) =>
+        `${direction} ${key}: ${monthly?.difference.toFixed()} ${monthly?.currency}`,
+    );
+
+  it('loosen it where they fall, and say what that comes to for the estate', async () => {
+    const priced = { ...limited, 'prices/2026.yaml': list('0.50') };
+    expect(await told(priced, { 'prices/2026.yaml': list('0.20') })).toEqual([
+      'looser tier bulk, rate: -0.3 EUR',
+    ]);
+    expect(await told(priced, { 'prices/2026.yaml': list('0.60') })).toEqual([
+      'tighter tier bulk, rate: 0.1 EUR',
+    ]);
+  });
+
+  it('are told of a list that takes the place of another, from its day on', async () => {
+    expect(
+      await told(
+        { ...limited, 'prices/2026.yaml': list('0.50') },
+        { 'prices/next.yaml': list('0.20', '2026-12-01') },
+      ),
+    ).toEqual(['neither undefined: undefined undefined', 'looser tier bulk, rate: -0.3 EUR']);
+  });
+
+  it("are the provider's own business where nothing is held against them", async () => {
+    expect(
+      await told(
+        { ...pack('rule: no-shrink'), 'prices/2026.yaml': list('0.50') },
+        { 'prices/2026.yaml': list('0.20') },
+      ),
+    ).toEqual(['neither tier bulk, rate: undefined undefined']);
+  });
+});
+
+describe('attachment slots that a server writes for itself', () => {
+  const sites = (slots: number): Files => ({
+    'ullage.yaml': `currency: EUR\nsites:\n  north-quay: { attachment-slots: ${slots} }\n`,
+  });
+  const server = (slots: string, volumes = ''): Files => ({
+    'storage/a.yaml': `site: north-quay\nservers:\n  scanner: { ${slots} }\n${volumes}`,
+  });
+
+  it("above its site's figure are a looser limit, in whatever file they stand", async () => {
+    const raised = await judged(
+      { ...sites(4), ...pack('rule: policy-apart'), ...server('') },
+      server('attachment-slots: 40', 'volumes:\n  v: { size: 1 GiB, tier: bulk }\n'),
+    );
+    expect(
+      raised.policyChanges.map(({ direction, of, name, key, from, to }) => [
+        direction,
+        of,
+        name,
+        key,
+        from,
+        to,
+      ]),
+    ).toEqual([['looser', 'server', 'scanner', 'attachment-slots', '4', '40']]);
+    expect([raised.verdict, raised.reasons[0]]).toEqual([
+      'fail',
+      expect.stringContaining('scanner (attachment-slots)'),
+    ]);
+  });
+
+  it('are a change of their own, which may be made apart', async () => {
+    const apart = await judged(
+      { ...sites(4), ...pack('rule: policy-apart'), ...server('') },
+      server('attachment-slots: 40'),
+    );
+    expect([apart.verdict, apart.policyChanges.length]).toEqual(['pass', 1]);
+  });
+
+  it('at or below it are no loosening', async () => {
+    for (const slots of ['attachment-slots: 4', 'attachment-slots: 2'])
+      expect((await judged({ ...sites(4), ...server('') }, server(slots))).policyChanges).toEqual([]);
   });
 });

@@ -84,3 +84,36 @@ describe('readings', () => {
     expect((await judgedBranch(noted, { 'NOTES.md': 'x\n' })).verdict).toBe('pass');
   });
 });
+
+describe('readings that a branch alters', () => {
+  const rows = (...used: readonly number[]): string =>
+    `server,mount,at,size,used,available\n${used
+      .map(
+        (each, day) =>
+          `plate-scanner,/plates,2026-11-${10 + day}T06:00:00Z,${gib(100)},${gib(each)},${gib(100 - each)}\n`,
+      )
+      .join('')}`;
+  const told = async (after: string) => {
+    const judgement = await judgedBranch(
+      { ...main, 'readings/2026.csv': rows(60, 70, 90) },
+      { 'readings/2026.csv': after },
+    );
+    if (judgement.verdict === 'not judged') throw new Error(judgement.reasons.join());
+    return judgement.policyChanges.map(
+      ({ direction, of, name, from, to }) => `${direction} ${of} ${name}: ${from} to ${to}`,
+    );
+  };
+
+  it('are a loosening where they are removed or made smaller: a forecast is as good as its evidence', async () => {
+    expect(await told(rows(60, 70))).toEqual([
+      'looser readings /plates on plate-scanner: 3 days to 2 of them as they were',
+    ]);
+    expect(await told(rows(60, 70, 20))).toEqual([
+      'looser readings /plates on plate-scanner: 3 days to 2 of them as they were',
+    ]);
+  });
+
+  it('are none where rows are added', async () => {
+    expect(await told(rows(60, 70, 90, 91))).toEqual([]);
+  });
+});

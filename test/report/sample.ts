@@ -208,6 +208,7 @@ export function withHostile(judgement: Judged, texts: readonly string[]): Judged
       from: text,
       to: text,
       place: undefined,
+      monthly: undefined,
     })),
     proposed: { verdict: 'pass', reasons: texts },
     waivers: texts.map((text) => ({ waiver: waiverOf(text), state: 'unused' })),

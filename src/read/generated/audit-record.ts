@@ -481,9 +481,13 @@ export interface AuditPolicyChange {
    */
   direction: 'tighter' | 'looser' | 'neither' | 'unknown';
   /**
+   * What another price comes to a month for the estate on the base; null where it is no price, or comes to nothing.
+   */
+  monthly: AuditMonthly | null;
+  /**
    * What was altered.
    */
-  of: 'rule' | 'waiver' | 'price-list' | 'settings';
+  of: 'rule' | 'waiver' | 'price-list' | 'settings' | 'readings' | 'server';
   /**
    * Its name.
    */
@@ -500,6 +504,19 @@ export interface AuditPolicyChange {
    * What it is.
    */
   to: string | null;
+}
+/**
+ * An amount a month.
+ */
+export interface AuditMonthly {
+  /**
+   * The currency (ISO 4217).
+   */
+  currency: string;
+  /**
+   * The difference, exact.
+   */
+  difference: string;
 }
 /**
  * What another policy would have said.

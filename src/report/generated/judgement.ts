@@ -934,9 +934,13 @@ export interface PolicyChangeReport {
    */
   direction: 'tighter' | 'looser' | 'neither' | 'unknown';
   /**
+   * What another price comes to a month for the estate on the base; null where it is no price, or comes to nothing.
+   */
+  monthly: MonthlyReport | null;
+  /**
    * What is changed.
    */
-  of: 'rule' | 'waiver' | 'price-list' | 'settings';
+  of: 'rule' | 'waiver' | 'price-list' | 'settings' | 'readings' | 'server';
   /**
    * Its name.
    */
@@ -957,6 +961,19 @@ export interface PolicyChangeReport {
    * Where; null where there is no one place.
    */
   place: PlaceReport | null;
+}
+/**
+ * An amount a month.
+ */
+export interface MonthlyReport {
+  /**
+   * The currency (ISO 4217).
+   */
+  currency: string;
+  /**
+   * An amount in the currency, exact to the last decimal; exact parts add up to their exact sum.
+   */
+  difference: string;
 }
 /**
  * The verdict under the policy that the branch proposes.

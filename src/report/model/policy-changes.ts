@@ -4,6 +4,7 @@ import { clipped } from '../../base/visible.ts';
 import { counted } from '../../base/wording.ts';
 import type { Judged, PastChange, Proposed } from '../../policy/judgement.ts';
 import type { PolicyChange } from '../../rules/view.ts';
+import { showDifference } from './amounts.ts';
 import { atRevision, entries, sentence } from './blocks.ts';
 import type { Block, Entry, Section } from './model.ts';
 
@@ -87,16 +88,18 @@ const kinds: Readonly<Record<PolicyChange['of'], string>> = {
   // The name of a list says that it is one.
   'price-list': '',
   settings: 'settings ',
+  readings: 'readings of ',
+  server: 'server ',
 };
 
-function policyEntry({ direction, of, name, key, from, to, place }: PolicyChange): Entry {
+function policyEntry({ direction, of, name, key, from, to, place, monthly }: PolicyChange): Entry {
   const what = `${kinds[of]}${name}${key === undefined ? '' : `, ${key}`}`;
   return {
     tag: {
       word: directionWord(direction),
       tone: direction === 'looser' || direction === 'unknown' ? 'caution' : 'plain',
     },
-    text: `${what} ${alteration(name, from, to)}`,
+    text: `${what} ${alteration(name, from, to)}${monthly === undefined ? '' : `: ${showDifference(monthly.difference, monthly.currency)} a month for the estate on main`}`,
     fields: place === undefined ? [] : [atRevision(place)],
   };
 }
