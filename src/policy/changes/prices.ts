@@ -121,22 +121,17 @@ function differences(
   return changes;
 }
 
-/** What a key of a list is held against. */
-function useOf(key: string): PriceUse {
-  switch (key) {
-    case 'minimum':
-    case 'maximum':
-    case 'step':
-      return 'sizes';
-    case 'iops-per-gib':
-    case 'iops-maximum':
-      return 'iops';
-    case 'servers-a-volume':
-      return 'servers';
-    default:
-      return 'cost';
-  }
-}
+/** What a key of a list is held against, where not against what things cost. */
+const usesOfKeys: Readonly<Record<string, PriceUse>> = {
+  minimum: 'sizes',
+  maximum: 'sizes',
+  step: 'sizes',
+  'iops-per-gib': 'iops',
+  'iops-maximum': 'iops',
+  'servers-a-volume': 'servers',
+};
+
+const useOf = (key: string): PriceUse => usesOfKeys[key] ?? 'cost';
 
 /** Which way one key went, where any rule depends on it. */
 function keyDirection(
@@ -151,17 +146,13 @@ function keyDirection(
   const [before, after] = [worth(from), worth(to)];
   // Left out, a bound does not hold, and a figure is not given.
   if (before === undefined || after === undefined) {
-    const absent =
-      key === 'minimum' || key === 'maximum'
-        ? 'looser'
-        : key === 'flat' || key === 'minimum-billed'
-          ? 'looser'
-          : 'tighter';
-    const goes = after === undefined;
-    return goes === (absent === 'looser') ? 'looser' : 'tighter';
+    return (after === undefined) === looserWithout.has(key) ? 'looser' : 'tighter';
   }
   return after.gt(before) === (looser === 'higher') ? 'looser' : 'tighter';
 }
+
+/** Keys that let more through where they are left out: bounds, and what is charged besides. */
+const looserWithout: ReadonlySet<string> = new Set(['minimum', 'maximum', 'flat', 'minimum-billed']);
 
 /** Which way a key lets more through; a key that is not here cannot be told by itself. */
 const looserWhen: Readonly<Record<string, 'higher' | 'lower'>> = {
