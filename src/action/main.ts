@@ -155,9 +155,13 @@ function setOutputs(judgement: Judgement, paths: readonly string[]): void {
   core.setOutput('reports', paths.join('\n'));
   if (judgement.verdict === 'not judged') return;
   const { cost, findings } = judgement;
-  for (const name of ['before', 'after', 'difference'] as const) {
-    core.setOutput(name, showMoney(cost[name], cost.currency));
-  }
+  core.setOutput('before', showMoney(cost.before, cost.currencyBefore));
+  core.setOutput('after', showMoney(cost.after, cost.currency));
+  // Between two currencies there is none to tell.
+  core.setOutput(
+    'difference',
+    cost.difference === undefined ? '' : showMoney(cost.difference, cost.currency),
+  );
   core.setOutput('currency', cost.currency);
   const standing = findings.filter(
     ({ baselineState, waiver }) => baselineState !== 'absent' && waiver === undefined,

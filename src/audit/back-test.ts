@@ -33,6 +33,7 @@ export function backTest(records: readonly AuditRecord[]): BackTest {
   const teams = new Map<string | null, Money>();
   for (const { cost } of stopped) {
     for (const { team, difference } of cost?.teams ?? []) {
+      if (difference === null) continue;
       teams.set(team, addMoney(teams.get(team) ?? noMoney, money(difference)));
     }
   }

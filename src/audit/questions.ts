@@ -25,6 +25,8 @@ export interface SpendStep {
   readonly team: string | null;
   readonly before: string;
   readonly after: string;
+  /** Of `before`; it differs in the step that brings another currency. */
+  readonly currencyBefore: string;
   readonly currency: string;
 }
 
@@ -38,7 +40,8 @@ export function spendByTeam(records: readonly AuditRecord[]): readonly SpendStep
       if (last.get(team) === after) return [];
       const known = last.get(team) ?? before;
       last.set(team, after);
-      return [{ record, team, before: known, after, currency: cost.currency }];
+      const { currencyBefore, currency } = cost;
+      return [{ record, team, before: known, after, currencyBefore, currency }];
     });
   });
 }

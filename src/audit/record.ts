@@ -17,8 +17,8 @@ import { type ChangeEvaluation, type JudgeOptions, propose, verdictOf } from '..
 import type { Finding, UnreadMain } from '../policy/judgement.ts';
 import type { Waiver } from '../policy/policy.ts';
 import { isFor } from '../policy/waiver.ts';
-import type { CostDelta } from '../price/delta.ts';
-import { type Money, subtractMoney } from '../price/money.ts';
+import { type CostDelta, changeOfCost } from '../price/delta.ts';
+import type { Money } from '../price/money.ts';
 import type {
   AuditBetween,
   AuditCost,
@@ -200,13 +200,17 @@ const costRecord = (cost: CostDelta): AuditCost => ({
   currency: cost.currency,
   before: exact(cost.before),
   after: exact(cost.after),
-  difference: exact(cost.difference),
-  teams: cost.teams.map(({ team, before, after }) => ({
-    team: team === '' ? null : team,
-    before: exact(before),
-    after: exact(after),
-    difference: exact(subtractMoney(after, before)),
-  })),
+  difference: cost.difference === undefined ? null : exact(cost.difference),
+  currencyBefore: cost.currencyBefore,
+  teams: cost.teams.map((ends) => {
+    const difference = changeOfCost(cost, ends);
+    return {
+      team: ends.team === '' ? null : ends.team,
+      before: exact(ends.before),
+      after: exact(ends.after),
+      difference: difference === undefined ? null : exact(difference),
+    };
+  }),
 });
 
 const named = ({ subject, facet }: Violation) => ({ subject: { ...subject }, facet: facet ?? null });

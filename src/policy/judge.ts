@@ -13,6 +13,7 @@ import { holdsOn } from '../estate/dates.ts';
 import { type Estate, subjectKey } from '../estate/estate.ts';
 import { type EstateCost, priceEstate, sumsBy } from '../price/cost.ts';
 import { type CostDelta, costDelta } from '../price/delta.ts';
+import { hoursAMonth } from '../price/line.ts';
 import { type Money, noMoney, sumMoney } from '../price/money.ts';
 import { listInForce, type PriceList } from '../price/price-list.ts';
 import { ruleOf } from '../rules/registry.ts';
@@ -131,7 +132,7 @@ export function evaluateChange(
         ];
   const terms = findingTerms(policy, on, failOn);
   const changeView: ChangeView = { base: before.view, head: after.view, ...comparison, on, policyChanges };
-  const { list, cost } = own.value ?? { list: after.view.prices, cost: after.view.cost };
+  const proposed: OwnPrices = own.value ?? { list: after.view.prices, cost: after.view.cost };
   return ok({
     ...difference,
     sides,
@@ -148,8 +149,11 @@ export function evaluateChange(
     policyChanges,
     cost: costDelta(
       { estate: base.estate, list: before.view.prices, cost: before.view.cost },
-      { estate: head.estate, list, cost },
-      own.value === undefined ? undefined : after.view.cost,
+      { estate: head.estate, list: proposed.list, cost: proposed.cost },
+      {
+        atBasePrices: own.value === undefined ? undefined : after.view.cost,
+        inBaseMonth: proposed.inBaseMonth,
+      },
       comparison.renames,
       touched,
     ),
@@ -173,11 +177,28 @@ export function priced(
   return cost.ok ? ok({ list, cost: cost.value }) : cost;
 }
 
-/** The head at the price list it proposes; `undefined` where that is the one that judges. */
-function pricedByOwn(head: Side, policy: Policy, { prices, on }: View) {
+interface OwnPrices {
+  readonly list: PriceList;
+  readonly cost: EstateCost;
+  /** With the length of the month that the base has, where the head has another. */
+  readonly inBaseMonth?: EstateCost;
+}
+
+/** The head at the prices and in the month that it proposes; `undefined` where those are the ones that judge. */
+function pricedByOwn(head: Side, policy: Policy, { prices, on }: View): Outcome<OwnPrices | undefined> {
   const list = listInForce(head.policy.priceLists, on);
-  if (list === prices || (list === undefined && head.policy === policy)) return ok(undefined);
-  return priced(head.estate, { ...head.policy, settings: policy.settings }, on);
+  const own = head.policy.settings;
+  const isSameMonth = hoursAMonth(own, on) === hoursAMonth(policy.settings, on);
+  if (isSameMonth && (list === prices || (list === undefined && head.policy === policy)))
+    return ok(undefined);
+  const now = priced(head.estate, head.policy, on);
+  if (!now.ok || isSameMonth) return now;
+  const inBaseMonth = priced(
+    head.estate,
+    { ...head.policy, settings: { ...own, month: policy.settings.month } },
+    on,
+  );
+  return inBaseMonth.ok ? ok({ ...now.value, inBaseMonth: inBaseMonth.value.cost }) : inBaseMonth;
 }
 
 /**

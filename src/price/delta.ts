@@ -9,14 +9,18 @@ import { type Money, noMoney, subtractMoney, sumMoney, timesMoney } from './mone
 import type { PriceList } from './price-list.ts';
 import type { Summing } from './sums.ts';
 
-/** Why a cost changed: more or less of something, another tier or server type, or another price for the same. */
-export type CauseKind = 'quantity' | 'tier-move' | 'price-change';
+/**
+ * Why a cost changed: more or less of something, another tier or server type, another price for the same, another
+ * length of the month for prices by the hour, or another currency.
+ */
+export type CauseKind = 'quantity' | 'tier-move' | 'price-change' | 'month-change' | 'currency-change';
 
-const causeKinds: readonly CauseKind[] = ['quantity', 'tier-move', 'price-change'];
+const causeKinds = ['quantity', 'tier-move', 'price-change', 'month-change'] as const;
 
 export interface Cause {
   readonly cause: CauseKind;
-  readonly difference: Money;
+  /** `undefined` where before and after are in two currencies. */
+  readonly difference: Money | undefined;
 }
 
 export interface TeamDelta {
@@ -27,15 +31,32 @@ export interface TeamDelta {
 }
 
 export interface CostDelta {
+  /** Of `before`, by team as well. */
+  readonly currencyBefore: string;
   readonly currency: string;
   readonly before: Money;
   readonly after: Money;
-  readonly difference: Money;
+  /** `undefined` where the two are in two currencies: nothing tells what one is worth in the other. */
+  readonly difference: Money | undefined;
   /** Every kind of cause, in one order; they add up to the difference exactly. */
   readonly causes: readonly Cause[];
   readonly teams: readonly TeamDelta[];
   /** What volumes that no server holds cost after the change. */
   readonly detached: Money;
+}
+
+/** What a cost changed by, where that can be told. */
+export const changeOfCost = (
+  { currencyBefore, currency }: Pick<CostDelta, 'currencyBefore' | 'currency'>,
+  { before, after }: { readonly before: Money; readonly after: Money },
+): Money | undefined => (currencyBefore === currency ? subtractMoney(after, before) : undefined);
+
+/** The head as it is priced on the way from the base's prices to its own. */
+export interface HeadCosts {
+  /** At the base's prices; left out where it changes none. */
+  readonly atBasePrices?: EstateCost | undefined;
+  /** At its own prices, with the base's length of a month; left out where it changes none. */
+  readonly inBaseMonth?: EstateCost | undefined;
 }
 
 /** One revision as it is priced: its estate, at one price list. */
@@ -48,7 +69,8 @@ export interface Priced {
 /**
  * Takes the difference apart, thing by thing. With q for quantity, t for tier and p for the price list:
  * quantity is price(t0, p0, q1) - price(t0, p0, q0); the tier move is price(t1, p0, q1) - price(t0, p0, q1); the
- * price change is price(t1, p1, q1) - price(t1, p0, q1). The three telescope, so they add up exactly. Whatever
+ * price change is price(t1, p1, q1) - price(t1, p0, q1). The month change is the same at another length of
+ * the month. They telescope, so they add up exactly. Whatever
  * the old list does not price counts as quantity in whole. Servers follow the same rule: their power is their
  * quantity (hours at another rate), their server type is their tier.
  *
@@ -57,26 +79,32 @@ export interface Priced {
 export function costDelta(
   base: Priced,
   head: Priced,
-  headAtBasePrices: EstateCost | undefined,
+  { atBasePrices, inBaseMonth }: HeadCosts,
   renames: Renames,
   touched: Pick<Touched, 'volumes' | 'servers'>,
 ): CostDelta {
-  const middle = headAtBasePrices ?? head.cost;
+  const inMonth = inBaseMonth ?? head.cost;
+  const middle = atBasePrices ?? inMonth;
   const moves = [
     ...movesOf(touched.volumes, base.cost.volumes, middle.volumes, renames.volumes),
     ...movesOf(touched.servers, base.cost.servers, middle.servers, renames.servers),
   ].map((move) => ({ ...move, unmoved: unmoved(move, base.list) }));
-  const sums: { readonly [K in CauseKind]: Money } = {
+  const sums: { readonly [K in (typeof causeKinds)[number]]: Money } = {
     quantity: sumMoney(moves.map(({ before, unmoved }) => subtractMoney(unmoved, monthlyOf(before)))),
     'tier-move': sumMoney(moves.map(({ after, unmoved }) => subtractMoney(monthlyOf(after), unmoved))),
-    'price-change': subtractMoney(head.cost.total, middle.total),
+    'price-change': subtractMoney(inMonth.total, middle.total),
+    'month-change': subtractMoney(head.cost.total, inMonth.total),
   };
+  const currencies = { currencyBefore: base.cost.currency, currency: head.cost.currency };
+  const ends = { before: base.cost.total, after: head.cost.total };
   return {
-    currency: head.cost.currency,
-    before: base.cost.total,
-    after: head.cost.total,
-    difference: subtractMoney(head.cost.total, base.cost.total),
-    causes: causeKinds.map((cause) => ({ cause, difference: sums[cause] })),
+    ...currencies,
+    ...ends,
+    difference: changeOfCost(currencies, ends),
+    causes:
+      currencies.currencyBefore === currencies.currency
+        ? causeKinds.map((cause) => ({ cause, difference: sums[cause] }))
+        : [{ cause: 'currency-change', difference: undefined }],
     teams: teamDeltas(base.cost, head.cost),
     detached: detachedCost(head.cost, head.estate),
   };

@@ -17,8 +17,8 @@ import type {
   UnreadMain,
 } from '../policy/judgement.ts';
 import type { PolicyRule, Waiver } from '../policy/policy.ts';
-import type { CostDelta } from '../price/delta.ts';
-import { type Money, showMoney, subtractMoney } from '../price/money.ts';
+import { type CostDelta, changeOfCost } from '../price/delta.ts';
+import { type Money, showMoney } from '../price/money.ts';
 import type { PolicyChange } from '../rules/view.ts';
 import type { Step } from '../runbook/step.ts';
 import type {
@@ -77,7 +77,8 @@ function notJudgedReport({ verdict, reasons, base, head, on, problems }: NotJudg
 
 function judgedReport(judged: Judged): JudgementReport {
   const { policyFrom, proposed } = judged;
-  const { currency } = judged.cost;
+  // Limits, and what counts towards them, are in the money of the prices that judge.
+  const { currencyBefore: currency } = judged.cost;
   return {
     verdict: judged.verdict,
     reasons: [...judged.reasons],
@@ -114,36 +115,42 @@ const exact = (amount: Money): string => amount.toFixed();
 
 function costReport(cost: CostDelta, atJudgingPrices: Money | undefined): CostReport {
   const { currency } = cost;
-  const shown = (amount: Money): string => showMoney(amount, currency);
+  const { currencyBefore, difference: changed } = cost;
+  const shown = (amount: Money, unit = currency): string => showMoney(amount, unit);
+  const differenceReport = (difference: Money | undefined) => ({
+    shown: difference === undefined ? null : shown(difference),
+    exact: difference === undefined ? null : exact(difference),
+  });
   return {
+    currencyBefore,
     currency,
-    before: shown(cost.before),
+    before: shown(cost.before, currencyBefore),
     after: shown(cost.after),
-    difference: shown(cost.difference),
+    difference: differenceReport(changed).shown,
     exact: {
       before: exact(cost.before),
       after: exact(cost.after),
-      difference: exact(cost.difference),
+      difference: differenceReport(changed).exact,
       unattached: exact(cost.detached),
       afterAtBasePrices: atJudgingPrices === undefined ? null : exact(atJudgingPrices),
     },
     causes: cost.causes.map(({ cause, difference }) => ({
       cause,
-      difference: shown(difference),
-      exact: { difference: exact(difference) },
+      difference: differenceReport(difference).shown,
+      exact: { difference: differenceReport(difference).exact },
     })),
     teams: cost.teams.map(({ team, before, after }) => {
-      const difference = subtractMoney(after, before);
+      const difference = differenceReport(changeOfCost(cost, { before, after }));
       return {
         team: team === '' ? null : team,
-        before: shown(before),
+        before: shown(before, currencyBefore),
         after: shown(after),
-        difference: shown(difference),
-        exact: { before: exact(before), after: exact(after), difference: exact(difference) },
+        difference: difference.shown,
+        exact: { before: exact(before), after: exact(after), difference: difference.exact },
       };
     }),
     unattached: shown(cost.detached),
-    afterAtBasePrices: atJudgingPrices === undefined ? null : shown(atJudgingPrices),
+    afterAtBasePrices: atJudgingPrices === undefined ? null : shown(atJudgingPrices, currencyBefore),
   };
 }
 

@@ -89,7 +89,8 @@ function writeJudged(document: XMLBuilder, judged: Judged): void {
   const { verdict, reasons, base, head, on, cost, findings, rules } = judged;
   const found = new Set(findings.map(({ entry }) => entry));
   const clear = rules.filter(({ name }) => !found.has(name));
-  const shown = (amount: Money): string => `${showMoney(amount, cost.currency)} ${cost.currency}`;
+  const shown = (amount: Money, currency = cost.currency): string =>
+    `${showMoney(amount, currency)} ${currency}`;
   const suite = suiteIn(
     document,
     {
@@ -105,9 +106,9 @@ function writeJudged(document: XMLBuilder, judged: Judged): void {
       head: head.commit,
       ...(judged.unreadMain === undefined ? {} : { main: unreadSentence(judged.unreadMain) }),
       on,
-      'cost before': shown(cost.before),
+      'cost before': shown(cost.before, cost.currencyBefore),
       'cost after': shown(cost.after),
-      'cost difference': shown(cost.difference),
+      ...(cost.difference === undefined ? {} : { 'cost difference': shown(cost.difference) }),
     },
   );
   for (const finding of findings) writeFinding(suite, finding);

@@ -89,8 +89,8 @@ function summaryOf(judgement: Judgement): PropertyBag {
     ...(on === '' ? {} : { on }),
   };
   if (judgement.verdict === 'not judged') return common;
-  const { currency, before, after, difference } = judgement.cost;
-  const shown = (amount: Money): string => showMoney(amount, currency);
+  const { currencyBefore, currency, before, after, difference } = judgement.cost;
+  const shown = (amount: Money, unit = currency): string => showMoney(amount, unit);
   const { unreadMain } = judgement;
   return {
     ...common,
@@ -104,7 +104,13 @@ function summaryOf(judgement: Judgement): PropertyBag {
             pricedByBranch: [...unreadMain.pricedByBranch],
           },
         }),
-    cost: { currency, before: shown(before), after: shown(after), difference: shown(difference) },
+    cost: {
+      currencyBefore,
+      currency,
+      before: shown(before, currencyBefore),
+      after: shown(after),
+      ...(difference === undefined ? {} : { difference: shown(difference) }),
+    },
   };
 }
 

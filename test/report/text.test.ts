@@ -50,7 +50,7 @@ describe('the first lines', () => {
     const [verdict = '', cost = '', todo = ''] = reportText(grown, { width: 400, colour: false }).split('\n');
     expect(verdict).toMatch(/^pass: no rule objects to 4 changes/);
     const { before, after, difference } = grown.cost;
-    expect(difference.toString()).toBe('1.35');
+    expect(difference?.toString()).toBe('1.35');
     expect(unwrapped(cost)).toContain(
       `${before.toFixed(2)} EUR a month on main, ${after.toFixed(2)} EUR after the merge: +1.35 EUR.`,
     );
@@ -254,10 +254,46 @@ describe('what follows', () => {
     for (const title of titles) expect(text).toContain(title);
   });
 
+  it('prices another length of the month, as a cause of its own', async () => {
+    const calendar = await judged(
+      mainFiles,
+      edited(mainFiles, 'ullage.yaml', 'month: 730 h', 'month: calendar'),
+    );
+    const text = unwrapped(reportText(calendar, { width: 200, colour: false }));
+    // Four small servers, three of them running: November has 720 hours, ten fewer than 730.
+    const hours = calendar.cost.causes.find(({ cause }) => cause === 'month-change');
+    expect(hours?.difference?.toFixed()).toBe(calendar.cost.difference?.toFixed());
+    expect(calendar.cost.difference?.lt(0)).toBe(true);
+    expect(text).toContain('The difference comes from another length of the month (-');
+  });
+
+  it('shows what it cost in the currency that it was in, and compares no two', async () => {
+    const dollars = await judged(
+      mainFiles,
+      edited(
+        edited(mainFiles, 'ullage.yaml', 'currency: EUR', 'currency: USD'),
+        'prices/2026.yaml',
+        'currency: EUR',
+        'currency: USD',
+      ),
+    );
+    const text = unwrapped(reportText(dollars, { width: 200, colour: false }));
+    expect(text).toContain(
+      '238.92 EUR a month on main, 238.92 USD after the merge; the two currencies are not compared.',
+    );
+    expect(text).toMatch(/imagery 62\.16 EUR 62\.16 USD/);
+    expect(text).toMatch(/150\.00 EUR/);
+    expect(text).not.toMatch(/150\.00 USD/);
+    expect([dollars.cost.difference, dollars.cost.causes.map(({ cause }) => cause)]).toEqual([
+      undefined,
+      ['currency-change'],
+    ]);
+  });
+
   it('holds limits against the prices on main where a branch alters prices, and says so', async () => {
     const dearer = await judged(mainFiles, edited(mainFiles, 'prices/2026.yaml', '"0.045"', '"0.09"'));
     const text = unwrapped(reportText(dearer, { width: 140, colour: false }));
-    expect(dearer.cost.difference.toFixed(2)).toBe('9.90');
+    expect(dearer.cost.difference?.toFixed(2)).toBe('9.90');
     expect(text).toContain('The difference comes from price changes (+9.90 EUR).');
     expect(text).toContain('at the prices on main, which decide the verdict, it would be 238.92 EUR');
     expect(text).toContain('Limits are checked at the prices on main, which decide the verdict.');

@@ -45,21 +45,13 @@ export type AuditMoney = string;
  */
 export type AuditMoney1 = string;
 /**
- * The difference.
+ * Before the commit.
  */
 export type AuditMoney2 = string;
 /**
- * Before the commit.
- */
-export type AuditMoney3 = string;
-/**
  * After it.
  */
-export type AuditMoney4 = string;
-/**
- * The difference.
- */
-export type AuditMoney5 = string;
+export type AuditMoney3 = string;
 
 /**
  * The judgement of one commit of the main branch, replayed: one line of `ullage audit --format ndjson`. Every key is always there.
@@ -449,12 +441,19 @@ export interface AuditWaiverUse {
  */
 export interface AuditCost {
   /**
+   * The currency of what it cost before (ISO 4217).
+   */
+  currencyBefore: string;
+  /**
    * ISO 4217.
    */
   currency: string;
   before: AuditMoney;
   after: AuditMoney1;
-  difference: AuditMoney2;
+  /**
+   * The difference; null where before and after are in two currencies.
+   */
+  difference: string | null;
   /**
    * By team, in order of name.
    */
@@ -468,9 +467,12 @@ export interface AuditTeam {
    * The team; null for what belongs to none.
    */
   team: string | null;
-  before: AuditMoney3;
-  after: AuditMoney4;
-  difference: AuditMoney5;
+  before: AuditMoney2;
+  after: AuditMoney3;
+  /**
+   * The difference; null where before and after are in two currencies.
+   */
+  difference: string | null;
 }
 /**
  * One alteration of the policy.

@@ -68,7 +68,7 @@ var require_equal = __commonJS({
 });
 
 // <stdin>
-var audit_record = validate20, schema31 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "audit-record.json", title: "AuditRecord", type: "object", description: "The judgement of one commit of the main branch, replayed: one line of `ullage audit --format ndjson`. Every key is always there.", additionalProperties: !1, required: ["commit", "tree", "base", "parents", "on", "committed", "authored", "author", "committer", "subject", "trailers", "signature", "touched", "verdict", "reasons", "policyFrom", "unreadMain", "failOn", "findings", "standing", "between", "renamed", "waivers", "cost", "policyChanges", "proposed", "tried", "problems"], properties: { commit: { type: "string", description: "The commit." }, tree: { type: "string", description: "Its tree." }, base: { type: ["string", "null"], description: "Its first parent, which it was judged against (or its nearest ancestor that reads, see `unreadMain`); null for the first commit of all." }, parents: { type: "integer", minimum: 0, description: "How many parents it has; two or more make it a merge." }, on: { $ref: "common.json#/$defs/date", description: "The day it was judged as of: the committer's date, in UTC." }, committed: { type: "string", description: "The committer's date and time, RFC 3339." }, authored: { type: "string", description: "The author's date and time, RFC 3339." }, author: { $ref: "#/$defs/person" }, committer: { $ref: "#/$defs/person" }, subject: { type: "string", description: "The first line of the message." }, trailers: { type: "array", description: "In the order of the message.", items: { $ref: "#/$defs/trailer" } }, signature: { enum: ["present", "absent"], description: "Whether a signature is there. Whose it is, and whether it is good, is not known." }, touched: { type: "array", description: "What kinds of files it changed.", items: { enum: ["settings", "storage", "prices", "policies", "waivers"], type: "string" } }, verdict: { $ref: "#/$defs/verdict" }, reasons: { type: "array", description: "Why, one sentence each, the gravest first.", items: { type: "string" } }, policyFrom: { enum: ["base", "head", null], description: "Whose policy judged: the commit's own only where the base had none, or none that reads; null where nothing was judged." }, unreadMain: { description: "Only where main itself did not read: what it was compared by instead; null otherwise.", oneOf: [{ $ref: "#/$defs/unreadMain" }, { type: "null" }] }, failOn: { enum: ["error", "warning"], description: "The level from which a finding fails." }, findings: { type: "array", description: "What came, got worse or went with the commit, the gravest first.", items: { $ref: "#/$defs/finding" } }, standing: { description: "How many findings stand after it; null where nothing was judged.", oneOf: [{ $ref: "#/$defs/counts" }, { type: "null" }] }, between: { description: "What came and went since the record before; null where nothing was judged.", oneOf: [{ $ref: "#/$defs/between" }, { type: "null" }] }, renamed: { type: "array", description: "Findings that go on under other names.", items: { $ref: "#/$defs/renamed" } }, waivers: { type: "array", description: "Waivers that were used, or were wanted after their date.", items: { $ref: "#/$defs/waiverUse" } }, cost: { description: "What it costs a month; null where nothing was judged.", oneOf: [{ $ref: "#/$defs/cost" }, { type: "null" }] }, policyChanges: { type: "array", description: "What the commit altered in the policy.", items: { $ref: "#/$defs/policyChange" } }, proposed: { description: "What the policy that it brought would have said; null where it altered none.", oneOf: [{ $ref: "#/$defs/opinion" }, { type: "null" }] }, tried: { description: "What the policy that was tried would have said; null where none was.", oneOf: [{ $ref: "#/$defs/opinion" }, { type: "null" }] }, problems: { type: "array", description: "What stood in the way, where it was not judged.", items: { $ref: "#/$defs/problem" } } }, $defs: { verdict: { title: "AuditVerdict", enum: ["pass", "fail", "not judged"], description: "The verdict." }, level: { title: "AuditLevel", enum: ["error", "warning", "note"], description: "A level of SARIF 2.1.0." }, money: { title: "AuditMoney", type: "string", pattern: "^-?[0-9]+(\\.[0-9]+)?$", description: "An exact amount, as a decimal string." }, person: { title: "AuditPerson", type: "object", description: "Who, as the commit names them.", additionalProperties: !1, required: ["name", "email"], properties: { name: { type: "string", description: "The name." }, email: { type: "string", description: "The address." } } }, trailer: { title: "AuditTrailer", type: "object", description: "One line at the end of the commit message, such as Reviewed-by.", additionalProperties: !1, required: ["key", "value"], properties: { key: { type: "string", description: "What stands before the colon." }, value: { type: "string", description: "What stands after it." } } }, subject: { title: "AuditSubject", type: "object", description: "What it is about.", additionalProperties: !1, required: ["kind", "name"], properties: { kind: { enum: ["estate", "site", "team", "label", "scope", "server", "volume", "volume-group", "file-system", "branch"], description: "The kind of thing." }, name: { type: "string", description: "Its name." } } }, place: { title: "AuditPlace", type: "object", description: "A place in a file of one of the two revisions.", additionalProperties: !1, required: ["revision", "file", "line", "column"], properties: { revision: { enum: ["base", "head", null], description: "The first parent, or the commit itself; null where it is not known which." }, file: { type: "string", description: "The path from the top of the repository." }, line: { type: "integer", minimum: 0, description: "Counts from 1." }, column: { type: "integer", minimum: 0, description: "Counts from 1, in UTF-16 units." } } }, finding: { title: "AuditFinding", type: "object", description: "What a rule said of the change.", additionalProperties: !1, required: ["rule", "entry", "level", "baselineState", "about", "subject", "facet", "message", "fails", "place", "waiver"], properties: { rule: { type: "string", description: "The rule." }, entry: { type: "string", description: "The name of the entry in the rule pack." }, level: { $ref: "#/$defs/level" }, baselineState: { enum: ["new", "updated", "absent"], description: "SARIF 2.1.0: came with the commit, was made worse by it, or went with it." }, about: { enum: ["state", "change"], description: "Whether it stands until it is mended, or was said of the change alone." }, subject: { $ref: "#/$defs/subject" }, facet: { type: ["string", "null"], description: "Tells several findings of one entry about one subject apart." }, message: { type: "string", description: "What is wrong." }, fails: { type: "boolean", description: "Whether it made the verdict fail." }, place: { $ref: "#/$defs/place" }, waiver: { description: "The waiver that let it stand.", oneOf: [{ $ref: "#/$defs/waiver" }, { type: "null" }] } } }, brief: { title: "AuditStanding", type: "object", description: "A finding that stood without a change of storage.", additionalProperties: !1, required: ["rule", "entry", "level", "subject", "facet", "message"], properties: { rule: { type: "string", description: "The rule." }, entry: { type: "string", description: "The name of the entry." }, level: { $ref: "#/$defs/level" }, subject: { $ref: "#/$defs/subject" }, facet: { type: ["string", "null"], description: "As in a finding." }, message: { type: "string", description: "What is wrong." } } }, between: { title: "AuditBetween", type: "object", description: "What came and went on the base since the record before, with no change of storage: by the day, the policy, the prices or the readings.", additionalProperties: !1, required: ["began", "came", "went"], properties: { began: { type: "boolean", description: "Whether the replay began here; `came` is then all that stood at the beginning." }, came: { type: "array", description: "What is said that was not.", items: { $ref: "#/$defs/brief" } }, went: { type: "array", description: "What is no longer said.", items: { $ref: "#/$defs/brief" } } } }, renamed: { title: "AuditRenamed", type: "object", description: "A finding that goes on under another name.", additionalProperties: !1, required: ["entry", "from", "to"], properties: { entry: { type: "string", description: "The name of the entry." }, from: { $ref: "#/$defs/named" }, to: { $ref: "#/$defs/named" } } }, named: { title: "AuditNamed", type: "object", description: "What a finding is told by.", additionalProperties: !1, required: ["subject", "facet"], properties: { subject: { $ref: "#/$defs/subject" }, facet: { type: ["string", "null"], description: "As in a finding." } } }, counts: { title: "AuditCounts", type: "object", description: "How many findings stand after the commit, waived ones among them.", additionalProperties: !1, required: ["error", "warning", "note"], properties: { error: { type: "integer", minimum: 0, description: "Errors." }, warning: { type: "integer", minimum: 0, description: "Warnings." }, note: { type: "integer", minimum: 0, description: "Notes." } } }, waiver: { title: "AuditWaiver", type: "object", description: "A waiver.", additionalProperties: !1, required: ["rule", "subject", "reason", "approvedBy", "from", "until", "file", "line"], properties: { rule: { type: "string", description: "The rule or entry it is for." }, subject: { type: "string", description: "The subject it is for." }, reason: { type: "string", description: "Why." }, approvedBy: { type: "string", description: "Who answers for it." }, from: { $ref: "common.json#/$defs/date", description: "The first day on which it holds." }, until: { $ref: "common.json#/$defs/date", description: "The last day on which it holds." }, file: { type: "string", description: "Where it stands." }, line: { type: "integer", minimum: 0, description: "Its line." } } }, waiverUse: { title: "AuditWaiverUse", type: "object", description: "What became of a waiver in this judgement.", additionalProperties: !1, required: ["state", "waiver", "findings"], properties: { state: { enum: ["used", "lapsed"], description: "It let a finding stand; or its date was over, and there still was a finding that it was for." }, waiver: { $ref: "#/$defs/waiver" }, findings: { type: "integer", minimum: 0, description: "How many findings." } } }, team: { title: "AuditTeam", type: "object", description: "What a team's storage costs a month.", additionalProperties: !1, required: ["team", "before", "after", "difference"], properties: { team: { type: ["string", "null"], description: "The team; null for what belongs to none." }, before: { $ref: "#/$defs/money", description: "Before the commit." }, after: { $ref: "#/$defs/money", description: "After it." }, difference: { $ref: "#/$defs/money", description: "The difference." } } }, cost: { title: "AuditCost", type: "object", description: "What the estate costs a month.", additionalProperties: !1, required: ["currency", "before", "after", "difference", "teams"], properties: { currency: { type: "string", description: "ISO 4217." }, before: { $ref: "#/$defs/money", description: "Before the commit." }, after: { $ref: "#/$defs/money", description: "After it." }, difference: { $ref: "#/$defs/money", description: "The difference." }, teams: { type: "array", description: "By team, in order of name.", items: { $ref: "#/$defs/team" } } } }, policyChange: { title: "AuditPolicyChange", type: "object", description: "One alteration of the policy.", additionalProperties: !1, required: ["direction", "of", "name", "key", "from", "to", "monthly"], properties: { direction: { enum: ["tighter", "looser", "neither", "unknown"], description: "Whether it lets more through." }, monthly: { description: "What another price comes to a month for the estate on the base; null where it is no price, or comes to nothing.", oneOf: [{ title: "AuditMonthly", type: "object", description: "An amount a month.", additionalProperties: !1, required: ["currency", "difference"], properties: { currency: { type: "string", description: "The currency (ISO 4217)." }, difference: { type: "string", description: "The difference, exact." } } }, { type: "null" }] }, of: { enum: ["rule", "waiver", "price-list", "settings", "readings", "server"], description: "What was altered." }, name: { type: "string", description: "Its name." }, key: { type: ["string", "null"], description: "The parameter or key." }, from: { type: ["string", "null"], description: "What it was." }, to: { type: ["string", "null"], description: "What it is." } } }, unreadMain: { title: "AuditUnreadMain", type: "object", description: "Main itself did not read, and what it was compared by instead.", additionalProperties: !1, required: ["comparedWith", "commits", "problem", "policy", "pricedByBranch"], properties: { comparedWith: { type: ["string", "null"], description: "The nearest first-parent ancestor of main that reads, whose estate was compared with; null where none does, and the head was judged alone, as a first adoption." }, commits: { type: "integer", minimum: 1, description: "How many commits of main do not read: those after that ancestor, or all there are." }, problem: { $ref: "#/$defs/problem", description: "The first thing that is wrong with main." }, policy: { title: "AuditUnreadPolicy", type: "object", description: "Whose each part of the policy was: main's own where that part reads, the ancestor's where it does not, and the branch's where neither has one.", additionalProperties: !1, required: ["settings", "prices", "rules", "waivers"], properties: { settings: { $ref: "#/$defs/policySource", description: "The settings." }, prices: { $ref: "#/$defs/policySource", description: "The price lists." }, rules: { $ref: "#/$defs/policySource", description: "The rule packs, and the readings they ask for." }, waivers: { $ref: "#/$defs/policySource", description: "The waivers." } } }, pricedByBranch: { type: "array", items: { type: "string" }, description: "Tiers and server types that main declares and no list on main prices, for which the branch's prices hold." } } }, policySource: { title: "AuditPolicySource", enum: ["main", "ancestor", "branch"], description: "Whose a part of the policy was." }, opinion: { title: "AuditOpinion", type: "object", description: "What another policy would have said.", additionalProperties: !1, required: ["verdict", "reasons"], properties: { verdict: { $ref: "#/$defs/verdict" }, reasons: { type: "array", description: "Why.", items: { type: "string" } } } }, problem: { title: "AuditProblem", type: "object", description: "What stood in the way of a judgement.", additionalProperties: !1, required: ["place", "message", "advice"], properties: { place: { description: "Where.", oneOf: [{ $ref: "#/$defs/place" }, { type: "null" }] }, message: { type: "string", description: "What is wrong." }, advice: { type: "string", description: "What to do." } } } } }, schema33 = { title: "Date", type: "string", pattern: "^[0-9]{4}-[0-9]{2}-[0-9]{2}$", description: "A full date as RFC 3339 writes it, such as 2026-11-20.", examples: ["2026-11-20"] }, schema34 = { title: "AuditPerson", type: "object", description: "Who, as the commit names them.", additionalProperties: !1, required: ["name", "email"], properties: { name: { type: "string", description: "The name." }, email: { type: "string", description: "The address." } } }, schema36 = { title: "AuditTrailer", type: "object", description: "One line at the end of the commit message, such as Reviewed-by.", additionalProperties: !1, required: ["key", "value"], properties: { key: { type: "string", description: "What stands before the colon." }, value: { type: "string", description: "What stands after it." } } }, schema37 = { title: "AuditVerdict", enum: ["pass", "fail", "not judged"], description: "The verdict." }, schema52 = { title: "AuditCounts", type: "object", description: "How many findings stand after the commit, waived ones among them.", additionalProperties: !1, required: ["error", "warning", "note"], properties: { error: { type: "integer", minimum: 0, description: "Errors." }, warning: { type: "integer", minimum: 0, description: "Warnings." }, note: { type: "integer", minimum: 0, description: "Notes." } } }, schema69 = { title: "AuditPolicyChange", type: "object", description: "One alteration of the policy.", additionalProperties: !1, required: ["direction", "of", "name", "key", "from", "to", "monthly"], properties: { direction: { enum: ["tighter", "looser", "neither", "unknown"], description: "Whether it lets more through." }, monthly: { description: "What another price comes to a month for the estate on the base; null where it is no price, or comes to nothing.", oneOf: [{ title: "AuditMonthly", type: "object", description: "An amount a month.", additionalProperties: !1, required: ["currency", "difference"], properties: { currency: { type: "string", description: "The currency (ISO 4217)." }, difference: { type: "string", description: "The difference, exact." } } }, { type: "null" }] }, of: { enum: ["rule", "waiver", "price-list", "settings", "readings", "server"], description: "What was altered." }, name: { type: "string", description: "Its name." }, key: { type: ["string", "null"], description: "The parameter or key." }, from: { type: ["string", "null"], description: "What it was." }, to: { type: ["string", "null"], description: "What it is." } } }, func1 = Object.prototype.hasOwnProperty, pattern4 = new RegExp("^[0-9]{4}-[0-9]{2}-[0-9]{2}$", "u"), schema38 = { title: "AuditUnreadMain", type: "object", description: "Main itself did not read, and what it was compared by instead.", additionalProperties: !1, required: ["comparedWith", "commits", "problem", "policy", "pricedByBranch"], properties: { comparedWith: { type: ["string", "null"], description: "The nearest first-parent ancestor of main that reads, whose estate was compared with; null where none does, and the head was judged alone, as a first adoption." }, commits: { type: "integer", minimum: 1, description: "How many commits of main do not read: those after that ancestor, or all there are." }, problem: { $ref: "#/$defs/problem", description: "The first thing that is wrong with main." }, policy: { title: "AuditUnreadPolicy", type: "object", description: "Whose each part of the policy was: main's own where that part reads, the ancestor's where it does not, and the branch's where neither has one.", additionalProperties: !1, required: ["settings", "prices", "rules", "waivers"], properties: { settings: { $ref: "#/$defs/policySource", description: "The settings." }, prices: { $ref: "#/$defs/policySource", description: "The price lists." }, rules: { $ref: "#/$defs/policySource", description: "The rule packs, and the readings they ask for." }, waivers: { $ref: "#/$defs/policySource", description: "The waivers." } } }, pricedByBranch: { type: "array", items: { type: "string" }, description: "Tiers and server types that main declares and no list on main prices, for which the branch's prices hold." } } }, schema41 = { title: "AuditPolicySource", enum: ["main", "ancestor", "branch"], description: "Whose a part of the policy was." }, schema39 = { title: "AuditProblem", type: "object", description: "What stood in the way of a judgement.", additionalProperties: !1, required: ["place", "message", "advice"], properties: { place: { description: "Where.", oneOf: [{ $ref: "#/$defs/place" }, { type: "null" }] }, message: { type: "string", description: "What is wrong." }, advice: { type: "string", description: "What to do." } } }, schema40 = { title: "AuditPlace", type: "object", description: "A place in a file of one of the two revisions.", additionalProperties: !1, required: ["revision", "file", "line", "column"], properties: { revision: { enum: ["base", "head", null], description: "The first parent, or the commit itself; null where it is not known which." }, file: { type: "string", description: "The path from the top of the repository." }, line: { type: "integer", minimum: 0, description: "Counts from 1." }, column: { type: "integer", minimum: 0, description: "Counts from 1, in UTF-16 units." } } };
+var audit_record = validate20, schema31 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "audit-record.json", title: "AuditRecord", type: "object", description: "The judgement of one commit of the main branch, replayed: one line of `ullage audit --format ndjson`. Every key is always there.", additionalProperties: !1, required: ["commit", "tree", "base", "parents", "on", "committed", "authored", "author", "committer", "subject", "trailers", "signature", "touched", "verdict", "reasons", "policyFrom", "unreadMain", "failOn", "findings", "standing", "between", "renamed", "waivers", "cost", "policyChanges", "proposed", "tried", "problems"], properties: { commit: { type: "string", description: "The commit." }, tree: { type: "string", description: "Its tree." }, base: { type: ["string", "null"], description: "Its first parent, which it was judged against (or its nearest ancestor that reads, see `unreadMain`); null for the first commit of all." }, parents: { type: "integer", minimum: 0, description: "How many parents it has; two or more make it a merge." }, on: { $ref: "common.json#/$defs/date", description: "The day it was judged as of: the committer's date, in UTC." }, committed: { type: "string", description: "The committer's date and time, RFC 3339." }, authored: { type: "string", description: "The author's date and time, RFC 3339." }, author: { $ref: "#/$defs/person" }, committer: { $ref: "#/$defs/person" }, subject: { type: "string", description: "The first line of the message." }, trailers: { type: "array", description: "In the order of the message.", items: { $ref: "#/$defs/trailer" } }, signature: { enum: ["present", "absent"], description: "Whether a signature is there. Whose it is, and whether it is good, is not known." }, touched: { type: "array", description: "What kinds of files it changed.", items: { enum: ["settings", "storage", "prices", "policies", "waivers"], type: "string" } }, verdict: { $ref: "#/$defs/verdict" }, reasons: { type: "array", description: "Why, one sentence each, the gravest first.", items: { type: "string" } }, policyFrom: { enum: ["base", "head", null], description: "Whose policy judged: the commit's own only where the base had none, or none that reads; null where nothing was judged." }, unreadMain: { description: "Only where main itself did not read: what it was compared by instead; null otherwise.", oneOf: [{ $ref: "#/$defs/unreadMain" }, { type: "null" }] }, failOn: { enum: ["error", "warning"], description: "The level from which a finding fails." }, findings: { type: "array", description: "What came, got worse or went with the commit, the gravest first.", items: { $ref: "#/$defs/finding" } }, standing: { description: "How many findings stand after it; null where nothing was judged.", oneOf: [{ $ref: "#/$defs/counts" }, { type: "null" }] }, between: { description: "What came and went since the record before; null where nothing was judged.", oneOf: [{ $ref: "#/$defs/between" }, { type: "null" }] }, renamed: { type: "array", description: "Findings that go on under other names.", items: { $ref: "#/$defs/renamed" } }, waivers: { type: "array", description: "Waivers that were used, or were wanted after their date.", items: { $ref: "#/$defs/waiverUse" } }, cost: { description: "What it costs a month; null where nothing was judged.", oneOf: [{ $ref: "#/$defs/cost" }, { type: "null" }] }, policyChanges: { type: "array", description: "What the commit altered in the policy.", items: { $ref: "#/$defs/policyChange" } }, proposed: { description: "What the policy that it brought would have said; null where it altered none.", oneOf: [{ $ref: "#/$defs/opinion" }, { type: "null" }] }, tried: { description: "What the policy that was tried would have said; null where none was.", oneOf: [{ $ref: "#/$defs/opinion" }, { type: "null" }] }, problems: { type: "array", description: "What stood in the way, where it was not judged.", items: { $ref: "#/$defs/problem" } } }, $defs: { verdict: { title: "AuditVerdict", enum: ["pass", "fail", "not judged"], description: "The verdict." }, level: { title: "AuditLevel", enum: ["error", "warning", "note"], description: "A level of SARIF 2.1.0." }, money: { title: "AuditMoney", type: "string", pattern: "^-?[0-9]+(\\.[0-9]+)?$", description: "An exact amount, as a decimal string." }, person: { title: "AuditPerson", type: "object", description: "Who, as the commit names them.", additionalProperties: !1, required: ["name", "email"], properties: { name: { type: "string", description: "The name." }, email: { type: "string", description: "The address." } } }, trailer: { title: "AuditTrailer", type: "object", description: "One line at the end of the commit message, such as Reviewed-by.", additionalProperties: !1, required: ["key", "value"], properties: { key: { type: "string", description: "What stands before the colon." }, value: { type: "string", description: "What stands after it." } } }, subject: { title: "AuditSubject", type: "object", description: "What it is about.", additionalProperties: !1, required: ["kind", "name"], properties: { kind: { enum: ["estate", "site", "team", "label", "scope", "server", "volume", "volume-group", "file-system", "branch"], description: "The kind of thing." }, name: { type: "string", description: "Its name." } } }, place: { title: "AuditPlace", type: "object", description: "A place in a file of one of the two revisions.", additionalProperties: !1, required: ["revision", "file", "line", "column"], properties: { revision: { enum: ["base", "head", null], description: "The first parent, or the commit itself; null where it is not known which." }, file: { type: "string", description: "The path from the top of the repository." }, line: { type: "integer", minimum: 0, description: "Counts from 1." }, column: { type: "integer", minimum: 0, description: "Counts from 1, in UTF-16 units." } } }, finding: { title: "AuditFinding", type: "object", description: "What a rule said of the change.", additionalProperties: !1, required: ["rule", "entry", "level", "baselineState", "about", "subject", "facet", "message", "fails", "place", "waiver"], properties: { rule: { type: "string", description: "The rule." }, entry: { type: "string", description: "The name of the entry in the rule pack." }, level: { $ref: "#/$defs/level" }, baselineState: { enum: ["new", "updated", "absent"], description: "SARIF 2.1.0: came with the commit, was made worse by it, or went with it." }, about: { enum: ["state", "change"], description: "Whether it stands until it is mended, or was said of the change alone." }, subject: { $ref: "#/$defs/subject" }, facet: { type: ["string", "null"], description: "Tells several findings of one entry about one subject apart." }, message: { type: "string", description: "What is wrong." }, fails: { type: "boolean", description: "Whether it made the verdict fail." }, place: { $ref: "#/$defs/place" }, waiver: { description: "The waiver that let it stand.", oneOf: [{ $ref: "#/$defs/waiver" }, { type: "null" }] } } }, brief: { title: "AuditStanding", type: "object", description: "A finding that stood without a change of storage.", additionalProperties: !1, required: ["rule", "entry", "level", "subject", "facet", "message"], properties: { rule: { type: "string", description: "The rule." }, entry: { type: "string", description: "The name of the entry." }, level: { $ref: "#/$defs/level" }, subject: { $ref: "#/$defs/subject" }, facet: { type: ["string", "null"], description: "As in a finding." }, message: { type: "string", description: "What is wrong." } } }, between: { title: "AuditBetween", type: "object", description: "What came and went on the base since the record before, with no change of storage: by the day, the policy, the prices or the readings.", additionalProperties: !1, required: ["began", "came", "went"], properties: { began: { type: "boolean", description: "Whether the replay began here; `came` is then all that stood at the beginning." }, came: { type: "array", description: "What is said that was not.", items: { $ref: "#/$defs/brief" } }, went: { type: "array", description: "What is no longer said.", items: { $ref: "#/$defs/brief" } } } }, renamed: { title: "AuditRenamed", type: "object", description: "A finding that goes on under another name.", additionalProperties: !1, required: ["entry", "from", "to"], properties: { entry: { type: "string", description: "The name of the entry." }, from: { $ref: "#/$defs/named" }, to: { $ref: "#/$defs/named" } } }, named: { title: "AuditNamed", type: "object", description: "What a finding is told by.", additionalProperties: !1, required: ["subject", "facet"], properties: { subject: { $ref: "#/$defs/subject" }, facet: { type: ["string", "null"], description: "As in a finding." } } }, counts: { title: "AuditCounts", type: "object", description: "How many findings stand after the commit, waived ones among them.", additionalProperties: !1, required: ["error", "warning", "note"], properties: { error: { type: "integer", minimum: 0, description: "Errors." }, warning: { type: "integer", minimum: 0, description: "Warnings." }, note: { type: "integer", minimum: 0, description: "Notes." } } }, waiver: { title: "AuditWaiver", type: "object", description: "A waiver.", additionalProperties: !1, required: ["rule", "subject", "reason", "approvedBy", "from", "until", "file", "line"], properties: { rule: { type: "string", description: "The rule or entry it is for." }, subject: { type: "string", description: "The subject it is for." }, reason: { type: "string", description: "Why." }, approvedBy: { type: "string", description: "Who answers for it." }, from: { $ref: "common.json#/$defs/date", description: "The first day on which it holds." }, until: { $ref: "common.json#/$defs/date", description: "The last day on which it holds." }, file: { type: "string", description: "Where it stands." }, line: { type: "integer", minimum: 0, description: "Its line." } } }, waiverUse: { title: "AuditWaiverUse", type: "object", description: "What became of a waiver in this judgement.", additionalProperties: !1, required: ["state", "waiver", "findings"], properties: { state: { enum: ["used", "lapsed"], description: "It let a finding stand; or its date was over, and there still was a finding that it was for." }, waiver: { $ref: "#/$defs/waiver" }, findings: { type: "integer", minimum: 0, description: "How many findings." } } }, team: { title: "AuditTeam", type: "object", description: "What a team's storage costs a month.", additionalProperties: !1, required: ["team", "before", "after", "difference"], properties: { team: { type: ["string", "null"], description: "The team; null for what belongs to none." }, before: { $ref: "#/$defs/money", description: "Before the commit." }, after: { $ref: "#/$defs/money", description: "After it." }, difference: { type: ["string", "null"], description: "The difference; null where before and after are in two currencies." } } }, cost: { title: "AuditCost", type: "object", description: "What the estate costs a month.", additionalProperties: !1, required: ["currencyBefore", "currency", "before", "after", "difference", "teams"], properties: { currencyBefore: { type: "string", description: "The currency of what it cost before (ISO 4217)." }, currency: { type: "string", description: "ISO 4217." }, before: { $ref: "#/$defs/money", description: "Before the commit." }, after: { $ref: "#/$defs/money", description: "After it." }, difference: { type: ["string", "null"], description: "The difference; null where before and after are in two currencies." }, teams: { type: "array", description: "By team, in order of name.", items: { $ref: "#/$defs/team" } } } }, policyChange: { title: "AuditPolicyChange", type: "object", description: "One alteration of the policy.", additionalProperties: !1, required: ["direction", "of", "name", "key", "from", "to", "monthly"], properties: { direction: { enum: ["tighter", "looser", "neither", "unknown"], description: "Whether it lets more through." }, monthly: { description: "What another price comes to a month for the estate on the base; null where it is no price, or comes to nothing.", oneOf: [{ title: "AuditMonthly", type: "object", description: "An amount a month.", additionalProperties: !1, required: ["currency", "difference"], properties: { currency: { type: "string", description: "The currency (ISO 4217)." }, difference: { type: "string", description: "The difference, exact." } } }, { type: "null" }] }, of: { enum: ["rule", "waiver", "price-list", "settings", "readings", "server"], description: "What was altered." }, name: { type: "string", description: "Its name." }, key: { type: ["string", "null"], description: "The parameter or key." }, from: { type: ["string", "null"], description: "What it was." }, to: { type: ["string", "null"], description: "What it is." } } }, unreadMain: { title: "AuditUnreadMain", type: "object", description: "Main itself did not read, and what it was compared by instead.", additionalProperties: !1, required: ["comparedWith", "commits", "problem", "policy", "pricedByBranch"], properties: { comparedWith: { type: ["string", "null"], description: "The nearest first-parent ancestor of main that reads, whose estate was compared with; null where none does, and the head was judged alone, as a first adoption." }, commits: { type: "integer", minimum: 1, description: "How many commits of main do not read: those after that ancestor, or all there are." }, problem: { $ref: "#/$defs/problem", description: "The first thing that is wrong with main." }, policy: { title: "AuditUnreadPolicy", type: "object", description: "Whose each part of the policy was: main's own where that part reads, the ancestor's where it does not, and the branch's where neither has one.", additionalProperties: !1, required: ["settings", "prices", "rules", "waivers"], properties: { settings: { $ref: "#/$defs/policySource", description: "The settings." }, prices: { $ref: "#/$defs/policySource", description: "The price lists." }, rules: { $ref: "#/$defs/policySource", description: "The rule packs, and the readings they ask for." }, waivers: { $ref: "#/$defs/policySource", description: "The waivers." } } }, pricedByBranch: { type: "array", items: { type: "string" }, description: "Tiers and server types that main declares and no list on main prices, for which the branch's prices hold." } } }, policySource: { title: "AuditPolicySource", enum: ["main", "ancestor", "branch"], description: "Whose a part of the policy was." }, opinion: { title: "AuditOpinion", type: "object", description: "What another policy would have said.", additionalProperties: !1, required: ["verdict", "reasons"], properties: { verdict: { $ref: "#/$defs/verdict" }, reasons: { type: "array", description: "Why.", items: { type: "string" } } } }, problem: { title: "AuditProblem", type: "object", description: "What stood in the way of a judgement.", additionalProperties: !1, required: ["place", "message", "advice"], properties: { place: { description: "Where.", oneOf: [{ $ref: "#/$defs/place" }, { type: "null" }] }, message: { type: "string", description: "What is wrong." }, advice: { type: "string", description: "What to do." } } } } }, schema33 = { title: "Date", type: "string", pattern: "^[0-9]{4}-[0-9]{2}-[0-9]{2}$", description: "A full date as RFC 3339 writes it, such as 2026-11-20.", examples: ["2026-11-20"] }, schema34 = { title: "AuditPerson", type: "object", description: "Who, as the commit names them.", additionalProperties: !1, required: ["name", "email"], properties: { name: { type: "string", description: "The name." }, email: { type: "string", description: "The address." } } }, schema36 = { title: "AuditTrailer", type: "object", description: "One line at the end of the commit message, such as Reviewed-by.", additionalProperties: !1, required: ["key", "value"], properties: { key: { type: "string", description: "What stands before the colon." }, value: { type: "string", description: "What stands after it." } } }, schema37 = { title: "AuditVerdict", enum: ["pass", "fail", "not judged"], description: "The verdict." }, schema52 = { title: "AuditCounts", type: "object", description: "How many findings stand after the commit, waived ones among them.", additionalProperties: !1, required: ["error", "warning", "note"], properties: { error: { type: "integer", minimum: 0, description: "Errors." }, warning: { type: "integer", minimum: 0, description: "Warnings." }, note: { type: "integer", minimum: 0, description: "Notes." } } }, schema67 = { title: "AuditPolicyChange", type: "object", description: "One alteration of the policy.", additionalProperties: !1, required: ["direction", "of", "name", "key", "from", "to", "monthly"], properties: { direction: { enum: ["tighter", "looser", "neither", "unknown"], description: "Whether it lets more through." }, monthly: { description: "What another price comes to a month for the estate on the base; null where it is no price, or comes to nothing.", oneOf: [{ title: "AuditMonthly", type: "object", description: "An amount a month.", additionalProperties: !1, required: ["currency", "difference"], properties: { currency: { type: "string", description: "The currency (ISO 4217)." }, difference: { type: "string", description: "The difference, exact." } } }, { type: "null" }] }, of: { enum: ["rule", "waiver", "price-list", "settings", "readings", "server"], description: "What was altered." }, name: { type: "string", description: "Its name." }, key: { type: ["string", "null"], description: "The parameter or key." }, from: { type: ["string", "null"], description: "What it was." }, to: { type: ["string", "null"], description: "What it is." } } }, func1 = Object.prototype.hasOwnProperty, pattern4 = new RegExp("^[0-9]{4}-[0-9]{2}-[0-9]{2}$", "u"), schema38 = { title: "AuditUnreadMain", type: "object", description: "Main itself did not read, and what it was compared by instead.", additionalProperties: !1, required: ["comparedWith", "commits", "problem", "policy", "pricedByBranch"], properties: { comparedWith: { type: ["string", "null"], description: "The nearest first-parent ancestor of main that reads, whose estate was compared with; null where none does, and the head was judged alone, as a first adoption." }, commits: { type: "integer", minimum: 1, description: "How many commits of main do not read: those after that ancestor, or all there are." }, problem: { $ref: "#/$defs/problem", description: "The first thing that is wrong with main." }, policy: { title: "AuditUnreadPolicy", type: "object", description: "Whose each part of the policy was: main's own where that part reads, the ancestor's where it does not, and the branch's where neither has one.", additionalProperties: !1, required: ["settings", "prices", "rules", "waivers"], properties: { settings: { $ref: "#/$defs/policySource", description: "The settings." }, prices: { $ref: "#/$defs/policySource", description: "The price lists." }, rules: { $ref: "#/$defs/policySource", description: "The rule packs, and the readings they ask for." }, waivers: { $ref: "#/$defs/policySource", description: "The waivers." } } }, pricedByBranch: { type: "array", items: { type: "string" }, description: "Tiers and server types that main declares and no list on main prices, for which the branch's prices hold." } } }, schema41 = { title: "AuditPolicySource", enum: ["main", "ancestor", "branch"], description: "Whose a part of the policy was." }, schema39 = { title: "AuditProblem", type: "object", description: "What stood in the way of a judgement.", additionalProperties: !1, required: ["place", "message", "advice"], properties: { place: { description: "Where.", oneOf: [{ $ref: "#/$defs/place" }, { type: "null" }] }, message: { type: "string", description: "What is wrong." }, advice: { type: "string", description: "What to do." } } }, schema40 = { title: "AuditPlace", type: "object", description: "A place in a file of one of the two revisions.", additionalProperties: !1, required: ["revision", "file", "line", "column"], properties: { revision: { enum: ["base", "head", null], description: "The first parent, or the commit itself; null where it is not known which." }, file: { type: "string", description: "The path from the top of the repository." }, line: { type: "integer", minimum: 0, description: "Counts from 1." }, column: { type: "integer", minimum: 0, description: "Counts from 1, in UTF-16 units." } } };
 function validate23(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate23.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
@@ -979,35 +979,35 @@ function validate40(data, { instancePath = "", parentData, parentDataProperty, r
   return validate40.errors = vErrors, errors === 0;
 }
 validate40.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var schema61 = { title: "AuditCost", type: "object", description: "What the estate costs a month.", additionalProperties: !1, required: ["currency", "before", "after", "difference", "teams"], properties: { currency: { type: "string", description: "ISO 4217." }, before: { $ref: "#/$defs/money", description: "Before the commit." }, after: { $ref: "#/$defs/money", description: "After it." }, difference: { $ref: "#/$defs/money", description: "The difference." }, teams: { type: "array", description: "By team, in order of name.", items: { $ref: "#/$defs/team" } } } }, schema62 = { title: "AuditMoney", type: "string", pattern: "^-?[0-9]+(\\.[0-9]+)?$", description: "An exact amount, as a decimal string." }, pattern7 = new RegExp("^-?[0-9]+(\\.[0-9]+)?$", "u"), schema65 = { title: "AuditTeam", type: "object", description: "What a team's storage costs a month.", additionalProperties: !1, required: ["team", "before", "after", "difference"], properties: { team: { type: ["string", "null"], description: "The team; null for what belongs to none." }, before: { $ref: "#/$defs/money", description: "Before the commit." }, after: { $ref: "#/$defs/money", description: "After it." }, difference: { $ref: "#/$defs/money", description: "The difference." } } };
+var schema61 = { title: "AuditCost", type: "object", description: "What the estate costs a month.", additionalProperties: !1, required: ["currencyBefore", "currency", "before", "after", "difference", "teams"], properties: { currencyBefore: { type: "string", description: "The currency of what it cost before (ISO 4217)." }, currency: { type: "string", description: "ISO 4217." }, before: { $ref: "#/$defs/money", description: "Before the commit." }, after: { $ref: "#/$defs/money", description: "After it." }, difference: { type: ["string", "null"], description: "The difference; null where before and after are in two currencies." }, teams: { type: "array", description: "By team, in order of name.", items: { $ref: "#/$defs/team" } } } }, schema62 = { title: "AuditMoney", type: "string", pattern: "^-?[0-9]+(\\.[0-9]+)?$", description: "An exact amount, as a decimal string." }, pattern7 = new RegExp("^-?[0-9]+(\\.[0-9]+)?$", "u"), schema64 = { title: "AuditTeam", type: "object", description: "What a team's storage costs a month.", additionalProperties: !1, required: ["team", "before", "after", "difference"], properties: { team: { type: ["string", "null"], description: "The team; null for what belongs to none." }, before: { $ref: "#/$defs/money", description: "Before the commit." }, after: { $ref: "#/$defs/money", description: "After it." }, difference: { type: ["string", "null"], description: "The difference; null where before and after are in two currencies." } } };
 function validate44(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate44.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     if (data.team === void 0) {
-      let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "team" }, message: "must have required property 'team'", schema: schema65.required, parentSchema: schema65, data };
+      let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "team" }, message: "must have required property 'team'", schema: schema64.required, parentSchema: schema64, data };
       vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
     }
     if (data.before === void 0) {
-      let err1 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "before" }, message: "must have required property 'before'", schema: schema65.required, parentSchema: schema65, data };
+      let err1 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "before" }, message: "must have required property 'before'", schema: schema64.required, parentSchema: schema64, data };
       vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
     }
     if (data.after === void 0) {
-      let err2 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "after" }, message: "must have required property 'after'", schema: schema65.required, parentSchema: schema65, data };
+      let err2 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "after" }, message: "must have required property 'after'", schema: schema64.required, parentSchema: schema64, data };
       vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
     }
     if (data.difference === void 0) {
-      let err3 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "difference" }, message: "must have required property 'difference'", schema: schema65.required, parentSchema: schema65, data };
+      let err3 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "difference" }, message: "must have required property 'difference'", schema: schema64.required, parentSchema: schema64, data };
       vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
     }
     for (let key0 in data)
       if (!(key0 === "team" || key0 === "before" || key0 === "after" || key0 === "difference")) {
-        let err4 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema65, data };
+        let err4 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema64, data };
         vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
       }
     if (data.team !== void 0) {
       let data0 = data.team;
       if (typeof data0 != "string" && data0 !== null) {
-        let err5 = { instancePath: instancePath + "/team", schemaPath: "#/properties/team/type", keyword: "type", params: { type: schema65.properties.team.type }, message: "must be string,null", schema: schema65.properties.team.type, parentSchema: schema65.properties.team, data: data0 };
+        let err5 = { instancePath: instancePath + "/team", schemaPath: "#/properties/team/type", keyword: "type", params: { type: schema64.properties.team.type }, message: "must be string,null", schema: schema64.properties.team.type, parentSchema: schema64.properties.team, data: data0 };
         vErrors === null ? vErrors = [err5] : vErrors.push(err5), errors++;
       }
     }
@@ -1037,19 +1037,14 @@ function validate44(data, { instancePath = "", parentData, parentDataProperty, r
     }
     if (data.difference !== void 0) {
       let data3 = data.difference;
-      if (typeof data3 == "string") {
-        if (!pattern7.test(data3)) {
-          let err10 = { instancePath: instancePath + "/difference", schemaPath: "#/$defs/money/pattern", keyword: "pattern", params: { pattern: "^-?[0-9]+(\\.[0-9]+)?$" }, message: 'must match pattern "^-?[0-9]+(\\.[0-9]+)?$"', schema: "^-?[0-9]+(\\.[0-9]+)?$", parentSchema: schema62, data: data3 };
-          vErrors === null ? vErrors = [err10] : vErrors.push(err10), errors++;
-        }
-      } else {
-        let err11 = { instancePath: instancePath + "/difference", schemaPath: "#/$defs/money/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema62.type, parentSchema: schema62, data: data3 };
-        vErrors === null ? vErrors = [err11] : vErrors.push(err11), errors++;
+      if (typeof data3 != "string" && data3 !== null) {
+        let err10 = { instancePath: instancePath + "/difference", schemaPath: "#/properties/difference/type", keyword: "type", params: { type: schema64.properties.difference.type }, message: "must be string,null", schema: schema64.properties.difference.type, parentSchema: schema64.properties.difference, data: data3 };
+        vErrors === null ? vErrors = [err10] : vErrors.push(err10), errors++;
       }
     }
   } else {
-    let err12 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema65.type, parentSchema: schema65, data };
-    vErrors === null ? vErrors = [err12] : vErrors.push(err12), errors++;
+    let err11 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema64.type, parentSchema: schema64, data };
+    vErrors === null ? vErrors = [err11] : vErrors.push(err11), errors++;
   }
   return validate44.errors = vErrors, errors === 0;
 }
@@ -1057,107 +1052,113 @@ validate44.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
 function validate43(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate43.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
-    if (data.currency === void 0) {
-      let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "currency" }, message: "must have required property 'currency'", schema: schema61.required, parentSchema: schema61, data };
+    if (data.currencyBefore === void 0) {
+      let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "currencyBefore" }, message: "must have required property 'currencyBefore'", schema: schema61.required, parentSchema: schema61, data };
       vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
     }
-    if (data.before === void 0) {
-      let err1 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "before" }, message: "must have required property 'before'", schema: schema61.required, parentSchema: schema61, data };
+    if (data.currency === void 0) {
+      let err1 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "currency" }, message: "must have required property 'currency'", schema: schema61.required, parentSchema: schema61, data };
       vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
     }
-    if (data.after === void 0) {
-      let err2 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "after" }, message: "must have required property 'after'", schema: schema61.required, parentSchema: schema61, data };
+    if (data.before === void 0) {
+      let err2 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "before" }, message: "must have required property 'before'", schema: schema61.required, parentSchema: schema61, data };
       vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
     }
-    if (data.difference === void 0) {
-      let err3 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "difference" }, message: "must have required property 'difference'", schema: schema61.required, parentSchema: schema61, data };
+    if (data.after === void 0) {
+      let err3 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "after" }, message: "must have required property 'after'", schema: schema61.required, parentSchema: schema61, data };
       vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
     }
-    if (data.teams === void 0) {
-      let err4 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "teams" }, message: "must have required property 'teams'", schema: schema61.required, parentSchema: schema61, data };
+    if (data.difference === void 0) {
+      let err4 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "difference" }, message: "must have required property 'difference'", schema: schema61.required, parentSchema: schema61, data };
       vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
     }
+    if (data.teams === void 0) {
+      let err5 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "teams" }, message: "must have required property 'teams'", schema: schema61.required, parentSchema: schema61, data };
+      vErrors === null ? vErrors = [err5] : vErrors.push(err5), errors++;
+    }
     for (let key0 in data)
-      if (!(key0 === "currency" || key0 === "before" || key0 === "after" || key0 === "difference" || key0 === "teams")) {
-        let err5 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema61, data };
-        vErrors === null ? vErrors = [err5] : vErrors.push(err5), errors++;
-      }
-    if (data.currency !== void 0) {
-      let data0 = data.currency;
-      if (typeof data0 != "string") {
-        let err6 = { instancePath: instancePath + "/currency", schemaPath: "#/properties/currency/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema61.properties.currency.type, parentSchema: schema61.properties.currency, data: data0 };
+      if (!(key0 === "currencyBefore" || key0 === "currency" || key0 === "before" || key0 === "after" || key0 === "difference" || key0 === "teams")) {
+        let err6 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema61, data };
         vErrors === null ? vErrors = [err6] : vErrors.push(err6), errors++;
       }
+    if (data.currencyBefore !== void 0) {
+      let data0 = data.currencyBefore;
+      if (typeof data0 != "string") {
+        let err7 = { instancePath: instancePath + "/currencyBefore", schemaPath: "#/properties/currencyBefore/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema61.properties.currencyBefore.type, parentSchema: schema61.properties.currencyBefore, data: data0 };
+        vErrors === null ? vErrors = [err7] : vErrors.push(err7), errors++;
+      }
     }
-    if (data.before !== void 0) {
-      let data1 = data.before;
-      if (typeof data1 == "string") {
-        if (!pattern7.test(data1)) {
-          let err7 = { instancePath: instancePath + "/before", schemaPath: "#/$defs/money/pattern", keyword: "pattern", params: { pattern: "^-?[0-9]+(\\.[0-9]+)?$" }, message: 'must match pattern "^-?[0-9]+(\\.[0-9]+)?$"', schema: "^-?[0-9]+(\\.[0-9]+)?$", parentSchema: schema62, data: data1 };
-          vErrors === null ? vErrors = [err7] : vErrors.push(err7), errors++;
-        }
-      } else {
-        let err8 = { instancePath: instancePath + "/before", schemaPath: "#/$defs/money/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema62.type, parentSchema: schema62, data: data1 };
+    if (data.currency !== void 0) {
+      let data1 = data.currency;
+      if (typeof data1 != "string") {
+        let err8 = { instancePath: instancePath + "/currency", schemaPath: "#/properties/currency/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema61.properties.currency.type, parentSchema: schema61.properties.currency, data: data1 };
         vErrors === null ? vErrors = [err8] : vErrors.push(err8), errors++;
       }
     }
-    if (data.after !== void 0) {
-      let data2 = data.after;
+    if (data.before !== void 0) {
+      let data2 = data.before;
       if (typeof data2 == "string") {
         if (!pattern7.test(data2)) {
-          let err9 = { instancePath: instancePath + "/after", schemaPath: "#/$defs/money/pattern", keyword: "pattern", params: { pattern: "^-?[0-9]+(\\.[0-9]+)?$" }, message: 'must match pattern "^-?[0-9]+(\\.[0-9]+)?$"', schema: "^-?[0-9]+(\\.[0-9]+)?$", parentSchema: schema62, data: data2 };
+          let err9 = { instancePath: instancePath + "/before", schemaPath: "#/$defs/money/pattern", keyword: "pattern", params: { pattern: "^-?[0-9]+(\\.[0-9]+)?$" }, message: 'must match pattern "^-?[0-9]+(\\.[0-9]+)?$"', schema: "^-?[0-9]+(\\.[0-9]+)?$", parentSchema: schema62, data: data2 };
           vErrors === null ? vErrors = [err9] : vErrors.push(err9), errors++;
         }
       } else {
-        let err10 = { instancePath: instancePath + "/after", schemaPath: "#/$defs/money/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema62.type, parentSchema: schema62, data: data2 };
+        let err10 = { instancePath: instancePath + "/before", schemaPath: "#/$defs/money/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema62.type, parentSchema: schema62, data: data2 };
         vErrors === null ? vErrors = [err10] : vErrors.push(err10), errors++;
       }
     }
-    if (data.difference !== void 0) {
-      let data3 = data.difference;
+    if (data.after !== void 0) {
+      let data3 = data.after;
       if (typeof data3 == "string") {
         if (!pattern7.test(data3)) {
-          let err11 = { instancePath: instancePath + "/difference", schemaPath: "#/$defs/money/pattern", keyword: "pattern", params: { pattern: "^-?[0-9]+(\\.[0-9]+)?$" }, message: 'must match pattern "^-?[0-9]+(\\.[0-9]+)?$"', schema: "^-?[0-9]+(\\.[0-9]+)?$", parentSchema: schema62, data: data3 };
+          let err11 = { instancePath: instancePath + "/after", schemaPath: "#/$defs/money/pattern", keyword: "pattern", params: { pattern: "^-?[0-9]+(\\.[0-9]+)?$" }, message: 'must match pattern "^-?[0-9]+(\\.[0-9]+)?$"', schema: "^-?[0-9]+(\\.[0-9]+)?$", parentSchema: schema62, data: data3 };
           vErrors === null ? vErrors = [err11] : vErrors.push(err11), errors++;
         }
       } else {
-        let err12 = { instancePath: instancePath + "/difference", schemaPath: "#/$defs/money/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema62.type, parentSchema: schema62, data: data3 };
+        let err12 = { instancePath: instancePath + "/after", schemaPath: "#/$defs/money/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema62.type, parentSchema: schema62, data: data3 };
         vErrors === null ? vErrors = [err12] : vErrors.push(err12), errors++;
       }
     }
-    if (data.teams !== void 0) {
-      let data4 = data.teams;
-      if (Array.isArray(data4)) {
-        let len0 = data4.length;
-        for (let i0 = 0; i0 < len0; i0++)
-          validate44(data4[i0], { instancePath: instancePath + "/teams/" + i0, parentData: data4, parentDataProperty: i0, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate44.errors : vErrors.concat(validate44.errors), errors = vErrors.length);
-      } else {
-        let err13 = { instancePath: instancePath + "/teams", schemaPath: "#/properties/teams/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema61.properties.teams.type, parentSchema: schema61.properties.teams, data: data4 };
+    if (data.difference !== void 0) {
+      let data4 = data.difference;
+      if (typeof data4 != "string" && data4 !== null) {
+        let err13 = { instancePath: instancePath + "/difference", schemaPath: "#/properties/difference/type", keyword: "type", params: { type: schema61.properties.difference.type }, message: "must be string,null", schema: schema61.properties.difference.type, parentSchema: schema61.properties.difference, data: data4 };
         vErrors === null ? vErrors = [err13] : vErrors.push(err13), errors++;
       }
     }
+    if (data.teams !== void 0) {
+      let data5 = data.teams;
+      if (Array.isArray(data5)) {
+        let len0 = data5.length;
+        for (let i0 = 0; i0 < len0; i0++)
+          validate44(data5[i0], { instancePath: instancePath + "/teams/" + i0, parentData: data5, parentDataProperty: i0, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate44.errors : vErrors.concat(validate44.errors), errors = vErrors.length);
+      } else {
+        let err14 = { instancePath: instancePath + "/teams", schemaPath: "#/properties/teams/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema61.properties.teams.type, parentSchema: schema61.properties.teams, data: data5 };
+        vErrors === null ? vErrors = [err14] : vErrors.push(err14), errors++;
+      }
+    }
   } else {
-    let err14 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema61.type, parentSchema: schema61, data };
-    vErrors === null ? vErrors = [err14] : vErrors.push(err14), errors++;
+    let err15 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema61.type, parentSchema: schema61, data };
+    vErrors === null ? vErrors = [err15] : vErrors.push(err15), errors++;
   }
   return validate43.errors = vErrors, errors === 0;
 }
 validate43.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var schema70 = { title: "AuditOpinion", type: "object", description: "What another policy would have said.", additionalProperties: !1, required: ["verdict", "reasons"], properties: { verdict: { $ref: "#/$defs/verdict" }, reasons: { type: "array", description: "Why.", items: { type: "string" } } } };
+var schema68 = { title: "AuditOpinion", type: "object", description: "What another policy would have said.", additionalProperties: !1, required: ["verdict", "reasons"], properties: { verdict: { $ref: "#/$defs/verdict" }, reasons: { type: "array", description: "Why.", items: { type: "string" } } } };
 function validate47(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate47.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     if (data.verdict === void 0) {
-      let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "verdict" }, message: "must have required property 'verdict'", schema: schema70.required, parentSchema: schema70, data };
+      let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "verdict" }, message: "must have required property 'verdict'", schema: schema68.required, parentSchema: schema68, data };
       vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
     }
     if (data.reasons === void 0) {
-      let err1 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "reasons" }, message: "must have required property 'reasons'", schema: schema70.required, parentSchema: schema70, data };
+      let err1 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "reasons" }, message: "must have required property 'reasons'", schema: schema68.required, parentSchema: schema68, data };
       vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
     }
     for (let key0 in data)
       if (!(key0 === "verdict" || key0 === "reasons")) {
-        let err2 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema70, data };
+        let err2 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema68, data };
         vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
       }
     if (data.verdict !== void 0) {
@@ -1174,17 +1175,17 @@ function validate47(data, { instancePath = "", parentData, parentDataProperty, r
         for (let i0 = 0; i0 < len0; i0++) {
           let data2 = data1[i0];
           if (typeof data2 != "string") {
-            let err4 = { instancePath: instancePath + "/reasons/" + i0, schemaPath: "#/properties/reasons/items/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema70.properties.reasons.items.type, parentSchema: schema70.properties.reasons.items, data: data2 };
+            let err4 = { instancePath: instancePath + "/reasons/" + i0, schemaPath: "#/properties/reasons/items/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema68.properties.reasons.items.type, parentSchema: schema68.properties.reasons.items, data: data2 };
             vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
           }
         }
       } else {
-        let err5 = { instancePath: instancePath + "/reasons", schemaPath: "#/properties/reasons/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema70.properties.reasons.type, parentSchema: schema70.properties.reasons, data: data1 };
+        let err5 = { instancePath: instancePath + "/reasons", schemaPath: "#/properties/reasons/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema68.properties.reasons.type, parentSchema: schema68.properties.reasons, data: data1 };
         vErrors === null ? vErrors = [err5] : vErrors.push(err5), errors++;
       }
     }
   } else {
-    let err6 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema70.type, parentSchema: schema70, data };
+    let err6 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema68.type, parentSchema: schema68, data };
     vErrors === null ? vErrors = [err6] : vErrors.push(err6), errors++;
   }
   return validate47.errors = vErrors, errors === 0;
@@ -1720,42 +1721,42 @@ function validate20(data, { instancePath = "", parentData, parentDataProperty, r
           let data40 = data39[i6];
           if (data40 && typeof data40 == "object" && !Array.isArray(data40)) {
             if (data40.direction === void 0) {
-              let err89 = { instancePath: instancePath + "/policyChanges/" + i6, schemaPath: "#/$defs/policyChange/required", keyword: "required", params: { missingProperty: "direction" }, message: "must have required property 'direction'", schema: schema69.required, parentSchema: schema69, data: data40 };
+              let err89 = { instancePath: instancePath + "/policyChanges/" + i6, schemaPath: "#/$defs/policyChange/required", keyword: "required", params: { missingProperty: "direction" }, message: "must have required property 'direction'", schema: schema67.required, parentSchema: schema67, data: data40 };
               vErrors === null ? vErrors = [err89] : vErrors.push(err89), errors++;
             }
             if (data40.of === void 0) {
-              let err90 = { instancePath: instancePath + "/policyChanges/" + i6, schemaPath: "#/$defs/policyChange/required", keyword: "required", params: { missingProperty: "of" }, message: "must have required property 'of'", schema: schema69.required, parentSchema: schema69, data: data40 };
+              let err90 = { instancePath: instancePath + "/policyChanges/" + i6, schemaPath: "#/$defs/policyChange/required", keyword: "required", params: { missingProperty: "of" }, message: "must have required property 'of'", schema: schema67.required, parentSchema: schema67, data: data40 };
               vErrors === null ? vErrors = [err90] : vErrors.push(err90), errors++;
             }
             if (data40.name === void 0) {
-              let err91 = { instancePath: instancePath + "/policyChanges/" + i6, schemaPath: "#/$defs/policyChange/required", keyword: "required", params: { missingProperty: "name" }, message: "must have required property 'name'", schema: schema69.required, parentSchema: schema69, data: data40 };
+              let err91 = { instancePath: instancePath + "/policyChanges/" + i6, schemaPath: "#/$defs/policyChange/required", keyword: "required", params: { missingProperty: "name" }, message: "must have required property 'name'", schema: schema67.required, parentSchema: schema67, data: data40 };
               vErrors === null ? vErrors = [err91] : vErrors.push(err91), errors++;
             }
             if (data40.key === void 0) {
-              let err92 = { instancePath: instancePath + "/policyChanges/" + i6, schemaPath: "#/$defs/policyChange/required", keyword: "required", params: { missingProperty: "key" }, message: "must have required property 'key'", schema: schema69.required, parentSchema: schema69, data: data40 };
+              let err92 = { instancePath: instancePath + "/policyChanges/" + i6, schemaPath: "#/$defs/policyChange/required", keyword: "required", params: { missingProperty: "key" }, message: "must have required property 'key'", schema: schema67.required, parentSchema: schema67, data: data40 };
               vErrors === null ? vErrors = [err92] : vErrors.push(err92), errors++;
             }
             if (data40.from === void 0) {
-              let err93 = { instancePath: instancePath + "/policyChanges/" + i6, schemaPath: "#/$defs/policyChange/required", keyword: "required", params: { missingProperty: "from" }, message: "must have required property 'from'", schema: schema69.required, parentSchema: schema69, data: data40 };
+              let err93 = { instancePath: instancePath + "/policyChanges/" + i6, schemaPath: "#/$defs/policyChange/required", keyword: "required", params: { missingProperty: "from" }, message: "must have required property 'from'", schema: schema67.required, parentSchema: schema67, data: data40 };
               vErrors === null ? vErrors = [err93] : vErrors.push(err93), errors++;
             }
             if (data40.to === void 0) {
-              let err94 = { instancePath: instancePath + "/policyChanges/" + i6, schemaPath: "#/$defs/policyChange/required", keyword: "required", params: { missingProperty: "to" }, message: "must have required property 'to'", schema: schema69.required, parentSchema: schema69, data: data40 };
+              let err94 = { instancePath: instancePath + "/policyChanges/" + i6, schemaPath: "#/$defs/policyChange/required", keyword: "required", params: { missingProperty: "to" }, message: "must have required property 'to'", schema: schema67.required, parentSchema: schema67, data: data40 };
               vErrors === null ? vErrors = [err94] : vErrors.push(err94), errors++;
             }
             if (data40.monthly === void 0) {
-              let err95 = { instancePath: instancePath + "/policyChanges/" + i6, schemaPath: "#/$defs/policyChange/required", keyword: "required", params: { missingProperty: "monthly" }, message: "must have required property 'monthly'", schema: schema69.required, parentSchema: schema69, data: data40 };
+              let err95 = { instancePath: instancePath + "/policyChanges/" + i6, schemaPath: "#/$defs/policyChange/required", keyword: "required", params: { missingProperty: "monthly" }, message: "must have required property 'monthly'", schema: schema67.required, parentSchema: schema67, data: data40 };
               vErrors === null ? vErrors = [err95] : vErrors.push(err95), errors++;
             }
             for (let key5 in data40)
               if (!(key5 === "direction" || key5 === "monthly" || key5 === "of" || key5 === "name" || key5 === "key" || key5 === "from" || key5 === "to")) {
-                let err96 = { instancePath: instancePath + "/policyChanges/" + i6, schemaPath: "#/$defs/policyChange/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key5 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema69, data: data40 };
+                let err96 = { instancePath: instancePath + "/policyChanges/" + i6, schemaPath: "#/$defs/policyChange/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key5 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema67, data: data40 };
                 vErrors === null ? vErrors = [err96] : vErrors.push(err96), errors++;
               }
             if (data40.direction !== void 0) {
               let data41 = data40.direction;
               if (!(data41 === "tighter" || data41 === "looser" || data41 === "neither" || data41 === "unknown")) {
-                let err97 = { instancePath: instancePath + "/policyChanges/" + i6 + "/direction", schemaPath: "#/$defs/policyChange/properties/direction/enum", keyword: "enum", params: { allowedValues: schema69.properties.direction.enum }, message: "must be equal to one of the allowed values", schema: schema69.properties.direction.enum, parentSchema: schema69.properties.direction, data: data41 };
+                let err97 = { instancePath: instancePath + "/policyChanges/" + i6 + "/direction", schemaPath: "#/$defs/policyChange/properties/direction/enum", keyword: "enum", params: { allowedValues: schema67.properties.direction.enum }, message: "must be equal to one of the allowed values", schema: schema67.properties.direction.enum, parentSchema: schema67.properties.direction, data: data41 };
                 vErrors === null ? vErrors = [err97] : vErrors.push(err97), errors++;
               }
             }
@@ -1763,88 +1764,88 @@ function validate20(data, { instancePath = "", parentData, parentDataProperty, r
               let data42 = data40.monthly, _errs104 = errors, valid31 = !1, passing4 = null, _errs105 = errors;
               if (data42 && typeof data42 == "object" && !Array.isArray(data42)) {
                 if (data42.currency === void 0) {
-                  let err98 = { instancePath: instancePath + "/policyChanges/" + i6 + "/monthly", schemaPath: "#/$defs/policyChange/properties/monthly/oneOf/0/required", keyword: "required", params: { missingProperty: "currency" }, message: "must have required property 'currency'", schema: schema69.properties.monthly.oneOf[0].required, parentSchema: schema69.properties.monthly.oneOf[0], data: data42 };
+                  let err98 = { instancePath: instancePath + "/policyChanges/" + i6 + "/monthly", schemaPath: "#/$defs/policyChange/properties/monthly/oneOf/0/required", keyword: "required", params: { missingProperty: "currency" }, message: "must have required property 'currency'", schema: schema67.properties.monthly.oneOf[0].required, parentSchema: schema67.properties.monthly.oneOf[0], data: data42 };
                   vErrors === null ? vErrors = [err98] : vErrors.push(err98), errors++;
                 }
                 if (data42.difference === void 0) {
-                  let err99 = { instancePath: instancePath + "/policyChanges/" + i6 + "/monthly", schemaPath: "#/$defs/policyChange/properties/monthly/oneOf/0/required", keyword: "required", params: { missingProperty: "difference" }, message: "must have required property 'difference'", schema: schema69.properties.monthly.oneOf[0].required, parentSchema: schema69.properties.monthly.oneOf[0], data: data42 };
+                  let err99 = { instancePath: instancePath + "/policyChanges/" + i6 + "/monthly", schemaPath: "#/$defs/policyChange/properties/monthly/oneOf/0/required", keyword: "required", params: { missingProperty: "difference" }, message: "must have required property 'difference'", schema: schema67.properties.monthly.oneOf[0].required, parentSchema: schema67.properties.monthly.oneOf[0], data: data42 };
                   vErrors === null ? vErrors = [err99] : vErrors.push(err99), errors++;
                 }
                 for (let key6 in data42)
                   if (!(key6 === "currency" || key6 === "difference")) {
-                    let err100 = { instancePath: instancePath + "/policyChanges/" + i6 + "/monthly", schemaPath: "#/$defs/policyChange/properties/monthly/oneOf/0/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key6 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema69.properties.monthly.oneOf[0], data: data42 };
+                    let err100 = { instancePath: instancePath + "/policyChanges/" + i6 + "/monthly", schemaPath: "#/$defs/policyChange/properties/monthly/oneOf/0/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key6 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema67.properties.monthly.oneOf[0], data: data42 };
                     vErrors === null ? vErrors = [err100] : vErrors.push(err100), errors++;
                   }
                 if (data42.currency !== void 0) {
                   let data43 = data42.currency;
                   if (typeof data43 != "string") {
-                    let err101 = { instancePath: instancePath + "/policyChanges/" + i6 + "/monthly/currency", schemaPath: "#/$defs/policyChange/properties/monthly/oneOf/0/properties/currency/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema69.properties.monthly.oneOf[0].properties.currency.type, parentSchema: schema69.properties.monthly.oneOf[0].properties.currency, data: data43 };
+                    let err101 = { instancePath: instancePath + "/policyChanges/" + i6 + "/monthly/currency", schemaPath: "#/$defs/policyChange/properties/monthly/oneOf/0/properties/currency/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema67.properties.monthly.oneOf[0].properties.currency.type, parentSchema: schema67.properties.monthly.oneOf[0].properties.currency, data: data43 };
                     vErrors === null ? vErrors = [err101] : vErrors.push(err101), errors++;
                   }
                 }
                 if (data42.difference !== void 0) {
                   let data44 = data42.difference;
                   if (typeof data44 != "string") {
-                    let err102 = { instancePath: instancePath + "/policyChanges/" + i6 + "/monthly/difference", schemaPath: "#/$defs/policyChange/properties/monthly/oneOf/0/properties/difference/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema69.properties.monthly.oneOf[0].properties.difference.type, parentSchema: schema69.properties.monthly.oneOf[0].properties.difference, data: data44 };
+                    let err102 = { instancePath: instancePath + "/policyChanges/" + i6 + "/monthly/difference", schemaPath: "#/$defs/policyChange/properties/monthly/oneOf/0/properties/difference/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema67.properties.monthly.oneOf[0].properties.difference.type, parentSchema: schema67.properties.monthly.oneOf[0].properties.difference, data: data44 };
                     vErrors === null ? vErrors = [err102] : vErrors.push(err102), errors++;
                   }
                 }
               } else {
-                let err103 = { instancePath: instancePath + "/policyChanges/" + i6 + "/monthly", schemaPath: "#/$defs/policyChange/properties/monthly/oneOf/0/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema69.properties.monthly.oneOf[0].type, parentSchema: schema69.properties.monthly.oneOf[0], data: data42 };
+                let err103 = { instancePath: instancePath + "/policyChanges/" + i6 + "/monthly", schemaPath: "#/$defs/policyChange/properties/monthly/oneOf/0/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema67.properties.monthly.oneOf[0].type, parentSchema: schema67.properties.monthly.oneOf[0], data: data42 };
                 vErrors === null ? vErrors = [err103] : vErrors.push(err103), errors++;
               }
               var _valid4 = _errs105 === errors;
               _valid4 && (valid31 = !0, passing4 = 0);
               let _errs112 = errors;
               if (data42 !== null) {
-                let err104 = { instancePath: instancePath + "/policyChanges/" + i6 + "/monthly", schemaPath: "#/$defs/policyChange/properties/monthly/oneOf/1/type", keyword: "type", params: { type: "null" }, message: "must be null", schema: schema69.properties.monthly.oneOf[1].type, parentSchema: schema69.properties.monthly.oneOf[1], data: data42 };
+                let err104 = { instancePath: instancePath + "/policyChanges/" + i6 + "/monthly", schemaPath: "#/$defs/policyChange/properties/monthly/oneOf/1/type", keyword: "type", params: { type: "null" }, message: "must be null", schema: schema67.properties.monthly.oneOf[1].type, parentSchema: schema67.properties.monthly.oneOf[1], data: data42 };
                 vErrors === null ? vErrors = [err104] : vErrors.push(err104), errors++;
               }
               var _valid4 = _errs112 === errors;
               if (_valid4 && valid31 ? (valid31 = !1, passing4 = [passing4, 1]) : _valid4 && (valid31 = !0, passing4 = 1), valid31)
                 errors = _errs104, vErrors !== null && (_errs104 ? vErrors.length = _errs104 : vErrors = null);
               else {
-                let err105 = { instancePath: instancePath + "/policyChanges/" + i6 + "/monthly", schemaPath: "#/$defs/policyChange/properties/monthly/oneOf", keyword: "oneOf", params: { passingSchemas: passing4 }, message: "must match exactly one schema in oneOf", schema: schema69.properties.monthly.oneOf, parentSchema: schema69.properties.monthly, data: data42 };
+                let err105 = { instancePath: instancePath + "/policyChanges/" + i6 + "/monthly", schemaPath: "#/$defs/policyChange/properties/monthly/oneOf", keyword: "oneOf", params: { passingSchemas: passing4 }, message: "must match exactly one schema in oneOf", schema: schema67.properties.monthly.oneOf, parentSchema: schema67.properties.monthly, data: data42 };
                 vErrors === null ? vErrors = [err105] : vErrors.push(err105), errors++;
               }
             }
             if (data40.of !== void 0) {
               let data45 = data40.of;
               if (!(data45 === "rule" || data45 === "waiver" || data45 === "price-list" || data45 === "settings" || data45 === "readings" || data45 === "server")) {
-                let err106 = { instancePath: instancePath + "/policyChanges/" + i6 + "/of", schemaPath: "#/$defs/policyChange/properties/of/enum", keyword: "enum", params: { allowedValues: schema69.properties.of.enum }, message: "must be equal to one of the allowed values", schema: schema69.properties.of.enum, parentSchema: schema69.properties.of, data: data45 };
+                let err106 = { instancePath: instancePath + "/policyChanges/" + i6 + "/of", schemaPath: "#/$defs/policyChange/properties/of/enum", keyword: "enum", params: { allowedValues: schema67.properties.of.enum }, message: "must be equal to one of the allowed values", schema: schema67.properties.of.enum, parentSchema: schema67.properties.of, data: data45 };
                 vErrors === null ? vErrors = [err106] : vErrors.push(err106), errors++;
               }
             }
             if (data40.name !== void 0) {
               let data46 = data40.name;
               if (typeof data46 != "string") {
-                let err107 = { instancePath: instancePath + "/policyChanges/" + i6 + "/name", schemaPath: "#/$defs/policyChange/properties/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema69.properties.name.type, parentSchema: schema69.properties.name, data: data46 };
+                let err107 = { instancePath: instancePath + "/policyChanges/" + i6 + "/name", schemaPath: "#/$defs/policyChange/properties/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema67.properties.name.type, parentSchema: schema67.properties.name, data: data46 };
                 vErrors === null ? vErrors = [err107] : vErrors.push(err107), errors++;
               }
             }
             if (data40.key !== void 0) {
               let data47 = data40.key;
               if (typeof data47 != "string" && data47 !== null) {
-                let err108 = { instancePath: instancePath + "/policyChanges/" + i6 + "/key", schemaPath: "#/$defs/policyChange/properties/key/type", keyword: "type", params: { type: schema69.properties.key.type }, message: "must be string,null", schema: schema69.properties.key.type, parentSchema: schema69.properties.key, data: data47 };
+                let err108 = { instancePath: instancePath + "/policyChanges/" + i6 + "/key", schemaPath: "#/$defs/policyChange/properties/key/type", keyword: "type", params: { type: schema67.properties.key.type }, message: "must be string,null", schema: schema67.properties.key.type, parentSchema: schema67.properties.key, data: data47 };
                 vErrors === null ? vErrors = [err108] : vErrors.push(err108), errors++;
               }
             }
             if (data40.from !== void 0) {
               let data48 = data40.from;
               if (typeof data48 != "string" && data48 !== null) {
-                let err109 = { instancePath: instancePath + "/policyChanges/" + i6 + "/from", schemaPath: "#/$defs/policyChange/properties/from/type", keyword: "type", params: { type: schema69.properties.from.type }, message: "must be string,null", schema: schema69.properties.from.type, parentSchema: schema69.properties.from, data: data48 };
+                let err109 = { instancePath: instancePath + "/policyChanges/" + i6 + "/from", schemaPath: "#/$defs/policyChange/properties/from/type", keyword: "type", params: { type: schema67.properties.from.type }, message: "must be string,null", schema: schema67.properties.from.type, parentSchema: schema67.properties.from, data: data48 };
                 vErrors === null ? vErrors = [err109] : vErrors.push(err109), errors++;
               }
             }
             if (data40.to !== void 0) {
               let data49 = data40.to;
               if (typeof data49 != "string" && data49 !== null) {
-                let err110 = { instancePath: instancePath + "/policyChanges/" + i6 + "/to", schemaPath: "#/$defs/policyChange/properties/to/type", keyword: "type", params: { type: schema69.properties.to.type }, message: "must be string,null", schema: schema69.properties.to.type, parentSchema: schema69.properties.to, data: data49 };
+                let err110 = { instancePath: instancePath + "/policyChanges/" + i6 + "/to", schemaPath: "#/$defs/policyChange/properties/to/type", keyword: "type", params: { type: schema67.properties.to.type }, message: "must be string,null", schema: schema67.properties.to.type, parentSchema: schema67.properties.to, data: data49 };
                 vErrors === null ? vErrors = [err110] : vErrors.push(err110), errors++;
               }
             }
           } else {
-            let err111 = { instancePath: instancePath + "/policyChanges/" + i6, schemaPath: "#/$defs/policyChange/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema69.type, parentSchema: schema69, data: data40 };
+            let err111 = { instancePath: instancePath + "/policyChanges/" + i6, schemaPath: "#/$defs/policyChange/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema67.type, parentSchema: schema67, data: data40 };
             vErrors === null ? vErrors = [err111] : vErrors.push(err111), errors++;
           }
         }
@@ -1907,97 +1908,97 @@ function validate20(data, { instancePath = "", parentData, parentDataProperty, r
   return validate20.errors = vErrors, errors === 0;
 }
 validate20.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var estate = validate51, schema72 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "estate.json", title: "EstateFile", description: "An estate file: servers, volumes, attachments, volume groups, file systems, retired volumes.", type: "object", additionalProperties: !1, properties: { team: { $ref: "common.json#/$defs/name", description: "The team that everything in this file belongs to, unless it names its own." }, site: { $ref: "common.json#/$defs/name", description: "The site that everything in this file is at, unless it names its own." }, labels: { $ref: "common.json#/$defs/labels", description: "Labels that everything in this file carries, unless it sets the same label itself." }, servers: { type: "object", propertyNames: { $ref: "common.json#/$defs/name" }, description: "The servers, by name.", additionalProperties: { title: "ServerDeclaration", type: "object", additionalProperties: !1, description: "One server.", properties: { power: { type: "string", enum: ["running", "stopped"], default: "running", description: "Whether the server runs. A stopped server may still be billed." }, boot: { $ref: "common.json#/$defs/name", description: "The volume the server starts from. It counts as attached." }, guest: { type: "string", enum: ["linux-lvm", "linux", "windows", "other"], description: "What runs inside, which decides how the guest is made to see a change." }, type: { $ref: "common.json#/$defs/name", description: "The server type in the price list that this server is billed as." }, iops: { type: "integer", minimum: 0, description: "Input and output operations a second that the work on this server needs from its volumes together." }, "attachment-slots": { type: "integer", minimum: 0, description: "How many volumes this server can hold, where it differs from its site's." }, team: { $ref: "common.json#/$defs/name", description: "The team that answers for the server and its cost." }, site: { $ref: "common.json#/$defs/name", description: "The site the server is at." }, labels: { $ref: "common.json#/$defs/labels" }, formerly: { $ref: "common.json#/$defs/name", description: "The server's name before this change, so that a rename is no deletion." } } } }, volumes: { type: "object", propertyNames: { $ref: "common.json#/$defs/name" }, description: "The volumes, by name.", additionalProperties: { title: "VolumeDeclaration", type: "object", additionalProperties: !1, required: ["size", "tier"], description: "One volume.", properties: { size: { $ref: "common.json#/$defs/size", description: "What is bought: a number with its unit, such as 50 GiB." }, tier: { $ref: "common.json#/$defs/name", description: "The tier in the price list." }, shareable: { type: "boolean", default: !1, description: "Whether the provider lets several servers hold it at once." }, protected: { type: "boolean", default: !1, description: "A protected volume is not to be deleted; the protection is lifted in a change of its own first." }, owner: { $ref: "common.json#/$defs/sentence", description: "The person or role that answers for a detached volume; the team stands in where none is named." }, reason: { $ref: "common.json#/$defs/sentence", description: "Why a detached volume is kept." }, "retain-until": { $ref: "common.json#/$defs/date", description: "The day until which a detached volume is kept." }, "file-system": { $ref: "#/$defs/wholeVolumeFileSystem" }, team: { $ref: "common.json#/$defs/name", description: "The team that answers for the volume and its cost." }, site: { $ref: "common.json#/$defs/name", description: "The site the volume is at." }, labels: { $ref: "common.json#/$defs/labels" }, formerly: { $ref: "common.json#/$defs/name", description: "The volume's name before this change, so that a rename is no deletion." } } } }, attachments: { type: "array", description: "Which volume is attached to which server. A boot volume needs no entry.", items: { title: "AttachmentDeclaration", type: "object", additionalProperties: !1, required: ["volume", "server"], description: "One volume on one server.", properties: { volume: { $ref: "common.json#/$defs/name", description: "The volume." }, server: { $ref: "common.json#/$defs/name", description: "The server it is attached to." } } } }, "volume-groups": { type: "object", propertyNames: { $ref: "common.json#/$defs/name" }, description: "The volume groups, by name.", additionalProperties: { title: "VolumeGroupDeclaration", type: "object", additionalProperties: !1, required: ["members"], description: "Volumes that are used as one. The group travels whole.", properties: { extent: { $ref: "common.json#/$defs/size", default: "4 MiB", description: "The group's extent, in which it gives space out." }, members: { type: "array", minItems: 1, items: { $ref: "common.json#/$defs/name" }, description: "The volumes in the group." }, layout: { type: "string", enum: ["linear", "striped", "mirrored"], default: "linear", description: "How the group's file systems lie on its members." }, stripes: { type: "integer", minimum: 2, description: "Over how many members a striped layout spreads; all of them where left out." }, copies: { type: "integer", minimum: 2, default: 2, description: "How many whole copies a mirrored layout keeps." }, "file-systems": { type: "object", description: "The file systems in the group, by mount point.", propertyNames: { $ref: "#/$defs/mountPoint" }, additionalProperties: { title: "FileSystemDeclaration", type: "object", additionalProperties: !1, required: ["size", "type"], description: "One file system on its own logical volume.", properties: { size: { $ref: "common.json#/$defs/size", description: "The size of the logical volume it lies on." }, type: { $ref: "#/$defs/fileSystemType" }, existing: { type: "boolean", default: !1, description: "true says that it lies there already and is only being declared: nothing is made, and nothing is overwritten." }, reserve: { type: "number", minimum: 0, maximum: 0.5, default: 0.05, description: "ext2, ext3 and ext4: the share of it that only the superuser may fill, such as 0.01. mke2fs 1.47.0 keeps 0.05." }, "block-size": { $ref: "common.json#/$defs/size", description: "ext2, ext3, ext4 and xfs: the block it is made with. mke2fs 1.47.0 takes 1 KiB below 512 MiB, and 4 KiB above; mkfs.xfs 6.1.0 takes 4 KiB." }, "inode-ratio": { $ref: "common.json#/$defs/size", description: "ext2, ext3 and ext4: one inode is laid out for so much of the device. mke2fs 1.47.0 takes 4 KiB below 512 MiB, 32 KiB from 4 TiB, and 16 KiB between." }, "reverse-map": { type: "boolean", default: !1, description: "xfs: whether it keeps a map from each block to what owns it, which costs more than a hundredth of its room. mkfs.xfs 6.1.0 makes none unless told to; later ones may." } } } }, team: { $ref: "common.json#/$defs/name", description: "The team that answers for the group." }, labels: { $ref: "common.json#/$defs/labels" }, formerly: { $ref: "common.json#/$defs/name", description: "The group's name before this change, so that a rename is no deletion." }, existing: { type: "boolean", default: !1, description: "true says that it lies there already and is only being declared: nothing is made, and nothing is overwritten." } } } }, retired: { type: "array", description: "Volumes and file systems that were deleted, each with its reason and its evidence.", items: { title: "RetiredDeclaration", type: "object", additionalProperties: !1, required: ["on", "reason"], description: "One deletion, put on record.", properties: { volume: { $ref: "common.json#/$defs/name", description: "The volume that is gone." }, "file-system": { $ref: "common.json#/$defs/sentence", description: "The file system that is gone where its volumes stay: what it lies on and its mount point, as in plates:/plates." }, on: { $ref: "common.json#/$defs/date", description: "The day of the deletion." }, reason: { $ref: "common.json#/$defs/sentence", description: "Why nobody needs it." }, backup: { $ref: "common.json#/$defs/sentence", description: "Where the last backup lies." }, "backed-up": { $ref: "common.json#/$defs/date", description: "The day of that backup." } }, oneOf: [{ required: ["volume"] }, { required: ["file-system"] }] } } }, $defs: { mountPoint: { title: "MountPoint", type: "string", pattern: "^(/[^\\u0000-\\u001f]*|[A-Z]:(\\\\[^\\u0000-\\u001f]*)?|swap)$", description: "Where the guest mounts it: an absolute path, a drive letter such as D:, or swap.", examples: ["/plates"] }, fileSystemType: { title: "FileSystemType", type: "string", enum: ["ext2", "ext3", "ext4", "xfs", "btrfs", "ntfs", "vfat", "gfs2", "ocfs2", "swap"], description: "The file system's type, which decides whether it can shrink and whether two servers may mount it." }, wholeVolumeFileSystem: { title: "WholeVolumeFileSystemDeclaration", type: "object", additionalProperties: !1, required: ["mount", "type"], description: "The file system that lies on this volume by itself, outside any group.", properties: { mount: { $ref: "#/$defs/mountPoint" }, type: { $ref: "#/$defs/fileSystemType" }, size: { $ref: "common.json#/$defs/size", description: "The size it was made or grown to; the whole volume where left out." }, existing: { type: "boolean", default: !1, description: "true says that it lies there already and is only being declared: nothing is made, and nothing is overwritten." }, reserve: { type: "number", minimum: 0, maximum: 0.5, default: 0.05, description: "ext2, ext3 and ext4: the share of it that only the superuser may fill, such as 0.01. mke2fs 1.47.0 keeps 0.05." }, "block-size": { $ref: "common.json#/$defs/size", description: "ext2, ext3, ext4 and xfs: the block it is made with. mke2fs 1.47.0 takes 1 KiB below 512 MiB, and 4 KiB above; mkfs.xfs 6.1.0 takes 4 KiB." }, "inode-ratio": { $ref: "common.json#/$defs/size", description: "ext2, ext3 and ext4: one inode is laid out for so much of the device. mke2fs 1.47.0 takes 4 KiB below 512 MiB, 32 KiB from 4 TiB, and 16 KiB between." }, "reverse-map": { type: "boolean", default: !1, description: "xfs: whether it keeps a map from each block to what owns it, which costs more than a hundredth of its room. mkfs.xfs 6.1.0 makes none unless told to; later ones may." } } } } }, schema73 = { title: "Name", type: "string", pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", description: "A name: letters, digits, dot, underscore and hyphen, beginning with a letter or digit, at most 128 characters.", examples: ["plates-1"] }, schema84 = { title: "Size", type: "string", pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", description: "A size with its unit: 50 GiB (IEC 80000-13, 1024-based) or 50 GB (SI, 1000-based). A bare number is refused.", examples: ["50 GiB", "1.5 TiB", "500 GB"] }, schema86 = { title: "Sentence", type: "string", pattern: "\\S", description: "A few words that say why; it may not be blank.", examples: ["superseded by plates-1"] }, schema90 = { title: "MountPoint", type: "string", pattern: "^(/[^\\u0000-\\u001f]*|[A-Z]:(\\\\[^\\u0000-\\u001f]*)?|swap)$", description: "Where the guest mounts it: an absolute path, a drive letter such as D:, or swap.", examples: ["/plates"] }, schema91 = { title: "FileSystemType", type: "string", enum: ["ext2", "ext3", "ext4", "xfs", "btrfs", "ntfs", "vfat", "gfs2", "ocfs2", "swap"], description: "The file system's type, which decides whether it can shrink and whether two servers may mount it." }, pattern13 = new RegExp("^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", "u"), pattern23 = new RegExp("^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", "u"), pattern25 = new RegExp("\\S", "u"), pattern28 = new RegExp("^(/[^\\u0000-\\u001f]*|[A-Z]:(\\\\[^\\u0000-\\u001f]*)?|swap)$", "u"), schema75 = { title: "Labels", type: "object", propertyNames: { $ref: "#/$defs/name" }, additionalProperties: { type: "string" }, description: "Labels of your own, name to text; limits and rules can choose by them." };
+var estate = validate51, schema70 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "estate.json", title: "EstateFile", description: "An estate file: servers, volumes, attachments, volume groups, file systems, retired volumes.", type: "object", additionalProperties: !1, properties: { team: { $ref: "common.json#/$defs/name", description: "The team that everything in this file belongs to, unless it names its own." }, site: { $ref: "common.json#/$defs/name", description: "The site that everything in this file is at, unless it names its own." }, labels: { $ref: "common.json#/$defs/labels", description: "Labels that everything in this file carries, unless it sets the same label itself." }, servers: { type: "object", propertyNames: { $ref: "common.json#/$defs/name" }, description: "The servers, by name.", additionalProperties: { title: "ServerDeclaration", type: "object", additionalProperties: !1, description: "One server.", properties: { power: { type: "string", enum: ["running", "stopped"], default: "running", description: "Whether the server runs. A stopped server may still be billed." }, boot: { $ref: "common.json#/$defs/name", description: "The volume the server starts from. It counts as attached." }, guest: { type: "string", enum: ["linux-lvm", "linux", "windows", "other"], description: "What runs inside, which decides how the guest is made to see a change." }, type: { $ref: "common.json#/$defs/name", description: "The server type in the price list that this server is billed as." }, iops: { type: "integer", minimum: 0, description: "Input and output operations a second that the work on this server needs from its volumes together." }, "attachment-slots": { type: "integer", minimum: 0, description: "How many volumes this server can hold, where it differs from its site's." }, team: { $ref: "common.json#/$defs/name", description: "The team that answers for the server and its cost." }, site: { $ref: "common.json#/$defs/name", description: "The site the server is at." }, labels: { $ref: "common.json#/$defs/labels" }, formerly: { $ref: "common.json#/$defs/name", description: "The server's name before this change, so that a rename is no deletion." } } } }, volumes: { type: "object", propertyNames: { $ref: "common.json#/$defs/name" }, description: "The volumes, by name.", additionalProperties: { title: "VolumeDeclaration", type: "object", additionalProperties: !1, required: ["size", "tier"], description: "One volume.", properties: { size: { $ref: "common.json#/$defs/size", description: "What is bought: a number with its unit, such as 50 GiB." }, tier: { $ref: "common.json#/$defs/name", description: "The tier in the price list." }, shareable: { type: "boolean", default: !1, description: "Whether the provider lets several servers hold it at once." }, protected: { type: "boolean", default: !1, description: "A protected volume is not to be deleted; the protection is lifted in a change of its own first." }, owner: { $ref: "common.json#/$defs/sentence", description: "The person or role that answers for a detached volume; the team stands in where none is named." }, reason: { $ref: "common.json#/$defs/sentence", description: "Why a detached volume is kept." }, "retain-until": { $ref: "common.json#/$defs/date", description: "The day until which a detached volume is kept." }, "file-system": { $ref: "#/$defs/wholeVolumeFileSystem" }, team: { $ref: "common.json#/$defs/name", description: "The team that answers for the volume and its cost." }, site: { $ref: "common.json#/$defs/name", description: "The site the volume is at." }, labels: { $ref: "common.json#/$defs/labels" }, formerly: { $ref: "common.json#/$defs/name", description: "The volume's name before this change, so that a rename is no deletion." } } } }, attachments: { type: "array", description: "Which volume is attached to which server. A boot volume needs no entry.", items: { title: "AttachmentDeclaration", type: "object", additionalProperties: !1, required: ["volume", "server"], description: "One volume on one server.", properties: { volume: { $ref: "common.json#/$defs/name", description: "The volume." }, server: { $ref: "common.json#/$defs/name", description: "The server it is attached to." } } } }, "volume-groups": { type: "object", propertyNames: { $ref: "common.json#/$defs/name" }, description: "The volume groups, by name.", additionalProperties: { title: "VolumeGroupDeclaration", type: "object", additionalProperties: !1, required: ["members"], description: "Volumes that are used as one. The group travels whole.", properties: { extent: { $ref: "common.json#/$defs/size", default: "4 MiB", description: "The group's extent, in which it gives space out." }, members: { type: "array", minItems: 1, items: { $ref: "common.json#/$defs/name" }, description: "The volumes in the group." }, layout: { type: "string", enum: ["linear", "striped", "mirrored"], default: "linear", description: "How the group's file systems lie on its members." }, stripes: { type: "integer", minimum: 2, description: "Over how many members a striped layout spreads; all of them where left out." }, copies: { type: "integer", minimum: 2, default: 2, description: "How many whole copies a mirrored layout keeps." }, "file-systems": { type: "object", description: "The file systems in the group, by mount point.", propertyNames: { $ref: "#/$defs/mountPoint" }, additionalProperties: { title: "FileSystemDeclaration", type: "object", additionalProperties: !1, required: ["size", "type"], description: "One file system on its own logical volume.", properties: { size: { $ref: "common.json#/$defs/size", description: "The size of the logical volume it lies on." }, type: { $ref: "#/$defs/fileSystemType" }, existing: { type: "boolean", default: !1, description: "true says that it lies there already and is only being declared: nothing is made, and nothing is overwritten." }, reserve: { type: "number", minimum: 0, maximum: 0.5, default: 0.05, description: "ext2, ext3 and ext4: the share of it that only the superuser may fill, such as 0.01. mke2fs 1.47.0 keeps 0.05." }, "block-size": { $ref: "common.json#/$defs/size", description: "ext2, ext3, ext4 and xfs: the block it is made with. mke2fs 1.47.0 takes 1 KiB below 512 MiB, and 4 KiB above; mkfs.xfs 6.1.0 takes 4 KiB." }, "inode-ratio": { $ref: "common.json#/$defs/size", description: "ext2, ext3 and ext4: one inode is laid out for so much of the device. mke2fs 1.47.0 takes 4 KiB below 512 MiB, 32 KiB from 4 TiB, and 16 KiB between." }, "reverse-map": { type: "boolean", default: !1, description: "xfs: whether it keeps a map from each block to what owns it, which costs more than a hundredth of its room. mkfs.xfs 6.1.0 makes none unless told to; later ones may." } } } }, team: { $ref: "common.json#/$defs/name", description: "The team that answers for the group." }, labels: { $ref: "common.json#/$defs/labels" }, formerly: { $ref: "common.json#/$defs/name", description: "The group's name before this change, so that a rename is no deletion." }, existing: { type: "boolean", default: !1, description: "true says that it lies there already and is only being declared: nothing is made, and nothing is overwritten." } } } }, retired: { type: "array", description: "Volumes and file systems that were deleted, each with its reason and its evidence.", items: { title: "RetiredDeclaration", type: "object", additionalProperties: !1, required: ["on", "reason"], description: "One deletion, put on record.", properties: { volume: { $ref: "common.json#/$defs/name", description: "The volume that is gone." }, "file-system": { $ref: "common.json#/$defs/sentence", description: "The file system that is gone where its volumes stay: what it lies on and its mount point, as in plates:/plates." }, on: { $ref: "common.json#/$defs/date", description: "The day of the deletion." }, reason: { $ref: "common.json#/$defs/sentence", description: "Why nobody needs it." }, backup: { $ref: "common.json#/$defs/sentence", description: "Where the last backup lies." }, "backed-up": { $ref: "common.json#/$defs/date", description: "The day of that backup." } }, oneOf: [{ required: ["volume"] }, { required: ["file-system"] }] } } }, $defs: { mountPoint: { title: "MountPoint", type: "string", pattern: "^(/[^\\u0000-\\u001f]*|[A-Z]:(\\\\[^\\u0000-\\u001f]*)?|swap)$", description: "Where the guest mounts it: an absolute path, a drive letter such as D:, or swap.", examples: ["/plates"] }, fileSystemType: { title: "FileSystemType", type: "string", enum: ["ext2", "ext3", "ext4", "xfs", "btrfs", "ntfs", "vfat", "gfs2", "ocfs2", "swap"], description: "The file system's type, which decides whether it can shrink and whether two servers may mount it." }, wholeVolumeFileSystem: { title: "WholeVolumeFileSystemDeclaration", type: "object", additionalProperties: !1, required: ["mount", "type"], description: "The file system that lies on this volume by itself, outside any group.", properties: { mount: { $ref: "#/$defs/mountPoint" }, type: { $ref: "#/$defs/fileSystemType" }, size: { $ref: "common.json#/$defs/size", description: "The size it was made or grown to; the whole volume where left out." }, existing: { type: "boolean", default: !1, description: "true says that it lies there already and is only being declared: nothing is made, and nothing is overwritten." }, reserve: { type: "number", minimum: 0, maximum: 0.5, default: 0.05, description: "ext2, ext3 and ext4: the share of it that only the superuser may fill, such as 0.01. mke2fs 1.47.0 keeps 0.05." }, "block-size": { $ref: "common.json#/$defs/size", description: "ext2, ext3, ext4 and xfs: the block it is made with. mke2fs 1.47.0 takes 1 KiB below 512 MiB, and 4 KiB above; mkfs.xfs 6.1.0 takes 4 KiB." }, "inode-ratio": { $ref: "common.json#/$defs/size", description: "ext2, ext3 and ext4: one inode is laid out for so much of the device. mke2fs 1.47.0 takes 4 KiB below 512 MiB, 32 KiB from 4 TiB, and 16 KiB between." }, "reverse-map": { type: "boolean", default: !1, description: "xfs: whether it keeps a map from each block to what owns it, which costs more than a hundredth of its room. mkfs.xfs 6.1.0 makes none unless told to; later ones may." } } } } }, schema71 = { title: "Name", type: "string", pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", description: "A name: letters, digits, dot, underscore and hyphen, beginning with a letter or digit, at most 128 characters.", examples: ["plates-1"] }, schema82 = { title: "Size", type: "string", pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", description: "A size with its unit: 50 GiB (IEC 80000-13, 1024-based) or 50 GB (SI, 1000-based). A bare number is refused.", examples: ["50 GiB", "1.5 TiB", "500 GB"] }, schema84 = { title: "Sentence", type: "string", pattern: "\\S", description: "A few words that say why; it may not be blank.", examples: ["superseded by plates-1"] }, schema88 = { title: "MountPoint", type: "string", pattern: "^(/[^\\u0000-\\u001f]*|[A-Z]:(\\\\[^\\u0000-\\u001f]*)?|swap)$", description: "Where the guest mounts it: an absolute path, a drive letter such as D:, or swap.", examples: ["/plates"] }, schema89 = { title: "FileSystemType", type: "string", enum: ["ext2", "ext3", "ext4", "xfs", "btrfs", "ntfs", "vfat", "gfs2", "ocfs2", "swap"], description: "The file system's type, which decides whether it can shrink and whether two servers may mount it." }, pattern11 = new RegExp("^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", "u"), pattern21 = new RegExp("^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", "u"), pattern23 = new RegExp("\\S", "u"), pattern26 = new RegExp("^(/[^\\u0000-\\u001f]*|[A-Z]:(\\\\[^\\u0000-\\u001f]*)?|swap)$", "u"), schema73 = { title: "Labels", type: "object", propertyNames: { $ref: "#/$defs/name" }, additionalProperties: { type: "string" }, description: "Labels of your own, name to text; limits and rules can choose by them." };
 function validate52(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate52.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     for (let key0 in data) {
       let _errs1 = errors;
       if (typeof key0 == "string") {
-        if (!pattern13.test(key0)) {
-          let err0 = { instancePath, schemaPath: "#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema73, data: key0, propertyName: key0 };
+        if (!pattern11.test(key0)) {
+          let err0 = { instancePath, schemaPath: "#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema71, data: key0, propertyName: key0 };
           vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
         }
       } else {
-        let err1 = { instancePath, schemaPath: "#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema73.type, parentSchema: schema73, data: key0, propertyName: key0 };
+        let err1 = { instancePath, schemaPath: "#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema71.type, parentSchema: schema71, data: key0, propertyName: key0 };
         vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
       }
       var valid0 = _errs1 === errors;
       if (!valid0) {
-        let err2 = { instancePath, schemaPath: "#/propertyNames", keyword: "propertyNames", params: { propertyName: key0 }, message: "property name must be valid", schema: schema75.propertyNames, parentSchema: schema75, data };
+        let err2 = { instancePath, schemaPath: "#/propertyNames", keyword: "propertyNames", params: { propertyName: key0 }, message: "property name must be valid", schema: schema73.propertyNames, parentSchema: schema73, data };
         vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
       }
     }
     for (let key1 in data) {
       let data0 = data[key1];
       if (typeof data0 != "string") {
-        let err3 = { instancePath: instancePath + "/" + key1.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/additionalProperties/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema75.additionalProperties.type, parentSchema: schema75.additionalProperties, data: data0 };
+        let err3 = { instancePath: instancePath + "/" + key1.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/additionalProperties/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema73.additionalProperties.type, parentSchema: schema73.additionalProperties, data: data0 };
         vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
       }
     }
   } else {
-    let err4 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema75.type, parentSchema: schema75, data };
+    let err4 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema73.type, parentSchema: schema73, data };
     vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
   }
   return validate52.errors = vErrors, errors === 0;
 }
 validate52.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var schema89 = { title: "WholeVolumeFileSystemDeclaration", type: "object", additionalProperties: !1, required: ["mount", "type"], description: "The file system that lies on this volume by itself, outside any group.", properties: { mount: { $ref: "#/$defs/mountPoint" }, type: { $ref: "#/$defs/fileSystemType" }, size: { $ref: "common.json#/$defs/size", description: "The size it was made or grown to; the whole volume where left out." }, existing: { type: "boolean", default: !1, description: "true says that it lies there already and is only being declared: nothing is made, and nothing is overwritten." }, reserve: { type: "number", minimum: 0, maximum: 0.5, default: 0.05, description: "ext2, ext3 and ext4: the share of it that only the superuser may fill, such as 0.01. mke2fs 1.47.0 keeps 0.05." }, "block-size": { $ref: "common.json#/$defs/size", description: "ext2, ext3, ext4 and xfs: the block it is made with. mke2fs 1.47.0 takes 1 KiB below 512 MiB, and 4 KiB above; mkfs.xfs 6.1.0 takes 4 KiB." }, "inode-ratio": { $ref: "common.json#/$defs/size", description: "ext2, ext3 and ext4: one inode is laid out for so much of the device. mke2fs 1.47.0 takes 4 KiB below 512 MiB, 32 KiB from 4 TiB, and 16 KiB between." }, "reverse-map": { type: "boolean", default: !1, description: "xfs: whether it keeps a map from each block to what owns it, which costs more than a hundredth of its room. mkfs.xfs 6.1.0 makes none unless told to; later ones may." } } };
+var schema87 = { title: "WholeVolumeFileSystemDeclaration", type: "object", additionalProperties: !1, required: ["mount", "type"], description: "The file system that lies on this volume by itself, outside any group.", properties: { mount: { $ref: "#/$defs/mountPoint" }, type: { $ref: "#/$defs/fileSystemType" }, size: { $ref: "common.json#/$defs/size", description: "The size it was made or grown to; the whole volume where left out." }, existing: { type: "boolean", default: !1, description: "true says that it lies there already and is only being declared: nothing is made, and nothing is overwritten." }, reserve: { type: "number", minimum: 0, maximum: 0.5, default: 0.05, description: "ext2, ext3 and ext4: the share of it that only the superuser may fill, such as 0.01. mke2fs 1.47.0 keeps 0.05." }, "block-size": { $ref: "common.json#/$defs/size", description: "ext2, ext3, ext4 and xfs: the block it is made with. mke2fs 1.47.0 takes 1 KiB below 512 MiB, and 4 KiB above; mkfs.xfs 6.1.0 takes 4 KiB." }, "inode-ratio": { $ref: "common.json#/$defs/size", description: "ext2, ext3 and ext4: one inode is laid out for so much of the device. mke2fs 1.47.0 takes 4 KiB below 512 MiB, 32 KiB from 4 TiB, and 16 KiB between." }, "reverse-map": { type: "boolean", default: !1, description: "xfs: whether it keeps a map from each block to what owns it, which costs more than a hundredth of its room. mkfs.xfs 6.1.0 makes none unless told to; later ones may." } } };
 function validate55(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate55.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     if (data.mount === void 0) {
-      let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "mount" }, message: "must have required property 'mount'", schema: schema89.required, parentSchema: schema89, data };
+      let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "mount" }, message: "must have required property 'mount'", schema: schema87.required, parentSchema: schema87, data };
       vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
     }
     if (data.type === void 0) {
-      let err1 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "type" }, message: "must have required property 'type'", schema: schema89.required, parentSchema: schema89, data };
+      let err1 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "type" }, message: "must have required property 'type'", schema: schema87.required, parentSchema: schema87, data };
       vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
     }
     for (let key0 in data)
       if (!(key0 === "mount" || key0 === "type" || key0 === "size" || key0 === "existing" || key0 === "reserve" || key0 === "block-size" || key0 === "inode-ratio" || key0 === "reverse-map")) {
-        let err2 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema89, data };
+        let err2 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema87, data };
         vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
       }
     if (data.mount !== void 0) {
       let data0 = data.mount;
       if (typeof data0 == "string") {
-        if (!pattern28.test(data0)) {
-          let err3 = { instancePath: instancePath + "/mount", schemaPath: "#/$defs/mountPoint/pattern", keyword: "pattern", params: { pattern: "^(/[^\\u0000-\\u001f]*|[A-Z]:(\\\\[^\\u0000-\\u001f]*)?|swap)$" }, message: 'must match pattern "^(/[^\\u0000-\\u001f]*|[A-Z]:(\\\\[^\\u0000-\\u001f]*)?|swap)$"', schema: "^(/[^\\u0000-\\u001f]*|[A-Z]:(\\\\[^\\u0000-\\u001f]*)?|swap)$", parentSchema: schema90, data: data0 };
+        if (!pattern26.test(data0)) {
+          let err3 = { instancePath: instancePath + "/mount", schemaPath: "#/$defs/mountPoint/pattern", keyword: "pattern", params: { pattern: "^(/[^\\u0000-\\u001f]*|[A-Z]:(\\\\[^\\u0000-\\u001f]*)?|swap)$" }, message: 'must match pattern "^(/[^\\u0000-\\u001f]*|[A-Z]:(\\\\[^\\u0000-\\u001f]*)?|swap)$"', schema: "^(/[^\\u0000-\\u001f]*|[A-Z]:(\\\\[^\\u0000-\\u001f]*)?|swap)$", parentSchema: schema88, data: data0 };
           vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
         }
       } else {
-        let err4 = { instancePath: instancePath + "/mount", schemaPath: "#/$defs/mountPoint/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema90.type, parentSchema: schema90, data: data0 };
+        let err4 = { instancePath: instancePath + "/mount", schemaPath: "#/$defs/mountPoint/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema88.type, parentSchema: schema88, data: data0 };
         vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
       }
     }
     if (data.type !== void 0) {
       let data1 = data.type;
       if (typeof data1 != "string") {
-        let err5 = { instancePath: instancePath + "/type", schemaPath: "#/$defs/fileSystemType/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema91.type, parentSchema: schema91, data: data1 };
+        let err5 = { instancePath: instancePath + "/type", schemaPath: "#/$defs/fileSystemType/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema89.type, parentSchema: schema89, data: data1 };
         vErrors === null ? vErrors = [err5] : vErrors.push(err5), errors++;
       }
       if (!(data1 === "ext2" || data1 === "ext3" || data1 === "ext4" || data1 === "xfs" || data1 === "btrfs" || data1 === "ntfs" || data1 === "vfat" || data1 === "gfs2" || data1 === "ocfs2" || data1 === "swap")) {
-        let err6 = { instancePath: instancePath + "/type", schemaPath: "#/$defs/fileSystemType/enum", keyword: "enum", params: { allowedValues: schema91.enum }, message: "must be equal to one of the allowed values", schema: schema91.enum, parentSchema: schema91, data: data1 };
+        let err6 = { instancePath: instancePath + "/type", schemaPath: "#/$defs/fileSystemType/enum", keyword: "enum", params: { allowedValues: schema89.enum }, message: "must be equal to one of the allowed values", schema: schema89.enum, parentSchema: schema89, data: data1 };
         vErrors === null ? vErrors = [err6] : vErrors.push(err6), errors++;
       }
     }
     if (data.size !== void 0) {
       let data2 = data.size;
       if (typeof data2 == "string") {
-        if (!pattern23.test(data2)) {
-          let err7 = { instancePath: instancePath + "/size", schemaPath: "common.json#/$defs/size/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", parentSchema: schema84, data: data2 };
+        if (!pattern21.test(data2)) {
+          let err7 = { instancePath: instancePath + "/size", schemaPath: "common.json#/$defs/size/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", parentSchema: schema82, data: data2 };
           vErrors === null ? vErrors = [err7] : vErrors.push(err7), errors++;
         }
       } else {
-        let err8 = { instancePath: instancePath + "/size", schemaPath: "common.json#/$defs/size/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema84.type, parentSchema: schema84, data: data2 };
+        let err8 = { instancePath: instancePath + "/size", schemaPath: "common.json#/$defs/size/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema82.type, parentSchema: schema82, data: data2 };
         vErrors === null ? vErrors = [err8] : vErrors.push(err8), errors++;
       }
     }
     if (data.existing !== void 0) {
       let data3 = data.existing;
       if (typeof data3 != "boolean") {
-        let err9 = { instancePath: instancePath + "/existing", schemaPath: "#/properties/existing/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema89.properties.existing.type, parentSchema: schema89.properties.existing, data: data3 };
+        let err9 = { instancePath: instancePath + "/existing", schemaPath: "#/properties/existing/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema87.properties.existing.type, parentSchema: schema87.properties.existing, data: data3 };
         vErrors === null ? vErrors = [err9] : vErrors.push(err9), errors++;
       }
     }
@@ -2005,51 +2006,51 @@ function validate55(data, { instancePath = "", parentData, parentDataProperty, r
       let data4 = data.reserve;
       if (typeof data4 == "number" && isFinite(data4)) {
         if (data4 > 0.5 || isNaN(data4)) {
-          let err10 = { instancePath: instancePath + "/reserve", schemaPath: "#/properties/reserve/maximum", keyword: "maximum", params: { comparison: "<=", limit: 0.5 }, message: "must be <= 0.5", schema: 0.5, parentSchema: schema89.properties.reserve, data: data4 };
+          let err10 = { instancePath: instancePath + "/reserve", schemaPath: "#/properties/reserve/maximum", keyword: "maximum", params: { comparison: "<=", limit: 0.5 }, message: "must be <= 0.5", schema: 0.5, parentSchema: schema87.properties.reserve, data: data4 };
           vErrors === null ? vErrors = [err10] : vErrors.push(err10), errors++;
         }
         if (data4 < 0 || isNaN(data4)) {
-          let err11 = { instancePath: instancePath + "/reserve", schemaPath: "#/properties/reserve/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema89.properties.reserve, data: data4 };
+          let err11 = { instancePath: instancePath + "/reserve", schemaPath: "#/properties/reserve/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema87.properties.reserve, data: data4 };
           vErrors === null ? vErrors = [err11] : vErrors.push(err11), errors++;
         }
       } else {
-        let err12 = { instancePath: instancePath + "/reserve", schemaPath: "#/properties/reserve/type", keyword: "type", params: { type: "number" }, message: "must be number", schema: schema89.properties.reserve.type, parentSchema: schema89.properties.reserve, data: data4 };
+        let err12 = { instancePath: instancePath + "/reserve", schemaPath: "#/properties/reserve/type", keyword: "type", params: { type: "number" }, message: "must be number", schema: schema87.properties.reserve.type, parentSchema: schema87.properties.reserve, data: data4 };
         vErrors === null ? vErrors = [err12] : vErrors.push(err12), errors++;
       }
     }
     if (data["block-size"] !== void 0) {
       let data5 = data["block-size"];
       if (typeof data5 == "string") {
-        if (!pattern23.test(data5)) {
-          let err13 = { instancePath: instancePath + "/block-size", schemaPath: "common.json#/$defs/size/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", parentSchema: schema84, data: data5 };
+        if (!pattern21.test(data5)) {
+          let err13 = { instancePath: instancePath + "/block-size", schemaPath: "common.json#/$defs/size/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", parentSchema: schema82, data: data5 };
           vErrors === null ? vErrors = [err13] : vErrors.push(err13), errors++;
         }
       } else {
-        let err14 = { instancePath: instancePath + "/block-size", schemaPath: "common.json#/$defs/size/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema84.type, parentSchema: schema84, data: data5 };
+        let err14 = { instancePath: instancePath + "/block-size", schemaPath: "common.json#/$defs/size/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema82.type, parentSchema: schema82, data: data5 };
         vErrors === null ? vErrors = [err14] : vErrors.push(err14), errors++;
       }
     }
     if (data["inode-ratio"] !== void 0) {
       let data6 = data["inode-ratio"];
       if (typeof data6 == "string") {
-        if (!pattern23.test(data6)) {
-          let err15 = { instancePath: instancePath + "/inode-ratio", schemaPath: "common.json#/$defs/size/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", parentSchema: schema84, data: data6 };
+        if (!pattern21.test(data6)) {
+          let err15 = { instancePath: instancePath + "/inode-ratio", schemaPath: "common.json#/$defs/size/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", parentSchema: schema82, data: data6 };
           vErrors === null ? vErrors = [err15] : vErrors.push(err15), errors++;
         }
       } else {
-        let err16 = { instancePath: instancePath + "/inode-ratio", schemaPath: "common.json#/$defs/size/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema84.type, parentSchema: schema84, data: data6 };
+        let err16 = { instancePath: instancePath + "/inode-ratio", schemaPath: "common.json#/$defs/size/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema82.type, parentSchema: schema82, data: data6 };
         vErrors === null ? vErrors = [err16] : vErrors.push(err16), errors++;
       }
     }
     if (data["reverse-map"] !== void 0) {
       let data7 = data["reverse-map"];
       if (typeof data7 != "boolean") {
-        let err17 = { instancePath: instancePath + "/reverse-map", schemaPath: "#/properties/reverse-map/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema89.properties["reverse-map"].type, parentSchema: schema89.properties["reverse-map"], data: data7 };
+        let err17 = { instancePath: instancePath + "/reverse-map", schemaPath: "#/properties/reverse-map/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema87.properties["reverse-map"].type, parentSchema: schema87.properties["reverse-map"], data: data7 };
         vErrors === null ? vErrors = [err17] : vErrors.push(err17), errors++;
       }
     }
   } else {
-    let err18 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema89.type, parentSchema: schema89, data };
+    let err18 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema87.type, parentSchema: schema87, data };
     vErrors === null ? vErrors = [err18] : vErrors.push(err18), errors++;
   }
   return validate55.errors = vErrors, errors === 0;
@@ -2060,30 +2061,30 @@ function validate51(data, { instancePath = "", parentData, parentDataProperty, r
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     for (let key0 in data)
       if (!(key0 === "team" || key0 === "site" || key0 === "labels" || key0 === "servers" || key0 === "volumes" || key0 === "attachments" || key0 === "volume-groups" || key0 === "retired")) {
-        let err0 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema72, data };
+        let err0 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema70, data };
         vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
       }
     if (data.team !== void 0) {
       let data0 = data.team;
       if (typeof data0 == "string") {
-        if (!pattern13.test(data0)) {
-          let err1 = { instancePath: instancePath + "/team", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema73, data: data0 };
+        if (!pattern11.test(data0)) {
+          let err1 = { instancePath: instancePath + "/team", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema71, data: data0 };
           vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
         }
       } else {
-        let err2 = { instancePath: instancePath + "/team", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema73.type, parentSchema: schema73, data: data0 };
+        let err2 = { instancePath: instancePath + "/team", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema71.type, parentSchema: schema71, data: data0 };
         vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
       }
     }
     if (data.site !== void 0) {
       let data1 = data.site;
       if (typeof data1 == "string") {
-        if (!pattern13.test(data1)) {
-          let err3 = { instancePath: instancePath + "/site", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema73, data: data1 };
+        if (!pattern11.test(data1)) {
+          let err3 = { instancePath: instancePath + "/site", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema71, data: data1 };
           vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
         }
       } else {
-        let err4 = { instancePath: instancePath + "/site", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema73.type, parentSchema: schema73, data: data1 };
+        let err4 = { instancePath: instancePath + "/site", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema71.type, parentSchema: schema71, data: data1 };
         vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
       }
     }
@@ -2093,17 +2094,17 @@ function validate51(data, { instancePath = "", parentData, parentDataProperty, r
         for (let key1 in data3) {
           let _errs11 = errors;
           if (typeof key1 == "string") {
-            if (!pattern13.test(key1)) {
-              let err5 = { instancePath: instancePath + "/servers", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema73, data: key1, propertyName: key1 };
+            if (!pattern11.test(key1)) {
+              let err5 = { instancePath: instancePath + "/servers", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema71, data: key1, propertyName: key1 };
               vErrors === null ? vErrors = [err5] : vErrors.push(err5), errors++;
             }
           } else {
-            let err6 = { instancePath: instancePath + "/servers", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema73.type, parentSchema: schema73, data: key1, propertyName: key1 };
+            let err6 = { instancePath: instancePath + "/servers", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema71.type, parentSchema: schema71, data: key1, propertyName: key1 };
             vErrors === null ? vErrors = [err6] : vErrors.push(err6), errors++;
           }
           var valid3 = _errs11 === errors;
           if (!valid3) {
-            let err7 = { instancePath: instancePath + "/servers", schemaPath: "#/properties/servers/propertyNames", keyword: "propertyNames", params: { propertyName: key1 }, message: "property name must be valid", schema: schema72.properties.servers.propertyNames, parentSchema: schema72.properties.servers, data: data3 };
+            let err7 = { instancePath: instancePath + "/servers", schemaPath: "#/properties/servers/propertyNames", keyword: "propertyNames", params: { propertyName: key1 }, message: "property name must be valid", schema: schema70.properties.servers.propertyNames, parentSchema: schema70.properties.servers, data: data3 };
             vErrors === null ? vErrors = [err7] : vErrors.push(err7), errors++;
           }
         }
@@ -2111,121 +2112,121 @@ function validate51(data, { instancePath = "", parentData, parentDataProperty, r
           let data4 = data3[key2];
           if (data4 && typeof data4 == "object" && !Array.isArray(data4)) {
             for (let key3 in data4)
-              if (!func1.call(schema72.properties.servers.additionalProperties.properties, key3)) {
-                let err8 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/servers/additionalProperties/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key3 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema72.properties.servers.additionalProperties, data: data4 };
+              if (!func1.call(schema70.properties.servers.additionalProperties.properties, key3)) {
+                let err8 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/servers/additionalProperties/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key3 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema70.properties.servers.additionalProperties, data: data4 };
                 vErrors === null ? vErrors = [err8] : vErrors.push(err8), errors++;
               }
             if (data4.power !== void 0) {
               let data5 = data4.power;
               if (typeof data5 != "string") {
-                let err9 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/power", schemaPath: "#/properties/servers/additionalProperties/properties/power/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema72.properties.servers.additionalProperties.properties.power.type, parentSchema: schema72.properties.servers.additionalProperties.properties.power, data: data5 };
+                let err9 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/power", schemaPath: "#/properties/servers/additionalProperties/properties/power/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema70.properties.servers.additionalProperties.properties.power.type, parentSchema: schema70.properties.servers.additionalProperties.properties.power, data: data5 };
                 vErrors === null ? vErrors = [err9] : vErrors.push(err9), errors++;
               }
               if (!(data5 === "running" || data5 === "stopped")) {
-                let err10 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/power", schemaPath: "#/properties/servers/additionalProperties/properties/power/enum", keyword: "enum", params: { allowedValues: schema72.properties.servers.additionalProperties.properties.power.enum }, message: "must be equal to one of the allowed values", schema: schema72.properties.servers.additionalProperties.properties.power.enum, parentSchema: schema72.properties.servers.additionalProperties.properties.power, data: data5 };
+                let err10 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/power", schemaPath: "#/properties/servers/additionalProperties/properties/power/enum", keyword: "enum", params: { allowedValues: schema70.properties.servers.additionalProperties.properties.power.enum }, message: "must be equal to one of the allowed values", schema: schema70.properties.servers.additionalProperties.properties.power.enum, parentSchema: schema70.properties.servers.additionalProperties.properties.power, data: data5 };
                 vErrors === null ? vErrors = [err10] : vErrors.push(err10), errors++;
               }
             }
             if (data4.boot !== void 0) {
               let data6 = data4.boot;
               if (typeof data6 == "string") {
-                if (!pattern13.test(data6)) {
-                  let err11 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/boot", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema73, data: data6 };
+                if (!pattern11.test(data6)) {
+                  let err11 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/boot", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema71, data: data6 };
                   vErrors === null ? vErrors = [err11] : vErrors.push(err11), errors++;
                 }
               } else {
-                let err12 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/boot", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema73.type, parentSchema: schema73, data: data6 };
+                let err12 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/boot", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema71.type, parentSchema: schema71, data: data6 };
                 vErrors === null ? vErrors = [err12] : vErrors.push(err12), errors++;
               }
             }
             if (data4.guest !== void 0) {
               let data7 = data4.guest;
               if (typeof data7 != "string") {
-                let err13 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/guest", schemaPath: "#/properties/servers/additionalProperties/properties/guest/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema72.properties.servers.additionalProperties.properties.guest.type, parentSchema: schema72.properties.servers.additionalProperties.properties.guest, data: data7 };
+                let err13 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/guest", schemaPath: "#/properties/servers/additionalProperties/properties/guest/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema70.properties.servers.additionalProperties.properties.guest.type, parentSchema: schema70.properties.servers.additionalProperties.properties.guest, data: data7 };
                 vErrors === null ? vErrors = [err13] : vErrors.push(err13), errors++;
               }
               if (!(data7 === "linux-lvm" || data7 === "linux" || data7 === "windows" || data7 === "other")) {
-                let err14 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/guest", schemaPath: "#/properties/servers/additionalProperties/properties/guest/enum", keyword: "enum", params: { allowedValues: schema72.properties.servers.additionalProperties.properties.guest.enum }, message: "must be equal to one of the allowed values", schema: schema72.properties.servers.additionalProperties.properties.guest.enum, parentSchema: schema72.properties.servers.additionalProperties.properties.guest, data: data7 };
+                let err14 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/guest", schemaPath: "#/properties/servers/additionalProperties/properties/guest/enum", keyword: "enum", params: { allowedValues: schema70.properties.servers.additionalProperties.properties.guest.enum }, message: "must be equal to one of the allowed values", schema: schema70.properties.servers.additionalProperties.properties.guest.enum, parentSchema: schema70.properties.servers.additionalProperties.properties.guest, data: data7 };
                 vErrors === null ? vErrors = [err14] : vErrors.push(err14), errors++;
               }
             }
             if (data4.type !== void 0) {
               let data8 = data4.type;
               if (typeof data8 == "string") {
-                if (!pattern13.test(data8)) {
-                  let err15 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/type", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema73, data: data8 };
+                if (!pattern11.test(data8)) {
+                  let err15 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/type", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema71, data: data8 };
                   vErrors === null ? vErrors = [err15] : vErrors.push(err15), errors++;
                 }
               } else {
-                let err16 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/type", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema73.type, parentSchema: schema73, data: data8 };
+                let err16 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/type", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema71.type, parentSchema: schema71, data: data8 };
                 vErrors === null ? vErrors = [err16] : vErrors.push(err16), errors++;
               }
             }
             if (data4.iops !== void 0) {
               let data9 = data4.iops;
               if (!(typeof data9 == "number" && !(data9 % 1) && !isNaN(data9) && isFinite(data9))) {
-                let err17 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/iops", schemaPath: "#/properties/servers/additionalProperties/properties/iops/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema72.properties.servers.additionalProperties.properties.iops.type, parentSchema: schema72.properties.servers.additionalProperties.properties.iops, data: data9 };
+                let err17 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/iops", schemaPath: "#/properties/servers/additionalProperties/properties/iops/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema70.properties.servers.additionalProperties.properties.iops.type, parentSchema: schema70.properties.servers.additionalProperties.properties.iops, data: data9 };
                 vErrors === null ? vErrors = [err17] : vErrors.push(err17), errors++;
               }
               if (typeof data9 == "number" && isFinite(data9) && (data9 < 0 || isNaN(data9))) {
-                let err18 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/iops", schemaPath: "#/properties/servers/additionalProperties/properties/iops/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema72.properties.servers.additionalProperties.properties.iops, data: data9 };
+                let err18 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/iops", schemaPath: "#/properties/servers/additionalProperties/properties/iops/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema70.properties.servers.additionalProperties.properties.iops, data: data9 };
                 vErrors === null ? vErrors = [err18] : vErrors.push(err18), errors++;
               }
             }
             if (data4["attachment-slots"] !== void 0) {
               let data10 = data4["attachment-slots"];
               if (!(typeof data10 == "number" && !(data10 % 1) && !isNaN(data10) && isFinite(data10))) {
-                let err19 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/attachment-slots", schemaPath: "#/properties/servers/additionalProperties/properties/attachment-slots/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema72.properties.servers.additionalProperties.properties["attachment-slots"].type, parentSchema: schema72.properties.servers.additionalProperties.properties["attachment-slots"], data: data10 };
+                let err19 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/attachment-slots", schemaPath: "#/properties/servers/additionalProperties/properties/attachment-slots/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema70.properties.servers.additionalProperties.properties["attachment-slots"].type, parentSchema: schema70.properties.servers.additionalProperties.properties["attachment-slots"], data: data10 };
                 vErrors === null ? vErrors = [err19] : vErrors.push(err19), errors++;
               }
               if (typeof data10 == "number" && isFinite(data10) && (data10 < 0 || isNaN(data10))) {
-                let err20 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/attachment-slots", schemaPath: "#/properties/servers/additionalProperties/properties/attachment-slots/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema72.properties.servers.additionalProperties.properties["attachment-slots"], data: data10 };
+                let err20 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/attachment-slots", schemaPath: "#/properties/servers/additionalProperties/properties/attachment-slots/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema70.properties.servers.additionalProperties.properties["attachment-slots"], data: data10 };
                 vErrors === null ? vErrors = [err20] : vErrors.push(err20), errors++;
               }
             }
             if (data4.team !== void 0) {
               let data11 = data4.team;
               if (typeof data11 == "string") {
-                if (!pattern13.test(data11)) {
-                  let err21 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/team", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema73, data: data11 };
+                if (!pattern11.test(data11)) {
+                  let err21 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/team", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema71, data: data11 };
                   vErrors === null ? vErrors = [err21] : vErrors.push(err21), errors++;
                 }
               } else {
-                let err22 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/team", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema73.type, parentSchema: schema73, data: data11 };
+                let err22 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/team", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema71.type, parentSchema: schema71, data: data11 };
                 vErrors === null ? vErrors = [err22] : vErrors.push(err22), errors++;
               }
             }
             if (data4.site !== void 0) {
               let data12 = data4.site;
               if (typeof data12 == "string") {
-                if (!pattern13.test(data12)) {
-                  let err23 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/site", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema73, data: data12 };
+                if (!pattern11.test(data12)) {
+                  let err23 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/site", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema71, data: data12 };
                   vErrors === null ? vErrors = [err23] : vErrors.push(err23), errors++;
                 }
               } else {
-                let err24 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/site", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema73.type, parentSchema: schema73, data: data12 };
+                let err24 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/site", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema71.type, parentSchema: schema71, data: data12 };
                 vErrors === null ? vErrors = [err24] : vErrors.push(err24), errors++;
               }
             }
             if (data4.labels !== void 0 && (validate52(data4.labels, { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/labels", parentData: data4, parentDataProperty: "labels", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate52.errors : vErrors.concat(validate52.errors), errors = vErrors.length)), data4.formerly !== void 0) {
               let data14 = data4.formerly;
               if (typeof data14 == "string") {
-                if (!pattern13.test(data14)) {
-                  let err25 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/formerly", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema73, data: data14 };
+                if (!pattern11.test(data14)) {
+                  let err25 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/formerly", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema71, data: data14 };
                   vErrors === null ? vErrors = [err25] : vErrors.push(err25), errors++;
                 }
               } else {
-                let err26 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/formerly", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema73.type, parentSchema: schema73, data: data14 };
+                let err26 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/formerly", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema71.type, parentSchema: schema71, data: data14 };
                 vErrors === null ? vErrors = [err26] : vErrors.push(err26), errors++;
               }
             }
           } else {
-            let err27 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/servers/additionalProperties/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema72.properties.servers.additionalProperties.type, parentSchema: schema72.properties.servers.additionalProperties, data: data4 };
+            let err27 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/servers/additionalProperties/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema70.properties.servers.additionalProperties.type, parentSchema: schema70.properties.servers.additionalProperties, data: data4 };
             vErrors === null ? vErrors = [err27] : vErrors.push(err27), errors++;
           }
         }
       } else {
-        let err28 = { instancePath: instancePath + "/servers", schemaPath: "#/properties/servers/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema72.properties.servers.type, parentSchema: schema72.properties.servers, data: data3 };
+        let err28 = { instancePath: instancePath + "/servers", schemaPath: "#/properties/servers/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema70.properties.servers.type, parentSchema: schema70.properties.servers, data: data3 };
         vErrors === null ? vErrors = [err28] : vErrors.push(err28), errors++;
       }
     }
@@ -2235,17 +2236,17 @@ function validate51(data, { instancePath = "", parentData, parentDataProperty, r
         for (let key4 in data15) {
           let _errs44 = errors;
           if (typeof key4 == "string") {
-            if (!pattern13.test(key4)) {
-              let err29 = { instancePath: instancePath + "/volumes", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema73, data: key4, propertyName: key4 };
+            if (!pattern11.test(key4)) {
+              let err29 = { instancePath: instancePath + "/volumes", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema71, data: key4, propertyName: key4 };
               vErrors === null ? vErrors = [err29] : vErrors.push(err29), errors++;
             }
           } else {
-            let err30 = { instancePath: instancePath + "/volumes", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema73.type, parentSchema: schema73, data: key4, propertyName: key4 };
+            let err30 = { instancePath: instancePath + "/volumes", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema71.type, parentSchema: schema71, data: key4, propertyName: key4 };
             vErrors === null ? vErrors = [err30] : vErrors.push(err30), errors++;
           }
           var valid12 = _errs44 === errors;
           if (!valid12) {
-            let err31 = { instancePath: instancePath + "/volumes", schemaPath: "#/properties/volumes/propertyNames", keyword: "propertyNames", params: { propertyName: key4 }, message: "property name must be valid", schema: schema72.properties.volumes.propertyNames, parentSchema: schema72.properties.volumes, data: data15 };
+            let err31 = { instancePath: instancePath + "/volumes", schemaPath: "#/properties/volumes/propertyNames", keyword: "propertyNames", params: { propertyName: key4 }, message: "property name must be valid", schema: schema70.properties.volumes.propertyNames, parentSchema: schema70.properties.volumes, data: data15 };
             vErrors === null ? vErrors = [err31] : vErrors.push(err31), errors++;
           }
         }
@@ -2253,77 +2254,77 @@ function validate51(data, { instancePath = "", parentData, parentDataProperty, r
           let data16 = data15[key5];
           if (data16 && typeof data16 == "object" && !Array.isArray(data16)) {
             if (data16.size === void 0) {
-              let err32 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/volumes/additionalProperties/required", keyword: "required", params: { missingProperty: "size" }, message: "must have required property 'size'", schema: schema72.properties.volumes.additionalProperties.required, parentSchema: schema72.properties.volumes.additionalProperties, data: data16 };
+              let err32 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/volumes/additionalProperties/required", keyword: "required", params: { missingProperty: "size" }, message: "must have required property 'size'", schema: schema70.properties.volumes.additionalProperties.required, parentSchema: schema70.properties.volumes.additionalProperties, data: data16 };
               vErrors === null ? vErrors = [err32] : vErrors.push(err32), errors++;
             }
             if (data16.tier === void 0) {
-              let err33 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/volumes/additionalProperties/required", keyword: "required", params: { missingProperty: "tier" }, message: "must have required property 'tier'", schema: schema72.properties.volumes.additionalProperties.required, parentSchema: schema72.properties.volumes.additionalProperties, data: data16 };
+              let err33 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/volumes/additionalProperties/required", keyword: "required", params: { missingProperty: "tier" }, message: "must have required property 'tier'", schema: schema70.properties.volumes.additionalProperties.required, parentSchema: schema70.properties.volumes.additionalProperties, data: data16 };
               vErrors === null ? vErrors = [err33] : vErrors.push(err33), errors++;
             }
             for (let key6 in data16)
-              if (!func1.call(schema72.properties.volumes.additionalProperties.properties, key6)) {
-                let err34 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/volumes/additionalProperties/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key6 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema72.properties.volumes.additionalProperties, data: data16 };
+              if (!func1.call(schema70.properties.volumes.additionalProperties.properties, key6)) {
+                let err34 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/volumes/additionalProperties/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key6 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema70.properties.volumes.additionalProperties, data: data16 };
                 vErrors === null ? vErrors = [err34] : vErrors.push(err34), errors++;
               }
             if (data16.size !== void 0) {
               let data17 = data16.size;
               if (typeof data17 == "string") {
-                if (!pattern23.test(data17)) {
-                  let err35 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/size", schemaPath: "common.json#/$defs/size/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", parentSchema: schema84, data: data17 };
+                if (!pattern21.test(data17)) {
+                  let err35 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/size", schemaPath: "common.json#/$defs/size/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", parentSchema: schema82, data: data17 };
                   vErrors === null ? vErrors = [err35] : vErrors.push(err35), errors++;
                 }
               } else {
-                let err36 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/size", schemaPath: "common.json#/$defs/size/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema84.type, parentSchema: schema84, data: data17 };
+                let err36 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/size", schemaPath: "common.json#/$defs/size/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema82.type, parentSchema: schema82, data: data17 };
                 vErrors === null ? vErrors = [err36] : vErrors.push(err36), errors++;
               }
             }
             if (data16.tier !== void 0) {
               let data18 = data16.tier;
               if (typeof data18 == "string") {
-                if (!pattern13.test(data18)) {
-                  let err37 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/tier", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema73, data: data18 };
+                if (!pattern11.test(data18)) {
+                  let err37 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/tier", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema71, data: data18 };
                   vErrors === null ? vErrors = [err37] : vErrors.push(err37), errors++;
                 }
               } else {
-                let err38 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/tier", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema73.type, parentSchema: schema73, data: data18 };
+                let err38 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/tier", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema71.type, parentSchema: schema71, data: data18 };
                 vErrors === null ? vErrors = [err38] : vErrors.push(err38), errors++;
               }
             }
             if (data16.shareable !== void 0) {
               let data19 = data16.shareable;
               if (typeof data19 != "boolean") {
-                let err39 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/shareable", schemaPath: "#/properties/volumes/additionalProperties/properties/shareable/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema72.properties.volumes.additionalProperties.properties.shareable.type, parentSchema: schema72.properties.volumes.additionalProperties.properties.shareable, data: data19 };
+                let err39 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/shareable", schemaPath: "#/properties/volumes/additionalProperties/properties/shareable/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema70.properties.volumes.additionalProperties.properties.shareable.type, parentSchema: schema70.properties.volumes.additionalProperties.properties.shareable, data: data19 };
                 vErrors === null ? vErrors = [err39] : vErrors.push(err39), errors++;
               }
             }
             if (data16.protected !== void 0) {
               let data20 = data16.protected;
               if (typeof data20 != "boolean") {
-                let err40 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/protected", schemaPath: "#/properties/volumes/additionalProperties/properties/protected/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema72.properties.volumes.additionalProperties.properties.protected.type, parentSchema: schema72.properties.volumes.additionalProperties.properties.protected, data: data20 };
+                let err40 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/protected", schemaPath: "#/properties/volumes/additionalProperties/properties/protected/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema70.properties.volumes.additionalProperties.properties.protected.type, parentSchema: schema70.properties.volumes.additionalProperties.properties.protected, data: data20 };
                 vErrors === null ? vErrors = [err40] : vErrors.push(err40), errors++;
               }
             }
             if (data16.owner !== void 0) {
               let data21 = data16.owner;
               if (typeof data21 == "string") {
-                if (!pattern25.test(data21)) {
-                  let err41 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/owner", schemaPath: "common.json#/$defs/sentence/pattern", keyword: "pattern", params: { pattern: "\\S" }, message: 'must match pattern "\\S"', schema: "\\S", parentSchema: schema86, data: data21 };
+                if (!pattern23.test(data21)) {
+                  let err41 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/owner", schemaPath: "common.json#/$defs/sentence/pattern", keyword: "pattern", params: { pattern: "\\S" }, message: 'must match pattern "\\S"', schema: "\\S", parentSchema: schema84, data: data21 };
                   vErrors === null ? vErrors = [err41] : vErrors.push(err41), errors++;
                 }
               } else {
-                let err42 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/owner", schemaPath: "common.json#/$defs/sentence/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema86.type, parentSchema: schema86, data: data21 };
+                let err42 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/owner", schemaPath: "common.json#/$defs/sentence/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema84.type, parentSchema: schema84, data: data21 };
                 vErrors === null ? vErrors = [err42] : vErrors.push(err42), errors++;
               }
             }
             if (data16.reason !== void 0) {
               let data22 = data16.reason;
               if (typeof data22 == "string") {
-                if (!pattern25.test(data22)) {
-                  let err43 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/reason", schemaPath: "common.json#/$defs/sentence/pattern", keyword: "pattern", params: { pattern: "\\S" }, message: 'must match pattern "\\S"', schema: "\\S", parentSchema: schema86, data: data22 };
+                if (!pattern23.test(data22)) {
+                  let err43 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/reason", schemaPath: "common.json#/$defs/sentence/pattern", keyword: "pattern", params: { pattern: "\\S" }, message: 'must match pattern "\\S"', schema: "\\S", parentSchema: schema84, data: data22 };
                   vErrors === null ? vErrors = [err43] : vErrors.push(err43), errors++;
                 }
               } else {
-                let err44 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/reason", schemaPath: "common.json#/$defs/sentence/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema86.type, parentSchema: schema86, data: data22 };
+                let err44 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/reason", schemaPath: "common.json#/$defs/sentence/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema84.type, parentSchema: schema84, data: data22 };
                 vErrors === null ? vErrors = [err44] : vErrors.push(err44), errors++;
               }
             }
@@ -2342,46 +2343,46 @@ function validate51(data, { instancePath = "", parentData, parentDataProperty, r
             if (data16["file-system"] !== void 0 && (validate55(data16["file-system"], { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-system", parentData: data16, parentDataProperty: "file-system", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate55.errors : vErrors.concat(validate55.errors), errors = vErrors.length)), data16.team !== void 0) {
               let data25 = data16.team;
               if (typeof data25 == "string") {
-                if (!pattern13.test(data25)) {
-                  let err47 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/team", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema73, data: data25 };
+                if (!pattern11.test(data25)) {
+                  let err47 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/team", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema71, data: data25 };
                   vErrors === null ? vErrors = [err47] : vErrors.push(err47), errors++;
                 }
               } else {
-                let err48 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/team", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema73.type, parentSchema: schema73, data: data25 };
+                let err48 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/team", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema71.type, parentSchema: schema71, data: data25 };
                 vErrors === null ? vErrors = [err48] : vErrors.push(err48), errors++;
               }
             }
             if (data16.site !== void 0) {
               let data26 = data16.site;
               if (typeof data26 == "string") {
-                if (!pattern13.test(data26)) {
-                  let err49 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/site", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema73, data: data26 };
+                if (!pattern11.test(data26)) {
+                  let err49 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/site", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema71, data: data26 };
                   vErrors === null ? vErrors = [err49] : vErrors.push(err49), errors++;
                 }
               } else {
-                let err50 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/site", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema73.type, parentSchema: schema73, data: data26 };
+                let err50 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/site", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema71.type, parentSchema: schema71, data: data26 };
                 vErrors === null ? vErrors = [err50] : vErrors.push(err50), errors++;
               }
             }
             if (data16.labels !== void 0 && (validate52(data16.labels, { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/labels", parentData: data16, parentDataProperty: "labels", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate52.errors : vErrors.concat(validate52.errors), errors = vErrors.length)), data16.formerly !== void 0) {
               let data28 = data16.formerly;
               if (typeof data28 == "string") {
-                if (!pattern13.test(data28)) {
-                  let err51 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/formerly", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema73, data: data28 };
+                if (!pattern11.test(data28)) {
+                  let err51 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/formerly", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema71, data: data28 };
                   vErrors === null ? vErrors = [err51] : vErrors.push(err51), errors++;
                 }
               } else {
-                let err52 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/formerly", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema73.type, parentSchema: schema73, data: data28 };
+                let err52 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/formerly", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema71.type, parentSchema: schema71, data: data28 };
                 vErrors === null ? vErrors = [err52] : vErrors.push(err52), errors++;
               }
             }
           } else {
-            let err53 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/volumes/additionalProperties/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema72.properties.volumes.additionalProperties.type, parentSchema: schema72.properties.volumes.additionalProperties, data: data16 };
+            let err53 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/volumes/additionalProperties/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema70.properties.volumes.additionalProperties.type, parentSchema: schema70.properties.volumes.additionalProperties, data: data16 };
             vErrors === null ? vErrors = [err53] : vErrors.push(err53), errors++;
           }
         }
       } else {
-        let err54 = { instancePath: instancePath + "/volumes", schemaPath: "#/properties/volumes/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema72.properties.volumes.type, parentSchema: schema72.properties.volumes, data: data15 };
+        let err54 = { instancePath: instancePath + "/volumes", schemaPath: "#/properties/volumes/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema70.properties.volumes.type, parentSchema: schema70.properties.volumes, data: data15 };
         vErrors === null ? vErrors = [err54] : vErrors.push(err54), errors++;
       }
     }
@@ -2393,49 +2394,49 @@ function validate51(data, { instancePath = "", parentData, parentDataProperty, r
           let data30 = data29[i0];
           if (data30 && typeof data30 == "object" && !Array.isArray(data30)) {
             if (data30.volume === void 0) {
-              let err55 = { instancePath: instancePath + "/attachments/" + i0, schemaPath: "#/properties/attachments/items/required", keyword: "required", params: { missingProperty: "volume" }, message: "must have required property 'volume'", schema: schema72.properties.attachments.items.required, parentSchema: schema72.properties.attachments.items, data: data30 };
+              let err55 = { instancePath: instancePath + "/attachments/" + i0, schemaPath: "#/properties/attachments/items/required", keyword: "required", params: { missingProperty: "volume" }, message: "must have required property 'volume'", schema: schema70.properties.attachments.items.required, parentSchema: schema70.properties.attachments.items, data: data30 };
               vErrors === null ? vErrors = [err55] : vErrors.push(err55), errors++;
             }
             if (data30.server === void 0) {
-              let err56 = { instancePath: instancePath + "/attachments/" + i0, schemaPath: "#/properties/attachments/items/required", keyword: "required", params: { missingProperty: "server" }, message: "must have required property 'server'", schema: schema72.properties.attachments.items.required, parentSchema: schema72.properties.attachments.items, data: data30 };
+              let err56 = { instancePath: instancePath + "/attachments/" + i0, schemaPath: "#/properties/attachments/items/required", keyword: "required", params: { missingProperty: "server" }, message: "must have required property 'server'", schema: schema70.properties.attachments.items.required, parentSchema: schema70.properties.attachments.items, data: data30 };
               vErrors === null ? vErrors = [err56] : vErrors.push(err56), errors++;
             }
             for (let key7 in data30)
               if (!(key7 === "volume" || key7 === "server")) {
-                let err57 = { instancePath: instancePath + "/attachments/" + i0, schemaPath: "#/properties/attachments/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key7 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema72.properties.attachments.items, data: data30 };
+                let err57 = { instancePath: instancePath + "/attachments/" + i0, schemaPath: "#/properties/attachments/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key7 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema70.properties.attachments.items, data: data30 };
                 vErrors === null ? vErrors = [err57] : vErrors.push(err57), errors++;
               }
             if (data30.volume !== void 0) {
               let data31 = data30.volume;
               if (typeof data31 == "string") {
-                if (!pattern13.test(data31)) {
-                  let err58 = { instancePath: instancePath + "/attachments/" + i0 + "/volume", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema73, data: data31 };
+                if (!pattern11.test(data31)) {
+                  let err58 = { instancePath: instancePath + "/attachments/" + i0 + "/volume", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema71, data: data31 };
                   vErrors === null ? vErrors = [err58] : vErrors.push(err58), errors++;
                 }
               } else {
-                let err59 = { instancePath: instancePath + "/attachments/" + i0 + "/volume", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema73.type, parentSchema: schema73, data: data31 };
+                let err59 = { instancePath: instancePath + "/attachments/" + i0 + "/volume", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema71.type, parentSchema: schema71, data: data31 };
                 vErrors === null ? vErrors = [err59] : vErrors.push(err59), errors++;
               }
             }
             if (data30.server !== void 0) {
               let data32 = data30.server;
               if (typeof data32 == "string") {
-                if (!pattern13.test(data32)) {
-                  let err60 = { instancePath: instancePath + "/attachments/" + i0 + "/server", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema73, data: data32 };
+                if (!pattern11.test(data32)) {
+                  let err60 = { instancePath: instancePath + "/attachments/" + i0 + "/server", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema71, data: data32 };
                   vErrors === null ? vErrors = [err60] : vErrors.push(err60), errors++;
                 }
               } else {
-                let err61 = { instancePath: instancePath + "/attachments/" + i0 + "/server", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema73.type, parentSchema: schema73, data: data32 };
+                let err61 = { instancePath: instancePath + "/attachments/" + i0 + "/server", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema71.type, parentSchema: schema71, data: data32 };
                 vErrors === null ? vErrors = [err61] : vErrors.push(err61), errors++;
               }
             }
           } else {
-            let err62 = { instancePath: instancePath + "/attachments/" + i0, schemaPath: "#/properties/attachments/items/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema72.properties.attachments.items.type, parentSchema: schema72.properties.attachments.items, data: data30 };
+            let err62 = { instancePath: instancePath + "/attachments/" + i0, schemaPath: "#/properties/attachments/items/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema70.properties.attachments.items.type, parentSchema: schema70.properties.attachments.items, data: data30 };
             vErrors === null ? vErrors = [err62] : vErrors.push(err62), errors++;
           }
         }
       } else {
-        let err63 = { instancePath: instancePath + "/attachments", schemaPath: "#/properties/attachments/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema72.properties.attachments.type, parentSchema: schema72.properties.attachments, data: data29 };
+        let err63 = { instancePath: instancePath + "/attachments", schemaPath: "#/properties/attachments/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema70.properties.attachments.type, parentSchema: schema70.properties.attachments, data: data29 };
         vErrors === null ? vErrors = [err63] : vErrors.push(err63), errors++;
       }
     }
@@ -2445,17 +2446,17 @@ function validate51(data, { instancePath = "", parentData, parentDataProperty, r
         for (let key8 in data33) {
           let _errs94 = errors;
           if (typeof key8 == "string") {
-            if (!pattern13.test(key8)) {
-              let err64 = { instancePath: instancePath + "/volume-groups", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema73, data: key8, propertyName: key8 };
+            if (!pattern11.test(key8)) {
+              let err64 = { instancePath: instancePath + "/volume-groups", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema71, data: key8, propertyName: key8 };
               vErrors === null ? vErrors = [err64] : vErrors.push(err64), errors++;
             }
           } else {
-            let err65 = { instancePath: instancePath + "/volume-groups", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema73.type, parentSchema: schema73, data: key8, propertyName: key8 };
+            let err65 = { instancePath: instancePath + "/volume-groups", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema71.type, parentSchema: schema71, data: key8, propertyName: key8 };
             vErrors === null ? vErrors = [err65] : vErrors.push(err65), errors++;
           }
           var valid29 = _errs94 === errors;
           if (!valid29) {
-            let err66 = { instancePath: instancePath + "/volume-groups", schemaPath: "#/properties/volume-groups/propertyNames", keyword: "propertyNames", params: { propertyName: key8 }, message: "property name must be valid", schema: schema72.properties["volume-groups"].propertyNames, parentSchema: schema72.properties["volume-groups"], data: data33 };
+            let err66 = { instancePath: instancePath + "/volume-groups", schemaPath: "#/properties/volume-groups/propertyNames", keyword: "propertyNames", params: { propertyName: key8 }, message: "property name must be valid", schema: schema70.properties["volume-groups"].propertyNames, parentSchema: schema70.properties["volume-groups"], data: data33 };
             vErrors === null ? vErrors = [err66] : vErrors.push(err66), errors++;
           }
         }
@@ -2463,23 +2464,23 @@ function validate51(data, { instancePath = "", parentData, parentDataProperty, r
           let data34 = data33[key9];
           if (data34 && typeof data34 == "object" && !Array.isArray(data34)) {
             if (data34.members === void 0) {
-              let err67 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/volume-groups/additionalProperties/required", keyword: "required", params: { missingProperty: "members" }, message: "must have required property 'members'", schema: schema72.properties["volume-groups"].additionalProperties.required, parentSchema: schema72.properties["volume-groups"].additionalProperties, data: data34 };
+              let err67 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/volume-groups/additionalProperties/required", keyword: "required", params: { missingProperty: "members" }, message: "must have required property 'members'", schema: schema70.properties["volume-groups"].additionalProperties.required, parentSchema: schema70.properties["volume-groups"].additionalProperties, data: data34 };
               vErrors === null ? vErrors = [err67] : vErrors.push(err67), errors++;
             }
             for (let key10 in data34)
-              if (!func1.call(schema72.properties["volume-groups"].additionalProperties.properties, key10)) {
-                let err68 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/volume-groups/additionalProperties/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key10 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema72.properties["volume-groups"].additionalProperties, data: data34 };
+              if (!func1.call(schema70.properties["volume-groups"].additionalProperties.properties, key10)) {
+                let err68 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/volume-groups/additionalProperties/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key10 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema70.properties["volume-groups"].additionalProperties, data: data34 };
                 vErrors === null ? vErrors = [err68] : vErrors.push(err68), errors++;
               }
             if (data34.extent !== void 0) {
               let data35 = data34.extent;
               if (typeof data35 == "string") {
-                if (!pattern23.test(data35)) {
-                  let err69 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/extent", schemaPath: "common.json#/$defs/size/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", parentSchema: schema84, data: data35 };
+                if (!pattern21.test(data35)) {
+                  let err69 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/extent", schemaPath: "common.json#/$defs/size/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", parentSchema: schema82, data: data35 };
                   vErrors === null ? vErrors = [err69] : vErrors.push(err69), errors++;
                 }
               } else {
-                let err70 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/extent", schemaPath: "common.json#/$defs/size/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema84.type, parentSchema: schema84, data: data35 };
+                let err70 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/extent", schemaPath: "common.json#/$defs/size/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema82.type, parentSchema: schema82, data: data35 };
                 vErrors === null ? vErrors = [err70] : vErrors.push(err70), errors++;
               }
             }
@@ -2487,57 +2488,57 @@ function validate51(data, { instancePath = "", parentData, parentDataProperty, r
               let data36 = data34.members;
               if (Array.isArray(data36)) {
                 if (data36.length < 1) {
-                  let err71 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/members", schemaPath: "#/properties/volume-groups/additionalProperties/properties/members/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items", schema: 1, parentSchema: schema72.properties["volume-groups"].additionalProperties.properties.members, data: data36 };
+                  let err71 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/members", schemaPath: "#/properties/volume-groups/additionalProperties/properties/members/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items", schema: 1, parentSchema: schema70.properties["volume-groups"].additionalProperties.properties.members, data: data36 };
                   vErrors === null ? vErrors = [err71] : vErrors.push(err71), errors++;
                 }
                 let len1 = data36.length;
                 for (let i1 = 0; i1 < len1; i1++) {
                   let data37 = data36[i1];
                   if (typeof data37 == "string") {
-                    if (!pattern13.test(data37)) {
-                      let err72 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/members/" + i1, schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema73, data: data37 };
+                    if (!pattern11.test(data37)) {
+                      let err72 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/members/" + i1, schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema71, data: data37 };
                       vErrors === null ? vErrors = [err72] : vErrors.push(err72), errors++;
                     }
                   } else {
-                    let err73 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/members/" + i1, schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema73.type, parentSchema: schema73, data: data37 };
+                    let err73 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/members/" + i1, schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema71.type, parentSchema: schema71, data: data37 };
                     vErrors === null ? vErrors = [err73] : vErrors.push(err73), errors++;
                   }
                 }
               } else {
-                let err74 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/members", schemaPath: "#/properties/volume-groups/additionalProperties/properties/members/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema72.properties["volume-groups"].additionalProperties.properties.members.type, parentSchema: schema72.properties["volume-groups"].additionalProperties.properties.members, data: data36 };
+                let err74 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/members", schemaPath: "#/properties/volume-groups/additionalProperties/properties/members/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema70.properties["volume-groups"].additionalProperties.properties.members.type, parentSchema: schema70.properties["volume-groups"].additionalProperties.properties.members, data: data36 };
                 vErrors === null ? vErrors = [err74] : vErrors.push(err74), errors++;
               }
             }
             if (data34.layout !== void 0) {
               let data38 = data34.layout;
               if (typeof data38 != "string") {
-                let err75 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/layout", schemaPath: "#/properties/volume-groups/additionalProperties/properties/layout/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema72.properties["volume-groups"].additionalProperties.properties.layout.type, parentSchema: schema72.properties["volume-groups"].additionalProperties.properties.layout, data: data38 };
+                let err75 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/layout", schemaPath: "#/properties/volume-groups/additionalProperties/properties/layout/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema70.properties["volume-groups"].additionalProperties.properties.layout.type, parentSchema: schema70.properties["volume-groups"].additionalProperties.properties.layout, data: data38 };
                 vErrors === null ? vErrors = [err75] : vErrors.push(err75), errors++;
               }
               if (!(data38 === "linear" || data38 === "striped" || data38 === "mirrored")) {
-                let err76 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/layout", schemaPath: "#/properties/volume-groups/additionalProperties/properties/layout/enum", keyword: "enum", params: { allowedValues: schema72.properties["volume-groups"].additionalProperties.properties.layout.enum }, message: "must be equal to one of the allowed values", schema: schema72.properties["volume-groups"].additionalProperties.properties.layout.enum, parentSchema: schema72.properties["volume-groups"].additionalProperties.properties.layout, data: data38 };
+                let err76 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/layout", schemaPath: "#/properties/volume-groups/additionalProperties/properties/layout/enum", keyword: "enum", params: { allowedValues: schema70.properties["volume-groups"].additionalProperties.properties.layout.enum }, message: "must be equal to one of the allowed values", schema: schema70.properties["volume-groups"].additionalProperties.properties.layout.enum, parentSchema: schema70.properties["volume-groups"].additionalProperties.properties.layout, data: data38 };
                 vErrors === null ? vErrors = [err76] : vErrors.push(err76), errors++;
               }
             }
             if (data34.stripes !== void 0) {
               let data39 = data34.stripes;
               if (!(typeof data39 == "number" && !(data39 % 1) && !isNaN(data39) && isFinite(data39))) {
-                let err77 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/stripes", schemaPath: "#/properties/volume-groups/additionalProperties/properties/stripes/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema72.properties["volume-groups"].additionalProperties.properties.stripes.type, parentSchema: schema72.properties["volume-groups"].additionalProperties.properties.stripes, data: data39 };
+                let err77 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/stripes", schemaPath: "#/properties/volume-groups/additionalProperties/properties/stripes/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema70.properties["volume-groups"].additionalProperties.properties.stripes.type, parentSchema: schema70.properties["volume-groups"].additionalProperties.properties.stripes, data: data39 };
                 vErrors === null ? vErrors = [err77] : vErrors.push(err77), errors++;
               }
               if (typeof data39 == "number" && isFinite(data39) && (data39 < 2 || isNaN(data39))) {
-                let err78 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/stripes", schemaPath: "#/properties/volume-groups/additionalProperties/properties/stripes/minimum", keyword: "minimum", params: { comparison: ">=", limit: 2 }, message: "must be >= 2", schema: 2, parentSchema: schema72.properties["volume-groups"].additionalProperties.properties.stripes, data: data39 };
+                let err78 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/stripes", schemaPath: "#/properties/volume-groups/additionalProperties/properties/stripes/minimum", keyword: "minimum", params: { comparison: ">=", limit: 2 }, message: "must be >= 2", schema: 2, parentSchema: schema70.properties["volume-groups"].additionalProperties.properties.stripes, data: data39 };
                 vErrors === null ? vErrors = [err78] : vErrors.push(err78), errors++;
               }
             }
             if (data34.copies !== void 0) {
               let data40 = data34.copies;
               if (!(typeof data40 == "number" && !(data40 % 1) && !isNaN(data40) && isFinite(data40))) {
-                let err79 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/copies", schemaPath: "#/properties/volume-groups/additionalProperties/properties/copies/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema72.properties["volume-groups"].additionalProperties.properties.copies.type, parentSchema: schema72.properties["volume-groups"].additionalProperties.properties.copies, data: data40 };
+                let err79 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/copies", schemaPath: "#/properties/volume-groups/additionalProperties/properties/copies/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema70.properties["volume-groups"].additionalProperties.properties.copies.type, parentSchema: schema70.properties["volume-groups"].additionalProperties.properties.copies, data: data40 };
                 vErrors === null ? vErrors = [err79] : vErrors.push(err79), errors++;
               }
               if (typeof data40 == "number" && isFinite(data40) && (data40 < 2 || isNaN(data40))) {
-                let err80 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/copies", schemaPath: "#/properties/volume-groups/additionalProperties/properties/copies/minimum", keyword: "minimum", params: { comparison: ">=", limit: 2 }, message: "must be >= 2", schema: 2, parentSchema: schema72.properties["volume-groups"].additionalProperties.properties.copies, data: data40 };
+                let err80 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/copies", schemaPath: "#/properties/volume-groups/additionalProperties/properties/copies/minimum", keyword: "minimum", params: { comparison: ">=", limit: 2 }, message: "must be >= 2", schema: 2, parentSchema: schema70.properties["volume-groups"].additionalProperties.properties.copies, data: data40 };
                 vErrors === null ? vErrors = [err80] : vErrors.push(err80), errors++;
               }
             }
@@ -2547,17 +2548,17 @@ function validate51(data, { instancePath = "", parentData, parentDataProperty, r
                 for (let key11 in data41) {
                   let _errs117 = errors;
                   if (typeof key11 == "string") {
-                    if (!pattern28.test(key11)) {
-                      let err81 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems", schemaPath: "#/$defs/mountPoint/pattern", keyword: "pattern", params: { pattern: "^(/[^\\u0000-\\u001f]*|[A-Z]:(\\\\[^\\u0000-\\u001f]*)?|swap)$" }, message: 'must match pattern "^(/[^\\u0000-\\u001f]*|[A-Z]:(\\\\[^\\u0000-\\u001f]*)?|swap)$"', schema: "^(/[^\\u0000-\\u001f]*|[A-Z]:(\\\\[^\\u0000-\\u001f]*)?|swap)$", parentSchema: schema90, data: key11, propertyName: key11 };
+                    if (!pattern26.test(key11)) {
+                      let err81 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems", schemaPath: "#/$defs/mountPoint/pattern", keyword: "pattern", params: { pattern: "^(/[^\\u0000-\\u001f]*|[A-Z]:(\\\\[^\\u0000-\\u001f]*)?|swap)$" }, message: 'must match pattern "^(/[^\\u0000-\\u001f]*|[A-Z]:(\\\\[^\\u0000-\\u001f]*)?|swap)$"', schema: "^(/[^\\u0000-\\u001f]*|[A-Z]:(\\\\[^\\u0000-\\u001f]*)?|swap)$", parentSchema: schema88, data: key11, propertyName: key11 };
                       vErrors === null ? vErrors = [err81] : vErrors.push(err81), errors++;
                     }
                   } else {
-                    let err82 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems", schemaPath: "#/$defs/mountPoint/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema90.type, parentSchema: schema90, data: key11, propertyName: key11 };
+                    let err82 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems", schemaPath: "#/$defs/mountPoint/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema88.type, parentSchema: schema88, data: key11, propertyName: key11 };
                     vErrors === null ? vErrors = [err82] : vErrors.push(err82), errors++;
                   }
                   var valid37 = _errs117 === errors;
                   if (!valid37) {
-                    let err83 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems", schemaPath: "#/properties/volume-groups/additionalProperties/properties/file-systems/propertyNames", keyword: "propertyNames", params: { propertyName: key11 }, message: "property name must be valid", schema: schema72.properties["volume-groups"].additionalProperties.properties["file-systems"].propertyNames, parentSchema: schema72.properties["volume-groups"].additionalProperties.properties["file-systems"], data: data41 };
+                    let err83 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems", schemaPath: "#/properties/volume-groups/additionalProperties/properties/file-systems/propertyNames", keyword: "propertyNames", params: { propertyName: key11 }, message: "property name must be valid", schema: schema70.properties["volume-groups"].additionalProperties.properties["file-systems"].propertyNames, parentSchema: schema70.properties["volume-groups"].additionalProperties.properties["file-systems"], data: data41 };
                     vErrors === null ? vErrors = [err83] : vErrors.push(err83), errors++;
                   }
                 }
@@ -2565,45 +2566,45 @@ function validate51(data, { instancePath = "", parentData, parentDataProperty, r
                   let data42 = data41[key12];
                   if (data42 && typeof data42 == "object" && !Array.isArray(data42)) {
                     if (data42.size === void 0) {
-                      let err84 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems/" + key12.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/volume-groups/additionalProperties/properties/file-systems/additionalProperties/required", keyword: "required", params: { missingProperty: "size" }, message: "must have required property 'size'", schema: schema72.properties["volume-groups"].additionalProperties.properties["file-systems"].additionalProperties.required, parentSchema: schema72.properties["volume-groups"].additionalProperties.properties["file-systems"].additionalProperties, data: data42 };
+                      let err84 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems/" + key12.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/volume-groups/additionalProperties/properties/file-systems/additionalProperties/required", keyword: "required", params: { missingProperty: "size" }, message: "must have required property 'size'", schema: schema70.properties["volume-groups"].additionalProperties.properties["file-systems"].additionalProperties.required, parentSchema: schema70.properties["volume-groups"].additionalProperties.properties["file-systems"].additionalProperties, data: data42 };
                       vErrors === null ? vErrors = [err84] : vErrors.push(err84), errors++;
                     }
                     if (data42.type === void 0) {
-                      let err85 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems/" + key12.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/volume-groups/additionalProperties/properties/file-systems/additionalProperties/required", keyword: "required", params: { missingProperty: "type" }, message: "must have required property 'type'", schema: schema72.properties["volume-groups"].additionalProperties.properties["file-systems"].additionalProperties.required, parentSchema: schema72.properties["volume-groups"].additionalProperties.properties["file-systems"].additionalProperties, data: data42 };
+                      let err85 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems/" + key12.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/volume-groups/additionalProperties/properties/file-systems/additionalProperties/required", keyword: "required", params: { missingProperty: "type" }, message: "must have required property 'type'", schema: schema70.properties["volume-groups"].additionalProperties.properties["file-systems"].additionalProperties.required, parentSchema: schema70.properties["volume-groups"].additionalProperties.properties["file-systems"].additionalProperties, data: data42 };
                       vErrors === null ? vErrors = [err85] : vErrors.push(err85), errors++;
                     }
                     for (let key13 in data42)
                       if (!(key13 === "size" || key13 === "type" || key13 === "existing" || key13 === "reserve" || key13 === "block-size" || key13 === "inode-ratio" || key13 === "reverse-map")) {
-                        let err86 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems/" + key12.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/volume-groups/additionalProperties/properties/file-systems/additionalProperties/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key13 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema72.properties["volume-groups"].additionalProperties.properties["file-systems"].additionalProperties, data: data42 };
+                        let err86 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems/" + key12.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/volume-groups/additionalProperties/properties/file-systems/additionalProperties/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key13 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema70.properties["volume-groups"].additionalProperties.properties["file-systems"].additionalProperties, data: data42 };
                         vErrors === null ? vErrors = [err86] : vErrors.push(err86), errors++;
                       }
                     if (data42.size !== void 0) {
                       let data43 = data42.size;
                       if (typeof data43 == "string") {
-                        if (!pattern23.test(data43)) {
-                          let err87 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems/" + key12.replace(/~/g, "~0").replace(/\//g, "~1") + "/size", schemaPath: "common.json#/$defs/size/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", parentSchema: schema84, data: data43 };
+                        if (!pattern21.test(data43)) {
+                          let err87 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems/" + key12.replace(/~/g, "~0").replace(/\//g, "~1") + "/size", schemaPath: "common.json#/$defs/size/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", parentSchema: schema82, data: data43 };
                           vErrors === null ? vErrors = [err87] : vErrors.push(err87), errors++;
                         }
                       } else {
-                        let err88 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems/" + key12.replace(/~/g, "~0").replace(/\//g, "~1") + "/size", schemaPath: "common.json#/$defs/size/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema84.type, parentSchema: schema84, data: data43 };
+                        let err88 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems/" + key12.replace(/~/g, "~0").replace(/\//g, "~1") + "/size", schemaPath: "common.json#/$defs/size/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema82.type, parentSchema: schema82, data: data43 };
                         vErrors === null ? vErrors = [err88] : vErrors.push(err88), errors++;
                       }
                     }
                     if (data42.type !== void 0) {
                       let data44 = data42.type;
                       if (typeof data44 != "string") {
-                        let err89 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems/" + key12.replace(/~/g, "~0").replace(/\//g, "~1") + "/type", schemaPath: "#/$defs/fileSystemType/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema91.type, parentSchema: schema91, data: data44 };
+                        let err89 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems/" + key12.replace(/~/g, "~0").replace(/\//g, "~1") + "/type", schemaPath: "#/$defs/fileSystemType/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema89.type, parentSchema: schema89, data: data44 };
                         vErrors === null ? vErrors = [err89] : vErrors.push(err89), errors++;
                       }
                       if (!(data44 === "ext2" || data44 === "ext3" || data44 === "ext4" || data44 === "xfs" || data44 === "btrfs" || data44 === "ntfs" || data44 === "vfat" || data44 === "gfs2" || data44 === "ocfs2" || data44 === "swap")) {
-                        let err90 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems/" + key12.replace(/~/g, "~0").replace(/\//g, "~1") + "/type", schemaPath: "#/$defs/fileSystemType/enum", keyword: "enum", params: { allowedValues: schema91.enum }, message: "must be equal to one of the allowed values", schema: schema91.enum, parentSchema: schema91, data: data44 };
+                        let err90 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems/" + key12.replace(/~/g, "~0").replace(/\//g, "~1") + "/type", schemaPath: "#/$defs/fileSystemType/enum", keyword: "enum", params: { allowedValues: schema89.enum }, message: "must be equal to one of the allowed values", schema: schema89.enum, parentSchema: schema89, data: data44 };
                         vErrors === null ? vErrors = [err90] : vErrors.push(err90), errors++;
                       }
                     }
                     if (data42.existing !== void 0) {
                       let data45 = data42.existing;
                       if (typeof data45 != "boolean") {
-                        let err91 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems/" + key12.replace(/~/g, "~0").replace(/\//g, "~1") + "/existing", schemaPath: "#/properties/volume-groups/additionalProperties/properties/file-systems/additionalProperties/properties/existing/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema72.properties["volume-groups"].additionalProperties.properties["file-systems"].additionalProperties.properties.existing.type, parentSchema: schema72.properties["volume-groups"].additionalProperties.properties["file-systems"].additionalProperties.properties.existing, data: data45 };
+                        let err91 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems/" + key12.replace(/~/g, "~0").replace(/\//g, "~1") + "/existing", schemaPath: "#/properties/volume-groups/additionalProperties/properties/file-systems/additionalProperties/properties/existing/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema70.properties["volume-groups"].additionalProperties.properties["file-systems"].additionalProperties.properties.existing.type, parentSchema: schema70.properties["volume-groups"].additionalProperties.properties["file-systems"].additionalProperties.properties.existing, data: data45 };
                         vErrors === null ? vErrors = [err91] : vErrors.push(err91), errors++;
                       }
                     }
@@ -2611,97 +2612,97 @@ function validate51(data, { instancePath = "", parentData, parentDataProperty, r
                       let data46 = data42.reserve;
                       if (typeof data46 == "number" && isFinite(data46)) {
                         if (data46 > 0.5 || isNaN(data46)) {
-                          let err92 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems/" + key12.replace(/~/g, "~0").replace(/\//g, "~1") + "/reserve", schemaPath: "#/properties/volume-groups/additionalProperties/properties/file-systems/additionalProperties/properties/reserve/maximum", keyword: "maximum", params: { comparison: "<=", limit: 0.5 }, message: "must be <= 0.5", schema: 0.5, parentSchema: schema72.properties["volume-groups"].additionalProperties.properties["file-systems"].additionalProperties.properties.reserve, data: data46 };
+                          let err92 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems/" + key12.replace(/~/g, "~0").replace(/\//g, "~1") + "/reserve", schemaPath: "#/properties/volume-groups/additionalProperties/properties/file-systems/additionalProperties/properties/reserve/maximum", keyword: "maximum", params: { comparison: "<=", limit: 0.5 }, message: "must be <= 0.5", schema: 0.5, parentSchema: schema70.properties["volume-groups"].additionalProperties.properties["file-systems"].additionalProperties.properties.reserve, data: data46 };
                           vErrors === null ? vErrors = [err92] : vErrors.push(err92), errors++;
                         }
                         if (data46 < 0 || isNaN(data46)) {
-                          let err93 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems/" + key12.replace(/~/g, "~0").replace(/\//g, "~1") + "/reserve", schemaPath: "#/properties/volume-groups/additionalProperties/properties/file-systems/additionalProperties/properties/reserve/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema72.properties["volume-groups"].additionalProperties.properties["file-systems"].additionalProperties.properties.reserve, data: data46 };
+                          let err93 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems/" + key12.replace(/~/g, "~0").replace(/\//g, "~1") + "/reserve", schemaPath: "#/properties/volume-groups/additionalProperties/properties/file-systems/additionalProperties/properties/reserve/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema70.properties["volume-groups"].additionalProperties.properties["file-systems"].additionalProperties.properties.reserve, data: data46 };
                           vErrors === null ? vErrors = [err93] : vErrors.push(err93), errors++;
                         }
                       } else {
-                        let err94 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems/" + key12.replace(/~/g, "~0").replace(/\//g, "~1") + "/reserve", schemaPath: "#/properties/volume-groups/additionalProperties/properties/file-systems/additionalProperties/properties/reserve/type", keyword: "type", params: { type: "number" }, message: "must be number", schema: schema72.properties["volume-groups"].additionalProperties.properties["file-systems"].additionalProperties.properties.reserve.type, parentSchema: schema72.properties["volume-groups"].additionalProperties.properties["file-systems"].additionalProperties.properties.reserve, data: data46 };
+                        let err94 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems/" + key12.replace(/~/g, "~0").replace(/\//g, "~1") + "/reserve", schemaPath: "#/properties/volume-groups/additionalProperties/properties/file-systems/additionalProperties/properties/reserve/type", keyword: "type", params: { type: "number" }, message: "must be number", schema: schema70.properties["volume-groups"].additionalProperties.properties["file-systems"].additionalProperties.properties.reserve.type, parentSchema: schema70.properties["volume-groups"].additionalProperties.properties["file-systems"].additionalProperties.properties.reserve, data: data46 };
                         vErrors === null ? vErrors = [err94] : vErrors.push(err94), errors++;
                       }
                     }
                     if (data42["block-size"] !== void 0) {
                       let data47 = data42["block-size"];
                       if (typeof data47 == "string") {
-                        if (!pattern23.test(data47)) {
-                          let err95 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems/" + key12.replace(/~/g, "~0").replace(/\//g, "~1") + "/block-size", schemaPath: "common.json#/$defs/size/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", parentSchema: schema84, data: data47 };
+                        if (!pattern21.test(data47)) {
+                          let err95 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems/" + key12.replace(/~/g, "~0").replace(/\//g, "~1") + "/block-size", schemaPath: "common.json#/$defs/size/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", parentSchema: schema82, data: data47 };
                           vErrors === null ? vErrors = [err95] : vErrors.push(err95), errors++;
                         }
                       } else {
-                        let err96 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems/" + key12.replace(/~/g, "~0").replace(/\//g, "~1") + "/block-size", schemaPath: "common.json#/$defs/size/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema84.type, parentSchema: schema84, data: data47 };
+                        let err96 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems/" + key12.replace(/~/g, "~0").replace(/\//g, "~1") + "/block-size", schemaPath: "common.json#/$defs/size/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema82.type, parentSchema: schema82, data: data47 };
                         vErrors === null ? vErrors = [err96] : vErrors.push(err96), errors++;
                       }
                     }
                     if (data42["inode-ratio"] !== void 0) {
                       let data48 = data42["inode-ratio"];
                       if (typeof data48 == "string") {
-                        if (!pattern23.test(data48)) {
-                          let err97 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems/" + key12.replace(/~/g, "~0").replace(/\//g, "~1") + "/inode-ratio", schemaPath: "common.json#/$defs/size/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", parentSchema: schema84, data: data48 };
+                        if (!pattern21.test(data48)) {
+                          let err97 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems/" + key12.replace(/~/g, "~0").replace(/\//g, "~1") + "/inode-ratio", schemaPath: "common.json#/$defs/size/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", parentSchema: schema82, data: data48 };
                           vErrors === null ? vErrors = [err97] : vErrors.push(err97), errors++;
                         }
                       } else {
-                        let err98 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems/" + key12.replace(/~/g, "~0").replace(/\//g, "~1") + "/inode-ratio", schemaPath: "common.json#/$defs/size/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema84.type, parentSchema: schema84, data: data48 };
+                        let err98 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems/" + key12.replace(/~/g, "~0").replace(/\//g, "~1") + "/inode-ratio", schemaPath: "common.json#/$defs/size/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema82.type, parentSchema: schema82, data: data48 };
                         vErrors === null ? vErrors = [err98] : vErrors.push(err98), errors++;
                       }
                     }
                     if (data42["reverse-map"] !== void 0) {
                       let data49 = data42["reverse-map"];
                       if (typeof data49 != "boolean") {
-                        let err99 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems/" + key12.replace(/~/g, "~0").replace(/\//g, "~1") + "/reverse-map", schemaPath: "#/properties/volume-groups/additionalProperties/properties/file-systems/additionalProperties/properties/reverse-map/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema72.properties["volume-groups"].additionalProperties.properties["file-systems"].additionalProperties.properties["reverse-map"].type, parentSchema: schema72.properties["volume-groups"].additionalProperties.properties["file-systems"].additionalProperties.properties["reverse-map"], data: data49 };
+                        let err99 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems/" + key12.replace(/~/g, "~0").replace(/\//g, "~1") + "/reverse-map", schemaPath: "#/properties/volume-groups/additionalProperties/properties/file-systems/additionalProperties/properties/reverse-map/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema70.properties["volume-groups"].additionalProperties.properties["file-systems"].additionalProperties.properties["reverse-map"].type, parentSchema: schema70.properties["volume-groups"].additionalProperties.properties["file-systems"].additionalProperties.properties["reverse-map"], data: data49 };
                         vErrors === null ? vErrors = [err99] : vErrors.push(err99), errors++;
                       }
                     }
                   } else {
-                    let err100 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems/" + key12.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/volume-groups/additionalProperties/properties/file-systems/additionalProperties/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema72.properties["volume-groups"].additionalProperties.properties["file-systems"].additionalProperties.type, parentSchema: schema72.properties["volume-groups"].additionalProperties.properties["file-systems"].additionalProperties, data: data42 };
+                    let err100 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems/" + key12.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/volume-groups/additionalProperties/properties/file-systems/additionalProperties/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema70.properties["volume-groups"].additionalProperties.properties["file-systems"].additionalProperties.type, parentSchema: schema70.properties["volume-groups"].additionalProperties.properties["file-systems"].additionalProperties, data: data42 };
                     vErrors === null ? vErrors = [err100] : vErrors.push(err100), errors++;
                   }
                 }
               } else {
-                let err101 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems", schemaPath: "#/properties/volume-groups/additionalProperties/properties/file-systems/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema72.properties["volume-groups"].additionalProperties.properties["file-systems"].type, parentSchema: schema72.properties["volume-groups"].additionalProperties.properties["file-systems"], data: data41 };
+                let err101 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems", schemaPath: "#/properties/volume-groups/additionalProperties/properties/file-systems/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema70.properties["volume-groups"].additionalProperties.properties["file-systems"].type, parentSchema: schema70.properties["volume-groups"].additionalProperties.properties["file-systems"], data: data41 };
                 vErrors === null ? vErrors = [err101] : vErrors.push(err101), errors++;
               }
             }
             if (data34.team !== void 0) {
               let data50 = data34.team;
               if (typeof data50 == "string") {
-                if (!pattern13.test(data50)) {
-                  let err102 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/team", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema73, data: data50 };
+                if (!pattern11.test(data50)) {
+                  let err102 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/team", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema71, data: data50 };
                   vErrors === null ? vErrors = [err102] : vErrors.push(err102), errors++;
                 }
               } else {
-                let err103 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/team", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema73.type, parentSchema: schema73, data: data50 };
+                let err103 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/team", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema71.type, parentSchema: schema71, data: data50 };
                 vErrors === null ? vErrors = [err103] : vErrors.push(err103), errors++;
               }
             }
             if (data34.labels !== void 0 && (validate52(data34.labels, { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/labels", parentData: data34, parentDataProperty: "labels", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate52.errors : vErrors.concat(validate52.errors), errors = vErrors.length)), data34.formerly !== void 0) {
               let data52 = data34.formerly;
               if (typeof data52 == "string") {
-                if (!pattern13.test(data52)) {
-                  let err104 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/formerly", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema73, data: data52 };
+                if (!pattern11.test(data52)) {
+                  let err104 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/formerly", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema71, data: data52 };
                   vErrors === null ? vErrors = [err104] : vErrors.push(err104), errors++;
                 }
               } else {
-                let err105 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/formerly", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema73.type, parentSchema: schema73, data: data52 };
+                let err105 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/formerly", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema71.type, parentSchema: schema71, data: data52 };
                 vErrors === null ? vErrors = [err105] : vErrors.push(err105), errors++;
               }
             }
             if (data34.existing !== void 0) {
               let data53 = data34.existing;
               if (typeof data53 != "boolean") {
-                let err106 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/existing", schemaPath: "#/properties/volume-groups/additionalProperties/properties/existing/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema72.properties["volume-groups"].additionalProperties.properties.existing.type, parentSchema: schema72.properties["volume-groups"].additionalProperties.properties.existing, data: data53 };
+                let err106 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/existing", schemaPath: "#/properties/volume-groups/additionalProperties/properties/existing/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema70.properties["volume-groups"].additionalProperties.properties.existing.type, parentSchema: schema70.properties["volume-groups"].additionalProperties.properties.existing, data: data53 };
                 vErrors === null ? vErrors = [err106] : vErrors.push(err106), errors++;
               }
             }
           } else {
-            let err107 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/volume-groups/additionalProperties/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema72.properties["volume-groups"].additionalProperties.type, parentSchema: schema72.properties["volume-groups"].additionalProperties, data: data34 };
+            let err107 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/volume-groups/additionalProperties/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema70.properties["volume-groups"].additionalProperties.type, parentSchema: schema70.properties["volume-groups"].additionalProperties, data: data34 };
             vErrors === null ? vErrors = [err107] : vErrors.push(err107), errors++;
           }
         }
       } else {
-        let err108 = { instancePath: instancePath + "/volume-groups", schemaPath: "#/properties/volume-groups/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema72.properties["volume-groups"].type, parentSchema: schema72.properties["volume-groups"], data: data33 };
+        let err108 = { instancePath: instancePath + "/volume-groups", schemaPath: "#/properties/volume-groups/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema70.properties["volume-groups"].type, parentSchema: schema70.properties["volume-groups"], data: data33 };
         vErrors === null ? vErrors = [err108] : vErrors.push(err108), errors++;
       }
     }
@@ -2712,58 +2713,58 @@ function validate51(data, { instancePath = "", parentData, parentDataProperty, r
         for (let i2 = 0; i2 < len2; i2++) {
           let data55 = data54[i2], _errs155 = errors, valid49 = !1, passing0 = null, _errs156 = errors;
           if (data55 && typeof data55 == "object" && !Array.isArray(data55) && data55.volume === void 0) {
-            let err109 = { instancePath: instancePath + "/retired/" + i2, schemaPath: "#/properties/retired/items/oneOf/0/required", keyword: "required", params: { missingProperty: "volume" }, message: "must have required property 'volume'", schema: schema72.properties.retired.items.oneOf[0].required, parentSchema: schema72.properties.retired.items.oneOf[0], data: data55 };
+            let err109 = { instancePath: instancePath + "/retired/" + i2, schemaPath: "#/properties/retired/items/oneOf/0/required", keyword: "required", params: { missingProperty: "volume" }, message: "must have required property 'volume'", schema: schema70.properties.retired.items.oneOf[0].required, parentSchema: schema70.properties.retired.items.oneOf[0], data: data55 };
             vErrors === null ? vErrors = [err109] : vErrors.push(err109), errors++;
           }
           var _valid0 = _errs156 === errors;
           _valid0 && (valid49 = !0, passing0 = 0);
           let _errs157 = errors;
           if (data55 && typeof data55 == "object" && !Array.isArray(data55) && data55["file-system"] === void 0) {
-            let err110 = { instancePath: instancePath + "/retired/" + i2, schemaPath: "#/properties/retired/items/oneOf/1/required", keyword: "required", params: { missingProperty: "file-system" }, message: "must have required property 'file-system'", schema: schema72.properties.retired.items.oneOf[1].required, parentSchema: schema72.properties.retired.items.oneOf[1], data: data55 };
+            let err110 = { instancePath: instancePath + "/retired/" + i2, schemaPath: "#/properties/retired/items/oneOf/1/required", keyword: "required", params: { missingProperty: "file-system" }, message: "must have required property 'file-system'", schema: schema70.properties.retired.items.oneOf[1].required, parentSchema: schema70.properties.retired.items.oneOf[1], data: data55 };
             vErrors === null ? vErrors = [err110] : vErrors.push(err110), errors++;
           }
           var _valid0 = _errs157 === errors;
           if (_valid0 && valid49 ? (valid49 = !1, passing0 = [passing0, 1]) : _valid0 && (valid49 = !0, passing0 = 1), valid49)
             errors = _errs155, vErrors !== null && (_errs155 ? vErrors.length = _errs155 : vErrors = null);
           else {
-            let err111 = { instancePath: instancePath + "/retired/" + i2, schemaPath: "#/properties/retired/items/oneOf", keyword: "oneOf", params: { passingSchemas: passing0 }, message: "must match exactly one schema in oneOf", schema: schema72.properties.retired.items.oneOf, parentSchema: schema72.properties.retired.items, data: data55 };
+            let err111 = { instancePath: instancePath + "/retired/" + i2, schemaPath: "#/properties/retired/items/oneOf", keyword: "oneOf", params: { passingSchemas: passing0 }, message: "must match exactly one schema in oneOf", schema: schema70.properties.retired.items.oneOf, parentSchema: schema70.properties.retired.items, data: data55 };
             vErrors === null ? vErrors = [err111] : vErrors.push(err111), errors++;
           }
           if (data55 && typeof data55 == "object" && !Array.isArray(data55)) {
             if (data55.on === void 0) {
-              let err112 = { instancePath: instancePath + "/retired/" + i2, schemaPath: "#/properties/retired/items/required", keyword: "required", params: { missingProperty: "on" }, message: "must have required property 'on'", schema: schema72.properties.retired.items.required, parentSchema: schema72.properties.retired.items, data: data55 };
+              let err112 = { instancePath: instancePath + "/retired/" + i2, schemaPath: "#/properties/retired/items/required", keyword: "required", params: { missingProperty: "on" }, message: "must have required property 'on'", schema: schema70.properties.retired.items.required, parentSchema: schema70.properties.retired.items, data: data55 };
               vErrors === null ? vErrors = [err112] : vErrors.push(err112), errors++;
             }
             if (data55.reason === void 0) {
-              let err113 = { instancePath: instancePath + "/retired/" + i2, schemaPath: "#/properties/retired/items/required", keyword: "required", params: { missingProperty: "reason" }, message: "must have required property 'reason'", schema: schema72.properties.retired.items.required, parentSchema: schema72.properties.retired.items, data: data55 };
+              let err113 = { instancePath: instancePath + "/retired/" + i2, schemaPath: "#/properties/retired/items/required", keyword: "required", params: { missingProperty: "reason" }, message: "must have required property 'reason'", schema: schema70.properties.retired.items.required, parentSchema: schema70.properties.retired.items, data: data55 };
               vErrors === null ? vErrors = [err113] : vErrors.push(err113), errors++;
             }
             for (let key14 in data55)
               if (!(key14 === "volume" || key14 === "file-system" || key14 === "on" || key14 === "reason" || key14 === "backup" || key14 === "backed-up")) {
-                let err114 = { instancePath: instancePath + "/retired/" + i2, schemaPath: "#/properties/retired/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key14 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema72.properties.retired.items, data: data55 };
+                let err114 = { instancePath: instancePath + "/retired/" + i2, schemaPath: "#/properties/retired/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key14 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema70.properties.retired.items, data: data55 };
                 vErrors === null ? vErrors = [err114] : vErrors.push(err114), errors++;
               }
             if (data55.volume !== void 0) {
               let data56 = data55.volume;
               if (typeof data56 == "string") {
-                if (!pattern13.test(data56)) {
-                  let err115 = { instancePath: instancePath + "/retired/" + i2 + "/volume", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema73, data: data56 };
+                if (!pattern11.test(data56)) {
+                  let err115 = { instancePath: instancePath + "/retired/" + i2 + "/volume", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema71, data: data56 };
                   vErrors === null ? vErrors = [err115] : vErrors.push(err115), errors++;
                 }
               } else {
-                let err116 = { instancePath: instancePath + "/retired/" + i2 + "/volume", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema73.type, parentSchema: schema73, data: data56 };
+                let err116 = { instancePath: instancePath + "/retired/" + i2 + "/volume", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema71.type, parentSchema: schema71, data: data56 };
                 vErrors === null ? vErrors = [err116] : vErrors.push(err116), errors++;
               }
             }
             if (data55["file-system"] !== void 0) {
               let data57 = data55["file-system"];
               if (typeof data57 == "string") {
-                if (!pattern25.test(data57)) {
-                  let err117 = { instancePath: instancePath + "/retired/" + i2 + "/file-system", schemaPath: "common.json#/$defs/sentence/pattern", keyword: "pattern", params: { pattern: "\\S" }, message: 'must match pattern "\\S"', schema: "\\S", parentSchema: schema86, data: data57 };
+                if (!pattern23.test(data57)) {
+                  let err117 = { instancePath: instancePath + "/retired/" + i2 + "/file-system", schemaPath: "common.json#/$defs/sentence/pattern", keyword: "pattern", params: { pattern: "\\S" }, message: 'must match pattern "\\S"', schema: "\\S", parentSchema: schema84, data: data57 };
                   vErrors === null ? vErrors = [err117] : vErrors.push(err117), errors++;
                 }
               } else {
-                let err118 = { instancePath: instancePath + "/retired/" + i2 + "/file-system", schemaPath: "common.json#/$defs/sentence/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema86.type, parentSchema: schema86, data: data57 };
+                let err118 = { instancePath: instancePath + "/retired/" + i2 + "/file-system", schemaPath: "common.json#/$defs/sentence/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema84.type, parentSchema: schema84, data: data57 };
                 vErrors === null ? vErrors = [err118] : vErrors.push(err118), errors++;
               }
             }
@@ -2782,24 +2783,24 @@ function validate51(data, { instancePath = "", parentData, parentDataProperty, r
             if (data55.reason !== void 0) {
               let data59 = data55.reason;
               if (typeof data59 == "string") {
-                if (!pattern25.test(data59)) {
-                  let err121 = { instancePath: instancePath + "/retired/" + i2 + "/reason", schemaPath: "common.json#/$defs/sentence/pattern", keyword: "pattern", params: { pattern: "\\S" }, message: 'must match pattern "\\S"', schema: "\\S", parentSchema: schema86, data: data59 };
+                if (!pattern23.test(data59)) {
+                  let err121 = { instancePath: instancePath + "/retired/" + i2 + "/reason", schemaPath: "common.json#/$defs/sentence/pattern", keyword: "pattern", params: { pattern: "\\S" }, message: 'must match pattern "\\S"', schema: "\\S", parentSchema: schema84, data: data59 };
                   vErrors === null ? vErrors = [err121] : vErrors.push(err121), errors++;
                 }
               } else {
-                let err122 = { instancePath: instancePath + "/retired/" + i2 + "/reason", schemaPath: "common.json#/$defs/sentence/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema86.type, parentSchema: schema86, data: data59 };
+                let err122 = { instancePath: instancePath + "/retired/" + i2 + "/reason", schemaPath: "common.json#/$defs/sentence/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema84.type, parentSchema: schema84, data: data59 };
                 vErrors === null ? vErrors = [err122] : vErrors.push(err122), errors++;
               }
             }
             if (data55.backup !== void 0) {
               let data60 = data55.backup;
               if (typeof data60 == "string") {
-                if (!pattern25.test(data60)) {
-                  let err123 = { instancePath: instancePath + "/retired/" + i2 + "/backup", schemaPath: "common.json#/$defs/sentence/pattern", keyword: "pattern", params: { pattern: "\\S" }, message: 'must match pattern "\\S"', schema: "\\S", parentSchema: schema86, data: data60 };
+                if (!pattern23.test(data60)) {
+                  let err123 = { instancePath: instancePath + "/retired/" + i2 + "/backup", schemaPath: "common.json#/$defs/sentence/pattern", keyword: "pattern", params: { pattern: "\\S" }, message: 'must match pattern "\\S"', schema: "\\S", parentSchema: schema84, data: data60 };
                   vErrors === null ? vErrors = [err123] : vErrors.push(err123), errors++;
                 }
               } else {
-                let err124 = { instancePath: instancePath + "/retired/" + i2 + "/backup", schemaPath: "common.json#/$defs/sentence/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema86.type, parentSchema: schema86, data: data60 };
+                let err124 = { instancePath: instancePath + "/retired/" + i2 + "/backup", schemaPath: "common.json#/$defs/sentence/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema84.type, parentSchema: schema84, data: data60 };
                 vErrors === null ? vErrors = [err124] : vErrors.push(err124), errors++;
               }
             }
@@ -2816,37 +2817,37 @@ function validate51(data, { instancePath = "", parentData, parentDataProperty, r
               }
             }
           } else {
-            let err127 = { instancePath: instancePath + "/retired/" + i2, schemaPath: "#/properties/retired/items/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema72.properties.retired.items.type, parentSchema: schema72.properties.retired.items, data: data55 };
+            let err127 = { instancePath: instancePath + "/retired/" + i2, schemaPath: "#/properties/retired/items/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema70.properties.retired.items.type, parentSchema: schema70.properties.retired.items, data: data55 };
             vErrors === null ? vErrors = [err127] : vErrors.push(err127), errors++;
           }
         }
       } else {
-        let err128 = { instancePath: instancePath + "/retired", schemaPath: "#/properties/retired/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema72.properties.retired.type, parentSchema: schema72.properties.retired, data: data54 };
+        let err128 = { instancePath: instancePath + "/retired", schemaPath: "#/properties/retired/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema70.properties.retired.type, parentSchema: schema70.properties.retired, data: data54 };
         vErrors === null ? vErrors = [err128] : vErrors.push(err128), errors++;
       }
     }
   } else {
-    let err129 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema72.type, parentSchema: schema72, data };
+    let err129 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema70.type, parentSchema: schema70, data };
     vErrors === null ? vErrors = [err129] : vErrors.push(err129), errors++;
   }
   return validate51.errors = vErrors, errors === 0;
 }
 validate51.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var price_list = validate59, schema116 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "price-list.json", title: "PriceListFile", description: "A price list: what each tier and each server type costs, from a date on. The newest list that has begun holds, whole.", type: "object", additionalProperties: !1, required: ["from", "currency"], properties: { from: { $ref: "common.json#/$defs/date", description: "The first day on which this list holds." }, currency: { $ref: "common.json#/$defs/currency", description: "The currency of every amount in the list (ISO 4217)." }, tiers: { type: "object", propertyNames: { $ref: "common.json#/$defs/name" }, description: "The tiers, by name.", additionalProperties: { title: "TierDeclaration", type: "object", additionalProperties: !1, required: ["per"], oneOf: [{ required: ["rate"] }, { required: ["bands"] }], description: "One tier: its price and its bounds.", properties: { rate: { $ref: "common.json#/$defs/amount", description: "The price of one unit of capacity for a month." }, bands: { type: "array", minItems: 1, description: "Graduated prices: each band's rate holds for the capacity that falls into it. Only the last may leave out up-to.", items: { title: "BandDeclaration", type: "object", additionalProperties: !1, required: ["rate"], description: "One band of capacity.", properties: { "up-to": { $ref: "common.json#/$defs/size", description: "Where the band ends, counted from zero." }, rate: { $ref: "common.json#/$defs/amount", description: "The price of one unit inside the band for a month." } } } }, per: { type: "string", enum: ["GiB-month", "GB-month"], description: "The unit of capacity that the rate is for." }, flat: { $ref: "common.json#/$defs/amount", description: "A fee a volume and a month, on top." }, "minimum-billed": { $ref: "common.json#/$defs/size", description: "A smaller volume is billed as if it had this size." }, minimum: { $ref: "common.json#/$defs/size", description: "The smallest volume the tier sells." }, maximum: { $ref: "common.json#/$defs/size", description: "The largest volume the tier sells." }, step: { $ref: "common.json#/$defs/size", description: "Sizes are whole multiples of this." }, "iops-per-gib": { type: "number", minimum: 0, description: "Operations a second that each GiB brings." }, "iops-maximum": { type: "integer", minimum: 0, description: "Operations a second that one volume brings at the most." }, "servers-a-volume": { type: "integer", minimum: 1, description: "How many servers may hold one shareable volume of this tier at once." } } } }, "server-types": { type: "object", propertyNames: { $ref: "common.json#/$defs/name" }, description: "The types that servers are billed as, by name.", additionalProperties: { title: "MachineDeclaration", type: "object", additionalProperties: !1, required: ["running"], description: "The price of one server type by the hour.", properties: { running: { $ref: "common.json#/$defs/amount", description: "The price of an hour while the server runs." }, stopped: { $ref: "common.json#/$defs/amount", default: "0", description: "The price of an hour while it is stopped." } } } } } }, schema118 = { title: "Currency", type: "string", pattern: "^[A-Z]{3}$", description: "An ISO 4217 currency code, such as EUR.", examples: ["EUR"] }, schema120 = { title: "Amount", type: "string", pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})?$", description: 'An amount of money as a decimal in quotes, such as "120.00", so that nothing rounds it on the way.', examples: ["120.00", "0.045"] }, pattern53 = new RegExp("^[A-Z]{3}$", "u"), pattern55 = new RegExp("^[0-9]{1,15}(\\.[0-9]{1,15})?$", "u");
+var price_list = validate59, schema114 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "price-list.json", title: "PriceListFile", description: "A price list: what each tier and each server type costs, from a date on. The newest list that has begun holds, whole.", type: "object", additionalProperties: !1, required: ["from", "currency"], properties: { from: { $ref: "common.json#/$defs/date", description: "The first day on which this list holds." }, currency: { $ref: "common.json#/$defs/currency", description: "The currency of every amount in the list (ISO 4217)." }, tiers: { type: "object", propertyNames: { $ref: "common.json#/$defs/name" }, description: "The tiers, by name.", additionalProperties: { title: "TierDeclaration", type: "object", additionalProperties: !1, required: ["per"], oneOf: [{ required: ["rate"] }, { required: ["bands"] }], description: "One tier: its price and its bounds.", properties: { rate: { $ref: "common.json#/$defs/amount", description: "The price of one unit of capacity for a month." }, bands: { type: "array", minItems: 1, description: "Graduated prices: each band's rate holds for the capacity that falls into it. Only the last may leave out up-to.", items: { title: "BandDeclaration", type: "object", additionalProperties: !1, required: ["rate"], description: "One band of capacity.", properties: { "up-to": { $ref: "common.json#/$defs/size", description: "Where the band ends, counted from zero." }, rate: { $ref: "common.json#/$defs/amount", description: "The price of one unit inside the band for a month." } } } }, per: { type: "string", enum: ["GiB-month", "GB-month"], description: "The unit of capacity that the rate is for." }, flat: { $ref: "common.json#/$defs/amount", description: "A fee a volume and a month, on top." }, "minimum-billed": { $ref: "common.json#/$defs/size", description: "A smaller volume is billed as if it had this size." }, minimum: { $ref: "common.json#/$defs/size", description: "The smallest volume the tier sells." }, maximum: { $ref: "common.json#/$defs/size", description: "The largest volume the tier sells." }, step: { $ref: "common.json#/$defs/size", description: "Sizes are whole multiples of this." }, "iops-per-gib": { type: "number", minimum: 0, description: "Operations a second that each GiB brings." }, "iops-maximum": { type: "integer", minimum: 0, description: "Operations a second that one volume brings at the most." }, "servers-a-volume": { type: "integer", minimum: 1, description: "How many servers may hold one shareable volume of this tier at once." } } } }, "server-types": { type: "object", propertyNames: { $ref: "common.json#/$defs/name" }, description: "The types that servers are billed as, by name.", additionalProperties: { title: "MachineDeclaration", type: "object", additionalProperties: !1, required: ["running"], description: "The price of one server type by the hour.", properties: { running: { $ref: "common.json#/$defs/amount", description: "The price of an hour while the server runs." }, stopped: { $ref: "common.json#/$defs/amount", default: "0", description: "The price of an hour while it is stopped." } } } } } }, schema116 = { title: "Currency", type: "string", pattern: "^[A-Z]{3}$", description: "An ISO 4217 currency code, such as EUR.", examples: ["EUR"] }, schema118 = { title: "Amount", type: "string", pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})?$", description: 'An amount of money as a decimal in quotes, such as "120.00", so that nothing rounds it on the way.', examples: ["120.00", "0.045"] }, pattern51 = new RegExp("^[A-Z]{3}$", "u"), pattern53 = new RegExp("^[0-9]{1,15}(\\.[0-9]{1,15})?$", "u");
 function validate59(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate59.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     if (data.from === void 0) {
-      let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "from" }, message: "must have required property 'from'", schema: schema116.required, parentSchema: schema116, data };
+      let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "from" }, message: "must have required property 'from'", schema: schema114.required, parentSchema: schema114, data };
       vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
     }
     if (data.currency === void 0) {
-      let err1 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "currency" }, message: "must have required property 'currency'", schema: schema116.required, parentSchema: schema116, data };
+      let err1 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "currency" }, message: "must have required property 'currency'", schema: schema114.required, parentSchema: schema114, data };
       vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
     }
     for (let key0 in data)
       if (!(key0 === "from" || key0 === "currency" || key0 === "tiers" || key0 === "server-types")) {
-        let err2 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema116, data };
+        let err2 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema114, data };
         vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
       }
     if (data.from !== void 0) {
@@ -2864,12 +2865,12 @@ function validate59(data, { instancePath = "", parentData, parentDataProperty, r
     if (data.currency !== void 0) {
       let data1 = data.currency;
       if (typeof data1 == "string") {
-        if (!pattern53.test(data1)) {
-          let err5 = { instancePath: instancePath + "/currency", schemaPath: "common.json#/$defs/currency/pattern", keyword: "pattern", params: { pattern: "^[A-Z]{3}$" }, message: 'must match pattern "^[A-Z]{3}$"', schema: "^[A-Z]{3}$", parentSchema: schema118, data: data1 };
+        if (!pattern51.test(data1)) {
+          let err5 = { instancePath: instancePath + "/currency", schemaPath: "common.json#/$defs/currency/pattern", keyword: "pattern", params: { pattern: "^[A-Z]{3}$" }, message: 'must match pattern "^[A-Z]{3}$"', schema: "^[A-Z]{3}$", parentSchema: schema116, data: data1 };
           vErrors === null ? vErrors = [err5] : vErrors.push(err5), errors++;
         }
       } else {
-        let err6 = { instancePath: instancePath + "/currency", schemaPath: "common.json#/$defs/currency/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema118.type, parentSchema: schema118, data: data1 };
+        let err6 = { instancePath: instancePath + "/currency", schemaPath: "common.json#/$defs/currency/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema116.type, parentSchema: schema116, data: data1 };
         vErrors === null ? vErrors = [err6] : vErrors.push(err6), errors++;
       }
     }
@@ -2879,59 +2880,59 @@ function validate59(data, { instancePath = "", parentData, parentDataProperty, r
         for (let key1 in data2) {
           let _errs10 = errors;
           if (typeof key1 == "string") {
-            if (!pattern13.test(key1)) {
-              let err7 = { instancePath: instancePath + "/tiers", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema73, data: key1, propertyName: key1 };
+            if (!pattern11.test(key1)) {
+              let err7 = { instancePath: instancePath + "/tiers", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema71, data: key1, propertyName: key1 };
               vErrors === null ? vErrors = [err7] : vErrors.push(err7), errors++;
             }
           } else {
-            let err8 = { instancePath: instancePath + "/tiers", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema73.type, parentSchema: schema73, data: key1, propertyName: key1 };
+            let err8 = { instancePath: instancePath + "/tiers", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema71.type, parentSchema: schema71, data: key1, propertyName: key1 };
             vErrors === null ? vErrors = [err8] : vErrors.push(err8), errors++;
           }
           var valid3 = _errs10 === errors;
           if (!valid3) {
-            let err9 = { instancePath: instancePath + "/tiers", schemaPath: "#/properties/tiers/propertyNames", keyword: "propertyNames", params: { propertyName: key1 }, message: "property name must be valid", schema: schema116.properties.tiers.propertyNames, parentSchema: schema116.properties.tiers, data: data2 };
+            let err9 = { instancePath: instancePath + "/tiers", schemaPath: "#/properties/tiers/propertyNames", keyword: "propertyNames", params: { propertyName: key1 }, message: "property name must be valid", schema: schema114.properties.tiers.propertyNames, parentSchema: schema114.properties.tiers, data: data2 };
             vErrors === null ? vErrors = [err9] : vErrors.push(err9), errors++;
           }
         }
         for (let key2 in data2) {
           let data3 = data2[key2], _errs16 = errors, valid6 = !1, passing0 = null, _errs17 = errors;
           if (data3 && typeof data3 == "object" && !Array.isArray(data3) && data3.rate === void 0) {
-            let err10 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/tiers/additionalProperties/oneOf/0/required", keyword: "required", params: { missingProperty: "rate" }, message: "must have required property 'rate'", schema: schema116.properties.tiers.additionalProperties.oneOf[0].required, parentSchema: schema116.properties.tiers.additionalProperties.oneOf[0], data: data3 };
+            let err10 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/tiers/additionalProperties/oneOf/0/required", keyword: "required", params: { missingProperty: "rate" }, message: "must have required property 'rate'", schema: schema114.properties.tiers.additionalProperties.oneOf[0].required, parentSchema: schema114.properties.tiers.additionalProperties.oneOf[0], data: data3 };
             vErrors === null ? vErrors = [err10] : vErrors.push(err10), errors++;
           }
           var _valid0 = _errs17 === errors;
           _valid0 && (valid6 = !0, passing0 = 0);
           let _errs18 = errors;
           if (data3 && typeof data3 == "object" && !Array.isArray(data3) && data3.bands === void 0) {
-            let err11 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/tiers/additionalProperties/oneOf/1/required", keyword: "required", params: { missingProperty: "bands" }, message: "must have required property 'bands'", schema: schema116.properties.tiers.additionalProperties.oneOf[1].required, parentSchema: schema116.properties.tiers.additionalProperties.oneOf[1], data: data3 };
+            let err11 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/tiers/additionalProperties/oneOf/1/required", keyword: "required", params: { missingProperty: "bands" }, message: "must have required property 'bands'", schema: schema114.properties.tiers.additionalProperties.oneOf[1].required, parentSchema: schema114.properties.tiers.additionalProperties.oneOf[1], data: data3 };
             vErrors === null ? vErrors = [err11] : vErrors.push(err11), errors++;
           }
           var _valid0 = _errs18 === errors;
           if (_valid0 && valid6 ? (valid6 = !1, passing0 = [passing0, 1]) : _valid0 && (valid6 = !0, passing0 = 1), valid6)
             errors = _errs16, vErrors !== null && (_errs16 ? vErrors.length = _errs16 : vErrors = null);
           else {
-            let err12 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/tiers/additionalProperties/oneOf", keyword: "oneOf", params: { passingSchemas: passing0 }, message: "must match exactly one schema in oneOf", schema: schema116.properties.tiers.additionalProperties.oneOf, parentSchema: schema116.properties.tiers.additionalProperties, data: data3 };
+            let err12 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/tiers/additionalProperties/oneOf", keyword: "oneOf", params: { passingSchemas: passing0 }, message: "must match exactly one schema in oneOf", schema: schema114.properties.tiers.additionalProperties.oneOf, parentSchema: schema114.properties.tiers.additionalProperties, data: data3 };
             vErrors === null ? vErrors = [err12] : vErrors.push(err12), errors++;
           }
           if (data3 && typeof data3 == "object" && !Array.isArray(data3)) {
             if (data3.per === void 0) {
-              let err13 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/tiers/additionalProperties/required", keyword: "required", params: { missingProperty: "per" }, message: "must have required property 'per'", schema: schema116.properties.tiers.additionalProperties.required, parentSchema: schema116.properties.tiers.additionalProperties, data: data3 };
+              let err13 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/tiers/additionalProperties/required", keyword: "required", params: { missingProperty: "per" }, message: "must have required property 'per'", schema: schema114.properties.tiers.additionalProperties.required, parentSchema: schema114.properties.tiers.additionalProperties, data: data3 };
               vErrors === null ? vErrors = [err13] : vErrors.push(err13), errors++;
             }
             for (let key3 in data3)
-              if (!func1.call(schema116.properties.tiers.additionalProperties.properties, key3)) {
-                let err14 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/tiers/additionalProperties/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key3 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema116.properties.tiers.additionalProperties, data: data3 };
+              if (!func1.call(schema114.properties.tiers.additionalProperties.properties, key3)) {
+                let err14 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/tiers/additionalProperties/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key3 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema114.properties.tiers.additionalProperties, data: data3 };
                 vErrors === null ? vErrors = [err14] : vErrors.push(err14), errors++;
               }
             if (data3.rate !== void 0) {
               let data4 = data3.rate;
               if (typeof data4 == "string") {
-                if (!pattern55.test(data4)) {
-                  let err15 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/rate", schemaPath: "common.json#/$defs/amount/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})?$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})?$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})?$", parentSchema: schema120, data: data4 };
+                if (!pattern53.test(data4)) {
+                  let err15 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/rate", schemaPath: "common.json#/$defs/amount/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})?$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})?$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})?$", parentSchema: schema118, data: data4 };
                   vErrors === null ? vErrors = [err15] : vErrors.push(err15), errors++;
                 }
               } else {
-                let err16 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/rate", schemaPath: "common.json#/$defs/amount/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema120.type, parentSchema: schema120, data: data4 };
+                let err16 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/rate", schemaPath: "common.json#/$defs/amount/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema118.type, parentSchema: schema118, data: data4 };
                 vErrors === null ? vErrors = [err16] : vErrors.push(err16), errors++;
               }
             }
@@ -2939,7 +2940,7 @@ function validate59(data, { instancePath = "", parentData, parentDataProperty, r
               let data5 = data3.bands;
               if (Array.isArray(data5)) {
                 if (data5.length < 1) {
-                  let err17 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/bands", schemaPath: "#/properties/tiers/additionalProperties/properties/bands/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items", schema: 1, parentSchema: schema116.properties.tiers.additionalProperties.properties.bands, data: data5 };
+                  let err17 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/bands", schemaPath: "#/properties/tiers/additionalProperties/properties/bands/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items", schema: 1, parentSchema: schema114.properties.tiers.additionalProperties.properties.bands, data: data5 };
                   vErrors === null ? vErrors = [err17] : vErrors.push(err17), errors++;
                 }
                 let len0 = data5.length;
@@ -2947,116 +2948,116 @@ function validate59(data, { instancePath = "", parentData, parentDataProperty, r
                   let data6 = data5[i0];
                   if (data6 && typeof data6 == "object" && !Array.isArray(data6)) {
                     if (data6.rate === void 0) {
-                      let err18 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/bands/" + i0, schemaPath: "#/properties/tiers/additionalProperties/properties/bands/items/required", keyword: "required", params: { missingProperty: "rate" }, message: "must have required property 'rate'", schema: schema116.properties.tiers.additionalProperties.properties.bands.items.required, parentSchema: schema116.properties.tiers.additionalProperties.properties.bands.items, data: data6 };
+                      let err18 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/bands/" + i0, schemaPath: "#/properties/tiers/additionalProperties/properties/bands/items/required", keyword: "required", params: { missingProperty: "rate" }, message: "must have required property 'rate'", schema: schema114.properties.tiers.additionalProperties.properties.bands.items.required, parentSchema: schema114.properties.tiers.additionalProperties.properties.bands.items, data: data6 };
                       vErrors === null ? vErrors = [err18] : vErrors.push(err18), errors++;
                     }
                     for (let key4 in data6)
                       if (!(key4 === "up-to" || key4 === "rate")) {
-                        let err19 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/bands/" + i0, schemaPath: "#/properties/tiers/additionalProperties/properties/bands/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key4 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema116.properties.tiers.additionalProperties.properties.bands.items, data: data6 };
+                        let err19 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/bands/" + i0, schemaPath: "#/properties/tiers/additionalProperties/properties/bands/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key4 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema114.properties.tiers.additionalProperties.properties.bands.items, data: data6 };
                         vErrors === null ? vErrors = [err19] : vErrors.push(err19), errors++;
                       }
                     if (data6["up-to"] !== void 0) {
                       let data7 = data6["up-to"];
                       if (typeof data7 == "string") {
-                        if (!pattern23.test(data7)) {
-                          let err20 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/bands/" + i0 + "/up-to", schemaPath: "common.json#/$defs/size/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", parentSchema: schema84, data: data7 };
+                        if (!pattern21.test(data7)) {
+                          let err20 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/bands/" + i0 + "/up-to", schemaPath: "common.json#/$defs/size/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", parentSchema: schema82, data: data7 };
                           vErrors === null ? vErrors = [err20] : vErrors.push(err20), errors++;
                         }
                       } else {
-                        let err21 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/bands/" + i0 + "/up-to", schemaPath: "common.json#/$defs/size/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema84.type, parentSchema: schema84, data: data7 };
+                        let err21 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/bands/" + i0 + "/up-to", schemaPath: "common.json#/$defs/size/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema82.type, parentSchema: schema82, data: data7 };
                         vErrors === null ? vErrors = [err21] : vErrors.push(err21), errors++;
                       }
                     }
                     if (data6.rate !== void 0) {
                       let data8 = data6.rate;
                       if (typeof data8 == "string") {
-                        if (!pattern55.test(data8)) {
-                          let err22 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/bands/" + i0 + "/rate", schemaPath: "common.json#/$defs/amount/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})?$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})?$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})?$", parentSchema: schema120, data: data8 };
+                        if (!pattern53.test(data8)) {
+                          let err22 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/bands/" + i0 + "/rate", schemaPath: "common.json#/$defs/amount/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})?$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})?$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})?$", parentSchema: schema118, data: data8 };
                           vErrors === null ? vErrors = [err22] : vErrors.push(err22), errors++;
                         }
                       } else {
-                        let err23 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/bands/" + i0 + "/rate", schemaPath: "common.json#/$defs/amount/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema120.type, parentSchema: schema120, data: data8 };
+                        let err23 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/bands/" + i0 + "/rate", schemaPath: "common.json#/$defs/amount/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema118.type, parentSchema: schema118, data: data8 };
                         vErrors === null ? vErrors = [err23] : vErrors.push(err23), errors++;
                       }
                     }
                   } else {
-                    let err24 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/bands/" + i0, schemaPath: "#/properties/tiers/additionalProperties/properties/bands/items/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema116.properties.tiers.additionalProperties.properties.bands.items.type, parentSchema: schema116.properties.tiers.additionalProperties.properties.bands.items, data: data6 };
+                    let err24 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/bands/" + i0, schemaPath: "#/properties/tiers/additionalProperties/properties/bands/items/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema114.properties.tiers.additionalProperties.properties.bands.items.type, parentSchema: schema114.properties.tiers.additionalProperties.properties.bands.items, data: data6 };
                     vErrors === null ? vErrors = [err24] : vErrors.push(err24), errors++;
                   }
                 }
               } else {
-                let err25 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/bands", schemaPath: "#/properties/tiers/additionalProperties/properties/bands/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema116.properties.tiers.additionalProperties.properties.bands.type, parentSchema: schema116.properties.tiers.additionalProperties.properties.bands, data: data5 };
+                let err25 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/bands", schemaPath: "#/properties/tiers/additionalProperties/properties/bands/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema114.properties.tiers.additionalProperties.properties.bands.type, parentSchema: schema114.properties.tiers.additionalProperties.properties.bands, data: data5 };
                 vErrors === null ? vErrors = [err25] : vErrors.push(err25), errors++;
               }
             }
             if (data3.per !== void 0) {
               let data9 = data3.per;
               if (typeof data9 != "string") {
-                let err26 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/per", schemaPath: "#/properties/tiers/additionalProperties/properties/per/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema116.properties.tiers.additionalProperties.properties.per.type, parentSchema: schema116.properties.tiers.additionalProperties.properties.per, data: data9 };
+                let err26 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/per", schemaPath: "#/properties/tiers/additionalProperties/properties/per/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema114.properties.tiers.additionalProperties.properties.per.type, parentSchema: schema114.properties.tiers.additionalProperties.properties.per, data: data9 };
                 vErrors === null ? vErrors = [err26] : vErrors.push(err26), errors++;
               }
               if (!(data9 === "GiB-month" || data9 === "GB-month")) {
-                let err27 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/per", schemaPath: "#/properties/tiers/additionalProperties/properties/per/enum", keyword: "enum", params: { allowedValues: schema116.properties.tiers.additionalProperties.properties.per.enum }, message: "must be equal to one of the allowed values", schema: schema116.properties.tiers.additionalProperties.properties.per.enum, parentSchema: schema116.properties.tiers.additionalProperties.properties.per, data: data9 };
+                let err27 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/per", schemaPath: "#/properties/tiers/additionalProperties/properties/per/enum", keyword: "enum", params: { allowedValues: schema114.properties.tiers.additionalProperties.properties.per.enum }, message: "must be equal to one of the allowed values", schema: schema114.properties.tiers.additionalProperties.properties.per.enum, parentSchema: schema114.properties.tiers.additionalProperties.properties.per, data: data9 };
                 vErrors === null ? vErrors = [err27] : vErrors.push(err27), errors++;
               }
             }
             if (data3.flat !== void 0) {
               let data10 = data3.flat;
               if (typeof data10 == "string") {
-                if (!pattern55.test(data10)) {
-                  let err28 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/flat", schemaPath: "common.json#/$defs/amount/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})?$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})?$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})?$", parentSchema: schema120, data: data10 };
+                if (!pattern53.test(data10)) {
+                  let err28 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/flat", schemaPath: "common.json#/$defs/amount/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})?$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})?$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})?$", parentSchema: schema118, data: data10 };
                   vErrors === null ? vErrors = [err28] : vErrors.push(err28), errors++;
                 }
               } else {
-                let err29 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/flat", schemaPath: "common.json#/$defs/amount/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema120.type, parentSchema: schema120, data: data10 };
+                let err29 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/flat", schemaPath: "common.json#/$defs/amount/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema118.type, parentSchema: schema118, data: data10 };
                 vErrors === null ? vErrors = [err29] : vErrors.push(err29), errors++;
               }
             }
             if (data3["minimum-billed"] !== void 0) {
               let data11 = data3["minimum-billed"];
               if (typeof data11 == "string") {
-                if (!pattern23.test(data11)) {
-                  let err30 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/minimum-billed", schemaPath: "common.json#/$defs/size/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", parentSchema: schema84, data: data11 };
+                if (!pattern21.test(data11)) {
+                  let err30 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/minimum-billed", schemaPath: "common.json#/$defs/size/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", parentSchema: schema82, data: data11 };
                   vErrors === null ? vErrors = [err30] : vErrors.push(err30), errors++;
                 }
               } else {
-                let err31 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/minimum-billed", schemaPath: "common.json#/$defs/size/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema84.type, parentSchema: schema84, data: data11 };
+                let err31 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/minimum-billed", schemaPath: "common.json#/$defs/size/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema82.type, parentSchema: schema82, data: data11 };
                 vErrors === null ? vErrors = [err31] : vErrors.push(err31), errors++;
               }
             }
             if (data3.minimum !== void 0) {
               let data12 = data3.minimum;
               if (typeof data12 == "string") {
-                if (!pattern23.test(data12)) {
-                  let err32 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/minimum", schemaPath: "common.json#/$defs/size/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", parentSchema: schema84, data: data12 };
+                if (!pattern21.test(data12)) {
+                  let err32 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/minimum", schemaPath: "common.json#/$defs/size/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", parentSchema: schema82, data: data12 };
                   vErrors === null ? vErrors = [err32] : vErrors.push(err32), errors++;
                 }
               } else {
-                let err33 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/minimum", schemaPath: "common.json#/$defs/size/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema84.type, parentSchema: schema84, data: data12 };
+                let err33 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/minimum", schemaPath: "common.json#/$defs/size/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema82.type, parentSchema: schema82, data: data12 };
                 vErrors === null ? vErrors = [err33] : vErrors.push(err33), errors++;
               }
             }
             if (data3.maximum !== void 0) {
               let data13 = data3.maximum;
               if (typeof data13 == "string") {
-                if (!pattern23.test(data13)) {
-                  let err34 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/maximum", schemaPath: "common.json#/$defs/size/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", parentSchema: schema84, data: data13 };
+                if (!pattern21.test(data13)) {
+                  let err34 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/maximum", schemaPath: "common.json#/$defs/size/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", parentSchema: schema82, data: data13 };
                   vErrors === null ? vErrors = [err34] : vErrors.push(err34), errors++;
                 }
               } else {
-                let err35 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/maximum", schemaPath: "common.json#/$defs/size/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema84.type, parentSchema: schema84, data: data13 };
+                let err35 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/maximum", schemaPath: "common.json#/$defs/size/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema82.type, parentSchema: schema82, data: data13 };
                 vErrors === null ? vErrors = [err35] : vErrors.push(err35), errors++;
               }
             }
             if (data3.step !== void 0) {
               let data14 = data3.step;
               if (typeof data14 == "string") {
-                if (!pattern23.test(data14)) {
-                  let err36 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/step", schemaPath: "common.json#/$defs/size/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", parentSchema: schema84, data: data14 };
+                if (!pattern21.test(data14)) {
+                  let err36 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/step", schemaPath: "common.json#/$defs/size/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", parentSchema: schema82, data: data14 };
                   vErrors === null ? vErrors = [err36] : vErrors.push(err36), errors++;
                 }
               } else {
-                let err37 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/step", schemaPath: "common.json#/$defs/size/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema84.type, parentSchema: schema84, data: data14 };
+                let err37 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/step", schemaPath: "common.json#/$defs/size/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema82.type, parentSchema: schema82, data: data14 };
                 vErrors === null ? vErrors = [err37] : vErrors.push(err37), errors++;
               }
             }
@@ -3064,43 +3065,43 @@ function validate59(data, { instancePath = "", parentData, parentDataProperty, r
               let data15 = data3["iops-per-gib"];
               if (typeof data15 == "number" && isFinite(data15)) {
                 if (data15 < 0 || isNaN(data15)) {
-                  let err38 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/iops-per-gib", schemaPath: "#/properties/tiers/additionalProperties/properties/iops-per-gib/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema116.properties.tiers.additionalProperties.properties["iops-per-gib"], data: data15 };
+                  let err38 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/iops-per-gib", schemaPath: "#/properties/tiers/additionalProperties/properties/iops-per-gib/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema114.properties.tiers.additionalProperties.properties["iops-per-gib"], data: data15 };
                   vErrors === null ? vErrors = [err38] : vErrors.push(err38), errors++;
                 }
               } else {
-                let err39 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/iops-per-gib", schemaPath: "#/properties/tiers/additionalProperties/properties/iops-per-gib/type", keyword: "type", params: { type: "number" }, message: "must be number", schema: schema116.properties.tiers.additionalProperties.properties["iops-per-gib"].type, parentSchema: schema116.properties.tiers.additionalProperties.properties["iops-per-gib"], data: data15 };
+                let err39 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/iops-per-gib", schemaPath: "#/properties/tiers/additionalProperties/properties/iops-per-gib/type", keyword: "type", params: { type: "number" }, message: "must be number", schema: schema114.properties.tiers.additionalProperties.properties["iops-per-gib"].type, parentSchema: schema114.properties.tiers.additionalProperties.properties["iops-per-gib"], data: data15 };
                 vErrors === null ? vErrors = [err39] : vErrors.push(err39), errors++;
               }
             }
             if (data3["iops-maximum"] !== void 0) {
               let data16 = data3["iops-maximum"];
               if (!(typeof data16 == "number" && !(data16 % 1) && !isNaN(data16) && isFinite(data16))) {
-                let err40 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/iops-maximum", schemaPath: "#/properties/tiers/additionalProperties/properties/iops-maximum/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema116.properties.tiers.additionalProperties.properties["iops-maximum"].type, parentSchema: schema116.properties.tiers.additionalProperties.properties["iops-maximum"], data: data16 };
+                let err40 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/iops-maximum", schemaPath: "#/properties/tiers/additionalProperties/properties/iops-maximum/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema114.properties.tiers.additionalProperties.properties["iops-maximum"].type, parentSchema: schema114.properties.tiers.additionalProperties.properties["iops-maximum"], data: data16 };
                 vErrors === null ? vErrors = [err40] : vErrors.push(err40), errors++;
               }
               if (typeof data16 == "number" && isFinite(data16) && (data16 < 0 || isNaN(data16))) {
-                let err41 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/iops-maximum", schemaPath: "#/properties/tiers/additionalProperties/properties/iops-maximum/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema116.properties.tiers.additionalProperties.properties["iops-maximum"], data: data16 };
+                let err41 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/iops-maximum", schemaPath: "#/properties/tiers/additionalProperties/properties/iops-maximum/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema114.properties.tiers.additionalProperties.properties["iops-maximum"], data: data16 };
                 vErrors === null ? vErrors = [err41] : vErrors.push(err41), errors++;
               }
             }
             if (data3["servers-a-volume"] !== void 0) {
               let data17 = data3["servers-a-volume"];
               if (!(typeof data17 == "number" && !(data17 % 1) && !isNaN(data17) && isFinite(data17))) {
-                let err42 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/servers-a-volume", schemaPath: "#/properties/tiers/additionalProperties/properties/servers-a-volume/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema116.properties.tiers.additionalProperties.properties["servers-a-volume"].type, parentSchema: schema116.properties.tiers.additionalProperties.properties["servers-a-volume"], data: data17 };
+                let err42 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/servers-a-volume", schemaPath: "#/properties/tiers/additionalProperties/properties/servers-a-volume/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema114.properties.tiers.additionalProperties.properties["servers-a-volume"].type, parentSchema: schema114.properties.tiers.additionalProperties.properties["servers-a-volume"], data: data17 };
                 vErrors === null ? vErrors = [err42] : vErrors.push(err42), errors++;
               }
               if (typeof data17 == "number" && isFinite(data17) && (data17 < 1 || isNaN(data17))) {
-                let err43 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/servers-a-volume", schemaPath: "#/properties/tiers/additionalProperties/properties/servers-a-volume/minimum", keyword: "minimum", params: { comparison: ">=", limit: 1 }, message: "must be >= 1", schema: 1, parentSchema: schema116.properties.tiers.additionalProperties.properties["servers-a-volume"], data: data17 };
+                let err43 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/servers-a-volume", schemaPath: "#/properties/tiers/additionalProperties/properties/servers-a-volume/minimum", keyword: "minimum", params: { comparison: ">=", limit: 1 }, message: "must be >= 1", schema: 1, parentSchema: schema114.properties.tiers.additionalProperties.properties["servers-a-volume"], data: data17 };
                 vErrors === null ? vErrors = [err43] : vErrors.push(err43), errors++;
               }
             }
           } else {
-            let err44 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/tiers/additionalProperties/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema116.properties.tiers.additionalProperties.type, parentSchema: schema116.properties.tiers.additionalProperties, data: data3 };
+            let err44 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/tiers/additionalProperties/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema114.properties.tiers.additionalProperties.type, parentSchema: schema114.properties.tiers.additionalProperties, data: data3 };
             vErrors === null ? vErrors = [err44] : vErrors.push(err44), errors++;
           }
         }
       } else {
-        let err45 = { instancePath: instancePath + "/tiers", schemaPath: "#/properties/tiers/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema116.properties.tiers.type, parentSchema: schema116.properties.tiers, data: data2 };
+        let err45 = { instancePath: instancePath + "/tiers", schemaPath: "#/properties/tiers/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema114.properties.tiers.type, parentSchema: schema114.properties.tiers, data: data2 };
         vErrors === null ? vErrors = [err45] : vErrors.push(err45), errors++;
       }
     }
@@ -3110,17 +3111,17 @@ function validate59(data, { instancePath = "", parentData, parentDataProperty, r
         for (let key5 in data18) {
           let _errs59 = errors;
           if (typeof key5 == "string") {
-            if (!pattern13.test(key5)) {
-              let err46 = { instancePath: instancePath + "/server-types", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema73, data: key5, propertyName: key5 };
+            if (!pattern11.test(key5)) {
+              let err46 = { instancePath: instancePath + "/server-types", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema71, data: key5, propertyName: key5 };
               vErrors === null ? vErrors = [err46] : vErrors.push(err46), errors++;
             }
           } else {
-            let err47 = { instancePath: instancePath + "/server-types", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema73.type, parentSchema: schema73, data: key5, propertyName: key5 };
+            let err47 = { instancePath: instancePath + "/server-types", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema71.type, parentSchema: schema71, data: key5, propertyName: key5 };
             vErrors === null ? vErrors = [err47] : vErrors.push(err47), errors++;
           }
           var valid19 = _errs59 === errors;
           if (!valid19) {
-            let err48 = { instancePath: instancePath + "/server-types", schemaPath: "#/properties/server-types/propertyNames", keyword: "propertyNames", params: { propertyName: key5 }, message: "property name must be valid", schema: schema116.properties["server-types"].propertyNames, parentSchema: schema116.properties["server-types"], data: data18 };
+            let err48 = { instancePath: instancePath + "/server-types", schemaPath: "#/properties/server-types/propertyNames", keyword: "propertyNames", params: { propertyName: key5 }, message: "property name must be valid", schema: schema114.properties["server-types"].propertyNames, parentSchema: schema114.properties["server-types"], data: data18 };
             vErrors === null ? vErrors = [err48] : vErrors.push(err48), errors++;
           }
         }
@@ -3128,78 +3129,78 @@ function validate59(data, { instancePath = "", parentData, parentDataProperty, r
           let data19 = data18[key6];
           if (data19 && typeof data19 == "object" && !Array.isArray(data19)) {
             if (data19.running === void 0) {
-              let err49 = { instancePath: instancePath + "/server-types/" + key6.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/server-types/additionalProperties/required", keyword: "required", params: { missingProperty: "running" }, message: "must have required property 'running'", schema: schema116.properties["server-types"].additionalProperties.required, parentSchema: schema116.properties["server-types"].additionalProperties, data: data19 };
+              let err49 = { instancePath: instancePath + "/server-types/" + key6.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/server-types/additionalProperties/required", keyword: "required", params: { missingProperty: "running" }, message: "must have required property 'running'", schema: schema114.properties["server-types"].additionalProperties.required, parentSchema: schema114.properties["server-types"].additionalProperties, data: data19 };
               vErrors === null ? vErrors = [err49] : vErrors.push(err49), errors++;
             }
             for (let key7 in data19)
               if (!(key7 === "running" || key7 === "stopped")) {
-                let err50 = { instancePath: instancePath + "/server-types/" + key6.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/server-types/additionalProperties/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key7 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema116.properties["server-types"].additionalProperties, data: data19 };
+                let err50 = { instancePath: instancePath + "/server-types/" + key6.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/server-types/additionalProperties/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key7 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema114.properties["server-types"].additionalProperties, data: data19 };
                 vErrors === null ? vErrors = [err50] : vErrors.push(err50), errors++;
               }
             if (data19.running !== void 0) {
               let data20 = data19.running;
               if (typeof data20 == "string") {
-                if (!pattern55.test(data20)) {
-                  let err51 = { instancePath: instancePath + "/server-types/" + key6.replace(/~/g, "~0").replace(/\//g, "~1") + "/running", schemaPath: "common.json#/$defs/amount/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})?$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})?$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})?$", parentSchema: schema120, data: data20 };
+                if (!pattern53.test(data20)) {
+                  let err51 = { instancePath: instancePath + "/server-types/" + key6.replace(/~/g, "~0").replace(/\//g, "~1") + "/running", schemaPath: "common.json#/$defs/amount/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})?$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})?$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})?$", parentSchema: schema118, data: data20 };
                   vErrors === null ? vErrors = [err51] : vErrors.push(err51), errors++;
                 }
               } else {
-                let err52 = { instancePath: instancePath + "/server-types/" + key6.replace(/~/g, "~0").replace(/\//g, "~1") + "/running", schemaPath: "common.json#/$defs/amount/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema120.type, parentSchema: schema120, data: data20 };
+                let err52 = { instancePath: instancePath + "/server-types/" + key6.replace(/~/g, "~0").replace(/\//g, "~1") + "/running", schemaPath: "common.json#/$defs/amount/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema118.type, parentSchema: schema118, data: data20 };
                 vErrors === null ? vErrors = [err52] : vErrors.push(err52), errors++;
               }
             }
             if (data19.stopped !== void 0) {
               let data21 = data19.stopped;
               if (typeof data21 == "string") {
-                if (!pattern55.test(data21)) {
-                  let err53 = { instancePath: instancePath + "/server-types/" + key6.replace(/~/g, "~0").replace(/\//g, "~1") + "/stopped", schemaPath: "common.json#/$defs/amount/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})?$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})?$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})?$", parentSchema: schema120, data: data21 };
+                if (!pattern53.test(data21)) {
+                  let err53 = { instancePath: instancePath + "/server-types/" + key6.replace(/~/g, "~0").replace(/\//g, "~1") + "/stopped", schemaPath: "common.json#/$defs/amount/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})?$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})?$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})?$", parentSchema: schema118, data: data21 };
                   vErrors === null ? vErrors = [err53] : vErrors.push(err53), errors++;
                 }
               } else {
-                let err54 = { instancePath: instancePath + "/server-types/" + key6.replace(/~/g, "~0").replace(/\//g, "~1") + "/stopped", schemaPath: "common.json#/$defs/amount/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema120.type, parentSchema: schema120, data: data21 };
+                let err54 = { instancePath: instancePath + "/server-types/" + key6.replace(/~/g, "~0").replace(/\//g, "~1") + "/stopped", schemaPath: "common.json#/$defs/amount/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema118.type, parentSchema: schema118, data: data21 };
                 vErrors === null ? vErrors = [err54] : vErrors.push(err54), errors++;
               }
             }
           } else {
-            let err55 = { instancePath: instancePath + "/server-types/" + key6.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/server-types/additionalProperties/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema116.properties["server-types"].additionalProperties.type, parentSchema: schema116.properties["server-types"].additionalProperties, data: data19 };
+            let err55 = { instancePath: instancePath + "/server-types/" + key6.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/server-types/additionalProperties/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema114.properties["server-types"].additionalProperties.type, parentSchema: schema114.properties["server-types"].additionalProperties, data: data19 };
             vErrors === null ? vErrors = [err55] : vErrors.push(err55), errors++;
           }
         }
       } else {
-        let err56 = { instancePath: instancePath + "/server-types", schemaPath: "#/properties/server-types/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema116.properties["server-types"].type, parentSchema: schema116.properties["server-types"], data: data18 };
+        let err56 = { instancePath: instancePath + "/server-types", schemaPath: "#/properties/server-types/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema114.properties["server-types"].type, parentSchema: schema114.properties["server-types"], data: data18 };
         vErrors === null ? vErrors = [err56] : vErrors.push(err56), errors++;
       }
     }
   } else {
-    let err57 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema116.type, parentSchema: schema116, data };
+    let err57 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema114.type, parentSchema: schema114, data };
     vErrors === null ? vErrors = [err57] : vErrors.push(err57), errors++;
   }
   return validate59.errors = vErrors, errors === 0;
 }
 validate59.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var rule_pack = validate60, schema131 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "rule-pack.json", title: "RulePackFile", description: "A rule pack: rules with their parameters, limits and scope.", type: "object", additionalProperties: !1, properties: { use: { type: "array", items: { $ref: "common.json#/$defs/name" }, description: "Packs that ship with Ullage, by name; what follows adds to them or overrides them by name." }, rules: { type: "array", items: { $ref: "#/$defs/entry" }, description: "The rules of this pack." } }, $defs: { names: { type: "array", minItems: 1, items: { $ref: "common.json#/$defs/name" } }, scope: { title: "ScopeDeclaration", type: "object", additionalProperties: !1, description: "What the rule applies to; everything if left out. All keys given must match.", properties: { teams: { $ref: "#/$defs/names", description: "Only what belongs to one of these teams." }, sites: { $ref: "#/$defs/names", description: "Only what is at one of these sites." }, tiers: { $ref: "#/$defs/names", description: "Only volumes of one of these tiers." }, labels: { type: "object", propertyNames: { $ref: "common.json#/$defs/name" }, additionalProperties: { type: ["string", "array"], items: { type: "string" }, minItems: 1 }, description: "Only what has each of these labels, with the value or one of the values." } } }, entry: { title: "RuleEntry", type: "object", required: ["rule"], examples: [{ rule: "no-shrink" }], discriminator: { propertyName: "rule" }, oneOf: [{ title: "MaxMonthlySpendEntry", type: "object", description: "A team, a site, a label or the whole estate whose monthly cost is over its limit.", additionalProperties: !1, required: ["rule", "limit"], properties: { rule: { const: "max-monthly-spend", description: "A team, a site, a label or the whole estate whose monthly cost is over its limit." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, limit: { $ref: "common.json#/$defs/amount", description: "The highest total monthly cost of everything in scope. Exactly this amount is allowed." }, each: { type: "string", enum: ["team", "site"], description: "Applies the limit to each team, or each site, in scope separately instead of to their total." }, "warn-from": { type: "number", exclusiveMinimum: 0, maximum: 1, description: "The share of the limit from which a warning is given." }, from: { $ref: "common.json#/$defs/date", description: "The first day on which the limit applies." }, until: { $ref: "common.json#/$defs/date", description: "The last day on which the limit applies." } } }, { title: "SpendUnderALimitEntry", type: "object", description: "Monthly cost that no spend limit covers: of a team, or of no team at all.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "spend-under-a-limit", description: "Monthly cost that no spend limit covers: of a team, or of no team at all." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "MinimumHeadroomEntry", type: "object", description: "Less headroom than required in a site's quota, a server's attachment slots, a volume group or a file system; or a file system that, by its readings, will be full too soon.", additionalProperties: !1, required: ["rule", "of"], properties: { rule: { const: "minimum-headroom", description: "Less headroom than required in a site's quota, a server's attachment slots, a volume group or a file system; or a file system that, by its readings, will be full too soon." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, of: { type: "string", enum: ["quota", "attachment-slots", "volume-group", "file-system"], description: "The layer that must keep headroom. A file system is checked against its readings; without any, its share and size are not checked." }, share: { type: "number", minimum: 0, maximum: 1, description: "The smallest share of the capacity that must be free. Exactly this share is enough." }, size: { $ref: "common.json#/$defs/size", description: "The smallest size that must be free, at layers measured in bytes." }, count: { type: "integer", minimum: 0, description: "The smallest number of volumes or slots that must be free, at layers that are counted." }, days: { type: "integer", minimum: 1, description: "The smallest number of days, from the day of the judgement, until a file system may be full by its readings: what counts is the day by which 5 in 100 of the futures drawn from them are full, so that the rule errs early. Exactly this many are enough." } } }, { title: "NoShrinkEntry", type: "object", description: "A volume, a volume group or a file system made smaller in exact bytes: also across a rename, a change of unit, or a deletion and re-creation in its place.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "no-shrink", description: "A volume, a volume group or a file system made smaller in exact bytes: also across a rename, a change of unit, or a deletion and re-creation in its place." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "allow-file-systems": { type: "array", items: { type: "string", enum: ["ext2", "ext3", "ext4", "btrfs", "ntfs", "swap"] }, description: "The types of file system that may be made smaller, among those whose own tools can do it." } } }, { title: "BootVolumeStaysEntry", type: "object", description: "A boot volume detached, swapped, moved, deleted, taken into a volume group or given a new file system while its server runs.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "boot-volume-stays", description: "A boot volume detached, swapped, moved, deleted, taken into a volume group or given a new file system while its server runs." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "ExclusiveAttachmentEntry", type: "object", description: "One volume attached to several servers, unless it is shareable, within its tier's limit, and holds a cluster-aware file system.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "exclusive-attachment", description: "One volume attached to several servers, unless it is shareable, within its tier's limit, and holds a cluster-aware file system." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "GroupTravelsWholeEntry", type: "object", description: "A volume group with members on different servers, or with some members attached and some not.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "group-travels-whole", description: "A volume group with members on different servers, or with some members attached and some not." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "SameSiteEntry", type: "object", description: "A volume attached to a server at another site.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "same-site", description: "A volume attached to a server at another site." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "GrowthStepEntry", type: "object", description: "A volume made larger in one change by more than a set factor or a set size.", additionalProperties: !1, required: ["rule"], minProperties: 2, properties: { rule: { const: "growth-step", description: "A volume made larger in one change by more than a set factor or a set size." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, times: { type: "number", minimum: 1, description: "The largest factor by which a volume may grow in one change." }, by: { $ref: "common.json#/$defs/size", description: "The largest size by which a volume may grow in one change." } } }, { title: "DetachedVolumeOwnedEntry", type: "object", description: "A volume that no server uses and that is still billed, unattached or attached only to stopped servers that cost nothing, without an owner, a reason or a retention date, or kept past that date.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "detached-volume-owned", description: "A volume that no server uses and that is still billed, unattached or attached only to stopped servers that cost nothing, without an owner, a reason or a retention date, or kept past that date." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "at-most": { type: "integer", minimum: 1, description: "How many days ahead a retention date may be at most." }, grace: { type: "integer", minimum: 0, default: 0, description: "How many days past the retention date are tolerated." } } }, { title: "DeletionPreparedEntry", type: "object", description: "The deletion of a volume that is attached on main, is protected, is to be kept longer, or leaves no record of its reason and of a recent enough backup; likewise a move to another site, and a file system deleted or reformatted on volumes that stay. Warns when a volume joins a group, or gets its first file system, and may already hold data.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "deletion-prepared", description: "The deletion of a volume that is attached on main, is protected, is to be kept longer, or leaves no record of its reason and of a recent enough backup; likewise a move to another site, and a file system deleted or reformatted on volumes that stay. Warns when a volume joins a group, or gets its first file system, and may already hold data." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "backup-within": { type: "integer", minimum: 0, description: "The greatest age, in days, of the backup on record on the day of the judgement; if left out, no backup is required." }, "attached-allowed": { type: "boolean", default: !1, description: "Whether a volume that is still attached on main may be deleted." } } }, { title: "DestructiveChangesFewEntry", type: "object", description: "More than a set number of changes in one branch that cannot be undone.", additionalProperties: !1, required: ["rule", "at-most"], properties: { rule: { const: "destructive-changes-few", description: "More than a set number of changes in one branch that cannot be undone." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "at-most": { type: "integer", minimum: 0, description: "How many volumes, groups and file systems one branch may delete, shrink or reformat. Exactly this many are allowed; what is lost together with its volume or group counts once." } } }, { title: "FreezeEntry", type: "object", description: "Changes that cannot be undone, or any changes, within a freeze period.", additionalProperties: !1, required: ["rule"], minProperties: 2, properties: { rule: { const: "freeze", description: "Changes that cannot be undone, or any changes, within a freeze period." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, from: { $ref: "common.json#/$defs/date", description: "The first day of the freeze." }, until: { $ref: "common.json#/$defs/date", description: "The last day of the freeze." }, "all-changes": { type: "boolean", default: !1, description: "Whether every change of storage is refused, not only those that cannot be undone." }, reason: { $ref: "common.json#/$defs/sentence", description: "Why there is a freeze; shown with each finding." } } }, { title: "GrowthFollowedThroughEntry", type: "object", description: "Provisioned capacity that is left unallocated: a volume group with too much allocated to no file system, an attached volume in no group and without a file system, a file system smaller than the volume under it.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "growth-followed-through", description: "Provisioned capacity that is left unallocated: a volume group with too much allocated to no file system, an attached volume in no group and without a file system, a file system smaller than the volume under it." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; warning if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "idle-share": { type: "number", minimum: 0, maximum: 1, default: 0.25, description: "The largest share of the provisioned capacity of a volume group that may be unallocated. Exactly this share is allowed." }, "idle-size": { $ref: "common.json#/$defs/size", default: "1 GiB", description: "The size that may be unallocated at any one place, for a partition table, a group's metadata or a last extent. Exactly this size is allowed." } } }, { title: "NamingEntry", type: "object", description: "A name of a server, a volume, a volume group or a mount point that breaks the estate's pattern.", additionalProperties: !1, required: ["rule"], minProperties: 2, properties: { rule: { const: "naming", description: "A name of a server, a volume, a volume group or a mount point that breaks the estate's pattern." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, server: { type: "string", minLength: 1, description: "The pattern (RE2) that a server's name must match from end to end." }, volume: { type: "string", minLength: 1, description: "The pattern (RE2) that a volume's name must match from end to end." }, "volume-group": { type: "string", minLength: 1, description: "The pattern (RE2) that a volume group's name must match from end to end." }, mount: { type: "string", minLength: 1, description: "The pattern (RE2) that the mount point of a file system must match from end to end." } } }, { title: "ShapeEntry", type: "object", description: "Whatever does not match a JSON Schema of your own: a rule without code, for one kind of thing or for changes.", additionalProperties: !1, required: ["rule", "schema", "of"], properties: { rule: { const: "shape", description: "Whatever does not match a JSON Schema of your own: a rule without code, for one kind of thing or for changes." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, of: { type: "string", enum: ["server", "volume", "volume-group", "file-system", "change"], description: "What is checked against the schema, each by itself." }, kinds: { type: "array", minItems: 1, items: { type: "string", enum: ["server-created", "server-renamed", "server-changed-team", "server-moved-site", "server-changed-type", "server-started", "server-stopped", "boot-swapped", "server-edited", "server-deleted", "volume-created", "volume-re-created", "volume-renamed", "volume-changed-team", "volume-moved-site", "volume-moved-tier", "volume-grown", "volume-shrunk", "volume-unprotected", "volume-edited", "handed-over", "detached", "attached", "volume-deleted", "group-created", "group-renamed", "member-left", "member-joined", "group-edited", "group-deleted", "file-system-created", "file-system-remounted", "file-system-edited", "file-system-remade", "file-system-grown", "file-system-shrunk", "file-system-deleted"] }, description: "Only changes of these kinds; all kinds if left out. Only with of: change." }, schema: { type: "object", description: "A JSON Schema (2020-12) that each must satisfy. It sees the keys of the estate files, sizes as numbers under size-gib, and servers, volumes or volume-group for what it is attached to or part of; for a change: change, subject, before and after. Patterns are RE2; $ref stays within the schema." }, message: { $ref: "common.json#/$defs/sentence", description: "The beginning of the message about what does not match." } } }, { title: "TierBoundsEntry", type: "object", description: "A volume whose size its tier does not offer, or a server that needs more IOPS than its volumes' tiers provide.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "tier-bounds", description: "A volume whose size its tier does not offer, or a server that needs more IOPS than its volumes' tiers provide." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "PolicyApartEntry", type: "object", description: "A looser policy and a change of storage in one branch.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "policy-apart", description: "A looser policy and a change of storage in one branch." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }] } } }, schema133 = { title: "RuleEntry", type: "object", required: ["rule"], examples: [{ rule: "no-shrink" }], discriminator: { propertyName: "rule" }, oneOf: [{ title: "MaxMonthlySpendEntry", type: "object", description: "A team, a site, a label or the whole estate whose monthly cost is over its limit.", additionalProperties: !1, required: ["rule", "limit"], properties: { rule: { const: "max-monthly-spend", description: "A team, a site, a label or the whole estate whose monthly cost is over its limit." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, limit: { $ref: "common.json#/$defs/amount", description: "The highest total monthly cost of everything in scope. Exactly this amount is allowed." }, each: { type: "string", enum: ["team", "site"], description: "Applies the limit to each team, or each site, in scope separately instead of to their total." }, "warn-from": { type: "number", exclusiveMinimum: 0, maximum: 1, description: "The share of the limit from which a warning is given." }, from: { $ref: "common.json#/$defs/date", description: "The first day on which the limit applies." }, until: { $ref: "common.json#/$defs/date", description: "The last day on which the limit applies." } } }, { title: "SpendUnderALimitEntry", type: "object", description: "Monthly cost that no spend limit covers: of a team, or of no team at all.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "spend-under-a-limit", description: "Monthly cost that no spend limit covers: of a team, or of no team at all." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "MinimumHeadroomEntry", type: "object", description: "Less headroom than required in a site's quota, a server's attachment slots, a volume group or a file system; or a file system that, by its readings, will be full too soon.", additionalProperties: !1, required: ["rule", "of"], properties: { rule: { const: "minimum-headroom", description: "Less headroom than required in a site's quota, a server's attachment slots, a volume group or a file system; or a file system that, by its readings, will be full too soon." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, of: { type: "string", enum: ["quota", "attachment-slots", "volume-group", "file-system"], description: "The layer that must keep headroom. A file system is checked against its readings; without any, its share and size are not checked." }, share: { type: "number", minimum: 0, maximum: 1, description: "The smallest share of the capacity that must be free. Exactly this share is enough." }, size: { $ref: "common.json#/$defs/size", description: "The smallest size that must be free, at layers measured in bytes." }, count: { type: "integer", minimum: 0, description: "The smallest number of volumes or slots that must be free, at layers that are counted." }, days: { type: "integer", minimum: 1, description: "The smallest number of days, from the day of the judgement, until a file system may be full by its readings: what counts is the day by which 5 in 100 of the futures drawn from them are full, so that the rule errs early. Exactly this many are enough." } } }, { title: "NoShrinkEntry", type: "object", description: "A volume, a volume group or a file system made smaller in exact bytes: also across a rename, a change of unit, or a deletion and re-creation in its place.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "no-shrink", description: "A volume, a volume group or a file system made smaller in exact bytes: also across a rename, a change of unit, or a deletion and re-creation in its place." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "allow-file-systems": { type: "array", items: { type: "string", enum: ["ext2", "ext3", "ext4", "btrfs", "ntfs", "swap"] }, description: "The types of file system that may be made smaller, among those whose own tools can do it." } } }, { title: "BootVolumeStaysEntry", type: "object", description: "A boot volume detached, swapped, moved, deleted, taken into a volume group or given a new file system while its server runs.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "boot-volume-stays", description: "A boot volume detached, swapped, moved, deleted, taken into a volume group or given a new file system while its server runs." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "ExclusiveAttachmentEntry", type: "object", description: "One volume attached to several servers, unless it is shareable, within its tier's limit, and holds a cluster-aware file system.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "exclusive-attachment", description: "One volume attached to several servers, unless it is shareable, within its tier's limit, and holds a cluster-aware file system." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "GroupTravelsWholeEntry", type: "object", description: "A volume group with members on different servers, or with some members attached and some not.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "group-travels-whole", description: "A volume group with members on different servers, or with some members attached and some not." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "SameSiteEntry", type: "object", description: "A volume attached to a server at another site.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "same-site", description: "A volume attached to a server at another site." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "GrowthStepEntry", type: "object", description: "A volume made larger in one change by more than a set factor or a set size.", additionalProperties: !1, required: ["rule"], minProperties: 2, properties: { rule: { const: "growth-step", description: "A volume made larger in one change by more than a set factor or a set size." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, times: { type: "number", minimum: 1, description: "The largest factor by which a volume may grow in one change." }, by: { $ref: "common.json#/$defs/size", description: "The largest size by which a volume may grow in one change." } } }, { title: "DetachedVolumeOwnedEntry", type: "object", description: "A volume that no server uses and that is still billed, unattached or attached only to stopped servers that cost nothing, without an owner, a reason or a retention date, or kept past that date.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "detached-volume-owned", description: "A volume that no server uses and that is still billed, unattached or attached only to stopped servers that cost nothing, without an owner, a reason or a retention date, or kept past that date." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "at-most": { type: "integer", minimum: 1, description: "How many days ahead a retention date may be at most." }, grace: { type: "integer", minimum: 0, default: 0, description: "How many days past the retention date are tolerated." } } }, { title: "DeletionPreparedEntry", type: "object", description: "The deletion of a volume that is attached on main, is protected, is to be kept longer, or leaves no record of its reason and of a recent enough backup; likewise a move to another site, and a file system deleted or reformatted on volumes that stay. Warns when a volume joins a group, or gets its first file system, and may already hold data.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "deletion-prepared", description: "The deletion of a volume that is attached on main, is protected, is to be kept longer, or leaves no record of its reason and of a recent enough backup; likewise a move to another site, and a file system deleted or reformatted on volumes that stay. Warns when a volume joins a group, or gets its first file system, and may already hold data." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "backup-within": { type: "integer", minimum: 0, description: "The greatest age, in days, of the backup on record on the day of the judgement; if left out, no backup is required." }, "attached-allowed": { type: "boolean", default: !1, description: "Whether a volume that is still attached on main may be deleted." } } }, { title: "DestructiveChangesFewEntry", type: "object", description: "More than a set number of changes in one branch that cannot be undone.", additionalProperties: !1, required: ["rule", "at-most"], properties: { rule: { const: "destructive-changes-few", description: "More than a set number of changes in one branch that cannot be undone." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "at-most": { type: "integer", minimum: 0, description: "How many volumes, groups and file systems one branch may delete, shrink or reformat. Exactly this many are allowed; what is lost together with its volume or group counts once." } } }, { title: "FreezeEntry", type: "object", description: "Changes that cannot be undone, or any changes, within a freeze period.", additionalProperties: !1, required: ["rule"], minProperties: 2, properties: { rule: { const: "freeze", description: "Changes that cannot be undone, or any changes, within a freeze period." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, from: { $ref: "common.json#/$defs/date", description: "The first day of the freeze." }, until: { $ref: "common.json#/$defs/date", description: "The last day of the freeze." }, "all-changes": { type: "boolean", default: !1, description: "Whether every change of storage is refused, not only those that cannot be undone." }, reason: { $ref: "common.json#/$defs/sentence", description: "Why there is a freeze; shown with each finding." } } }, { title: "GrowthFollowedThroughEntry", type: "object", description: "Provisioned capacity that is left unallocated: a volume group with too much allocated to no file system, an attached volume in no group and without a file system, a file system smaller than the volume under it.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "growth-followed-through", description: "Provisioned capacity that is left unallocated: a volume group with too much allocated to no file system, an attached volume in no group and without a file system, a file system smaller than the volume under it." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; warning if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "idle-share": { type: "number", minimum: 0, maximum: 1, default: 0.25, description: "The largest share of the provisioned capacity of a volume group that may be unallocated. Exactly this share is allowed." }, "idle-size": { $ref: "common.json#/$defs/size", default: "1 GiB", description: "The size that may be unallocated at any one place, for a partition table, a group's metadata or a last extent. Exactly this size is allowed." } } }, { title: "NamingEntry", type: "object", description: "A name of a server, a volume, a volume group or a mount point that breaks the estate's pattern.", additionalProperties: !1, required: ["rule"], minProperties: 2, properties: { rule: { const: "naming", description: "A name of a server, a volume, a volume group or a mount point that breaks the estate's pattern." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, server: { type: "string", minLength: 1, description: "The pattern (RE2) that a server's name must match from end to end." }, volume: { type: "string", minLength: 1, description: "The pattern (RE2) that a volume's name must match from end to end." }, "volume-group": { type: "string", minLength: 1, description: "The pattern (RE2) that a volume group's name must match from end to end." }, mount: { type: "string", minLength: 1, description: "The pattern (RE2) that the mount point of a file system must match from end to end." } } }, { title: "ShapeEntry", type: "object", description: "Whatever does not match a JSON Schema of your own: a rule without code, for one kind of thing or for changes.", additionalProperties: !1, required: ["rule", "schema", "of"], properties: { rule: { const: "shape", description: "Whatever does not match a JSON Schema of your own: a rule without code, for one kind of thing or for changes." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, of: { type: "string", enum: ["server", "volume", "volume-group", "file-system", "change"], description: "What is checked against the schema, each by itself." }, kinds: { type: "array", minItems: 1, items: { type: "string", enum: ["server-created", "server-renamed", "server-changed-team", "server-moved-site", "server-changed-type", "server-started", "server-stopped", "boot-swapped", "server-edited", "server-deleted", "volume-created", "volume-re-created", "volume-renamed", "volume-changed-team", "volume-moved-site", "volume-moved-tier", "volume-grown", "volume-shrunk", "volume-unprotected", "volume-edited", "handed-over", "detached", "attached", "volume-deleted", "group-created", "group-renamed", "member-left", "member-joined", "group-edited", "group-deleted", "file-system-created", "file-system-remounted", "file-system-edited", "file-system-remade", "file-system-grown", "file-system-shrunk", "file-system-deleted"] }, description: "Only changes of these kinds; all kinds if left out. Only with of: change." }, schema: { type: "object", description: "A JSON Schema (2020-12) that each must satisfy. It sees the keys of the estate files, sizes as numbers under size-gib, and servers, volumes or volume-group for what it is attached to or part of; for a change: change, subject, before and after. Patterns are RE2; $ref stays within the schema." }, message: { $ref: "common.json#/$defs/sentence", description: "The beginning of the message about what does not match." } } }, { title: "TierBoundsEntry", type: "object", description: "A volume whose size its tier does not offer, or a server that needs more IOPS than its volumes' tiers provide.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "tier-bounds", description: "A volume whose size its tier does not offer, or a server that needs more IOPS than its volumes' tiers provide." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "PolicyApartEntry", type: "object", description: "A looser policy and a change of storage in one branch.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "policy-apart", description: "A looser policy and a change of storage in one branch." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }] }, func11 = require_ucs2length().default, schema135 = { title: "ScopeDeclaration", type: "object", additionalProperties: !1, description: "What the rule applies to; everything if left out. All keys given must match.", properties: { teams: { $ref: "#/$defs/names", description: "Only what belongs to one of these teams." }, sites: { $ref: "#/$defs/names", description: "Only what is at one of these sites." }, tiers: { $ref: "#/$defs/names", description: "Only volumes of one of these tiers." }, labels: { type: "object", propertyNames: { $ref: "common.json#/$defs/name" }, additionalProperties: { type: ["string", "array"], items: { type: "string" }, minItems: 1 }, description: "Only what has each of these labels, with the value or one of the values." } } }, schema136 = { type: "array", minItems: 1, items: { $ref: "common.json#/$defs/name" } };
+var rule_pack = validate60, schema129 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "rule-pack.json", title: "RulePackFile", description: "A rule pack: rules with their parameters, limits and scope.", type: "object", additionalProperties: !1, properties: { use: { type: "array", items: { $ref: "common.json#/$defs/name" }, description: "Packs that ship with Ullage, by name; what follows adds to them or overrides them by name." }, rules: { type: "array", items: { $ref: "#/$defs/entry" }, description: "The rules of this pack." } }, $defs: { names: { type: "array", minItems: 1, items: { $ref: "common.json#/$defs/name" } }, scope: { title: "ScopeDeclaration", type: "object", additionalProperties: !1, description: "What the rule applies to; everything if left out. All keys given must match.", properties: { teams: { $ref: "#/$defs/names", description: "Only what belongs to one of these teams." }, sites: { $ref: "#/$defs/names", description: "Only what is at one of these sites." }, tiers: { $ref: "#/$defs/names", description: "Only volumes of one of these tiers." }, labels: { type: "object", propertyNames: { $ref: "common.json#/$defs/name" }, additionalProperties: { type: ["string", "array"], items: { type: "string" }, minItems: 1 }, description: "Only what has each of these labels, with the value or one of the values." } } }, entry: { title: "RuleEntry", type: "object", required: ["rule"], examples: [{ rule: "no-shrink" }], discriminator: { propertyName: "rule" }, oneOf: [{ title: "MaxMonthlySpendEntry", type: "object", description: "A team, a site, a label or the whole estate whose monthly cost is over its limit.", additionalProperties: !1, required: ["rule", "limit"], properties: { rule: { const: "max-monthly-spend", description: "A team, a site, a label or the whole estate whose monthly cost is over its limit." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, limit: { $ref: "common.json#/$defs/amount", description: "The highest total monthly cost of everything in scope. Exactly this amount is allowed." }, each: { type: "string", enum: ["team", "site"], description: "Applies the limit to each team, or each site, in scope separately instead of to their total." }, "warn-from": { type: "number", exclusiveMinimum: 0, maximum: 1, description: "The share of the limit from which a warning is given." }, from: { $ref: "common.json#/$defs/date", description: "The first day on which the limit applies." }, until: { $ref: "common.json#/$defs/date", description: "The last day on which the limit applies." } } }, { title: "SpendUnderALimitEntry", type: "object", description: "Monthly cost that no spend limit covers: of a team, or of no team at all.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "spend-under-a-limit", description: "Monthly cost that no spend limit covers: of a team, or of no team at all." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "MinimumHeadroomEntry", type: "object", description: "Less headroom than required in a site's quota, a server's attachment slots, a volume group or a file system; or a file system that, by its readings, will be full too soon.", additionalProperties: !1, required: ["rule", "of"], properties: { rule: { const: "minimum-headroom", description: "Less headroom than required in a site's quota, a server's attachment slots, a volume group or a file system; or a file system that, by its readings, will be full too soon." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, of: { type: "string", enum: ["quota", "attachment-slots", "volume-group", "file-system"], description: "The layer that must keep headroom. A file system is checked against its readings; without any, its share and size are not checked." }, share: { type: "number", minimum: 0, maximum: 1, description: "The smallest share of the capacity that must be free. Exactly this share is enough." }, size: { $ref: "common.json#/$defs/size", description: "The smallest size that must be free, at layers measured in bytes." }, count: { type: "integer", minimum: 0, description: "The smallest number of volumes or slots that must be free, at layers that are counted." }, days: { type: "integer", minimum: 1, description: "The smallest number of days, from the day of the judgement, until a file system may be full by its readings: what counts is the day by which 5 in 100 of the futures drawn from them are full, so that the rule errs early. Exactly this many are enough." } } }, { title: "NoShrinkEntry", type: "object", description: "A volume, a volume group or a file system made smaller in exact bytes: also across a rename, a change of unit, or a deletion and re-creation in its place.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "no-shrink", description: "A volume, a volume group or a file system made smaller in exact bytes: also across a rename, a change of unit, or a deletion and re-creation in its place." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "allow-file-systems": { type: "array", items: { type: "string", enum: ["ext2", "ext3", "ext4", "btrfs", "ntfs", "swap"] }, description: "The types of file system that may be made smaller, among those whose own tools can do it." } } }, { title: "BootVolumeStaysEntry", type: "object", description: "A boot volume detached, swapped, moved, deleted, taken into a volume group or given a new file system while its server runs.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "boot-volume-stays", description: "A boot volume detached, swapped, moved, deleted, taken into a volume group or given a new file system while its server runs." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "ExclusiveAttachmentEntry", type: "object", description: "One volume attached to several servers, unless it is shareable, within its tier's limit, and holds a cluster-aware file system.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "exclusive-attachment", description: "One volume attached to several servers, unless it is shareable, within its tier's limit, and holds a cluster-aware file system." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "GroupTravelsWholeEntry", type: "object", description: "A volume group with members on different servers, or with some members attached and some not.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "group-travels-whole", description: "A volume group with members on different servers, or with some members attached and some not." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "SameSiteEntry", type: "object", description: "A volume attached to a server at another site.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "same-site", description: "A volume attached to a server at another site." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "GrowthStepEntry", type: "object", description: "A volume made larger in one change by more than a set factor or a set size.", additionalProperties: !1, required: ["rule"], minProperties: 2, properties: { rule: { const: "growth-step", description: "A volume made larger in one change by more than a set factor or a set size." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, times: { type: "number", minimum: 1, description: "The largest factor by which a volume may grow in one change." }, by: { $ref: "common.json#/$defs/size", description: "The largest size by which a volume may grow in one change." } } }, { title: "DetachedVolumeOwnedEntry", type: "object", description: "A volume that no server uses and that is still billed, unattached or attached only to stopped servers that cost nothing, without an owner, a reason or a retention date, or kept past that date.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "detached-volume-owned", description: "A volume that no server uses and that is still billed, unattached or attached only to stopped servers that cost nothing, without an owner, a reason or a retention date, or kept past that date." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "at-most": { type: "integer", minimum: 1, description: "How many days ahead a retention date may be at most." }, grace: { type: "integer", minimum: 0, default: 0, description: "How many days past the retention date are tolerated." } } }, { title: "DeletionPreparedEntry", type: "object", description: "The deletion of a volume that is attached on main, is protected, is to be kept longer, or leaves no record of its reason and of a recent enough backup; likewise a move to another site, and a file system deleted or reformatted on volumes that stay. Warns when a volume joins a group, or gets its first file system, and may already hold data.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "deletion-prepared", description: "The deletion of a volume that is attached on main, is protected, is to be kept longer, or leaves no record of its reason and of a recent enough backup; likewise a move to another site, and a file system deleted or reformatted on volumes that stay. Warns when a volume joins a group, or gets its first file system, and may already hold data." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "backup-within": { type: "integer", minimum: 0, description: "The greatest age, in days, of the backup on record on the day of the judgement; if left out, no backup is required." }, "attached-allowed": { type: "boolean", default: !1, description: "Whether a volume that is still attached on main may be deleted." } } }, { title: "DestructiveChangesFewEntry", type: "object", description: "More than a set number of changes in one branch that cannot be undone.", additionalProperties: !1, required: ["rule", "at-most"], properties: { rule: { const: "destructive-changes-few", description: "More than a set number of changes in one branch that cannot be undone." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "at-most": { type: "integer", minimum: 0, description: "How many volumes, groups and file systems one branch may delete, shrink or reformat. Exactly this many are allowed; what is lost together with its volume or group counts once." } } }, { title: "FreezeEntry", type: "object", description: "Changes that cannot be undone, or any changes, within a freeze period.", additionalProperties: !1, required: ["rule"], minProperties: 2, properties: { rule: { const: "freeze", description: "Changes that cannot be undone, or any changes, within a freeze period." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, from: { $ref: "common.json#/$defs/date", description: "The first day of the freeze." }, until: { $ref: "common.json#/$defs/date", description: "The last day of the freeze." }, "all-changes": { type: "boolean", default: !1, description: "Whether every change of storage is refused, not only those that cannot be undone." }, reason: { $ref: "common.json#/$defs/sentence", description: "Why there is a freeze; shown with each finding." } } }, { title: "GrowthFollowedThroughEntry", type: "object", description: "Provisioned capacity that is left unallocated: a volume group with too much allocated to no file system, an attached volume in no group and without a file system, a file system smaller than the volume under it.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "growth-followed-through", description: "Provisioned capacity that is left unallocated: a volume group with too much allocated to no file system, an attached volume in no group and without a file system, a file system smaller than the volume under it." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; warning if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "idle-share": { type: "number", minimum: 0, maximum: 1, default: 0.25, description: "The largest share of the provisioned capacity of a volume group that may be unallocated. Exactly this share is allowed." }, "idle-size": { $ref: "common.json#/$defs/size", default: "1 GiB", description: "The size that may be unallocated at any one place, for a partition table, a group's metadata or a last extent. Exactly this size is allowed." } } }, { title: "NamingEntry", type: "object", description: "A name of a server, a volume, a volume group or a mount point that breaks the estate's pattern.", additionalProperties: !1, required: ["rule"], minProperties: 2, properties: { rule: { const: "naming", description: "A name of a server, a volume, a volume group or a mount point that breaks the estate's pattern." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, server: { type: "string", minLength: 1, description: "The pattern (RE2) that a server's name must match from end to end." }, volume: { type: "string", minLength: 1, description: "The pattern (RE2) that a volume's name must match from end to end." }, "volume-group": { type: "string", minLength: 1, description: "The pattern (RE2) that a volume group's name must match from end to end." }, mount: { type: "string", minLength: 1, description: "The pattern (RE2) that the mount point of a file system must match from end to end." } } }, { title: "ShapeEntry", type: "object", description: "Whatever does not match a JSON Schema of your own: a rule without code, for one kind of thing or for changes.", additionalProperties: !1, required: ["rule", "schema", "of"], properties: { rule: { const: "shape", description: "Whatever does not match a JSON Schema of your own: a rule without code, for one kind of thing or for changes." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, of: { type: "string", enum: ["server", "volume", "volume-group", "file-system", "change"], description: "What is checked against the schema, each by itself." }, kinds: { type: "array", minItems: 1, items: { type: "string", enum: ["server-created", "server-renamed", "server-changed-team", "server-moved-site", "server-changed-type", "server-started", "server-stopped", "boot-swapped", "server-edited", "server-deleted", "volume-created", "volume-re-created", "volume-renamed", "volume-changed-team", "volume-moved-site", "volume-moved-tier", "volume-grown", "volume-shrunk", "volume-unprotected", "volume-edited", "handed-over", "detached", "attached", "volume-deleted", "group-created", "group-renamed", "member-left", "member-joined", "group-edited", "group-deleted", "file-system-created", "file-system-remounted", "file-system-edited", "file-system-remade", "file-system-grown", "file-system-shrunk", "file-system-deleted"] }, description: "Only changes of these kinds; all kinds if left out. Only with of: change." }, schema: { type: "object", description: "A JSON Schema (2020-12) that each must satisfy. It sees the keys of the estate files, sizes as numbers under size-gib, and servers, volumes or volume-group for what it is attached to or part of; for a change: change, subject, before and after. Patterns are RE2; $ref stays within the schema." }, message: { $ref: "common.json#/$defs/sentence", description: "The beginning of the message about what does not match." } } }, { title: "TierBoundsEntry", type: "object", description: "A volume whose size its tier does not offer, or a server that needs more IOPS than its volumes' tiers provide.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "tier-bounds", description: "A volume whose size its tier does not offer, or a server that needs more IOPS than its volumes' tiers provide." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "PolicyApartEntry", type: "object", description: "A looser policy and a change of storage in one branch.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "policy-apart", description: "A looser policy and a change of storage in one branch." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }] } } }, schema131 = { title: "RuleEntry", type: "object", required: ["rule"], examples: [{ rule: "no-shrink" }], discriminator: { propertyName: "rule" }, oneOf: [{ title: "MaxMonthlySpendEntry", type: "object", description: "A team, a site, a label or the whole estate whose monthly cost is over its limit.", additionalProperties: !1, required: ["rule", "limit"], properties: { rule: { const: "max-monthly-spend", description: "A team, a site, a label or the whole estate whose monthly cost is over its limit." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, limit: { $ref: "common.json#/$defs/amount", description: "The highest total monthly cost of everything in scope. Exactly this amount is allowed." }, each: { type: "string", enum: ["team", "site"], description: "Applies the limit to each team, or each site, in scope separately instead of to their total." }, "warn-from": { type: "number", exclusiveMinimum: 0, maximum: 1, description: "The share of the limit from which a warning is given." }, from: { $ref: "common.json#/$defs/date", description: "The first day on which the limit applies." }, until: { $ref: "common.json#/$defs/date", description: "The last day on which the limit applies." } } }, { title: "SpendUnderALimitEntry", type: "object", description: "Monthly cost that no spend limit covers: of a team, or of no team at all.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "spend-under-a-limit", description: "Monthly cost that no spend limit covers: of a team, or of no team at all." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "MinimumHeadroomEntry", type: "object", description: "Less headroom than required in a site's quota, a server's attachment slots, a volume group or a file system; or a file system that, by its readings, will be full too soon.", additionalProperties: !1, required: ["rule", "of"], properties: { rule: { const: "minimum-headroom", description: "Less headroom than required in a site's quota, a server's attachment slots, a volume group or a file system; or a file system that, by its readings, will be full too soon." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, of: { type: "string", enum: ["quota", "attachment-slots", "volume-group", "file-system"], description: "The layer that must keep headroom. A file system is checked against its readings; without any, its share and size are not checked." }, share: { type: "number", minimum: 0, maximum: 1, description: "The smallest share of the capacity that must be free. Exactly this share is enough." }, size: { $ref: "common.json#/$defs/size", description: "The smallest size that must be free, at layers measured in bytes." }, count: { type: "integer", minimum: 0, description: "The smallest number of volumes or slots that must be free, at layers that are counted." }, days: { type: "integer", minimum: 1, description: "The smallest number of days, from the day of the judgement, until a file system may be full by its readings: what counts is the day by which 5 in 100 of the futures drawn from them are full, so that the rule errs early. Exactly this many are enough." } } }, { title: "NoShrinkEntry", type: "object", description: "A volume, a volume group or a file system made smaller in exact bytes: also across a rename, a change of unit, or a deletion and re-creation in its place.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "no-shrink", description: "A volume, a volume group or a file system made smaller in exact bytes: also across a rename, a change of unit, or a deletion and re-creation in its place." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "allow-file-systems": { type: "array", items: { type: "string", enum: ["ext2", "ext3", "ext4", "btrfs", "ntfs", "swap"] }, description: "The types of file system that may be made smaller, among those whose own tools can do it." } } }, { title: "BootVolumeStaysEntry", type: "object", description: "A boot volume detached, swapped, moved, deleted, taken into a volume group or given a new file system while its server runs.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "boot-volume-stays", description: "A boot volume detached, swapped, moved, deleted, taken into a volume group or given a new file system while its server runs." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "ExclusiveAttachmentEntry", type: "object", description: "One volume attached to several servers, unless it is shareable, within its tier's limit, and holds a cluster-aware file system.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "exclusive-attachment", description: "One volume attached to several servers, unless it is shareable, within its tier's limit, and holds a cluster-aware file system." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "GroupTravelsWholeEntry", type: "object", description: "A volume group with members on different servers, or with some members attached and some not.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "group-travels-whole", description: "A volume group with members on different servers, or with some members attached and some not." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "SameSiteEntry", type: "object", description: "A volume attached to a server at another site.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "same-site", description: "A volume attached to a server at another site." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "GrowthStepEntry", type: "object", description: "A volume made larger in one change by more than a set factor or a set size.", additionalProperties: !1, required: ["rule"], minProperties: 2, properties: { rule: { const: "growth-step", description: "A volume made larger in one change by more than a set factor or a set size." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, times: { type: "number", minimum: 1, description: "The largest factor by which a volume may grow in one change." }, by: { $ref: "common.json#/$defs/size", description: "The largest size by which a volume may grow in one change." } } }, { title: "DetachedVolumeOwnedEntry", type: "object", description: "A volume that no server uses and that is still billed, unattached or attached only to stopped servers that cost nothing, without an owner, a reason or a retention date, or kept past that date.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "detached-volume-owned", description: "A volume that no server uses and that is still billed, unattached or attached only to stopped servers that cost nothing, without an owner, a reason or a retention date, or kept past that date." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "at-most": { type: "integer", minimum: 1, description: "How many days ahead a retention date may be at most." }, grace: { type: "integer", minimum: 0, default: 0, description: "How many days past the retention date are tolerated." } } }, { title: "DeletionPreparedEntry", type: "object", description: "The deletion of a volume that is attached on main, is protected, is to be kept longer, or leaves no record of its reason and of a recent enough backup; likewise a move to another site, and a file system deleted or reformatted on volumes that stay. Warns when a volume joins a group, or gets its first file system, and may already hold data.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "deletion-prepared", description: "The deletion of a volume that is attached on main, is protected, is to be kept longer, or leaves no record of its reason and of a recent enough backup; likewise a move to another site, and a file system deleted or reformatted on volumes that stay. Warns when a volume joins a group, or gets its first file system, and may already hold data." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "backup-within": { type: "integer", minimum: 0, description: "The greatest age, in days, of the backup on record on the day of the judgement; if left out, no backup is required." }, "attached-allowed": { type: "boolean", default: !1, description: "Whether a volume that is still attached on main may be deleted." } } }, { title: "DestructiveChangesFewEntry", type: "object", description: "More than a set number of changes in one branch that cannot be undone.", additionalProperties: !1, required: ["rule", "at-most"], properties: { rule: { const: "destructive-changes-few", description: "More than a set number of changes in one branch that cannot be undone." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "at-most": { type: "integer", minimum: 0, description: "How many volumes, groups and file systems one branch may delete, shrink or reformat. Exactly this many are allowed; what is lost together with its volume or group counts once." } } }, { title: "FreezeEntry", type: "object", description: "Changes that cannot be undone, or any changes, within a freeze period.", additionalProperties: !1, required: ["rule"], minProperties: 2, properties: { rule: { const: "freeze", description: "Changes that cannot be undone, or any changes, within a freeze period." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, from: { $ref: "common.json#/$defs/date", description: "The first day of the freeze." }, until: { $ref: "common.json#/$defs/date", description: "The last day of the freeze." }, "all-changes": { type: "boolean", default: !1, description: "Whether every change of storage is refused, not only those that cannot be undone." }, reason: { $ref: "common.json#/$defs/sentence", description: "Why there is a freeze; shown with each finding." } } }, { title: "GrowthFollowedThroughEntry", type: "object", description: "Provisioned capacity that is left unallocated: a volume group with too much allocated to no file system, an attached volume in no group and without a file system, a file system smaller than the volume under it.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "growth-followed-through", description: "Provisioned capacity that is left unallocated: a volume group with too much allocated to no file system, an attached volume in no group and without a file system, a file system smaller than the volume under it." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; warning if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "idle-share": { type: "number", minimum: 0, maximum: 1, default: 0.25, description: "The largest share of the provisioned capacity of a volume group that may be unallocated. Exactly this share is allowed." }, "idle-size": { $ref: "common.json#/$defs/size", default: "1 GiB", description: "The size that may be unallocated at any one place, for a partition table, a group's metadata or a last extent. Exactly this size is allowed." } } }, { title: "NamingEntry", type: "object", description: "A name of a server, a volume, a volume group or a mount point that breaks the estate's pattern.", additionalProperties: !1, required: ["rule"], minProperties: 2, properties: { rule: { const: "naming", description: "A name of a server, a volume, a volume group or a mount point that breaks the estate's pattern." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, server: { type: "string", minLength: 1, description: "The pattern (RE2) that a server's name must match from end to end." }, volume: { type: "string", minLength: 1, description: "The pattern (RE2) that a volume's name must match from end to end." }, "volume-group": { type: "string", minLength: 1, description: "The pattern (RE2) that a volume group's name must match from end to end." }, mount: { type: "string", minLength: 1, description: "The pattern (RE2) that the mount point of a file system must match from end to end." } } }, { title: "ShapeEntry", type: "object", description: "Whatever does not match a JSON Schema of your own: a rule without code, for one kind of thing or for changes.", additionalProperties: !1, required: ["rule", "schema", "of"], properties: { rule: { const: "shape", description: "Whatever does not match a JSON Schema of your own: a rule without code, for one kind of thing or for changes." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, of: { type: "string", enum: ["server", "volume", "volume-group", "file-system", "change"], description: "What is checked against the schema, each by itself." }, kinds: { type: "array", minItems: 1, items: { type: "string", enum: ["server-created", "server-renamed", "server-changed-team", "server-moved-site", "server-changed-type", "server-started", "server-stopped", "boot-swapped", "server-edited", "server-deleted", "volume-created", "volume-re-created", "volume-renamed", "volume-changed-team", "volume-moved-site", "volume-moved-tier", "volume-grown", "volume-shrunk", "volume-unprotected", "volume-edited", "handed-over", "detached", "attached", "volume-deleted", "group-created", "group-renamed", "member-left", "member-joined", "group-edited", "group-deleted", "file-system-created", "file-system-remounted", "file-system-edited", "file-system-remade", "file-system-grown", "file-system-shrunk", "file-system-deleted"] }, description: "Only changes of these kinds; all kinds if left out. Only with of: change." }, schema: { type: "object", description: "A JSON Schema (2020-12) that each must satisfy. It sees the keys of the estate files, sizes as numbers under size-gib, and servers, volumes or volume-group for what it is attached to or part of; for a change: change, subject, before and after. Patterns are RE2; $ref stays within the schema." }, message: { $ref: "common.json#/$defs/sentence", description: "The beginning of the message about what does not match." } } }, { title: "TierBoundsEntry", type: "object", description: "A volume whose size its tier does not offer, or a server that needs more IOPS than its volumes' tiers provide.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "tier-bounds", description: "A volume whose size its tier does not offer, or a server that needs more IOPS than its volumes' tiers provide." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "PolicyApartEntry", type: "object", description: "A looser policy and a change of storage in one branch.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "policy-apart", description: "A looser policy and a change of storage in one branch." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }] }, func11 = require_ucs2length().default, schema133 = { title: "ScopeDeclaration", type: "object", additionalProperties: !1, description: "What the rule applies to; everything if left out. All keys given must match.", properties: { teams: { $ref: "#/$defs/names", description: "Only what belongs to one of these teams." }, sites: { $ref: "#/$defs/names", description: "Only what is at one of these sites." }, tiers: { $ref: "#/$defs/names", description: "Only volumes of one of these tiers." }, labels: { type: "object", propertyNames: { $ref: "common.json#/$defs/name" }, additionalProperties: { type: ["string", "array"], items: { type: "string" }, minItems: 1 }, description: "Only what has each of these labels, with the value or one of the values." } } }, schema134 = { type: "array", minItems: 1, items: { $ref: "common.json#/$defs/name" } };
 function validate63(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate63.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), Array.isArray(data)) {
     if (data.length < 1) {
-      let err0 = { instancePath, schemaPath: "#/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items", schema: 1, parentSchema: schema136, data };
+      let err0 = { instancePath, schemaPath: "#/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items", schema: 1, parentSchema: schema134, data };
       vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
     }
     let len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++) {
       let data0 = data[i0];
       if (typeof data0 == "string") {
-        if (!pattern13.test(data0)) {
-          let err1 = { instancePath: instancePath + "/" + i0, schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema73, data: data0 };
+        if (!pattern11.test(data0)) {
+          let err1 = { instancePath: instancePath + "/" + i0, schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema71, data: data0 };
           vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
         }
       } else {
-        let err2 = { instancePath: instancePath + "/" + i0, schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema73.type, parentSchema: schema73, data: data0 };
+        let err2 = { instancePath: instancePath + "/" + i0, schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema71.type, parentSchema: schema71, data: data0 };
         vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
       }
     }
   } else {
-    let err3 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema136.type, parentSchema: schema136, data };
+    let err3 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema134.type, parentSchema: schema134, data };
     vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
   }
   return validate63.errors = vErrors, errors === 0;
@@ -3210,7 +3211,7 @@ function validate62(data, { instancePath = "", parentData, parentDataProperty, r
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     for (let key0 in data)
       if (!(key0 === "teams" || key0 === "sites" || key0 === "tiers" || key0 === "labels")) {
-        let err0 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema135, data };
+        let err0 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema133, data };
         vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
       }
     if (data.teams !== void 0 && (validate63(data.teams, { instancePath: instancePath + "/teams", parentData: data, parentDataProperty: "teams", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length)), data.sites !== void 0 && (validate63(data.sites, { instancePath: instancePath + "/sites", parentData: data, parentDataProperty: "sites", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length)), data.tiers !== void 0 && (validate63(data.tiers, { instancePath: instancePath + "/tiers", parentData: data, parentDataProperty: "tiers", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length)), data.labels !== void 0) {
@@ -3219,48 +3220,48 @@ function validate62(data, { instancePath = "", parentData, parentDataProperty, r
         for (let key1 in data3) {
           let _errs7 = errors;
           if (typeof key1 == "string") {
-            if (!pattern13.test(key1)) {
-              let err1 = { instancePath: instancePath + "/labels", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema73, data: key1, propertyName: key1 };
+            if (!pattern11.test(key1)) {
+              let err1 = { instancePath: instancePath + "/labels", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema71, data: key1, propertyName: key1 };
               vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
             }
           } else {
-            let err2 = { instancePath: instancePath + "/labels", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema73.type, parentSchema: schema73, data: key1, propertyName: key1 };
+            let err2 = { instancePath: instancePath + "/labels", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema71.type, parentSchema: schema71, data: key1, propertyName: key1 };
             vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
           }
           var valid1 = _errs7 === errors;
           if (!valid1) {
-            let err3 = { instancePath: instancePath + "/labels", schemaPath: "#/properties/labels/propertyNames", keyword: "propertyNames", params: { propertyName: key1 }, message: "property name must be valid", schema: schema135.properties.labels.propertyNames, parentSchema: schema135.properties.labels, data: data3 };
+            let err3 = { instancePath: instancePath + "/labels", schemaPath: "#/properties/labels/propertyNames", keyword: "propertyNames", params: { propertyName: key1 }, message: "property name must be valid", schema: schema133.properties.labels.propertyNames, parentSchema: schema133.properties.labels, data: data3 };
             vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
           }
         }
         for (let key2 in data3) {
           let data4 = data3[key2];
           if (typeof data4 != "string" && !Array.isArray(data4)) {
-            let err4 = { instancePath: instancePath + "/labels/" + key2.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/labels/additionalProperties/type", keyword: "type", params: { type: schema135.properties.labels.additionalProperties.type }, message: "must be string,array", schema: schema135.properties.labels.additionalProperties.type, parentSchema: schema135.properties.labels.additionalProperties, data: data4 };
+            let err4 = { instancePath: instancePath + "/labels/" + key2.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/labels/additionalProperties/type", keyword: "type", params: { type: schema133.properties.labels.additionalProperties.type }, message: "must be string,array", schema: schema133.properties.labels.additionalProperties.type, parentSchema: schema133.properties.labels.additionalProperties, data: data4 };
             vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
           }
           if (Array.isArray(data4)) {
             if (data4.length < 1) {
-              let err5 = { instancePath: instancePath + "/labels/" + key2.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/labels/additionalProperties/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items", schema: 1, parentSchema: schema135.properties.labels.additionalProperties, data: data4 };
+              let err5 = { instancePath: instancePath + "/labels/" + key2.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/labels/additionalProperties/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items", schema: 1, parentSchema: schema133.properties.labels.additionalProperties, data: data4 };
               vErrors === null ? vErrors = [err5] : vErrors.push(err5), errors++;
             }
             let len0 = data4.length;
             for (let i0 = 0; i0 < len0; i0++) {
               let data5 = data4[i0];
               if (typeof data5 != "string") {
-                let err6 = { instancePath: instancePath + "/labels/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/" + i0, schemaPath: "#/properties/labels/additionalProperties/items/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema135.properties.labels.additionalProperties.items.type, parentSchema: schema135.properties.labels.additionalProperties.items, data: data5 };
+                let err6 = { instancePath: instancePath + "/labels/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/" + i0, schemaPath: "#/properties/labels/additionalProperties/items/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema133.properties.labels.additionalProperties.items.type, parentSchema: schema133.properties.labels.additionalProperties.items, data: data5 };
                 vErrors === null ? vErrors = [err6] : vErrors.push(err6), errors++;
               }
             }
           }
         }
       } else {
-        let err7 = { instancePath: instancePath + "/labels", schemaPath: "#/properties/labels/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema135.properties.labels.type, parentSchema: schema135.properties.labels, data: data3 };
+        let err7 = { instancePath: instancePath + "/labels", schemaPath: "#/properties/labels/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema133.properties.labels.type, parentSchema: schema133.properties.labels, data: data3 };
         vErrors === null ? vErrors = [err7] : vErrors.push(err7), errors++;
       }
     }
   } else {
-    let err8 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema135.type, parentSchema: schema135, data };
+    let err8 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema133.type, parentSchema: schema133, data };
     vErrors === null ? vErrors = [err8] : vErrors.push(err8), errors++;
   }
   return validate62.errors = vErrors, errors === 0;
@@ -3270,7 +3271,7 @@ function validate61(data, { instancePath = "", parentData, parentDataProperty, r
   let vErrors = null, errors = 0, evaluated0 = validate61.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     if (data.rule === void 0) {
-      let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema133.required, parentSchema: schema133, data };
+      let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema131.required, parentSchema: schema131, data };
       vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
     }
     let tag0 = data.rule;
@@ -3278,75 +3279,75 @@ function validate61(data, { instancePath = "", parentData, parentDataProperty, r
       if (tag0 === "max-monthly-spend") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (data.rule === void 0) {
-            let err1 = { instancePath, schemaPath: "#/oneOf/0/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema133.oneOf[0].required, parentSchema: schema133.oneOf[0], data };
+            let err1 = { instancePath, schemaPath: "#/oneOf/0/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema131.oneOf[0].required, parentSchema: schema131.oneOf[0], data };
             vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
           }
           if (data.limit === void 0) {
-            let err2 = { instancePath, schemaPath: "#/oneOf/0/required", keyword: "required", params: { missingProperty: "limit" }, message: "must have required property 'limit'", schema: schema133.oneOf[0].required, parentSchema: schema133.oneOf[0], data };
+            let err2 = { instancePath, schemaPath: "#/oneOf/0/required", keyword: "required", params: { missingProperty: "limit" }, message: "must have required property 'limit'", schema: schema131.oneOf[0].required, parentSchema: schema131.oneOf[0], data };
             vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
           }
           for (let key0 in data)
-            if (!func1.call(schema133.oneOf[0].properties, key0)) {
-              let err3 = { instancePath, schemaPath: "#/oneOf/0/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema133.oneOf[0], data };
+            if (!func1.call(schema131.oneOf[0].properties, key0)) {
+              let err3 = { instancePath, schemaPath: "#/oneOf/0/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema131.oneOf[0], data };
               vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
             }
           if (data.rule !== void 0) {
             let data0 = data.rule;
             if (data0 !== "max-monthly-spend") {
-              let err4 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/0/properties/rule/const", keyword: "const", params: { allowedValue: "max-monthly-spend" }, message: "must be equal to constant", schema: "max-monthly-spend", parentSchema: schema133.oneOf[0].properties.rule, data: data0 };
+              let err4 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/0/properties/rule/const", keyword: "const", params: { allowedValue: "max-monthly-spend" }, message: "must be equal to constant", schema: "max-monthly-spend", parentSchema: schema131.oneOf[0].properties.rule, data: data0 };
               vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
             }
           }
           if (data.name !== void 0) {
             let data1 = data.name;
             if (typeof data1 == "string") {
-              if (!pattern13.test(data1)) {
-                let err5 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema73, data: data1 };
+              if (!pattern11.test(data1)) {
+                let err5 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema71, data: data1 };
                 vErrors === null ? vErrors = [err5] : vErrors.push(err5), errors++;
               }
             } else {
-              let err6 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema73.type, parentSchema: schema73, data: data1 };
+              let err6 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema71.type, parentSchema: schema71, data: data1 };
               vErrors === null ? vErrors = [err6] : vErrors.push(err6), errors++;
             }
           }
           if (data.level !== void 0) {
             let data2 = data.level;
             if (typeof data2 != "string") {
-              let err7 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/0/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema133.oneOf[0].properties.level.type, parentSchema: schema133.oneOf[0].properties.level, data: data2 };
+              let err7 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/0/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema131.oneOf[0].properties.level.type, parentSchema: schema131.oneOf[0].properties.level, data: data2 };
               vErrors === null ? vErrors = [err7] : vErrors.push(err7), errors++;
             }
             if (!(data2 === "error" || data2 === "warning" || data2 === "note")) {
-              let err8 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/0/properties/level/enum", keyword: "enum", params: { allowedValues: schema133.oneOf[0].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema133.oneOf[0].properties.level.enum, parentSchema: schema133.oneOf[0].properties.level, data: data2 };
+              let err8 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/0/properties/level/enum", keyword: "enum", params: { allowedValues: schema131.oneOf[0].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema131.oneOf[0].properties.level.enum, parentSchema: schema131.oneOf[0].properties.level, data: data2 };
               vErrors === null ? vErrors = [err8] : vErrors.push(err8), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data3 = data.enabled;
             if (typeof data3 != "boolean") {
-              let err9 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/0/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema133.oneOf[0].properties.enabled.type, parentSchema: schema133.oneOf[0].properties.enabled, data: data3 };
+              let err9 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/0/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema131.oneOf[0].properties.enabled.type, parentSchema: schema131.oneOf[0].properties.enabled, data: data3 };
               vErrors === null ? vErrors = [err9] : vErrors.push(err9), errors++;
             }
           }
           if (data.where !== void 0 && (validate62(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate62.errors : vErrors.concat(validate62.errors), errors = vErrors.length)), data.limit !== void 0) {
             let data5 = data.limit;
             if (typeof data5 == "string") {
-              if (!pattern55.test(data5)) {
-                let err10 = { instancePath: instancePath + "/limit", schemaPath: "common.json#/$defs/amount/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})?$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})?$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})?$", parentSchema: schema120, data: data5 };
+              if (!pattern53.test(data5)) {
+                let err10 = { instancePath: instancePath + "/limit", schemaPath: "common.json#/$defs/amount/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})?$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})?$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})?$", parentSchema: schema118, data: data5 };
                 vErrors === null ? vErrors = [err10] : vErrors.push(err10), errors++;
               }
             } else {
-              let err11 = { instancePath: instancePath + "/limit", schemaPath: "common.json#/$defs/amount/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema120.type, parentSchema: schema120, data: data5 };
+              let err11 = { instancePath: instancePath + "/limit", schemaPath: "common.json#/$defs/amount/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema118.type, parentSchema: schema118, data: data5 };
               vErrors === null ? vErrors = [err11] : vErrors.push(err11), errors++;
             }
           }
           if (data.each !== void 0) {
             let data6 = data.each;
             if (typeof data6 != "string") {
-              let err12 = { instancePath: instancePath + "/each", schemaPath: "#/oneOf/0/properties/each/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema133.oneOf[0].properties.each.type, parentSchema: schema133.oneOf[0].properties.each, data: data6 };
+              let err12 = { instancePath: instancePath + "/each", schemaPath: "#/oneOf/0/properties/each/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema131.oneOf[0].properties.each.type, parentSchema: schema131.oneOf[0].properties.each, data: data6 };
               vErrors === null ? vErrors = [err12] : vErrors.push(err12), errors++;
             }
             if (!(data6 === "team" || data6 === "site")) {
-              let err13 = { instancePath: instancePath + "/each", schemaPath: "#/oneOf/0/properties/each/enum", keyword: "enum", params: { allowedValues: schema133.oneOf[0].properties.each.enum }, message: "must be equal to one of the allowed values", schema: schema133.oneOf[0].properties.each.enum, parentSchema: schema133.oneOf[0].properties.each, data: data6 };
+              let err13 = { instancePath: instancePath + "/each", schemaPath: "#/oneOf/0/properties/each/enum", keyword: "enum", params: { allowedValues: schema131.oneOf[0].properties.each.enum }, message: "must be equal to one of the allowed values", schema: schema131.oneOf[0].properties.each.enum, parentSchema: schema131.oneOf[0].properties.each, data: data6 };
               vErrors === null ? vErrors = [err13] : vErrors.push(err13), errors++;
             }
           }
@@ -3354,15 +3355,15 @@ function validate61(data, { instancePath = "", parentData, parentDataProperty, r
             let data7 = data["warn-from"];
             if (typeof data7 == "number" && isFinite(data7)) {
               if (data7 > 1 || isNaN(data7)) {
-                let err14 = { instancePath: instancePath + "/warn-from", schemaPath: "#/oneOf/0/properties/warn-from/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1 }, message: "must be <= 1", schema: 1, parentSchema: schema133.oneOf[0].properties["warn-from"], data: data7 };
+                let err14 = { instancePath: instancePath + "/warn-from", schemaPath: "#/oneOf/0/properties/warn-from/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1 }, message: "must be <= 1", schema: 1, parentSchema: schema131.oneOf[0].properties["warn-from"], data: data7 };
                 vErrors === null ? vErrors = [err14] : vErrors.push(err14), errors++;
               }
               if (data7 <= 0 || isNaN(data7)) {
-                let err15 = { instancePath: instancePath + "/warn-from", schemaPath: "#/oneOf/0/properties/warn-from/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0", schema: 0, parentSchema: schema133.oneOf[0].properties["warn-from"], data: data7 };
+                let err15 = { instancePath: instancePath + "/warn-from", schemaPath: "#/oneOf/0/properties/warn-from/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0", schema: 0, parentSchema: schema131.oneOf[0].properties["warn-from"], data: data7 };
                 vErrors === null ? vErrors = [err15] : vErrors.push(err15), errors++;
               }
             } else {
-              let err16 = { instancePath: instancePath + "/warn-from", schemaPath: "#/oneOf/0/properties/warn-from/type", keyword: "type", params: { type: "number" }, message: "must be number", schema: schema133.oneOf[0].properties["warn-from"].type, parentSchema: schema133.oneOf[0].properties["warn-from"], data: data7 };
+              let err16 = { instancePath: instancePath + "/warn-from", schemaPath: "#/oneOf/0/properties/warn-from/type", keyword: "type", params: { type: "number" }, message: "must be number", schema: schema131.oneOf[0].properties["warn-from"].type, parentSchema: schema131.oneOf[0].properties["warn-from"], data: data7 };
               vErrors === null ? vErrors = [err16] : vErrors.push(err16), errors++;
             }
           }
@@ -3391,124 +3392,124 @@ function validate61(data, { instancePath = "", parentData, parentDataProperty, r
             }
           }
         } else {
-          let err21 = { instancePath, schemaPath: "#/oneOf/0/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema133.oneOf[0].type, parentSchema: schema133.oneOf[0], data };
+          let err21 = { instancePath, schemaPath: "#/oneOf/0/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema131.oneOf[0].type, parentSchema: schema131.oneOf[0], data };
           vErrors === null ? vErrors = [err21] : vErrors.push(err21), errors++;
         }
         var props0 = !0;
       } else if (tag0 === "spend-under-a-limit") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (data.rule === void 0) {
-            let err22 = { instancePath, schemaPath: "#/oneOf/1/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema133.oneOf[1].required, parentSchema: schema133.oneOf[1], data };
+            let err22 = { instancePath, schemaPath: "#/oneOf/1/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema131.oneOf[1].required, parentSchema: schema131.oneOf[1], data };
             vErrors === null ? vErrors = [err22] : vErrors.push(err22), errors++;
           }
           for (let key1 in data)
             if (!(key1 === "rule" || key1 === "name" || key1 === "level" || key1 === "enabled" || key1 === "where")) {
-              let err23 = { instancePath, schemaPath: "#/oneOf/1/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key1 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema133.oneOf[1], data };
+              let err23 = { instancePath, schemaPath: "#/oneOf/1/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key1 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema131.oneOf[1], data };
               vErrors === null ? vErrors = [err23] : vErrors.push(err23), errors++;
             }
           if (data.rule !== void 0) {
             let data10 = data.rule;
             if (data10 !== "spend-under-a-limit") {
-              let err24 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/1/properties/rule/const", keyword: "const", params: { allowedValue: "spend-under-a-limit" }, message: "must be equal to constant", schema: "spend-under-a-limit", parentSchema: schema133.oneOf[1].properties.rule, data: data10 };
+              let err24 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/1/properties/rule/const", keyword: "const", params: { allowedValue: "spend-under-a-limit" }, message: "must be equal to constant", schema: "spend-under-a-limit", parentSchema: schema131.oneOf[1].properties.rule, data: data10 };
               vErrors === null ? vErrors = [err24] : vErrors.push(err24), errors++;
             }
           }
           if (data.name !== void 0) {
             let data11 = data.name;
             if (typeof data11 == "string") {
-              if (!pattern13.test(data11)) {
-                let err25 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema73, data: data11 };
+              if (!pattern11.test(data11)) {
+                let err25 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema71, data: data11 };
                 vErrors === null ? vErrors = [err25] : vErrors.push(err25), errors++;
               }
             } else {
-              let err26 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema73.type, parentSchema: schema73, data: data11 };
+              let err26 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema71.type, parentSchema: schema71, data: data11 };
               vErrors === null ? vErrors = [err26] : vErrors.push(err26), errors++;
             }
           }
           if (data.level !== void 0) {
             let data12 = data.level;
             if (typeof data12 != "string") {
-              let err27 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/1/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema133.oneOf[1].properties.level.type, parentSchema: schema133.oneOf[1].properties.level, data: data12 };
+              let err27 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/1/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema131.oneOf[1].properties.level.type, parentSchema: schema131.oneOf[1].properties.level, data: data12 };
               vErrors === null ? vErrors = [err27] : vErrors.push(err27), errors++;
             }
             if (!(data12 === "error" || data12 === "warning" || data12 === "note")) {
-              let err28 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/1/properties/level/enum", keyword: "enum", params: { allowedValues: schema133.oneOf[1].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema133.oneOf[1].properties.level.enum, parentSchema: schema133.oneOf[1].properties.level, data: data12 };
+              let err28 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/1/properties/level/enum", keyword: "enum", params: { allowedValues: schema131.oneOf[1].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema131.oneOf[1].properties.level.enum, parentSchema: schema131.oneOf[1].properties.level, data: data12 };
               vErrors === null ? vErrors = [err28] : vErrors.push(err28), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data13 = data.enabled;
             if (typeof data13 != "boolean") {
-              let err29 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/1/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema133.oneOf[1].properties.enabled.type, parentSchema: schema133.oneOf[1].properties.enabled, data: data13 };
+              let err29 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/1/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema131.oneOf[1].properties.enabled.type, parentSchema: schema131.oneOf[1].properties.enabled, data: data13 };
               vErrors === null ? vErrors = [err29] : vErrors.push(err29), errors++;
             }
           }
           data.where !== void 0 && (validate62(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate62.errors : vErrors.concat(validate62.errors), errors = vErrors.length));
         } else {
-          let err30 = { instancePath, schemaPath: "#/oneOf/1/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema133.oneOf[1].type, parentSchema: schema133.oneOf[1], data };
+          let err30 = { instancePath, schemaPath: "#/oneOf/1/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema131.oneOf[1].type, parentSchema: schema131.oneOf[1], data };
           vErrors === null ? vErrors = [err30] : vErrors.push(err30), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else if (tag0 === "minimum-headroom") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (data.rule === void 0) {
-            let err31 = { instancePath, schemaPath: "#/oneOf/2/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema133.oneOf[2].required, parentSchema: schema133.oneOf[2], data };
+            let err31 = { instancePath, schemaPath: "#/oneOf/2/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema131.oneOf[2].required, parentSchema: schema131.oneOf[2], data };
             vErrors === null ? vErrors = [err31] : vErrors.push(err31), errors++;
           }
           if (data.of === void 0) {
-            let err32 = { instancePath, schemaPath: "#/oneOf/2/required", keyword: "required", params: { missingProperty: "of" }, message: "must have required property 'of'", schema: schema133.oneOf[2].required, parentSchema: schema133.oneOf[2], data };
+            let err32 = { instancePath, schemaPath: "#/oneOf/2/required", keyword: "required", params: { missingProperty: "of" }, message: "must have required property 'of'", schema: schema131.oneOf[2].required, parentSchema: schema131.oneOf[2], data };
             vErrors === null ? vErrors = [err32] : vErrors.push(err32), errors++;
           }
           for (let key2 in data)
-            if (!func1.call(schema133.oneOf[2].properties, key2)) {
-              let err33 = { instancePath, schemaPath: "#/oneOf/2/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key2 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema133.oneOf[2], data };
+            if (!func1.call(schema131.oneOf[2].properties, key2)) {
+              let err33 = { instancePath, schemaPath: "#/oneOf/2/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key2 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema131.oneOf[2], data };
               vErrors === null ? vErrors = [err33] : vErrors.push(err33), errors++;
             }
           if (data.rule !== void 0) {
             let data15 = data.rule;
             if (data15 !== "minimum-headroom") {
-              let err34 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/2/properties/rule/const", keyword: "const", params: { allowedValue: "minimum-headroom" }, message: "must be equal to constant", schema: "minimum-headroom", parentSchema: schema133.oneOf[2].properties.rule, data: data15 };
+              let err34 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/2/properties/rule/const", keyword: "const", params: { allowedValue: "minimum-headroom" }, message: "must be equal to constant", schema: "minimum-headroom", parentSchema: schema131.oneOf[2].properties.rule, data: data15 };
               vErrors === null ? vErrors = [err34] : vErrors.push(err34), errors++;
             }
           }
           if (data.name !== void 0) {
             let data16 = data.name;
             if (typeof data16 == "string") {
-              if (!pattern13.test(data16)) {
-                let err35 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema73, data: data16 };
+              if (!pattern11.test(data16)) {
+                let err35 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema71, data: data16 };
                 vErrors === null ? vErrors = [err35] : vErrors.push(err35), errors++;
               }
             } else {
-              let err36 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema73.type, parentSchema: schema73, data: data16 };
+              let err36 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema71.type, parentSchema: schema71, data: data16 };
               vErrors === null ? vErrors = [err36] : vErrors.push(err36), errors++;
             }
           }
           if (data.level !== void 0) {
             let data17 = data.level;
             if (typeof data17 != "string") {
-              let err37 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/2/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema133.oneOf[2].properties.level.type, parentSchema: schema133.oneOf[2].properties.level, data: data17 };
+              let err37 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/2/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema131.oneOf[2].properties.level.type, parentSchema: schema131.oneOf[2].properties.level, data: data17 };
               vErrors === null ? vErrors = [err37] : vErrors.push(err37), errors++;
             }
             if (!(data17 === "error" || data17 === "warning" || data17 === "note")) {
-              let err38 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/2/properties/level/enum", keyword: "enum", params: { allowedValues: schema133.oneOf[2].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema133.oneOf[2].properties.level.enum, parentSchema: schema133.oneOf[2].properties.level, data: data17 };
+              let err38 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/2/properties/level/enum", keyword: "enum", params: { allowedValues: schema131.oneOf[2].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema131.oneOf[2].properties.level.enum, parentSchema: schema131.oneOf[2].properties.level, data: data17 };
               vErrors === null ? vErrors = [err38] : vErrors.push(err38), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data18 = data.enabled;
             if (typeof data18 != "boolean") {
-              let err39 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/2/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema133.oneOf[2].properties.enabled.type, parentSchema: schema133.oneOf[2].properties.enabled, data: data18 };
+              let err39 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/2/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema131.oneOf[2].properties.enabled.type, parentSchema: schema131.oneOf[2].properties.enabled, data: data18 };
               vErrors === null ? vErrors = [err39] : vErrors.push(err39), errors++;
             }
           }
           if (data.where !== void 0 && (validate62(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate62.errors : vErrors.concat(validate62.errors), errors = vErrors.length)), data.of !== void 0) {
             let data20 = data.of;
             if (typeof data20 != "string") {
-              let err40 = { instancePath: instancePath + "/of", schemaPath: "#/oneOf/2/properties/of/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema133.oneOf[2].properties.of.type, parentSchema: schema133.oneOf[2].properties.of, data: data20 };
+              let err40 = { instancePath: instancePath + "/of", schemaPath: "#/oneOf/2/properties/of/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema131.oneOf[2].properties.of.type, parentSchema: schema131.oneOf[2].properties.of, data: data20 };
               vErrors === null ? vErrors = [err40] : vErrors.push(err40), errors++;
             }
             if (!(data20 === "quota" || data20 === "attachment-slots" || data20 === "volume-group" || data20 === "file-system")) {
-              let err41 = { instancePath: instancePath + "/of", schemaPath: "#/oneOf/2/properties/of/enum", keyword: "enum", params: { allowedValues: schema133.oneOf[2].properties.of.enum }, message: "must be equal to one of the allowed values", schema: schema133.oneOf[2].properties.of.enum, parentSchema: schema133.oneOf[2].properties.of, data: data20 };
+              let err41 = { instancePath: instancePath + "/of", schemaPath: "#/oneOf/2/properties/of/enum", keyword: "enum", params: { allowedValues: schema131.oneOf[2].properties.of.enum }, message: "must be equal to one of the allowed values", schema: schema131.oneOf[2].properties.of.enum, parentSchema: schema131.oneOf[2].properties.of, data: data20 };
               vErrors === null ? vErrors = [err41] : vErrors.push(err41), errors++;
             }
           }
@@ -3516,102 +3517,102 @@ function validate61(data, { instancePath = "", parentData, parentDataProperty, r
             let data21 = data.share;
             if (typeof data21 == "number" && isFinite(data21)) {
               if (data21 > 1 || isNaN(data21)) {
-                let err42 = { instancePath: instancePath + "/share", schemaPath: "#/oneOf/2/properties/share/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1 }, message: "must be <= 1", schema: 1, parentSchema: schema133.oneOf[2].properties.share, data: data21 };
+                let err42 = { instancePath: instancePath + "/share", schemaPath: "#/oneOf/2/properties/share/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1 }, message: "must be <= 1", schema: 1, parentSchema: schema131.oneOf[2].properties.share, data: data21 };
                 vErrors === null ? vErrors = [err42] : vErrors.push(err42), errors++;
               }
               if (data21 < 0 || isNaN(data21)) {
-                let err43 = { instancePath: instancePath + "/share", schemaPath: "#/oneOf/2/properties/share/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema133.oneOf[2].properties.share, data: data21 };
+                let err43 = { instancePath: instancePath + "/share", schemaPath: "#/oneOf/2/properties/share/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema131.oneOf[2].properties.share, data: data21 };
                 vErrors === null ? vErrors = [err43] : vErrors.push(err43), errors++;
               }
             } else {
-              let err44 = { instancePath: instancePath + "/share", schemaPath: "#/oneOf/2/properties/share/type", keyword: "type", params: { type: "number" }, message: "must be number", schema: schema133.oneOf[2].properties.share.type, parentSchema: schema133.oneOf[2].properties.share, data: data21 };
+              let err44 = { instancePath: instancePath + "/share", schemaPath: "#/oneOf/2/properties/share/type", keyword: "type", params: { type: "number" }, message: "must be number", schema: schema131.oneOf[2].properties.share.type, parentSchema: schema131.oneOf[2].properties.share, data: data21 };
               vErrors === null ? vErrors = [err44] : vErrors.push(err44), errors++;
             }
           }
           if (data.size !== void 0) {
             let data22 = data.size;
             if (typeof data22 == "string") {
-              if (!pattern23.test(data22)) {
-                let err45 = { instancePath: instancePath + "/size", schemaPath: "common.json#/$defs/size/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", parentSchema: schema84, data: data22 };
+              if (!pattern21.test(data22)) {
+                let err45 = { instancePath: instancePath + "/size", schemaPath: "common.json#/$defs/size/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", parentSchema: schema82, data: data22 };
                 vErrors === null ? vErrors = [err45] : vErrors.push(err45), errors++;
               }
             } else {
-              let err46 = { instancePath: instancePath + "/size", schemaPath: "common.json#/$defs/size/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema84.type, parentSchema: schema84, data: data22 };
+              let err46 = { instancePath: instancePath + "/size", schemaPath: "common.json#/$defs/size/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema82.type, parentSchema: schema82, data: data22 };
               vErrors === null ? vErrors = [err46] : vErrors.push(err46), errors++;
             }
           }
           if (data.count !== void 0) {
             let data23 = data.count;
             if (!(typeof data23 == "number" && !(data23 % 1) && !isNaN(data23) && isFinite(data23))) {
-              let err47 = { instancePath: instancePath + "/count", schemaPath: "#/oneOf/2/properties/count/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema133.oneOf[2].properties.count.type, parentSchema: schema133.oneOf[2].properties.count, data: data23 };
+              let err47 = { instancePath: instancePath + "/count", schemaPath: "#/oneOf/2/properties/count/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema131.oneOf[2].properties.count.type, parentSchema: schema131.oneOf[2].properties.count, data: data23 };
               vErrors === null ? vErrors = [err47] : vErrors.push(err47), errors++;
             }
             if (typeof data23 == "number" && isFinite(data23) && (data23 < 0 || isNaN(data23))) {
-              let err48 = { instancePath: instancePath + "/count", schemaPath: "#/oneOf/2/properties/count/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema133.oneOf[2].properties.count, data: data23 };
+              let err48 = { instancePath: instancePath + "/count", schemaPath: "#/oneOf/2/properties/count/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema131.oneOf[2].properties.count, data: data23 };
               vErrors === null ? vErrors = [err48] : vErrors.push(err48), errors++;
             }
           }
           if (data.days !== void 0) {
             let data24 = data.days;
             if (!(typeof data24 == "number" && !(data24 % 1) && !isNaN(data24) && isFinite(data24))) {
-              let err49 = { instancePath: instancePath + "/days", schemaPath: "#/oneOf/2/properties/days/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema133.oneOf[2].properties.days.type, parentSchema: schema133.oneOf[2].properties.days, data: data24 };
+              let err49 = { instancePath: instancePath + "/days", schemaPath: "#/oneOf/2/properties/days/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema131.oneOf[2].properties.days.type, parentSchema: schema131.oneOf[2].properties.days, data: data24 };
               vErrors === null ? vErrors = [err49] : vErrors.push(err49), errors++;
             }
             if (typeof data24 == "number" && isFinite(data24) && (data24 < 1 || isNaN(data24))) {
-              let err50 = { instancePath: instancePath + "/days", schemaPath: "#/oneOf/2/properties/days/minimum", keyword: "minimum", params: { comparison: ">=", limit: 1 }, message: "must be >= 1", schema: 1, parentSchema: schema133.oneOf[2].properties.days, data: data24 };
+              let err50 = { instancePath: instancePath + "/days", schemaPath: "#/oneOf/2/properties/days/minimum", keyword: "minimum", params: { comparison: ">=", limit: 1 }, message: "must be >= 1", schema: 1, parentSchema: schema131.oneOf[2].properties.days, data: data24 };
               vErrors === null ? vErrors = [err50] : vErrors.push(err50), errors++;
             }
           }
         } else {
-          let err51 = { instancePath, schemaPath: "#/oneOf/2/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema133.oneOf[2].type, parentSchema: schema133.oneOf[2], data };
+          let err51 = { instancePath, schemaPath: "#/oneOf/2/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema131.oneOf[2].type, parentSchema: schema131.oneOf[2], data };
           vErrors === null ? vErrors = [err51] : vErrors.push(err51), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else if (tag0 === "no-shrink") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (data.rule === void 0) {
-            let err52 = { instancePath, schemaPath: "#/oneOf/3/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema133.oneOf[3].required, parentSchema: schema133.oneOf[3], data };
+            let err52 = { instancePath, schemaPath: "#/oneOf/3/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema131.oneOf[3].required, parentSchema: schema131.oneOf[3], data };
             vErrors === null ? vErrors = [err52] : vErrors.push(err52), errors++;
           }
           for (let key3 in data)
             if (!(key3 === "rule" || key3 === "name" || key3 === "level" || key3 === "enabled" || key3 === "where" || key3 === "allow-file-systems")) {
-              let err53 = { instancePath, schemaPath: "#/oneOf/3/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key3 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema133.oneOf[3], data };
+              let err53 = { instancePath, schemaPath: "#/oneOf/3/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key3 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema131.oneOf[3], data };
               vErrors === null ? vErrors = [err53] : vErrors.push(err53), errors++;
             }
           if (data.rule !== void 0) {
             let data25 = data.rule;
             if (data25 !== "no-shrink") {
-              let err54 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/3/properties/rule/const", keyword: "const", params: { allowedValue: "no-shrink" }, message: "must be equal to constant", schema: "no-shrink", parentSchema: schema133.oneOf[3].properties.rule, data: data25 };
+              let err54 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/3/properties/rule/const", keyword: "const", params: { allowedValue: "no-shrink" }, message: "must be equal to constant", schema: "no-shrink", parentSchema: schema131.oneOf[3].properties.rule, data: data25 };
               vErrors === null ? vErrors = [err54] : vErrors.push(err54), errors++;
             }
           }
           if (data.name !== void 0) {
             let data26 = data.name;
             if (typeof data26 == "string") {
-              if (!pattern13.test(data26)) {
-                let err55 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema73, data: data26 };
+              if (!pattern11.test(data26)) {
+                let err55 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema71, data: data26 };
                 vErrors === null ? vErrors = [err55] : vErrors.push(err55), errors++;
               }
             } else {
-              let err56 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema73.type, parentSchema: schema73, data: data26 };
+              let err56 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema71.type, parentSchema: schema71, data: data26 };
               vErrors === null ? vErrors = [err56] : vErrors.push(err56), errors++;
             }
           }
           if (data.level !== void 0) {
             let data27 = data.level;
             if (typeof data27 != "string") {
-              let err57 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/3/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema133.oneOf[3].properties.level.type, parentSchema: schema133.oneOf[3].properties.level, data: data27 };
+              let err57 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/3/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema131.oneOf[3].properties.level.type, parentSchema: schema131.oneOf[3].properties.level, data: data27 };
               vErrors === null ? vErrors = [err57] : vErrors.push(err57), errors++;
             }
             if (!(data27 === "error" || data27 === "warning" || data27 === "note")) {
-              let err58 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/3/properties/level/enum", keyword: "enum", params: { allowedValues: schema133.oneOf[3].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema133.oneOf[3].properties.level.enum, parentSchema: schema133.oneOf[3].properties.level, data: data27 };
+              let err58 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/3/properties/level/enum", keyword: "enum", params: { allowedValues: schema131.oneOf[3].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema131.oneOf[3].properties.level.enum, parentSchema: schema131.oneOf[3].properties.level, data: data27 };
               vErrors === null ? vErrors = [err58] : vErrors.push(err58), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data28 = data.enabled;
             if (typeof data28 != "boolean") {
-              let err59 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/3/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema133.oneOf[3].properties.enabled.type, parentSchema: schema133.oneOf[3].properties.enabled, data: data28 };
+              let err59 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/3/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema131.oneOf[3].properties.enabled.type, parentSchema: schema131.oneOf[3].properties.enabled, data: data28 };
               vErrors === null ? vErrors = [err59] : vErrors.push(err59), errors++;
             }
           }
@@ -3622,289 +3623,289 @@ function validate61(data, { instancePath = "", parentData, parentDataProperty, r
               for (let i0 = 0; i0 < len0; i0++) {
                 let data31 = data30[i0];
                 if (typeof data31 != "string") {
-                  let err60 = { instancePath: instancePath + "/allow-file-systems/" + i0, schemaPath: "#/oneOf/3/properties/allow-file-systems/items/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema133.oneOf[3].properties["allow-file-systems"].items.type, parentSchema: schema133.oneOf[3].properties["allow-file-systems"].items, data: data31 };
+                  let err60 = { instancePath: instancePath + "/allow-file-systems/" + i0, schemaPath: "#/oneOf/3/properties/allow-file-systems/items/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema131.oneOf[3].properties["allow-file-systems"].items.type, parentSchema: schema131.oneOf[3].properties["allow-file-systems"].items, data: data31 };
                   vErrors === null ? vErrors = [err60] : vErrors.push(err60), errors++;
                 }
                 if (!(data31 === "ext2" || data31 === "ext3" || data31 === "ext4" || data31 === "btrfs" || data31 === "ntfs" || data31 === "swap")) {
-                  let err61 = { instancePath: instancePath + "/allow-file-systems/" + i0, schemaPath: "#/oneOf/3/properties/allow-file-systems/items/enum", keyword: "enum", params: { allowedValues: schema133.oneOf[3].properties["allow-file-systems"].items.enum }, message: "must be equal to one of the allowed values", schema: schema133.oneOf[3].properties["allow-file-systems"].items.enum, parentSchema: schema133.oneOf[3].properties["allow-file-systems"].items, data: data31 };
+                  let err61 = { instancePath: instancePath + "/allow-file-systems/" + i0, schemaPath: "#/oneOf/3/properties/allow-file-systems/items/enum", keyword: "enum", params: { allowedValues: schema131.oneOf[3].properties["allow-file-systems"].items.enum }, message: "must be equal to one of the allowed values", schema: schema131.oneOf[3].properties["allow-file-systems"].items.enum, parentSchema: schema131.oneOf[3].properties["allow-file-systems"].items, data: data31 };
                   vErrors === null ? vErrors = [err61] : vErrors.push(err61), errors++;
                 }
               }
             } else {
-              let err62 = { instancePath: instancePath + "/allow-file-systems", schemaPath: "#/oneOf/3/properties/allow-file-systems/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema133.oneOf[3].properties["allow-file-systems"].type, parentSchema: schema133.oneOf[3].properties["allow-file-systems"], data: data30 };
+              let err62 = { instancePath: instancePath + "/allow-file-systems", schemaPath: "#/oneOf/3/properties/allow-file-systems/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema131.oneOf[3].properties["allow-file-systems"].type, parentSchema: schema131.oneOf[3].properties["allow-file-systems"], data: data30 };
               vErrors === null ? vErrors = [err62] : vErrors.push(err62), errors++;
             }
           }
         } else {
-          let err63 = { instancePath, schemaPath: "#/oneOf/3/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema133.oneOf[3].type, parentSchema: schema133.oneOf[3], data };
+          let err63 = { instancePath, schemaPath: "#/oneOf/3/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema131.oneOf[3].type, parentSchema: schema131.oneOf[3], data };
           vErrors === null ? vErrors = [err63] : vErrors.push(err63), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else if (tag0 === "boot-volume-stays") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (data.rule === void 0) {
-            let err64 = { instancePath, schemaPath: "#/oneOf/4/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema133.oneOf[4].required, parentSchema: schema133.oneOf[4], data };
+            let err64 = { instancePath, schemaPath: "#/oneOf/4/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema131.oneOf[4].required, parentSchema: schema131.oneOf[4], data };
             vErrors === null ? vErrors = [err64] : vErrors.push(err64), errors++;
           }
           for (let key4 in data)
             if (!(key4 === "rule" || key4 === "name" || key4 === "level" || key4 === "enabled" || key4 === "where")) {
-              let err65 = { instancePath, schemaPath: "#/oneOf/4/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key4 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema133.oneOf[4], data };
+              let err65 = { instancePath, schemaPath: "#/oneOf/4/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key4 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema131.oneOf[4], data };
               vErrors === null ? vErrors = [err65] : vErrors.push(err65), errors++;
             }
           if (data.rule !== void 0) {
             let data32 = data.rule;
             if (data32 !== "boot-volume-stays") {
-              let err66 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/4/properties/rule/const", keyword: "const", params: { allowedValue: "boot-volume-stays" }, message: "must be equal to constant", schema: "boot-volume-stays", parentSchema: schema133.oneOf[4].properties.rule, data: data32 };
+              let err66 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/4/properties/rule/const", keyword: "const", params: { allowedValue: "boot-volume-stays" }, message: "must be equal to constant", schema: "boot-volume-stays", parentSchema: schema131.oneOf[4].properties.rule, data: data32 };
               vErrors === null ? vErrors = [err66] : vErrors.push(err66), errors++;
             }
           }
           if (data.name !== void 0) {
             let data33 = data.name;
             if (typeof data33 == "string") {
-              if (!pattern13.test(data33)) {
-                let err67 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema73, data: data33 };
+              if (!pattern11.test(data33)) {
+                let err67 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema71, data: data33 };
                 vErrors === null ? vErrors = [err67] : vErrors.push(err67), errors++;
               }
             } else {
-              let err68 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema73.type, parentSchema: schema73, data: data33 };
+              let err68 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema71.type, parentSchema: schema71, data: data33 };
               vErrors === null ? vErrors = [err68] : vErrors.push(err68), errors++;
             }
           }
           if (data.level !== void 0) {
             let data34 = data.level;
             if (typeof data34 != "string") {
-              let err69 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/4/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema133.oneOf[4].properties.level.type, parentSchema: schema133.oneOf[4].properties.level, data: data34 };
+              let err69 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/4/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema131.oneOf[4].properties.level.type, parentSchema: schema131.oneOf[4].properties.level, data: data34 };
               vErrors === null ? vErrors = [err69] : vErrors.push(err69), errors++;
             }
             if (!(data34 === "error" || data34 === "warning" || data34 === "note")) {
-              let err70 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/4/properties/level/enum", keyword: "enum", params: { allowedValues: schema133.oneOf[4].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema133.oneOf[4].properties.level.enum, parentSchema: schema133.oneOf[4].properties.level, data: data34 };
+              let err70 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/4/properties/level/enum", keyword: "enum", params: { allowedValues: schema131.oneOf[4].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema131.oneOf[4].properties.level.enum, parentSchema: schema131.oneOf[4].properties.level, data: data34 };
               vErrors === null ? vErrors = [err70] : vErrors.push(err70), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data35 = data.enabled;
             if (typeof data35 != "boolean") {
-              let err71 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/4/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema133.oneOf[4].properties.enabled.type, parentSchema: schema133.oneOf[4].properties.enabled, data: data35 };
+              let err71 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/4/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema131.oneOf[4].properties.enabled.type, parentSchema: schema131.oneOf[4].properties.enabled, data: data35 };
               vErrors === null ? vErrors = [err71] : vErrors.push(err71), errors++;
             }
           }
           data.where !== void 0 && (validate62(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate62.errors : vErrors.concat(validate62.errors), errors = vErrors.length));
         } else {
-          let err72 = { instancePath, schemaPath: "#/oneOf/4/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema133.oneOf[4].type, parentSchema: schema133.oneOf[4], data };
+          let err72 = { instancePath, schemaPath: "#/oneOf/4/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema131.oneOf[4].type, parentSchema: schema131.oneOf[4], data };
           vErrors === null ? vErrors = [err72] : vErrors.push(err72), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else if (tag0 === "exclusive-attachment") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (data.rule === void 0) {
-            let err73 = { instancePath, schemaPath: "#/oneOf/5/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema133.oneOf[5].required, parentSchema: schema133.oneOf[5], data };
+            let err73 = { instancePath, schemaPath: "#/oneOf/5/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema131.oneOf[5].required, parentSchema: schema131.oneOf[5], data };
             vErrors === null ? vErrors = [err73] : vErrors.push(err73), errors++;
           }
           for (let key5 in data)
             if (!(key5 === "rule" || key5 === "name" || key5 === "level" || key5 === "enabled" || key5 === "where")) {
-              let err74 = { instancePath, schemaPath: "#/oneOf/5/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key5 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema133.oneOf[5], data };
+              let err74 = { instancePath, schemaPath: "#/oneOf/5/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key5 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema131.oneOf[5], data };
               vErrors === null ? vErrors = [err74] : vErrors.push(err74), errors++;
             }
           if (data.rule !== void 0) {
             let data37 = data.rule;
             if (data37 !== "exclusive-attachment") {
-              let err75 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/5/properties/rule/const", keyword: "const", params: { allowedValue: "exclusive-attachment" }, message: "must be equal to constant", schema: "exclusive-attachment", parentSchema: schema133.oneOf[5].properties.rule, data: data37 };
+              let err75 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/5/properties/rule/const", keyword: "const", params: { allowedValue: "exclusive-attachment" }, message: "must be equal to constant", schema: "exclusive-attachment", parentSchema: schema131.oneOf[5].properties.rule, data: data37 };
               vErrors === null ? vErrors = [err75] : vErrors.push(err75), errors++;
             }
           }
           if (data.name !== void 0) {
             let data38 = data.name;
             if (typeof data38 == "string") {
-              if (!pattern13.test(data38)) {
-                let err76 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema73, data: data38 };
+              if (!pattern11.test(data38)) {
+                let err76 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema71, data: data38 };
                 vErrors === null ? vErrors = [err76] : vErrors.push(err76), errors++;
               }
             } else {
-              let err77 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema73.type, parentSchema: schema73, data: data38 };
+              let err77 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema71.type, parentSchema: schema71, data: data38 };
               vErrors === null ? vErrors = [err77] : vErrors.push(err77), errors++;
             }
           }
           if (data.level !== void 0) {
             let data39 = data.level;
             if (typeof data39 != "string") {
-              let err78 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/5/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema133.oneOf[5].properties.level.type, parentSchema: schema133.oneOf[5].properties.level, data: data39 };
+              let err78 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/5/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema131.oneOf[5].properties.level.type, parentSchema: schema131.oneOf[5].properties.level, data: data39 };
               vErrors === null ? vErrors = [err78] : vErrors.push(err78), errors++;
             }
             if (!(data39 === "error" || data39 === "warning" || data39 === "note")) {
-              let err79 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/5/properties/level/enum", keyword: "enum", params: { allowedValues: schema133.oneOf[5].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema133.oneOf[5].properties.level.enum, parentSchema: schema133.oneOf[5].properties.level, data: data39 };
+              let err79 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/5/properties/level/enum", keyword: "enum", params: { allowedValues: schema131.oneOf[5].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema131.oneOf[5].properties.level.enum, parentSchema: schema131.oneOf[5].properties.level, data: data39 };
               vErrors === null ? vErrors = [err79] : vErrors.push(err79), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data40 = data.enabled;
             if (typeof data40 != "boolean") {
-              let err80 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/5/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema133.oneOf[5].properties.enabled.type, parentSchema: schema133.oneOf[5].properties.enabled, data: data40 };
+              let err80 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/5/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema131.oneOf[5].properties.enabled.type, parentSchema: schema131.oneOf[5].properties.enabled, data: data40 };
               vErrors === null ? vErrors = [err80] : vErrors.push(err80), errors++;
             }
           }
           data.where !== void 0 && (validate62(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate62.errors : vErrors.concat(validate62.errors), errors = vErrors.length));
         } else {
-          let err81 = { instancePath, schemaPath: "#/oneOf/5/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema133.oneOf[5].type, parentSchema: schema133.oneOf[5], data };
+          let err81 = { instancePath, schemaPath: "#/oneOf/5/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema131.oneOf[5].type, parentSchema: schema131.oneOf[5], data };
           vErrors === null ? vErrors = [err81] : vErrors.push(err81), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else if (tag0 === "group-travels-whole") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (data.rule === void 0) {
-            let err82 = { instancePath, schemaPath: "#/oneOf/6/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema133.oneOf[6].required, parentSchema: schema133.oneOf[6], data };
+            let err82 = { instancePath, schemaPath: "#/oneOf/6/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema131.oneOf[6].required, parentSchema: schema131.oneOf[6], data };
             vErrors === null ? vErrors = [err82] : vErrors.push(err82), errors++;
           }
           for (let key6 in data)
             if (!(key6 === "rule" || key6 === "name" || key6 === "level" || key6 === "enabled" || key6 === "where")) {
-              let err83 = { instancePath, schemaPath: "#/oneOf/6/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key6 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema133.oneOf[6], data };
+              let err83 = { instancePath, schemaPath: "#/oneOf/6/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key6 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema131.oneOf[6], data };
               vErrors === null ? vErrors = [err83] : vErrors.push(err83), errors++;
             }
           if (data.rule !== void 0) {
             let data42 = data.rule;
             if (data42 !== "group-travels-whole") {
-              let err84 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/6/properties/rule/const", keyword: "const", params: { allowedValue: "group-travels-whole" }, message: "must be equal to constant", schema: "group-travels-whole", parentSchema: schema133.oneOf[6].properties.rule, data: data42 };
+              let err84 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/6/properties/rule/const", keyword: "const", params: { allowedValue: "group-travels-whole" }, message: "must be equal to constant", schema: "group-travels-whole", parentSchema: schema131.oneOf[6].properties.rule, data: data42 };
               vErrors === null ? vErrors = [err84] : vErrors.push(err84), errors++;
             }
           }
           if (data.name !== void 0) {
             let data43 = data.name;
             if (typeof data43 == "string") {
-              if (!pattern13.test(data43)) {
-                let err85 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema73, data: data43 };
+              if (!pattern11.test(data43)) {
+                let err85 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema71, data: data43 };
                 vErrors === null ? vErrors = [err85] : vErrors.push(err85), errors++;
               }
             } else {
-              let err86 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema73.type, parentSchema: schema73, data: data43 };
+              let err86 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema71.type, parentSchema: schema71, data: data43 };
               vErrors === null ? vErrors = [err86] : vErrors.push(err86), errors++;
             }
           }
           if (data.level !== void 0) {
             let data44 = data.level;
             if (typeof data44 != "string") {
-              let err87 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/6/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema133.oneOf[6].properties.level.type, parentSchema: schema133.oneOf[6].properties.level, data: data44 };
+              let err87 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/6/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema131.oneOf[6].properties.level.type, parentSchema: schema131.oneOf[6].properties.level, data: data44 };
               vErrors === null ? vErrors = [err87] : vErrors.push(err87), errors++;
             }
             if (!(data44 === "error" || data44 === "warning" || data44 === "note")) {
-              let err88 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/6/properties/level/enum", keyword: "enum", params: { allowedValues: schema133.oneOf[6].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema133.oneOf[6].properties.level.enum, parentSchema: schema133.oneOf[6].properties.level, data: data44 };
+              let err88 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/6/properties/level/enum", keyword: "enum", params: { allowedValues: schema131.oneOf[6].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema131.oneOf[6].properties.level.enum, parentSchema: schema131.oneOf[6].properties.level, data: data44 };
               vErrors === null ? vErrors = [err88] : vErrors.push(err88), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data45 = data.enabled;
             if (typeof data45 != "boolean") {
-              let err89 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/6/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema133.oneOf[6].properties.enabled.type, parentSchema: schema133.oneOf[6].properties.enabled, data: data45 };
+              let err89 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/6/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema131.oneOf[6].properties.enabled.type, parentSchema: schema131.oneOf[6].properties.enabled, data: data45 };
               vErrors === null ? vErrors = [err89] : vErrors.push(err89), errors++;
             }
           }
           data.where !== void 0 && (validate62(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate62.errors : vErrors.concat(validate62.errors), errors = vErrors.length));
         } else {
-          let err90 = { instancePath, schemaPath: "#/oneOf/6/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema133.oneOf[6].type, parentSchema: schema133.oneOf[6], data };
+          let err90 = { instancePath, schemaPath: "#/oneOf/6/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema131.oneOf[6].type, parentSchema: schema131.oneOf[6], data };
           vErrors === null ? vErrors = [err90] : vErrors.push(err90), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else if (tag0 === "same-site") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (data.rule === void 0) {
-            let err91 = { instancePath, schemaPath: "#/oneOf/7/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema133.oneOf[7].required, parentSchema: schema133.oneOf[7], data };
+            let err91 = { instancePath, schemaPath: "#/oneOf/7/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema131.oneOf[7].required, parentSchema: schema131.oneOf[7], data };
             vErrors === null ? vErrors = [err91] : vErrors.push(err91), errors++;
           }
           for (let key7 in data)
             if (!(key7 === "rule" || key7 === "name" || key7 === "level" || key7 === "enabled" || key7 === "where")) {
-              let err92 = { instancePath, schemaPath: "#/oneOf/7/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key7 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema133.oneOf[7], data };
+              let err92 = { instancePath, schemaPath: "#/oneOf/7/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key7 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema131.oneOf[7], data };
               vErrors === null ? vErrors = [err92] : vErrors.push(err92), errors++;
             }
           if (data.rule !== void 0) {
             let data47 = data.rule;
             if (data47 !== "same-site") {
-              let err93 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/7/properties/rule/const", keyword: "const", params: { allowedValue: "same-site" }, message: "must be equal to constant", schema: "same-site", parentSchema: schema133.oneOf[7].properties.rule, data: data47 };
+              let err93 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/7/properties/rule/const", keyword: "const", params: { allowedValue: "same-site" }, message: "must be equal to constant", schema: "same-site", parentSchema: schema131.oneOf[7].properties.rule, data: data47 };
               vErrors === null ? vErrors = [err93] : vErrors.push(err93), errors++;
             }
           }
           if (data.name !== void 0) {
             let data48 = data.name;
             if (typeof data48 == "string") {
-              if (!pattern13.test(data48)) {
-                let err94 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema73, data: data48 };
+              if (!pattern11.test(data48)) {
+                let err94 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema71, data: data48 };
                 vErrors === null ? vErrors = [err94] : vErrors.push(err94), errors++;
               }
             } else {
-              let err95 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema73.type, parentSchema: schema73, data: data48 };
+              let err95 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema71.type, parentSchema: schema71, data: data48 };
               vErrors === null ? vErrors = [err95] : vErrors.push(err95), errors++;
             }
           }
           if (data.level !== void 0) {
             let data49 = data.level;
             if (typeof data49 != "string") {
-              let err96 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/7/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema133.oneOf[7].properties.level.type, parentSchema: schema133.oneOf[7].properties.level, data: data49 };
+              let err96 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/7/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema131.oneOf[7].properties.level.type, parentSchema: schema131.oneOf[7].properties.level, data: data49 };
               vErrors === null ? vErrors = [err96] : vErrors.push(err96), errors++;
             }
             if (!(data49 === "error" || data49 === "warning" || data49 === "note")) {
-              let err97 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/7/properties/level/enum", keyword: "enum", params: { allowedValues: schema133.oneOf[7].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema133.oneOf[7].properties.level.enum, parentSchema: schema133.oneOf[7].properties.level, data: data49 };
+              let err97 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/7/properties/level/enum", keyword: "enum", params: { allowedValues: schema131.oneOf[7].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema131.oneOf[7].properties.level.enum, parentSchema: schema131.oneOf[7].properties.level, data: data49 };
               vErrors === null ? vErrors = [err97] : vErrors.push(err97), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data50 = data.enabled;
             if (typeof data50 != "boolean") {
-              let err98 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/7/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema133.oneOf[7].properties.enabled.type, parentSchema: schema133.oneOf[7].properties.enabled, data: data50 };
+              let err98 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/7/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema131.oneOf[7].properties.enabled.type, parentSchema: schema131.oneOf[7].properties.enabled, data: data50 };
               vErrors === null ? vErrors = [err98] : vErrors.push(err98), errors++;
             }
           }
           data.where !== void 0 && (validate62(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate62.errors : vErrors.concat(validate62.errors), errors = vErrors.length));
         } else {
-          let err99 = { instancePath, schemaPath: "#/oneOf/7/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema133.oneOf[7].type, parentSchema: schema133.oneOf[7], data };
+          let err99 = { instancePath, schemaPath: "#/oneOf/7/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema131.oneOf[7].type, parentSchema: schema131.oneOf[7], data };
           vErrors === null ? vErrors = [err99] : vErrors.push(err99), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else if (tag0 === "growth-step") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (Object.keys(data).length < 2) {
-            let err100 = { instancePath, schemaPath: "#/oneOf/8/minProperties", keyword: "minProperties", params: { limit: 2 }, message: "must NOT have fewer than 2 properties", schema: 2, parentSchema: schema133.oneOf[8], data };
+            let err100 = { instancePath, schemaPath: "#/oneOf/8/minProperties", keyword: "minProperties", params: { limit: 2 }, message: "must NOT have fewer than 2 properties", schema: 2, parentSchema: schema131.oneOf[8], data };
             vErrors === null ? vErrors = [err100] : vErrors.push(err100), errors++;
           }
           if (data.rule === void 0) {
-            let err101 = { instancePath, schemaPath: "#/oneOf/8/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema133.oneOf[8].required, parentSchema: schema133.oneOf[8], data };
+            let err101 = { instancePath, schemaPath: "#/oneOf/8/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema131.oneOf[8].required, parentSchema: schema131.oneOf[8], data };
             vErrors === null ? vErrors = [err101] : vErrors.push(err101), errors++;
           }
           for (let key8 in data)
             if (!(key8 === "rule" || key8 === "name" || key8 === "level" || key8 === "enabled" || key8 === "where" || key8 === "times" || key8 === "by")) {
-              let err102 = { instancePath, schemaPath: "#/oneOf/8/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key8 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema133.oneOf[8], data };
+              let err102 = { instancePath, schemaPath: "#/oneOf/8/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key8 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema131.oneOf[8], data };
               vErrors === null ? vErrors = [err102] : vErrors.push(err102), errors++;
             }
           if (data.rule !== void 0) {
             let data52 = data.rule;
             if (data52 !== "growth-step") {
-              let err103 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/8/properties/rule/const", keyword: "const", params: { allowedValue: "growth-step" }, message: "must be equal to constant", schema: "growth-step", parentSchema: schema133.oneOf[8].properties.rule, data: data52 };
+              let err103 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/8/properties/rule/const", keyword: "const", params: { allowedValue: "growth-step" }, message: "must be equal to constant", schema: "growth-step", parentSchema: schema131.oneOf[8].properties.rule, data: data52 };
               vErrors === null ? vErrors = [err103] : vErrors.push(err103), errors++;
             }
           }
           if (data.name !== void 0) {
             let data53 = data.name;
             if (typeof data53 == "string") {
-              if (!pattern13.test(data53)) {
-                let err104 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema73, data: data53 };
+              if (!pattern11.test(data53)) {
+                let err104 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema71, data: data53 };
                 vErrors === null ? vErrors = [err104] : vErrors.push(err104), errors++;
               }
             } else {
-              let err105 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema73.type, parentSchema: schema73, data: data53 };
+              let err105 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema71.type, parentSchema: schema71, data: data53 };
               vErrors === null ? vErrors = [err105] : vErrors.push(err105), errors++;
             }
           }
           if (data.level !== void 0) {
             let data54 = data.level;
             if (typeof data54 != "string") {
-              let err106 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/8/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema133.oneOf[8].properties.level.type, parentSchema: schema133.oneOf[8].properties.level, data: data54 };
+              let err106 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/8/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema131.oneOf[8].properties.level.type, parentSchema: schema131.oneOf[8].properties.level, data: data54 };
               vErrors === null ? vErrors = [err106] : vErrors.push(err106), errors++;
             }
             if (!(data54 === "error" || data54 === "warning" || data54 === "note")) {
-              let err107 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/8/properties/level/enum", keyword: "enum", params: { allowedValues: schema133.oneOf[8].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema133.oneOf[8].properties.level.enum, parentSchema: schema133.oneOf[8].properties.level, data: data54 };
+              let err107 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/8/properties/level/enum", keyword: "enum", params: { allowedValues: schema131.oneOf[8].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema131.oneOf[8].properties.level.enum, parentSchema: schema131.oneOf[8].properties.level, data: data54 };
               vErrors === null ? vErrors = [err107] : vErrors.push(err107), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data55 = data.enabled;
             if (typeof data55 != "boolean") {
-              let err108 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/8/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema133.oneOf[8].properties.enabled.type, parentSchema: schema133.oneOf[8].properties.enabled, data: data55 };
+              let err108 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/8/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema131.oneOf[8].properties.enabled.type, parentSchema: schema131.oneOf[8].properties.enabled, data: data55 };
               vErrors === null ? vErrors = [err108] : vErrors.push(err108), errors++;
             }
           }
@@ -3912,294 +3913,294 @@ function validate61(data, { instancePath = "", parentData, parentDataProperty, r
             let data57 = data.times;
             if (typeof data57 == "number" && isFinite(data57)) {
               if (data57 < 1 || isNaN(data57)) {
-                let err109 = { instancePath: instancePath + "/times", schemaPath: "#/oneOf/8/properties/times/minimum", keyword: "minimum", params: { comparison: ">=", limit: 1 }, message: "must be >= 1", schema: 1, parentSchema: schema133.oneOf[8].properties.times, data: data57 };
+                let err109 = { instancePath: instancePath + "/times", schemaPath: "#/oneOf/8/properties/times/minimum", keyword: "minimum", params: { comparison: ">=", limit: 1 }, message: "must be >= 1", schema: 1, parentSchema: schema131.oneOf[8].properties.times, data: data57 };
                 vErrors === null ? vErrors = [err109] : vErrors.push(err109), errors++;
               }
             } else {
-              let err110 = { instancePath: instancePath + "/times", schemaPath: "#/oneOf/8/properties/times/type", keyword: "type", params: { type: "number" }, message: "must be number", schema: schema133.oneOf[8].properties.times.type, parentSchema: schema133.oneOf[8].properties.times, data: data57 };
+              let err110 = { instancePath: instancePath + "/times", schemaPath: "#/oneOf/8/properties/times/type", keyword: "type", params: { type: "number" }, message: "must be number", schema: schema131.oneOf[8].properties.times.type, parentSchema: schema131.oneOf[8].properties.times, data: data57 };
               vErrors === null ? vErrors = [err110] : vErrors.push(err110), errors++;
             }
           }
           if (data.by !== void 0) {
             let data58 = data.by;
             if (typeof data58 == "string") {
-              if (!pattern23.test(data58)) {
-                let err111 = { instancePath: instancePath + "/by", schemaPath: "common.json#/$defs/size/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", parentSchema: schema84, data: data58 };
+              if (!pattern21.test(data58)) {
+                let err111 = { instancePath: instancePath + "/by", schemaPath: "common.json#/$defs/size/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", parentSchema: schema82, data: data58 };
                 vErrors === null ? vErrors = [err111] : vErrors.push(err111), errors++;
               }
             } else {
-              let err112 = { instancePath: instancePath + "/by", schemaPath: "common.json#/$defs/size/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema84.type, parentSchema: schema84, data: data58 };
+              let err112 = { instancePath: instancePath + "/by", schemaPath: "common.json#/$defs/size/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema82.type, parentSchema: schema82, data: data58 };
               vErrors === null ? vErrors = [err112] : vErrors.push(err112), errors++;
             }
           }
         } else {
-          let err113 = { instancePath, schemaPath: "#/oneOf/8/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema133.oneOf[8].type, parentSchema: schema133.oneOf[8], data };
+          let err113 = { instancePath, schemaPath: "#/oneOf/8/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema131.oneOf[8].type, parentSchema: schema131.oneOf[8], data };
           vErrors === null ? vErrors = [err113] : vErrors.push(err113), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else if (tag0 === "detached-volume-owned") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (data.rule === void 0) {
-            let err114 = { instancePath, schemaPath: "#/oneOf/9/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema133.oneOf[9].required, parentSchema: schema133.oneOf[9], data };
+            let err114 = { instancePath, schemaPath: "#/oneOf/9/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema131.oneOf[9].required, parentSchema: schema131.oneOf[9], data };
             vErrors === null ? vErrors = [err114] : vErrors.push(err114), errors++;
           }
           for (let key9 in data)
             if (!(key9 === "rule" || key9 === "name" || key9 === "level" || key9 === "enabled" || key9 === "where" || key9 === "at-most" || key9 === "grace")) {
-              let err115 = { instancePath, schemaPath: "#/oneOf/9/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key9 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema133.oneOf[9], data };
+              let err115 = { instancePath, schemaPath: "#/oneOf/9/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key9 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema131.oneOf[9], data };
               vErrors === null ? vErrors = [err115] : vErrors.push(err115), errors++;
             }
           if (data.rule !== void 0) {
             let data59 = data.rule;
             if (data59 !== "detached-volume-owned") {
-              let err116 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/9/properties/rule/const", keyword: "const", params: { allowedValue: "detached-volume-owned" }, message: "must be equal to constant", schema: "detached-volume-owned", parentSchema: schema133.oneOf[9].properties.rule, data: data59 };
+              let err116 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/9/properties/rule/const", keyword: "const", params: { allowedValue: "detached-volume-owned" }, message: "must be equal to constant", schema: "detached-volume-owned", parentSchema: schema131.oneOf[9].properties.rule, data: data59 };
               vErrors === null ? vErrors = [err116] : vErrors.push(err116), errors++;
             }
           }
           if (data.name !== void 0) {
             let data60 = data.name;
             if (typeof data60 == "string") {
-              if (!pattern13.test(data60)) {
-                let err117 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema73, data: data60 };
+              if (!pattern11.test(data60)) {
+                let err117 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema71, data: data60 };
                 vErrors === null ? vErrors = [err117] : vErrors.push(err117), errors++;
               }
             } else {
-              let err118 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema73.type, parentSchema: schema73, data: data60 };
+              let err118 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema71.type, parentSchema: schema71, data: data60 };
               vErrors === null ? vErrors = [err118] : vErrors.push(err118), errors++;
             }
           }
           if (data.level !== void 0) {
             let data61 = data.level;
             if (typeof data61 != "string") {
-              let err119 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/9/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema133.oneOf[9].properties.level.type, parentSchema: schema133.oneOf[9].properties.level, data: data61 };
+              let err119 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/9/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema131.oneOf[9].properties.level.type, parentSchema: schema131.oneOf[9].properties.level, data: data61 };
               vErrors === null ? vErrors = [err119] : vErrors.push(err119), errors++;
             }
             if (!(data61 === "error" || data61 === "warning" || data61 === "note")) {
-              let err120 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/9/properties/level/enum", keyword: "enum", params: { allowedValues: schema133.oneOf[9].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema133.oneOf[9].properties.level.enum, parentSchema: schema133.oneOf[9].properties.level, data: data61 };
+              let err120 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/9/properties/level/enum", keyword: "enum", params: { allowedValues: schema131.oneOf[9].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema131.oneOf[9].properties.level.enum, parentSchema: schema131.oneOf[9].properties.level, data: data61 };
               vErrors === null ? vErrors = [err120] : vErrors.push(err120), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data62 = data.enabled;
             if (typeof data62 != "boolean") {
-              let err121 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/9/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema133.oneOf[9].properties.enabled.type, parentSchema: schema133.oneOf[9].properties.enabled, data: data62 };
+              let err121 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/9/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema131.oneOf[9].properties.enabled.type, parentSchema: schema131.oneOf[9].properties.enabled, data: data62 };
               vErrors === null ? vErrors = [err121] : vErrors.push(err121), errors++;
             }
           }
           if (data.where !== void 0 && (validate62(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate62.errors : vErrors.concat(validate62.errors), errors = vErrors.length)), data["at-most"] !== void 0) {
             let data64 = data["at-most"];
             if (!(typeof data64 == "number" && !(data64 % 1) && !isNaN(data64) && isFinite(data64))) {
-              let err122 = { instancePath: instancePath + "/at-most", schemaPath: "#/oneOf/9/properties/at-most/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema133.oneOf[9].properties["at-most"].type, parentSchema: schema133.oneOf[9].properties["at-most"], data: data64 };
+              let err122 = { instancePath: instancePath + "/at-most", schemaPath: "#/oneOf/9/properties/at-most/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema131.oneOf[9].properties["at-most"].type, parentSchema: schema131.oneOf[9].properties["at-most"], data: data64 };
               vErrors === null ? vErrors = [err122] : vErrors.push(err122), errors++;
             }
             if (typeof data64 == "number" && isFinite(data64) && (data64 < 1 || isNaN(data64))) {
-              let err123 = { instancePath: instancePath + "/at-most", schemaPath: "#/oneOf/9/properties/at-most/minimum", keyword: "minimum", params: { comparison: ">=", limit: 1 }, message: "must be >= 1", schema: 1, parentSchema: schema133.oneOf[9].properties["at-most"], data: data64 };
+              let err123 = { instancePath: instancePath + "/at-most", schemaPath: "#/oneOf/9/properties/at-most/minimum", keyword: "minimum", params: { comparison: ">=", limit: 1 }, message: "must be >= 1", schema: 1, parentSchema: schema131.oneOf[9].properties["at-most"], data: data64 };
               vErrors === null ? vErrors = [err123] : vErrors.push(err123), errors++;
             }
           }
           if (data.grace !== void 0) {
             let data65 = data.grace;
             if (!(typeof data65 == "number" && !(data65 % 1) && !isNaN(data65) && isFinite(data65))) {
-              let err124 = { instancePath: instancePath + "/grace", schemaPath: "#/oneOf/9/properties/grace/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema133.oneOf[9].properties.grace.type, parentSchema: schema133.oneOf[9].properties.grace, data: data65 };
+              let err124 = { instancePath: instancePath + "/grace", schemaPath: "#/oneOf/9/properties/grace/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema131.oneOf[9].properties.grace.type, parentSchema: schema131.oneOf[9].properties.grace, data: data65 };
               vErrors === null ? vErrors = [err124] : vErrors.push(err124), errors++;
             }
             if (typeof data65 == "number" && isFinite(data65) && (data65 < 0 || isNaN(data65))) {
-              let err125 = { instancePath: instancePath + "/grace", schemaPath: "#/oneOf/9/properties/grace/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema133.oneOf[9].properties.grace, data: data65 };
+              let err125 = { instancePath: instancePath + "/grace", schemaPath: "#/oneOf/9/properties/grace/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema131.oneOf[9].properties.grace, data: data65 };
               vErrors === null ? vErrors = [err125] : vErrors.push(err125), errors++;
             }
           }
         } else {
-          let err126 = { instancePath, schemaPath: "#/oneOf/9/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema133.oneOf[9].type, parentSchema: schema133.oneOf[9], data };
+          let err126 = { instancePath, schemaPath: "#/oneOf/9/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema131.oneOf[9].type, parentSchema: schema131.oneOf[9], data };
           vErrors === null ? vErrors = [err126] : vErrors.push(err126), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else if (tag0 === "deletion-prepared") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (data.rule === void 0) {
-            let err127 = { instancePath, schemaPath: "#/oneOf/10/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema133.oneOf[10].required, parentSchema: schema133.oneOf[10], data };
+            let err127 = { instancePath, schemaPath: "#/oneOf/10/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema131.oneOf[10].required, parentSchema: schema131.oneOf[10], data };
             vErrors === null ? vErrors = [err127] : vErrors.push(err127), errors++;
           }
           for (let key10 in data)
             if (!(key10 === "rule" || key10 === "name" || key10 === "level" || key10 === "enabled" || key10 === "where" || key10 === "backup-within" || key10 === "attached-allowed")) {
-              let err128 = { instancePath, schemaPath: "#/oneOf/10/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key10 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema133.oneOf[10], data };
+              let err128 = { instancePath, schemaPath: "#/oneOf/10/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key10 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema131.oneOf[10], data };
               vErrors === null ? vErrors = [err128] : vErrors.push(err128), errors++;
             }
           if (data.rule !== void 0) {
             let data66 = data.rule;
             if (data66 !== "deletion-prepared") {
-              let err129 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/10/properties/rule/const", keyword: "const", params: { allowedValue: "deletion-prepared" }, message: "must be equal to constant", schema: "deletion-prepared", parentSchema: schema133.oneOf[10].properties.rule, data: data66 };
+              let err129 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/10/properties/rule/const", keyword: "const", params: { allowedValue: "deletion-prepared" }, message: "must be equal to constant", schema: "deletion-prepared", parentSchema: schema131.oneOf[10].properties.rule, data: data66 };
               vErrors === null ? vErrors = [err129] : vErrors.push(err129), errors++;
             }
           }
           if (data.name !== void 0) {
             let data67 = data.name;
             if (typeof data67 == "string") {
-              if (!pattern13.test(data67)) {
-                let err130 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema73, data: data67 };
+              if (!pattern11.test(data67)) {
+                let err130 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema71, data: data67 };
                 vErrors === null ? vErrors = [err130] : vErrors.push(err130), errors++;
               }
             } else {
-              let err131 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema73.type, parentSchema: schema73, data: data67 };
+              let err131 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema71.type, parentSchema: schema71, data: data67 };
               vErrors === null ? vErrors = [err131] : vErrors.push(err131), errors++;
             }
           }
           if (data.level !== void 0) {
             let data68 = data.level;
             if (typeof data68 != "string") {
-              let err132 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/10/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema133.oneOf[10].properties.level.type, parentSchema: schema133.oneOf[10].properties.level, data: data68 };
+              let err132 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/10/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema131.oneOf[10].properties.level.type, parentSchema: schema131.oneOf[10].properties.level, data: data68 };
               vErrors === null ? vErrors = [err132] : vErrors.push(err132), errors++;
             }
             if (!(data68 === "error" || data68 === "warning" || data68 === "note")) {
-              let err133 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/10/properties/level/enum", keyword: "enum", params: { allowedValues: schema133.oneOf[10].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema133.oneOf[10].properties.level.enum, parentSchema: schema133.oneOf[10].properties.level, data: data68 };
+              let err133 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/10/properties/level/enum", keyword: "enum", params: { allowedValues: schema131.oneOf[10].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema131.oneOf[10].properties.level.enum, parentSchema: schema131.oneOf[10].properties.level, data: data68 };
               vErrors === null ? vErrors = [err133] : vErrors.push(err133), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data69 = data.enabled;
             if (typeof data69 != "boolean") {
-              let err134 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/10/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema133.oneOf[10].properties.enabled.type, parentSchema: schema133.oneOf[10].properties.enabled, data: data69 };
+              let err134 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/10/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema131.oneOf[10].properties.enabled.type, parentSchema: schema131.oneOf[10].properties.enabled, data: data69 };
               vErrors === null ? vErrors = [err134] : vErrors.push(err134), errors++;
             }
           }
           if (data.where !== void 0 && (validate62(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate62.errors : vErrors.concat(validate62.errors), errors = vErrors.length)), data["backup-within"] !== void 0) {
             let data71 = data["backup-within"];
             if (!(typeof data71 == "number" && !(data71 % 1) && !isNaN(data71) && isFinite(data71))) {
-              let err135 = { instancePath: instancePath + "/backup-within", schemaPath: "#/oneOf/10/properties/backup-within/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema133.oneOf[10].properties["backup-within"].type, parentSchema: schema133.oneOf[10].properties["backup-within"], data: data71 };
+              let err135 = { instancePath: instancePath + "/backup-within", schemaPath: "#/oneOf/10/properties/backup-within/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema131.oneOf[10].properties["backup-within"].type, parentSchema: schema131.oneOf[10].properties["backup-within"], data: data71 };
               vErrors === null ? vErrors = [err135] : vErrors.push(err135), errors++;
             }
             if (typeof data71 == "number" && isFinite(data71) && (data71 < 0 || isNaN(data71))) {
-              let err136 = { instancePath: instancePath + "/backup-within", schemaPath: "#/oneOf/10/properties/backup-within/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema133.oneOf[10].properties["backup-within"], data: data71 };
+              let err136 = { instancePath: instancePath + "/backup-within", schemaPath: "#/oneOf/10/properties/backup-within/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema131.oneOf[10].properties["backup-within"], data: data71 };
               vErrors === null ? vErrors = [err136] : vErrors.push(err136), errors++;
             }
           }
           if (data["attached-allowed"] !== void 0) {
             let data72 = data["attached-allowed"];
             if (typeof data72 != "boolean") {
-              let err137 = { instancePath: instancePath + "/attached-allowed", schemaPath: "#/oneOf/10/properties/attached-allowed/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema133.oneOf[10].properties["attached-allowed"].type, parentSchema: schema133.oneOf[10].properties["attached-allowed"], data: data72 };
+              let err137 = { instancePath: instancePath + "/attached-allowed", schemaPath: "#/oneOf/10/properties/attached-allowed/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema131.oneOf[10].properties["attached-allowed"].type, parentSchema: schema131.oneOf[10].properties["attached-allowed"], data: data72 };
               vErrors === null ? vErrors = [err137] : vErrors.push(err137), errors++;
             }
           }
         } else {
-          let err138 = { instancePath, schemaPath: "#/oneOf/10/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema133.oneOf[10].type, parentSchema: schema133.oneOf[10], data };
+          let err138 = { instancePath, schemaPath: "#/oneOf/10/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema131.oneOf[10].type, parentSchema: schema131.oneOf[10], data };
           vErrors === null ? vErrors = [err138] : vErrors.push(err138), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else if (tag0 === "destructive-changes-few") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (data.rule === void 0) {
-            let err139 = { instancePath, schemaPath: "#/oneOf/11/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema133.oneOf[11].required, parentSchema: schema133.oneOf[11], data };
+            let err139 = { instancePath, schemaPath: "#/oneOf/11/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema131.oneOf[11].required, parentSchema: schema131.oneOf[11], data };
             vErrors === null ? vErrors = [err139] : vErrors.push(err139), errors++;
           }
           if (data["at-most"] === void 0) {
-            let err140 = { instancePath, schemaPath: "#/oneOf/11/required", keyword: "required", params: { missingProperty: "at-most" }, message: "must have required property 'at-most'", schema: schema133.oneOf[11].required, parentSchema: schema133.oneOf[11], data };
+            let err140 = { instancePath, schemaPath: "#/oneOf/11/required", keyword: "required", params: { missingProperty: "at-most" }, message: "must have required property 'at-most'", schema: schema131.oneOf[11].required, parentSchema: schema131.oneOf[11], data };
             vErrors === null ? vErrors = [err140] : vErrors.push(err140), errors++;
           }
           for (let key11 in data)
             if (!(key11 === "rule" || key11 === "name" || key11 === "level" || key11 === "enabled" || key11 === "where" || key11 === "at-most")) {
-              let err141 = { instancePath, schemaPath: "#/oneOf/11/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key11 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema133.oneOf[11], data };
+              let err141 = { instancePath, schemaPath: "#/oneOf/11/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key11 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema131.oneOf[11], data };
               vErrors === null ? vErrors = [err141] : vErrors.push(err141), errors++;
             }
           if (data.rule !== void 0) {
             let data73 = data.rule;
             if (data73 !== "destructive-changes-few") {
-              let err142 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/11/properties/rule/const", keyword: "const", params: { allowedValue: "destructive-changes-few" }, message: "must be equal to constant", schema: "destructive-changes-few", parentSchema: schema133.oneOf[11].properties.rule, data: data73 };
+              let err142 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/11/properties/rule/const", keyword: "const", params: { allowedValue: "destructive-changes-few" }, message: "must be equal to constant", schema: "destructive-changes-few", parentSchema: schema131.oneOf[11].properties.rule, data: data73 };
               vErrors === null ? vErrors = [err142] : vErrors.push(err142), errors++;
             }
           }
           if (data.name !== void 0) {
             let data74 = data.name;
             if (typeof data74 == "string") {
-              if (!pattern13.test(data74)) {
-                let err143 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema73, data: data74 };
+              if (!pattern11.test(data74)) {
+                let err143 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema71, data: data74 };
                 vErrors === null ? vErrors = [err143] : vErrors.push(err143), errors++;
               }
             } else {
-              let err144 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema73.type, parentSchema: schema73, data: data74 };
+              let err144 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema71.type, parentSchema: schema71, data: data74 };
               vErrors === null ? vErrors = [err144] : vErrors.push(err144), errors++;
             }
           }
           if (data.level !== void 0) {
             let data75 = data.level;
             if (typeof data75 != "string") {
-              let err145 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/11/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema133.oneOf[11].properties.level.type, parentSchema: schema133.oneOf[11].properties.level, data: data75 };
+              let err145 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/11/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema131.oneOf[11].properties.level.type, parentSchema: schema131.oneOf[11].properties.level, data: data75 };
               vErrors === null ? vErrors = [err145] : vErrors.push(err145), errors++;
             }
             if (!(data75 === "error" || data75 === "warning" || data75 === "note")) {
-              let err146 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/11/properties/level/enum", keyword: "enum", params: { allowedValues: schema133.oneOf[11].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema133.oneOf[11].properties.level.enum, parentSchema: schema133.oneOf[11].properties.level, data: data75 };
+              let err146 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/11/properties/level/enum", keyword: "enum", params: { allowedValues: schema131.oneOf[11].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema131.oneOf[11].properties.level.enum, parentSchema: schema131.oneOf[11].properties.level, data: data75 };
               vErrors === null ? vErrors = [err146] : vErrors.push(err146), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data76 = data.enabled;
             if (typeof data76 != "boolean") {
-              let err147 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/11/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema133.oneOf[11].properties.enabled.type, parentSchema: schema133.oneOf[11].properties.enabled, data: data76 };
+              let err147 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/11/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema131.oneOf[11].properties.enabled.type, parentSchema: schema131.oneOf[11].properties.enabled, data: data76 };
               vErrors === null ? vErrors = [err147] : vErrors.push(err147), errors++;
             }
           }
           if (data.where !== void 0 && (validate62(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate62.errors : vErrors.concat(validate62.errors), errors = vErrors.length)), data["at-most"] !== void 0) {
             let data78 = data["at-most"];
             if (!(typeof data78 == "number" && !(data78 % 1) && !isNaN(data78) && isFinite(data78))) {
-              let err148 = { instancePath: instancePath + "/at-most", schemaPath: "#/oneOf/11/properties/at-most/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema133.oneOf[11].properties["at-most"].type, parentSchema: schema133.oneOf[11].properties["at-most"], data: data78 };
+              let err148 = { instancePath: instancePath + "/at-most", schemaPath: "#/oneOf/11/properties/at-most/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema131.oneOf[11].properties["at-most"].type, parentSchema: schema131.oneOf[11].properties["at-most"], data: data78 };
               vErrors === null ? vErrors = [err148] : vErrors.push(err148), errors++;
             }
             if (typeof data78 == "number" && isFinite(data78) && (data78 < 0 || isNaN(data78))) {
-              let err149 = { instancePath: instancePath + "/at-most", schemaPath: "#/oneOf/11/properties/at-most/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema133.oneOf[11].properties["at-most"], data: data78 };
+              let err149 = { instancePath: instancePath + "/at-most", schemaPath: "#/oneOf/11/properties/at-most/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema131.oneOf[11].properties["at-most"], data: data78 };
               vErrors === null ? vErrors = [err149] : vErrors.push(err149), errors++;
             }
           }
         } else {
-          let err150 = { instancePath, schemaPath: "#/oneOf/11/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema133.oneOf[11].type, parentSchema: schema133.oneOf[11], data };
+          let err150 = { instancePath, schemaPath: "#/oneOf/11/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema131.oneOf[11].type, parentSchema: schema131.oneOf[11], data };
           vErrors === null ? vErrors = [err150] : vErrors.push(err150), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else if (tag0 === "freeze") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (Object.keys(data).length < 2) {
-            let err151 = { instancePath, schemaPath: "#/oneOf/12/minProperties", keyword: "minProperties", params: { limit: 2 }, message: "must NOT have fewer than 2 properties", schema: 2, parentSchema: schema133.oneOf[12], data };
+            let err151 = { instancePath, schemaPath: "#/oneOf/12/minProperties", keyword: "minProperties", params: { limit: 2 }, message: "must NOT have fewer than 2 properties", schema: 2, parentSchema: schema131.oneOf[12], data };
             vErrors === null ? vErrors = [err151] : vErrors.push(err151), errors++;
           }
           if (data.rule === void 0) {
-            let err152 = { instancePath, schemaPath: "#/oneOf/12/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema133.oneOf[12].required, parentSchema: schema133.oneOf[12], data };
+            let err152 = { instancePath, schemaPath: "#/oneOf/12/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema131.oneOf[12].required, parentSchema: schema131.oneOf[12], data };
             vErrors === null ? vErrors = [err152] : vErrors.push(err152), errors++;
           }
           for (let key12 in data)
-            if (!func1.call(schema133.oneOf[12].properties, key12)) {
-              let err153 = { instancePath, schemaPath: "#/oneOf/12/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key12 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema133.oneOf[12], data };
+            if (!func1.call(schema131.oneOf[12].properties, key12)) {
+              let err153 = { instancePath, schemaPath: "#/oneOf/12/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key12 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema131.oneOf[12], data };
               vErrors === null ? vErrors = [err153] : vErrors.push(err153), errors++;
             }
           if (data.rule !== void 0) {
             let data79 = data.rule;
             if (data79 !== "freeze") {
-              let err154 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/12/properties/rule/const", keyword: "const", params: { allowedValue: "freeze" }, message: "must be equal to constant", schema: "freeze", parentSchema: schema133.oneOf[12].properties.rule, data: data79 };
+              let err154 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/12/properties/rule/const", keyword: "const", params: { allowedValue: "freeze" }, message: "must be equal to constant", schema: "freeze", parentSchema: schema131.oneOf[12].properties.rule, data: data79 };
               vErrors === null ? vErrors = [err154] : vErrors.push(err154), errors++;
             }
           }
           if (data.name !== void 0) {
             let data80 = data.name;
             if (typeof data80 == "string") {
-              if (!pattern13.test(data80)) {
-                let err155 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema73, data: data80 };
+              if (!pattern11.test(data80)) {
+                let err155 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema71, data: data80 };
                 vErrors === null ? vErrors = [err155] : vErrors.push(err155), errors++;
               }
             } else {
-              let err156 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema73.type, parentSchema: schema73, data: data80 };
+              let err156 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema71.type, parentSchema: schema71, data: data80 };
               vErrors === null ? vErrors = [err156] : vErrors.push(err156), errors++;
             }
           }
           if (data.level !== void 0) {
             let data81 = data.level;
             if (typeof data81 != "string") {
-              let err157 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/12/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema133.oneOf[12].properties.level.type, parentSchema: schema133.oneOf[12].properties.level, data: data81 };
+              let err157 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/12/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema131.oneOf[12].properties.level.type, parentSchema: schema131.oneOf[12].properties.level, data: data81 };
               vErrors === null ? vErrors = [err157] : vErrors.push(err157), errors++;
             }
             if (!(data81 === "error" || data81 === "warning" || data81 === "note")) {
-              let err158 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/12/properties/level/enum", keyword: "enum", params: { allowedValues: schema133.oneOf[12].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema133.oneOf[12].properties.level.enum, parentSchema: schema133.oneOf[12].properties.level, data: data81 };
+              let err158 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/12/properties/level/enum", keyword: "enum", params: { allowedValues: schema131.oneOf[12].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema131.oneOf[12].properties.level.enum, parentSchema: schema131.oneOf[12].properties.level, data: data81 };
               vErrors === null ? vErrors = [err158] : vErrors.push(err158), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data82 = data.enabled;
             if (typeof data82 != "boolean") {
-              let err159 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/12/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema133.oneOf[12].properties.enabled.type, parentSchema: schema133.oneOf[12].properties.enabled, data: data82 };
+              let err159 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/12/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema131.oneOf[12].properties.enabled.type, parentSchema: schema131.oneOf[12].properties.enabled, data: data82 };
               vErrors === null ? vErrors = [err159] : vErrors.push(err159), errors++;
             }
           }
@@ -4230,72 +4231,72 @@ function validate61(data, { instancePath = "", parentData, parentDataProperty, r
           if (data["all-changes"] !== void 0) {
             let data86 = data["all-changes"];
             if (typeof data86 != "boolean") {
-              let err164 = { instancePath: instancePath + "/all-changes", schemaPath: "#/oneOf/12/properties/all-changes/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema133.oneOf[12].properties["all-changes"].type, parentSchema: schema133.oneOf[12].properties["all-changes"], data: data86 };
+              let err164 = { instancePath: instancePath + "/all-changes", schemaPath: "#/oneOf/12/properties/all-changes/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema131.oneOf[12].properties["all-changes"].type, parentSchema: schema131.oneOf[12].properties["all-changes"], data: data86 };
               vErrors === null ? vErrors = [err164] : vErrors.push(err164), errors++;
             }
           }
           if (data.reason !== void 0) {
             let data87 = data.reason;
             if (typeof data87 == "string") {
-              if (!pattern25.test(data87)) {
-                let err165 = { instancePath: instancePath + "/reason", schemaPath: "common.json#/$defs/sentence/pattern", keyword: "pattern", params: { pattern: "\\S" }, message: 'must match pattern "\\S"', schema: "\\S", parentSchema: schema86, data: data87 };
+              if (!pattern23.test(data87)) {
+                let err165 = { instancePath: instancePath + "/reason", schemaPath: "common.json#/$defs/sentence/pattern", keyword: "pattern", params: { pattern: "\\S" }, message: 'must match pattern "\\S"', schema: "\\S", parentSchema: schema84, data: data87 };
                 vErrors === null ? vErrors = [err165] : vErrors.push(err165), errors++;
               }
             } else {
-              let err166 = { instancePath: instancePath + "/reason", schemaPath: "common.json#/$defs/sentence/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema86.type, parentSchema: schema86, data: data87 };
+              let err166 = { instancePath: instancePath + "/reason", schemaPath: "common.json#/$defs/sentence/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema84.type, parentSchema: schema84, data: data87 };
               vErrors === null ? vErrors = [err166] : vErrors.push(err166), errors++;
             }
           }
         } else {
-          let err167 = { instancePath, schemaPath: "#/oneOf/12/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema133.oneOf[12].type, parentSchema: schema133.oneOf[12], data };
+          let err167 = { instancePath, schemaPath: "#/oneOf/12/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema131.oneOf[12].type, parentSchema: schema131.oneOf[12], data };
           vErrors === null ? vErrors = [err167] : vErrors.push(err167), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else if (tag0 === "growth-followed-through") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (data.rule === void 0) {
-            let err168 = { instancePath, schemaPath: "#/oneOf/13/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema133.oneOf[13].required, parentSchema: schema133.oneOf[13], data };
+            let err168 = { instancePath, schemaPath: "#/oneOf/13/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema131.oneOf[13].required, parentSchema: schema131.oneOf[13], data };
             vErrors === null ? vErrors = [err168] : vErrors.push(err168), errors++;
           }
           for (let key13 in data)
             if (!(key13 === "rule" || key13 === "name" || key13 === "level" || key13 === "enabled" || key13 === "where" || key13 === "idle-share" || key13 === "idle-size")) {
-              let err169 = { instancePath, schemaPath: "#/oneOf/13/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key13 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema133.oneOf[13], data };
+              let err169 = { instancePath, schemaPath: "#/oneOf/13/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key13 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema131.oneOf[13], data };
               vErrors === null ? vErrors = [err169] : vErrors.push(err169), errors++;
             }
           if (data.rule !== void 0) {
             let data88 = data.rule;
             if (data88 !== "growth-followed-through") {
-              let err170 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/13/properties/rule/const", keyword: "const", params: { allowedValue: "growth-followed-through" }, message: "must be equal to constant", schema: "growth-followed-through", parentSchema: schema133.oneOf[13].properties.rule, data: data88 };
+              let err170 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/13/properties/rule/const", keyword: "const", params: { allowedValue: "growth-followed-through" }, message: "must be equal to constant", schema: "growth-followed-through", parentSchema: schema131.oneOf[13].properties.rule, data: data88 };
               vErrors === null ? vErrors = [err170] : vErrors.push(err170), errors++;
             }
           }
           if (data.name !== void 0) {
             let data89 = data.name;
             if (typeof data89 == "string") {
-              if (!pattern13.test(data89)) {
-                let err171 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema73, data: data89 };
+              if (!pattern11.test(data89)) {
+                let err171 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema71, data: data89 };
                 vErrors === null ? vErrors = [err171] : vErrors.push(err171), errors++;
               }
             } else {
-              let err172 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema73.type, parentSchema: schema73, data: data89 };
+              let err172 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema71.type, parentSchema: schema71, data: data89 };
               vErrors === null ? vErrors = [err172] : vErrors.push(err172), errors++;
             }
           }
           if (data.level !== void 0) {
             let data90 = data.level;
             if (typeof data90 != "string") {
-              let err173 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/13/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema133.oneOf[13].properties.level.type, parentSchema: schema133.oneOf[13].properties.level, data: data90 };
+              let err173 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/13/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema131.oneOf[13].properties.level.type, parentSchema: schema131.oneOf[13].properties.level, data: data90 };
               vErrors === null ? vErrors = [err173] : vErrors.push(err173), errors++;
             }
             if (!(data90 === "error" || data90 === "warning" || data90 === "note")) {
-              let err174 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/13/properties/level/enum", keyword: "enum", params: { allowedValues: schema133.oneOf[13].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema133.oneOf[13].properties.level.enum, parentSchema: schema133.oneOf[13].properties.level, data: data90 };
+              let err174 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/13/properties/level/enum", keyword: "enum", params: { allowedValues: schema131.oneOf[13].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema131.oneOf[13].properties.level.enum, parentSchema: schema131.oneOf[13].properties.level, data: data90 };
               vErrors === null ? vErrors = [err174] : vErrors.push(err174), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data91 = data.enabled;
             if (typeof data91 != "boolean") {
-              let err175 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/13/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema133.oneOf[13].properties.enabled.type, parentSchema: schema133.oneOf[13].properties.enabled, data: data91 };
+              let err175 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/13/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema131.oneOf[13].properties.enabled.type, parentSchema: schema131.oneOf[13].properties.enabled, data: data91 };
               vErrors === null ? vErrors = [err175] : vErrors.push(err175), errors++;
             }
           }
@@ -4303,84 +4304,84 @@ function validate61(data, { instancePath = "", parentData, parentDataProperty, r
             let data93 = data["idle-share"];
             if (typeof data93 == "number" && isFinite(data93)) {
               if (data93 > 1 || isNaN(data93)) {
-                let err176 = { instancePath: instancePath + "/idle-share", schemaPath: "#/oneOf/13/properties/idle-share/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1 }, message: "must be <= 1", schema: 1, parentSchema: schema133.oneOf[13].properties["idle-share"], data: data93 };
+                let err176 = { instancePath: instancePath + "/idle-share", schemaPath: "#/oneOf/13/properties/idle-share/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1 }, message: "must be <= 1", schema: 1, parentSchema: schema131.oneOf[13].properties["idle-share"], data: data93 };
                 vErrors === null ? vErrors = [err176] : vErrors.push(err176), errors++;
               }
               if (data93 < 0 || isNaN(data93)) {
-                let err177 = { instancePath: instancePath + "/idle-share", schemaPath: "#/oneOf/13/properties/idle-share/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema133.oneOf[13].properties["idle-share"], data: data93 };
+                let err177 = { instancePath: instancePath + "/idle-share", schemaPath: "#/oneOf/13/properties/idle-share/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema131.oneOf[13].properties["idle-share"], data: data93 };
                 vErrors === null ? vErrors = [err177] : vErrors.push(err177), errors++;
               }
             } else {
-              let err178 = { instancePath: instancePath + "/idle-share", schemaPath: "#/oneOf/13/properties/idle-share/type", keyword: "type", params: { type: "number" }, message: "must be number", schema: schema133.oneOf[13].properties["idle-share"].type, parentSchema: schema133.oneOf[13].properties["idle-share"], data: data93 };
+              let err178 = { instancePath: instancePath + "/idle-share", schemaPath: "#/oneOf/13/properties/idle-share/type", keyword: "type", params: { type: "number" }, message: "must be number", schema: schema131.oneOf[13].properties["idle-share"].type, parentSchema: schema131.oneOf[13].properties["idle-share"], data: data93 };
               vErrors === null ? vErrors = [err178] : vErrors.push(err178), errors++;
             }
           }
           if (data["idle-size"] !== void 0) {
             let data94 = data["idle-size"];
             if (typeof data94 == "string") {
-              if (!pattern23.test(data94)) {
-                let err179 = { instancePath: instancePath + "/idle-size", schemaPath: "common.json#/$defs/size/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", parentSchema: schema84, data: data94 };
+              if (!pattern21.test(data94)) {
+                let err179 = { instancePath: instancePath + "/idle-size", schemaPath: "common.json#/$defs/size/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", parentSchema: schema82, data: data94 };
                 vErrors === null ? vErrors = [err179] : vErrors.push(err179), errors++;
               }
             } else {
-              let err180 = { instancePath: instancePath + "/idle-size", schemaPath: "common.json#/$defs/size/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema84.type, parentSchema: schema84, data: data94 };
+              let err180 = { instancePath: instancePath + "/idle-size", schemaPath: "common.json#/$defs/size/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema82.type, parentSchema: schema82, data: data94 };
               vErrors === null ? vErrors = [err180] : vErrors.push(err180), errors++;
             }
           }
         } else {
-          let err181 = { instancePath, schemaPath: "#/oneOf/13/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema133.oneOf[13].type, parentSchema: schema133.oneOf[13], data };
+          let err181 = { instancePath, schemaPath: "#/oneOf/13/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema131.oneOf[13].type, parentSchema: schema131.oneOf[13], data };
           vErrors === null ? vErrors = [err181] : vErrors.push(err181), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else if (tag0 === "naming") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (Object.keys(data).length < 2) {
-            let err182 = { instancePath, schemaPath: "#/oneOf/14/minProperties", keyword: "minProperties", params: { limit: 2 }, message: "must NOT have fewer than 2 properties", schema: 2, parentSchema: schema133.oneOf[14], data };
+            let err182 = { instancePath, schemaPath: "#/oneOf/14/minProperties", keyword: "minProperties", params: { limit: 2 }, message: "must NOT have fewer than 2 properties", schema: 2, parentSchema: schema131.oneOf[14], data };
             vErrors === null ? vErrors = [err182] : vErrors.push(err182), errors++;
           }
           if (data.rule === void 0) {
-            let err183 = { instancePath, schemaPath: "#/oneOf/14/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema133.oneOf[14].required, parentSchema: schema133.oneOf[14], data };
+            let err183 = { instancePath, schemaPath: "#/oneOf/14/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema131.oneOf[14].required, parentSchema: schema131.oneOf[14], data };
             vErrors === null ? vErrors = [err183] : vErrors.push(err183), errors++;
           }
           for (let key14 in data)
-            if (!func1.call(schema133.oneOf[14].properties, key14)) {
-              let err184 = { instancePath, schemaPath: "#/oneOf/14/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key14 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema133.oneOf[14], data };
+            if (!func1.call(schema131.oneOf[14].properties, key14)) {
+              let err184 = { instancePath, schemaPath: "#/oneOf/14/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key14 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema131.oneOf[14], data };
               vErrors === null ? vErrors = [err184] : vErrors.push(err184), errors++;
             }
           if (data.rule !== void 0) {
             let data95 = data.rule;
             if (data95 !== "naming") {
-              let err185 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/14/properties/rule/const", keyword: "const", params: { allowedValue: "naming" }, message: "must be equal to constant", schema: "naming", parentSchema: schema133.oneOf[14].properties.rule, data: data95 };
+              let err185 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/14/properties/rule/const", keyword: "const", params: { allowedValue: "naming" }, message: "must be equal to constant", schema: "naming", parentSchema: schema131.oneOf[14].properties.rule, data: data95 };
               vErrors === null ? vErrors = [err185] : vErrors.push(err185), errors++;
             }
           }
           if (data.name !== void 0) {
             let data96 = data.name;
             if (typeof data96 == "string") {
-              if (!pattern13.test(data96)) {
-                let err186 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema73, data: data96 };
+              if (!pattern11.test(data96)) {
+                let err186 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema71, data: data96 };
                 vErrors === null ? vErrors = [err186] : vErrors.push(err186), errors++;
               }
             } else {
-              let err187 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema73.type, parentSchema: schema73, data: data96 };
+              let err187 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema71.type, parentSchema: schema71, data: data96 };
               vErrors === null ? vErrors = [err187] : vErrors.push(err187), errors++;
             }
           }
           if (data.level !== void 0) {
             let data97 = data.level;
             if (typeof data97 != "string") {
-              let err188 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/14/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema133.oneOf[14].properties.level.type, parentSchema: schema133.oneOf[14].properties.level, data: data97 };
+              let err188 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/14/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema131.oneOf[14].properties.level.type, parentSchema: schema131.oneOf[14].properties.level, data: data97 };
               vErrors === null ? vErrors = [err188] : vErrors.push(err188), errors++;
             }
             if (!(data97 === "error" || data97 === "warning" || data97 === "note")) {
-              let err189 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/14/properties/level/enum", keyword: "enum", params: { allowedValues: schema133.oneOf[14].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema133.oneOf[14].properties.level.enum, parentSchema: schema133.oneOf[14].properties.level, data: data97 };
+              let err189 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/14/properties/level/enum", keyword: "enum", params: { allowedValues: schema131.oneOf[14].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema131.oneOf[14].properties.level.enum, parentSchema: schema131.oneOf[14].properties.level, data: data97 };
               vErrors === null ? vErrors = [err189] : vErrors.push(err189), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data98 = data.enabled;
             if (typeof data98 != "boolean") {
-              let err190 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/14/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema133.oneOf[14].properties.enabled.type, parentSchema: schema133.oneOf[14].properties.enabled, data: data98 };
+              let err190 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/14/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema131.oneOf[14].properties.enabled.type, parentSchema: schema131.oneOf[14].properties.enabled, data: data98 };
               vErrors === null ? vErrors = [err190] : vErrors.push(err190), errors++;
             }
           }
@@ -4388,11 +4389,11 @@ function validate61(data, { instancePath = "", parentData, parentDataProperty, r
             let data100 = data.server;
             if (typeof data100 == "string") {
               if (func11(data100) < 1) {
-                let err191 = { instancePath: instancePath + "/server", schemaPath: "#/oneOf/14/properties/server/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema133.oneOf[14].properties.server, data: data100 };
+                let err191 = { instancePath: instancePath + "/server", schemaPath: "#/oneOf/14/properties/server/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema131.oneOf[14].properties.server, data: data100 };
                 vErrors === null ? vErrors = [err191] : vErrors.push(err191), errors++;
               }
             } else {
-              let err192 = { instancePath: instancePath + "/server", schemaPath: "#/oneOf/14/properties/server/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema133.oneOf[14].properties.server.type, parentSchema: schema133.oneOf[14].properties.server, data: data100 };
+              let err192 = { instancePath: instancePath + "/server", schemaPath: "#/oneOf/14/properties/server/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema131.oneOf[14].properties.server.type, parentSchema: schema131.oneOf[14].properties.server, data: data100 };
               vErrors === null ? vErrors = [err192] : vErrors.push(err192), errors++;
             }
           }
@@ -4400,11 +4401,11 @@ function validate61(data, { instancePath = "", parentData, parentDataProperty, r
             let data101 = data.volume;
             if (typeof data101 == "string") {
               if (func11(data101) < 1) {
-                let err193 = { instancePath: instancePath + "/volume", schemaPath: "#/oneOf/14/properties/volume/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema133.oneOf[14].properties.volume, data: data101 };
+                let err193 = { instancePath: instancePath + "/volume", schemaPath: "#/oneOf/14/properties/volume/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema131.oneOf[14].properties.volume, data: data101 };
                 vErrors === null ? vErrors = [err193] : vErrors.push(err193), errors++;
               }
             } else {
-              let err194 = { instancePath: instancePath + "/volume", schemaPath: "#/oneOf/14/properties/volume/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema133.oneOf[14].properties.volume.type, parentSchema: schema133.oneOf[14].properties.volume, data: data101 };
+              let err194 = { instancePath: instancePath + "/volume", schemaPath: "#/oneOf/14/properties/volume/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema131.oneOf[14].properties.volume.type, parentSchema: schema131.oneOf[14].properties.volume, data: data101 };
               vErrors === null ? vErrors = [err194] : vErrors.push(err194), errors++;
             }
           }
@@ -4412,11 +4413,11 @@ function validate61(data, { instancePath = "", parentData, parentDataProperty, r
             let data102 = data["volume-group"];
             if (typeof data102 == "string") {
               if (func11(data102) < 1) {
-                let err195 = { instancePath: instancePath + "/volume-group", schemaPath: "#/oneOf/14/properties/volume-group/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema133.oneOf[14].properties["volume-group"], data: data102 };
+                let err195 = { instancePath: instancePath + "/volume-group", schemaPath: "#/oneOf/14/properties/volume-group/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema131.oneOf[14].properties["volume-group"], data: data102 };
                 vErrors === null ? vErrors = [err195] : vErrors.push(err195), errors++;
               }
             } else {
-              let err196 = { instancePath: instancePath + "/volume-group", schemaPath: "#/oneOf/14/properties/volume-group/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema133.oneOf[14].properties["volume-group"].type, parentSchema: schema133.oneOf[14].properties["volume-group"], data: data102 };
+              let err196 = { instancePath: instancePath + "/volume-group", schemaPath: "#/oneOf/14/properties/volume-group/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema131.oneOf[14].properties["volume-group"].type, parentSchema: schema131.oneOf[14].properties["volume-group"], data: data102 };
               vErrors === null ? vErrors = [err196] : vErrors.push(err196), errors++;
             }
           }
@@ -4424,83 +4425,83 @@ function validate61(data, { instancePath = "", parentData, parentDataProperty, r
             let data103 = data.mount;
             if (typeof data103 == "string") {
               if (func11(data103) < 1) {
-                let err197 = { instancePath: instancePath + "/mount", schemaPath: "#/oneOf/14/properties/mount/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema133.oneOf[14].properties.mount, data: data103 };
+                let err197 = { instancePath: instancePath + "/mount", schemaPath: "#/oneOf/14/properties/mount/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema131.oneOf[14].properties.mount, data: data103 };
                 vErrors === null ? vErrors = [err197] : vErrors.push(err197), errors++;
               }
             } else {
-              let err198 = { instancePath: instancePath + "/mount", schemaPath: "#/oneOf/14/properties/mount/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema133.oneOf[14].properties.mount.type, parentSchema: schema133.oneOf[14].properties.mount, data: data103 };
+              let err198 = { instancePath: instancePath + "/mount", schemaPath: "#/oneOf/14/properties/mount/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema131.oneOf[14].properties.mount.type, parentSchema: schema131.oneOf[14].properties.mount, data: data103 };
               vErrors === null ? vErrors = [err198] : vErrors.push(err198), errors++;
             }
           }
         } else {
-          let err199 = { instancePath, schemaPath: "#/oneOf/14/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema133.oneOf[14].type, parentSchema: schema133.oneOf[14], data };
+          let err199 = { instancePath, schemaPath: "#/oneOf/14/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema131.oneOf[14].type, parentSchema: schema131.oneOf[14], data };
           vErrors === null ? vErrors = [err199] : vErrors.push(err199), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else if (tag0 === "shape") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (data.rule === void 0) {
-            let err200 = { instancePath, schemaPath: "#/oneOf/15/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema133.oneOf[15].required, parentSchema: schema133.oneOf[15], data };
+            let err200 = { instancePath, schemaPath: "#/oneOf/15/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema131.oneOf[15].required, parentSchema: schema131.oneOf[15], data };
             vErrors === null ? vErrors = [err200] : vErrors.push(err200), errors++;
           }
           if (data.schema === void 0) {
-            let err201 = { instancePath, schemaPath: "#/oneOf/15/required", keyword: "required", params: { missingProperty: "schema" }, message: "must have required property 'schema'", schema: schema133.oneOf[15].required, parentSchema: schema133.oneOf[15], data };
+            let err201 = { instancePath, schemaPath: "#/oneOf/15/required", keyword: "required", params: { missingProperty: "schema" }, message: "must have required property 'schema'", schema: schema131.oneOf[15].required, parentSchema: schema131.oneOf[15], data };
             vErrors === null ? vErrors = [err201] : vErrors.push(err201), errors++;
           }
           if (data.of === void 0) {
-            let err202 = { instancePath, schemaPath: "#/oneOf/15/required", keyword: "required", params: { missingProperty: "of" }, message: "must have required property 'of'", schema: schema133.oneOf[15].required, parentSchema: schema133.oneOf[15], data };
+            let err202 = { instancePath, schemaPath: "#/oneOf/15/required", keyword: "required", params: { missingProperty: "of" }, message: "must have required property 'of'", schema: schema131.oneOf[15].required, parentSchema: schema131.oneOf[15], data };
             vErrors === null ? vErrors = [err202] : vErrors.push(err202), errors++;
           }
           for (let key15 in data)
-            if (!func1.call(schema133.oneOf[15].properties, key15)) {
-              let err203 = { instancePath, schemaPath: "#/oneOf/15/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key15 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema133.oneOf[15], data };
+            if (!func1.call(schema131.oneOf[15].properties, key15)) {
+              let err203 = { instancePath, schemaPath: "#/oneOf/15/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key15 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema131.oneOf[15], data };
               vErrors === null ? vErrors = [err203] : vErrors.push(err203), errors++;
             }
           if (data.rule !== void 0) {
             let data104 = data.rule;
             if (data104 !== "shape") {
-              let err204 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/15/properties/rule/const", keyword: "const", params: { allowedValue: "shape" }, message: "must be equal to constant", schema: "shape", parentSchema: schema133.oneOf[15].properties.rule, data: data104 };
+              let err204 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/15/properties/rule/const", keyword: "const", params: { allowedValue: "shape" }, message: "must be equal to constant", schema: "shape", parentSchema: schema131.oneOf[15].properties.rule, data: data104 };
               vErrors === null ? vErrors = [err204] : vErrors.push(err204), errors++;
             }
           }
           if (data.name !== void 0) {
             let data105 = data.name;
             if (typeof data105 == "string") {
-              if (!pattern13.test(data105)) {
-                let err205 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema73, data: data105 };
+              if (!pattern11.test(data105)) {
+                let err205 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema71, data: data105 };
                 vErrors === null ? vErrors = [err205] : vErrors.push(err205), errors++;
               }
             } else {
-              let err206 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema73.type, parentSchema: schema73, data: data105 };
+              let err206 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema71.type, parentSchema: schema71, data: data105 };
               vErrors === null ? vErrors = [err206] : vErrors.push(err206), errors++;
             }
           }
           if (data.level !== void 0) {
             let data106 = data.level;
             if (typeof data106 != "string") {
-              let err207 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/15/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema133.oneOf[15].properties.level.type, parentSchema: schema133.oneOf[15].properties.level, data: data106 };
+              let err207 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/15/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema131.oneOf[15].properties.level.type, parentSchema: schema131.oneOf[15].properties.level, data: data106 };
               vErrors === null ? vErrors = [err207] : vErrors.push(err207), errors++;
             }
             if (!(data106 === "error" || data106 === "warning" || data106 === "note")) {
-              let err208 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/15/properties/level/enum", keyword: "enum", params: { allowedValues: schema133.oneOf[15].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema133.oneOf[15].properties.level.enum, parentSchema: schema133.oneOf[15].properties.level, data: data106 };
+              let err208 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/15/properties/level/enum", keyword: "enum", params: { allowedValues: schema131.oneOf[15].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema131.oneOf[15].properties.level.enum, parentSchema: schema131.oneOf[15].properties.level, data: data106 };
               vErrors === null ? vErrors = [err208] : vErrors.push(err208), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data107 = data.enabled;
             if (typeof data107 != "boolean") {
-              let err209 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/15/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema133.oneOf[15].properties.enabled.type, parentSchema: schema133.oneOf[15].properties.enabled, data: data107 };
+              let err209 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/15/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema131.oneOf[15].properties.enabled.type, parentSchema: schema131.oneOf[15].properties.enabled, data: data107 };
               vErrors === null ? vErrors = [err209] : vErrors.push(err209), errors++;
             }
           }
           if (data.where !== void 0 && (validate62(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate62.errors : vErrors.concat(validate62.errors), errors = vErrors.length)), data.of !== void 0) {
             let data109 = data.of;
             if (typeof data109 != "string") {
-              let err210 = { instancePath: instancePath + "/of", schemaPath: "#/oneOf/15/properties/of/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema133.oneOf[15].properties.of.type, parentSchema: schema133.oneOf[15].properties.of, data: data109 };
+              let err210 = { instancePath: instancePath + "/of", schemaPath: "#/oneOf/15/properties/of/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema131.oneOf[15].properties.of.type, parentSchema: schema131.oneOf[15].properties.of, data: data109 };
               vErrors === null ? vErrors = [err210] : vErrors.push(err210), errors++;
             }
             if (!(data109 === "server" || data109 === "volume" || data109 === "volume-group" || data109 === "file-system" || data109 === "change")) {
-              let err211 = { instancePath: instancePath + "/of", schemaPath: "#/oneOf/15/properties/of/enum", keyword: "enum", params: { allowedValues: schema133.oneOf[15].properties.of.enum }, message: "must be equal to one of the allowed values", schema: schema133.oneOf[15].properties.of.enum, parentSchema: schema133.oneOf[15].properties.of, data: data109 };
+              let err211 = { instancePath: instancePath + "/of", schemaPath: "#/oneOf/15/properties/of/enum", keyword: "enum", params: { allowedValues: schema131.oneOf[15].properties.of.enum }, message: "must be equal to one of the allowed values", schema: schema131.oneOf[15].properties.of.enum, parentSchema: schema131.oneOf[15].properties.of, data: data109 };
               vErrors === null ? vErrors = [err211] : vErrors.push(err211), errors++;
             }
           }
@@ -4508,168 +4509,168 @@ function validate61(data, { instancePath = "", parentData, parentDataProperty, r
             let data110 = data.kinds;
             if (Array.isArray(data110)) {
               if (data110.length < 1) {
-                let err212 = { instancePath: instancePath + "/kinds", schemaPath: "#/oneOf/15/properties/kinds/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items", schema: 1, parentSchema: schema133.oneOf[15].properties.kinds, data: data110 };
+                let err212 = { instancePath: instancePath + "/kinds", schemaPath: "#/oneOf/15/properties/kinds/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items", schema: 1, parentSchema: schema131.oneOf[15].properties.kinds, data: data110 };
                 vErrors === null ? vErrors = [err212] : vErrors.push(err212), errors++;
               }
               let len1 = data110.length;
               for (let i1 = 0; i1 < len1; i1++) {
                 let data111 = data110[i1];
                 if (typeof data111 != "string") {
-                  let err213 = { instancePath: instancePath + "/kinds/" + i1, schemaPath: "#/oneOf/15/properties/kinds/items/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema133.oneOf[15].properties.kinds.items.type, parentSchema: schema133.oneOf[15].properties.kinds.items, data: data111 };
+                  let err213 = { instancePath: instancePath + "/kinds/" + i1, schemaPath: "#/oneOf/15/properties/kinds/items/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema131.oneOf[15].properties.kinds.items.type, parentSchema: schema131.oneOf[15].properties.kinds.items, data: data111 };
                   vErrors === null ? vErrors = [err213] : vErrors.push(err213), errors++;
                 }
                 if (!(data111 === "server-created" || data111 === "server-renamed" || data111 === "server-changed-team" || data111 === "server-moved-site" || data111 === "server-changed-type" || data111 === "server-started" || data111 === "server-stopped" || data111 === "boot-swapped" || data111 === "server-edited" || data111 === "server-deleted" || data111 === "volume-created" || data111 === "volume-re-created" || data111 === "volume-renamed" || data111 === "volume-changed-team" || data111 === "volume-moved-site" || data111 === "volume-moved-tier" || data111 === "volume-grown" || data111 === "volume-shrunk" || data111 === "volume-unprotected" || data111 === "volume-edited" || data111 === "handed-over" || data111 === "detached" || data111 === "attached" || data111 === "volume-deleted" || data111 === "group-created" || data111 === "group-renamed" || data111 === "member-left" || data111 === "member-joined" || data111 === "group-edited" || data111 === "group-deleted" || data111 === "file-system-created" || data111 === "file-system-remounted" || data111 === "file-system-edited" || data111 === "file-system-remade" || data111 === "file-system-grown" || data111 === "file-system-shrunk" || data111 === "file-system-deleted")) {
-                  let err214 = { instancePath: instancePath + "/kinds/" + i1, schemaPath: "#/oneOf/15/properties/kinds/items/enum", keyword: "enum", params: { allowedValues: schema133.oneOf[15].properties.kinds.items.enum }, message: "must be equal to one of the allowed values", schema: schema133.oneOf[15].properties.kinds.items.enum, parentSchema: schema133.oneOf[15].properties.kinds.items, data: data111 };
+                  let err214 = { instancePath: instancePath + "/kinds/" + i1, schemaPath: "#/oneOf/15/properties/kinds/items/enum", keyword: "enum", params: { allowedValues: schema131.oneOf[15].properties.kinds.items.enum }, message: "must be equal to one of the allowed values", schema: schema131.oneOf[15].properties.kinds.items.enum, parentSchema: schema131.oneOf[15].properties.kinds.items, data: data111 };
                   vErrors === null ? vErrors = [err214] : vErrors.push(err214), errors++;
                 }
               }
             } else {
-              let err215 = { instancePath: instancePath + "/kinds", schemaPath: "#/oneOf/15/properties/kinds/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema133.oneOf[15].properties.kinds.type, parentSchema: schema133.oneOf[15].properties.kinds, data: data110 };
+              let err215 = { instancePath: instancePath + "/kinds", schemaPath: "#/oneOf/15/properties/kinds/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema131.oneOf[15].properties.kinds.type, parentSchema: schema131.oneOf[15].properties.kinds, data: data110 };
               vErrors === null ? vErrors = [err215] : vErrors.push(err215), errors++;
             }
           }
           if (data.schema !== void 0) {
             let data112 = data.schema;
             if (!(data112 && typeof data112 == "object" && !Array.isArray(data112))) {
-              let err216 = { instancePath: instancePath + "/schema", schemaPath: "#/oneOf/15/properties/schema/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema133.oneOf[15].properties.schema.type, parentSchema: schema133.oneOf[15].properties.schema, data: data112 };
+              let err216 = { instancePath: instancePath + "/schema", schemaPath: "#/oneOf/15/properties/schema/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema131.oneOf[15].properties.schema.type, parentSchema: schema131.oneOf[15].properties.schema, data: data112 };
               vErrors === null ? vErrors = [err216] : vErrors.push(err216), errors++;
             }
           }
           if (data.message !== void 0) {
             let data113 = data.message;
             if (typeof data113 == "string") {
-              if (!pattern25.test(data113)) {
-                let err217 = { instancePath: instancePath + "/message", schemaPath: "common.json#/$defs/sentence/pattern", keyword: "pattern", params: { pattern: "\\S" }, message: 'must match pattern "\\S"', schema: "\\S", parentSchema: schema86, data: data113 };
+              if (!pattern23.test(data113)) {
+                let err217 = { instancePath: instancePath + "/message", schemaPath: "common.json#/$defs/sentence/pattern", keyword: "pattern", params: { pattern: "\\S" }, message: 'must match pattern "\\S"', schema: "\\S", parentSchema: schema84, data: data113 };
                 vErrors === null ? vErrors = [err217] : vErrors.push(err217), errors++;
               }
             } else {
-              let err218 = { instancePath: instancePath + "/message", schemaPath: "common.json#/$defs/sentence/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema86.type, parentSchema: schema86, data: data113 };
+              let err218 = { instancePath: instancePath + "/message", schemaPath: "common.json#/$defs/sentence/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema84.type, parentSchema: schema84, data: data113 };
               vErrors === null ? vErrors = [err218] : vErrors.push(err218), errors++;
             }
           }
         } else {
-          let err219 = { instancePath, schemaPath: "#/oneOf/15/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema133.oneOf[15].type, parentSchema: schema133.oneOf[15], data };
+          let err219 = { instancePath, schemaPath: "#/oneOf/15/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema131.oneOf[15].type, parentSchema: schema131.oneOf[15], data };
           vErrors === null ? vErrors = [err219] : vErrors.push(err219), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else if (tag0 === "tier-bounds") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (data.rule === void 0) {
-            let err220 = { instancePath, schemaPath: "#/oneOf/16/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema133.oneOf[16].required, parentSchema: schema133.oneOf[16], data };
+            let err220 = { instancePath, schemaPath: "#/oneOf/16/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema131.oneOf[16].required, parentSchema: schema131.oneOf[16], data };
             vErrors === null ? vErrors = [err220] : vErrors.push(err220), errors++;
           }
           for (let key16 in data)
             if (!(key16 === "rule" || key16 === "name" || key16 === "level" || key16 === "enabled" || key16 === "where")) {
-              let err221 = { instancePath, schemaPath: "#/oneOf/16/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key16 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema133.oneOf[16], data };
+              let err221 = { instancePath, schemaPath: "#/oneOf/16/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key16 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema131.oneOf[16], data };
               vErrors === null ? vErrors = [err221] : vErrors.push(err221), errors++;
             }
           if (data.rule !== void 0) {
             let data114 = data.rule;
             if (data114 !== "tier-bounds") {
-              let err222 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/16/properties/rule/const", keyword: "const", params: { allowedValue: "tier-bounds" }, message: "must be equal to constant", schema: "tier-bounds", parentSchema: schema133.oneOf[16].properties.rule, data: data114 };
+              let err222 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/16/properties/rule/const", keyword: "const", params: { allowedValue: "tier-bounds" }, message: "must be equal to constant", schema: "tier-bounds", parentSchema: schema131.oneOf[16].properties.rule, data: data114 };
               vErrors === null ? vErrors = [err222] : vErrors.push(err222), errors++;
             }
           }
           if (data.name !== void 0) {
             let data115 = data.name;
             if (typeof data115 == "string") {
-              if (!pattern13.test(data115)) {
-                let err223 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema73, data: data115 };
+              if (!pattern11.test(data115)) {
+                let err223 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema71, data: data115 };
                 vErrors === null ? vErrors = [err223] : vErrors.push(err223), errors++;
               }
             } else {
-              let err224 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema73.type, parentSchema: schema73, data: data115 };
+              let err224 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema71.type, parentSchema: schema71, data: data115 };
               vErrors === null ? vErrors = [err224] : vErrors.push(err224), errors++;
             }
           }
           if (data.level !== void 0) {
             let data116 = data.level;
             if (typeof data116 != "string") {
-              let err225 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/16/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema133.oneOf[16].properties.level.type, parentSchema: schema133.oneOf[16].properties.level, data: data116 };
+              let err225 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/16/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema131.oneOf[16].properties.level.type, parentSchema: schema131.oneOf[16].properties.level, data: data116 };
               vErrors === null ? vErrors = [err225] : vErrors.push(err225), errors++;
             }
             if (!(data116 === "error" || data116 === "warning" || data116 === "note")) {
-              let err226 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/16/properties/level/enum", keyword: "enum", params: { allowedValues: schema133.oneOf[16].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema133.oneOf[16].properties.level.enum, parentSchema: schema133.oneOf[16].properties.level, data: data116 };
+              let err226 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/16/properties/level/enum", keyword: "enum", params: { allowedValues: schema131.oneOf[16].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema131.oneOf[16].properties.level.enum, parentSchema: schema131.oneOf[16].properties.level, data: data116 };
               vErrors === null ? vErrors = [err226] : vErrors.push(err226), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data117 = data.enabled;
             if (typeof data117 != "boolean") {
-              let err227 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/16/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema133.oneOf[16].properties.enabled.type, parentSchema: schema133.oneOf[16].properties.enabled, data: data117 };
+              let err227 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/16/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema131.oneOf[16].properties.enabled.type, parentSchema: schema131.oneOf[16].properties.enabled, data: data117 };
               vErrors === null ? vErrors = [err227] : vErrors.push(err227), errors++;
             }
           }
           data.where !== void 0 && (validate62(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate62.errors : vErrors.concat(validate62.errors), errors = vErrors.length));
         } else {
-          let err228 = { instancePath, schemaPath: "#/oneOf/16/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema133.oneOf[16].type, parentSchema: schema133.oneOf[16], data };
+          let err228 = { instancePath, schemaPath: "#/oneOf/16/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema131.oneOf[16].type, parentSchema: schema131.oneOf[16], data };
           vErrors === null ? vErrors = [err228] : vErrors.push(err228), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else if (tag0 === "policy-apart") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (data.rule === void 0) {
-            let err229 = { instancePath, schemaPath: "#/oneOf/17/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema133.oneOf[17].required, parentSchema: schema133.oneOf[17], data };
+            let err229 = { instancePath, schemaPath: "#/oneOf/17/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema131.oneOf[17].required, parentSchema: schema131.oneOf[17], data };
             vErrors === null ? vErrors = [err229] : vErrors.push(err229), errors++;
           }
           for (let key17 in data)
             if (!(key17 === "rule" || key17 === "name" || key17 === "level" || key17 === "enabled" || key17 === "where")) {
-              let err230 = { instancePath, schemaPath: "#/oneOf/17/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key17 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema133.oneOf[17], data };
+              let err230 = { instancePath, schemaPath: "#/oneOf/17/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key17 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema131.oneOf[17], data };
               vErrors === null ? vErrors = [err230] : vErrors.push(err230), errors++;
             }
           if (data.rule !== void 0) {
             let data119 = data.rule;
             if (data119 !== "policy-apart") {
-              let err231 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/17/properties/rule/const", keyword: "const", params: { allowedValue: "policy-apart" }, message: "must be equal to constant", schema: "policy-apart", parentSchema: schema133.oneOf[17].properties.rule, data: data119 };
+              let err231 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/17/properties/rule/const", keyword: "const", params: { allowedValue: "policy-apart" }, message: "must be equal to constant", schema: "policy-apart", parentSchema: schema131.oneOf[17].properties.rule, data: data119 };
               vErrors === null ? vErrors = [err231] : vErrors.push(err231), errors++;
             }
           }
           if (data.name !== void 0) {
             let data120 = data.name;
             if (typeof data120 == "string") {
-              if (!pattern13.test(data120)) {
-                let err232 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema73, data: data120 };
+              if (!pattern11.test(data120)) {
+                let err232 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema71, data: data120 };
                 vErrors === null ? vErrors = [err232] : vErrors.push(err232), errors++;
               }
             } else {
-              let err233 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema73.type, parentSchema: schema73, data: data120 };
+              let err233 = { instancePath: instancePath + "/name", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema71.type, parentSchema: schema71, data: data120 };
               vErrors === null ? vErrors = [err233] : vErrors.push(err233), errors++;
             }
           }
           if (data.level !== void 0) {
             let data121 = data.level;
             if (typeof data121 != "string") {
-              let err234 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/17/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema133.oneOf[17].properties.level.type, parentSchema: schema133.oneOf[17].properties.level, data: data121 };
+              let err234 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/17/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema131.oneOf[17].properties.level.type, parentSchema: schema131.oneOf[17].properties.level, data: data121 };
               vErrors === null ? vErrors = [err234] : vErrors.push(err234), errors++;
             }
             if (!(data121 === "error" || data121 === "warning" || data121 === "note")) {
-              let err235 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/17/properties/level/enum", keyword: "enum", params: { allowedValues: schema133.oneOf[17].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema133.oneOf[17].properties.level.enum, parentSchema: schema133.oneOf[17].properties.level, data: data121 };
+              let err235 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/17/properties/level/enum", keyword: "enum", params: { allowedValues: schema131.oneOf[17].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema131.oneOf[17].properties.level.enum, parentSchema: schema131.oneOf[17].properties.level, data: data121 };
               vErrors === null ? vErrors = [err235] : vErrors.push(err235), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data122 = data.enabled;
             if (typeof data122 != "boolean") {
-              let err236 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/17/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema133.oneOf[17].properties.enabled.type, parentSchema: schema133.oneOf[17].properties.enabled, data: data122 };
+              let err236 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/17/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema131.oneOf[17].properties.enabled.type, parentSchema: schema131.oneOf[17].properties.enabled, data: data122 };
               vErrors === null ? vErrors = [err236] : vErrors.push(err236), errors++;
             }
           }
           data.where !== void 0 && (validate62(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate62.errors : vErrors.concat(validate62.errors), errors = vErrors.length));
         } else {
-          let err237 = { instancePath, schemaPath: "#/oneOf/17/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema133.oneOf[17].type, parentSchema: schema133.oneOf[17], data };
+          let err237 = { instancePath, schemaPath: "#/oneOf/17/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema131.oneOf[17].type, parentSchema: schema131.oneOf[17], data };
           vErrors === null ? vErrors = [err237] : vErrors.push(err237), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else {
-        let err238 = { instancePath, schemaPath: "#/discriminator", keyword: "discriminator", params: { error: "mapping", tag: "rule", tagValue: tag0 }, message: 'value of tag "rule" must be in oneOf', schema: schema133.discriminator, parentSchema: schema133, data };
+        let err238 = { instancePath, schemaPath: "#/discriminator", keyword: "discriminator", params: { error: "mapping", tag: "rule", tagValue: tag0 }, message: 'value of tag "rule" must be in oneOf', schema: schema131.discriminator, parentSchema: schema131, data };
         vErrors === null ? vErrors = [err238] : vErrors.push(err238), errors++;
       }
     else {
-      let err239 = { instancePath, schemaPath: "#/discriminator", keyword: "discriminator", params: { error: "tag", tag: "rule", tagValue: tag0 }, message: 'tag "rule" must be string', schema: schema133.discriminator, parentSchema: schema133, data };
+      let err239 = { instancePath, schemaPath: "#/discriminator", keyword: "discriminator", params: { error: "tag", tag: "rule", tagValue: tag0 }, message: 'tag "rule" must be string', schema: schema131.discriminator, parentSchema: schema131, data };
       vErrors === null ? vErrors = [err239] : vErrors.push(err239), errors++;
     }
   } else {
-    let err240 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema133.type, parentSchema: schema133, data };
+    let err240 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema131.type, parentSchema: schema131, data };
     vErrors === null ? vErrors = [err240] : vErrors.push(err240), errors++;
   }
   return validate61.errors = vErrors, evaluated0.props = props0, errors === 0;
@@ -4680,7 +4681,7 @@ function validate60(data, { instancePath = "", parentData, parentDataProperty, r
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     for (let key0 in data)
       if (!(key0 === "use" || key0 === "rules")) {
-        let err0 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema131, data };
+        let err0 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema129, data };
         vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
       }
     if (data.use !== void 0) {
@@ -4690,17 +4691,17 @@ function validate60(data, { instancePath = "", parentData, parentDataProperty, r
         for (let i0 = 0; i0 < len0; i0++) {
           let data1 = data0[i0];
           if (typeof data1 == "string") {
-            if (!pattern13.test(data1)) {
-              let err1 = { instancePath: instancePath + "/use/" + i0, schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema73, data: data1 };
+            if (!pattern11.test(data1)) {
+              let err1 = { instancePath: instancePath + "/use/" + i0, schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema71, data: data1 };
               vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
             }
           } else {
-            let err2 = { instancePath: instancePath + "/use/" + i0, schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema73.type, parentSchema: schema73, data: data1 };
+            let err2 = { instancePath: instancePath + "/use/" + i0, schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema71.type, parentSchema: schema71, data: data1 };
             vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
           }
         }
       } else {
-        let err3 = { instancePath: instancePath + "/use", schemaPath: "#/properties/use/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema131.properties.use.type, parentSchema: schema131.properties.use, data: data0 };
+        let err3 = { instancePath: instancePath + "/use", schemaPath: "#/properties/use/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema129.properties.use.type, parentSchema: schema129.properties.use, data: data0 };
         vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
       }
     }
@@ -4711,50 +4712,50 @@ function validate60(data, { instancePath = "", parentData, parentDataProperty, r
         for (let i1 = 0; i1 < len1; i1++)
           validate61(data2[i1], { instancePath: instancePath + "/rules/" + i1, parentData: data2, parentDataProperty: i1, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate61.errors : vErrors.concat(validate61.errors), errors = vErrors.length);
       } else {
-        let err4 = { instancePath: instancePath + "/rules", schemaPath: "#/properties/rules/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema131.properties.rules.type, parentSchema: schema131.properties.rules, data: data2 };
+        let err4 = { instancePath: instancePath + "/rules", schemaPath: "#/properties/rules/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema129.properties.rules.type, parentSchema: schema129.properties.rules, data: data2 };
         vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
       }
     }
   } else {
-    let err5 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema131.type, parentSchema: schema131, data };
+    let err5 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema129.type, parentSchema: schema129, data };
     vErrors === null ? vErrors = [err5] : vErrors.push(err5), errors++;
   }
   return validate60.errors = vErrors, errors === 0;
 }
 validate60.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var settings = validate86, schema166 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "settings.json", title: "SettingsFile", description: "ullage.yaml: where things are, the currency, the month, the sites.", type: "object", additionalProperties: !1, required: ["currency"], properties: { currency: { $ref: "common.json#/$defs/currency", description: "The one currency of the estate (ISO 4217). Price lists in another are refused." }, month: { type: "string", enum: ["730 h", "calendar"], default: "730 h", description: "How long a month is for prices by the hour: 730 h (8,760 h a year over 12, common practice), or the calendar month of the day of judgement." }, paths: { title: "SettingsPaths", type: "object", additionalProperties: !1, description: "Where things are, from the root of the repository; each defaults to the folder of its own name.", properties: { storage: { $ref: "#/$defs/folder", default: "storage", description: "Folder of the estate files, searched to any depth." }, prices: { $ref: "#/$defs/folder", default: "prices", description: "Folder of the price lists." }, policies: { $ref: "#/$defs/folder", default: "policies", description: "Folder of the rule packs." }, waivers: { $ref: "#/$defs/folder", default: "waivers", description: "Folder of the waivers." }, readings: { $ref: "#/$defs/folder", default: "readings", description: "Folder of the readings of measured use." } } }, sites: { type: "object", propertyNames: { $ref: "common.json#/$defs/name" }, description: "The sites, by name. Once any is listed, every server and volume names one of them.", additionalProperties: { title: "SiteSettings", type: "object", additionalProperties: !1, description: "What one site allows.", properties: { quota: { title: "QuotaSettings", type: "object", additionalProperties: !1, description: "What the provider lets this account hold at the site.", properties: { volumes: { type: "integer", minimum: 0, description: "How many volumes." }, size: { $ref: "common.json#/$defs/size", description: "How much capacity in all." } } }, "attachment-slots": { type: "integer", minimum: 0, description: "How many volumes one server can hold, its boot volume counted." } } } }, teams: { type: "array", minItems: 1, uniqueItems: !0, items: { $ref: "common.json#/$defs/name" }, description: "The teams, by name. Once they are listed, every team that an estate file names must be one of them, and everything that is billed names one." } }, $defs: { folder: { title: "Folder", type: "string", pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", description: "A folder inside the repository, written with / and without a leading / or any .. in it.", examples: ["storage"] } } }, schema168 = { title: "Folder", type: "string", pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", description: "A folder inside the repository, written with / and without a leading / or any .. in it.", examples: ["storage"] }, pattern98 = new RegExp("^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", "u"), func0 = require_equal().default;
+var settings = validate86, schema164 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "settings.json", title: "SettingsFile", description: "ullage.yaml: where things are, the currency, the month, the sites.", type: "object", additionalProperties: !1, required: ["currency"], properties: { currency: { $ref: "common.json#/$defs/currency", description: "The one currency of the estate (ISO 4217). Price lists in another are refused." }, month: { type: "string", enum: ["730 h", "calendar"], default: "730 h", description: "How long a month is for prices by the hour: 730 h (8,760 h a year over 12, common practice), or the calendar month of the day of judgement." }, paths: { title: "SettingsPaths", type: "object", additionalProperties: !1, description: "Where things are, from the root of the repository; each defaults to the folder of its own name.", properties: { storage: { $ref: "#/$defs/folder", default: "storage", description: "Folder of the estate files, searched to any depth." }, prices: { $ref: "#/$defs/folder", default: "prices", description: "Folder of the price lists." }, policies: { $ref: "#/$defs/folder", default: "policies", description: "Folder of the rule packs." }, waivers: { $ref: "#/$defs/folder", default: "waivers", description: "Folder of the waivers." }, readings: { $ref: "#/$defs/folder", default: "readings", description: "Folder of the readings of measured use." } } }, sites: { type: "object", propertyNames: { $ref: "common.json#/$defs/name" }, description: "The sites, by name. Once any is listed, every server and volume names one of them.", additionalProperties: { title: "SiteSettings", type: "object", additionalProperties: !1, description: "What one site allows.", properties: { quota: { title: "QuotaSettings", type: "object", additionalProperties: !1, description: "What the provider lets this account hold at the site.", properties: { volumes: { type: "integer", minimum: 0, description: "How many volumes." }, size: { $ref: "common.json#/$defs/size", description: "How much capacity in all." } } }, "attachment-slots": { type: "integer", minimum: 0, description: "How many volumes one server can hold, its boot volume counted." } } } }, teams: { type: "array", minItems: 1, uniqueItems: !0, items: { $ref: "common.json#/$defs/name" }, description: "The teams, by name. Once they are listed, every team that an estate file names must be one of them, and everything that is billed names one." } }, $defs: { folder: { title: "Folder", type: "string", pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", description: "A folder inside the repository, written with / and without a leading / or any .. in it.", examples: ["storage"] } } }, schema166 = { title: "Folder", type: "string", pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", description: "A folder inside the repository, written with / and without a leading / or any .. in it.", examples: ["storage"] }, pattern96 = new RegExp("^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", "u"), func0 = require_equal().default;
 function validate86(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate86.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     if (data.currency === void 0) {
-      let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "currency" }, message: "must have required property 'currency'", schema: schema166.required, parentSchema: schema166, data };
+      let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "currency" }, message: "must have required property 'currency'", schema: schema164.required, parentSchema: schema164, data };
       vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
     }
     for (let key0 in data)
       if (!(key0 === "currency" || key0 === "month" || key0 === "paths" || key0 === "sites" || key0 === "teams")) {
-        let err1 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema166, data };
+        let err1 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema164, data };
         vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
       }
     if (data.currency !== void 0) {
       let data0 = data.currency;
       if (typeof data0 == "string") {
-        if (!pattern53.test(data0)) {
-          let err2 = { instancePath: instancePath + "/currency", schemaPath: "common.json#/$defs/currency/pattern", keyword: "pattern", params: { pattern: "^[A-Z]{3}$" }, message: 'must match pattern "^[A-Z]{3}$"', schema: "^[A-Z]{3}$", parentSchema: schema118, data: data0 };
+        if (!pattern51.test(data0)) {
+          let err2 = { instancePath: instancePath + "/currency", schemaPath: "common.json#/$defs/currency/pattern", keyword: "pattern", params: { pattern: "^[A-Z]{3}$" }, message: 'must match pattern "^[A-Z]{3}$"', schema: "^[A-Z]{3}$", parentSchema: schema116, data: data0 };
           vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
         }
       } else {
-        let err3 = { instancePath: instancePath + "/currency", schemaPath: "common.json#/$defs/currency/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema118.type, parentSchema: schema118, data: data0 };
+        let err3 = { instancePath: instancePath + "/currency", schemaPath: "common.json#/$defs/currency/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema116.type, parentSchema: schema116, data: data0 };
         vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
       }
     }
     if (data.month !== void 0) {
       let data1 = data.month;
       if (typeof data1 != "string") {
-        let err4 = { instancePath: instancePath + "/month", schemaPath: "#/properties/month/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema166.properties.month.type, parentSchema: schema166.properties.month, data: data1 };
+        let err4 = { instancePath: instancePath + "/month", schemaPath: "#/properties/month/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema164.properties.month.type, parentSchema: schema164.properties.month, data: data1 };
         vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
       }
       if (!(data1 === "730 h" || data1 === "calendar")) {
-        let err5 = { instancePath: instancePath + "/month", schemaPath: "#/properties/month/enum", keyword: "enum", params: { allowedValues: schema166.properties.month.enum }, message: "must be equal to one of the allowed values", schema: schema166.properties.month.enum, parentSchema: schema166.properties.month, data: data1 };
+        let err5 = { instancePath: instancePath + "/month", schemaPath: "#/properties/month/enum", keyword: "enum", params: { allowedValues: schema164.properties.month.enum }, message: "must be equal to one of the allowed values", schema: schema164.properties.month.enum, parentSchema: schema164.properties.month, data: data1 };
         vErrors === null ? vErrors = [err5] : vErrors.push(err5), errors++;
       }
     }
@@ -4763,71 +4764,71 @@ function validate86(data, { instancePath = "", parentData, parentDataProperty, r
       if (data2 && typeof data2 == "object" && !Array.isArray(data2)) {
         for (let key1 in data2)
           if (!(key1 === "storage" || key1 === "prices" || key1 === "policies" || key1 === "waivers" || key1 === "readings")) {
-            let err6 = { instancePath: instancePath + "/paths", schemaPath: "#/properties/paths/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key1 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema166.properties.paths, data: data2 };
+            let err6 = { instancePath: instancePath + "/paths", schemaPath: "#/properties/paths/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key1 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema164.properties.paths, data: data2 };
             vErrors === null ? vErrors = [err6] : vErrors.push(err6), errors++;
           }
         if (data2.storage !== void 0) {
           let data3 = data2.storage;
           if (typeof data3 == "string") {
-            if (!pattern98.test(data3)) {
-              let err7 = { instancePath: instancePath + "/paths/storage", schemaPath: "#/$defs/folder/pattern", keyword: "pattern", params: { pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$" }, message: 'must match pattern "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$"', schema: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", parentSchema: schema168, data: data3 };
+            if (!pattern96.test(data3)) {
+              let err7 = { instancePath: instancePath + "/paths/storage", schemaPath: "#/$defs/folder/pattern", keyword: "pattern", params: { pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$" }, message: 'must match pattern "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$"', schema: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", parentSchema: schema166, data: data3 };
               vErrors === null ? vErrors = [err7] : vErrors.push(err7), errors++;
             }
           } else {
-            let err8 = { instancePath: instancePath + "/paths/storage", schemaPath: "#/$defs/folder/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema168.type, parentSchema: schema168, data: data3 };
+            let err8 = { instancePath: instancePath + "/paths/storage", schemaPath: "#/$defs/folder/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema166.type, parentSchema: schema166, data: data3 };
             vErrors === null ? vErrors = [err8] : vErrors.push(err8), errors++;
           }
         }
         if (data2.prices !== void 0) {
           let data4 = data2.prices;
           if (typeof data4 == "string") {
-            if (!pattern98.test(data4)) {
-              let err9 = { instancePath: instancePath + "/paths/prices", schemaPath: "#/$defs/folder/pattern", keyword: "pattern", params: { pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$" }, message: 'must match pattern "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$"', schema: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", parentSchema: schema168, data: data4 };
+            if (!pattern96.test(data4)) {
+              let err9 = { instancePath: instancePath + "/paths/prices", schemaPath: "#/$defs/folder/pattern", keyword: "pattern", params: { pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$" }, message: 'must match pattern "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$"', schema: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", parentSchema: schema166, data: data4 };
               vErrors === null ? vErrors = [err9] : vErrors.push(err9), errors++;
             }
           } else {
-            let err10 = { instancePath: instancePath + "/paths/prices", schemaPath: "#/$defs/folder/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema168.type, parentSchema: schema168, data: data4 };
+            let err10 = { instancePath: instancePath + "/paths/prices", schemaPath: "#/$defs/folder/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema166.type, parentSchema: schema166, data: data4 };
             vErrors === null ? vErrors = [err10] : vErrors.push(err10), errors++;
           }
         }
         if (data2.policies !== void 0) {
           let data5 = data2.policies;
           if (typeof data5 == "string") {
-            if (!pattern98.test(data5)) {
-              let err11 = { instancePath: instancePath + "/paths/policies", schemaPath: "#/$defs/folder/pattern", keyword: "pattern", params: { pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$" }, message: 'must match pattern "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$"', schema: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", parentSchema: schema168, data: data5 };
+            if (!pattern96.test(data5)) {
+              let err11 = { instancePath: instancePath + "/paths/policies", schemaPath: "#/$defs/folder/pattern", keyword: "pattern", params: { pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$" }, message: 'must match pattern "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$"', schema: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", parentSchema: schema166, data: data5 };
               vErrors === null ? vErrors = [err11] : vErrors.push(err11), errors++;
             }
           } else {
-            let err12 = { instancePath: instancePath + "/paths/policies", schemaPath: "#/$defs/folder/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema168.type, parentSchema: schema168, data: data5 };
+            let err12 = { instancePath: instancePath + "/paths/policies", schemaPath: "#/$defs/folder/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema166.type, parentSchema: schema166, data: data5 };
             vErrors === null ? vErrors = [err12] : vErrors.push(err12), errors++;
           }
         }
         if (data2.waivers !== void 0) {
           let data6 = data2.waivers;
           if (typeof data6 == "string") {
-            if (!pattern98.test(data6)) {
-              let err13 = { instancePath: instancePath + "/paths/waivers", schemaPath: "#/$defs/folder/pattern", keyword: "pattern", params: { pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$" }, message: 'must match pattern "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$"', schema: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", parentSchema: schema168, data: data6 };
+            if (!pattern96.test(data6)) {
+              let err13 = { instancePath: instancePath + "/paths/waivers", schemaPath: "#/$defs/folder/pattern", keyword: "pattern", params: { pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$" }, message: 'must match pattern "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$"', schema: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", parentSchema: schema166, data: data6 };
               vErrors === null ? vErrors = [err13] : vErrors.push(err13), errors++;
             }
           } else {
-            let err14 = { instancePath: instancePath + "/paths/waivers", schemaPath: "#/$defs/folder/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema168.type, parentSchema: schema168, data: data6 };
+            let err14 = { instancePath: instancePath + "/paths/waivers", schemaPath: "#/$defs/folder/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema166.type, parentSchema: schema166, data: data6 };
             vErrors === null ? vErrors = [err14] : vErrors.push(err14), errors++;
           }
         }
         if (data2.readings !== void 0) {
           let data7 = data2.readings;
           if (typeof data7 == "string") {
-            if (!pattern98.test(data7)) {
-              let err15 = { instancePath: instancePath + "/paths/readings", schemaPath: "#/$defs/folder/pattern", keyword: "pattern", params: { pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$" }, message: 'must match pattern "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$"', schema: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", parentSchema: schema168, data: data7 };
+            if (!pattern96.test(data7)) {
+              let err15 = { instancePath: instancePath + "/paths/readings", schemaPath: "#/$defs/folder/pattern", keyword: "pattern", params: { pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$" }, message: 'must match pattern "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$"', schema: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", parentSchema: schema166, data: data7 };
               vErrors === null ? vErrors = [err15] : vErrors.push(err15), errors++;
             }
           } else {
-            let err16 = { instancePath: instancePath + "/paths/readings", schemaPath: "#/$defs/folder/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema168.type, parentSchema: schema168, data: data7 };
+            let err16 = { instancePath: instancePath + "/paths/readings", schemaPath: "#/$defs/folder/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema166.type, parentSchema: schema166, data: data7 };
             vErrors === null ? vErrors = [err16] : vErrors.push(err16), errors++;
           }
         }
       } else {
-        let err17 = { instancePath: instancePath + "/paths", schemaPath: "#/properties/paths/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema166.properties.paths.type, parentSchema: schema166.properties.paths, data: data2 };
+        let err17 = { instancePath: instancePath + "/paths", schemaPath: "#/properties/paths/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema164.properties.paths.type, parentSchema: schema164.properties.paths, data: data2 };
         vErrors === null ? vErrors = [err17] : vErrors.push(err17), errors++;
       }
     }
@@ -4837,17 +4838,17 @@ function validate86(data, { instancePath = "", parentData, parentDataProperty, r
         for (let key2 in data8) {
           let _errs27 = errors;
           if (typeof key2 == "string") {
-            if (!pattern13.test(key2)) {
-              let err18 = { instancePath: instancePath + "/sites", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema73, data: key2, propertyName: key2 };
+            if (!pattern11.test(key2)) {
+              let err18 = { instancePath: instancePath + "/sites", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema71, data: key2, propertyName: key2 };
               vErrors === null ? vErrors = [err18] : vErrors.push(err18), errors++;
             }
           } else {
-            let err19 = { instancePath: instancePath + "/sites", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema73.type, parentSchema: schema73, data: key2, propertyName: key2 };
+            let err19 = { instancePath: instancePath + "/sites", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema71.type, parentSchema: schema71, data: key2, propertyName: key2 };
             vErrors === null ? vErrors = [err19] : vErrors.push(err19), errors++;
           }
           var valid8 = _errs27 === errors;
           if (!valid8) {
-            let err20 = { instancePath: instancePath + "/sites", schemaPath: "#/properties/sites/propertyNames", keyword: "propertyNames", params: { propertyName: key2 }, message: "property name must be valid", schema: schema166.properties.sites.propertyNames, parentSchema: schema166.properties.sites, data: data8 };
+            let err20 = { instancePath: instancePath + "/sites", schemaPath: "#/properties/sites/propertyNames", keyword: "propertyNames", params: { propertyName: key2 }, message: "property name must be valid", schema: schema164.properties.sites.propertyNames, parentSchema: schema164.properties.sites, data: data8 };
             vErrors === null ? vErrors = [err20] : vErrors.push(err20), errors++;
           }
         }
@@ -4856,7 +4857,7 @@ function validate86(data, { instancePath = "", parentData, parentDataProperty, r
           if (data9 && typeof data9 == "object" && !Array.isArray(data9)) {
             for (let key4 in data9)
               if (!(key4 === "quota" || key4 === "attachment-slots")) {
-                let err21 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/sites/additionalProperties/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key4 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema166.properties.sites.additionalProperties, data: data9 };
+                let err21 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/sites/additionalProperties/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key4 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema164.properties.sites.additionalProperties, data: data9 };
                 vErrors === null ? vErrors = [err21] : vErrors.push(err21), errors++;
               }
             if (data9.quota !== void 0) {
@@ -4864,55 +4865,55 @@ function validate86(data, { instancePath = "", parentData, parentDataProperty, r
               if (data10 && typeof data10 == "object" && !Array.isArray(data10)) {
                 for (let key5 in data10)
                   if (!(key5 === "volumes" || key5 === "size")) {
-                    let err22 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/quota", schemaPath: "#/properties/sites/additionalProperties/properties/quota/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key5 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema166.properties.sites.additionalProperties.properties.quota, data: data10 };
+                    let err22 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/quota", schemaPath: "#/properties/sites/additionalProperties/properties/quota/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key5 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema164.properties.sites.additionalProperties.properties.quota, data: data10 };
                     vErrors === null ? vErrors = [err22] : vErrors.push(err22), errors++;
                   }
                 if (data10.volumes !== void 0) {
                   let data11 = data10.volumes;
                   if (!(typeof data11 == "number" && !(data11 % 1) && !isNaN(data11) && isFinite(data11))) {
-                    let err23 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/quota/volumes", schemaPath: "#/properties/sites/additionalProperties/properties/quota/properties/volumes/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema166.properties.sites.additionalProperties.properties.quota.properties.volumes.type, parentSchema: schema166.properties.sites.additionalProperties.properties.quota.properties.volumes, data: data11 };
+                    let err23 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/quota/volumes", schemaPath: "#/properties/sites/additionalProperties/properties/quota/properties/volumes/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema164.properties.sites.additionalProperties.properties.quota.properties.volumes.type, parentSchema: schema164.properties.sites.additionalProperties.properties.quota.properties.volumes, data: data11 };
                     vErrors === null ? vErrors = [err23] : vErrors.push(err23), errors++;
                   }
                   if (typeof data11 == "number" && isFinite(data11) && (data11 < 0 || isNaN(data11))) {
-                    let err24 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/quota/volumes", schemaPath: "#/properties/sites/additionalProperties/properties/quota/properties/volumes/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema166.properties.sites.additionalProperties.properties.quota.properties.volumes, data: data11 };
+                    let err24 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/quota/volumes", schemaPath: "#/properties/sites/additionalProperties/properties/quota/properties/volumes/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema164.properties.sites.additionalProperties.properties.quota.properties.volumes, data: data11 };
                     vErrors === null ? vErrors = [err24] : vErrors.push(err24), errors++;
                   }
                 }
                 if (data10.size !== void 0) {
                   let data12 = data10.size;
                   if (typeof data12 == "string") {
-                    if (!pattern23.test(data12)) {
-                      let err25 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/quota/size", schemaPath: "common.json#/$defs/size/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", parentSchema: schema84, data: data12 };
+                    if (!pattern21.test(data12)) {
+                      let err25 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/quota/size", schemaPath: "common.json#/$defs/size/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", parentSchema: schema82, data: data12 };
                       vErrors === null ? vErrors = [err25] : vErrors.push(err25), errors++;
                     }
                   } else {
-                    let err26 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/quota/size", schemaPath: "common.json#/$defs/size/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema84.type, parentSchema: schema84, data: data12 };
+                    let err26 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/quota/size", schemaPath: "common.json#/$defs/size/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema82.type, parentSchema: schema82, data: data12 };
                     vErrors === null ? vErrors = [err26] : vErrors.push(err26), errors++;
                   }
                 }
               } else {
-                let err27 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/quota", schemaPath: "#/properties/sites/additionalProperties/properties/quota/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema166.properties.sites.additionalProperties.properties.quota.type, parentSchema: schema166.properties.sites.additionalProperties.properties.quota, data: data10 };
+                let err27 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/quota", schemaPath: "#/properties/sites/additionalProperties/properties/quota/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema164.properties.sites.additionalProperties.properties.quota.type, parentSchema: schema164.properties.sites.additionalProperties.properties.quota, data: data10 };
                 vErrors === null ? vErrors = [err27] : vErrors.push(err27), errors++;
               }
             }
             if (data9["attachment-slots"] !== void 0) {
               let data13 = data9["attachment-slots"];
               if (!(typeof data13 == "number" && !(data13 % 1) && !isNaN(data13) && isFinite(data13))) {
-                let err28 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/attachment-slots", schemaPath: "#/properties/sites/additionalProperties/properties/attachment-slots/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema166.properties.sites.additionalProperties.properties["attachment-slots"].type, parentSchema: schema166.properties.sites.additionalProperties.properties["attachment-slots"], data: data13 };
+                let err28 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/attachment-slots", schemaPath: "#/properties/sites/additionalProperties/properties/attachment-slots/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema164.properties.sites.additionalProperties.properties["attachment-slots"].type, parentSchema: schema164.properties.sites.additionalProperties.properties["attachment-slots"], data: data13 };
                 vErrors === null ? vErrors = [err28] : vErrors.push(err28), errors++;
               }
               if (typeof data13 == "number" && isFinite(data13) && (data13 < 0 || isNaN(data13))) {
-                let err29 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/attachment-slots", schemaPath: "#/properties/sites/additionalProperties/properties/attachment-slots/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema166.properties.sites.additionalProperties.properties["attachment-slots"], data: data13 };
+                let err29 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/attachment-slots", schemaPath: "#/properties/sites/additionalProperties/properties/attachment-slots/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema164.properties.sites.additionalProperties.properties["attachment-slots"], data: data13 };
                 vErrors === null ? vErrors = [err29] : vErrors.push(err29), errors++;
               }
             }
           } else {
-            let err30 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/sites/additionalProperties/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema166.properties.sites.additionalProperties.type, parentSchema: schema166.properties.sites.additionalProperties, data: data9 };
+            let err30 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/sites/additionalProperties/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema164.properties.sites.additionalProperties.type, parentSchema: schema164.properties.sites.additionalProperties, data: data9 };
             vErrors === null ? vErrors = [err30] : vErrors.push(err30), errors++;
           }
         }
       } else {
-        let err31 = { instancePath: instancePath + "/sites", schemaPath: "#/properties/sites/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema166.properties.sites.type, parentSchema: schema166.properties.sites, data: data8 };
+        let err31 = { instancePath: instancePath + "/sites", schemaPath: "#/properties/sites/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema164.properties.sites.type, parentSchema: schema164.properties.sites, data: data8 };
         vErrors === null ? vErrors = [err31] : vErrors.push(err31), errors++;
       }
     }
@@ -4920,19 +4921,19 @@ function validate86(data, { instancePath = "", parentData, parentDataProperty, r
       let data14 = data.teams;
       if (Array.isArray(data14)) {
         if (data14.length < 1) {
-          let err32 = { instancePath: instancePath + "/teams", schemaPath: "#/properties/teams/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items", schema: 1, parentSchema: schema166.properties.teams, data: data14 };
+          let err32 = { instancePath: instancePath + "/teams", schemaPath: "#/properties/teams/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items", schema: 1, parentSchema: schema164.properties.teams, data: data14 };
           vErrors === null ? vErrors = [err32] : vErrors.push(err32), errors++;
         }
         let len0 = data14.length;
         for (let i0 = 0; i0 < len0; i0++) {
           let data15 = data14[i0];
           if (typeof data15 == "string") {
-            if (!pattern13.test(data15)) {
-              let err33 = { instancePath: instancePath + "/teams/" + i0, schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema73, data: data15 };
+            if (!pattern11.test(data15)) {
+              let err33 = { instancePath: instancePath + "/teams/" + i0, schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema71, data: data15 };
               vErrors === null ? vErrors = [err33] : vErrors.push(err33), errors++;
             }
           } else {
-            let err34 = { instancePath: instancePath + "/teams/" + i0, schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema73.type, parentSchema: schema73, data: data15 };
+            let err34 = { instancePath: instancePath + "/teams/" + i0, schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema71.type, parentSchema: schema71, data: data15 };
             vErrors === null ? vErrors = [err34] : vErrors.push(err34), errors++;
           }
         }
@@ -4941,34 +4942,34 @@ function validate86(data, { instancePath = "", parentData, parentDataProperty, r
           outer0: for (; i1--; )
             for (j0 = i1; j0--; )
               if (func0(data14[i1], data14[j0])) {
-                let err35 = { instancePath: instancePath + "/teams", schemaPath: "#/properties/teams/uniqueItems", keyword: "uniqueItems", params: { i: i1, j: j0 }, message: "must NOT have duplicate items (items ## " + j0 + " and " + i1 + " are identical)", schema: !0, parentSchema: schema166.properties.teams, data: data14 };
+                let err35 = { instancePath: instancePath + "/teams", schemaPath: "#/properties/teams/uniqueItems", keyword: "uniqueItems", params: { i: i1, j: j0 }, message: "must NOT have duplicate items (items ## " + j0 + " and " + i1 + " are identical)", schema: !0, parentSchema: schema164.properties.teams, data: data14 };
                 vErrors === null ? vErrors = [err35] : vErrors.push(err35), errors++;
                 break outer0;
               }
         }
       } else {
-        let err36 = { instancePath: instancePath + "/teams", schemaPath: "#/properties/teams/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema166.properties.teams.type, parentSchema: schema166.properties.teams, data: data14 };
+        let err36 = { instancePath: instancePath + "/teams", schemaPath: "#/properties/teams/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema164.properties.teams.type, parentSchema: schema164.properties.teams, data: data14 };
         vErrors === null ? vErrors = [err36] : vErrors.push(err36), errors++;
       }
     }
   } else {
-    let err37 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema166.type, parentSchema: schema166, data };
+    let err37 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema164.type, parentSchema: schema164, data };
     vErrors === null ? vErrors = [err37] : vErrors.push(err37), errors++;
   }
   return validate86.errors = vErrors, errors === 0;
 }
 validate86.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var waivers = validate87, schema176 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "waivers.json", title: "WaiversFile", description: "Waivers: dated, reasoned, signed-for exceptions to one rule for one subject.", type: "object", additionalProperties: !1, required: ["waivers"], properties: { waivers: { type: "array", description: "The waivers.", items: { title: "WaiverDeclaration", type: "object", additionalProperties: !1, required: ["rule", "subject", "reason", "approved-by", "from", "until"], description: "One exception.", properties: { rule: { $ref: "common.json#/$defs/name", description: "The name of the entry in a rule pack, or of the rule." }, subject: { $ref: "common.json#/$defs/sentence", description: "The name of the one subject it is for." }, kind: { type: "string", enum: ["estate", "site", "team", "label", "scope", "server", "volume", "volume-group", "file-system", "branch"], description: "What kind of subject is meant, where two of different kinds share the name." }, reason: { $ref: "common.json#/$defs/sentence", description: "Why the exception is right." }, "approved-by": { $ref: "common.json#/$defs/sentence", description: "Who answers for it." }, from: { $ref: "common.json#/$defs/date", description: "The first day on which it holds." }, until: { $ref: "common.json#/$defs/date", description: "The last day on which it holds." } } } } } };
+var waivers = validate87, schema174 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "waivers.json", title: "WaiversFile", description: "Waivers: dated, reasoned, signed-for exceptions to one rule for one subject.", type: "object", additionalProperties: !1, required: ["waivers"], properties: { waivers: { type: "array", description: "The waivers.", items: { title: "WaiverDeclaration", type: "object", additionalProperties: !1, required: ["rule", "subject", "reason", "approved-by", "from", "until"], description: "One exception.", properties: { rule: { $ref: "common.json#/$defs/name", description: "The name of the entry in a rule pack, or of the rule." }, subject: { $ref: "common.json#/$defs/sentence", description: "The name of the one subject it is for." }, kind: { type: "string", enum: ["estate", "site", "team", "label", "scope", "server", "volume", "volume-group", "file-system", "branch"], description: "What kind of subject is meant, where two of different kinds share the name." }, reason: { $ref: "common.json#/$defs/sentence", description: "Why the exception is right." }, "approved-by": { $ref: "common.json#/$defs/sentence", description: "Who answers for it." }, from: { $ref: "common.json#/$defs/date", description: "The first day on which it holds." }, until: { $ref: "common.json#/$defs/date", description: "The last day on which it holds." } } } } } };
 function validate87(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate87.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     if (data.waivers === void 0) {
-      let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "waivers" }, message: "must have required property 'waivers'", schema: schema176.required, parentSchema: schema176, data };
+      let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "waivers" }, message: "must have required property 'waivers'", schema: schema174.required, parentSchema: schema174, data };
       vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
     }
     for (let key0 in data)
       if (key0 !== "waivers") {
-        let err1 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema176, data };
+        let err1 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema174, data };
         vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
       }
     if (data.waivers !== void 0) {
@@ -4979,90 +4980,90 @@ function validate87(data, { instancePath = "", parentData, parentDataProperty, r
           let data1 = data0[i0];
           if (data1 && typeof data1 == "object" && !Array.isArray(data1)) {
             if (data1.rule === void 0) {
-              let err2 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema176.properties.waivers.items.required, parentSchema: schema176.properties.waivers.items, data: data1 };
+              let err2 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema174.properties.waivers.items.required, parentSchema: schema174.properties.waivers.items, data: data1 };
               vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
             }
             if (data1.subject === void 0) {
-              let err3 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/required", keyword: "required", params: { missingProperty: "subject" }, message: "must have required property 'subject'", schema: schema176.properties.waivers.items.required, parentSchema: schema176.properties.waivers.items, data: data1 };
+              let err3 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/required", keyword: "required", params: { missingProperty: "subject" }, message: "must have required property 'subject'", schema: schema174.properties.waivers.items.required, parentSchema: schema174.properties.waivers.items, data: data1 };
               vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
             }
             if (data1.reason === void 0) {
-              let err4 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/required", keyword: "required", params: { missingProperty: "reason" }, message: "must have required property 'reason'", schema: schema176.properties.waivers.items.required, parentSchema: schema176.properties.waivers.items, data: data1 };
+              let err4 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/required", keyword: "required", params: { missingProperty: "reason" }, message: "must have required property 'reason'", schema: schema174.properties.waivers.items.required, parentSchema: schema174.properties.waivers.items, data: data1 };
               vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
             }
             if (data1["approved-by"] === void 0) {
-              let err5 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/required", keyword: "required", params: { missingProperty: "approved-by" }, message: "must have required property 'approved-by'", schema: schema176.properties.waivers.items.required, parentSchema: schema176.properties.waivers.items, data: data1 };
+              let err5 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/required", keyword: "required", params: { missingProperty: "approved-by" }, message: "must have required property 'approved-by'", schema: schema174.properties.waivers.items.required, parentSchema: schema174.properties.waivers.items, data: data1 };
               vErrors === null ? vErrors = [err5] : vErrors.push(err5), errors++;
             }
             if (data1.from === void 0) {
-              let err6 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/required", keyword: "required", params: { missingProperty: "from" }, message: "must have required property 'from'", schema: schema176.properties.waivers.items.required, parentSchema: schema176.properties.waivers.items, data: data1 };
+              let err6 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/required", keyword: "required", params: { missingProperty: "from" }, message: "must have required property 'from'", schema: schema174.properties.waivers.items.required, parentSchema: schema174.properties.waivers.items, data: data1 };
               vErrors === null ? vErrors = [err6] : vErrors.push(err6), errors++;
             }
             if (data1.until === void 0) {
-              let err7 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/required", keyword: "required", params: { missingProperty: "until" }, message: "must have required property 'until'", schema: schema176.properties.waivers.items.required, parentSchema: schema176.properties.waivers.items, data: data1 };
+              let err7 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/required", keyword: "required", params: { missingProperty: "until" }, message: "must have required property 'until'", schema: schema174.properties.waivers.items.required, parentSchema: schema174.properties.waivers.items, data: data1 };
               vErrors === null ? vErrors = [err7] : vErrors.push(err7), errors++;
             }
             for (let key1 in data1)
               if (!(key1 === "rule" || key1 === "subject" || key1 === "kind" || key1 === "reason" || key1 === "approved-by" || key1 === "from" || key1 === "until")) {
-                let err8 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key1 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema176.properties.waivers.items, data: data1 };
+                let err8 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key1 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema174.properties.waivers.items, data: data1 };
                 vErrors === null ? vErrors = [err8] : vErrors.push(err8), errors++;
               }
             if (data1.rule !== void 0) {
               let data2 = data1.rule;
               if (typeof data2 == "string") {
-                if (!pattern13.test(data2)) {
-                  let err9 = { instancePath: instancePath + "/waivers/" + i0 + "/rule", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema73, data: data2 };
+                if (!pattern11.test(data2)) {
+                  let err9 = { instancePath: instancePath + "/waivers/" + i0 + "/rule", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema71, data: data2 };
                   vErrors === null ? vErrors = [err9] : vErrors.push(err9), errors++;
                 }
               } else {
-                let err10 = { instancePath: instancePath + "/waivers/" + i0 + "/rule", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema73.type, parentSchema: schema73, data: data2 };
+                let err10 = { instancePath: instancePath + "/waivers/" + i0 + "/rule", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema71.type, parentSchema: schema71, data: data2 };
                 vErrors === null ? vErrors = [err10] : vErrors.push(err10), errors++;
               }
             }
             if (data1.subject !== void 0) {
               let data3 = data1.subject;
               if (typeof data3 == "string") {
-                if (!pattern25.test(data3)) {
-                  let err11 = { instancePath: instancePath + "/waivers/" + i0 + "/subject", schemaPath: "common.json#/$defs/sentence/pattern", keyword: "pattern", params: { pattern: "\\S" }, message: 'must match pattern "\\S"', schema: "\\S", parentSchema: schema86, data: data3 };
+                if (!pattern23.test(data3)) {
+                  let err11 = { instancePath: instancePath + "/waivers/" + i0 + "/subject", schemaPath: "common.json#/$defs/sentence/pattern", keyword: "pattern", params: { pattern: "\\S" }, message: 'must match pattern "\\S"', schema: "\\S", parentSchema: schema84, data: data3 };
                   vErrors === null ? vErrors = [err11] : vErrors.push(err11), errors++;
                 }
               } else {
-                let err12 = { instancePath: instancePath + "/waivers/" + i0 + "/subject", schemaPath: "common.json#/$defs/sentence/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema86.type, parentSchema: schema86, data: data3 };
+                let err12 = { instancePath: instancePath + "/waivers/" + i0 + "/subject", schemaPath: "common.json#/$defs/sentence/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema84.type, parentSchema: schema84, data: data3 };
                 vErrors === null ? vErrors = [err12] : vErrors.push(err12), errors++;
               }
             }
             if (data1.kind !== void 0) {
               let data4 = data1.kind;
               if (typeof data4 != "string") {
-                let err13 = { instancePath: instancePath + "/waivers/" + i0 + "/kind", schemaPath: "#/properties/waivers/items/properties/kind/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema176.properties.waivers.items.properties.kind.type, parentSchema: schema176.properties.waivers.items.properties.kind, data: data4 };
+                let err13 = { instancePath: instancePath + "/waivers/" + i0 + "/kind", schemaPath: "#/properties/waivers/items/properties/kind/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema174.properties.waivers.items.properties.kind.type, parentSchema: schema174.properties.waivers.items.properties.kind, data: data4 };
                 vErrors === null ? vErrors = [err13] : vErrors.push(err13), errors++;
               }
               if (!(data4 === "estate" || data4 === "site" || data4 === "team" || data4 === "label" || data4 === "scope" || data4 === "server" || data4 === "volume" || data4 === "volume-group" || data4 === "file-system" || data4 === "branch")) {
-                let err14 = { instancePath: instancePath + "/waivers/" + i0 + "/kind", schemaPath: "#/properties/waivers/items/properties/kind/enum", keyword: "enum", params: { allowedValues: schema176.properties.waivers.items.properties.kind.enum }, message: "must be equal to one of the allowed values", schema: schema176.properties.waivers.items.properties.kind.enum, parentSchema: schema176.properties.waivers.items.properties.kind, data: data4 };
+                let err14 = { instancePath: instancePath + "/waivers/" + i0 + "/kind", schemaPath: "#/properties/waivers/items/properties/kind/enum", keyword: "enum", params: { allowedValues: schema174.properties.waivers.items.properties.kind.enum }, message: "must be equal to one of the allowed values", schema: schema174.properties.waivers.items.properties.kind.enum, parentSchema: schema174.properties.waivers.items.properties.kind, data: data4 };
                 vErrors === null ? vErrors = [err14] : vErrors.push(err14), errors++;
               }
             }
             if (data1.reason !== void 0) {
               let data5 = data1.reason;
               if (typeof data5 == "string") {
-                if (!pattern25.test(data5)) {
-                  let err15 = { instancePath: instancePath + "/waivers/" + i0 + "/reason", schemaPath: "common.json#/$defs/sentence/pattern", keyword: "pattern", params: { pattern: "\\S" }, message: 'must match pattern "\\S"', schema: "\\S", parentSchema: schema86, data: data5 };
+                if (!pattern23.test(data5)) {
+                  let err15 = { instancePath: instancePath + "/waivers/" + i0 + "/reason", schemaPath: "common.json#/$defs/sentence/pattern", keyword: "pattern", params: { pattern: "\\S" }, message: 'must match pattern "\\S"', schema: "\\S", parentSchema: schema84, data: data5 };
                   vErrors === null ? vErrors = [err15] : vErrors.push(err15), errors++;
                 }
               } else {
-                let err16 = { instancePath: instancePath + "/waivers/" + i0 + "/reason", schemaPath: "common.json#/$defs/sentence/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema86.type, parentSchema: schema86, data: data5 };
+                let err16 = { instancePath: instancePath + "/waivers/" + i0 + "/reason", schemaPath: "common.json#/$defs/sentence/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema84.type, parentSchema: schema84, data: data5 };
                 vErrors === null ? vErrors = [err16] : vErrors.push(err16), errors++;
               }
             }
             if (data1["approved-by"] !== void 0) {
               let data6 = data1["approved-by"];
               if (typeof data6 == "string") {
-                if (!pattern25.test(data6)) {
-                  let err17 = { instancePath: instancePath + "/waivers/" + i0 + "/approved-by", schemaPath: "common.json#/$defs/sentence/pattern", keyword: "pattern", params: { pattern: "\\S" }, message: 'must match pattern "\\S"', schema: "\\S", parentSchema: schema86, data: data6 };
+                if (!pattern23.test(data6)) {
+                  let err17 = { instancePath: instancePath + "/waivers/" + i0 + "/approved-by", schemaPath: "common.json#/$defs/sentence/pattern", keyword: "pattern", params: { pattern: "\\S" }, message: 'must match pattern "\\S"', schema: "\\S", parentSchema: schema84, data: data6 };
                   vErrors === null ? vErrors = [err17] : vErrors.push(err17), errors++;
                 }
               } else {
-                let err18 = { instancePath: instancePath + "/waivers/" + i0 + "/approved-by", schemaPath: "common.json#/$defs/sentence/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema86.type, parentSchema: schema86, data: data6 };
+                let err18 = { instancePath: instancePath + "/waivers/" + i0 + "/approved-by", schemaPath: "common.json#/$defs/sentence/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema84.type, parentSchema: schema84, data: data6 };
                 vErrors === null ? vErrors = [err18] : vErrors.push(err18), errors++;
               }
             }
@@ -5091,17 +5092,17 @@ function validate87(data, { instancePath = "", parentData, parentDataProperty, r
               }
             }
           } else {
-            let err23 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema176.properties.waivers.items.type, parentSchema: schema176.properties.waivers.items, data: data1 };
+            let err23 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema174.properties.waivers.items.type, parentSchema: schema174.properties.waivers.items, data: data1 };
             vErrors === null ? vErrors = [err23] : vErrors.push(err23), errors++;
           }
         }
       } else {
-        let err24 = { instancePath: instancePath + "/waivers", schemaPath: "#/properties/waivers/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema176.properties.waivers.type, parentSchema: schema176.properties.waivers, data: data0 };
+        let err24 = { instancePath: instancePath + "/waivers", schemaPath: "#/properties/waivers/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema174.properties.waivers.type, parentSchema: schema174.properties.waivers, data: data0 };
         vErrors === null ? vErrors = [err24] : vErrors.push(err24), errors++;
       }
     }
   } else {
-    let err25 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema176.type, parentSchema: schema176, data };
+    let err25 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema174.type, parentSchema: schema174, data };
     vErrors === null ? vErrors = [err25] : vErrors.push(err25), errors++;
   }
   return validate87.errors = vErrors, errors === 0;

@@ -18,11 +18,11 @@ export function spendTable(records: readonly AuditRecord[]): AuditTable {
       column('after', 'after', 'right'),
       column('by', 'by'),
     ],
-    rows: steps.map(({ record, team, before, after, currency }) => [
+    rows: steps.map(({ record, team, before, after, currencyBefore, currency }) => [
       record.on,
       short(record.commit),
       team ?? 'no team',
-      showAmount(money(before), currency),
+      showAmount(money(before), currencyBefore),
       showAmount(money(after), currency),
       record.author.name,
     ]),

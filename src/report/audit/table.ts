@@ -41,7 +41,7 @@ export const trailersOf = ({ trailers }: AuditRecord): string =>
     .join('; ');
 
 export const changedCost = ({ cost }: AuditRecord): string =>
-  cost === null ? '' : showDifference(money(cost.difference), cost.currency);
+  cost?.difference == null ? '' : showDifference(money(cost.difference), cost.currency);
 
 export const count = ({ findings }: AuditRecord, ...states: readonly string[]): number =>
   findings.filter(({ baselineState }) => states.includes(baselineState)).length;

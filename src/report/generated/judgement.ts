@@ -25,13 +25,13 @@ export type PolicySourceReport2 = 'main' | 'ancestor' | 'branch';
  */
 export type PolicySourceReport3 = 'main' | 'ancestor' | 'branch';
 /**
- * An amount in the currency, exact to the last decimal; exact parts add up to their exact sum.
- */
-export type ExactMoney = string;
-/**
  * An amount in the currency, rounded half up to its minor unit (ISO 4217), such as "130.00". Amounts are rounded one by one, so rounded parts may differ from their rounded sum by a minor unit; the exact amounts are under `exact`.
  */
 export type Money = string;
+/**
+ * An amount in the currency, exact to the last decimal; exact parts add up to their exact sum.
+ */
+export type ExactMoney = string;
 /**
  * Its level.
  */
@@ -216,7 +216,11 @@ export interface UnreadPolicyReport {
  */
 export interface CostReport {
   /**
-   * The currency (ISO 4217).
+   * The currency of `before`, and of the limits (ISO 4217).
+   */
+  currencyBefore: string;
+  /**
+   * The currency of `after` (ISO 4217).
    */
   currency: string;
   /**
@@ -228,9 +232,9 @@ export interface CostReport {
    */
   after: string;
   /**
-   * After less before.
+   * After less before; null where before and after are in two currencies.
    */
-  difference: string;
+  difference: Money | null;
   exact: ExactCostReport;
   /**
    * Why it differs. The exact differences add up to the exact difference.
@@ -241,7 +245,7 @@ export interface CostReport {
    */
   teams: TeamCostReport[];
   /**
-   * The monthly cost of the head's unattached volumes.
+   * An amount in the currency, rounded half up to its minor unit (ISO 4217), such as "130.00". Amounts are rounded one by one, so rounded parts may differ from their rounded sum by a minor unit; the exact amounts are under `exact`.
    */
   unattached: string;
   /**
@@ -262,11 +266,11 @@ export interface ExactCostReport {
    */
   after: string;
   /**
-   * After less before.
+   * After less before; null where before and after are in two currencies.
    */
-  difference: string;
+  difference: ExactMoney | null;
   /**
-   * Unattached volumes of the head.
+   * An amount in the currency, exact to the last decimal; exact parts add up to their exact sum.
    */
   unattached: string;
   /**
@@ -279,13 +283,13 @@ export interface ExactCostReport {
  */
 export interface CauseReport {
   /**
-   * More or less of something, another tier or server type, or another price for the same.
+   * More or less of something, another tier or server type, another price for the same, another length of the month, or another currency.
    */
-  cause: 'quantity' | 'tier-move' | 'price-change';
+  cause: 'quantity' | 'tier-move' | 'price-change' | 'month-change' | 'currency-change';
   /**
-   * What it adds a month; negative where it saves.
+   * What it adds a month, negative where it saves; null where before and after are in two currencies.
    */
-  difference: string;
+  difference: Money | null;
   exact: ExactCauseReport;
 }
 /**
@@ -293,9 +297,9 @@ export interface CauseReport {
  */
 export interface ExactCauseReport {
   /**
-   * An amount in the currency, exact to the last decimal; exact parts add up to their exact sum.
+   * What it adds a month; null where before and after are in two currencies.
    */
-  difference: string;
+  difference: ExactMoney | null;
 }
 /**
  * The monthly cost of one team.
@@ -306,17 +310,17 @@ export interface TeamCostReport {
    */
   team: string | null;
   /**
-   * On the base.
+   * An amount in the currency, rounded half up to its minor unit (ISO 4217), such as "130.00". Amounts are rounded one by one, so rounded parts may differ from their rounded sum by a minor unit; the exact amounts are under `exact`.
    */
   before: string;
   /**
-   * On the head.
+   * An amount in the currency, rounded half up to its minor unit (ISO 4217), such as "130.00". Amounts are rounded one by one, so rounded parts may differ from their rounded sum by a minor unit; the exact amounts are under `exact`.
    */
   after: string;
   /**
-   * After less before.
+   * After less before; null where before and after are in two currencies.
    */
-  difference: string;
+  difference: Money | null;
   exact: ExactSpanReport;
 }
 /**
@@ -332,9 +336,9 @@ export interface ExactSpanReport {
    */
   after: string;
   /**
-   * An amount in the currency, exact to the last decimal; exact parts add up to their exact sum.
+   * After less before; null where before and after are in two currencies.
    */
-  difference: string;
+  difference: ExactMoney | null;
 }
 /**
  * What no spend limit covers.

@@ -1,6 +1,6 @@
 /** What the estate costs a month before and after, team by team, against the limits. */
 import type { Judged, LimitUse } from '../../policy/judgement.ts';
-import type { CauseKind, CostDelta, TeamDelta } from '../../price/delta.ts';
+import { type CauseKind, type CostDelta, changeOfCost, type TeamDelta } from '../../price/delta.ts';
 import { compareMoney, type Money, subtractMoney } from '../../price/money.ts';
 import { addsUp, roundedNote } from '../../price/shown.ts';
 import { showAmount, showDifference } from './amounts.ts';
@@ -10,15 +10,17 @@ import { subjectWords } from './subjects.ts';
 
 /** The cost in one line: before, after and the difference. */
 export function costSentence({ cost, afterAtJudgingPrices, unlimited }: Judged): string {
-  const { currency, before, after, difference } = cost;
+  const { currencyBefore, currency, before, after, difference } = cost;
   const sentences = [
-    difference.isZero()
-      ? `${showAmount(before, currency)} a month, unchanged by the merge.`
-      : `${showAmount(before, currency)} a month on main, ${showAmount(after, currency)} after the merge: ${showDifference(difference, currency)}.`,
+    difference === undefined
+      ? `${showAmount(before, currencyBefore)} a month on main, ${showAmount(after, currency)} after the merge; the two currencies are not compared.`
+      : difference.isZero()
+        ? `${showAmount(before, currency)} a month, unchanged by the merge.`
+        : `${showAmount(before, currency)} a month on main, ${showAmount(after, currency)} after the merge: ${showDifference(difference, currency)}.`,
   ];
   if (afterAtJudgingPrices !== undefined) {
     sentences.push(
-      `This is at the prices that the branch proposes; at the prices on main, which decide the verdict, it would be ${showAmount(afterAtJudgingPrices, currency)}.`,
+      `This is at the prices that the branch proposes; at the prices on main, which decide the verdict, it would be ${showAmount(afterAtJudgingPrices, currencyBefore)}.`,
     );
   }
   if (cost.detached.gt(0)) {
@@ -29,7 +31,7 @@ export function costSentence({ cost, afterAtJudgingPrices, unlimited }: Judged):
   if (unlimited.after.gt(unlimited.before)) {
     const more = subtractMoney(unlimited.after, unlimited.before);
     sentences.push(
-      `No spend limit covers ${showAmount(unlimited.after, currency)} a month of it, ${showAmount(more, currency)} more than on main.`,
+      `No spend limit covers ${showAmount(unlimited.after, currencyBefore)} a month of it, ${showAmount(more, currencyBefore)} more than on main.`,
     );
   }
   return sentences.join(' ');
@@ -39,6 +41,8 @@ const causeWords: Readonly<Record<CauseKind, string>> = {
   quantity: 'changes in quantity',
   'tier-move': 'changes of tier or server type',
   'price-change': 'price changes',
+  'month-change': 'another length of the month',
+  'currency-change': 'another currency',
 };
 
 const columns = [
@@ -50,7 +54,9 @@ const columns = [
 ];
 
 export function costSection({ cost, limits, afterAtJudgingPrices }: Judged): readonly Section[] {
-  const { currency, teams } = cost;
+  const { currencyBefore, teams } = cost;
+  // Limits, and what counts towards them, are in the money of the prices that judge.
+  const judging = { currencyBefore, currency: currencyBefore };
   if (teams.length === 0 && limits.length === 0) return [];
   const lowestFirst = limits.toSorted((a, b) => compareMoney(a.limit, b.limit));
   const alike = teams.map((team) => lowestFirst.find((limit) => isTeamsOwn(limit, team)));
@@ -64,15 +70,15 @@ export function costSection({ cost, limits, afterAtJudgingPrices }: Judged): rea
     const limit = alike[index];
     return [
       team.team === '' ? 'no team' : team.team,
-      ...amounts(team, currency),
-      ...(limit === undefined ? noneFor(team.team) : against(limit, currency)),
+      ...amounts(team, cost),
+      ...(limit === undefined ? noneFor(team.team) : against(limit, currencyBefore)),
     ];
   });
-  const total = ['total', ...amounts(cost, currency), '', ''];
+  const total = ['total', ...amounts(cost, cost), '', ''];
   const limitRows = apart.map((limit) => [
     `${limit.entry}: ${subjectWords(limit.subject)}`,
-    ...amounts(limit, currency),
-    ...against(limit, currency),
+    ...amounts(limit, judging),
+    ...against(limit, currencyBefore),
   ]);
   return [
     {
@@ -92,14 +98,18 @@ export function costSection({ cost, limits, afterAtJudgingPrices }: Judged): rea
   ];
 }
 
-const amounts = (
-  { before, after }: { readonly before: Money; readonly after: Money },
-  currency: string,
-): readonly Cell[] => [
-  { kind: 'amount', amount: before, currency },
-  { kind: 'amount', amount: after, currency },
-  { kind: 'difference', amount: subtractMoney(after, before), currency },
-];
+function amounts(
+  ends: { readonly before: Money; readonly after: Money },
+  currencies: Pick<CostDelta, 'currencyBefore' | 'currency'>,
+): readonly Cell[] {
+  const { currencyBefore, currency } = currencies;
+  const difference = changeOfCost(currencies, ends);
+  return [
+    { kind: 'amount', amount: ends.before, currency: currencyBefore },
+    { kind: 'amount', amount: ends.after, currency },
+    difference === undefined ? '' : { kind: 'difference', amount: difference, currency },
+  ];
+}
 
 const against = ({ limit, after }: LimitUse, currency: string): readonly Cell[] => [
   { kind: 'amount', amount: limit, currency },
@@ -116,15 +126,18 @@ const isTeamsOwn = ({ subject, before, after }: LimitUse, team: TeamDelta): bool
 const listed = new Intl.ListFormat('en-GB', { type: 'conjunction' });
 
 function causesSentence({ causes, currency }: CostDelta): readonly Block[] {
-  const parts = causes
-    .filter(({ difference }) => !difference.isZero())
-    .map(({ cause, difference }) => `${causeWords[cause]} (${showDifference(difference, currency)})`);
+  const parts = causes.flatMap(({ cause, difference }) =>
+    difference === undefined || difference.isZero()
+      ? []
+      : [`${causeWords[cause]} (${showDifference(difference, currency)})`],
+  );
   return parts.length === 0 ? [] : [sentence(`The difference comes from ${listed.format(parts)}.`)];
 }
 
 /** Said where what is shown does not add up as it stands: parts to their sums, or a change to its ends. */
 function roundedSentence(cost: CostDelta, limits: readonly LimitUse[]): readonly Block[] {
   const { currency, teams, causes, difference } = cost;
+  if (difference === undefined) return [];
   const changes = [cost, ...teams, ...limits].every(({ before, after }) =>
     addsUp([before, subtractMoney(after, before)], after, currency),
   );
@@ -145,7 +158,7 @@ function roundedSentence(cost: CostDelta, limits: readonly LimitUse[]): readonly
       currency,
     ) &&
     addsUp(
-      causes.map((cause) => cause.difference),
+      causes.flatMap((cause) => cause.difference ?? []),
       difference,
       currency,
     );
