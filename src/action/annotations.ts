@@ -41,7 +41,8 @@ export function annotationsOf(judgement: Judgement, most: number): Annotations {
   const counts = verdictToo === 0 && leftOut > 0 && most > 0;
   const shown = counts ? withRoomForANotice(fitting, most) : fitting;
   const left = all.length - shown.length;
-  const count = left === 0 ? '' : `${counted(left, 'annotation')} left out here; the job's summary has all.`;
+  const count =
+    left === 0 ? '' : `${counted(left, 'annotation')} left out here; the job's summary has them all.`;
   return {
     shown: [
       ...(verdictToo === 0 ? [] : [verdictOf(judgement, count)]),
@@ -88,7 +89,7 @@ const asProblem = ({ place, message, advice }: Finding): Problem => ({ place, me
 
 function ofFinding(finding: Finding): Annotation {
   const { entry, level, baselineState, fails, place, message, advice } = finding;
-  const onMain = baselineState === 'unchanged' ? ', on main already' : '';
+  const onMain = baselineState === 'unchanged' ? ', already on main' : '';
   const gone = place.revision === 'base';
   return {
     // An error that is not this change's is no error of this run: a pass shows none.
@@ -97,7 +98,7 @@ function ofFinding(finding: Finding): Annotation {
     message: [
       visible(message),
       visible(advice),
-      ...(gone ? [visible(`It last stood in ${place.file}:${place.line}:${place.column} on main.`)] : []),
+      ...(gone ? [visible(`Its last place was ${place.file}:${place.line}:${place.column} on main.`)] : []),
     ].join('\n'),
     place: gone ? undefined : placeIn(place),
   };

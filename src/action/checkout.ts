@@ -94,7 +94,7 @@ async function byHostMerge(checkout: Checkout, merge: HostMerge, base: Point): P
   const [first, second, ...more] = parents.ok ? parents.value : [];
   if (first === undefined || second !== merge.second || more.length > 0) {
     return ofNoUse(
-      `The commit ${short(merge.commit)} is no merge of the pull request's tip ${short(merge.second)}`,
+      `The commit ${short(merge.commit)} is not a merge of the pull request's tip ${short(merge.second)}`,
     );
   }
   const branch = base.kind === 'tip' ? base.ref : undefined;
@@ -155,7 +155,7 @@ async function obtained(
     return ok(commit);
   }
   return err({
-    message: `this checkout does not hold the commit ${commit}, and it cannot be fetched`,
+    message: `this checkout does not have the commit ${commit}, and it cannot be fetched`,
     advice: wholeHistory,
   });
 }
@@ -171,7 +171,7 @@ async function commitOf(checkout: Checkout, point: Point): Promise<Outcome<strin
         point.otherwise;
       if (tip !== undefined) return obtained(checkout, tip, point.ref);
       return err({
-        message: `this checkout does not hold ${JSON.stringify(point.ref)}, and the remote does not tell what it is`,
+        message: `this checkout does not have ${JSON.stringify(point.ref)}, and the remote does not say what it is`,
         advice: wholeHistory,
       });
     }

@@ -132,7 +132,8 @@ async function findOurs(client: HostClient, thread: Thread, author: string): Pro
       throw new RequestFailed(`the pull request has more than ${commentPages * commentsAPage} comments`);
     }
     const comments: unknown = data;
-    if (!Array.isArray(comments)) throw new RequestFailed('the host answered with no list of comments');
+    if (!Array.isArray(comments))
+      throw new RequestFailed('the host answered with something other than a list of comments');
     // Without regard to case, as the host takes account names.
     const ours = comments
       .map(commentIn)

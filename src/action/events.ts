@@ -147,7 +147,7 @@ function ofPush({ name, payload }: EventContext, chosen: ChosenByHand): Outcome<
   }
   if (!ref.startsWith('refs/heads/')) {
     return err({
-      message: `the push is of ${ref}, which is no branch`,
+      message: `the push is to ${ref}, which is not a branch`,
       advice: `Run the action on pushes to ${main} only: \`on: { push: { branches: [${main}] } }\`.`,
     });
   }
@@ -164,9 +164,9 @@ function ofPush({ name, payload }: EventContext, chosen: ChosenByHand): Outcome<
   }
   if (isZero(before)) {
     return err({
-      message: `${main} is new, so there is nothing to hold it against`,
+      message: `${main} is new, so there is nothing to compare it with`,
       advice:
-        'The next change to it can be judged; of the estate as it is, `ullage cost` and `ullage headroom` tell.',
+        'The next change to it can be judged; `ullage cost` and `ullage headroom` show the estate as it is.',
     });
   }
   if (at(payload, 'forced') === true) return err(rewritten(before, after));
@@ -210,7 +210,7 @@ const theEventDecides = (chosen: ChosenByHand): Pick<EventRequest, 'ignored' | '
 
 /** A branch that was rewritten is no merge of anything: judged as one, it would seem to change nothing. */
 export const rewritten = (before: string, after: string) => ({
-  message: `the branch was rewritten: ${after} does not hold ${before}, which was its tip`,
+  message: `the branch was rewritten: ${after} does not contain ${before}, which was its tip`,
   advice: 'Judge such a change on a pull request, and protect the branch from forced pushes.',
 });
 

@@ -70,7 +70,7 @@ async function onNetwork(remote: Remote, args: readonly string[]): Promise<Outco
   if (!second.ok) return second;
   if (second.value.code === 0) return ok(second.value.stdout.toString('utf8'));
   return err({
-    message: `the remote does not give what is missing: ${gitSaid(second.value.stderr)}`,
+    message: `the remote does not provide what is missing: ${gitSaid(second.value.stderr)}`,
     advice: wholeHistory,
   });
 }

@@ -87,7 +87,7 @@ export function hostClient({ url, token, second = 1000 }: HostApi): HostClient {
   // A list of nothing is `[]`. An answer that is empty otherwise, the client would take for one.
   client.hook.after('request', ({ data }, { method }) => {
     if (method === 'GET' && (typeof data !== 'object' || data === null)) {
-      throw new RequestFailed('the host answered with no JSON');
+      throw new RequestFailed('the host answered with something other than JSON');
     }
   });
   client.hook.error('request', (error, { method }) => {
@@ -145,7 +145,7 @@ export const propertyOf = (value: unknown, key: string): unknown =>
 const whys: Readonly<Record<number, string>> = {
   401: 'the token is not valid',
   403: 'the token may not write comments: the job needs `permissions: pull-requests: write`, and a run for a fork is never given it',
-  404: 'the pull request is not there for this token',
+  404: 'this token cannot see the pull request',
   410: 'comments are turned off',
   422: 'the host refuses the comment',
 };
@@ -181,7 +181,7 @@ function failed(error: unknown, method: string): RequestFailed {
     });
   }
   if (status >= 500) {
-    return new RequestFailed(`the host is out of order (${answer})`, {
+    return new RequestFailed(`the host has a fault (${answer})`, {
       kind: 'unavailable',
       answered: status,
       retryAfter: retryAfterWrite(secondsToWait(header)),

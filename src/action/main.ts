@@ -66,7 +66,7 @@ async function judgeEvent(host: Host, inputs: Inputs): Promise<Run> {
   const { pullRequest, ignored, now } = request.value;
   const notes = ignored.map(
     (name) =>
-      `The input ${name} does not count on the event ${host.event}: the event itself says what is judged.`,
+      `The input ${name} has no effect on the event ${host.event}: the event itself says what is judged.`,
   );
   const dir = resolve(host.workspace, inputs.path);
   const remote = { dir, environment: host.environment, token: inputs.token, serverUrl: host.serverUrl };
@@ -174,7 +174,7 @@ function setOutputs(judgement: Judgement, paths: readonly string[]): void {
 async function comment(host: Host, inputs: Inputs, run: Run): Promise<readonly string[]> {
   if (!inputs.comment) return [];
   const { pullRequest } = run;
-  const instead = 'This summary stands in for the comment on the pull request:';
+  const instead = 'This summary replaces the comment on the pull request:';
   if (pullRequest === undefined) return [`${instead} the event ${host.event} is not about one.`];
   if (inputs.token === undefined) return [`${instead} the action was given no token.`];
   const api = { url: host.apiUrl, token: inputs.token, author: inputs.commentAuthor };

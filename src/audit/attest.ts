@@ -78,7 +78,7 @@ export interface AttestOptions {
 /** RFC 8785: the same value gives the same bytes, so that a signature over them can be checked by anybody. */
 export function canonicalJson(value: object): string {
   const text = canonicalize(value);
-  if (text === undefined) throw new TypeError('the value has no JSON form');
+  if (text === undefined) throw new TypeError('the value cannot be written as JSON');
   return text;
 }
 
@@ -165,7 +165,7 @@ const textAt = (value: unknown, pattern: RegExp, ...path: readonly (string | num
 /** Reads an attestation back, and refuses one that the gate cannot have written. */
 export function readAttestation(text: string, parsed: unknown, file: string): Outcome<Attestation> {
   const altered = (why: string): Outcome<never> =>
-    err({ message: `${file} ${why}`, advice: 'Take the attestation from where the gate stored it.' });
+    err({ message: `${file} ${why}`, advice: 'Use the attestation as the gate stored it.' });
   if (!isAttestation(parsed)) return altered("is not an attestation of Ullage's gate");
   const predicate = at(parsed, 'predicate');
   const judgement = at(predicate, judgementField);

@@ -138,7 +138,7 @@ function asToTree(each: Believed, treeOf: ReadonlyMap<string, string>): Evidence
   const { headCommit, headTree, baseCommit } = each.attestation;
   const tree = treeOf.get(`${headCommit} ${baseCommit}`);
   if (tree === undefined || tree === headTree) return each;
-  const message = `${each.file} says that commit ${short(headCommit)} holds tree ${short(headTree)}, and it holds ${short(tree)}`;
+  const message = `${each.file} says that commit ${short(headCommit)} has tree ${short(headTree)}, but it has ${short(tree)}`;
   return { kind: 'altered', file: each.file, why: 'tree', message };
 }
 
@@ -166,7 +166,7 @@ function contradicting(record: ReplayedVerdict, { file, attestation }: Believed)
     ...(record.failOn !== undefined &&
     attestation.failOn !== undefined &&
     record.failOn !== attestation.failOn
-      ? [`it failed on ${attestation.failOn}, and the replay on ${record.failOn}`]
+      ? [`it failed from level ${attestation.failOn}, and the replay from level ${record.failOn}`]
       : []),
   ];
   return {
@@ -174,6 +174,6 @@ function contradicting(record: ReplayedVerdict, { file, attestation }: Believed)
     record,
     file,
     attested: attestation.verdict,
-    message: `${file} says ${attestation.verdict} of commit ${short(record.commit)}, and the replay says ${record.verdict}${differs.length > 0 ? ` (${differs.join('; ')})` : ''}`,
+    message: `${file} says ${attestation.verdict} for commit ${short(record.commit)}, but the replay says ${record.verdict}${differs.length > 0 ? ` (${differs.join('; ')})` : ''}`,
   };
 }

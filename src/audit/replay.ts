@@ -109,7 +109,7 @@ export class Replay {
     const tried =
       sides !== undefined
         ? this.#try(sides, options, change)
-        : this.#untried('one of the two revisions does not hold together');
+        : this.#untried('one of the two revisions has contradictions');
     return { commit, on, touched, failOn, outcome, tried };
   }
 

@@ -46,7 +46,7 @@ export async function appendSafely(
   } catch (error) {
     return err({
       message: `nothing was added to ${path}: ${reasonOf(error)}`,
-      advice: 'See to the disk or the folder, and add it again.',
+      advice: 'Check the disk and the folder, and add it again.',
     });
   }
 }
@@ -104,7 +104,7 @@ async function whyLocked(lock: string) {
       ? `process ${pid} was adding readings, holds ${lock} and is no longer running`
       : `another process is adding readings and holds ${lock}`,
     advice: gone
-      ? `Delete ${lock}; the readings beside it are whole.`
+      ? `Delete ${lock}; the readings beside it are complete.`
       : `Try again; if nothing is adding, delete ${lock}.`,
   };
 }

@@ -122,7 +122,7 @@ async function audit(
     return ok(
       held.findings.length === 0
         ? { output, code: 0 }
-        : { output, code: 1, reason: 'fail: the evidence does not bear out the history' },
+        : { output, code: 1, reason: 'fail: the evidence does not match the history' },
     );
   }
   const table = flags.try === undefined ? answer(flags.show, records) : backTestTable(backTest(records));
@@ -155,13 +155,13 @@ function misusesOf(flags: AuditFlags): readonly Problem[] {
   if (tried !== undefined && show !== 'records') {
     problems.push({
       message: `--try and --show ${show} were both given`,
-      advice: 'Give one of them: a policy that is tried has an answer of its own.',
+      advice: 'Give only one of them: --try has an answer of its own.',
     });
   }
   if (evidence !== undefined && (tried !== undefined || show !== 'records')) {
     problems.push({
       message: '--evidence was given with another question',
-      advice: 'Give --evidence, --try or --show, one of them.',
+      advice: 'Give only one of --evidence, --try and --show.',
     });
   }
   if (evidence === undefined && flags.allowedSigners !== undefined) {
@@ -178,7 +178,7 @@ export async function spanOf(repository: GitRepository, named: string | undefine
   const [from, to, ...more] = named === undefined ? [] : named.split('..');
   if (more.length > 0 || named?.includes('...')) {
     return err({
-      message: `${named} is no span of commits`,
+      message: `${named} is not a range of commits`,
       advice: 'Write FROM..TO with two refs, such as v1..main, or one ref for all history up to it.',
     });
   }

@@ -90,10 +90,10 @@ const gate = (above: Command, { finish }: Sink): Command =>
     .addOption(failOn())
     .option(
       '--back-test <count>',
-      'try rules that the branch alters on so many past changes of main (default: 20; 0 tries none)',
+      'try rules that the branch changes on this many past changes of main (default: 20; 0 for none)',
       wholeNumber(5, 'Write a whole number, such as 50.'),
     )
-    .option('--attest <file>', 'write the judgement down as an in-toto attestation')
+    .option('--attest <file>', 'write the judgement as an in-toto attestation')
     .option('--sign-with <key>', 'sign the attestation with an SSH key, into FILE.sig')
     .option('--now <date>', 'the day to judge as of (default: today, in UTC)')
     .addHelpText(
@@ -114,12 +114,12 @@ const cost = (above: Command, { finish }: Sink): Command =>
     .command('cost')
     .summary('what the estate costs a month, and why')
     .description(
-      'Price the estate by the price list in force: by team, site, tier, server or volume, each with its arithmetic.',
+      'Price the estate by the price list in force: by team, site, tier, server or volume, each with its calculation.',
     )
     .addOption(repo())
     .addOption(at())
     .addOption(
-      oneOf<Grouping>('--by <grouping>', 'what to sum by', {
+      oneOf<Grouping>('--by <grouping>', 'what to group by', {
         team: true,
         site: true,
         tier: true,
@@ -134,7 +134,7 @@ const cost = (above: Command, { finish }: Sink): Command =>
         csv: true,
       }).default('text'),
     )
-    .option('--now <date>', 'the day whose prices hold (default: today, in UTC)')
+    .option('--now <date>', 'the day whose prices apply (default: today, in UTC)')
     .addHelpText(
       'after',
       '\nExamples:\n  ullage cost\n  ullage cost --by volume --at main\n  ullage cost --now 2027-01-01',
@@ -144,23 +144,23 @@ const cost = (above: Command, { finish }: Sink): Command =>
 const headroom = (above: Command, { finish }: Sink): Command =>
   above
     .command('headroom')
-    .summary('what room is left, layer by layer')
+    .summary('what headroom is left, layer by layer')
     .description(
-      'Show what is bought, taken and free at each layer: site quota, attachment slots, volume groups.',
+      'Show what is provisioned, allocated, used and free at each layer: site quota, attachment slots, volume groups, file systems.',
     )
     .addOption(repo())
     .addOption(at())
     .addOption(
       oneOf<HeadroomFormat>('--format <format>', 'what to print', { text: true, json: true }).default('text'),
     )
-    .option('--now <date>', 'the day whose prices value idle capacity (default: today, in UTC)')
+    .option('--now <date>', 'the day whose prices apply to unallocated capacity (default: today, in UTC)')
     .addHelpText('after', '\nExamples:\n  ullage headroom\n  ullage headroom --at main --format json')
     .action(async (flags: HeadroomFlags) => finish(await (await import('./headroom.ts')).runHeadroom(flags)));
 
 const rules = (above: Command, { finish }: Sink): Command =>
   above
     .command('rules')
-    .summary('what each rule does, wants and advises')
+    .summary('what each rule refuses, why, and what to do about it')
     .description(
       'List the rules, or explain the ones named: what each refuses, why, its parameters, and what to do about a finding.',
     )
@@ -193,13 +193,13 @@ const readingAdd = (above: Command, { finish }: Sink): Command =>
   above
     .command('add')
     .description(
-      'Take what `df -P` printed on one server into the readings. Nothing is added unless all of it can be.',
+      'Add what `df -P` printed on one server to the readings. Either all of it is added or nothing.',
     )
     .argument('[file]', 'what df printed; - is standard input', '-')
     .requiredOption('--server <name>', 'the server on which df ran')
     .option('--at <time>', 'when df ran, RFC 3339 (default: now)')
     .option('--mount <path...>', 'only these mount points (default: every declared one)')
-    .option('--any-size', 'also take a size that is far from the declared one')
+    .option('--any-size', 'also accept a size that is far from the declared one')
     .addOption(repo())
     .addHelpText(
       'after',
@@ -213,7 +213,7 @@ const readingSummary = (above: Command, { finish }: Sink): Command =>
   above
     .command('summary')
     .description(
-      'Summarise the readings on the disk: how many, from when to when, what is used, and when it will be full.',
+      'Summarise the readings: how many there are, their first and last date, what is used, and when it will be full.',
     )
     .addOption(repo())
     .addHelpText('after', '\nExample:\n  ullage reading summary')
@@ -226,7 +226,7 @@ const reading = (above: Command, sink: Sink): Command =>
     above
       .command('reading')
       .summary('keep readings of measured use')
-      .description('Keep readings of measured use, from which headroom and forecasts are worked out.'),
+      .description('Keep readings of measured use, from which headroom and forecasts are calculated.'),
     [readingAdd, readingSummary],
     sink,
   );
@@ -237,15 +237,15 @@ const usualSoon = 14;
 const policyCheck = (above: Command, { finish }: Sink): Command =>
   above
     .command('check')
-    .summary('what in the policy can do nothing, contradicts itself, or is about to run out')
+    .summary('what in the policy has no effect, contradicts itself, or is about to expire')
     .description(
-      'Hold the rule packs and waivers against the estate: unknown rules and parameters, rules that can find nothing, limits that overlap or exclude each other, entries looser than the shipped ones they override, waivers that end soon. A remark fails nothing.',
+      'Check the rule packs and waivers against the estate: unknown rules and parameters, rules that can find nothing, limits that overlap or exclude each other, entries looser than the shipped ones they override, waivers that end soon. Remarks do not affect the exit code.',
     )
     .addOption(repo())
     .addOption(at())
     .option(
       '--soon <days>',
-      'a waiver that ends within so many days is remarked on',
+      'how many days ahead the end of a waiver is remarked on',
       wholeNumber(4, 'Write a whole number of days, such as 14.'),
       usualSoon,
     )
@@ -263,7 +263,7 @@ const policy = (above: Command, sink: Sink): Command =>
     above
       .command('policy')
       .summary('check a pack against the estate')
-      .description('Look after the policy itself.'),
+      .description('Check the policy itself.'),
     [policyCheck],
     sink,
   );
@@ -291,9 +291,9 @@ const audit = (above: Command, { finish, write }: Sink): Command =>
     )
     .option('--policy-on <day>', 'show the policy as it was on a day, and judge nothing')
     .option('--try <file>', 'a rule pack to judge by in place of the policy of the time')
-    .option('--evidence <folder>', 'hold the attestations in a folder against the replay')
-    .option('--allowed-signers <file>', 'whose signatures on the evidence are believed')
-    .option('--cache <dir>', 'a folder to keep records in, so that a run that was interrupted goes on')
+    .option('--evidence <folder>', 'compare the attestations in a folder with the replay')
+    .option('--allowed-signers <file>', 'whose signatures on the evidence are accepted')
+    .option('--cache <dir>', 'a folder to keep records in, so that an interrupted run can continue')
     .addOption(failOn())
     .addOption(
       oneOf<AuditFormat>('--format <format>', 'what to print', {
@@ -307,14 +307,14 @@ const audit = (above: Command, { finish, write }: Sink): Command =>
       'after',
       `
 Questions:
-  records        every commit, its verdict and what it cost
-  merged-anyway  failing changes that were merged all the same
+  records        every commit, its verdict and its cost
+  merged-anyway  failing changes that were merged
   loosenings     every loosening of a rule, with from, to and by whom
-  spend          what each team's storage cost, from each change on
-  standing       how long each violation stood
-  waivers        which waivers were used, and which were wanted after their date
+  spend          the monthly cost of each team's storage, change by change
+  standing       how long each violation was open
+  waivers        which waivers were used, and which were still needed after their date
 
-Exit codes: 0 done, 1 the evidence does not bear out the history, 2 not judged. A commit that cannot be judged is
+Exit codes: 0 done, 1 the evidence does not match the history, 2 not judged. A commit that cannot be judged is
 in the records, with the reason.
 
 Examples:

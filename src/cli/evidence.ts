@@ -86,7 +86,7 @@ async function readOne({ folder, name, present, allowed }: OneFile): Promise<Out
   const claims = signed || name.endsWith('.json');
   const kind = await lstat(path).catch(() => undefined);
   // A link could show a file that is not in the evidence, and would be followed with the auditor's rights.
-  if (!kind?.isFile()) return claims ? altered('form', 'is no regular file') : ok(undefined);
+  if (!kind?.isFile()) return claims ? altered('form', 'is not a regular file') : ok(undefined);
   if (kind.size > largestAttestation) {
     return signed ? altered('form', 'is larger than any attestation') : ok(undefined);
   }
@@ -103,7 +103,7 @@ async function readOne({ folder, name, present, allowed }: OneFile): Promise<Out
   if (!signed) return altered('unsigned', 'is not signed');
   const signature = `${path}.sig`;
   if (!(await lstat(signature).catch(() => undefined))?.isFile()) {
-    return altered('signature', 'has a signature that is no regular file');
+    return altered('signature', 'has a signature that is not a regular file');
   }
   const verified = await verify(text, { signature, time: attestation.time }, allowed);
   if (!verified.ok) return verified;
@@ -132,7 +132,7 @@ async function reportOf(
     const kind = await lstat(path).catch(() => undefined);
     const content = kind?.isFile() ? await readFile(path).catch(() => undefined) : undefined;
     if (content === undefined || createHash('sha256').update(content).digest('hex') !== sha256) {
-      const message = `${file} attests a report that ${shown(beside)} beside it is not`;
+      const message = `${file} attests another report than ${shown(beside)} beside it`;
       return ok({ kind: 'altered', file, why: 'report', message });
     }
   }

@@ -95,7 +95,7 @@ async function remarksOn(
       ? []
       : [
           headCommit === baseCommit
-            ? `HEAD is ${baseRef} itself; there is nothing to judge.`
+            ? `HEAD is the same as ${baseRef}; there is nothing to judge.`
             : `HEAD adds nothing to ${baseRef}; there is nothing to judge.`,
         ]),
     ...(changed === 0

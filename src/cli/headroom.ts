@@ -1,4 +1,4 @@
-/** `ullage headroom`: what room is left, layer by layer. */
+/** `ullage headroom`: what headroom is left, layer by layer. */
 import { ok } from '../base/problem.ts';
 import { headroomOf } from '../capacity/headroom.ts';
 import { idleOf } from '../capacity/idle.ts';

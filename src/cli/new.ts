@@ -40,7 +40,7 @@ export async function runNew({ repo, now }: NewFlags): Promise<Finished> {
     return {
       output: '',
       code: 2,
-      reason: `nothing was written: ${there.join(', ')} would be overwritten. Move it away, or start in an empty folder with --repo DIR.`,
+      reason: `nothing was written: ${there.join(', ')} would be overwritten. Move it, or start in an empty folder with --repo DIR.`,
     };
   }
   try {
@@ -50,13 +50,13 @@ export async function runNew({ repo, now }: NewFlags): Promise<Finished> {
       await writeFile(join(top, path), text, { flag: 'wx' });
     }
   } catch (error) {
-    return { output: '', code: 2, reason: `the layout could not be written whole: ${reasonOf(error)}` };
+    return { output: '', code: 2, reason: `the layout could not be written completely: ${reasonOf(error)}` };
   }
   const lines = [
     'Written:',
     ...layout.map(([path]) => `  ${join(top === repo ? '' : top, path)}`),
     '',
-    'Next: put your own figures in, commit to main (`git init` first, where there is no repository yet), and judge a',
+    'Next: enter your own figures, commit to main (`git init` first, if there is no repository yet), and judge a',
     'branch with: ullage gate',
     'Until a branch is merged, `ullage cost` and `ullage headroom` read the files as they are.',
     '',

@@ -7,7 +7,7 @@ const oldestNode = 20;
 export function nodeVersionProblem(version: string): Problem | undefined {
   if (Number(version.split('.')[0]) >= oldestNode) return undefined;
   return {
-    message: `this is Node.js ${version}, and Node.js ${oldestNode} or newer is wanted`,
+    message: `this is Node.js ${version}, and Node.js ${oldestNode} or newer is needed`,
     advice: `Install Node.js ${oldestNode} or newer.`,
   };
 }

@@ -57,8 +57,8 @@ async function add(
   const time = readingTime(at ?? now);
   if (time === undefined) {
     return err({
-      message: `--at ${at} is no time`,
-      advice: 'Write it as RFC 3339 has it, such as 2026-11-20T06:00:00Z.',
+      message: `--at ${at} is not a time`,
+      advice: 'Write it as in RFC 3339, such as 2026-11-20T06:00:00Z.',
     });
   }
   const given = await dfText(file);
@@ -97,7 +97,7 @@ async function add(
   });
   if (!appended.ok) return appended;
   return appendable === undefined
-    ? err({ message: 'no reading was decided on', advice: 'Run it again.' })
+    ? err({ message: 'nothing was decided about the readings', advice: 'Run it again.' })
     : ok({ path, appendable, declared: declared.get(server) ?? new Map() });
 }
 

@@ -38,7 +38,7 @@ export async function openRecordStore(folder: string, program: string): Promise<
     await mkdir(folder, { recursive: true });
   } catch (error) {
     return err({
-      message: `the cache ${folder} cannot be made: ${reasonOf(error)}`,
+      message: `the cache ${folder} cannot be created: ${reasonOf(error)}`,
       advice: 'Name a folder that can be written to, or leave out --cache.',
     });
   }

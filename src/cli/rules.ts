@@ -1,4 +1,4 @@
-/** `ullage rules`: what each rule does, wants and advises, from its own definition. */
+/** `ullage rules`: what each rule refuses, why, and what to do about it, from its own definition. */
 import { offer } from '../base/nearest.ts';
 import { type RuleFormat, reportRule, reportRules } from '../report/rules.ts';
 import { ruleNames, rules } from '../rules/registry.ts';

@@ -85,7 +85,7 @@ export async function allowedSigners(path: string): Promise<Outcome<AllowedSigne
   try {
     const text = await readFile(path, 'utf8');
     if (/^\s*[^\s#]/m.test(text)) return ok({ path: resolve(path) });
-    return err({ message: `${shown(path)} allows no signer`, advice: allowedAdvice });
+    return err({ message: `${shown(path)} lists no signer`, advice: allowedAdvice });
   } catch (error) {
     return err({
       message: `the allowed signers ${shown(path)} cannot be read: ${shown(reasonOf(error))}`,
@@ -126,7 +126,7 @@ export async function verify(
       ? { kind: 'bad signature', message: 'was altered after it was signed, or the signature was' }
       : /namespace/.test(last)
         ? { kind: 'bad signer', message: `is signed by a key, or for a purpose, other than ${namespace}` }
-        : { kind: 'bad signature', message: `has a signature that does not hold: ${said(last)}` },
+        : { kind: 'bad signature', message: `has an invalid signature: ${said(last)}` },
   );
 }
 

@@ -11,7 +11,7 @@ sites:
     attachment-slots: 16                   # how many volumes one server can hold
 `,
   'storage/example.yaml': `# One estate file; have as many as you like, in any folders below storage/.
-# The file's own team and site serve everything in it that names none.
+# The file's own team and site apply to everything in it that has none.
 team: example
 site: first-site
 servers:
@@ -37,8 +37,8 @@ volume-groups:
 # retired:
 #   - { volume: shared-0, on: ${year}-02-01, reason: superseded, backup: vault/shared-0, backed-up: ${year}-01-31 }
 `,
-  [`prices/${year}.yaml`]: `# What each tier and server type costs, from a date on. These figures are made up: put your provider's in.
-# Amounts are in quotes, so that nothing rounds them on the way.
+  [`prices/${year}.yaml`]: `# What each tier and server type costs, from a date on. These figures are made up: replace them with your provider's.
+# Amounts are in quotes, so that nothing rounds them.
 from: ${year}-01-01
 currency: EUR
 tiers:

@@ -22,7 +22,7 @@ export function join(draft: Draft, group: VolumeGroup, member: string): void {
   const place = group.fields.of('members') ?? group.place;
   const volume = draft.volumes.get(member);
   if (volume === undefined) {
-    const from = `the volume group ${group.name} counts a member that is not there: it`;
+    const from = `the volume group ${group.name} has a member that is not declared: it`;
     draft.missing.push({ place, from, kind: 'volume', name: member });
     return;
   }

@@ -13,7 +13,7 @@ const mostCompared = 2_000_000;
 export function bothThere(draft: Draft, attachment: Attachment): boolean {
   const { volume, server, boot, place } = attachment;
   const from = boot
-    ? `the server ${server} starts from a volume that is not there: it`
+    ? `the server ${server} starts from a volume that is not declared: it`
     : `the attachment of ${volume || 'a volume'} to ${server || 'a server'}`;
   const known = { volume: draft.volumes.has(volume), server: draft.servers.has(server) };
   if (!known.volume) draft.missing.push({ place, from, kind: 'volume', name: volume });

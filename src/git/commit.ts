@@ -42,8 +42,8 @@ export function parseCommit(id: string, content: Uint8Array): Outcome<Commit> {
   const committer = signatureOf(all('committer')[0], decode);
   if (tree === undefined || author === undefined || committer === undefined) {
     return err({
-      message: `the commit ${id} does not say what it holds, who made it or when`,
-      advice: 'Run `git fsck` in the repository; put right what it says.',
+      message: `the commit ${id} has no tree, author or date`,
+      advice: 'Run `git fsck` in the repository, and repair what it reports.',
     });
   }
   return ok({

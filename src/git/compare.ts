@@ -115,7 +115,7 @@ function onlyOnRemote(refs: Refs, ref: string, option: '--base' | '--head'): Out
   if (known || !/^\w[\w./-]*$/.test(ref) || ref.includes('..') || !refs.has(onOrigin(ref))) return undefined;
   return err({
     message: `there is no branch ${shown(ref)} in this clone, but there is origin/${shown(ref)}`,
-    advice: `Name it so: \`${option} origin/${shown(ref)}\`.`,
+    advice: `Use that: \`${option} origin/${shown(ref)}\`.`,
   });
 }
 
@@ -343,7 +343,7 @@ async function overWorkTree(repo: GitRepository, base: Named, head: Named): Prom
   if (base.commit.id !== head.commit.id && !(await isAncestor(repo, base, head))) {
     if (repo.shallow.size > 0) return err(cutShort(base, head));
     return err({
-      message: `${shown(short(base.ref))} has changes that this work tree does not have, and they would look undone`,
+      message: `${shown(short(base.ref))} has changes that this work tree does not have, and they would appear to be undone`,
       advice: `Bring it up to date first: commit, then \`git merge ${shellWord(shown(short(base.ref)))}\`.`,
     });
   }

@@ -79,7 +79,7 @@ export async function* firstParentHistory(
       resolve(
         code === 0
           ? undefined
-          : { message, advice: 'Run `git fsck` in the repository; put right what it says.' },
+          : { message, advice: 'Run `git fsck` in the repository, and repair what it reports.' },
       );
     });
   });

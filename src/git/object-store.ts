@@ -124,7 +124,7 @@ export class ObjectStore {
     if (!isObjectId(id)) {
       wanted.settle(
         err({
-          message: `${JSON.stringify(id)} is no object id`,
+          message: `${JSON.stringify(id)} is not an object id`,
           advice: 'Run `git fsck` in the repository.',
         }),
       );
@@ -166,7 +166,7 @@ export class ObjectStore {
     this.#break(
       problem ?? {
         message: `git stopped while objects were being read: ${gitSaid(this.#said)}`,
-        advice: 'Run `git fsck` in the repository; put right what it says, or clone afresh.',
+        advice: 'Run `git fsck` in the repository and repair what it reports, or clone again.',
       },
     );
   }
@@ -196,7 +196,7 @@ export class ObjectStore {
         rest = rest.subarray(end + 1);
         if (header === undefined) {
           this.#break({
-            message: 'git answered in no way it is known to',
+            message: 'git gave an answer that is not understood',
             advice: 'Run `git fsck` in the repository.',
           });
           return;

@@ -146,7 +146,7 @@ export function cannotRun(code: string): Problem {
   }
   return {
     message: `git cannot be run (${code})`,
-    advice: `Install Git ${oldestGit} or newer, and see that it may be run.`,
+    advice: `Install Git ${oldestGit} or newer, and check that it can be run.`,
   };
 }
 
@@ -164,7 +164,7 @@ export const shellWord = (word: string): string =>
 
 export const gitFailed = (doing: string, { stderr }: GitRun): Problem => ({
   message: `git could not ${doing}: ${gitSaid(stderr)}`,
-  advice: 'Run `git fsck` in the repository; put right what it says, or clone afresh.',
+  advice: 'Run `git fsck` in the repository and repair what it reports, or clone again.',
 });
 
 const atLeast = (version: readonly [number, number], oldest: string): boolean => {
@@ -177,13 +177,13 @@ export function gitVersionProblem(said: string): Problem | undefined {
   const version = /^git version (\d+)\.(\d+)/.exec(said.trim());
   if (version === null) {
     return {
-      message: `the git here does not say its version but ${JSON.stringify(said.trim().slice(0, 80))}`,
+      message: `git did not report its version but ${JSON.stringify(said.trim().slice(0, 80))}`,
       advice: `Put Git ${oldestGit} or newer first on PATH.`,
     };
   }
   if (atLeast([Number(version[1]), Number(version[2])], oldestGit)) return undefined;
   return {
-    message: `this is Git ${version[1]}.${version[2]}, and Git ${oldestGit} or newer is wanted`,
+    message: `this is Git ${version[1]}.${version[2]}, and Git ${oldestGit} or newer is needed`,
     advice: `Install Git ${oldestGit} or newer.`,
   };
 }

@@ -166,7 +166,7 @@ export class GitRepository {
       new Set(commits.map((commit, index) => (commit.ok && commit.value) || meanings[index]?.id)).size > 1
     ) {
       return err({
-        message: `${shown(ref)} has more than one meaning here`,
+        message: `${shown(ref)} is ambiguous here`,
         advice: `Say which one is meant: ${meanings.map(({ spelling }) => shown(spelling)).join(' or ')}.`,
       });
     }
@@ -284,8 +284,8 @@ export class GitRepository {
     return {
       message: `there is no commit ${shown(ref)} in this clone`,
       advice: /[~^]|HEAD$/.test(ref)
-        ? `See that there is such a commit; ${this.shallow.size > 0 ? 'this clone is shallow, and `git fetch --unshallow origin` fetches the rest' : '`git log` shows them'}.`
-        : `See that the name is right, and fetch it with \`${fetch.join(' ')}\`; in CI, check out with fetch depth 0.`,
+        ? `Check that the commit exists; ${this.shallow.size > 0 ? 'this clone is shallow, and `git fetch --unshallow origin` fetches the rest' : '`git log` shows them'}.`
+        : `Check the name, and fetch it with \`${fetch.join(' ')}\`; in CI, check out with fetch depth 0.`,
     };
   }
 }
@@ -355,18 +355,18 @@ function parseLayout(output: Buffer): Outcome<Layout> {
 function cannotOpen(dir: string, { stderr }: GitRun): Problem {
   if (/dubious ownership|unsafe repository/.test(stderr)) {
     return {
-      message: `the repository in ${shown(dir)} belongs to another user, and git does not trust it`,
-      advice: `If you trust it, say so with \`git config --global --add safe.directory ${shellWord(shown(dir))}\`.`,
+      message: `the repository in ${shown(dir)} belongs to another user, and git refuses to use it`,
+      advice: `If you trust that user, tell git so with \`git config --global --add safe.directory ${shellWord(shown(dir))}\`.`,
     };
   }
   if (/not a git repository/.test(stderr)) {
     return {
-      message: `${shown(dir)} is in no Git repository`,
+      message: `${shown(dir)} is not in a Git repository`,
       advice: 'Run this in a checkout of the storage repository, or name it with --repo DIR.',
     };
   }
   return {
     message: `git cannot read the repository in ${shown(dir)}: ${gitSaid(stderr)}`,
-    advice: 'Put right what git says, or clone afresh.',
+    advice: 'Repair what git reports, or clone again.',
   };
 }

@@ -94,8 +94,8 @@ export class RevisionTree implements Tree {
     const entries = entriesOf(content.value, id.length / 2);
     if (entries !== undefined) return ok(entries);
     return err({
-      message: `a folder of ${this.label.name} cannot be read: ${id} is no tree`,
-      advice: 'Run `git fsck` in the repository; put right what it says, or clone afresh.',
+      message: `a folder of ${this.label.name} cannot be read: ${id} is not a tree`,
+      advice: 'Run `git fsck` in the repository and repair what it reports, or clone again.',
     });
   }
 }

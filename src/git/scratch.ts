@@ -44,7 +44,7 @@ export async function makeScratch({
     if (scratch !== undefined) removeScratch(scratch);
     return err({
       message: `no temporary folder can be made in ${tmpdir()} (${error instanceof Error ? error.message : error})`,
-      advice: 'Make room there, or point TMPDIR at a folder that can be written to.',
+      advice: 'Free space there, or set TMPDIR to a folder that can be written to.',
     });
   }
 }

@@ -74,7 +74,7 @@ export function folderPath(folder: string): string | undefined {
 }
 
 export const noFolder = (folder: string): Problem => ({
-  message: `${shown(folder) || 'an empty name'} is no folder of the repository`,
+  message: `${shown(folder) || 'an empty name'} is not a folder of the repository`,
   advice: 'Name a folder by its path from the top of the repository, such as storage or estates/storage.',
 });
 
@@ -91,7 +91,7 @@ export class ListingBuilder {
       path = strictUtf8.decode(bytes);
     } catch {
       const readable = shown(bytes.toString('utf8'));
-      this.#refuseName(readable, 'is no valid UTF-8');
+      this.#refuseName(readable, 'is not valid UTF-8');
       return undefined;
     }
     if (path.search(unfit) !== -1) return this.#refuseName(path, 'holds control characters');
@@ -106,7 +106,7 @@ export class ListingBuilder {
     if (other === undefined) return path;
     return this.#refuseName(
       path,
-      other === path ? 'stands twice in its folder' : `differs from ${other} only in case or accents`,
+      other === path ? 'is there twice in its folder' : `differs from ${other} only in case or accents`,
     );
   }
 

@@ -92,7 +92,7 @@ export class WorkTree implements Tree {
             listing.problem(
               problemAt(path, {
                 message: `${shown(path)} cannot be read (${seen.why})`,
-                advice: 'See that you may read it.',
+                advice: 'Check that you have permission to read it.',
               }),
             );
             break;
@@ -148,7 +148,7 @@ export class WorkTree implements Tree {
         listing.problem(
           problemAt(path, {
             message: `${shown(path)} still has a merge conflict`,
-            advice: 'Settle it, then `git add` the file.',
+            advice: 'Resolve it, then `git add` the file.',
           }),
         );
       } else if (state === 'S') {

@@ -421,7 +421,7 @@ function waiverRemarks(
       remark(
         'waiver without effect',
         `the waiver is for ${rule}, which is not a rule or an entry`,
-        `${offer(rule, names)}Put the name right.`,
+        `${offer(rule, names)}Correct the name.`,
       ),
     ];
   }

@@ -48,7 +48,7 @@ export function editFinding(
     const state = baselineState(entry, before, now);
     return finding(entry, placedIn('head', now), { state, about: 'state' }, terms);
   }
-  if (was === undefined) throw new Error(`${entry.name} says nothing, before or now`);
+  if (was === undefined) throw new Error(`${entry.name} finds nothing, before or now`);
   return finding(entry, placedIn('base', was), { state: 'absent', about: 'state' }, terms);
 }
 

@@ -39,14 +39,14 @@ export function compose(text: string, lines: Lines): Outcome<YamlDocument.Parsed
     ...brokenPlaces(broken, problemAt),
     ...errors
       .filter(({ code }) => code === 'TAG_RESOLVE_FAILED')
-      .map(({ pos }) => problemAt(pos[0], `the tag ${text.slice(...pos)} is not read`, leaveTagOut)),
+      .map(({ pos }) => problemAt(pos[0], `the tag ${text.slice(...pos)} is not supported`, leaveTagOut)),
   ].sort(byPlace);
   if (second !== undefined) {
     problems.push(
       problemAt(
         second.range[0],
-        'a second document begins here, and a file holds one',
-        'Move it to a file of its own, and leave out the lines --- and ... between them.',
+        'a second document begins here, and a file can hold only one',
+        'Move it to a file of its own, and remove the lines --- and ... between them.',
       ),
     );
   }
@@ -58,7 +58,7 @@ export function compose(text: string, lines: Lines): Outcome<YamlDocument.Parsed
 const conflictMarker = /^(?:<{7}|={7}|>{7})(?=[ \r\n]|$)/m;
 
 const settleConflict =
-  'Settle the conflict: keep what is meant of both sides, and take the lines <<<<<<<, ======= and >>>>>>> out.';
+  'Resolve the conflict: keep what is right from both sides, and delete the lines <<<<<<<, ======= and >>>>>>>.';
 
 /** The most places that are named in one file whose YAML is broken; what follows is most often their consequence. */
 const brokenAtMost = 3;
@@ -75,8 +75,8 @@ function brokenPlaces(
     .map(({ pos, message }) =>
       problemAt(
         pos[0],
-        `the YAML is broken here: ${message.replace(/\s+/g, ' ')}`,
-        'Put the YAML right; indentation, quotes and colons are the usual causes.',
+        `the YAML is not valid here: ${message.replace(/\s+/g, ' ')}`,
+        'Correct the YAML; indentation, quotes and colons are the usual causes.',
       ),
     );
   const firsts = inOrder.filter(({ place }, index) => place?.line !== inOrder[index - 1]?.place?.line);
@@ -85,7 +85,7 @@ function brokenPlaces(
     more > 0 && index === brokenAtMost - 1
       ? {
           ...problem,
-          advice: `${problem.advice} ${more} more ${more === 1 ? 'line' : 'lines'} below may be broken only because of these.`,
+          advice: `${problem.advice} ${more} more ${more === 1 ? 'line' : 'lines'} below may only be invalid because of these.`,
         }
       : problem,
   );
@@ -93,7 +93,7 @@ function brokenPlaces(
 
 export const tooDeep = `values nest more than ${deepest} levels deep`;
 export const flatten = 'Flatten the file; no format needs so many levels.';
-export const leaveTagOut = 'Leave the tag out; text in quotes is always text.';
+export const leaveTagOut = 'Remove the tag; text in quotes is always text.';
 
 /** What is refused before the text is composed. */
 class Refusal extends Error {
@@ -130,7 +130,7 @@ function* shallowTokens(text: string): Generator<CST.Token> {
     for (const token of parser.next(lexeme)) {
       // The library lets a second one pass, and the last would silently win.
       if (token.type === 'directive' && token.source.startsWith('%YAML') && ++versions === 2)
-        throw new Refusal(token.offset, 'the YAML version is given twice', 'Leave the %YAML lines out.');
+        throw new Refusal(token.offset, 'the YAML version is given twice', 'Remove the %YAML lines.');
       yield token;
     }
     if (parser.stack.length > deepestSyntax) throw new Refusal(parser.offset, tooDeep, flatten);

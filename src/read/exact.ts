@@ -41,7 +41,7 @@ class ConstructionWalk {
     if (isAlias(node)) {
       return this.refuse(
         node.range?.[0] ?? offset,
-        `the alias *${node.source} is not read`,
+        `the alias *${node.source} is not supported`,
         'Write the value out in full.',
       );
     }
@@ -57,7 +57,7 @@ class ConstructionWalk {
         if (first !== undefined) {
           this.refuse(
             at,
-            `the key ${key} stands twice in one place (first on line ${this.#lines.place(first).line})`,
+            `the key ${key} is there twice (first on line ${this.#lines.place(first).line})`,
             'Keep one of the two.',
           );
           continue;
@@ -81,7 +81,7 @@ class ConstructionWalk {
     }
     return this.refuse(
       offset,
-      'this is no value that can be read',
+      'this is not a value that can be read',
       'Write text, a number, a list or a mapping.',
     );
   }
@@ -94,7 +94,7 @@ class ConstructionWalk {
     if (typeof value === 'number') return Number.isFinite(value) ? value : (node.source ?? String(value));
     return this.refuse(
       node.range?.[0] ?? offset,
-      'this is no value that can be read',
+      'this is not a value that can be read',
       'Write text, a number, true or false.',
     );
   }
@@ -112,7 +112,7 @@ class ConstructionWalk {
 
   #refusesTag(tag: string | undefined, offset: number, usual: string | undefined): boolean {
     if (tag === undefined || tag === usual) return false;
-    this.refuse(offset, `the tag ${tag} is not read`, leaveTagOut);
+    this.refuse(offset, `the tag ${tag} is not supported`, leaveTagOut);
     return true;
   }
 }

@@ -9,7 +9,7 @@ export function decodeText(content: Uint8Array, file: string): Outcome<string> {
   if (content.includes(0)) {
     return err({
       place,
-      message: 'the file holds NUL bytes, so it is no text in UTF-8',
+      message: 'the file holds NUL bytes, so it is not UTF-8 text',
       advice: 'Save it as UTF-8 text.',
     });
   }

@@ -216,7 +216,7 @@ function misfit(error: SchemaError, schema: Readonly<Record<string, unknown>>): 
     return `is not ${/^[aeiou]/.test(title) ? 'an' : 'a'} ${title}`;
   }
   if (error.keyword === 'type') return `is not ${kindWord(error.params.type)}`;
-  if (error.keyword === 'minItems') return 'is too short a list';
+  if (error.keyword === 'minItems') return 'is a list that is too short';
   return error.message ?? 'does not fit';
 }
 

@@ -176,7 +176,7 @@ describe('a pull request that would judge itself', () => {
     });
     expect(ran.code).toBe(1);
     for (const name of ['base', 'head', 'now'])
-      expect(ran.summary).toContain(`The input ${name} does not count`);
+      expect(ran.summary).toContain(`The input ${name} has no effect`);
   });
 
   it('points the action at another repository, and is not judged', async () => {
@@ -260,7 +260,7 @@ describe('the comment', () => {
     const { body } = JSON.parse(seen[2]?.body ?? '{}');
     expect(body.startsWith(`${marker}\n## `)).toBe(true);
     expect(body).toContain('imagery-limit');
-    expect(ran.summary).not.toContain('stands in for the comment');
+    expect(ran.summary).not.toContain('replaces the comment');
     const log = ran.log.replaceAll(/^::add-mask::.*$/gm, '');
     expect(log).not.toContain('a-secret-token');
     expect(log).not.toContain(Buffer.from('x-access-token:a-secret-token').toString('base64'));
@@ -283,7 +283,7 @@ describe('the comment', () => {
       );
       close();
       expect([failing?.code, passing?.code]).toEqual([1, 0]);
-      for (const ran of [failing, passing]) expect(ran?.summary).toContain('stands in for the comment');
+      for (const ran of [failing, passing]) expect(ran?.summary).toContain('replaces the comment');
     },
   );
 });

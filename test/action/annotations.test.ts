@@ -61,7 +61,7 @@ describe('annotations', () => {
       'Ullage: fail',
       'a: error',
       'b: warning',
-      'c: warning, on main already',
+      'c: warning, already on main',
       'd: note',
     ]);
   });

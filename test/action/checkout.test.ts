@@ -99,7 +99,7 @@ describe('a pull request in a checkout of depth 1', () => {
     const result = await found(checkout, 'pull_request', pullRequestPayload({ base, head }), forged);
     expect(result).toMatchObject({
       ok: true,
-      value: { base, head, notes: [expect.stringContaining('is no merge')] },
+      value: { base, head, notes: [expect.stringContaining('is not a merge')] },
     });
   });
 
@@ -180,7 +180,7 @@ describe('a merge group', () => {
     const result = await found(checkout, 'merge_group', group(base, before), before);
     expect(result).toMatchObject({
       ok: false,
-      problems: [{ message: expect.stringContaining('does not hold') }],
+      problems: [{ message: expect.stringContaining('does not contain') }],
     });
   });
 });

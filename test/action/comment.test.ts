@@ -212,7 +212,7 @@ describe('a host that refuses', () => {
   it.each([
     [401, atList, 'token is not valid'],
     [403, atPost, 'pull-requests: write'],
-    [404, atList, 'not there for this token'],
+    [404, atList, 'this token cannot see'],
     [410, atPost, 'turned off'],
     [422, atPost, 'refuses the comment'],
   ] as const)('with %i is asked no second time', async (status, where, why) => {

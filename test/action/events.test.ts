@@ -121,7 +121,7 @@ describe('a push', () => {
     const tag = payloadOf('push', {}, ({ created }) => created === true);
     const deletion = payloadOf('push', {}, ({ deleted }) => deleted === true);
     expect(requestOf({ name: 'push', payload: tag, sha }, nothing)).toMatchObject({
-      problems: [{ message: expect.stringContaining('no branch') }],
+      problems: [{ message: expect.stringContaining('is not a branch') }],
     });
     expect(requestOf({ name: 'push', payload: deletion, sha }, nothing)).toMatchObject({
       problems: [{ message: expect.stringContaining('deleted') }],

@@ -145,7 +145,7 @@ describe('the evidence of a year, held against the replay', () => {
       { kind: 'contradicting', file: file('overspend'), attested: 'pass', record: { verdict: 'fail' } },
     ]);
     expect(findings[0]?.message).toMatch(
-      /overspend\.intoto\.json says pass of commit [0-9a-f]{12}, and the replay says fail$/,
+      /overspend\.intoto\.json says pass for commit [0-9a-f]{12}, but the replay says fail$/,
     );
   });
 

@@ -189,7 +189,7 @@ describe('the gate, from the command line', () => {
     const said = report.problems.map(({ message, place }) => `${place?.file}:${place?.line} ${message}`);
     expect(said).toEqual(
       expect.arrayContaining([
-        expect.stringMatching(/^storage\/broken\.yaml:\d+ the YAML is broken/),
+        expect.stringMatching(/^storage\/broken\.yaml:\d+ the YAML is not valid/),
         expect.stringMatching(/^storage\/more\.yaml:3 size of spare is 10/),
         expect.stringMatching(/^storage\/other\.yaml:2 .*declared twice/),
         expect.stringMatching(/^storage\/other\.yaml:3 .*tier bulky/),
@@ -287,7 +287,7 @@ describe('what is said beside the report, on standard error', () => {
     const repository = proposing(inEstate('50 GiB', '60 GiB'));
     expect((await bare(repository)).err).not.toContain('nothing to judge');
     repository.checkout('main');
-    expect((await bare(repository)).err).toBe('HEAD is main itself; there is nothing to judge.\n');
+    expect((await bare(repository)).err).toBe('HEAD is the same as main; there is nothing to judge.\n');
     repository.commit('an empty commit');
     repository.branch('behind', 'main~1');
     expect((await bare(repository)).err).toBe('HEAD adds nothing to main; there is nothing to judge.\n');

@@ -117,7 +117,7 @@ describe('the help', () => {
   it('says what each command does with readings, days and formats', async () => {
     expect((await ullage('--help')).out).toMatch(/reading +keep readings of measured use/);
     const flat = async (...args: readonly string[]) => (await ullage(...args)).out.replace(/\s+/g, ' ');
-    expect(await flat('headroom', '--help')).toContain('the day whose prices value idle capacity');
+    expect(await flat('headroom', '--help')).toContain('the day whose prices apply to unallocated capacity');
     expect(await flat('cost', '--help')).toContain('csv and json list every volume and server');
   });
 });

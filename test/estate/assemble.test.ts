@@ -59,14 +59,14 @@ describe('references that lead nowhere', () => {
       [a]: 'volumes: { plates-1: { size: 1 GiB, tier: bulk } }\nservers: { scanner: { boot: plates1 } }\n',
     });
     expect(problem && line(problem)).toBe(
-      `${a}:2:23: the server scanner starts from a volume that is not there: it names the volume plates1, and no volume of that name is declared`,
+      `${a}:2:23: the server scanner starts from a volume that is not declared: it names the volume plates1, and no volume of that name is declared`,
     );
     expect(problem?.advice).toContain('Did you mean plates-1?');
   });
 
   it('a member of a group that is declared nowhere', () => {
     expect(problems({ [a]: 'volume-groups: { plates: { members: [plates-1] } }\n' }).map(line)).toEqual([
-      `${a}:1:28: the volume group plates counts a member that is not there: it names the volume plates-1, and no volume of that name is declared`,
+      `${a}:1:28: the volume group plates has a member that is not declared: it names the volume plates-1, and no volume of that name is declared`,
     ]);
   });
 

@@ -178,7 +178,7 @@ describe('which commit is the base', () => {
     repo.git('tag', 'main', 'grow');
     expect((await compared(repo.dir)).baseCommit).toBe(base);
     const [problem] = await problems(repo.dir, { base: 'main' });
-    expect(problem?.message).toBe('main has more than one meaning here');
+    expect(problem?.message).toBe('main is ambiguous here');
     expect(problem?.advice).toContain('refs/heads/main or refs/tags/main'.split(' or ')[0]);
     expect((await compared(repo.dir, { base: 'refs/heads/main' })).baseCommit).toBe(base);
   });
@@ -319,7 +319,7 @@ describe('uncommitted files', () => {
   it('on a branch that main has moved on from are not judged', async () => {
     const { repo } = forked();
     const [problem] = await problems(repo.dir, { worktree: true });
-    expect(problem?.message).toContain('they would look undone');
+    expect(problem?.message).toContain('they would appear to be undone');
     expect(problem?.advice).toContain('git merge main');
   });
 

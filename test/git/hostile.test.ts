@@ -347,7 +347,7 @@ describe('what is no plain file is never passed over in silence', () => {
     expect(problems).toHaveLength(7);
     const messages = problems.map(({ message }) => message).join('\n');
     expect(messages).toContain('storage/a\\u{a}b.yaml holds control characters');
-    expect(messages).toContain('is no valid UTF-8');
+    expect(messages).toContain('is not valid UTF-8');
     expect(messages).toContain('differs from storage/Same.yaml only in case');
     expect(JSON.stringify(problems)).not.toMatch(/\\n|\\t|\\u001b|\u202e/);
     expect(problems.every(({ place }) => place !== undefined)).toBe(true);
@@ -496,7 +496,7 @@ describe('the machine', () => {
     writeFileSync(join(bin, 'git'), '#!/bin/sh\necho git version 2.30.2\n');
     chmodSync(join(bin, 'git'), 0o755);
     expect((await whyNot(repo.dir, { environment: { PATH: bin } }))?.message).toBe(
-      'this is Git 2.30, and Git 2.38 or newer is wanted',
+      'this is Git 2.30, and Git 2.38 or newer is needed',
     );
     const none = await whyNot(repo.dir, { environment: { PATH: mkdtempSync(join(outside, 'none-')) } });
     expect(none?.message).toContain('not installed');
@@ -505,7 +505,7 @@ describe('the machine', () => {
 
   it('a folder that is not there, and one that is no repository', async () => {
     expect((await whyNot(join(outside, 'nowhere')))?.message).toContain('there is no folder');
-    expect((await whyNot(outside))?.message).toContain('is in no Git repository');
+    expect((await whyNot(outside))?.message).toContain('is not in a Git repository');
   });
 
   it.skipIf(process.getuid?.() !== 0)(

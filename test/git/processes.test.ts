@@ -78,7 +78,7 @@ describe('one gate', () => {
     )}:${machinePath}`;
     const { code, out } = await ullage('gate', '--repo', repo.dir, '--base', 'main', '--head', 'grow');
     expect(code).toBe(2);
-    expect(out).toContain('this is Git 2.37, and Git 2.38 or newer is wanted');
+    expect(out).toContain('this is Git 2.37, and Git 2.38 or newer is needed');
   });
 });
 

@@ -75,31 +75,31 @@ describe('a file is refused, by name and place', () => {
     [
       'a key that stands twice',
       'a: 1\nb: 2\na: 3\n',
-      'a.yaml:3:1: the key a stands twice in one place (first on line 1)',
+      'a.yaml:3:1: the key a is there twice (first on line 1)',
     ],
     [
       'a key that stands twice, once in quotes',
       '"a": 1\na: 2\n',
-      'a.yaml:2:1: the key a stands twice in one place (first on line 1)',
+      'a.yaml:2:1: the key a is there twice (first on line 1)',
     ],
-    ['an alias', 'a: &x 1\nb: *x\n', 'a.yaml:2:4: the alias *x is not read'],
-    ['a tag of its own', 'a: !volume b\n', 'a.yaml:1:4: the tag !volume is not read'],
+    ['an alias', 'a: &x 1\nb: *x\n', 'a.yaml:2:4: the alias *x is not supported'],
+    ['a tag of its own', 'a: !volume b\n', 'a.yaml:1:4: the tag !volume is not supported'],
     ['a list as a key', '? [a]\n: 1\n', 'a.yaml:1:1: a key here is not text'],
     [
       'a second document',
       'team: imagery\n---\nvolumes: {}\n',
-      'a.yaml:2:1: a second document begins here, and a file holds one',
+      'a.yaml:2:1: a second document begins here, and a file can hold only one',
     ],
     [
       'a tab as indentation',
       'a:\n\t- b\n',
-      'a.yaml:2:1: the YAML is broken here: Tabs are not allowed as indentation',
+      'a.yaml:2:1: the YAML is not valid here: Tabs are not allowed as indentation',
     ],
-    ['a list left open', '[a, b', 'a.yaml:1:5: the YAML is broken here: Flow sequence must end with a ]'],
+    ['a list left open', '[a, b', 'a.yaml:1:5: the YAML is not valid here: Flow sequence must end with a ]'],
     [
       'an unknown directive',
       '%HOUSE rules\n---\na: 1\n',
-      'a.yaml:1:1: the YAML is broken here: Unknown directive %HOUSE',
+      'a.yaml:1:1: the YAML is not valid here: Unknown directive %HOUSE',
     ],
   ])('%s', (_what, text, refusal) => {
     expect(refusals(text)).toContainEqual(refusal);
@@ -107,17 +107,17 @@ describe('a file is refused, by name and place', () => {
 
   it('a tag that the library knows, too', () => {
     for (const text of ['a: !!str 1\n', 'a: !!binary aGk=\n', 'a: !!int "1"\n', '!!set {a}\n']) {
-      expect(refusals(text).join()).toContain('is not read');
+      expect(refusals(text).join()).toContain('is not supported');
     }
   });
 
   it('an alias as a key or as a merge', () => {
-    expect(refusals('a: &x { b: 1 }\n<<: *x\n')).toEqual(['a.yaml:2:5: the alias *x is not read']);
+    expect(refusals('a: &x { b: 1 }\n<<: *x\n')).toEqual(['a.yaml:2:5: the alias *x is not supported']);
     expect(refusals('&x a: 1\n*x : 2\n').join()).toContain('a key here is not text');
   });
 
   it('an alias that stands for itself, or grows without end, without following it', () => {
-    expect(refusals('a: &x [*x]\n').join()).toContain('the alias *x is not read');
+    expect(refusals('a: &x [*x]\n').join()).toContain('the alias *x is not supported');
     const bomb = [
       'a0: &a0 [x]',
       ...Array.from({ length: 30 }, (_, at) => `a${at + 1}: &a${at + 1} [*a${at}, *a${at}]`),
@@ -158,10 +158,10 @@ describe('a file is refused, by name and place', () => {
 
   it('a tab, once, and not what comes of it', () => {
     expect(refusals('volumes:\n  a:\n    size: 1 GiB\n\t  tier: bulk\n  b:\n    size: 2 GiB\n')).toEqual([
-      'a.yaml:4:1: the YAML is broken here: Tabs are not allowed as indentation',
+      'a.yaml:4:1: the YAML is not valid here: Tabs are not allowed as indentation',
     ]);
     expect(refusals('volumes:\n  a: 1\n\tb: 2\n  c: 3\n')).toEqual([
-      'a.yaml:3:1: the YAML is broken here: Tabs are not allowed as indentation',
+      'a.yaml:3:1: the YAML is not valid here: Tabs are not allowed as indentation',
     ]);
   });
 
@@ -169,7 +169,7 @@ describe('a file is refused, by name and place', () => {
     const found = problemsOf(readDocument(`a:\n${'\tb: 1\n'.repeat(9)}`, 'a.yaml'));
     expect(found.map(({ place }) => place?.line)).toEqual([2, 3, 4]);
     expect(found[1]?.advice).not.toContain('more lines');
-    expect(found[2]?.advice).toContain('6 more lines below may be broken only because of these.');
+    expect(found[2]?.advice).toContain('6 more lines below may only be invalid because of these.');
   });
 
   it('several things in one file, all in one run and in the order of the file', () => {
@@ -220,7 +220,7 @@ interface SuiteDocument {
  */
 describe('the YAML test suite', () => {
   const limits =
-    /the key {2}stands twice|the (alias|tag) .* is not read|a key here is not text|a second document begins here|[Dd]irective|YAML version|ending in : is ambiguous/;
+    /the key {2}is there twice|the (alias|tag) .* is not supported|a key here is not text|a second document begins here|[Dd]irective|YAML version|ending in : is ambiguous/;
   const documents: readonly SuiteDocument[] = suite;
   const cases = documents.flatMap(({ id, cases: each }) =>
     each.map((one, index) => ({ ...one, id: `${id}/${index}` })),
