@@ -53,7 +53,7 @@ export interface Turn {
   readonly by: 'commit' | 'day or policy' | 'before';
 }
 
-export interface Stood {
+export interface OpenViolation {
   readonly entry: string;
   readonly rule: string;
   readonly level: string;
@@ -67,11 +67,11 @@ export interface Stood {
 }
 
 interface Open {
-  readonly said: Omit<Stood, 'closed' | 'days'>;
+  readonly said: Omit<OpenViolation, 'closed' | 'days'>;
 }
 
 /** How long each violation stood, in the order in which they came. */
-export function standing(records: readonly AuditRecord[]): readonly Stood[] {
+export function openViolations(records: readonly AuditRecord[]): readonly OpenViolation[] {
   const open = new Map<string, Open>();
   const all: { readonly said: Open['said']; closed: Turn | undefined }[] = [];
   const entries = new Map<Open['said'], (typeof all)[number]>();
@@ -91,8 +91,8 @@ export function standing(records: readonly AuditRecord[]): readonly Stood[] {
   };
   for (const { commit, on, between, findings, renamed } of records) {
     const itself: Turn = { on, commit, by: between?.began === true ? 'before' : 'day or policy' };
-    for (const { entry, subject, facet } of between?.went ?? []) go(keyOf(entry, subject, facet), itself);
-    for (const { facet, ...said } of between?.came ?? []) come({ ...said, opened: itself }, facet);
+    for (const { entry, subject, facet } of between?.fixed ?? []) go(keyOf(entry, subject, facet), itself);
+    for (const { facet, ...said } of between?.new ?? []) come({ ...said, opened: itself }, facet);
     const moved = renamed.map(({ entry, from, to }) => {
       const key = keyOf(entry, from.subject, from.facet);
       const known = open.get(key);
@@ -115,7 +115,7 @@ export function standing(records: readonly AuditRecord[]): readonly Stood[] {
   }));
 }
 
-const keyOf = (entry: string, { kind, name }: Stood['subject'], facet: string | null): string =>
+const keyOf = (entry: string, { kind, name }: OpenViolation['subject'], facet: string | null): string =>
   JSON.stringify([entry, kind, name, facet]);
 
 export interface WaiverHistory {
@@ -123,20 +123,20 @@ export interface WaiverHistory {
   /** Records in which it let a finding stand. */
   readonly used: readonly AuditRecord[];
   /** Records after its date in which there still was a finding that it had been for. */
-  readonly lapsed: readonly AuditRecord[];
+  readonly expired: readonly AuditRecord[];
 }
 
 /** Which waivers were used, and which were still wanted after their date. */
 export function waiversUsed(records: readonly AuditRecord[]): readonly WaiverHistory[] {
   const uses = new Map<
     string,
-    { waiver: WaiverHistory['waiver']; used: AuditRecord[]; lapsed: AuditRecord[] }
+    { waiver: WaiverHistory['waiver']; used: AuditRecord[]; expired: AuditRecord[] }
   >();
   for (const record of records) {
     for (const { waiver, state } of record.waivers) {
       const { rule, subject, from, until, approvedBy } = waiver;
       const key = JSON.stringify([rule, subject, from, until, approvedBy]);
-      const known = uses.get(key) ?? { waiver, used: [], lapsed: [] };
+      const known = uses.get(key) ?? { waiver, used: [], expired: [] };
       uses.set(key, known);
       known[state].push(record);
     }

@@ -104,7 +104,7 @@ export function recordOf({ commit, on, touched, failOn, outcome, tried }: Replay
     unreadMain: judged?.unreadMain === undefined ? null : unreadRecord(judged.unreadMain),
     failOn,
     findings: judged === undefined ? [] : judged.findings.flatMap(findingRecord),
-    standing: judged === undefined ? null : { ...judged.standing },
+    open: judged === undefined ? null : { ...judged.standing },
     between: judged?.between ?? null,
     renamed: judged?.renamed.flatMap(renamedRecord) ?? [],
     waivers: [...(judged?.waivers ?? [])],
@@ -236,8 +236,8 @@ function betweenRecord(place: 'first' | 'next', edits: readonly ViolationEdit[])
         ];
   return {
     began: place === 'first',
-    came: edits.flatMap((edit) => brief(edit, edit.now)),
-    went: edits.flatMap((edit) => brief(edit, edit.was)),
+    new: edits.flatMap((edit) => brief(edit, edit.now)),
+    fixed: edits.flatMap((edit) => brief(edit, edit.was)),
   };
 }
 
@@ -256,7 +256,7 @@ export function waiverUses(
       ({ rule, entry, subject, waiver: other }) =>
         other === undefined && isFor(waiver, { name: entry, entry: { rule } }, subject),
     ).length;
-    return lapsed === 0 ? [] : [{ state: 'lapsed', waiver: waiverRecord(waiver), findings: lapsed }];
+    return lapsed === 0 ? [] : [{ state: 'expired', waiver: waiverRecord(waiver), findings: lapsed }];
   });
 }
 

@@ -285,7 +285,7 @@ const audit = (above: Command, { finish, write }: Sink): Command =>
         'merged-anyway': true,
         loosenings: true,
         spend: true,
-        standing: true,
+        open: true,
         waivers: true,
       }).default('records'),
     )
@@ -311,7 +311,7 @@ Questions:
   merged-anyway  failing changes that were merged
   loosenings     every loosening of a rule, with from, to and by whom
   spend          the monthly cost of each team's storage, change by change
-  standing       how long each violation was open
+  open           how long each violation was open
   waivers        which waivers were used, and which were still needed after their date
 
 Exit codes: 0 done, 1 the evidence does not match the history, 2 not judged. A commit that cannot be judged is
@@ -320,7 +320,7 @@ in the records, with the reason.
 Examples:
   ullage audit
   ullage audit v1..main --format ndjson
-  ullage audit --since 2026-01-01 --show standing
+  ullage audit --since 2026-01-01 --show open
   ullage audit --policy-on 2026-03-31
   ullage audit --evidence evidence --allowed-signers allowed_signers
   ullage audit --try policies/proposed.yaml --cache ~/.cache/ullage`,

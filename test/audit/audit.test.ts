@@ -197,7 +197,7 @@ describe('the records', () => {
     expect((await audit('--format', 'markdown')).out).toContain('| 2026-01-20 |');
     const { out, code } = await audit();
     expect(code).toBe(0);
-    expect(out).toMatch(/^11 commits touched .*: 8 pass, 2 fail, 1 not judged\n/);
+    expect(out).toMatch(/^11 commits changed .*: 8 pass, 2 fail, 1 not judged\n/);
   });
 
   it('are those of a span of commits, or of days', async () => {
@@ -239,7 +239,7 @@ describe('the questions', () => {
   });
 
   it('tell how long each violation stood', async () => {
-    const [stood, ...others] = await rows('--show', 'standing');
+    const [stood, ...others] = await rows('--show', 'open');
     expect(others).toEqual([]);
     expect(stood).toMatchObject({ days: 38, subject: 'volume master-plates' });
     expect([stood?.opened, stood?.closed]).toEqual([
@@ -248,7 +248,7 @@ describe('the questions', () => {
     ]);
     // A span that begins in the middle knows that it stood already, and not since when.
     const commits = mainOf(office);
-    expect(await rows(`${commits[6]}..main`, '--show', 'standing')).toMatchObject([
+    expect(await rows(`${commits[6]}..main`, '--show', 'open')).toMatchObject([
       { opened: 'before 2026-02-25', subject: 'volume master-plates' },
     ]);
   });
@@ -258,8 +258,8 @@ describe('the questions', () => {
       {
         subject: 'master-plates',
         used: 1,
-        after_its_date: 2,
-        last_wanted: expect.stringMatching(/^2026-03-13 /),
+        expired: 2,
+        last_needed: expect.stringMatching(/^2026-03-13 /),
       },
     ]);
   });

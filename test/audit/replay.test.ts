@@ -255,8 +255,8 @@ const keyOf = (entry: string, { kind, name }: { kind: string; name: string }, fa
 
 /** What one record says came and went, over what stood before it. */
 function stand(standing: Set<string>, { between, findings, renamed }: AuditRecord): void {
-  for (const { entry, subject, facet } of between?.went ?? []) standing.delete(keyOf(entry, subject, facet));
-  for (const { entry, subject, facet } of between?.came ?? []) standing.add(keyOf(entry, subject, facet));
+  for (const { entry, subject, facet } of between?.fixed ?? []) standing.delete(keyOf(entry, subject, facet));
+  for (const { entry, subject, facet } of between?.new ?? []) standing.add(keyOf(entry, subject, facet));
   for (const { entry, from } of renamed) standing.delete(keyOf(entry, from.subject, from.facet));
   for (const { entry, to } of renamed) standing.add(keyOf(entry, to.subject, to.facet));
   for (const { entry, subject, facet, baselineState, about } of findings) {

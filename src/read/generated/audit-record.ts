@@ -102,15 +102,15 @@ export interface AuditRecord {
   touched: ('settings' | 'storage' | 'prices' | 'policies' | 'waivers')[];
   verdict: AuditVerdict;
   /**
-   * Why, one sentence each, the gravest first.
+   * Why, one sentence each, the most serious first.
    */
   reasons: string[];
   /**
-   * Whose policy judged: the commit's own only where the base had none, or none that reads; null where nothing was judged.
+   * Whose policy applied: the commit's own only where the base had none, or none that reads; null where nothing was judged.
    */
   policyFrom: 'base' | 'head' | null;
   /**
-   * Only where main itself did not read: what it was compared by instead; null otherwise.
+   * Only where main itself could not be read: what it was compared with instead; null otherwise.
    */
   unreadMain: AuditUnreadMain | null;
   /**
@@ -118,43 +118,43 @@ export interface AuditRecord {
    */
   failOn: 'error' | 'warning';
   /**
-   * What came, got worse or went with the commit, the gravest first.
+   * What is new, worse or fixed with the commit, the most serious first.
    */
   findings: AuditFinding[];
   /**
-   * How many findings stand after it; null where nothing was judged.
+   * How many findings are open after it; null where nothing was judged.
    */
-  standing: AuditCounts | null;
+  open: AuditCounts | null;
   /**
-   * What came and went since the record before; null where nothing was judged.
+   * What was new and what was fixed since the record before; null where nothing was judged.
    */
   between: AuditBetween | null;
   /**
-   * Findings that go on under other names.
+   * Findings that continue under other names.
    */
   renamed: AuditRenamed[];
   /**
-   * Waivers that were used, or were wanted after their date.
+   * Waivers that were used, or still needed after their date.
    */
   waivers: AuditWaiverUse[];
   /**
-   * What it costs a month; null where nothing was judged.
+   * The monthly cost; null where nothing was judged.
    */
   cost: AuditCost | null;
   /**
-   * What the commit altered in the policy.
+   * What the commit changed in the policy.
    */
   policyChanges: AuditPolicyChange[];
   /**
-   * What the policy that it brought would have said; null where it altered none.
+   * The verdict under the policy that it brought; null where it changed none.
    */
   proposed: AuditOpinion | null;
   /**
-   * What the policy that was tried would have said; null where none was.
+   * The verdict under the policy that was tried; null where none was.
    */
   tried: AuditOpinion | null;
   /**
-   * What stood in the way, where it was not judged.
+   * Why it could not be judged; empty where it was.
    */
   problems: AuditProblem1[];
 }
@@ -176,11 +176,11 @@ export interface AuditPerson {
  */
 export interface AuditTrailer {
   /**
-   * What stands before the colon.
+   * The text before the colon.
    */
   key: string;
   /**
-   * What stands after it.
+   * The text after it.
    */
   value: string;
 }
@@ -251,7 +251,7 @@ export interface AuditUnreadPolicy {
   waivers: AuditPolicySource3;
 }
 /**
- * What a rule said of the change.
+ * What a rule found.
  */
 export interface AuditFinding {
   /**
@@ -264,11 +264,11 @@ export interface AuditFinding {
   entry: string;
   level: AuditLevel;
   /**
-   * SARIF 2.1.0: came with the commit, was made worse by it, or went with it.
+   * SARIF 2.1.0: new with the commit, made worse by it, or no longer there.
    */
   baselineState: 'new' | 'updated' | 'absent';
   /**
-   * Whether it stands until it is mended, or was said of the change alone.
+   * Whether it is about the state, and stays until it is fixed, or about the change alone.
    */
   about: 'state' | 'change';
   subject: AuditSubject;
@@ -286,7 +286,7 @@ export interface AuditFinding {
   fails: boolean;
   place: AuditPlace;
   /**
-   * The waiver that let it stand.
+   * The waiver that covers it.
    */
   waiver: AuditWaiver | null;
 }
@@ -330,13 +330,13 @@ export interface AuditWaiver {
    */
   reason: string;
   /**
-   * Who answers for it.
+   * Who approved it.
    */
   approvedBy: string;
   from: Date1;
   until: Date2;
   /**
-   * Where it stands.
+   * The file it is in.
    */
   file: string;
   /**
@@ -345,7 +345,7 @@ export interface AuditWaiver {
   line: number;
 }
 /**
- * How many findings stand after the commit, waived ones among them.
+ * How many findings are open after the commit, waived ones included.
  */
 export interface AuditCounts {
   /**
@@ -362,24 +362,24 @@ export interface AuditCounts {
   note: number;
 }
 /**
- * What came and went on the base since the record before, with no change of storage: by the day, the policy, the prices or the readings.
+ * What was new and what was fixed on the base since the record before, without a change of storage: because of the date, the policy, the prices or the readings.
  */
 export interface AuditBetween {
   /**
-   * Whether the replay began here; `came` is then all that stood at the beginning.
+   * Whether the replay began here; `new` is then all that was open at the beginning.
    */
   began: boolean;
   /**
-   * What is said that was not.
+   * Findings that were not there before.
    */
-  came: AuditStanding[];
+  new: AuditStanding[];
   /**
-   * What is no longer said.
+   * Findings that are no longer there.
    */
-  went: AuditStanding[];
+  fixed: AuditStanding[];
 }
 /**
- * A finding that stood without a change of storage.
+ * A finding that was there without a change of storage.
  */
 export interface AuditStanding {
   /**
@@ -402,7 +402,7 @@ export interface AuditStanding {
   message: string;
 }
 /**
- * A finding that goes on under another name.
+ * A finding that continues under another name.
  */
 export interface AuditRenamed {
   /**
@@ -413,7 +413,7 @@ export interface AuditRenamed {
   to: AuditNamed;
 }
 /**
- * What a finding is told by.
+ * What identifies a finding.
  */
 export interface AuditNamed {
   subject: AuditSubject;
@@ -423,13 +423,13 @@ export interface AuditNamed {
   facet: string | null;
 }
 /**
- * What became of a waiver in this judgement.
+ * How a waiver was used in this judgement.
  */
 export interface AuditWaiverUse {
   /**
-   * It let a finding stand; or its date was over, and there still was a finding that it was for.
+   * `used`: it waived a finding; `expired`: its date was over, and there still was a finding that it was for.
    */
-  state: 'used' | 'lapsed';
+  state: 'used' | 'expired';
   waiver: AuditWaiver;
   /**
    * How many findings.
@@ -460,7 +460,7 @@ export interface AuditCost {
   teams: AuditTeam[];
 }
 /**
- * What a team's storage costs a month.
+ * The monthly cost of a team's storage.
  */
 export interface AuditTeam {
   /**
@@ -531,7 +531,7 @@ export interface AuditOpinion {
   reasons: string[];
 }
 /**
- * What stood in the way of a judgement.
+ * One problem.
  */
 export interface AuditProblem1 {
   /**

@@ -8,9 +8,9 @@ import { markdownTable, textTable, wrapped } from '../table.ts';
 import { csv } from './csv.ts';
 import { looseningsTable } from './loosenings.ts';
 import { mergedTable } from './merged-anyway.ts';
+import { openTable } from './open.ts';
 import { recordsTable } from './records.ts';
 import { spendTable } from './spend.ts';
-import { standingTable } from './standing.ts';
 import type { AuditTable, Cell } from './table.ts';
 import { waiversTable } from './waivers.ts';
 
@@ -22,7 +22,7 @@ export type { AuditTable } from './table.ts';
 
 export type AuditFormat = 'text' | 'ndjson' | 'csv' | 'markdown';
 
-export type AuditQuestion = 'records' | 'merged-anyway' | 'loosenings' | 'spend' | 'standing' | 'waivers';
+export type AuditQuestion = 'records' | 'merged-anyway' | 'loosenings' | 'spend' | 'open' | 'waivers';
 
 export function answer(question: AuditQuestion, records: readonly AuditRecord[]): AuditTable {
   switch (question) {
@@ -34,8 +34,8 @@ export function answer(question: AuditQuestion, records: readonly AuditRecord[])
       return looseningsTable(records);
     case 'spend':
       return spendTable(records);
-    case 'standing':
-      return standingTable(records);
+    case 'open':
+      return openTable(records);
     case 'waivers':
       return waiversTable(records);
   }

@@ -26,14 +26,14 @@ export function backTestTable(test: BackTest): AuditTable {
     notes: [
       `${counted(failBoth, 'change fails', 'changes fail')} under both.`,
       ...(notJudged > 0 ? [`${counted(notJudged, 'change')} could not be judged by one or the other.`] : []),
-      ...(teams.length > 0 ? [`What it would have stopped came to, a month: ${teams.join(', ')}.`] : []),
+      ...(teams.length > 0 ? [`Monthly cost of what it would have stopped: ${teams.join(', ')}.`] : []),
     ],
     columns: [
       day,
       commitColumn,
       column('what', 'what'),
       column('by', 'by'),
-      column('difference', 'cost a month', 'right'),
+      column('difference', 'monthly cost', 'right'),
       column('why', 'why it fails'),
       subjectColumn,
     ],

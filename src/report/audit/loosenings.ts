@@ -7,14 +7,14 @@ import { type AuditTable, column, commitColumn, day, short, trailersOf, who } fr
 export function looseningsTable(records: readonly AuditRecord[]): AuditTable {
   const loosened = loosenings(records);
   return {
-    headline: `${counted(loosened.length, 'alteration')} of the policy let more through, or may have`,
+    headline: `${counted(loosened.length, 'policy change')} loosened the policy, or may have`,
     notes: [],
     columns: [
       day,
       commitColumn,
       ...who,
       column('direction', 'direction'),
-      column('of', 'of'),
+      column('of', 'kind'),
       column('name', 'name'),
       column('key', 'key'),
       column('from', 'from'),

@@ -7,7 +7,7 @@ import { type AuditTable, column, commitColumn, day, short, trailersOf, who } fr
 export function mergedTable(records: readonly AuditRecord[]): AuditTable {
   const merged = mergedAnyway(records);
   return {
-    headline: `${counted(merged.length, 'failing change was', 'failing changes were')} merged anyway, of ${records.length}`,
+    headline: `${counted(merged.length, 'failing change was', 'failing changes were')} merged, of ${counted(records.length, 'change')}`,
     notes: [],
     columns: [
       day,

@@ -20,7 +20,7 @@ export function policyTable(
     notes: [
       list === undefined
         ? 'No price list was in force.'
-        : `The price list in force held from ${list.from} (${at(list.place)}).`,
+        : `The price list in force applied from ${list.from} (${at(list.place)}).`,
       ...[...(settings?.sites.values() ?? [])].flatMap(({ name, quota, attachmentSlots }) => {
         const limits = [
           ...(quota.volumes === undefined ? [] : [`${quota.volumes} volumes`]),

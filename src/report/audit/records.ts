@@ -20,15 +20,15 @@ export function recordsTable(records: readonly AuditRecord[]): AuditTable {
   const of = (verdict: AuditRecord['verdict']): number =>
     records.filter((record) => record.verdict === verdict).length;
   return {
-    headline: `${counted(records.length, 'commit')} touched storage, prices, policies, waivers or settings: ${of('pass')} pass, ${of('fail')} fail, ${of('not judged')} not judged`,
+    headline: `${counted(records.length, 'commit')} changed storage, prices, policies, waivers or settings: ${of('pass')} pass, ${of('fail')} fail, ${of('not judged')} not judged`,
     notes: [...whyNotJudged(records), ...overUnread(records)],
     columns: [
       day,
       commitColumn,
       column('verdict', 'verdict'),
-      column('difference', 'cost a month', 'right'),
-      column('came', 'came', 'right'),
-      column('went', 'went', 'right'),
+      column('difference', 'monthly cost', 'right'),
+      column('new', 'new', 'right'),
+      column('fixed', 'fixed', 'right'),
       column('by', 'by'),
       subjectColumn,
     ],
@@ -56,7 +56,7 @@ function whyNotJudged(records: readonly AuditRecord[]): readonly string[] {
       .slice(0, explainedAtMost)
       .map(({ commit, reasons }) => `Not judged: ${short(commit)}, ${reasons.join('; ')}`),
     ...(more > 0
-      ? [`And ${more} more were not judged; --format ndjson says why, and what to do, of each.`]
+      ? [`And ${more} more were not judged; --format ndjson says why for each, and what to do.`]
       : []),
   ];
 }
@@ -94,7 +94,7 @@ const csvColumns: readonly (readonly [string, (record: AuditRecord) => Cell])[] 
   ['updated', (record) => count(record, 'updated')],
   ['absent', (record) => count(record, 'absent')],
   ['failing', ({ findings }) => findings.filter(({ fails }) => fails).length],
-  ['standing_errors', (record) => record.standing?.error ?? null],
+  ['open_errors', (record) => record.open?.error ?? null],
   ['waivers_used', ({ waivers }) => waivers.filter(({ state }) => state === 'used').length],
   ['currency', ({ cost }) => cost?.currency ?? null],
   ['cost_before', ({ cost }) => cost?.before ?? null],

@@ -8,7 +8,7 @@ import { type AuditTable, column, commitColumn, day, short } from './table.ts';
 export function spendTable(records: readonly AuditRecord[]): AuditTable {
   const steps = spendByTeam(records);
   return {
-    headline: `What each team's storage cost a month, from each change on`,
+    headline: `The monthly cost of each team's storage, change by change`,
     notes: [],
     columns: [
       day,

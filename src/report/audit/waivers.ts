@@ -6,13 +6,13 @@ import { type AuditTable, type Cell, column, short } from './table.ts';
 
 export function waiversTable(records: readonly AuditRecord[]): AuditTable {
   const uses = waiversUsed(records);
-  const late = uses.filter(({ lapsed }) => lapsed.length > 0).length;
+  const late = uses.filter(({ expired }) => expired.length > 0).length;
   const last = (among: readonly AuditRecord[]): Cell => {
     const record = among.at(-1);
     return record === undefined ? null : `${record.on} ${short(record.commit)}`;
   };
   return {
-    headline: `${counted(uses.length, 'waiver was', 'waivers were')} used or wanted; ${late} after their date`,
+    headline: `${counted(uses.length, 'waiver was', 'waivers were')} used or needed; ${late} after their date`,
     notes: [],
     columns: [
       column('rule', 'rule'),
@@ -20,13 +20,13 @@ export function waiversTable(records: readonly AuditRecord[]): AuditTable {
       column('approved_by', 'approved by'),
       column('from', 'from'),
       column('until', 'until'),
-      column('used', 'used in', 'right'),
+      column('used', 'times used', 'right'),
       column('last_used', 'last used'),
-      column('after_its_date', 'wanted after its date in', 'right'),
-      column('last_wanted', 'last wanted'),
+      column('expired', 'times needed after its date', 'right'),
+      column('last_needed', 'last needed'),
       column('place', 'at'),
     ],
-    rows: uses.map(({ waiver, used, lapsed }) => [
+    rows: uses.map(({ waiver, used, expired }) => [
       waiver.rule,
       waiver.subject,
       waiver.approvedBy,
@@ -34,8 +34,8 @@ export function waiversTable(records: readonly AuditRecord[]): AuditTable {
       waiver.until,
       used.length,
       last(used),
-      lapsed.length,
-      last(lapsed),
+      expired.length,
+      last(expired),
       `${waiver.file}:${waiver.line}`,
     ]),
   };
