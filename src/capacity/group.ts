@@ -29,18 +29,6 @@ export interface GroupAt {
  */
 export function fillOf({ estate, group }: GroupAt): GroupFill {
   const sizes = memberSizes(estate, group);
-  // Both revisions hold the same group, and several readers ask for its room: it is worked out once. A member may
-  // change in another file than its group's, so its size is looked at each time.
-  const known = worked.get(group);
-  if (known?.sizes.every((size, index) => size === sizes[index])) return known.fill;
-  const fill = workOut(group, sizes);
-  worked.set(group, { sizes, fill });
-  return fill;
-}
-
-const worked = new WeakMap<VolumeGroup, { readonly sizes: readonly Bytes[]; readonly fill: GroupFill }>();
-
-function workOut(group: VolumeGroup, sizes: readonly Bytes[]): GroupFill {
   // Laid end to end, file systems fit whenever their extents do; there is no need to place them.
   if (group.layout.kind === 'linear') {
     const extents = sumOf(sizes.map((size) => usableExtents(size, group.extent)));

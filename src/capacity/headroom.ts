@@ -23,14 +23,44 @@ export interface Room {
   readonly free: bigint;
 }
 
-/** Every room that the estate and its settings tell of, in order of layer and name. */
-export function headroomOf(estate: Estate, settings: Settings): readonly Room[] {
-  return [
-    ...quotaRooms(estate, settings),
-    ...slotRooms(estate, settings, [...estate.servers.values()].sort(byName)),
-    ...groupRooms(estate, [...estate.groups.values()].sort(byName)),
-  ];
+/** The rooms of one estate, to be carried on to another that shares most of it. */
+export interface EstateHeadroom {
+  readonly estate: Estate;
+  /** In order of layer and name. */
+  readonly rooms: readonly Room[];
 }
+
+/**
+ * Every room that the estate and its settings tell of.
+ *
+ * @param previous that of an estate which may share groups and volumes with this one; their rooms are carried on
+ */
+export function headroomOf(estate: Estate, settings: Settings, previous?: EstateHeadroom): EstateHeadroom {
+  const known = previous === undefined ? noRooms : groupRoomsOf(previous);
+  const groups = [...estate.groups.values()].sort(byName).map((group) => {
+    const room = isShared(group, estate, previous?.estate) ? known.get(group.name) : undefined;
+    return room ?? groupRoom(group, fillOf({ estate, group }));
+  });
+  return {
+    estate,
+    rooms: [
+      ...quotaRooms(estate, settings),
+      ...slotRooms(estate, settings, [...estate.servers.values()].sort(byName)),
+      ...groups,
+    ],
+  };
+}
+
+const noRooms: ReadonlyMap<string, Room> = new Map();
+
+const groupRoomsOf = ({ rooms }: EstateHeadroom): ReadonlyMap<string, Room> =>
+  new Map(rooms.flatMap((each) => (each.layer === 'volume-group' ? [[each.subject.name, each]] : [])));
+
+/** Whether two estates hold the very same group on the very same volumes, each of which may be declared elsewhere. */
+const isShared = (group: VolumeGroup, estate: Estate, other: Estate | undefined): boolean =>
+  other !== undefined &&
+  other.groups.get(group.name) === group &&
+  group.members.every((name) => other.volumes.get(name) === estate.volumes.get(name));
 
 const byName = (a: { readonly name: string }, b: { readonly name: string }): number =>
   a.name < b.name ? -1 : 1;

@@ -9,8 +9,12 @@ import { fillableBytes, type Reading } from './readings.ts';
 import { type Slopes, slopesOf } from './trend.ts';
 import { type UseSummary, useKey } from './use-summary.ts';
 
+type Summary = Pick<UseSummary, 'last' | 'highest'>;
+
 /** What is known of one file system's use. All but the last reading is reckoned when asked for. */
 export interface Usage {
+  /** What it is known by. */
+  readonly summary: Summary;
   readonly last: Reading;
   /** When it will hold `capacity`, by the readings. */
   forecastFor(capacity: Bytes): Forecast;
@@ -35,8 +39,14 @@ export interface EstateUsage {
  * travelled from one to another, is known by the server with the latest reading.
  *
  * @param summaries by `useKey`
+ * @param previous that of an earlier revision: what it has reckoned from a summary is not reckoned again
  */
-export function usageOf(estate: Estate, summaries: ReadonlyMap<string, UseSummary>): EstateUsage {
+export function usageOf(
+  estate: Estate,
+  summaries: ReadonlyMap<string, UseSummary>,
+  previous?: EstateUsage,
+): EstateUsage {
+  const known = new Map([...(previous?.bySystem.values() ?? [])].map((usage) => [usage.summary, usage]));
   const bySystem = new Map<string, Usage>();
   if (summaries.size > 0) {
     const carriedOver = remounted(estate, summaries);
@@ -47,7 +57,7 @@ export function usageOf(estate: Estate, summaries: ReadonlyMap<string, UseSummar
           return carriedOver.get(key) ?? summaries.get(key) ?? [];
         })
         .sort((a, b) => (a.last.at < b.last.at ? 1 : -1));
-      if (latest !== undefined) bySystem.set(system.name, usageFrom(latest));
+      if (latest !== undefined) bySystem.set(system.name, known.get(latest) ?? usageFrom(latest));
     }
   }
   return { bySystem, estate, summaries };
@@ -144,22 +154,14 @@ const systemsOn = (carrier: Volume | VolumeGroup): readonly FileSystem[] =>
       ? []
       : [carrier.fileSystem];
 
-/** One summary gives one usage, so that what was forecast from it is not forecast again. */
-export function usageFrom(summary: Pick<UseSummary, 'last' | 'highest'>): Usage {
-  const before = usages.get(summary);
-  if (before !== undefined) return before;
-  const usage = freshUsage(summary);
-  usages.set(summary, usage);
-  return usage;
-}
-
-const usages = new WeakMap<object, Usage>();
-
-function freshUsage({ last, highest }: Pick<UseSummary, 'last' | 'highest'>): Usage {
+/** The use that a summary tells of; a forecast is reckoned once for each capacity. */
+export function usageFrom(summary: Summary): Usage {
+  const { last, highest } = summary;
   const known = new Map<bigint, Forecast>();
   // A day's highest reading counts, and so does the last of all, which says where it stands.
   const readings = highest.at(-1)?.at === last.at ? highest : [...highest, last];
   return {
+    summary,
     last,
     forecastFor: (capacity) => {
       const before = known.get(capacity);

@@ -32,7 +32,7 @@ export async function runHeadroom(flags: HeadroomFlags): Promise<Finished> {
     return ok({
       on,
       currency: settings.currency,
-      rooms: headroomOf(estate, settings),
+      rooms: headroomOf(estate, settings).rooms,
       accounts: layersOf(estate, usageOf(estate, uses.value).bySystem),
       idle: list === undefined ? [] : idleOf(estate, list),
     });

@@ -237,7 +237,7 @@ export function judgementOf(change: ChangeEvaluation, options: JudgeOptions): Ju
     findings,
     changes: comparison.changes,
     runbook: runbookOf(comparison, base.estate, head.estate),
-    headroom: roomChanges(headroomOf(base.estate, policy.settings), headroomOf(head.estate, policy.settings)),
+    headroom: headroomChanges(change),
     policyChanges,
     proposed: propose(change, options),
     waivers: policy.waivers.map((waiver) => waiverUse(waiver, policy.rules, used, on)),
@@ -308,6 +308,11 @@ function limitUses(policy: Policy, before: View, after: View): readonly LimitUse
 /** What no spend limit covers, a month. */
 const unlimitedIn = ({ cost, spendLimits, on }: View): Money =>
   sumMoney(unlimitedSpends(sumsBy(cost, unlimitedSumming(spendLimits, on))).map(({ monthly }) => monthly));
+
+function headroomChanges({ sides: { base, head, policy } }: ChangeEvaluation): readonly RoomChange[] {
+  const before = headroomOf(base.estate, policy.settings);
+  return roomChanges(before.rooms, headroomOf(head.estate, policy.settings, before).rooms);
+}
 
 function roomChanges(before: readonly Room[], after: readonly Room[]): readonly RoomChange[] {
   const same = (a: Room, b: Room | undefined): boolean =>

@@ -141,7 +141,11 @@ export async function readNext(previous: Reading, tree: Tree, changed?: ChangedP
     rules,
     waivers: waived === previous.waivers.pieces ? previous.waivers : waiversIn(waived),
     uses,
-    usage: sameUse ? previous.usage : uses.value.size === 0 ? undefined : usageOf(estate.value, uses.value),
+    usage: sameUse
+      ? previous.usage
+      : uses.value.size === 0
+        ? undefined
+        : usageOf(estate.value, uses.value, previous.usage),
   });
 }
 
