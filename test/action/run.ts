@@ -4,7 +4,7 @@ import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import examples from '@octokit/webhooks-examples';
-import { bundleAction } from '../../build/action.ts';
+import { bundleAction } from '../../.ci/bundle.ts';
 import {
   copyOf,
   type Files,
