@@ -8,11 +8,19 @@
  * In one file, since following references, sparing what stands and saying what does not hold go through one index.
  */
 
+import { byText } from '../base/order.ts';
 import { err, type Outcome, ok, type Problem } from '../base/problem.ts';
 import { attach } from './attachments.ts';
 import { belongingProblems } from './belonging.ts';
 import { at, type Draft, draftOver, type Entries, isLater, type Named, type PartsEdit } from './draft.ts';
-import { type Estate, type EstatePart, emptyEstate, type SiteTotal, type Volume } from './estate.ts';
+import {
+  type Estate,
+  type EstatePart,
+  emptyEstate,
+  type Retired,
+  type SiteTotal,
+  type Volume,
+} from './estate.ts';
 import { join, joinGroups } from './groups.ts';
 import { bothThere, danglingProblems } from './references.ts';
 import { rename } from './renames.ts';
@@ -115,25 +123,30 @@ function once<T extends Named>(draft: Draft, entries: Entries<T>, declared: T): 
   });
 }
 
-/** A name may be used and retired more than once, in any file: the latest record is the one that counts. */
+/** A name may be used and retired more than once, in any file: which record counts is for whoever asks to say. */
 function retire(draft: Draft): void {
   const touched = new Set(
     [...draft.leaving, ...draft.coming].flatMap(({ retired }) => retired.map(({ name }) => name)),
   );
   if (touched.size === 0) return;
-  for (const name of touched) draft.retired.delete(name);
+  const records = new Map<string, Retired[]>();
   for (const { retired } of draft.parts.values()) {
     for (const record of retired) {
       if (!touched.has(record.name)) continue;
-      const other = draft.retired.get(record.name);
-      const later =
-        other === undefined ||
-        record.on > other.on ||
-        (record.on === other.on && isLater(record.place, other.place));
-      if (later) draft.retired.put(record.name, record);
+      const list = records.get(record.name);
+      if (list === undefined) records.set(record.name, [record]);
+      else list.push(record);
     }
   }
+  for (const name of touched) {
+    const list = records.get(name);
+    if (list === undefined) draft.retired.delete(name);
+    else draft.retired.put(name, list.sort(oldestFirst));
+  }
 }
+
+const oldestFirst = (a: Retired, b: Retired): number =>
+  byText(a.on, b.on) || (isLater(a.place, b.place) ? 1 : -1);
 
 /** What stayed and refers to something that left. */
 function leftBehind(draft: Draft): void {

@@ -89,7 +89,7 @@ export interface Draft {
   readonly held: Entries<readonly Attachment[]>;
   readonly groupOf: Entries<VolumeGroup>;
   readonly formerly: Entries<Named>;
-  readonly retired: Entries<Retired>;
+  readonly retired: Entries<readonly Retired[]>;
   readonly detached: Entries<Volume>;
   readonly previousTotals: Estate['siteTotals'];
 }

@@ -138,7 +138,8 @@ export interface Estate {
   readonly groupOf: ReadonlyMap<string, VolumeGroup>;
   /** Who says it carries on an old name, by kind and that name, as in `volume plates-0`. */
   readonly formerly: ReadonlyMap<string, Server | Volume | VolumeGroup>;
-  readonly retired: ReadonlyMap<string, Retired>;
+  /** By the name of what is gone: a record for each time that it went, the oldest first. */
+  readonly retired: ReadonlyMap<string, readonly Retired[]>;
   /** By site: the volumes there. */
   readonly siteTotals: ReadonlyMap<string, SiteTotal>;
   /** The volumes that no server holds: few, and the only things about which a day alone can change what is said. */

@@ -70,8 +70,11 @@ retired:
   check: (entry) =>
     function* ({ changes, base, head, on }) {
       const record = (...names: readonly string[]): readonly string[] => {
-        const [known] = names.flatMap((name) => head.estate.retired.get(name) ?? []);
-        return recordFaults(known, entry['backup-within'], on);
+        const found = names.map((name) => recordOf(name, base.estate, head.estate, on));
+        const known = found.find((each) => typeof each === 'object');
+        return known === undefined
+          ? [found.find((each) => typeof each === 'string') ?? 'no entry under retired: gives a reason']
+          : recordFaults(known, entry['backup-within'], on);
       };
       for (const change of changes) {
         if (change.kind !== 'volume-edited') continue;
@@ -190,7 +193,13 @@ function overwritten(
   const names = wipes.map(({ name }) => name);
   const held = wipes.flatMap(({ name, before }) => contentFaults(base, before, name));
   const kept = wipes.flatMap(({ name, before }) => keptFaults(before, on, name));
-  const recorded = [...new Set(names.flatMap((name) => record(name)))];
+  const recorded = [
+    ...new Set(
+      wipes.flatMap(({ name, before }) =>
+        record(name, ...systemsOn(base, before).map((system) => system.name)),
+      ),
+    ),
+  ];
   return {
     what: `${names.join(', ')} ${names.length === 1 ? 'was' : 'were'} there before, and ${by} would overwrite any data on ${names.length === 1 ? 'it' : 'them'}`,
     // What surely holds something is released by a record of its backup; an attachment alone is no such sign.
@@ -198,6 +207,9 @@ function overwritten(
     ...(kept.length === 0 && held.length === 0 ? { atMost: 'warning' } : {}),
   };
 }
+
+const systemsOn = (base: Estate, volume: Volume): readonly FileSystem[] =>
+  volume.fileSystem === undefined ? (base.groupOf.get(volume.name)?.fileSystems ?? []) : [volume.fileSystem];
 
 /** What main itself says that a volume holds. */
 function contentFaults(base: Estate, volume: Volume, name: string): readonly string[] {
@@ -240,12 +252,38 @@ function holdersOf(base: Estate, volume: Volume, allowed: boolean): readonly str
   ];
 }
 
-function recordFaults(
-  record: Retired | undefined,
-  within: number | undefined,
-  on: string,
-): readonly string[] {
-  if (record === undefined) return ['no entry under retired: gives a reason'];
+/**
+ * The record of the deletion that a branch makes, or why what is on record is none of it. A name may have been gone and
+ * come again: what was on record while the thing was still there, or is dated before the name last went, is of an
+ * earlier one.
+ */
+function recordOf(name: string, base: Estate, head: Estate, on: string): Retired | string | undefined {
+  const earlier = base.retired.get(name) ?? [];
+  const records = head.retired.get(name) ?? [];
+  const gone = earlier.findLast((record) => record.on <= on)?.on ?? '';
+  const onThatDay = (list: readonly Retired[]): number => list.filter((record) => record.on === gone).length;
+  // A record that is but worded anew is still that of the earlier one.
+  const isEdited = onThatDay(records) <= onThatDay(earlier);
+  const own = records.filter(
+    (record) => !earlier.some((known) => sameRecord(known, record)) && !(record.on === gone && isEdited),
+  );
+  const last = own.findLast((record) => record.on >= gone && record.on <= on) ?? own.at(-1);
+  if (last === undefined) {
+    const [old] = records.slice(-1);
+    return old === undefined
+      ? undefined
+      : `its entry under retired: of ${old.on} was on main while ${name} was still there, so it records the deletion of an earlier one`;
+  }
+  if (last.on > on) return `its entry under retired: is dated ${last.on}, which is in the future`;
+  if (last.on < gone)
+    return `its entry under retired: is dated ${last.on}, and main has the record of an earlier ${name} that was gone by ${gone}`;
+  return last;
+}
+
+const sameRecord = (a: Retired, b: Retired): boolean =>
+  a.on === b.on && a.reason === b.reason && a.backup === b.backup && a.backedUp === b.backedUp;
+
+function recordFaults(record: Retired, within: number | undefined, on: string): readonly string[] {
   if (within === undefined) return [];
   if (record.backup === undefined || record.backedUp === undefined) return ['its record names no backup'];
   const age = daysBetween(record.backedUp, on);

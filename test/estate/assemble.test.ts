@@ -204,7 +204,7 @@ describe('a record of a deletion', () => {
       { [a]: record(today), [b]: record('2026-01-02') },
     ];
     for (const files of orders) {
-      expect(estateOf(files).retired.get('plates-0')?.on).toBe(today);
+      expect(estateOf(files).retired.get('plates-0')?.at(-1)?.on).toBe(today);
     }
   });
 
@@ -214,7 +214,7 @@ describe('a record of a deletion', () => {
     if (!both.ok) throw new Error('two records are no problem');
     const [kept] = parts;
     const left = kept === undefined ? both : assemble([kept], settingsOf(), both.value);
-    expect(left.ok && left.value.retired.get('plates-0')?.on).toBe('2026-01-02');
+    expect(left.ok && left.value.retired.get('plates-0')?.at(-1)?.on).toBe('2026-01-02');
   });
 });
 

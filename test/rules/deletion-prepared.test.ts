@@ -201,3 +201,52 @@ describe('a protected volume that a group takes in', () => {
     expect([level, message]).toEqual(['error', expect.stringMatching(/plates-[01] is protected/)]);
   });
 });
+
+describe('a record counts for the life of the volume that ended with it', () => {
+  const there = 'volumes:\n  plates-0: { size: 40 GiB, tier: bulk }\n';
+  const lines = (...days: readonly string[]): string =>
+    `retired:\n${days.map((day) => `  - { volume: plates-0, on: ${day}, reason: gone by ${day} }\n`).join('')}`;
+
+  it.each([
+    [
+      'the record of an earlier one, on main while it is there',
+      lines('2026-01-10'),
+      lines('2026-01-10'),
+      'an earlier one',
+    ],
+    [
+      'that record, worded anew',
+      lines('2026-01-10'),
+      lines('2026-01-10').replace('gone by', 'went by'),
+      'an earlier one',
+    ],
+    [
+      'a record dated before an earlier one went',
+      lines('2026-01-10'),
+      lines('2026-01-10', '2025-12-01'),
+      'gone by 2026-01-10',
+    ],
+    ['a record dated after the day of the judgement', '', lines('2026-11-26'), 'which is in the future'],
+  ])('so not: %s', async (_what, before, after, why) => {
+    const { verdict, reasons } = await underRule(rule, there + before, after);
+    expect(verdict).toBe('fail');
+    expect(reasons.join()).toContain(why);
+  });
+
+  it.each([
+    ['a record of its own beside the earlier one', lines('2026-01-10'), lines('2026-01-10', '2026-11-25')],
+    [
+      'a record of the day on which it came again and went',
+      lines('2026-01-10'),
+      lines('2026-01-10', '2026-01-10').replace('gone by', 'and again by'),
+    ],
+    [
+      'a record that an earlier one, dated later by a slip, would shadow',
+      lines('2036-01-10'),
+      lines('2036-01-10', '2026-11-25'),
+    ],
+    ['a record in place of the earlier one', lines('2026-01-10'), lines('2026-11-25')],
+  ])('and so: %s', async (_what, before, after) => {
+    expect((await underRule(rule, there + before, after)).verdict).toBe('pass');
+  });
+});
