@@ -48,7 +48,7 @@ export interface ServerType {
 }
 
 export interface PriceList {
-  /** The first day on which it holds. */
+  /** The first day on which it applies. */
   readonly from: string;
   readonly currency: string;
   readonly tiers: ReadonlyMap<string, Tier>;

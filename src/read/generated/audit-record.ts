@@ -29,11 +29,11 @@ export type AuditPolicySource3 = 'main' | 'ancestor' | 'branch';
  */
 export type AuditLevel = 'error' | 'warning' | 'note';
 /**
- * The first day on which it holds.
+ * The first day on which it applies.
  */
 export type Date1 = string;
 /**
- * The last day on which it holds.
+ * The last day on which it applies.
  */
 export type Date2 = string;
 /**

@@ -29,7 +29,7 @@ export type Name5 = string;
  */
 export type Name6 = string;
 /**
- * What is bought: a number with its unit, such as 50 GiB.
+ * The provisioned size: a number with its unit, such as 50 GiB.
  */
 export type Size = string;
 /**
@@ -37,15 +37,15 @@ export type Size = string;
  */
 export type Name7 = string;
 /**
- * The person or role that answers for a detached volume; the team stands in where none is named.
+ * The person or role that is responsible for an unattached volume; the team if none is named.
  */
 export type Sentence = string;
 /**
- * Why a detached volume is kept.
+ * Why an unattached volume is kept.
  */
 export type Sentence1 = string;
 /**
- * The day until which a detached volume is kept.
+ * The day until which an unattached volume is kept.
  */
 export type Date = string;
 /**
@@ -58,15 +58,15 @@ export type MountPoint = string;
 export type FileSystemType =
   'ext2' | 'ext3' | 'ext4' | 'xfs' | 'btrfs' | 'ntfs' | 'vfat' | 'gfs2' | 'ocfs2' | 'swap';
 /**
- * The size it was made or grown to; the whole volume where left out.
+ * The size it was created with or grown to; the whole volume if left out.
  */
 export type Size1 = string;
 /**
- * ext2, ext3, ext4 and xfs: the block it is made with. mke2fs 1.47.0 takes 1 KiB below 512 MiB, and 4 KiB above; mkfs.xfs 6.1.0 takes 4 KiB.
+ * ext2, ext3, ext4 and xfs: its block size. mke2fs 1.47.0 uses 1 KiB below 512 MiB, and 4 KiB above; mkfs.xfs 6.1.0 uses 4 KiB.
  */
 export type Size2 = string;
 /**
- * ext2, ext3 and ext4: one inode is laid out for so much of the device. mke2fs 1.47.0 takes 4 KiB below 512 MiB, 32 KiB from 4 TiB, and 16 KiB between.
+ * ext2, ext3 and ext4: how much of the device there is for each inode. mke2fs 1.47.0 uses 4 KiB below 512 MiB, 32 KiB from 4 TiB, and 16 KiB between.
  */
 export type Size3 = string;
 /**
@@ -90,7 +90,7 @@ export type Name11 = string;
  */
 export type Name12 = string;
 /**
- * The group's extent, in which it gives space out.
+ * The size of the group's extents, in which it allocates capacity.
  */
 export type Size4 = string;
 /**
@@ -98,15 +98,15 @@ export type Size4 = string;
  */
 export type Name13 = string;
 /**
- * The size of the logical volume it lies on.
+ * The size of its logical volume.
  */
 export type Size5 = string;
 /**
- * ext2, ext3, ext4 and xfs: the block it is made with. mke2fs 1.47.0 takes 1 KiB below 512 MiB, and 4 KiB above; mkfs.xfs 6.1.0 takes 4 KiB.
+ * ext2, ext3, ext4 and xfs: its block size. mke2fs 1.47.0 uses 1 KiB below 512 MiB, and 4 KiB above; mkfs.xfs 6.1.0 uses 4 KiB.
  */
 export type Size6 = string;
 /**
- * ext2, ext3 and ext4: one inode is laid out for so much of the device. mke2fs 1.47.0 takes 4 KiB below 512 MiB, 32 KiB from 4 TiB, and 16 KiB between.
+ * ext2, ext3 and ext4: how much of the device there is for each inode. mke2fs 1.47.0 uses 4 KiB below 512 MiB, 32 KiB from 4 TiB, and 16 KiB between.
  */
 export type Size7 = string;
 /**
@@ -135,7 +135,7 @@ export type RetiredDeclaration = {
  */
 export type Name16 = string;
 /**
- * The file system that is gone where its volumes stay: what it lies on and its mount point, as in plates:/plates.
+ * The file system that was deleted while its volumes stay: what it was on and its mount point, as in plates:/plates.
  */
 export type Sentence2 = string;
 /**
@@ -143,11 +143,11 @@ export type Sentence2 = string;
  */
 export type Date1 = string;
 /**
- * Why nobody needs it.
+ * Why it is no longer needed.
  */
 export type Sentence3 = string;
 /**
- * Where the last backup lies.
+ * Where the last backup is.
  */
 export type Sentence4 = string;
 /**
@@ -185,7 +185,7 @@ export interface EstateFile {
     [k: string]: VolumeGroupDeclaration;
   };
   /**
-   * Volumes and file systems that were deleted, each with its reason and its evidence.
+   * Volumes and file systems that were deleted, each with its reason and its backup.
    */
   retired?: RetiredDeclaration[];
 }
@@ -205,16 +205,16 @@ export interface ServerDeclaration {
   power?: 'running' | 'stopped';
   boot?: Name2;
   /**
-   * What runs inside, which decides how the guest is made to see a change.
+   * What runs inside the server, which decides the steps in the guest.
    */
   guest?: 'linux-lvm' | 'linux' | 'windows' | 'other';
   type?: Name3;
   /**
-   * Input and output operations a second that the work on this server needs from its volumes together.
+   * The IOPS (input and output operations a second) that this server needs from all its volumes together.
    */
   iops?: number;
   /**
-   * How many volumes this server can hold, where it differs from its site's.
+   * How many volumes can be attached to this server, if other than at its site in general.
    */
   'attachment-slots'?: number;
   team?: Name4;
@@ -223,7 +223,7 @@ export interface ServerDeclaration {
   formerly?: Name6;
 }
 /**
- * Labels of your own, name to text; limits and rules can choose by them.
+ * Labels of your own, name to text; limits and rules can select by them.
  */
 export interface Labels1 {
   [k: string]: string;
@@ -235,11 +235,11 @@ export interface VolumeDeclaration {
   size: Size;
   tier: Name7;
   /**
-   * Whether the provider lets several servers hold it at once.
+   * Whether the provider allows it to be attached to several servers at once.
    */
   shareable?: boolean;
   /**
-   * A protected volume is not to be deleted; the protection is lifted in a change of its own first.
+   * A protected volume cannot be deleted before its protection is removed in a change of its own.
    */
   protected?: boolean;
   owner?: Sentence;
@@ -252,14 +252,14 @@ export interface VolumeDeclaration {
   formerly?: Name10;
 }
 /**
- * The file system that lies on this volume by itself, outside any group.
+ * The file system on this volume itself, outside any group.
  */
 export interface WholeVolumeFileSystemDeclaration {
   mount: MountPoint;
   type: FileSystemType;
   size?: Size1;
   /**
-   * true says that it lies there already and is only being declared: nothing is made, and nothing is overwritten.
+   * true means that it is already there and is only being declared: nothing is created, and nothing is overwritten.
    */
   existing?: boolean;
   /**
@@ -269,7 +269,7 @@ export interface WholeVolumeFileSystemDeclaration {
   'block-size'?: Size2;
   'inode-ratio'?: Size3;
   /**
-   * xfs: whether it keeps a map from each block to what owns it, which costs more than a hundredth of its room. mkfs.xfs 6.1.0 makes none unless told to; later ones may.
+   * xfs: whether it keeps a map from each block to what owns it, which takes more than a hundredth of its capacity. mkfs.xfs 6.1.0 does not unless told to; later versions may.
    */
   'reverse-map'?: boolean;
 }
@@ -281,7 +281,7 @@ export interface AttachmentDeclaration {
   server: Name12;
 }
 /**
- * Volumes that are used as one. The group travels whole.
+ * Volumes that are used as one. All of them are moved together.
  */
 export interface VolumeGroupDeclaration {
   extent?: Size4;
@@ -292,11 +292,11 @@ export interface VolumeGroupDeclaration {
    */
   members: [Name13, ...Name13[]];
   /**
-   * How the group's file systems lie on its members.
+   * How the group's file systems are laid out on its members.
    */
   layout?: 'linear' | 'striped' | 'mirrored';
   /**
-   * Over how many members a striped layout spreads; all of them where left out.
+   * Over how many members a striped layout spreads; all of them if left out.
    */
   stripes?: number;
   /**
@@ -313,7 +313,7 @@ export interface VolumeGroupDeclaration {
   labels?: Labels1;
   formerly?: Name15;
   /**
-   * true says that it lies there already and is only being declared: nothing is made, and nothing is overwritten.
+   * true means that it is already there and is only being declared: nothing is created, and nothing is overwritten.
    */
   existing?: boolean;
 }
@@ -324,7 +324,7 @@ export interface FileSystemDeclaration {
   size: Size5;
   type: FileSystemType;
   /**
-   * true says that it lies there already and is only being declared: nothing is made, and nothing is overwritten.
+   * true means that it is already there and is only being declared: nothing is created, and nothing is overwritten.
    */
   existing?: boolean;
   /**
@@ -334,7 +334,7 @@ export interface FileSystemDeclaration {
   'block-size'?: Size6;
   'inode-ratio'?: Size7;
   /**
-   * xfs: whether it keeps a map from each block to what owns it, which costs more than a hundredth of its room. mkfs.xfs 6.1.0 makes none unless told to; later ones may.
+   * xfs: whether it keeps a map from each block to what owns it, which takes more than a hundredth of its capacity. mkfs.xfs 6.1.0 does not unless told to; later versions may.
    */
   'reverse-map'?: boolean;
 }

@@ -1,7 +1,7 @@
 /* Generated from schema/ and src/rules/ by `npm run generate`; do not edit. */
 
 /**
- * The first day on which this list holds.
+ * The first day on which this list applies.
  */
 export type Date = string;
 /**
@@ -16,7 +16,7 @@ export type TierDeclaration = {
 } & {
   rate?: Amount;
   /**
-   * Graduated prices: each band's rate holds for the capacity that falls into it. Only the last may leave out up-to.
+   * Graduated prices: each band's rate applies to the capacity inside it. Only the last band may be without up-to.
    *
    * @minItems 1
    */
@@ -31,15 +31,15 @@ export type TierDeclaration = {
   maximum?: Size3;
   step?: Size4;
   /**
-   * Operations a second that each GiB brings.
+   * The IOPS that each GiB provides.
    */
   'iops-per-gib'?: number;
   /**
-   * Operations a second that one volume brings at the most.
+   * The most IOPS that one volume provides.
    */
   'iops-maximum'?: number;
   /**
-   * How many servers may hold one shareable volume of this tier at once.
+   * To how many servers one shareable volume of this tier may be attached at once.
    */
   'servers-a-volume'?: number;
 };
@@ -56,7 +56,7 @@ export type Size = string;
  */
 export type Amount1 = string;
 /**
- * A fee a volume and a month, on top.
+ * A fixed monthly fee for each volume, in addition.
  */
 export type Amount2 = string;
 /**
@@ -64,11 +64,11 @@ export type Amount2 = string;
  */
 export type Size1 = string;
 /**
- * The smallest volume the tier sells.
+ * The smallest volume the tier offers.
  */
 export type Size2 = string;
 /**
- * The largest volume the tier sells.
+ * The largest volume the tier offers.
  */
 export type Size3 = string;
 /**
@@ -85,7 +85,7 @@ export type Amount3 = string;
 export type Amount4 = string;
 
 /**
- * A price list: what each tier and each server type costs, from a date on. The newest list that has begun holds, whole.
+ * A price list: what each tier and each server type costs, from a date on. The newest list that has begun applies, and no older one.
  */
 export interface PriceListFile {
   from: Date;

@@ -25,7 +25,7 @@ export type Folder3 = string;
  */
 export type Folder4 = string;
 /**
- * How much capacity in all.
+ * The total capacity.
  */
 export type Size = string;
 /**
@@ -72,12 +72,12 @@ export interface SettingsPaths {
 export interface SiteSettings {
   quota?: QuotaSettings;
   /**
-   * How many volumes one server can hold, its boot volume counted.
+   * How many volumes can be attached to one server, its boot volume included.
    */
   'attachment-slots'?: number;
 }
 /**
- * What the provider lets this account hold at the site.
+ * What the provider allows this account at the site.
  */
 export interface QuotaSettings {
   /**

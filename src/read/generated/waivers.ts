@@ -13,20 +13,20 @@ export type Sentence = string;
  */
 export type Sentence1 = string;
 /**
- * Who answers for it.
+ * Who approved it.
  */
 export type Sentence2 = string;
 /**
- * The first day on which it holds.
+ * The first day on which it applies.
  */
 export type Date = string;
 /**
- * The last day on which it holds.
+ * The last day on which it applies.
  */
 export type Date1 = string;
 
 /**
- * Waivers: dated, reasoned, signed-for exceptions to one rule for one subject.
+ * Waivers: exceptions to one rule for one subject, each with a reason, an approver and dates.
  */
 export interface WaiversFile {
   /**

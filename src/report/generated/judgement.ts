@@ -515,7 +515,7 @@ export interface PlaceReport1 {
   column: number;
 }
 /**
- * A dated, reasoned, signed-for exception.
+ * An exception with a reason, an approver and dates.
  */
 export interface WaiverReport {
   /**
@@ -539,11 +539,11 @@ export interface WaiverReport {
    */
   approvedBy: string;
   /**
-   * The first day on which it holds (RFC 3339 full-date).
+   * The first day on which it applies (RFC 3339 full-date).
    */
   from: string;
   /**
-   * The last day on which it holds (RFC 3339 full-date).
+   * The last day on which it applies (RFC 3339 full-date).
    */
   until: string;
   place: PlaceReport2;
@@ -1042,7 +1042,7 @@ export interface WaiverUseReport {
   waiver: WaiverReport1;
 }
 /**
- * A dated, reasoned, signed-for exception.
+ * An exception with a reason, an approver and dates.
  */
 export interface WaiverReport1 {
   /**
@@ -1066,11 +1066,11 @@ export interface WaiverReport1 {
    */
   approvedBy: string;
   /**
-   * The first day on which it holds (RFC 3339 full-date).
+   * The first day on which it applies (RFC 3339 full-date).
    */
   from: string;
   /**
-   * The last day on which it holds (RFC 3339 full-date).
+   * The last day on which it applies (RFC 3339 full-date).
    */
   until: string;
   place: PlaceReport2;
