@@ -26,9 +26,14 @@ export function readRulePack(text: ReadDocument): PartialOutcome<RulePack> {
   if (!valid.ok) return valid;
   const { document, mends } = valid.value;
   const { use = [], rules = [] } = valid.value.value;
-  // An entry that does not read is told of already, and is no entry.
-  const entries = [...rules.entries()].filter(([index]) => !mends.in(['rules', index]));
-  const problems = entries.flatMap(([index, entry]) => parameterProblems(entry, ['rules', index], document));
+  const problems = [...valid.value.problems];
+  // An entry that cannot be used is told of, and is no entry: nothing may be made of it.
+  const entries = [...rules.entries()].filter(([index, entry]) => {
+    if (mends.in(['rules', index])) return false;
+    const found = parameterProblems(entry, ['rules', index], document);
+    problems.push(...found);
+    return found.length === 0;
+  });
   const pack: RulePack = {
     file: document.file,
     use: use
@@ -40,7 +45,7 @@ export function readRulePack(text: ReadDocument): PartialOutcome<RulePack> {
       place: document.placeIn(rules, index),
     })),
   };
-  return outcomeOf(pack, [...valid.value.problems, ...problems]);
+  return outcomeOf(pack, problems);
 }
 
 /** What the schema lets through and cannot mean anything: an impossible day, a fraction of a byte. */

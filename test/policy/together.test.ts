@@ -126,3 +126,11 @@ it('each faulty entry of a rule pack and of a waivers file is told of beside the
     'waivers/2026.yaml:2:80: 2026-02-31 is not a day in the calendar',
   ]);
 });
+
+it('a shape that is no JSON Schema is told of with its place, and nothing is made of it', async () => {
+  const shape = '{ rule: shape, of: volume, schema: { properties: { size: { type: ext4 } } } }';
+  expect(await told({ 'policies/storage.yaml': `rules:\n  - ${shape}\n  - { rule: nope }\n` })).toEqual([
+    expect.stringMatching(/^policies\/storage\.yaml:2:\d+: type must be equal/),
+    'policies/storage.yaml:3:13: there is no rule nope',
+  ]);
+});
