@@ -54,14 +54,14 @@ rules:
 `,
   'waivers/README.md': `# Waivers
 
-A waiver lets one rule be broken for one subject, for a while, with a reason and a name. Each goes into a YAML file
+A waiver allows one rule to be broken for one subject, for a limited time, with a reason and a name. Each goes into a YAML file
 in this folder and is merged in a change of its own before the change it is for:
 
     waivers:
       - rule: growth-step
         subject: shared-1
         reason: one-off import
-        approved-by: who answers for it
+        approved-by: the person responsible
         from: ${year}-05-01
         until: ${year}-06-01
 `,

@@ -23,6 +23,6 @@ export async function* firstParentAncestors(
 }
 
 const endsHere: Outcome<never> = err({
-  message: 'main does not read, and this clone is shallow and ends before a commit of main that does',
+  message: 'main cannot be read, and this shallow clone ends before a commit of main that can',
   advice: 'Fetch the rest with `git fetch --unshallow origin`; in CI, check out with fetch depth 0.',
 });

@@ -61,7 +61,7 @@ export async function resolveRevisions(
     if (what.worktree && what.base === undefined) return beforeTheFirst(repo);
     return err({
       message: 'nothing is committed yet',
-      advice: 'Commit to main first, or judge the files as they lie there with `--worktree`.',
+      advice: 'Commit to main first, or judge the files as they are with `--worktree`.',
     });
   }
   const refs = await repo.refs(refsToAsk(what));

@@ -154,7 +154,7 @@ export class WorkTree implements Tree {
       } else if (state === 'S') {
         listing.problem(
           problemAt(path, {
-            message: `${shown(path)} is left out of this sparse checkout, so it cannot be told from a deleted one`,
+            message: `${shown(path)} is left out of this sparse checkout, so it looks the same as a deleted one`,
             advice: 'Check out everything with `git sparse-checkout disable`.',
           }),
         );

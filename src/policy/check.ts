@@ -148,7 +148,7 @@ function misnamed(what: string, value: string, among: readonly string[]): string
   const near = nearestWord(value, among);
   return near === undefined
     ? 'Correct the name, or remove it until there is one.'
-    : `The estate has the ${what} ${near}: correct the one of the two that is misspelt. Names that ullage.yaml lists are held against its list.`;
+    : `The estate has the ${what} ${near}: correct whichever of the two is misspelt. Names that ullage.yaml lists are checked against its list.`;
 }
 
 function scopeRemarks({ name, entry, place }: PolicyRule, known: Ground): readonly Remark[] {

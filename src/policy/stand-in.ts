@@ -90,7 +90,7 @@ function whyUnread(main: Reading, on: string): Problem {
   if (first !== undefined) return first;
   const cost = priced(main.estate.value, policyOf(main.revision, main.revision), on);
   const [unpriced] = cost.ok ? [] : cost.problems;
-  return unpriced ?? { message: 'main does not read', advice: 'Run `ullage gate --worktree` on main.' };
+  return unpriced ?? { message: 'main cannot be read', advice: 'Run `ullage gate --worktree` on main.' };
 }
 
 /** The estate of an ancestor, with each part of the policy main's own where that reads. */

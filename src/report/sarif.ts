@@ -159,7 +159,7 @@ function resultOf(finding: Finding, ruleIndex: number | undefined): Result {
             fullyQualifiedName: visible(`${subject.kind} ${subject.name}`),
           },
         ],
-        ...(place.revision === 'base' ? { message: { text: 'Where it stood on the base.' } } : {}),
+        ...(place.revision === 'base' ? { message: { text: 'Its place on the base.' } } : {}),
       },
     ],
     partialFingerprints: { 'finding/v1': fingerprint(finding) },
@@ -202,8 +202,10 @@ const notJudgedId = 'not-judged';
 
 const notJudgedDescriptor: ReportingDescriptor = {
   id: notJudgedId,
-  shortDescription: { text: 'Something stood in the way of a judgement.' },
-  fullDescription: { text: 'What could not be judged is never a pass: mend what is named, and judge again.' },
+  shortDescription: { text: 'Nothing could be judged.' },
+  fullDescription: {
+    text: 'What could not be judged is never a pass: correct what is named, and judge again.',
+  },
   defaultConfiguration: { level: 'error' },
 };
 
@@ -211,7 +213,7 @@ const unreadMainId = 'main-unread';
 
 const unreadMainDescriptor: ReportingDescriptor = {
   id: unreadMainId,
-  shortDescription: { text: 'The main branch itself does not read.' },
+  shortDescription: { text: 'The main branch itself cannot be read.' },
   fullDescription: {
     text: 'What it is compared with is its nearest ancestor that reads, and everything since is judged as one change.',
   },

@@ -10,7 +10,7 @@ export const bootVolumeStays: ChangeRule<'boot-volume-stays'> = {
   about: 'change',
   level: 'error',
   refuses:
-    'A boot volume detached, swapped, moved, deleted, taken into a volume group or given a new file system while its server runs.',
+    'A boot volume detached, swapped, moved, deleted, added to a volume group or given a new file system while its server runs.',
   why: 'A running server reads and writes its boot volume all the time. If the volume is detached, the guest hangs and what it had not yet written is lost; providers refuse this or stop the server.',
   advice: `Stop the server first (power: stopped), preferably in a change of its own, then detach or delete the volume. ${cautions}`,
   parameters: {},

@@ -10,7 +10,7 @@ export const spendUnderALimit: StateRule<'spend-under-a-limit'> = {
   about: 'state',
   level: 'error',
   refuses: 'Monthly cost that no spend limit covers: of a team, or of no team at all.',
-  why: 'A limit holds only for what it names. A new team, a misspelt one, or a volume that belongs to nobody is otherwise paid for without any bound.',
+  why: 'A limit applies only to what it names. Otherwise a new team, a misspelt one, or a volume that belongs to nobody costs money without any limit.',
   advice:
     'Give the team a limit in a change of its own, set one for the whole estate, or correct the name of the team.',
   parameters: {},

@@ -142,7 +142,7 @@ export function groupEdited(
     ? draft.want(`lay-out ${name}`, 'lay-out-anew', subject, {
         server,
         words,
-        after: [...first, checkBackup(draft, subject, `what lies in volume group ${name}`)],
+        after: [...first, checkBackup(draft, subject, `what is in volume group ${name}`)],
       })
     : draft.want(`lay-out ${name}`, 'convert-layout', subject, { server, words, after: first });
 }

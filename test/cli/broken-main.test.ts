@@ -127,9 +127,9 @@ describe('two branches that are fine alone and leave a main that does not read',
     );
     expect(code).toBe(0);
     const sound = repository.git('rev-parse', 'main~2').slice(0, 12);
-    const said = new RegExp(`Main does not read .*as it was at ${sound} ?, before its last 2 commits`);
+    const said = new RegExp(`Main cannot be read .*as it was at ${sound} ?, before its last 2 commits`);
     expect(err).toMatch(said);
-    expect(out.split('\n')[1]).toMatch(/^ {2}Main +Main does not read/);
+    expect(out.split('\n')[1]).toMatch(/^ {2}Main +Main cannot be read/);
     for (const name of ['sarif', 'junit', 'markdown']) {
       expect(readFileSync(at(name), 'utf8').replaceAll(/[\s`]+/g, ' ')).toMatch(said);
     }

@@ -237,7 +237,7 @@ describe('which commit is the base', () => {
       expect(await problems(makeRepository().dir, what)).toEqual([
         {
           message: 'nothing is committed yet',
-          advice: 'Commit to main first, or judge the files as they lie there with `--worktree`.',
+          advice: 'Commit to main first, or judge the files as they are with `--worktree`.',
         },
       ]);
     }

@@ -547,7 +547,7 @@ describe('work trees that are not whole', () => {
     const sparse = await (await open(repo.dir)).workTree();
     if (!sparse.ok) throw new Error('no work tree');
     expect((await sparse.value.list('far', 'storage')).problems.map(({ message }) => message)).toEqual([
-      'far/b.yaml is left out of this sparse checkout, so it cannot be told from a deleted one',
+      'far/b.yaml is left out of this sparse checkout, so it looks the same as a deleted one',
     ]);
   });
 });

@@ -82,7 +82,7 @@ describe('a rule that can find nothing in this estate', () => {
 
   it('is told by the misspelt team, with the nearest one', () => {
     expect(remarked({ entries: ['{ rule: no-shrink, where: { teams: [imagry] } }'] })).toEqual([
-      'unknown in scope 2: no-shrink applies to the team imagry, and the estate has none | The estate has the team imagery: correct the one of the two that is misspelt. Names that ullage.yaml lists are held against its list.',
+      'unknown in scope 2: no-shrink applies to the team imagry, and the estate has none | The estate has the team imagery: correct whichever of the two is misspelt. Names that ullage.yaml lists are checked against its list.',
     ]);
   });
 

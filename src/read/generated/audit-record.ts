@@ -66,7 +66,7 @@ export interface AuditRecord {
    */
   tree: string;
   /**
-   * Its first parent, which it was judged against (or its nearest ancestor that reads, see `unreadMain`); null for the first commit of all.
+   * Its first parent, which it was judged against (or its nearest ancestor that can be read, see `unreadMain`); null for the first commit of all.
    */
   base: string | null;
   /**
@@ -106,7 +106,7 @@ export interface AuditRecord {
    */
   reasons: string[];
   /**
-   * Whose policy applied: the commit's own only where the base had none, or none that reads; null where nothing was judged.
+   * Whose policy applied: the commit's own only where the base had none, or none that can be read; null where nothing was judged.
    */
   policyFrom: 'base' | 'head' | null;
   /**
@@ -185,11 +185,11 @@ export interface AuditTrailer {
   value: string;
 }
 /**
- * Main itself did not read, and what it was compared by instead.
+ * Main itself could not be read: what it was compared with instead.
  */
 export interface AuditUnreadMain {
   /**
-   * The nearest first-parent ancestor of main that reads, whose estate was compared with; null where none does, and the head was judged alone, as a first adoption.
+   * The nearest first-parent ancestor of main that can be read, whose estate was compared with; null where there is none, and the head was judged alone, as a first adoption.
    */
   comparedWith: string | null;
   /**

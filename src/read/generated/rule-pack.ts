@@ -344,11 +344,11 @@ export interface ScopeDeclaration3 {
   };
 }
 /**
- * A boot volume detached, swapped, moved, deleted, taken into a volume group or given a new file system while its server runs.
+ * A boot volume detached, swapped, moved, deleted, added to a volume group or given a new file system while its server runs.
  */
 export interface BootVolumeStaysEntry {
   /**
-   * A boot volume detached, swapped, moved, deleted, taken into a volume group or given a new file system while its server runs.
+   * A boot volume detached, swapped, moved, deleted, added to a volume group or given a new file system while its server runs.
    */
   rule: 'boot-volume-stays';
   name?: Name5;

@@ -72,11 +72,11 @@ export interface JudgementReport {
    */
   on: Date | null;
   /**
-   * Whose policy applied: the head's only where the base has none at all, or none that reads; null where nothing was judged.
+   * Whose policy applied: the head's only where the base has none at all, or none that can be read; null where nothing was judged.
    */
   policyFrom: 'base' | 'head' | null;
   /**
-   * Only where main itself did not read: what it was compared by instead; null otherwise.
+   * Only where main itself could not be read: what it was compared with instead; null otherwise.
    */
   unreadMain: UnreadMainReport | null;
   /**
@@ -142,11 +142,11 @@ export interface RevisionReport {
   commit: string;
 }
 /**
- * Main itself did not read, and what it was compared by instead.
+ * Main itself could not be read: what it was compared with instead.
  */
 export interface UnreadMainReport {
   /**
-   * The nearest first-parent ancestor of main that reads, whose estate was compared with; null where none does, and the head was judged alone, as a first adoption.
+   * The nearest first-parent ancestor of main that can be read, whose estate was compared with; null where there is none, and the head was judged alone, as a first adoption.
    */
   comparedWith: string | null;
   /**

@@ -20,7 +20,7 @@ export function policySection({
         title: 'Policy',
         blocks: [
           sentence(
-            `Main has no policy ${unreadMain === undefined ? 'yet' : 'that reads'}, so the branch was judged by its own. Once it is merged, the policy on main applies.`,
+            `Main has no policy ${unreadMain === undefined ? 'yet' : 'that can be read'}, so the branch was judged by its own. Once it is merged, the policy on main applies.`,
           ),
         ],
       },
@@ -67,7 +67,7 @@ function pastSentences({ onPast }: Proposed): readonly Block[] {
   const { changes, stopped, letThrough } = onPast;
   return [
     sentence(
-      `Tried on the last ${counted(changes, 'change')} of main, the proposed rules would have stopped ${stopped.length} that passed, and let through ${letThrough.length} that failed.`,
+      `Tried on the last ${changes === 1 ? 'change' : `${changes} changes`} of main, the proposed rules would have stopped ${stopped.length} that passed, and let through ${letThrough.length} that failed.`,
     ),
     ...(stopped.length === 0 ? [] : [sentence(`Would have been stopped: ${named(stopped)}.`)]),
     ...(letThrough.length === 0 ? [] : [sentence(`Would have passed: ${named(letThrough)}.`)]),

@@ -64,7 +64,7 @@ function stepEntries(runbook: readonly Step[]): readonly Entry[] {
     return {
       number,
       tag: step.destroys ? losesData : undefined,
-      text: `${whereOf(step)}: ${step.does}`,
+      text: `${whereOf(step)}${step.does}`,
       fields: said === undefined ? [...why, ...waits, ...more] : [...waits, line('as in', `step ${said}`)],
     };
   });
@@ -80,10 +80,11 @@ const moreFields = (step: Step): readonly Field[] => [
 function whereOf({ at, server }: Step): string {
   switch (at) {
     case 'provider':
-      return 'at the provider';
+      return 'at the provider: ';
     case 'guest':
-      return server === undefined ? 'in the guest' : `in the guest of ${server}`;
+      return server === undefined ? 'in the guest: ' : `in the guest of ${server}: `;
     case 'check':
-      return 'check';
+      // Its own words say that it is one.
+      return '';
   }
 }

@@ -30,8 +30,8 @@ export function unreadSentence({
   const branch = from('branch');
   return [
     comparedWith === undefined
-      ? `Main does not read (${why}), and none of its ${counted(commits, 'commit')} does: the branch is judged alone, as a first adoption.`
-      : `Main does not read (${why}). It is compared as it was at ${shortCommit(comparedWith.commit)}, before ${since}, and everything since is judged as one change.`,
+      ? `Main cannot be read (${why}), nor can any of its ${counted(commits, 'commit')}: the branch is judged alone, as a first adoption.`
+      : `Main cannot be read (${why}). The branch is compared with main as it was at ${shortCommit(comparedWith.commit)}, before ${since}, and everything since is judged as one change.`,
     ...(ancestor === '' || comparedWith === undefined
       ? []
       : [`The ${ancestor} are those of that commit, too.`]),

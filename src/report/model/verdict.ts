@@ -35,9 +35,7 @@ export function whatToDo({ verdict, findings, changes, policyChanges }: Judged):
   const failing = findings.filter(({ fails }) => fails);
   const [first] = failing;
   if (verdict === 'fail' && first !== undefined) {
-    const rest =
-      failing.length === 1 ? '' : ` For the ${counted(failing.length - 1, 'other finding')}, see below.`;
-    return advice('To do', `${adviceOf(first)}${rest}${loosened}`);
+    return advice('To do', `${adviceOf(first)}${othersBelow(failing.length - 1)}${loosened}`);
   }
   const loss = lossSentence(changes);
   if (loss !== undefined) {
@@ -48,6 +46,9 @@ export function whatToDo({ verdict, findings, changes, policyChanges }: Judged):
     : '';
   return line('To do', `No rule forbids the merge.${loosened}${read}`);
 }
+
+const othersBelow = (others: number): string =>
+  others === 0 ? '' : ` For the other ${others === 1 ? 'finding' : `${others} findings`}, see below.`;
 
 /** What was compared, on which day, and by whose policy. */
 export function judgedSentence({ base, head, on, policyFrom, failOn, unreadMain }: Judged): string {
