@@ -4,7 +4,7 @@
  * its packages installed. Exits 1 where anything differs.
  */
 import { execFileSync } from 'node:child_process';
-import { mkdtempSync, rmSync } from 'node:fs';
+import { existsSync, mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
 import { pathToFileURL } from 'node:url';
@@ -12,6 +12,7 @@ import { parseArgs } from 'node:util';
 import { build } from 'esbuild';
 import fc from 'fast-check';
 import { buildDemo, proposals } from '../test/demo/gannet-point.ts';
+import { treeOf } from '../test/estate/builder.ts';
 import { change, filesOf } from '../test/estate/random.ts';
 import { estateFiles, type Files, grown } from './estate.ts';
 import { buildRepository, type Commit } from './repository.ts';
@@ -121,32 +122,49 @@ function* differences(before: Json, after: Json, path = ''): Generator<readonly 
 }
 
 interface Side {
-  readonly judge: (branch: string) => Promise<Json>;
+  readonly judge: (branch: Branch) => Promise<Json>;
   readonly close: () => void;
 }
 
-/** One checkout's command, loaded into this process, beside a repository of all branches in its own formats. */
-async function sideOf(checkout: string, branches: readonly Branch[], translate: (text: string) => string) {
+/** What a checkout is asked for. Trees are judged by what it reads and judges with, which had one name before. */
+const entryOf = (checkout: string): string => `
+export { main } from './src/cli/main.ts';
+export { reportJson } from './src/report/json.ts';
+${
+  existsSync(join(checkout, 'src/policy/pair.ts'))
+    ? `import { judgePair, readPair } from './src/policy/pair.ts';
+export const judge = async (base, head, options) => judgePair(await readPair(base, head), options);`
+    : `import { judgeTrees, ParsedFiles } from './src/policy/revision.ts';
+export const judge = (base, head, options) => judgeTrees(base, head, new ParsedFiles(), options);`
+}`;
+
+/**
+ * One checkout's code, loaded into this process. The demo and the bench estates are judged by its whole command, in a
+ * repository in its own formats; the many random branches from memory, since most of a command's time is Git's.
+ */
+async function sideOf(
+  checkout: string,
+  repositories: readonly Branch[],
+  translate: (text: string) => string,
+) {
   const folder = mkdtempSync(join(tmpdir(), 'ullage-against-'));
+  const outfile = join(folder, 'side.mjs');
   await build({
-    absWorkingDir: checkout,
-    entryPoints: ['src/cli/main.ts'],
+    stdin: { contents: entryOf(checkout), resolveDir: checkout, loader: 'ts' },
     bundle: true,
-    splitting: true,
     platform: 'node',
     format: 'esm',
-    outdir: folder,
-    outExtension: { '.js': '.mjs' },
+    outfile,
     logLevel: 'error',
     banner: {
       js: "import { createRequire } from 'node:module'; const require = createRequire(import.meta.url);",
     },
   });
-  const { main } = await import(pathToFileURL(join(folder, 'main.mjs')).href);
+  const { main, judge, reportJson } = await import(pathToFileURL(outfile).href);
   const written = (files: Files): Files =>
     Object.fromEntries(Object.entries(files).map(([path, text]) => [path, translate(text)]));
   const repository = buildRepository(
-    branches.flatMap(({ name, main: base, head }): readonly Commit[] => {
+    repositories.flatMap(({ name, main: base, head }): readonly Commit[] => {
       const gone = Object.keys(base).filter((path) => head[path] === undefined);
       const removed = Object.fromEntries(gone.map((path) => [path, null]));
       return [
@@ -155,21 +173,27 @@ async function sideOf(checkout: string, branches: readonly Branch[], translate: 
       ];
     }),
   );
+  const inRepository = new Set(repositories.map(({ name }) => name));
+  const byCommand = async (branch: string): Promise<string> => {
+    let out = '';
+    let err = '';
+    const args = ['gate', '--repo', repository, '--base', `${branch}-main`, '--head', branch];
+    await main([...args, '--now', day, '--format', 'json'], {
+      out: (text: string) => {
+        out += text;
+      },
+      err: (text: string) => {
+        err += text;
+      },
+    });
+    if (out === '') throw new Error(`${checkout} says nothing of ${branch}: ${err}`);
+    return out;
+  };
   const side: Side = {
-    async judge(branch) {
-      let out = '';
-      let err = '';
-      const args = ['gate', '--repo', repository, '--base', `${branch}-main`, '--head', branch];
-      await main([...args, '--now', '2026-11-20', '--format', 'json'], {
-        out: (text: string) => {
-          out += text;
-        },
-        err: (text: string) => {
-          err += text;
-        },
-      });
-      if (out === '') throw new Error(`${checkout} says nothing of ${branch}: ${err}`);
-      return comparable(JSON.parse(out));
+    async judge({ name, main: base, head }) {
+      if (inRepository.has(name)) return comparable(JSON.parse(await byCommand(name)));
+      const [before, after] = [treeOf(written(base), 'base'), treeOf(written(head), 'head')];
+      return comparable(JSON.parse(reportJson(await judge(before, after, { on: day, failOn: 'error' }))));
     },
     close() {
       rmSync(folder, { recursive: true });
@@ -178,6 +202,9 @@ async function sideOf(checkout: string, branches: readonly Branch[], translate: 
   };
   return side;
 }
+
+/** The day on which all are judged. */
+const day = '2026-11-20';
 
 const settings = `currency: EUR
 sites:
@@ -273,23 +300,24 @@ const { values: flags } = parseArgs({
 });
 if (flags.before === undefined) throw new Error('give --before FOLDER, a checkout of the earlier commit');
 
+const inRepositories = [...demoBranches(), ...benchBranches()];
 const branches: readonly Branch[] = [
-  ...demoBranches(),
-  ...benchBranches(),
+  ...inRepositories,
   ...randomBranches(Number(flags.branches), Number(flags.seed)),
 ];
-const before = await sideOf(resolve(flags.before), branches, (text) =>
+const before = await sideOf(resolve(flags.before), inRepositories, (text) =>
   formerFormats.reduce((written, [now, then]) => written.replace(now, then), text),
 );
-const after = await sideOf(join(import.meta.dirname, '..'), branches, (text) => text);
+const after = await sideOf(join(import.meta.dirname, '..'), inRepositories, (text) => text);
 
 const found = new Map<string, string[]>();
 const verdicts = new Map<string, number>();
 let alike = 0;
 let done = 0;
-for (const { name } of branches) {
+for (const branch of branches) {
+  const { name } = branch;
   if (++done % 100 === 0) process.stderr.write(`${done} of ${branches.length}\n`);
-  const [one, other] = [await before.judge(name), await after.judge(name)];
+  const [one, other] = [await before.judge(branch), await after.judge(branch)];
   const verdict = isObject(other) ? String(other.verdict) : 'nothing';
   verdicts.set(verdict, (verdicts.get(verdict) ?? 0) + 1);
   const differing = [...differences(one, other)];
