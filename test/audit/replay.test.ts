@@ -192,6 +192,13 @@ const history: fc.Arbitrary<readonly Step[]> = fc
     ];
   });
 
+/** One that is always tried: a commit that does not read, and the one that mends it. */
+const brokenAndMended: readonly Step[] = [
+  { edits: first, date: '2026-01-10T12:00:00Z' },
+  { edits: { 'ullage.yaml': 'currency: XXQ\n' }, merges: [], date: '2026-01-11T12:00:00Z' },
+  { edits: { 'ullage.yaml': 'currency: EUR\n' }, merges: [], date: '2026-01-12T12:00:00Z' },
+];
+
 /** What the gate says of a whole judgement, as the record of a commit has it. */
 function fromJudged(judged: Judged): ChangeJudged {
   const { verdict, reasons, policyFrom, unreadMain, findings, waivers, on, cost, policyChanges, proposed } =
@@ -320,6 +327,7 @@ it('carried on from commit to commit says what reading and judging each pair who
     }),
     {
       numRuns: Number(process.env.RUNS ?? 25),
+      examples: [[brokenAndMended]],
     },
   );
   // Some of those that are judged come after a commit that does not read.
