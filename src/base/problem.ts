@@ -10,6 +10,9 @@ export interface Place {
   readonly column: number;
 }
 
+/** `storage/imagery.yaml:12`, for a place that a message mentions beside its own. */
+export const at = ({ file, line }: Place): string => `${file}:${line}`;
+
 export interface Problem {
   /** Where; absent when the whole revision is meant, such as a missing base. */
   readonly place?: Place | undefined;

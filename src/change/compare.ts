@@ -1,8 +1,10 @@
 /** Two estates -> the changes between them, in a stable order. */
 import { byText } from '../base/order.ts';
+import type { Problem } from '../base/problem.ts';
 import type { Estate, Server, Subject, Volume, VolumeGroup } from '../estate/estate.ts';
 import { attachmentChanges } from './attachments.ts';
 import { type Change, partOf } from './change.ts';
+import { contradictions } from './contradictions.ts';
 import { fileSystemChanges, fileSystemRenames } from './file-systems.ts';
 import { groupChanges } from './groups.ts';
 import { changeKinds } from './kinds.ts';
@@ -14,6 +16,8 @@ import { pairReplacements, volumeChanges } from './volumes.ts';
 export interface Comparison {
   readonly changes: readonly Change[];
   readonly renames: Renames;
+  /** What the head says of renames that cannot be so; nothing is judged by a comparison that has any. */
+  readonly contradictions: readonly Problem[];
   /** Files whose declarations differ, or that only one side has. */
   readonly files: readonly string[];
 }
@@ -46,6 +50,7 @@ export function compareEstates(base: Estate, head: Estate): Comparison {
   return {
     changes: changes.sort(inOrder),
     renames,
+    contradictions: contradictions(base, head, differing),
     files: differing.map(({ file }) => file),
   };
 }

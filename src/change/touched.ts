@@ -112,9 +112,10 @@ export function touchedBy(base: Estate, head: Estate, files: readonly string[]):
   return { servers, volumes, groups, fileSystems };
 
   function declaredIn(part: EstatePart): void {
-    for (const { name } of part.servers) servers.add(name);
-    for (const { name } of part.volumes) volumes.add(name);
-    for (const { name } of part.groups) groups.add(name);
+    // What has come under an old name is tied to what carries that on.
+    for (const { name, formerly = name } of part.servers) servers.add(name).add(formerly);
+    for (const { name, formerly = name } of part.volumes) volumes.add(name).add(formerly);
+    for (const { name, formerly = name } of part.groups) groups.add(name).add(formerly);
     for (const { volume, server } of part.attachments) {
       volumes.add(volume);
       servers.add(server);

@@ -9,10 +9,10 @@
  */
 
 import { byText } from '../base/order.ts';
-import { err, type Outcome, ok, type Problem } from '../base/problem.ts';
+import { at, err, type Outcome, ok, type Problem } from '../base/problem.ts';
 import { attach } from './attachments.ts';
 import { belongingProblems } from './belonging.ts';
-import { at, type Draft, draftOver, type Entries, isLater, type Named, type PartsEdit } from './draft.ts';
+import { type Draft, draftOver, type Entries, isLater, type Named, type PartsEdit } from './draft.ts';
 import {
   type Estate,
   type EstatePart,

@@ -1,5 +1,6 @@
 /** Which server holds which volume: boot volumes and attachments of all files together, each told once. */
-import { at, type Draft, type Entries, isLater } from './draft.ts';
+import { at } from '../base/problem.ts';
+import { type Draft, type Entries, isLater } from './draft.ts';
 import type { Attachment, Server } from './estate.ts';
 import { bothThere } from './references.ts';
 

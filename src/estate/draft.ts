@@ -88,7 +88,7 @@ export interface Draft {
   readonly holders: Entries<readonly Attachment[]>;
   readonly held: Entries<readonly Attachment[]>;
   readonly groupOf: Entries<VolumeGroup>;
-  readonly formerly: Entries<Named>;
+  readonly formerly: Entries<readonly Named[]>;
   readonly retired: Entries<readonly Retired[]>;
   readonly detached: Entries<Volume>;
   readonly previousTotals: Estate['siteTotals'];
@@ -114,15 +114,12 @@ export function draftOver(previous: Estate, { coming, leaving }: PartsEdit): Dra
     holders: new Entries(previous.holders),
     held: new Entries(previous.held),
     groupOf: new Entries(previous.groupOf),
-    formerly: new Entries<Named>(previous.formerly),
+    formerly: new Entries<readonly Named[]>(previous.formerly),
     retired: new Entries(previous.retired),
     detached: new Entries(previous.detached),
     previousTotals: previous.siteTotals,
   };
 }
-
-/** `storage/imagery.yaml:12`, for a place that a message mentions beside its own. */
-export const at = ({ file, line }: Place): string => `${file}:${line}`;
 
 export const isLater = (a: Place, b: Place): boolean =>
   a.file === b.file ? a.line > b.line || (a.line === b.line && a.column > b.column) : a.file > b.file;

@@ -136,8 +136,8 @@ export interface Estate {
   readonly held: ReadonlyMap<string, readonly Attachment[]>;
   /** By volume: the group it is a member of. */
   readonly groupOf: ReadonlyMap<string, VolumeGroup>;
-  /** Who says it carries on an old name, by kind and that name, as in `volume plates-0`. */
-  readonly formerly: ReadonlyMap<string, Server | Volume | VolumeGroup>;
+  /** Who says it carries on an old name, by kind and that name, as in `volume plates-0`; in order of place. */
+  readonly formerly: ReadonlyMap<string, readonly (Server | Volume | VolumeGroup)[]>;
   /** By the name of what is gone: a record for each time that it went, the oldest first. */
   readonly retired: ReadonlyMap<string, readonly Retired[]>;
   /** By site: the volumes there. */

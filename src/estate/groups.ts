@@ -1,5 +1,6 @@
 /** Which volume is a member of which group: of one at the most, and then of nothing else. */
-import { at, type Draft, isLater } from './draft.ts';
+import { at } from '../base/problem.ts';
+import { type Draft, isLater } from './draft.ts';
 import type { Volume, VolumeGroup } from './estate.ts';
 
 export function joinGroups(draft: Draft): void {

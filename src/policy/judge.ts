@@ -109,6 +109,7 @@ export function evaluateChange(
 ): Outcome<ChangeEvaluation> {
   const { base, head, policy, policyFrom } = sides;
   const { comparison, touched } = difference;
+  if (comparison.contradictions.length > 0) return err(...comparison.contradictions);
   const evaluated = evaluate(base.estate, policy, on, previous);
   if (!evaluated.ok) {
     // What is wrong with the head is said in the same breath, so that nobody mends one only to meet the other.

@@ -12,6 +12,7 @@ import { maxMonthlySpend } from './max-monthly-spend.ts';
 import { minimumHeadroom } from './minimum-headroom.ts';
 import { naming } from './naming.ts';
 import { noShrink } from './no-shrink.ts';
+import { noStaleRename } from './no-stale-rename.ts';
 import { policyApart } from './policy-apart.ts';
 import type { Check, Rule, RuleEntry, RuleName } from './rule.ts';
 import { sameSite } from './same-site.ts';
@@ -37,6 +38,7 @@ export const rules: { readonly [N in RuleName]: Rule<N> } = {
   freeze,
   'growth-followed-through': growthFollowedThrough,
   naming,
+  'no-stale-rename': noStaleRename,
   shape,
   'tier-bounds': tierBounds,
   'policy-apart': policyApart,

@@ -365,6 +365,12 @@ const otherwise: readonly Otherwise[] = [
       ),
   },
   {
+    rule: 'no-stale-rename',
+    moves: ['another name, with formerly', 'another name, without'],
+    why: 'The name is not taken up, or the line goes with the name of what had it.',
+    told: ({ changes }) => changes.length > 0,
+  },
+  {
     rule: 'tier-bounds',
     moves: ['another tier on one volume', 'another tier on all'],
     why: 'The other tier sells the size.',
@@ -382,7 +388,7 @@ const isSomebodyElses = ({ scope }: Trial, made: readonly string[], judged: Judg
   scope !== 'all' &&
   made.some((move) => anew.includes(move)) &&
   made.some((move) => relabels.test(move)) &&
-  losesAnyway(judged);
+  (losesAnyway(judged) || judged.changes.some(({ kind }) => kind === 'server-deleted'));
 
 /** Whether moves make another change of a branch, and what that is is told. */
 const isOtherwise = (trial: Trial, made: readonly string[], judged: Judged): boolean =>

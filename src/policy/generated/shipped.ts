@@ -145,13 +145,24 @@ export const shippedPacks: Readonly<Record<string, RulePack>> = {
         }
       },
       {
+        "name": "no-stale-rename",
+        "entry": {
+          "rule": "no-stale-rename"
+        },
+        "place": {
+          "file": "shipped pack starter",
+          "line": 16,
+          "column": 5
+        }
+      },
+      {
         "name": "policy-apart",
         "entry": {
           "rule": "policy-apart"
         },
         "place": {
           "file": "shipped pack starter",
-          "line": 16,
+          "line": 17,
           "column": 5
         }
       },
@@ -164,7 +175,7 @@ export const shippedPacks: Readonly<Record<string, RulePack>> = {
         },
         "place": {
           "file": "shipped pack starter",
-          "line": 18,
+          "line": 19,
           "column": 5
         }
       },
@@ -177,7 +188,7 @@ export const shippedPacks: Readonly<Record<string, RulePack>> = {
         },
         "place": {
           "file": "shipped pack starter",
-          "line": 19,
+          "line": 20,
           "column": 5
         }
       },
@@ -190,7 +201,7 @@ export const shippedPacks: Readonly<Record<string, RulePack>> = {
         },
         "place": {
           "file": "shipped pack starter",
-          "line": 20,
+          "line": 21,
           "column": 5
         }
       }

@@ -20,6 +20,7 @@ export type RuleEntry =
   | FreezeEntry
   | GrowthFollowedThroughEntry
   | NamingEntry
+  | NoStaleRenameEntry
   | ShapeEntry
   | TierBoundsEntry
   | PolicyApartEntry;
@@ -142,17 +143,21 @@ export type Name15 = string;
  */
 export type Name16 = string;
 /**
+ * A name: letters, digits, dot, underscore and hyphen, beginning with a letter or digit, at most 128 characters.
+ */
+export type Name17 = string;
+/**
  * The beginning of the message about what does not match.
  */
 export type Sentence1 = string;
 /**
  * A name: letters, digits, dot, underscore and hyphen, beginning with a letter or digit, at most 128 characters.
  */
-export type Name17 = string;
+export type Name18 = string;
 /**
  * A name: letters, digits, dot, underscore and hyphen, beginning with a letter or digit, at most 128 characters.
  */
-export type Name18 = string;
+export type Name19 = string;
 
 /**
  * A rule pack: rules with their parameters, limits and scope.
@@ -793,6 +798,42 @@ export interface ScopeDeclaration14 {
   };
 }
 /**
+ * An old name under formerly: that another thing has taken up since.
+ */
+export interface NoStaleRenameEntry {
+  /**
+   * An old name under formerly: that another thing has taken up since.
+   */
+  rule: 'no-stale-rename';
+  name?: Name16;
+  /**
+   * The level of a finding; warning if left out. Only error fails.
+   */
+  level?: 'error' | 'warning' | 'note';
+  /**
+   * false switches off the entry of the same name in a pack listed under use.
+   */
+  enabled?: boolean;
+  where?: ScopeDeclaration15;
+}
+/**
+ * What the rule applies to; everything if left out.
+ */
+export interface ScopeDeclaration15 {
+  teams?: Names;
+  sites?: Names1;
+  tiers?: Names2;
+  /**
+   * Only what has each of these labels, with the value or one of the values.
+   */
+  labels?: {
+    /**
+     * @minItems 1
+     */
+    [k: string]: string | [string, ...string[]];
+  };
+}
+/**
  * Whatever does not match a JSON Schema of your own: a rule without code, for one kind of thing or for changes.
  */
 export interface ShapeEntry {
@@ -800,7 +841,7 @@ export interface ShapeEntry {
    * Whatever does not match a JSON Schema of your own: a rule without code, for one kind of thing or for changes.
    */
   rule: 'shape';
-  name?: Name16;
+  name?: Name17;
   /**
    * The level of a finding; error if left out. Only error fails.
    */
@@ -809,7 +850,7 @@ export interface ShapeEntry {
    * false switches off the entry of the same name in a pack listed under use.
    */
   enabled?: boolean;
-  where?: ScopeDeclaration15;
+  where?: ScopeDeclaration16;
   /**
    * What is checked against the schema, each by itself.
    */
@@ -908,7 +949,7 @@ export interface ShapeEntry {
 /**
  * What the rule applies to; everything if left out.
  */
-export interface ScopeDeclaration15 {
+export interface ScopeDeclaration16 {
   teams?: Names;
   sites?: Names1;
   tiers?: Names2;
@@ -930,7 +971,7 @@ export interface TierBoundsEntry {
    * A volume whose size its tier does not offer, or a server that needs more IOPS than its volumes' tiers provide.
    */
   rule: 'tier-bounds';
-  name?: Name17;
+  name?: Name18;
   /**
    * The level of a finding; error if left out. Only error fails.
    */
@@ -939,12 +980,12 @@ export interface TierBoundsEntry {
    * false switches off the entry of the same name in a pack listed under use.
    */
   enabled?: boolean;
-  where?: ScopeDeclaration16;
+  where?: ScopeDeclaration17;
 }
 /**
  * What the rule applies to; everything if left out.
  */
-export interface ScopeDeclaration16 {
+export interface ScopeDeclaration17 {
   teams?: Names;
   sites?: Names1;
   tiers?: Names2;
@@ -966,7 +1007,7 @@ export interface PolicyApartEntry {
    * A looser policy and a change of storage in one branch.
    */
   rule: 'policy-apart';
-  name?: Name18;
+  name?: Name19;
   /**
    * The level of a finding; error if left out. Only error fails.
    */
@@ -975,12 +1016,12 @@ export interface PolicyApartEntry {
    * false switches off the entry of the same name in a pack listed under use.
    */
   enabled?: boolean;
-  where?: ScopeDeclaration17;
+  where?: ScopeDeclaration18;
 }
 /**
  * What the rule applies to; everything if left out.
  */
-export interface ScopeDeclaration17 {
+export interface ScopeDeclaration18 {
   teams?: Names;
   sites?: Names1;
   tiers?: Names2;
