@@ -6,7 +6,7 @@ import { readdir, readFile, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { Ajv2020 } from 'ajv/dist/2020.js';
 import standaloneCode from 'ajv/dist/standalone/index.js';
-import { build } from 'esbuild';
+import { build, type Plugin } from 'esbuild';
 import { compile } from 'json-schema-to-typescript';
 import { readRulePack } from '../src/policy/pack.ts';
 import { readDocument } from '../src/read/document.ts';
@@ -64,9 +64,33 @@ async function validators(all: ReadonlyMap<string, { readonly $id: string }>): P
     write: false,
     minifySyntax: true,
     legalComments: 'none',
+    plugins: [sameness],
   });
   return `${banner}${bundled.outputFiles[0]?.text ?? ''}`;
 }
+
+/**
+ * Whether two values are the same is asked of what a user wrote. The comparison that the validators would bring along
+ * calls methods that the reader's values have not, and that a key of the same name hides.
+ */
+const sameness: Plugin = {
+  name: 'sameness',
+  setup({ onResolve, onLoad }) {
+    onResolve({ filter: /^fast-deep-equal$/ }, ({ path }) => ({ path, namespace: 'sameness' }));
+    onLoad({ filter: /.*/, namespace: 'sameness' }, () => ({
+      contents: `
+        const isObject = (value) => typeof value === 'object' && value !== null;
+        module.exports = function same(a, b) {
+          if (!isObject(a) || !isObject(b)) return a === b;
+          const keys = Object.keys(a);
+          return Array.isArray(a) === Array.isArray(b) && keys.length === Object.keys(b).length &&
+            keys.every((key) => Object.hasOwn(b, key) && same(a[key], b[key]));
+        };
+      `,
+      loader: 'js',
+    }));
+  },
+};
 
 /** A format that is only written has its types beside what writes it. */
 const typesFolder = (name: string): string =>

@@ -188,6 +188,15 @@ function problemOf(
             advice: `${offerFor(value, known)}\`ullage rules\` lists them.`,
           };
     }
+    case 'uniqueItems': {
+      const index = typeof error.params.i === 'number' ? error.params.i : 0;
+      const twin: unknown = Array.isArray(error.data) ? error.data[index] : undefined;
+      return {
+        place: document.placeOfValue([...path, index]),
+        message: `${here} names ${quoted(twin)} twice`,
+        advice: 'Keep one of the two.',
+      };
+    }
     case 'oneOf':
       return {
         place: document.placeOfKey(path),

@@ -321,5 +321,12 @@ const allowedOf = (values: unknown): string =>
 /** Compiles a schema that `schemaFaults` has nothing against, to what tells everything in which facts miss it. */
 export function missesOf(schema: UserSchema): (facts: Facts) => readonly Miss[] {
   const validate = compile(copyOf(schema));
-  return (facts) => (validate(facts) ? [] : (validate.errors ?? []).filter(saysSomething).map(missOf));
+  return (facts) => {
+    try {
+      return validate(facts) ? [] : (validate.errors ?? []).filter(saysSomething).map(missOf);
+    } catch {
+      // The library compares mappings by methods that a label may hide by its name. What cannot be told is a miss.
+      return [{ path: '', message: 'cannot be compared with the schema', beyond: unbounded }];
+    }
+  };
 }

@@ -275,3 +275,16 @@ describe('a slip in the settings and in waivers', () => {
     expect(waiver('from: 2026-05-01, until: 2026-06-01', ', approved-by: " "')).toHaveLength(1);
   });
 });
+
+describe('a list that must not name a thing twice', () => {
+  it('says which, at its place', () => {
+    expect(settings('currency: EUR\nteams: [imagery, ledger, imagery]\n').map(line)).toEqual([
+      'ullage.yaml:2:26: teams names imagery twice',
+    ]);
+  });
+
+  it('takes mappings for the mistake that they are, whatever their keys are called', () => {
+    expect(settings('currency: EUR\nteams: [ { a: 1 }, { b: 2 } ]\n')).toHaveLength(2);
+    expect(settings('currency: EUR\nteams: [ { valueOf: 1 }, { valueOf: 2 } ]\n')).toHaveLength(2);
+  });
+});

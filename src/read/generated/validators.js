@@ -24,34 +24,14 @@ var require_ucs2length = __commonJS({
   }
 });
 
-// node_modules/fast-deep-equal/index.js
+// sameness:fast-deep-equal
 var require_fast_deep_equal = __commonJS({
-  "node_modules/fast-deep-equal/index.js"(exports, module) {
-    "use strict";
-    module.exports = function equal(a, b) {
-      if (a === b) return !0;
-      if (a && b && typeof a == "object" && typeof b == "object") {
-        if (a.constructor !== b.constructor) return !1;
-        var length, i, keys;
-        if (Array.isArray(a)) {
-          if (length = a.length, length != b.length) return !1;
-          for (i = length; i-- !== 0; )
-            if (!equal(a[i], b[i])) return !1;
-          return !0;
-        }
-        if (a.constructor === RegExp) return a.source === b.source && a.flags === b.flags;
-        if (a.valueOf !== Object.prototype.valueOf) return a.valueOf() === b.valueOf();
-        if (a.toString !== Object.prototype.toString) return a.toString() === b.toString();
-        if (keys = Object.keys(a), length = keys.length, length !== Object.keys(b).length) return !1;
-        for (i = length; i-- !== 0; )
-          if (!Object.prototype.hasOwnProperty.call(b, keys[i])) return !1;
-        for (i = length; i-- !== 0; ) {
-          var key = keys[i];
-          if (!equal(a[key], b[key])) return !1;
-        }
-        return !0;
-      }
-      return a !== a && b !== b;
+  "sameness:fast-deep-equal"(exports, module) {
+    var isObject = (value) => typeof value == "object" && value !== null;
+    module.exports = function same(a, b) {
+      if (!isObject(a) || !isObject(b)) return a === b;
+      let keys = Object.keys(a);
+      return Array.isArray(a) === Array.isArray(b) && keys.length === Object.keys(b).length && keys.every((key) => Object.hasOwn(b, key) && same(a[key], b[key]));
     };
   }
 });
