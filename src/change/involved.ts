@@ -33,7 +33,7 @@ export function involvedIn(change: Change, { base, head, renames }: Sides): read
     ...('before' in change ? [change.before, ...carriers(change.before, base)] : []),
     ...('after' in change ? [change.after, ...carriers(change.after, head)] : []),
     ...('volume' in change ? volume(change.volume) : []),
-    ...lost.flatMap((each) => [each, ...carriers(each, base)]),
+    ...lost.flatMap((each) => [each, ...carriers(each, base), ...starters(each, base)]),
     ...('before' in change ? starters(change.before, base) : []),
   ];
 }

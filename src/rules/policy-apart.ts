@@ -55,7 +55,9 @@ volumes:
       );
       const [first] = looser;
       // A server whose own slots are the loosening is changed by it, and by nothing else that it could be apart from.
-      const raised = new Set(looser.flatMap(({ of, name }) => (of === 'server' ? [name] : [])));
+      // Where anything else is loosened besides, that change is as much beside it as any other.
+      const ofServers = looser.every(({ of }) => of === 'server');
+      const raised = new Set(ofServers ? looser.map(({ name }) => name) : []);
       const others = changes.filter(
         ({ kind, subject }) => kind !== 'server-edited' || !raised.has(subject.name),
       );

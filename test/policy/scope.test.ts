@@ -29,6 +29,8 @@ describe('whom a rule is for', () => {
 describe('a change is in scope by what it was, what it becomes and what it destroys', () => {
   const volume = (size: string, more: string, rest = ''): string =>
     `volumes:\n  plates-1: { size: ${size}, tier: ${more} }\n${rest}`;
+  const booted = (rest: string, more = ''): string =>
+    `servers:\n  scanner: { boot: root, team: imagery }\nvolumes:\n  root: { size: 20 GiB, tier: bulk, team: ledger${more} }\n${rest}`;
   const group = (team: string, size: string): string =>
     `team: imagery\nvolumes:\n  a: { size: 100 GiB, tier: bulk }\nvolume-groups:\n  plates: { members: [a], team: ${team}, file-systems: { /plates: { size: ${size}, type: ext4 } } }\n`;
 
@@ -72,6 +74,18 @@ describe('a change is in scope by what it was, what it becomes and what it destr
         'bulk, team: ledger',
         'volume-groups:\n  taken: { members: [plates-1], team: ledger }\n',
       ),
+    ],
+    [
+      'the boot volume, of another team, that a group writes over under a running server',
+      'rule: boot-volume-stays, where: { teams: [imagery] }',
+      booted(''),
+      booted('volume-groups:\n  taken: { members: [root], team: ledger }\n'),
+    ],
+    [
+      'the boot volume, of another team, that a file system is made on under a running server',
+      'rule: boot-volume-stays, where: { teams: [imagery] }',
+      booted(''),
+      booted('', ', file-system: { mount: /srv, type: ext4 }'),
     ],
     [
       'a volume detached and handed to another team at once',

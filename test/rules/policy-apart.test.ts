@@ -28,6 +28,19 @@ it('a tighter policy may come with a storage change', async () => {
   expect((await judged(main, { ...limit('50.00'), ...grown })).verdict).toBe('pass');
 });
 
+it('a server that raises its own slots is no storage change beside them, and is one beside anything else looser', async () => {
+  const sites = { 'ullage.yaml': 'currency: EUR\nsites:\n  north-quay: { attachment-slots: 8 }\n' };
+  const server = (more: string) => ({
+    'storage/scanner.yaml': `site: north-quay\nservers:\n  scanner: { power: stopped${more} }\n`,
+  });
+  const before = { ...limit('100.00'), ...sites, ...server('') };
+  const raised = server(', attachment-slots: 9');
+  expect((await judged(before, raised)).verdict).toBe('pass');
+  expect((await judged(before, { ...raised, ...limit('200.00') })).reasons).toEqual([
+    'policy-apart: the branch changes storage (1 change) and loosens the policy that applies to it: imagery-limit (limit), scanner (attachment-slots)',
+  ]);
+});
+
 it('what cannot be told to be tighter is taken for looser', async () => {
   const each = pack(
     'rule: policy-apart',
