@@ -25,12 +25,11 @@ export type Fact = string | number | boolean | readonly Fact[] | { readonly [key
 
 export type Facts = { readonly [key: string]: Fact };
 
-/** Facts without what is undefined. No prototype: a label may have any name. */
-function facts(given: Readonly<Record<string, Fact | undefined>>): Facts {
-  const kept: Record<string, Fact> = Object.create(null);
-  for (const [key, value] of Object.entries(given)) if (value !== undefined) kept[key] = value;
-  return kept;
-}
+/** Facts without what is undefined. Each is a property of its own, whatever a label is called. */
+const facts = (given: Readonly<Record<string, Fact | undefined>>): Facts =>
+  Object.fromEntries(
+    Object.entries(given).flatMap(([key, value]) => (value === undefined ? [] : [[key, value] as const])),
+  );
 
 /** Exact: a whole number of bytes below 2^53 divided by a power of two. */
 const gib = (size: Bytes): number => Number(size) / Number(unitBytes.GiB);

@@ -210,6 +210,8 @@ function resolve(root: UserSchema, reference: string): UserSchema | undefined {
 
 const options: Options = {
   allErrors: true,
+  // A label that nobody gave is not there, be it called constructor.
+  ownProperties: true,
   strictTypes: false,
   strictTuples: false,
   logger: false,

@@ -269,3 +269,19 @@ describe('patterns in a schema', () => {
     expect(await found(volume(`{ ${'a'.repeat(100)}: x, ${'a'.repeat(100)}-b: y }`), entry)).toHaveLength(1);
   });
 });
+
+describe('mappings in a schema', () => {
+  it.each([
+    ['{ properties: { labels: { const: { purpose: scans } } } }', '{ purpose: scans }', '{ purpose: logs }'],
+    ['{ properties: { labels: { enum: [{}, { purpose: scans }] } } }', '{}', '{ purpose: scans, kept: y }'],
+  ])('equal what holds the same: %s', async (schema, same, other) => {
+    expect(await found(volume(same), shapeOf('volume', schema))).toEqual([]);
+    expect(await found(volume(other), shapeOf('volume', schema))).toHaveLength(1);
+  });
+
+  it.each(['constructor', 'toString', 'valueOf'])('do not hold %s unless it was written', async (name) => {
+    const entry = shapeOf('volume', `{ properties: { labels: { required: [${name}] } } }`);
+    expect(await found(volume('{}'), entry)).toHaveLength(1);
+    expect(await found(volume(`{ ${name}: x }`), entry)).toEqual([]);
+  });
+});
