@@ -9,7 +9,7 @@ export type MarkdownPlace = 'line' | 'cell';
  * apostrophes, plain figures, and the punctuation of a sentence around them.
  */
 const plainWord =
-  /^\(?(?:[\p{L}\p{N}][\p{L}\p{M}\p{N}]*(?:[-'’][\p{L}\p{N}][\p{L}\p{M}\p{N}]*)*|[-+]?≈?\d[\d,]*(?:\.\d+)?|%|=)\)?[.,;:]?\)?$/u;
+  /^\(?(?:[\p{L}\p{N}][\p{L}\p{M}\p{N}]*(?:[-'’][\p{L}\p{N}][\p{L}\p{M}\p{N}]*)*|[-+]?≈?\d[\d,]*(?:\.\d+)?|%|=)\)?[.,;:?]?\)?$/u;
 
 /** `GH-12` and a commit's id are references to a code host. */
 const reference = /^\W*(?:gh-\d+|[0-9a-f]{7,40})\W*$/i;
@@ -21,7 +21,15 @@ const isPlain = (word: string, first: boolean): boolean =>
   plainWord.test(word) && !reference.test(word) && !(first && opensBlock.test(word));
 
 /** What stands around a word without being of it. */
-const around = /^(\(*)(:.*:|.*?)([.,;:)]*)$/su;
+const around = /^(\(*)(:.*:|.*?)([.,;:?)]*)$/su;
+
+/** A bracket that the word itself opens, as `lsblk(8)` does, closes within it. */
+function closed(core: string, after: string): readonly [core: string, after: string] {
+  const open = core.split('(').length - core.split(')').length;
+  const closing = /^\)*/.exec(after)?.[0].length ?? 0;
+  const own = Math.max(0, Math.min(open, closing));
+  return [core + after.slice(0, own), after.slice(own)];
+}
 
 /**
  * Text as Markdown that shows exactly `visible(text)`. A word that could mean anything (emphasis, a link, HTML, a
@@ -42,7 +50,8 @@ const spacesCount = /^ | $| {2}/;
 
 function markdownWord(word: string, first: boolean, place: MarkdownPlace): string {
   if (isPlain(word, first)) return word;
-  const [, before = '', core = word, after = ''] = around.exec(word) ?? [];
+  const [, before = '', inner = word, rest = ''] = around.exec(word) ?? [];
+  const [core, after] = closed(inner, rest);
   return core === '' ? markdownCode(word, place) : `${before}${markdownCode(core, place)}${after}`;
 }
 

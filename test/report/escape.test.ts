@@ -91,6 +91,11 @@ describe('text from whoever proposed the branch, made visible', () => {
 });
 
 describe('Markdown that shows the text and nothing else', () => {
+  it('keeps the bracket that a word opens within its code, and a question mark out of it', () => {
+    expect(markdownText('(lvs(8), lvm2)')).toBe('(`lvs(8)`, lvm2)');
+    expect(markdownText('Did you mean a_b? Yes.')).toBe('Did you mean `a_b`? Yes.');
+  });
+
   it.each([
     '<img src=x onerror=alert(1)>',
     '<!-- hidden -->',
