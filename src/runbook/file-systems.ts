@@ -32,6 +32,14 @@ export function systemCreated(
     size: exactSize(system.size),
     how: makingWords(system),
   };
+  // A guest that starts from it cannot make it: its image or its installer did, before there was a guest.
+  if (mount === '/' && server !== undefined && wipes.length === 0 && startsFrom(draft, server, on)) {
+    return draft.want(`mount ${key} ${server}`, 'check-root', subject, {
+      server,
+      words,
+      after: ready(on, server),
+    });
+  }
   const bed =
     carrier?.kind === 'volume-group'
       ? [
@@ -57,6 +65,9 @@ export function systemCreated(
   );
   return mountSystem(draft, system, server, [made]);
 }
+
+const startsFrom = ({ sides }: Draft, server: string, on: Carrier): boolean =>
+  on.kind === 'volume' && sides.head.servers.get(server)?.boot === on.name;
 
 export function systemDeleted(
   draft: Draft,

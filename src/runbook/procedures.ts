@@ -52,6 +52,17 @@ export const procedures = {
     does: 'Check that {volume} holds everything that {old} held, and that whatever uses it works.',
     why: 'As long as the old one exists, it is the quickest way back.',
   },
+  'check-member-replacement': {
+    at: 'check',
+    does: 'Check that volume group {group} has the smaller {volume} as a member and no longer has {old}, and that whatever uses the group works.',
+    why: 'The data has been moved off the old one, so it is no copy of it; but deleting a volume that is still a member would break the group.',
+    lvm: [lvm2('pvs', 'pvs --options pv_name,vg_name,pv_size')],
+  },
+  'check-root': {
+    at: 'guest',
+    does: 'Check that the file system / on {on} is {type}, as declared.',
+    why: 'The root file system is made by the image or the installer that the server starts from, never from within the guest that runs on it.',
+  },
   'check-missed': {
     at: 'check',
     does: 'Leave {volume} unattached until it is certain that nobody needs it.',

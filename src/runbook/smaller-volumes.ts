@@ -55,13 +55,21 @@ export function volumeShrunk(draft: Draft, { before, after, subject }: ChangeOf<
       if (sides.holdersAfter(name).includes(holder)) out.push(attach(draft, name, holder));
     }
   }
-  const proven = draft.want(`replacement ${name}`, 'check-replacement', subject, {
-    words: { old: `the old ${name}` },
-    after: [
-      ...out,
-      ...sides.holdersAfter(name).flatMap((holder) => [`start ${holder}`, `see ${name} ${holder}`]),
-    ],
-  });
+  // Moved off within the group, the old one holds nothing that could be gone back to.
+  const vacated = out.includes(`detach-old ${name}`) && grouped;
+  const proven = draft.want(
+    `replacement ${name}`,
+    vacated ? 'check-member-replacement' : 'check-replacement',
+    subject,
+    {
+      ...(vacated ? { server } : {}),
+      words: { old: `the old ${name}`, group: sides.headName('groups', group?.name ?? '') },
+      after: [
+        ...out,
+        ...sides.holdersAfter(name).flatMap((holder) => [`start ${holder}`, `see ${name} ${holder}`]),
+      ],
+    },
+  );
   return draft.want(`delete-old ${name}`, 'delete-old', subject, {
     words: { size: exactSize(before.size) },
     after: [backup, proven, `unprotect ${name}`, ...out],

@@ -129,6 +129,29 @@ describe('growth', () => {
   });
 });
 
+describe('a server that is created with its boot volume', () => {
+  it('is not told to make the root file system that its guest runs on', () => {
+    const booted =
+      'servers: { s: { power: running, boot: r, guest: linux } }\nvolumes: { r: { size: 20 GiB, tier: bulk, file-system: { mount: /, type: ext4 } } }\n';
+    const steps = told(runbook('volumes: {}\n', booted));
+    expect(steps.filter((step) => /Create a file system|Mount/.test(step))).toEqual([]);
+    expect(steps.at(-1)).toContain('Check that the file system / on r is ext4');
+  });
+});
+
+describe('a member that is replaced by a smaller one', () => {
+  it('is no copy to go back to once its data has been moved off it', () => {
+    const steps = runbook(office, office.replace('plates-1: { size: 40 GiB', 'plates-1: { size: 30 GiB'));
+    order(
+      steps,
+      /^Add the smaller plates-1/,
+      /^Check that volume group plates has the smaller/,
+      /^Delete the old/,
+    );
+    expect(steps.map(({ why }) => why).join()).not.toContain('quickest way back');
+  });
+});
+
 describe('three volumes grouped, with a file system', () => {
   it('are created, attached and seen before they are a group, and a group before anything lies in it', () => {
     const steps = runbook(beforeTheGroup, office);
