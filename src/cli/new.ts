@@ -40,7 +40,7 @@ export async function runNew({ repo, now }: NewFlags): Promise<Finished> {
     return {
       output: '',
       code: 2,
-      reason: `nothing was written: ${there.join(', ')} would be overwritten. Move it, or start in an empty folder with --repo DIR.`,
+      reason: `nothing was written: ${there.join(', ')} would be overwritten. Move ${there.length === 1 ? 'it' : 'them'} away, or start in an empty folder with --repo DIR.`,
     };
   }
   try {

@@ -47,7 +47,7 @@ function unlisted(key: Key, things: readonly Declaration[], known: readonly stri
     return [
       {
         place: own ?? thing.place,
-        message: `the ${spoken(thing)} ${thing.name} names the ${key} ${named}, and ullage.yaml does not list that ${key}`,
+        message: `the ${spoken(thing)} ${thing.name} ${own === undefined ? `takes the ${key} ${named} from the file's own ${key}` : `names the ${key} ${named}`}, and ullage.yaml does not list that ${key}`,
         advice: `${offer(named, known)}List the ${key} in ullage.yaml, or correct the name.`,
       },
     ];

@@ -13,7 +13,7 @@ export const deletionPrepared: ChangeRule<'deletion-prepared'> = {
   refuses:
     'The deletion of a volume that is attached on main, is protected, is to be kept longer, or leaves no record of its reason and of a recent enough backup; likewise a move to another site, and a file system deleted or reformatted on volumes that stay. Warns when a volume joins a group, or gets its first file system, and may already hold data.',
   why: 'A deleted volume is gone at once, and so is whatever a new file system overwrites. Detaching a volume first, in a change of its own, shows who still needs it while that can still be undone.',
-  advice: `Detach the volume in an earlier change, remove any protection in that change, and add an entry under retired: for the volume or the file system, with reason, backup and backed-up. Mark with existing: true what is already there and is only being declared. ${cautions}`,
+  advice: `Detach the volume in an earlier change; in that change, also remove any protection, and any retention date that no longer applies. Then add an entry under retired: for the volume or the file system, with reason, backup and backed-up. Mark with existing: true what is already there and is only being declared. ${cautions}`,
   parameters: {
     'backup-within': {
       schema: {

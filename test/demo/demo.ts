@@ -26,7 +26,7 @@ function show(repository: string): void {
     const { stdout, stderr } = gate(repository, proposal);
     console.log(stdout || stderr);
   }
-  console.log(`The repository is at ${repository}; go on playing with it:`);
+  console.log(`The repository is at ${repository}. To try things in it:`);
   console.log(`  cd ${repository}`);
   console.log(`  node ${command} gate --base main --head half-a-group`);
   console.log(`  node ${command} cost --by team`);
