@@ -22,6 +22,7 @@ import {
   type Volume,
 } from './estate.ts';
 import { join, joinGroups } from './groups.ts';
+import { mountProblems } from './mounts.ts';
 import { bothThere, danglingProblems } from './references.ts';
 import { rename } from './renames.ts';
 import type { Settings } from './settings.ts';
@@ -64,7 +65,7 @@ export function assembleOver(previous: Estate, edit: PartsEdit, settings: Settin
   leftBehind(draft);
   rename(draft);
   for (const part of draft.coming) draft.problems.push(...belongingProblems(part, settings));
-  draft.problems.push(...danglingProblems(draft));
+  draft.problems.push(...mountProblems(draft), ...danglingProblems(draft));
   const estate: Estate = {
     parts: draft.parts.finish(),
     servers: draft.servers.finish(),

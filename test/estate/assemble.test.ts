@@ -251,3 +251,41 @@ describe('an estate put together over another', () => {
     );
   });
 });
+
+describe('one file system at one place', () => {
+  const volume = (name: string, mount: string, type = 'ext4'): string =>
+    `  ${name}: { size: 10 GiB, tier: bulk, file-system: { mount: ${mount}, type: ${type} } }\n`;
+  const held = (...names: readonly string[]): string =>
+    `attachments:\n${names.map((name) => `  - { volume: ${name}, server: scanner }\n`).join('')}`;
+  const two = (first: string, second: string): string =>
+    `servers: { scanner: {}, archive: {} }\nvolumes:\n${first}${second}`;
+
+  it('two on one mount point of one server hide each other', () => {
+    const text = `${two(volume('v', '/plates'), volume('w', '/plates'))}${held('v', 'w')}`;
+    expect(problems({ [a]: text }).map(line)).toEqual([
+      `${a}:4:34: two file systems are mounted at /plates on scanner: that of w and that of v (${a}:3)`,
+    ]);
+  });
+
+  it('also where the one came in a file of its own, over an estate that held together', () => {
+    const first = `${two(volume('v', '/plates'), '')}${held('v')}`;
+    const second = `volumes:\n${volume('w', '/plates')}${held('w')}`;
+    expect(problems({ [a]: first, [b]: second }).map(({ place }) => place?.file)).toEqual([b]);
+  });
+
+  it('on two servers are two, swap is nowhere, and another place is another', () => {
+    const apart = `${two(volume('v', '/plates'), volume('w', '/plates'))}attachments:\n  - { volume: v, server: scanner }\n  - { volume: w, server: archive }\n`;
+    expect(problems({ [a]: apart })).toEqual([]);
+    expect(
+      problems({ [a]: `${two(volume('v', '/x', 'swap'), volume('w', '/x', 'swap'))}${held('v', 'w')}` }),
+    ).toEqual([]);
+    expect(problems({ [a]: `${two(volume('v', '/x'), volume('w', '/y'))}${held('v', 'w')}` })).toEqual([]);
+  });
+
+  it('of a volume and of a group of one name are told apart by being refused', () => {
+    const text = `${two(volume('plates', '/plates'), '  m: { size: 10 GiB, tier: bulk }\n')}volume-groups:\n  plates: { members: [m], file-systems: { /plates: { size: 5 GiB, type: ext4 } } }\n`;
+    expect(problems({ [a]: text }).map(({ message }) => message)).toEqual([
+      expect.stringContaining('so both file systems would be called plates:/plates'),
+    ]);
+  });
+});

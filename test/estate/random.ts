@@ -137,7 +137,8 @@ export function filesOf(
   for (const [name, each] of inOrder(volumes)) {
     const { team, site, gib, tier, shareable, mount, on, group, file: own } = each;
     const grouped = group !== undefined && groups[group] !== undefined;
-    const system = mount === undefined || grouped ? {} : { 'file-system': { mount, type: 'ext4' } };
+    const system =
+      mount === undefined || grouped ? {} : { 'file-system': { mount: `${mount}/${name}`, type: 'ext4' } };
     const declared = { team, site, size: `${gib} GiB`, tier, shareable, protected: each.protected };
     Object.assign(part(name, own)?.volumes ?? {}, {
       [call(name)]: { ...declared, ...system, ...formerly(name) },
@@ -152,7 +153,7 @@ export function filesOf(
     if (members.length === 0) continue;
     const declared = {
       members: members.map(call),
-      'file-systems': { '/plates': { size: `${gib} GiB`, type: 'xfs' } },
+      'file-systems': { [`/plates/${name}`]: { size: `${gib} GiB`, type: 'xfs' } },
       ...formerly(name),
     };
     Object.assign(part(name, own)?.['volume-groups'] ?? {}, { [call(name)]: declared });

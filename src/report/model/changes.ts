@@ -1,7 +1,7 @@
 /** The changes of a branch, and how many of them lose data. */
 import { counted } from '../../base/wording.ts';
 import type { Change } from '../../change/change.ts';
-import { describeChange, destroys } from '../../change/kinds.ts';
+import { describeChange, destroys, lossesOf } from '../../change/kinds.ts';
 import { atRevision, entries } from './blocks.ts';
 import type { Section, Tag } from './model.ts';
 
@@ -26,9 +26,9 @@ export const changeSection = (changes: readonly Change[]): readonly Section[] =>
         },
       ];
 
-/** How many changes lose data; undefined where none does. */
+/** How many changes lose data, what goes with its volume or its group counted once; undefined where none does. */
 export function lossSentence(changes: readonly Change[]): string | undefined {
-  const count = changes.filter(destroys).length;
+  const count = lossesOf(changes).length;
   return count === 0
     ? undefined
     : `${counted(count, 'change loses', 'changes lose')} data that only a backup can restore`;
