@@ -193,9 +193,9 @@ async function commitByName(checkout: Checkout, name: string): Promise<Outcome<s
 }
 
 /** Commits of history that are fetched before the whole of it is: ours. */
-const depths: readonly Depth[] = [50, 500, 'all'];
+export const depths: readonly Depth[] = [50, 500, 'all'];
 
-interface Pair {
+export interface Pair {
   readonly base: string;
   readonly head: string;
 }
@@ -217,6 +217,10 @@ async function deepEnough(checkout: Checkout, pair: Pair, headIs: HeadIs): Promi
     return err(rewritten(pair.base, pair.head));
   return ok(true);
 }
+
+/** Fetches so much of the history of two commits; whether the remote gave it. */
+export const fetchHistory = async (remote: Remote, { base, head }: Pair, depth: Depth): Promise<boolean> =>
+  (await fetchInto(remote, [base, head], depth)).ok;
 
 async function isKnown(checkout: Checkout, { base, head }: Pair, headIs: HeadIs): Promise<boolean> {
   const known = await checkout.ask(async (repository) => {

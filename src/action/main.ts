@@ -3,16 +3,17 @@ import { randomUUID } from 'node:crypto';
 import { lstat, readFile, realpath } from 'node:fs/promises';
 import { dirname, isAbsolute, relative, resolve, sep } from 'node:path';
 import * as core from '@actions/core';
-import { err, type Outcome, ok, type Problem } from '../base/problem.ts';
+import { err, type Outcome, ok, ownFault, type Problem } from '../base/problem.ts';
 import { clipped, visible } from '../base/visible.ts';
 import { reasonOf, writeReport } from '../cli/edge.ts';
 import { gate } from '../cli/gate.ts';
+import { endsTooSoon } from '../git/ancestors.ts';
 import { type Judgement, notJudged } from '../policy/judgement.ts';
 import { showMoney } from '../price/money.ts';
 import { report, reportText, summaryLine } from '../report/report.ts';
 import { type Level, levels } from '../rules/rule.ts';
 import { type Annotation, annotationsOf } from './annotations.ts';
-import { toJudge } from './checkout.ts';
+import { depths, fetchHistory, toJudge } from './checkout.ts';
 import { type PullRequest, requestOf } from './events.ts';
 import { signInOf } from './fetch.ts';
 import { type Inputs, readInputs } from './inputs.ts';
@@ -74,8 +75,18 @@ async function judgeEvent(host: Host, inputs: Inputs): Promise<Run> {
   if (!commits.ok) return { judgement: notJudged(commits.problems, ''), notes, pullRequest };
   const { base, head } = commits.value;
   const options = { repo: dir, base, head, failOn: inputs.failOn, ...(now === undefined ? {} : { now }) };
-  return { judgement: await gate(options), notes: [...notes, ...commits.value.notes], pullRequest };
+  let judgement = await gate(options);
+  for (const depth of depths) {
+    if (!wantsHistory(judgement) || !(await fetchHistory(remote, { base, head }, depth))) break;
+    judgement = await gate(options);
+  }
+  return { judgement, notes: [...notes, ...commits.value.notes], pullRequest };
 }
+
+/** Whether main does not read, and the checkout holds too little of its history to go back to where it did. */
+const wantsHistory = (judgement: Judgement): boolean =>
+  judgement.verdict === 'not judged' &&
+  judgement.problems.some(({ message }) => message === endsTooSoon.message);
 
 async function payloadOf({ eventPath }: Host): Promise<Outcome<unknown>> {
   try {
@@ -98,7 +109,7 @@ async function writeReports({ workspace }: Host, inputs: Inputs, judgement: Judg
     const target = resolve(workspace, path);
     const problem =
       (await leadsElsewhere(workspace, path, target)) ??
-      (await writeReport(target, await report(format, judgement, { width: 100, colour: false })));
+      (await writeReport(target, () => report(format, judgement, { width: 100, colour: false })));
     if (problem === undefined) paths.push(path);
     else problems.push(problem);
   }
@@ -195,19 +206,17 @@ async function comment(host: Host, inputs: Inputs, run: Run): Promise<readonly s
   }
 }
 
-async function summarise(
-  judgement: Judgement,
-  notes: readonly string[],
-  paths: readonly string[],
-): Promise<void> {
+/** Adds to the job's summary. */
+async function summarise(text: string): Promise<void> {
   try {
-    await core.summary
-      .addRaw(summaryOf(judgement, { limit: summaryBytes, notes, fullReport: paths[0] }))
-      .write();
+    await core.summary.addRaw(text).write();
   } catch (error) {
     core.info(visible(`The summary cannot be written: ${reasonOf(error)}`));
   }
 }
+
+const wholeSummary = (judgement: Judgement, notes: readonly string[], paths: readonly string[]): string =>
+  summaryOf(judgement, { limit: summaryBytes, notes, fullReport: paths[0] });
 
 async function main(environment: NodeJS.ProcessEnv): Promise<ExitCode> {
   const inputs = readInputs((name) => core.getInput(name));
@@ -215,29 +224,60 @@ async function main(environment: NodeJS.ProcessEnv): Promise<ExitCode> {
     const judgement = notJudged(inputs.problems, '');
     for (const each of annotationsOf(judgement, annotationsOfALevel).shown) annotate(each);
     setOutputs(judgement, []);
-    await summarise(judgement, [], []);
+    await summarise(wholeSummary(judgement, [], []));
     return exitCodes[judgement.verdict];
   }
   const host = hostOf(environment);
-  const { token, annotations } = inputs.value;
+  const { token } = inputs.value;
   if (token !== undefined) for (const secret of [token, signInOf(token)]) core.setSecret(secret);
-  const run = await judgeEvent(host, inputs.value);
+  try {
+    return await tell(host, inputs.value, await judgeEvent(host, inputs.value));
+  } catch (error) {
+    return tellOfFault(error, host, inputs.value);
+  }
+}
+
+/** Ullage itself failed: what was said before, if anything, is taken back in every place that a workflow reads. */
+async function tellOfFault(error: unknown, host?: Host, inputs?: Inputs): Promise<ExitCode> {
+  const judgement = notJudged([ownFault(error)], '');
+  core.error(visible(summaryLine(judgement)));
+  core.setOutput('verdict', judgement.verdict);
+  core.setOutput('reports', '');
+  await summarise(summaryOfFault(judgement));
+  if (host !== undefined && inputs !== undefined) {
+    const { paths } = await writeReports(host, inputs, judgement);
+    core.setOutput('reports', paths.join('\n'));
+  }
+  return exitCodes[judgement.verdict];
+}
+
+/** What failed may be the report itself. */
+function summaryOfFault(judgement: Judgement): string {
+  try {
+    return wholeSummary(judgement, [], []);
+  } catch {
+    return `## ${judgement.verdict}\n\nUllage itself failed.\n`;
+  }
+}
+
+/** Says what was judged, in every form the host has. */
+async function tell(host: Host, inputs: Inputs, run: Run): Promise<ExitCode> {
   const { judgement } = run;
   print(judgement);
-  const { paths, problems } = await writeReports(host, inputs.value, judgement);
+  const { paths, problems } = await writeReports(host, inputs, judgement);
   setOutputs(judgement, paths);
   const notes = [
     ...run.notes,
-    ...(await comment(host, inputs.value, run)),
+    ...(await comment(host, inputs, run)),
     ...problems.map(({ message, advice }) => `${message}. ${advice}`),
   ];
   for (const note of notes) core.info(visible(note));
-  await summarise(judgement, notes, paths);
+  await summarise(wholeSummary(judgement, notes, paths));
   // A report that is missing is an error of the run, not of the change; it takes the place of one annotation.
   if (problems.length > 0) {
     core.error(problems.map(({ message, advice }) => visible(`${message}. ${advice}`)).join('\n'));
   }
-  const room = Math.max(0, annotations - (problems.length > 0 ? 1 : 0));
+  const room = Math.max(0, inputs.annotations - (problems.length > 0 ? 1 : 0));
   for (const each of annotationsOf(judgement, room).shown) annotate(each);
   if (problems.length > 0) return 2;
   if (judgement.verdict === 'pass') core.info(summaryLine(judgement));
@@ -246,8 +286,20 @@ async function main(environment: NodeJS.ProcessEnv): Promise<ExitCode> {
 
 // Should the process end before it has said anything, it has not judged.
 process.exitCode = 2;
+// Nobody reads a log that cannot be written; no run passes on one.
+let isLogLost = false;
+process.stdout.on('error', () => {
+  isLogLost = true;
+  process.exitCode = 2;
+});
+process.on('uncaughtException', (error) => {
+  void tellOfFault(error).finally(() => process.exit(2));
+});
+let code: ExitCode = 2;
 try {
-  process.exitCode = await main(process.env);
+  code = await main(process.env);
 } catch (error) {
-  core.error(`not judged: Ullage itself failed: ${visible(reasonOf(error))}. Please report it.`);
+  code = await tellOfFault(error);
 }
+if (isLogLost) core.setOutput('verdict', 'not judged');
+process.exitCode = isLogLost ? 2 : code;

@@ -6,7 +6,7 @@ import { missingObject } from '../git/object-store.ts';
 import type { GitRepository } from '../git/repository.ts';
 import type { PolicyRule } from '../policy/policy.ts';
 import { type AuditRecord, dayOfCommit, recordOf } from './record.ts';
-import { Replay } from './replay.ts';
+import { faulted, Replay, type ReplayOptions } from './replay.ts';
 import { pathsInHistory, type Span, walk } from './walk.ts';
 
 /**
@@ -48,8 +48,7 @@ export async function* auditRecords(
     else {
       const key = keyOf(entry, previous, options);
       const known = await store?.get(key);
-      const replayed = known === undefined ? await replay.judge(entry) : undefined;
-      const value = known ?? (replayed === undefined ? null : recordOf(replayed));
+      const value = known ?? (await recordFor(entry, replay, { failOn, tried, paths: choices.value }));
       const wasJudged = value !== null && value.verdict !== 'not judged';
       if (known !== undefined) replay.know(entry, wasJudged ? 'judged' : 'not judged');
       else if (isLasting(value)) await store?.put(key, value);
@@ -57,6 +56,22 @@ export async function* auditRecords(
       if (value !== null) yield ok(value);
     }
     onCommit?.();
+  }
+}
+
+/** A commit's record, whatever comes; `null` where it touched nothing that a judgement goes by. */
+async function recordFor(
+  entry: HistoryEntry,
+  replay: Replay,
+  options: ReplayOptions,
+): Promise<AuditRecord | null> {
+  const replayed = await replay.judge(entry);
+  if (replayed === undefined) return null;
+  try {
+    return recordOf(replayed);
+  } catch (error) {
+    const fault = faulted(entry, error, options);
+    return fault === undefined ? null : recordOf(fault);
   }
 }
 

@@ -6,7 +6,7 @@
  * touched is looked at again. A revision that does not read is no exception; what it shares with the next is read.
  */
 
-import { err, type Outcome, ok } from '../base/problem.ts';
+import { err, type Outcome, ok, ownFault } from '../base/problem.ts';
 import { bareSettings, type Paths, settingsFile } from '../estate/settings.ts';
 import { firstParentAncestors } from '../git/ancestors.ts';
 import type { Commit } from '../git/commit.ts';
@@ -76,9 +76,19 @@ export class Replay {
   async judge(entry: HistoryEntry): Promise<Replayed | undefined> {
     const [last, ...after] = this.#known;
     this.#known = [];
-    if (last !== undefined) await this.#judge(last);
+    if (last !== undefined) await this.#judgeOrFail(last);
     for (const known of after) this.#pass(known);
-    return this.#judge(entry);
+    return this.#judgeOrFail(entry);
+  }
+
+  /** A fault of Ullage's own takes one commit away, not the whole audit; what was read up to then is not relied on. */
+  async #judgeOrFail(entry: HistoryEntry): Promise<Replayed | undefined> {
+    try {
+      return await this.#judge(entry);
+    } catch (error) {
+      this.#forget();
+      return faulted(entry, error, this.#options);
+    }
   }
 
   async #judge({ commit, changed, cutShort }: HistoryEntry): Promise<Replayed | undefined> {
@@ -167,6 +177,20 @@ export class Replay {
     this.#evaluation = undefined;
     this.#triedEvaluation = undefined;
   }
+}
+
+/** The record of a commit that Ullage itself failed on; undefined where it touched nothing that is judged. */
+export function faulted(
+  { commit, changed }: HistoryEntry,
+  error: unknown,
+  { failOn, tried, paths }: ReplayOptions,
+): Replayed | undefined {
+  const on = dayOfCommit(commit);
+  const touched = kindsTouched(changed, paths);
+  if (touched.length === 0) return undefined;
+  const outcome = outcomeOf(err(ownFault(error)), { on, failOn });
+  const opinion: Opinion = { verdict: 'not judged', reasons: ['Ullage itself failed'] };
+  return { commit, on, touched, failOn, outcome, tried: tried === undefined ? undefined : opinion };
 }
 
 function outcomeOf(

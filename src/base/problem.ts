@@ -48,6 +48,12 @@ export const outcomeOf = <T>(value: T, problems: readonly Problem[]): PartialOut
 export const whatHolds = <T>(outcome: PartialOutcome<T>): T | undefined =>
   outcome.ok ? outcome.value : outcome.holds;
 
+/** A fault of Ullage's own, as what stands in the way of a judgement. */
+export const ownFault = (error: unknown): Problem => ({
+  message: `Ullage itself failed: ${error instanceof Error ? error.message : String(error)}`,
+  advice: 'Please report it with the command you ran; what is not judged does not pass.',
+});
+
 /** What tells one problem from another: where it is, and what is wrong there. */
 export const problemKey = ({ place, message }: Problem): string =>
   `${place?.file}:${place?.line}:${place?.column} ${message}`;

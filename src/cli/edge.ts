@@ -1,5 +1,5 @@
 /** The edge of the command line: where input, output, the clock and the environment come in. */
-import { mkdir, writeFile } from 'node:fs/promises';
+import { access, constants, mkdir, open, stat, writeFile } from 'node:fs/promises';
 import { dirname } from 'node:path';
 import { err, type Outcome, ok, type Problem } from '../base/problem.ts';
 import { isDay } from '../estate/dates.ts';
@@ -52,17 +52,33 @@ function dayOfTime(time: string): string {
   return Number.isNaN(parsed) ? time : new Date(parsed).toISOString().slice(0, 10);
 }
 
-/** Writes a file whole, making its folder. */
-export async function writeReport(path: string, text: string): Promise<Problem | undefined> {
+const cannotWrite = (path: string, error: unknown): Problem => ({
+  message: `the report ${path} cannot be written: ${reasonOf(error)}`,
+  advice: 'Name a path that can be written to.',
+});
+
+/** Whether a report could be written, before the work is done that it is to tell of. Makes its folder. */
+export async function reportProblem(path: string): Promise<Problem | undefined> {
   try {
     await mkdir(dirname(path), { recursive: true });
-    await writeFile(path, text);
+    const isThere = (await stat(path).catch(() => undefined)) !== undefined;
+    if (!isThere) await access(dirname(path), constants.W_OK | constants.X_OK);
+    // Without waiting: a named pipe that nobody reads from would be waited for without end.
+    else await (await open(path, constants.O_WRONLY | constants.O_NONBLOCK)).close();
     return undefined;
   } catch (error) {
-    return {
-      message: `the report ${path} cannot be written: ${reasonOf(error)}`,
-      advice: 'Name a path that can be written to.',
-    };
+    return cannotWrite(path, error);
+  }
+}
+
+/** Writes a file whole, making its folder. */
+export async function writeReport(path: string, text: () => Promise<string>): Promise<Problem | undefined> {
+  try {
+    await mkdir(dirname(path), { recursive: true });
+    await writeFile(path, await text());
+    return undefined;
+  } catch (error) {
+    return cannotWrite(path, error);
   }
 }
 

@@ -1,6 +1,6 @@
 /** `ullage gate`: judges a branch against the main branch. */
 import type { JudgedRevisions } from '../audit/attest.ts';
-import { ok } from '../base/problem.ts';
+import { ok, ownFault } from '../base/problem.ts';
 import { counted } from '../base/wording.ts';
 import { settingsFile } from '../estate/settings.ts';
 import { firstParentAncestors } from '../git/ancestors.ts';
@@ -11,7 +11,7 @@ import { judgePair, type ReadingPair, readPair } from '../policy/pair.ts';
 import { pathsOf } from '../policy/reader.ts';
 import { type ReportFormat, report, reportJson, summaryLine, unreadSentence } from '../report/report.ts';
 import type { AttestFlags } from './attestation.ts';
-import { dayOf, type Finished, terminal, writeReport } from './edge.ts';
+import { dayOf, type Finished, reportProblem, terminal, writeReport } from './edge.ts';
 import { treeAt, withRepository } from './repository.ts';
 
 export interface GateOptions {
@@ -38,10 +38,19 @@ interface Gated {
   readonly remarks: readonly string[];
 }
 
-async function gateToAttest(
-  options: GateOptions & AttestFlags & { readonly format?: ReportFormat },
-  clock: Date,
-): Promise<Gated> {
+type Options = GateOptions & AttestFlags & { readonly format?: ReportFormat };
+
+/** Whatever fails, there is a judgement: a report that is left from an earlier run must not stand for this one. */
+async function gateToAttest(options: Options, clock: Date): Promise<Gated> {
+  try {
+    return await gateAsTold(options, clock);
+  } catch (error) {
+    const day = dayOf(options.now, () => clock);
+    return unjudged(notJudged([ownFault(error)], day.ok ? day.value : ''));
+  }
+}
+
+async function gateAsTold(options: Options, clock: Date): Promise<Gated> {
   const day = dayOf(options.now, () => clock);
   const on = day.ok ? day.value : '';
   const attests =
@@ -169,13 +178,24 @@ const exitCodes = { pass: 0, fail: 1, 'not judged': 2 } as const;
 /** Judges once, writes every report that is asked for, and gives the one to print. */
 export async function runGate(flags: GateFlags): Promise<Finished> {
   const clock = new Date();
+  const inTheWay = (await Promise.all(flags.report.map(({ path }) => reportProblem(path)))).filter(
+    (problem) => problem !== undefined,
+  );
+  if (inTheWay.length > 0) {
+    const judgement = notJudged(inTheWay, '');
+    return {
+      output: await report(flags.format, judgement, terminal()),
+      code: 2,
+      reason: summaryLine(judgement),
+    };
+  }
   const gated = await gateToAttest(flags, clock);
   const { judgement, remarks } = gated;
   const code = exitCodes[judgement.verdict];
   const failures = (
     await Promise.all([
-      ...flags.report.map(async ({ format, path }) =>
-        writeReport(path, await report(format, judgement, { width: 100, colour: false })),
+      ...flags.report.map(({ format, path }) =>
+        writeReport(path, () => report(format, judgement, { width: 100, colour: false })),
       ),
       attestTo(flags, gated, clock),
     ])

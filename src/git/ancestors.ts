@@ -2,7 +2,7 @@
  * The first-parent ancestors of a commit, nearest first: what a branch's tip was before each commit or merge. They come
  * from the object store one by one, so a walk that ends soon costs next to nothing, and none starts a process.
  */
-import { err, type Outcome, ok } from '../base/problem.ts';
+import { err, type Outcome, ok, type Problem } from '../base/problem.ts';
 import type { GitRepository } from './repository.ts';
 import type { Tree } from './tree.ts';
 
@@ -15,14 +15,15 @@ export async function* firstParentAncestors(
   while (here.ok) {
     const [parent] = here.value.parents;
     if (parent === undefined) return;
-    if (repo.shallow.has(here.value.id)) return yield endsHere;
+    if (repo.shallow.has(here.value.id)) return yield err(endsTooSoon);
     here = await repo.commit(parent);
     if (here.ok) yield ok(repo.tree(here.value.tree, { revision: parent, name: parent.slice(0, 12) }));
   }
   yield here;
 }
 
-const endsHere: Outcome<never> = err({
+/** What is said where a shallow clone holds too little of main's history. */
+export const endsTooSoon: Problem = {
   message: 'main cannot be read, and this shallow clone ends before a commit of main that can',
   advice: 'Fetch the rest with `git fetch --unshallow origin`; in CI, check out with fetch depth 0.',
-});
+};
