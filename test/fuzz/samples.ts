@@ -1,4 +1,4 @@
-/** One valid file of every format, with every key that the format has, for mutations to begin from. */
+/** One valid file of every format, with nearly every key that the format has, for mutations to begin from. */
 import type { Outcome } from '../../src/base/problem.ts';
 import { readEstatePart } from '../../src/estate/part.ts';
 import { readSettings } from '../../src/estate/settings.ts';
@@ -64,8 +64,8 @@ volume-groups:
     team: imagery
     labels: { purpose: plates }
     file-systems:
-      /plates: { size: 100 GiB, type: xfs, existing: true }
-      /scans: { size: 5 GiB, type: ext4 }
+      /plates: { size: 100 GiB, type: xfs, existing: true, reverse-map: true }
+      /scans: { size: 5 GiB, type: ext4, reserve: 0.01, block-size: 4 KiB, inode-ratio: 16 KiB }
 retired:
   - { volume: plates-0, on: 2026-11-20, reason: superseded by plates-1, backup: vault/plates-0, backed-up: 2026-11-19 }
   - { file-system: "plates:/old", on: 2026-11-20, reason: nobody reads it }
