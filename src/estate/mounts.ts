@@ -42,8 +42,9 @@ function mountedTwice(draft: Draft): readonly Problem[] {
     return [...systems].flatMap((system): readonly Problem[] => {
       const twin = mounted.get(system.mount);
       mounted.set(system.mount, twin ?? system);
-      // Swap is mounted nowhere, and a server may have as much of it as it likes.
-      if (twin === undefined || system.type === 'swap' || twin.type === 'swap') return [];
+      // Swap is mounted nowhere; and a root that is lent to another server, to be repaired there, is no root of it.
+      const isNoClash = system.mount === '/' || system.type === 'swap' || twin?.type === 'swap';
+      if (twin === undefined || isNoClash) return [];
       const [first, second] = isLater(system.place, twin.place) ? [twin, system] : [system, twin];
       return [
         {
