@@ -5306,7 +5306,7 @@ function validate88(data, { instancePath = "", parentData, parentDataProperty, r
               vErrors === null ? vErrors = [err7] : vErrors.push(err7), errors++;
             }
             for (let key1 in data1)
-              if (!(key1 === "rule" || key1 === "subject" || key1 === "kind" || key1 === "reason" || key1 === "approved-by" || key1 === "from" || key1 === "until")) {
+              if (!func1.call(schema175.properties.waivers.items.properties, key1)) {
                 let err8 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key1 }, message: "must NOT have additional properties", schema: false, parentSchema: schema175.properties.waivers.items, data: data1 };
                 vErrors === null ? vErrors = [err8] : vErrors.push(err8), errors++;
               }
@@ -5322,94 +5322,121 @@ function validate88(data, { instancePath = "", parentData, parentDataProperty, r
                 vErrors === null ? vErrors = [err10] : vErrors.push(err10), errors++;
               }
             }
-            if (data1.subject !== void 0) {
-              let data3 = data1.subject;
+            if (data1.name !== void 0) {
+              let data3 = data1.name;
               if (typeof data3 == "string") {
-                if (!pattern23.test(data3)) {
-                  let err11 = { instancePath: instancePath + "/waivers/" + i0 + "/subject", schemaPath: "common.json#/$defs/sentence/pattern", keyword: "pattern", params: { pattern: "\\S" }, message: 'must match pattern "\\S"', schema: "\\S", parentSchema: schema84, data: data3 };
+                if (!pattern11.test(data3)) {
+                  let err11 = { instancePath: instancePath + "/waivers/" + i0 + "/name", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema71, data: data3 };
                   vErrors === null ? vErrors = [err11] : vErrors.push(err11), errors++;
                 }
               } else {
-                let err12 = { instancePath: instancePath + "/waivers/" + i0 + "/subject", schemaPath: "common.json#/$defs/sentence/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema84.type, parentSchema: schema84, data: data3 };
+                let err12 = { instancePath: instancePath + "/waivers/" + i0 + "/name", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema71.type, parentSchema: schema71, data: data3 };
                 vErrors === null ? vErrors = [err12] : vErrors.push(err12), errors++;
               }
             }
-            if (data1.kind !== void 0) {
-              let data4 = data1.kind;
-              if (typeof data4 != "string") {
-                let err13 = { instancePath: instancePath + "/waivers/" + i0 + "/kind", schemaPath: "#/properties/waivers/items/properties/kind/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema175.properties.waivers.items.properties.kind.type, parentSchema: schema175.properties.waivers.items.properties.kind, data: data4 };
-                vErrors === null ? vErrors = [err13] : vErrors.push(err13), errors++;
-              }
-              if (!(data4 === "estate" || data4 === "site" || data4 === "team" || data4 === "label" || data4 === "scope" || data4 === "server" || data4 === "volume" || data4 === "volume-group" || data4 === "file-system" || data4 === "branch")) {
-                let err14 = { instancePath: instancePath + "/waivers/" + i0 + "/kind", schemaPath: "#/properties/waivers/items/properties/kind/enum", keyword: "enum", params: { allowedValues: schema175.properties.waivers.items.properties.kind.enum }, message: "must be equal to one of the allowed values", schema: schema175.properties.waivers.items.properties.kind.enum, parentSchema: schema175.properties.waivers.items.properties.kind, data: data4 };
+            if (data1.subject !== void 0) {
+              let data4 = data1.subject;
+              if (typeof data4 == "string") {
+                if (!pattern23.test(data4)) {
+                  let err13 = { instancePath: instancePath + "/waivers/" + i0 + "/subject", schemaPath: "common.json#/$defs/sentence/pattern", keyword: "pattern", params: { pattern: "\\S" }, message: 'must match pattern "\\S"', schema: "\\S", parentSchema: schema84, data: data4 };
+                  vErrors === null ? vErrors = [err13] : vErrors.push(err13), errors++;
+                }
+              } else {
+                let err14 = { instancePath: instancePath + "/waivers/" + i0 + "/subject", schemaPath: "common.json#/$defs/sentence/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema84.type, parentSchema: schema84, data: data4 };
                 vErrors === null ? vErrors = [err14] : vErrors.push(err14), errors++;
               }
             }
-            if (data1.reason !== void 0) {
-              let data5 = data1.reason;
-              if (typeof data5 == "string") {
-                if (!pattern23.test(data5)) {
-                  let err15 = { instancePath: instancePath + "/waivers/" + i0 + "/reason", schemaPath: "common.json#/$defs/sentence/pattern", keyword: "pattern", params: { pattern: "\\S" }, message: 'must match pattern "\\S"', schema: "\\S", parentSchema: schema84, data: data5 };
-                  vErrors === null ? vErrors = [err15] : vErrors.push(err15), errors++;
-                }
-              } else {
-                let err16 = { instancePath: instancePath + "/waivers/" + i0 + "/reason", schemaPath: "common.json#/$defs/sentence/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema84.type, parentSchema: schema84, data: data5 };
+            if (data1.kind !== void 0) {
+              let data5 = data1.kind;
+              if (typeof data5 != "string") {
+                let err15 = { instancePath: instancePath + "/waivers/" + i0 + "/kind", schemaPath: "#/properties/waivers/items/properties/kind/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema175.properties.waivers.items.properties.kind.type, parentSchema: schema175.properties.waivers.items.properties.kind, data: data5 };
+                vErrors === null ? vErrors = [err15] : vErrors.push(err15), errors++;
+              }
+              if (!(data5 === "estate" || data5 === "site" || data5 === "team" || data5 === "label" || data5 === "scope" || data5 === "server" || data5 === "volume" || data5 === "volume-group" || data5 === "file-system" || data5 === "branch")) {
+                let err16 = { instancePath: instancePath + "/waivers/" + i0 + "/kind", schemaPath: "#/properties/waivers/items/properties/kind/enum", keyword: "enum", params: { allowedValues: schema175.properties.waivers.items.properties.kind.enum }, message: "must be equal to one of the allowed values", schema: schema175.properties.waivers.items.properties.kind.enum, parentSchema: schema175.properties.waivers.items.properties.kind, data: data5 };
                 vErrors === null ? vErrors = [err16] : vErrors.push(err16), errors++;
               }
             }
-            if (data1["approved-by"] !== void 0) {
-              let data6 = data1["approved-by"];
-              if (typeof data6 == "string") {
-                if (!pattern23.test(data6)) {
-                  let err17 = { instancePath: instancePath + "/waivers/" + i0 + "/approved-by", schemaPath: "common.json#/$defs/sentence/pattern", keyword: "pattern", params: { pattern: "\\S" }, message: 'must match pattern "\\S"', schema: "\\S", parentSchema: schema84, data: data6 };
-                  vErrors === null ? vErrors = [err17] : vErrors.push(err17), errors++;
+            if (data1["up-to"] !== void 0) {
+              let data6 = data1["up-to"];
+              if (typeof data6 != "string" && !(typeof data6 == "number" && isFinite(data6))) {
+                let err17 = { instancePath: instancePath + "/waivers/" + i0 + "/up-to", schemaPath: "#/properties/waivers/items/properties/up-to/type", keyword: "type", params: { type: schema175.properties.waivers.items.properties["up-to"].type }, message: "must be string,number", schema: schema175.properties.waivers.items.properties["up-to"].type, parentSchema: schema175.properties.waivers.items.properties["up-to"], data: data6 };
+                vErrors === null ? vErrors = [err17] : vErrors.push(err17), errors++;
+              }
+              if (typeof data6 == "number" && isFinite(data6) && (data6 < 0 || isNaN(data6))) {
+                let err18 = { instancePath: instancePath + "/waivers/" + i0 + "/up-to", schemaPath: "#/properties/waivers/items/properties/up-to/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema175.properties.waivers.items.properties["up-to"], data: data6 };
+                vErrors === null ? vErrors = [err18] : vErrors.push(err18), errors++;
+              }
+              if (typeof data6 == "string" && !pattern108.test(data6)) {
+                let err19 = { instancePath: instancePath + "/waivers/" + i0 + "/up-to", schemaPath: "#/properties/waivers/items/properties/up-to/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})?( ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB))?$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})?( ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB))?$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})?( ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB))?$", parentSchema: schema175.properties.waivers.items.properties["up-to"], data: data6 };
+                vErrors === null ? vErrors = [err19] : vErrors.push(err19), errors++;
+              }
+            }
+            if (data1.reason !== void 0) {
+              let data7 = data1.reason;
+              if (typeof data7 == "string") {
+                if (!pattern23.test(data7)) {
+                  let err20 = { instancePath: instancePath + "/waivers/" + i0 + "/reason", schemaPath: "common.json#/$defs/sentence/pattern", keyword: "pattern", params: { pattern: "\\S" }, message: 'must match pattern "\\S"', schema: "\\S", parentSchema: schema84, data: data7 };
+                  vErrors === null ? vErrors = [err20] : vErrors.push(err20), errors++;
                 }
               } else {
-                let err18 = { instancePath: instancePath + "/waivers/" + i0 + "/approved-by", schemaPath: "common.json#/$defs/sentence/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema84.type, parentSchema: schema84, data: data6 };
-                vErrors === null ? vErrors = [err18] : vErrors.push(err18), errors++;
+                let err21 = { instancePath: instancePath + "/waivers/" + i0 + "/reason", schemaPath: "common.json#/$defs/sentence/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema84.type, parentSchema: schema84, data: data7 };
+                vErrors === null ? vErrors = [err21] : vErrors.push(err21), errors++;
+              }
+            }
+            if (data1["approved-by"] !== void 0) {
+              let data8 = data1["approved-by"];
+              if (typeof data8 == "string") {
+                if (!pattern23.test(data8)) {
+                  let err22 = { instancePath: instancePath + "/waivers/" + i0 + "/approved-by", schemaPath: "common.json#/$defs/sentence/pattern", keyword: "pattern", params: { pattern: "\\S" }, message: 'must match pattern "\\S"', schema: "\\S", parentSchema: schema84, data: data8 };
+                  vErrors === null ? vErrors = [err22] : vErrors.push(err22), errors++;
+                }
+              } else {
+                let err23 = { instancePath: instancePath + "/waivers/" + i0 + "/approved-by", schemaPath: "common.json#/$defs/sentence/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema84.type, parentSchema: schema84, data: data8 };
+                vErrors === null ? vErrors = [err23] : vErrors.push(err23), errors++;
               }
             }
             if (data1.from !== void 0) {
-              let data7 = data1.from;
-              if (typeof data7 == "string") {
-                if (!pattern4.test(data7)) {
-                  let err19 = { instancePath: instancePath + "/waivers/" + i0 + "/from", schemaPath: "common.json#/$defs/date/pattern", keyword: "pattern", params: { pattern: "^[0-9]{4}-[0-9]{2}-[0-9]{2}$" }, message: 'must match pattern "^[0-9]{4}-[0-9]{2}-[0-9]{2}$"', schema: "^[0-9]{4}-[0-9]{2}-[0-9]{2}$", parentSchema: schema33, data: data7 };
-                  vErrors === null ? vErrors = [err19] : vErrors.push(err19), errors++;
+              let data9 = data1.from;
+              if (typeof data9 == "string") {
+                if (!pattern4.test(data9)) {
+                  let err24 = { instancePath: instancePath + "/waivers/" + i0 + "/from", schemaPath: "common.json#/$defs/date/pattern", keyword: "pattern", params: { pattern: "^[0-9]{4}-[0-9]{2}-[0-9]{2}$" }, message: 'must match pattern "^[0-9]{4}-[0-9]{2}-[0-9]{2}$"', schema: "^[0-9]{4}-[0-9]{2}-[0-9]{2}$", parentSchema: schema33, data: data9 };
+                  vErrors === null ? vErrors = [err24] : vErrors.push(err24), errors++;
                 }
               } else {
-                let err20 = { instancePath: instancePath + "/waivers/" + i0 + "/from", schemaPath: "common.json#/$defs/date/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema33.type, parentSchema: schema33, data: data7 };
-                vErrors === null ? vErrors = [err20] : vErrors.push(err20), errors++;
+                let err25 = { instancePath: instancePath + "/waivers/" + i0 + "/from", schemaPath: "common.json#/$defs/date/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema33.type, parentSchema: schema33, data: data9 };
+                vErrors === null ? vErrors = [err25] : vErrors.push(err25), errors++;
               }
             }
             if (data1.until !== void 0) {
-              let data8 = data1.until;
-              if (typeof data8 == "string") {
-                if (!pattern4.test(data8)) {
-                  let err21 = { instancePath: instancePath + "/waivers/" + i0 + "/until", schemaPath: "common.json#/$defs/date/pattern", keyword: "pattern", params: { pattern: "^[0-9]{4}-[0-9]{2}-[0-9]{2}$" }, message: 'must match pattern "^[0-9]{4}-[0-9]{2}-[0-9]{2}$"', schema: "^[0-9]{4}-[0-9]{2}-[0-9]{2}$", parentSchema: schema33, data: data8 };
-                  vErrors === null ? vErrors = [err21] : vErrors.push(err21), errors++;
+              let data10 = data1.until;
+              if (typeof data10 == "string") {
+                if (!pattern4.test(data10)) {
+                  let err26 = { instancePath: instancePath + "/waivers/" + i0 + "/until", schemaPath: "common.json#/$defs/date/pattern", keyword: "pattern", params: { pattern: "^[0-9]{4}-[0-9]{2}-[0-9]{2}$" }, message: 'must match pattern "^[0-9]{4}-[0-9]{2}-[0-9]{2}$"', schema: "^[0-9]{4}-[0-9]{2}-[0-9]{2}$", parentSchema: schema33, data: data10 };
+                  vErrors === null ? vErrors = [err26] : vErrors.push(err26), errors++;
                 }
               } else {
-                let err22 = { instancePath: instancePath + "/waivers/" + i0 + "/until", schemaPath: "common.json#/$defs/date/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema33.type, parentSchema: schema33, data: data8 };
-                vErrors === null ? vErrors = [err22] : vErrors.push(err22), errors++;
+                let err27 = { instancePath: instancePath + "/waivers/" + i0 + "/until", schemaPath: "common.json#/$defs/date/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema33.type, parentSchema: schema33, data: data10 };
+                vErrors === null ? vErrors = [err27] : vErrors.push(err27), errors++;
               }
             }
           } else {
-            let err23 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema175.properties.waivers.items.type, parentSchema: schema175.properties.waivers.items, data: data1 };
-            vErrors === null ? vErrors = [err23] : vErrors.push(err23), errors++;
+            let err28 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema175.properties.waivers.items.type, parentSchema: schema175.properties.waivers.items, data: data1 };
+            vErrors === null ? vErrors = [err28] : vErrors.push(err28), errors++;
           }
         }
       } else {
-        let err24 = { instancePath: instancePath + "/waivers", schemaPath: "#/properties/waivers/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema175.properties.waivers.type, parentSchema: schema175.properties.waivers, data: data0 };
-        vErrors === null ? vErrors = [err24] : vErrors.push(err24), errors++;
+        let err29 = { instancePath: instancePath + "/waivers", schemaPath: "#/properties/waivers/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema175.properties.waivers.type, parentSchema: schema175.properties.waivers, data: data0 };
+        vErrors === null ? vErrors = [err29] : vErrors.push(err29), errors++;
       }
     }
   } else {
-    let err25 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema175.type, parentSchema: schema175, data };
-    vErrors === null ? vErrors = [err25] : vErrors.push(err25), errors++;
+    let err30 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema175.type, parentSchema: schema175, data };
+    vErrors === null ? vErrors = [err30] : vErrors.push(err30), errors++;
   }
   return validate88.errors = vErrors, errors === 0;
 }
-var __getOwnPropNames2, __commonJS2, require_ucs2length, require_fast_deep_equal, require_equal, audit_record, schema31, schema33, schema34, schema36, schema37, schema52, schema67, func1, pattern4, schema38, schema41, schema39, schema40, schema45, schema46, schema47, schema49, schema53, schema54, schema57, schema58, schema60, schema61, schema62, pattern7, schema64, schema68, estate, schema70, schema71, schema82, schema84, schema88, schema89, pattern11, pattern21, pattern23, pattern26, schema73, schema87, price_list, schema114, schema116, schema118, pattern51, pattern53, rule_pack, schema129, schema131, func11, schema133, schema134, settings, schema165, schema167, pattern97, func0, waivers, schema175, validators;
+var __getOwnPropNames2, __commonJS2, require_ucs2length, require_fast_deep_equal, require_equal, audit_record, schema31, schema33, schema34, schema36, schema37, schema52, schema67, func1, pattern4, schema38, schema41, schema39, schema40, schema45, schema46, schema47, schema49, schema53, schema54, schema57, schema58, schema60, schema61, schema62, pattern7, schema64, schema68, estate, schema70, schema71, schema82, schema84, schema88, schema89, pattern11, pattern21, pattern23, pattern26, schema73, schema87, price_list, schema114, schema116, schema118, pattern51, pattern53, rule_pack, schema129, schema131, func11, schema133, schema134, settings, schema165, schema167, pattern97, func0, waivers, schema175, pattern108, validators;
 var init_validators = __esm({
   "src/read/generated/validators.js"() {
     "use strict";
@@ -5535,7 +5562,8 @@ var init_validators = __esm({
     func0 = require_equal().default;
     validate87.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
     waivers = validate88;
-    schema175 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "waivers.json", title: "WaiversFile", description: "Waivers: exceptions to one rule for one subject, each with a reason, an approver and dates.", type: "object", additionalProperties: false, required: ["waivers"], properties: { waivers: { type: "array", description: "The waivers.", items: { title: "WaiverDeclaration", type: "object", additionalProperties: false, required: ["rule", "subject", "reason", "approved-by", "from", "until"], description: "One exception.", properties: { rule: { $ref: "common.json#/$defs/name", description: "The name of the entry in a rule pack, or of the rule." }, subject: { $ref: "common.json#/$defs/sentence", description: "The name of the one subject it is for." }, kind: { type: "string", enum: ["estate", "site", "team", "label", "scope", "server", "volume", "volume-group", "file-system", "branch"], description: "What kind of subject is meant, where two of different kinds share the name." }, reason: { $ref: "common.json#/$defs/sentence", description: "Why the exception is right." }, "approved-by": { $ref: "common.json#/$defs/sentence", description: "Who approved it." }, from: { $ref: "common.json#/$defs/date", description: "The first day on which it applies." }, until: { $ref: "common.json#/$defs/date", description: "The last day on which it applies." } } } } } };
+    schema175 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "waivers.json", title: "WaiversFile", description: "Waivers: exceptions to one rule for one subject, each with a reason, an approver and dates.", type: "object", additionalProperties: false, required: ["waivers"], properties: { waivers: { type: "array", description: "The waivers.", items: { title: "WaiverDeclaration", type: "object", additionalProperties: false, required: ["rule", "subject", "reason", "approved-by", "from", "until"], description: "One exception.", properties: { rule: { $ref: "common.json#/$defs/name", description: "The name of the entry in a rule pack, or of the rule." }, name: { $ref: "common.json#/$defs/name", description: "The name of the one entry that is meant, where several entries of the rule apply." }, subject: { $ref: "common.json#/$defs/sentence", description: "The name of the one subject it is for." }, kind: { type: "string", enum: ["estate", "site", "team", "label", "scope", "server", "volume", "volume-group", "file-system", "branch"], description: "What kind of subject is meant, where two of different kinds share the name." }, "up-to": { type: ["string", "number"], pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})?( ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB))?$", minimum: 0, description: 'The most that the waiver covers, in the rule\'s own measure: a size such as 500 GiB, a monthly amount in quotes such as "150.00", or a number. Exactly this much is covered. `ullage rules NAME` says what the rule measures.' }, reason: { $ref: "common.json#/$defs/sentence", description: "Why the exception is right." }, "approved-by": { $ref: "common.json#/$defs/sentence", description: "Who approved it." }, from: { $ref: "common.json#/$defs/date", description: "The first day on which it applies." }, until: { $ref: "common.json#/$defs/date", description: "The last day on which it applies." } } } } } };
+    pattern108 = new RegExp("^[0-9]{1,15}(\\.[0-9]{1,15})?( ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB))?$", "u");
     validate88.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
     validators = { "audit-record": audit_record, estate, "price-list": price_list, "rule-pack": rule_pack, settings, waivers };
   }
@@ -11250,6 +11278,7 @@ var init_destructive_changes_few = __esm({
           absent: "loosest"
         }
       },
+      measures: { number: "how many changes of the branch cannot be undone" },
       needs: ["at-most"],
       looksAt: () => everyDeclaredKind,
       examples: {
@@ -11290,6 +11319,7 @@ var init_destructive_changes_few = __esm({
         yield {
           subject: { kind: "branch", name: "head" },
           place: first.place,
+          measured: { number: BigInt(losses.length) },
           message: `the branch makes ${counted(losses.length, "change")} that cannot be undone, and at most ${most} ${most === 1 ? "is" : "are"} allowed: ${losses.slice(0, named2).map(describeChange).join("; ")}${more > 0 ? `; and ${more} more` : ""}`
         };
       }
@@ -11371,6 +11401,7 @@ var init_detached_volume_owned = __esm({
           absent: "default"
         }
       },
+      measures: { number: "the days past the bound", amount: "the monthly cost of the volume" },
       needs: [],
       looksAt: () => ["volume"],
       examples: {
@@ -11436,7 +11467,8 @@ volumes:
             yield {
               ...said2,
               message: `${message} ${missing.join(" and ")}`,
-              excess: new Map([...missing.map((each) => [each, 1n]), ...costing])
+              excess: new Map([...missing.map((each) => [each, 1n]), ...costing]),
+              ...monthly === void 0 ? {} : { measured: { amount: monthly } }
             };
           }
           const misdated = misdatedBy(volume, on, entry.grace ?? 0, entry["at-most"]);
@@ -11445,7 +11477,8 @@ volumes:
               ...said2,
               facet: misdated.bound,
               message: `${message} ${misdated.how}`,
-              excess: new Map([["days", misdated.days], ...costing])
+              excess: new Map([["days", misdated.days], ...costing]),
+              measured: { number: misdated.days, ...monthly === void 0 ? {} : { amount: monthly } }
             };
           }
         }
@@ -12087,6 +12120,7 @@ var init_growth_followed_through = __esm({
           absent: "default"
         }
       },
+      measures: { size: "the unallocated size", amount: "its monthly cost" },
       needs: [],
       looksAt: () => ["volume", "volume-group", "file-system"],
       examples: {
@@ -12144,7 +12178,8 @@ attachments:
               excess: /* @__PURE__ */ new Map([
                 ["unallocated", place.idle],
                 ["monthly cost", place.monthly()]
-              ])
+              ]),
+              measured: { size: place.idle, amount: place.monthly() }
             };
           }
         };
@@ -12187,6 +12222,7 @@ var init_growth_step = __esm({
           absent: "loosest"
         }
       },
+      measures: { size: "the size by which the volume grows in one change" },
       needs: ["times", "by"],
       looksAt: () => ["volume"],
       examples: {
@@ -12228,7 +12264,8 @@ var init_growth_step = __esm({
               subject,
               place,
               message: `volume ${after.name} would grow from ${exactSize(before.size)} to ${exactSize(after.size)} in one change: ${tooFar.join("; ")}`,
-              excess: step
+              excess: step,
+              measured: { size: step }
             };
           }
         };
@@ -12349,7 +12386,8 @@ function violationOf(entry, limit, { subject, monthly, dearest }, view) {
       place,
       message: `${who} would cost ${shown4(monthly)} a month, ${apart(limit, monthly, currency)} over the limit of ${shown4(limit)}`,
       advice: `${dearest === void 0 ? "" : `The most expensive is ${nameOf(dearest)} at ${shown4(dearest.monthly)}. `}${maxMonthlySpend.advice}`,
-      excess: monthly
+      excess: monthly,
+      measured: { amount: monthly }
     };
   }
   if (entry["warn-from"] !== void 0 && monthly.gte(timesMoney(limit, entry["warn-from"])) && monthly.gt(noMoney)) {
@@ -12360,6 +12398,7 @@ function violationOf(entry, limit, { subject, monthly, dearest }, view) {
       message: `${who} would cost ${shown4(monthly)} a month, ${share2} % of the limit of ${shown4(limit)}`,
       advice: `${apart(limit, monthly, currency)} a month remains.`,
       excess: monthly,
+      measured: { amount: monthly },
       atMost: "warning"
     };
   }
@@ -12427,6 +12466,7 @@ var init_max_monthly_spend = __esm({
         }
       },
       usesPrices: ["cost"],
+      measures: { amount: "the total monthly cost" },
       needs: ["limit"],
       looksAt: () => ["server", "volume"],
       lastDay: ({ until }) => until,
@@ -16337,7 +16377,8 @@ function tooSoonFull(system, wanted, view) {
       return {
         ...common,
         message: `${who} was full at its reading of ${outlook.from}, and ${counted(wanted, "day")} must remain`,
-        excess: BigInt(wanted)
+        excess: BigInt(wanted),
+        measured: { number: BigInt(wanted) }
       };
     case "steady or shrinking":
     case "fills": {
@@ -16349,7 +16390,8 @@ function tooSoonFull(system, wanted, view) {
       return {
         ...common,
         message: `${who} ${whenFull(outlook, gone)}, if it goes on as in ${counted(outlook.readings, "reading")} up to ${outlook.from}, by ${growth} a day; ${counted(wanted, "day")} must remain`,
-        excess: BigInt(wanted - left)
+        excess: BigInt(wanted - left),
+        measured: { number: BigInt(wanted - left) }
       };
     }
   }
@@ -16520,6 +16562,10 @@ var init_minimum_headroom = __esm({
         }
       },
       scope: ["teams", "sites", "labels"],
+      measures: {
+        size: "the size that is missing",
+        number: "the volumes, attachment slots or days that are missing"
+      },
       needs: ["of"],
       looksAt({ of }) {
         switch (of) {
@@ -16606,7 +16652,8 @@ volume-groups:
               facet: room2.measure,
               place: { revision: view.revision, ...room2.place },
               message: `${messageFor2(room2, wanted, short3)}${priceOfMore(wantedOf2, room2, view)}`,
-              excess: short3
+              excess: short3,
+              measured: room2.measure === "bytes" ? { size: short3 } : { number: short3 }
             };
           }
           if (of !== "file-system" || days === void 0) return;
@@ -16651,7 +16698,8 @@ volume-groups:
               place: { revision: "head", ...room2.place },
               message: `${messageFor2(room2, wanted, wanted - room2.free)}; its file systems would fit if they were created again, but cannot grow from where they are on main`,
               advice: `Grow every member of the group, or keep the file systems smaller. ${caution}`,
-              excess: wanted - room2.free
+              excess: wanted - room2.free,
+              measured: { size: wanted - room2.free }
             };
           }
         };
@@ -23467,7 +23515,13 @@ function* shrunkVolume(change) {
   const lost = differenceOfBytes(before.size, after.size);
   const sizes = [exactSize(before.size), exactSize(after.size)];
   const what = change.kind === "volume-shrunk" ? `volume ${after.name} would shrink from ${sizes[0]} to ${sizes[1]}` : `volume ${before.name} (${sizes[0]}) would be deleted and replaced by the smaller ${after.name} (${sizes[1]}), ${change.seat}`;
-  yield { subject, place, message: `${what}: ${exact(lost)} bytes fewer`, excess: lost };
+  yield {
+    subject,
+    place,
+    message: `${what}: ${exact(lost)} bytes fewer`,
+    excess: lost,
+    measured: { size: lost }
+  };
 }
 function* shrunkFileSystem({
   before,
@@ -23482,7 +23536,8 @@ function* shrunkFileSystem({
     subject,
     place,
     message: `file system ${after.mount} on ${after.on.name} would shrink from ${exactSize(before.size)} to ${exactSize(after.size)}: ${exact(lost)} bytes fewer; ${can}`,
-    excess: lost
+    excess: lost,
+    measured: { size: lost }
   };
 }
 function* shrunkGroup({ before, after, subject, place }, base, head) {
@@ -23493,7 +23548,8 @@ function* shrunkGroup({ before, after, subject, place }, base, head) {
     place,
     message: `volume group ${after.name} would shrink with ${before.members.filter((name) => !after.members.includes(name)).join(", ")} leaving: ${exact(lost)} bytes fewer`,
     advice: `First move the data off that member to the others and remove it from the group in the guest. ${cautions}`,
-    excess: lost
+    excess: lost,
+    measured: { size: lost }
   };
 }
 var noShrink, memberBytes;
@@ -23521,6 +23577,7 @@ var init_no_shrink = __esm({
           absent: "tightest"
         }
       },
+      measures: { size: "the size that is lost" },
       needs: [],
       looksAt: () => ["volume", "volume-group", "file-system"],
       examples: {
@@ -31771,6 +31828,7 @@ var init_spend_under_a_limit = __esm({
       advice: "Give the team a limit in a change of its own, set one for the whole estate, or correct the name of the team.",
       parameters: {},
       scope: [],
+      measures: { amount: "the monthly cost that no limit covers" },
       needs: [],
       looksAt: () => everyDeclaredKind,
       comparesLimits: true,
@@ -31817,7 +31875,8 @@ var init_spend_under_a_limit = __esm({
             subject,
             place: placeOfSum(dearest, view),
             message: `${spender(subject)} would cost ${showMoney(monthly, cost.currency)} ${cost.currency} a month that no spend limit covers, ${nameOf(dearest)} among it`,
-            excess: monthly
+            excess: monthly,
+            measured: { amount: monthly }
           };
         }
       }
@@ -31839,7 +31898,8 @@ function* sizeFaults(volume, tier, { revision }) {
       ...common,
       facet: `minimum of ${tier.name}`,
       message: `${who()}, and the tier ${tier.name} offers no less than ${exactSize(tier.minimum)}; ${nearest()}`,
-      excess: tier.minimum - size
+      excess: tier.minimum - size,
+      measured: { size: tier.minimum - size }
     };
   }
   if (tier.maximum !== void 0 && size > tier.maximum) {
@@ -31847,7 +31907,8 @@ function* sizeFaults(volume, tier, { revision }) {
       ...common,
       facet: `maximum of ${tier.name}`,
       message: `${who()}, and the tier ${tier.name} offers no more than ${exactSize(tier.maximum)}; ${nearest()}`,
-      excess: size - tier.maximum
+      excess: size - tier.maximum,
+      measured: { size: size - tier.maximum }
     };
   }
   if (tier.step !== void 0 && size % tier.step !== 0n) {
@@ -31890,7 +31951,8 @@ function iopsFault(server, wanted, view) {
     ...common,
     message: `${needs}, and ${sums.length === 0 ? "it has no volumes" : sums.join(" and ")}: ${exact(missing)} short`,
     ...silent.length === 0 ? {} : { advice: "Write iops-per-gib or iops-maximum on the tier in the price list, or use another tier." },
-    excess: missing
+    excess: missing,
+    measured: { number: missing }
   };
 }
 function ioSupply(server, estate2, prices) {
@@ -31933,6 +31995,10 @@ var init_tier_bounds = __esm({
       advice: "Choose a size that the tier offers, or another tier. For IOPS: larger volumes, more of them, or a faster tier.",
       parameters: {},
       usesPrices: ["sizes", "iops"],
+      measures: {
+        size: "the size below the tier's minimum or above its maximum",
+        number: "the operations a second that are missing"
+      },
       needs: [],
       looksAt: () => ["server", "volume"],
       examples: {
@@ -34436,6 +34502,12 @@ var init_settings2 = __esm({
 });
 
 // src/policy/changes/waivers.ts
+function ceilingDirection(was, is) {
+  if (is === void 0) return was === void 0 ? "neither" : "looser";
+  if (was === void 0) return "tighter";
+  if (was.measure !== is.measure) return "unknown";
+  return is.amount.gt(was.amount) ? "looser" : is.amount.lt(was.amount) ? "tighter" : "neither";
+}
 function waiverChanges(base, head, on) {
   const grouped = (waivers2) => {
     const groups3 = /* @__PURE__ */ new Map();
@@ -34449,7 +34521,9 @@ function waiverChanges(base, head, on) {
   return allNames(before, after).flatMap((key) => {
     const old = before.get(key) ?? [];
     const now = after.get(key) ?? [];
-    const kept3 = (waiver, others) => others.some((other) => span(other) === span(waiver));
+    const kept3 = (waiver, others) => others.some(
+      (other) => span(other) === span(waiver) && ceilingDirection(other.upTo, waiver.upTo) === "neither"
+    );
     const came = now.filter((waiver) => !kept3(waiver, old));
     const left = old.filter((waiver) => !kept3(waiver, now));
     const [first] = came;
@@ -34458,36 +34532,40 @@ function waiverChanges(base, head, on) {
       const wider = first.from < gone.from || first.until > gone.until;
       const narrower = first.from > gone.from || first.until < gone.until;
       const direction = wider ? "looser" : narrower ? "tighter" : "neither";
+      const common = { of: "waiver", name: key, place: onHead(first.place) };
+      const raised = ceilingDirection(gone.upTo, first.upTo);
       return [
-        policyChange({
-          direction,
-          of: "waiver",
-          name: key,
-          key: "dates",
-          from: span(gone),
-          to: span(first),
-          place: onHead(first.place)
-        })
+        ...span(gone) === span(first) ? [] : [policyChange({ ...common, direction, key: "dates", from: span(gone), to: span(first) })],
+        ...raised === "neither" ? [] : [
+          policyChange({
+            ...common,
+            direction: raised,
+            key: "up-to",
+            from: gone.upTo?.written,
+            to: first.upTo?.written
+          })
+        ]
       ];
     }
     const told = (waiver, direction) => ({ of: "waiver", name: key, direction: waiver.until < on ? "neither" : direction });
     return [
       ...came.map(
-        (waiver) => policyChange({ ...told(waiver, "looser"), to: span(waiver), place: onHead(waiver.place) })
+        (waiver) => policyChange({ ...told(waiver, "looser"), to: termsOf(waiver), place: onHead(waiver.place) })
       ),
       ...left.map(
-        (waiver) => policyChange({ ...told(waiver, "tighter"), from: span(waiver), place: onBase(waiver.place) })
+        (waiver) => policyChange({ ...told(waiver, "tighter"), from: termsOf(waiver), place: onBase(waiver.place) })
       )
     ];
   });
 }
-var waiverKey;
+var waiverKey, termsOf;
 var init_waivers = __esm({
   "src/policy/changes/waivers.ts"() {
     "use strict";
     init_place();
     init_change2();
-    waiverKey = ({ rule, subject, kind }) => `${rule} for ${kind === void 0 ? "" : `${kind} `}${subject}`;
+    waiverKey = ({ rule, name, subject, kind }) => `${rule}${name === void 0 ? "" : ` (${name})`} for ${kind === void 0 ? "" : `${kind} `}${subject}`;
+    termsOf = ({ from: from2, until, upTo, reason, approvedBy }) => `${from2} to ${until}${upTo === void 0 ? "" : `, up to ${upTo.written}`}, approved by ${approvedBy}: ${reason}`;
   }
 });
 
@@ -34908,8 +34986,18 @@ function readWaivers(text) {
         "Correct the two dates."
       );
     }
+    const upTo = declared2["up-to"] === void 0 ? void 0 : ceilingOf(declared2["up-to"]);
+    if (upTo !== void 0 && "why" in upTo) {
+      refuse2(
+        ["waivers", index, "up-to"],
+        upTo.why,
+        "Write a size with its unit, an amount in quotes or a number."
+      );
+    }
     return {
       rule: declared2.rule,
+      ...declared2.name === void 0 ? {} : { name: declared2.name },
+      ...upTo === void 0 || "why" in upTo ? {} : { upTo },
       subject: declared2.subject,
       kind: declared2.kind,
       reason: declared2.reason,
@@ -34921,11 +35009,24 @@ function readWaivers(text) {
   });
   return outcomeOf(read, problems);
 }
-function waiverUse(waiver, rules2, used, day) {
+function ceilingOf(written) {
+  if (typeof written === "number")
+    return { measure: "number", amount: new ExactDecimal(written), written: `${written}` };
+  if (/^[0-9.]+$/.test(written)) return { measure: "amount", amount: new ExactDecimal(written), written };
+  const size = parseSize(written);
+  return typeof size === "bigint" ? { measure: "size", amount: new ExactDecimal(size.toString()), written } : size;
+}
+function covers({ upTo }, { measured: measured2 }) {
+  if (upTo === void 0) return true;
+  const amount = measured2?.[upTo.measure];
+  return amount !== void 0 && upTo.amount.gte(amount.toString());
+}
+function waiverUse(waiver, rules2, { used, outgrown }, day) {
   const known = ruleNames.includes(waiver.rule) || rules2.some(({ name }) => name === waiver.rule);
   if (!known) return { waiver, state: "unknown rule" };
   if (day > waiver.until) return { waiver, state: "expired" };
   if (day < waiver.from) return { waiver, state: "not yet" };
+  if (outgrown.has(waiver)) return { waiver, state: "outgrown" };
   return { waiver, state: used.has(waiver) ? "used" : "unused" };
 }
 var isFor;
@@ -34934,9 +35035,11 @@ var init_waiver = __esm({
     "use strict";
     init_problem();
     init_dates();
+    init_size();
     init_validate();
+    init_parameter();
     init_registry();
-    isFor = (waiver, rule, subject) => (waiver.rule === rule.name || waiver.rule === rule.entry.rule) && waiver.subject === subject.name && (waiver.kind === void 0 || waiver.kind === subject.kind);
+    isFor = (waiver, rule, subject) => (waiver.rule === rule.name || waiver.rule === rule.entry.rule) && (waiver.name === void 0 || waiver.name === rule.name) && waiver.subject === subject.name && (waiver.kind === void 0 || waiver.kind === subject.kind);
   }
 });
 
@@ -35021,10 +35124,18 @@ function isWorse(was, now) {
   }
   return isSet(was) || isMap(was) || isMore(was, now);
 }
+function waiverFor(rule, violation, { waivers: waivers2 }) {
+  const { subject } = violation;
+  const meant = waivers2.get(subject.name)?.filter((waiver2) => isFor(waiver2, rule, subject)) ?? [];
+  const waiver = meant.find((each) => covers(each, violation));
+  if (waiver !== void 0) return { waiver };
+  const [outgrown] = meant;
+  return outgrown === void 0 ? {} : { outgrown };
+}
 function finding(rule, violation, { state, about }, terms) {
   const { name, entry } = rule;
   const level = levelOf(rule, violation);
-  const waiver = state === "absent" ? void 0 : waiverFor(rule, violation.subject, terms);
+  const { waiver, outgrown } = state === "absent" ? {} : waiverFor(rule, violation, terms);
   const isWorseNow = state === "new" || state === "updated";
   return {
     rule: entry.rule,
@@ -35038,10 +35149,11 @@ function finding(rule, violation, { state, about }, terms) {
     advice: violation.advice ?? ruleOf(entry).advice,
     place: violation.place,
     waiver,
+    ...outgrown === void 0 ? {} : { outgrown },
     fails: isWorseNow && waiver === void 0 && levels.indexOf(level) <= levels.indexOf(terms.failOn)
   };
 }
-var things, carriedFinding, placedIn, isSet, isMap, isMore, waiverFor, branchFinding, stateOrder, worstFirst;
+var things, carriedFinding, placedIn, isSet, isMap, isMore, branchFinding, stateOrder, worstFirst;
 var init_findings = __esm({
   "src/policy/findings.ts"() {
     "use strict";
@@ -35067,7 +35179,6 @@ var init_findings = __esm({
       if (typeof now === "bigint") return typeof was !== "bigint" || now > was;
       return typeof was === "bigint" || now.gt(was);
     };
-    waiverFor = (rule, subject, { waivers: waivers2 }) => waivers2.get(subject.name)?.find((waiver) => isFor(waiver, rule, subject));
     branchFinding = (rule, violation, state, terms) => finding(rule, placedIn("head", violation), { state, about: "change" }, terms);
     stateOrder = ["new", "updated", "unchanged", "absent"];
     worstFirst = (a, b) => Number(b.fails) - Number(a.fails) || Number(a.baselineState === "absent") - Number(b.baselineState === "absent") || levels.indexOf(a.level) - levels.indexOf(b.level) || stateOrder.indexOf(a.baselineState) - stateOrder.indexOf(b.baselineState) || byText(a.entry, b.entry) || byText(subjectKey(a.subject), subjectKey(b.subject)) || byText(a.facet ?? "", b.facet ?? "");
@@ -35243,7 +35354,10 @@ function judgementOf(change, options2) {
   const { base, head, policy, policyFrom, unreadMain } = sides;
   const carried2 = carriedFindings(before, touched, findingTerms(policy, on, failOn));
   const findings = [...change.findings, ...carried2].sort(worstFirst);
-  const used = new Set(findings.flatMap(({ waiver }) => waiver ?? []));
+  const uses = {
+    used: new Set(findings.flatMap(({ waiver }) => waiver ?? [])),
+    outgrown: new Set(findings.flatMap(({ outgrown }) => outgrown ?? []))
+  };
   return {
     ...verdictOf(change),
     base: base.label,
@@ -35263,7 +35377,7 @@ function judgementOf(change, options2) {
     headroom: headroomChanges(change),
     policyChanges,
     proposed: propose(change, options2),
-    waivers: policy.waivers.map((waiver) => waiverUse(waiver, policy.rules, used, on))
+    waivers: policy.waivers.map((waiver) => waiverUse(waiver, policy.rules, uses, on))
   };
 }
 function propose({ sides, before, comparison, touched, policyChanges }, options2) {
@@ -73530,6 +73644,8 @@ var waiverReport = (waiver, policyFrom) => ({
   rule: waiver.rule,
   subject: waiver.subject,
   kind: waiver.kind ?? null,
+  name: waiver.name ?? null,
+  upTo: waiver.upTo?.written ?? null,
   reason: waiver.reason,
   approvedBy: waiver.approvedBy,
   from: waiver.from,
@@ -74029,6 +74145,7 @@ function lossSentence(changes) {
 }
 
 // src/report/model/findings.ts
+init_visible();
 init_wording();
 var groups = ["fails", "warns", "on main", "waived", "fixed"];
 var titles = {
@@ -74080,11 +74197,13 @@ function findingEntry(finding2, group) {
       atRevision(place),
       ...baselineState2 === "updated" ? [line("state", "Already on main, and made worse by this change.")] : [],
       ...waiver === void 0 ? [] : [line("waiver", waiverWords(waiver)), at2(waiver.place, "", "waived at")],
+      ...finding2.outgrown === void 0 ? [] : [line("waiver", outgrownWords(finding2.outgrown))],
       ...open5 ? [advice("advice", adviceOf(finding2))] : []
     ]
   };
 }
-var waiverWords = ({ reason, approvedBy, until }) => `${reason}; approved by ${approvedBy}, until ${until}.`;
+var waiverWords = ({ reason, approvedBy, until, upTo }) => `${reason}; approved by ${approvedBy}, until ${until}${upTo === void 0 ? "" : `, up to ${upTo.written}`}.`;
+var outgrownWords = ({ upTo, place }) => `The waiver at ${visible(place.file)}:${place.line} ${upTo === void 0 ? "covers less" : `covers no more than ${upTo.written}`}.`;
 var adviceOf = ({ advice: whole2 }) => whole2.includes(cautions) ? `${whole2.replace(cautions, "").trim()} See the cautions.` : whole2;
 
 // src/report/model/cautions.ts
@@ -74554,6 +74673,11 @@ function waiverState({
     case "used":
     case "not yet":
       return void 0;
+    case "outgrown":
+      return {
+        word: "outgrown",
+        text: `covers ${waiver.upTo === void 0 ? "less" : `up to ${waiver.upTo.written}`} and is outgrown; remain within it, or have a higher ceiling approved`
+      };
     case "unused":
       return { word: "unused", text: "waives nothing; remove it if it is no longer needed" };
     case "expired":

@@ -414,7 +414,7 @@ function waiverRemarks(
     message,
     advice,
   });
-  const { state } = waiverUse(waiver, policy.rules, new Set(), on);
+  const { state } = waiverUse(waiver, policy.rules, { used: new Set(), outgrown: new Set() }, on);
   if (state === 'unknown rule') {
     const names = policy.rules.flatMap((each) => [each.name, each.entry.rule]);
     return [

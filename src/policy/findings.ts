@@ -4,7 +4,7 @@ import { byText } from '../base/order.ts';
 import { headSubject, type Renames } from '../change/renames.ts';
 import type { Touched } from '../change/touched.ts';
 import { holdsOn } from '../estate/dates.ts';
-import { type Subject, subjectKey } from '../estate/estate.ts';
+import { subjectKey } from '../estate/estate.ts';
 import { ruleOf } from '../rules/registry.ts';
 import { type Amount, type Excess, levels, type Violation } from '../rules/rule.ts';
 import { renameRefs } from '../rules/subject-ref.ts';
@@ -13,7 +13,7 @@ import { type Evaluation, levelOf, touchedKeys, type ViolationEdit } from './eva
 import type { BaselineState, Finding } from './judgement.ts';
 import type { Policy, PolicyRule, Waiver } from './policy.ts';
 import { changesInScope } from './scope.ts';
-import { isFor } from './waiver.ts';
+import { covers, isFor } from './waiver.ts';
 
 /** What turns a violation into a finding. */
 export interface FindingTerms {
@@ -161,8 +161,19 @@ const isMore = (was: Amount, now: Amount): boolean => {
   return typeof was === 'bigint' || now.gt(was);
 };
 
-const waiverFor = (rule: PolicyRule, subject: Subject, { waivers }: FindingTerms): Waiver | undefined =>
-  waivers.get(subject.name)?.find((waiver) => isFor(waiver, rule, subject));
+/** The waiver that lets a violation stand; where none does, one that is for it and covers less. */
+function waiverFor(
+  rule: PolicyRule,
+  violation: Violation,
+  { waivers }: FindingTerms,
+): { readonly waiver?: Waiver; readonly outgrown?: Waiver } {
+  const { subject } = violation;
+  const meant = waivers.get(subject.name)?.filter((waiver) => isFor(waiver, rule, subject)) ?? [];
+  const waiver = meant.find((each) => covers(each, violation));
+  if (waiver !== undefined) return { waiver };
+  const [outgrown] = meant;
+  return outgrown === undefined ? {} : { outgrown };
+}
 
 /** A finding of a rule about a state that is said of the branch alone. */
 export const branchFinding = (
@@ -181,7 +192,7 @@ function finding(
   const { name, entry } = rule;
   const level = levelOf(rule, violation);
   // What is no longer said needs no waiver.
-  const waiver = state === 'absent' ? undefined : waiverFor(rule, violation.subject, terms);
+  const { waiver, outgrown } = state === 'absent' ? {} : waiverFor(rule, violation, terms);
   const isWorseNow = state === 'new' || state === 'updated';
   return {
     rule: entry.rule,
@@ -195,6 +206,7 @@ function finding(
     advice: violation.advice ?? ruleOf(entry).advice,
     place: violation.place,
     waiver,
+    ...(outgrown === undefined ? {} : { outgrown }),
     fails: isWorseNow && waiver === undefined && levels.indexOf(level) <= levels.indexOf(terms.failOn),
   };
 }

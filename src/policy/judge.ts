@@ -221,7 +221,10 @@ export function judgementOf(change: ChangeEvaluation, options: JudgeOptions): Ju
   const { base, head, policy, policyFrom, unreadMain } = sides;
   const carried = carriedFindings(before, touched, findingTerms(policy, on, failOn));
   const findings = [...change.findings, ...carried].sort(worstFirst);
-  const used = new Set(findings.flatMap(({ waiver }) => waiver ?? []));
+  const uses = {
+    used: new Set(findings.flatMap(({ waiver }) => waiver ?? [])),
+    outgrown: new Set(findings.flatMap(({ outgrown }) => outgrown ?? [])),
+  };
   return {
     ...verdictOf(change),
     base: base.label,
@@ -241,7 +244,7 @@ export function judgementOf(change: ChangeEvaluation, options: JudgeOptions): Ju
     headroom: headroomChanges(change),
     policyChanges,
     proposed: propose(change, options),
-    waivers: policy.waivers.map((waiver) => waiverUse(waiver, policy.rules, used, on)),
+    waivers: policy.waivers.map((waiver) => waiverUse(waiver, policy.rules, uses, on)),
   };
 }
 

@@ -31,6 +31,8 @@ export interface Finding {
   readonly advice: string;
   readonly place: RevisionPlace;
   readonly waiver: Waiver | undefined;
+  /** A waiver that is for this finding and covers less than it comes to; only where no other covers it. */
+  readonly outgrown?: Waiver;
   /** Whether this finding by itself makes the verdict fail. */
   readonly fails: boolean;
 }

@@ -1,11 +1,12 @@
 /** A policy: everything that a judgement goes by. The gate takes it from the base. */
 
+import type { Decimal } from 'decimal.js';
 import type { Place, Problem } from '../base/problem.ts';
 import type { EstateUsage } from '../capacity/usage.ts';
 import type { Settings } from '../estate/settings.ts';
 import type { PriceList } from '../price/price-list.ts';
 import { type EntryChecks, ruleOf } from '../rules/registry.ts';
-import type { Level, RuleEntry } from '../rules/rule.ts';
+import type { Level, Measure, RuleEntry } from '../rules/rule.ts';
 
 /** One rule as a pack sets it. */
 export interface PolicyRule {
@@ -20,11 +21,22 @@ export interface PolicyRule {
   readonly shippedIn: string | undefined;
 }
 
+/** The most that a waiver covers: a figure in one of a rule's measures, and as it is written. */
+export interface Ceiling {
+  readonly measure: Measure;
+  readonly amount: Decimal;
+  readonly written: string;
+}
+
 /** A dated, reasoned, signed-for exception to one rule for one subject. */
 export interface Waiver {
   readonly rule: string;
   readonly subject: string;
   readonly kind: string | undefined;
+  /** The one entry that is meant, by its name; any of the rule's where left out. */
+  readonly name?: string;
+  /** The most that it covers, as the rule measures it; all of it where left out. */
+  readonly upTo?: Ceiling;
   readonly reason: string;
   readonly approvedBy: string;
   /** First and last day on which it holds, RFC 3339 full-dates. */

@@ -3,10 +3,13 @@
 import { outcomeOf, type PartialOutcome, type Problem } from '../base/problem.ts';
 import { isDay } from '../estate/dates.ts';
 import type { Subject } from '../estate/estate.ts';
+import { parseSize } from '../estate/size.ts';
 import type { ReadDocument, Step } from '../read/document.ts';
 import { validate } from '../read/validate.ts';
+import { ExactDecimal } from '../rules/parameter.ts';
 import { ruleNames } from '../rules/registry.ts';
-import type { PolicyRule, Waiver } from './policy.ts';
+import type { Violation } from '../rules/rule.ts';
+import type { Ceiling, PolicyRule, Waiver } from './policy.ts';
 
 export function readWaivers(text: ReadDocument): PartialOutcome<readonly Waiver[]> {
   const valid = validate('waivers', text);
@@ -36,8 +39,18 @@ export function readWaivers(text: ReadDocument): PartialOutcome<readonly Waiver[
         'Correct the two dates.',
       );
     }
+    const upTo = declared['up-to'] === undefined ? undefined : ceilingOf(declared['up-to']);
+    if (upTo !== undefined && 'why' in upTo) {
+      refuse(
+        ['waivers', index, 'up-to'],
+        upTo.why,
+        'Write a size with its unit, an amount in quotes or a number.',
+      );
+    }
     return {
       rule: declared.rule,
+      ...(declared.name === undefined ? {} : { name: declared.name }),
+      ...(upTo === undefined || 'why' in upTo ? {} : { upTo }),
       subject: declared.subject,
       kind: declared.kind,
       reason: declared.reason,
@@ -50,6 +63,27 @@ export function readWaivers(text: ReadDocument): PartialOutcome<readonly Waiver[
   return outcomeOf(read, problems);
 }
 
+/** A text with a unit is a size, one without an amount of money; a bare number is a number. */
+function ceilingOf(written: string | number): Ceiling | { readonly why: string } {
+  if (typeof written === 'number')
+    return { measure: 'number', amount: new ExactDecimal(written), written: `${written}` };
+  if (/^[0-9.]+$/.test(written)) return { measure: 'amount', amount: new ExactDecimal(written), written };
+  const size = parseSize(written);
+  return typeof size === 'bigint'
+    ? { measure: 'size', amount: new ExactDecimal(size.toString()), written }
+    : size;
+}
+
+/**
+ * Whether a waiver covers so much. Its ceiling holds at equality; what is not measured as the ceiling is given is
+ * covered by none.
+ */
+export function covers({ upTo }: Waiver, { measured }: Pick<Violation, 'measured'>): boolean {
+  if (upTo === undefined) return true;
+  const amount = measured?.[upTo.measure];
+  return amount !== undefined && upTo.amount.gte(amount.toString());
+}
+
 /** Whether a waiver is for what a rule says of a subject; the dates are asked for apart. */
 export const isFor = (
   waiver: Waiver,
@@ -57,24 +91,27 @@ export const isFor = (
   subject: Subject,
 ): boolean =>
   (waiver.rule === rule.name || waiver.rule === rule.entry.rule) &&
+  (waiver.name === undefined || waiver.name === rule.name) &&
   waiver.subject === subject.name &&
   (waiver.kind === undefined || waiver.kind === subject.kind);
 
 /** What became of a waiver in a judgement. */
 export interface WaiverUse {
   readonly waiver: Waiver;
-  readonly state: 'used' | 'unused' | 'expired' | 'not yet' | 'unknown rule';
+  readonly state: 'used' | 'outgrown' | 'unused' | 'expired' | 'not yet' | 'unknown rule';
 }
 
 export function waiverUse(
   waiver: Waiver,
   rules: readonly PolicyRule[],
-  used: ReadonlySet<Waiver>,
+  { used, outgrown }: { readonly used: ReadonlySet<Waiver>; readonly outgrown: ReadonlySet<Waiver> },
   day: string,
 ): WaiverUse {
   const known = ruleNames.includes(waiver.rule) || rules.some(({ name }) => name === waiver.rule);
   if (!known) return { waiver, state: 'unknown rule' };
   if (day > waiver.until) return { waiver, state: 'expired' };
   if (day < waiver.from) return { waiver, state: 'not yet' };
+  // What it lets stand elsewhere does not make up for what it no longer covers.
+  if (outgrown.has(waiver)) return { waiver, state: 'outgrown' };
   return { waiver, state: used.has(waiver) ? 'used' : 'unused' };
 }

@@ -199,6 +199,8 @@ const waiverReport = (waiver: Waiver, policyFrom: 'base' | 'head'): WaiverReport
   rule: waiver.rule,
   subject: waiver.subject,
   kind: waiver.kind ?? null,
+  name: waiver.name ?? null,
+  upTo: waiver.upTo?.written ?? null,
   reason: waiver.reason,
   approvedBy: waiver.approvedBy,
   from: waiver.from,

@@ -92,9 +92,21 @@ function ruleSections(rule: Rule): readonly Section[] {
         ? sentence('Only name, level, where and enabled, which every rule takes.')
         : { kind: 'table', table: parameterTable(parameters) },
     ),
+    ...(rule.measures === undefined
+      ? []
+      : [titled('The ceiling of a waiver (up-to)', sentence(ceilingWords(rule.measures)))]),
     titled('Level', sentence(`${rule.level}, unless the entry sets another.`)),
   ];
 }
+
+/** What each kind of ceiling is held against. */
+const ceilingWords = (measures: NonNullable<Rule['measures']>): string =>
+  `${(['size', 'amount', 'number'] as const)
+    .flatMap((measure) => {
+      const what = measures[measure];
+      return what === undefined ? [] : [`${measure === 'amount' ? 'an' : 'a'} ${measure}: ${what}`];
+    })
+    .join('; ')}.`;
 
 const parameterTable = (parameters: readonly (readonly [string, Parameter])[]): Table => ({
   columns: [words('parameter'), words('what it is'), words('looser when')],

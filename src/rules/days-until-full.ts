@@ -44,6 +44,7 @@ export function tooSoonFull(system: FileSystem, wanted: number, view: View): Vio
         ...common,
         message: `${who} was full at its reading of ${outlook.from}, and ${counted(wanted, 'day')} must remain`,
         excess: BigInt(wanted),
+        measured: { number: BigInt(wanted) },
       };
     case 'steady or shrinking':
     case 'fills': {
@@ -58,6 +59,7 @@ export function tooSoonFull(system: FileSystem, wanted: number, view: View): Vio
         ...common,
         message: `${who} ${whenFull(outlook, gone)}, if it goes on as in ${counted(outlook.readings, 'reading')} up to ${outlook.from}, by ${growth} a day; ${counted(wanted, 'day')} must remain`,
         excess: BigInt(wanted - left),
+        measured: { number: BigInt(wanted - left) },
       };
     }
   }

@@ -24,6 +24,7 @@ export const destructiveChangesFew: ChangeRule<'destructive-changes-few'> = {
       absent: 'loosest',
     },
   },
+  measures: { number: 'how many changes of the branch cannot be undone' },
   needs: ['at-most'],
   looksAt: () => everyDeclaredKind,
   examples: {
@@ -65,6 +66,7 @@ export const destructiveChangesFew: ChangeRule<'destructive-changes-few'> = {
       yield {
         subject: { kind: 'branch', name: 'head' },
         place: first.place,
+        measured: { number: BigInt(losses.length) },
         message: `the branch makes ${counted(losses.length, 'change')} that cannot be undone, and at most ${most} ${most === 1 ? 'is' : 'are'} allowed: ${losses.slice(0, named).map(describeChange).join('; ')}${more > 0 ? `; and ${more} more` : ''}`,
       };
     },

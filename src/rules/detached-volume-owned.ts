@@ -37,6 +37,7 @@ export const detachedVolumeOwned: StateRule<'detached-volume-owned'> = {
       absent: 'default',
     },
   },
+  measures: { number: 'the days past the bound', amount: 'the monthly cost of the volume' },
   needs: [],
   looksAt: () => ['volume'],
   examples: {
@@ -106,6 +107,7 @@ volumes:
             ...said,
             message: `${message} ${missing.join(' and ')}`,
             excess: new Map<string, Amount>([...missing.map((each) => [each, 1n] as const), ...costing]),
+            ...(monthly === undefined ? {} : { measured: { amount: monthly } }),
           };
         }
         // Apart from what is missing, since it is worse by the day.
@@ -116,6 +118,7 @@ volumes:
             facet: misdated.bound,
             message: `${message} ${misdated.how}`,
             excess: new Map<string, Amount>([['days', misdated.days], ...costing]),
+            measured: { number: misdated.days, ...(monthly === undefined ? {} : { amount: monthly }) },
           };
         }
       }

@@ -43,6 +43,7 @@ export const growthFollowedThrough: StateRule<'growth-followed-through'> = {
       absent: 'default',
     },
   },
+  measures: { size: 'the unallocated size', amount: 'its monthly cost' },
   needs: [],
   looksAt: () => ['volume', 'volume-group', 'file-system'],
   examples: {
@@ -103,6 +104,7 @@ attachments:
             ['unallocated', place.idle],
             ['monthly cost', place.monthly()],
           ]),
+          measured: { size: place.idle, amount: place.monthly() },
         };
       }
     };

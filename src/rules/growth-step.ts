@@ -29,6 +29,7 @@ export const growthStep: ChangeRule<'growth-step'> = {
       absent: 'loosest',
     },
   },
+  measures: { size: 'the size by which the volume grows in one change' },
   needs: ['times', 'by'],
   looksAt: () => ['volume'],
   examples: {
@@ -75,6 +76,7 @@ export const growthStep: ChangeRule<'growth-step'> = {
           place,
           message: `volume ${after.name} would grow from ${exactSize(before.size)} to ${exactSize(after.size)} in one change: ${tooFar.join('; ')}`,
           excess: step,
+          measured: { size: step },
         };
       }
     };

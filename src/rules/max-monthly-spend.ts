@@ -58,6 +58,7 @@ export const maxMonthlySpend: StateRule<'max-monthly-spend'> = {
     },
   },
   usesPrices: ['cost'],
+  measures: { amount: 'the total monthly cost' },
   needs: ['limit'],
   looksAt: () => ['server', 'volume'],
   lastDay: ({ until }) => until,
@@ -125,6 +126,7 @@ function violationOf(
       message: `${who} would cost ${shown(monthly)} a month, ${apart(limit, monthly, currency)} over the limit of ${shown(limit)}`,
       advice: `${dearest === undefined ? '' : `The most expensive is ${nameOf(dearest)} at ${shown(dearest.monthly)}. `}${maxMonthlySpend.advice}`,
       excess: monthly,
+      measured: { amount: monthly },
     };
   }
   if (
@@ -139,6 +141,7 @@ function violationOf(
       message: `${who} would cost ${shown(monthly)} a month, ${share} % of the limit of ${shown(limit)}`,
       advice: `${apart(limit, monthly, currency)} a month remains.`,
       excess: monthly,
+      measured: { amount: monthly },
       atMost: 'warning',
     };
   }

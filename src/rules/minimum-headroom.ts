@@ -75,6 +75,10 @@ export const minimumHeadroom: StateRule<'minimum-headroom'> = {
     },
   },
   scope: ['teams', 'sites', 'labels'],
+  measures: {
+    size: 'the size that is missing',
+    number: 'the volumes, attachment slots or days that are missing',
+  },
   needs: ['of'],
   looksAt({ of }) {
     switch (of) {
@@ -165,6 +169,7 @@ volume-groups:
           place: { revision: view.revision, ...room.place },
           message: `${messageFor(room, wanted, short)}${priceOfMore(wantedOf, room, view)}`,
           excess: short,
+          measured: room.measure === 'bytes' ? { size: short } : { number: short },
         };
       }
       if (of !== 'file-system' || days === undefined) return;
@@ -211,6 +216,7 @@ volume-groups:
           message: `${messageFor(room, wanted, wanted - room.free)}; its file systems would fit if they were created again, but cannot grow from where they are on main`,
           advice: `Grow every member of the group, or keep the file systems smaller. ${caution}`,
           excess: wanted - room.free,
+          measured: { size: wanted - room.free },
         };
       }
     };

@@ -25,6 +25,7 @@ export const noShrink: ChangeRule<'no-shrink'> = {
       absent: 'tightest',
     },
   },
+  measures: { size: 'the size that is lost' },
   needs: [],
   looksAt: () => ['volume', 'volume-group', 'file-system'],
   examples: {
@@ -73,7 +74,13 @@ function* shrunkVolume(change: ChangeOf<'volume-shrunk' | 'volume-re-created'>):
     change.kind === 'volume-shrunk'
       ? `volume ${after.name} would shrink from ${sizes[0]} to ${sizes[1]}`
       : `volume ${before.name} (${sizes[0]}) would be deleted and replaced by the smaller ${after.name} (${sizes[1]}), ${change.seat}`;
-  yield { subject, place, message: `${what}: ${exact(lost)} bytes fewer`, excess: lost };
+  yield {
+    subject,
+    place,
+    message: `${what}: ${exact(lost)} bytes fewer`,
+    excess: lost,
+    measured: { size: lost },
+  };
 }
 
 function* shrunkFileSystem({
@@ -94,6 +101,7 @@ function* shrunkFileSystem({
     place,
     message: `file system ${after.mount} on ${after.on.name} would shrink from ${exactSize(before.size)} to ${exactSize(after.size)}: ${exact(lost)} bytes fewer; ${can}`,
     excess: lost,
+    measured: { size: lost },
   };
 }
 
@@ -111,6 +119,7 @@ function* shrunkGroup(
     message: `volume group ${after.name} would shrink with ${before.members.filter((name) => !after.members.includes(name)).join(', ')} leaving: ${exact(lost)} bytes fewer`,
     advice: `First move the data off that member to the others and remove it from the group in the guest. ${cautions}`,
     excess: lost,
+    measured: { size: lost },
   };
 }
 

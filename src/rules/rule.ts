@@ -35,6 +35,12 @@ export type Excess = Amount | ReadonlySet<string> | ReadonlyMap<string, Amount>;
 
 export type Amount = bigint | Decimal;
 
+/** What the ceiling of a waiver can be: a size in bytes, an amount of money a month, or a plain number. */
+export type Measure = 'size' | 'amount' | 'number';
+
+/** What a finding comes to, in each measure that a waiver's ceiling may be given in. */
+export type Measured = Readonly<Partial<Record<Measure, Amount>>>;
+
 /** What a rule has to say about one subject. The engine adds the level, the baseline state and the waiver. */
 export interface Violation {
   readonly subject: Subject;
@@ -54,6 +60,8 @@ export interface Violation {
    * thing is either wrong or not. In a set, and in what is measured, too, names are written with `subjectRef`.
    */
   readonly excess?: Excess;
+  /** What the ceiling of a waiver is held against; left out where there is nothing to measure, and no ceiling covers it. */
+  readonly measured?: Measured;
   /** A violation below the bound (a warning on the way to it) caps the entry's level here. */
   readonly atMost?: Level;
 }
@@ -128,6 +136,8 @@ interface RuleBase<N extends RuleName> extends RuleText {
   readonly usesPrices?: readonly PriceUse[];
   /** Whether it says of the estate what depends on which limits the policy sets, so that it is asked again with them. */
   readonly comparesLimits?: true;
+  /** What `measured` holds in each measure, in words: how the ceiling of a waiver is read. */
+  readonly measures?: Readonly<Partial<Record<Measure, string>>>;
   /** The limit that an entry sets on monthly cost, for a rule that is one. */
   spendLimit?(entry: EntryOf<N>): SpendLimit | undefined;
 }

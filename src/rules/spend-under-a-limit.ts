@@ -15,6 +15,7 @@ export const spendUnderALimit: StateRule<'spend-under-a-limit'> = {
     'Give the team a limit in a change of its own, set one for the whole estate, or correct the name of the team.',
   parameters: {},
   scope: [],
+  measures: { amount: 'the monthly cost that no limit covers' },
   needs: [],
   looksAt: () => everyDeclaredKind,
   comparesLimits: true,
@@ -63,6 +64,7 @@ export const spendUnderALimit: StateRule<'spend-under-a-limit'> = {
           place: placeOfSum(dearest, view),
           message: `${spender(subject)} would cost ${showMoney(monthly, cost.currency)} ${cost.currency} a month that no spend limit covers, ${nameOf(dearest)} among it`,
           excess: monthly,
+          measured: { amount: monthly },
         };
       }
     },

@@ -19,6 +19,10 @@ export const tierBounds: StateRule<'tier-bounds'> = {
     'Choose a size that the tier offers, or another tier. For IOPS: larger volumes, more of them, or a faster tier.',
   parameters: {},
   usesPrices: ['sizes', 'iops'],
+  measures: {
+    size: "the size below the tier's minimum or above its maximum",
+    number: 'the operations a second that are missing',
+  },
   needs: [],
   looksAt: () => ['server', 'volume'],
   examples: {
@@ -74,6 +78,7 @@ function* sizeFaults(volume: Volume, tier: Tier, { revision }: View): Iterable<V
       facet: `minimum of ${tier.name}`,
       message: `${who()}, and the tier ${tier.name} offers no less than ${exactSize(tier.minimum)}; ${nearest()}`,
       excess: tier.minimum - size,
+      measured: { size: tier.minimum - size },
     };
   }
   if (tier.maximum !== undefined && size > tier.maximum) {
@@ -82,6 +87,7 @@ function* sizeFaults(volume: Volume, tier: Tier, { revision }: View): Iterable<V
       facet: `maximum of ${tier.name}`,
       message: `${who()}, and the tier ${tier.name} offers no more than ${exactSize(tier.maximum)}; ${nearest()}`,
       excess: size - tier.maximum,
+      measured: { size: size - tier.maximum },
     };
   }
   if (tier.step !== undefined && size % tier.step !== 0n) {
@@ -146,6 +152,7 @@ function iopsFault(server: Server, wanted: number, view: View): Violation | unde
       ? {}
       : { advice: 'Write iops-per-gib or iops-maximum on the tier in the price list, or use another tier.' }),
     excess: missing,
+    measured: { number: missing },
   };
 }
 

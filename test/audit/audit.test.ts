@@ -224,7 +224,11 @@ describe('the questions', () => {
   it('tell every loosening, with from, to and by whom', async () => {
     expect(await rows('--show', 'loosenings')).toMatchObject([
       { on: '2026-02-01', by: 'Avery Tern', name: 'imagery-limit', key: 'limit', from: '20.00', to: '30.00' },
-      { on: '2026-02-20', of: 'waiver', to: '2026-02-20 to 2026-03-01' },
+      {
+        on: '2026-02-20',
+        of: 'waiver',
+        to: '2026-02-20 to 2026-03-01, approved by head of imagery: on its way',
+      },
     ]);
   });
 

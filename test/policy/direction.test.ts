@@ -282,7 +282,7 @@ describe('a policy change is listed with its direction', () => {
       'a waiver brought along',
       {},
       waiver('from: 2026-11-01, until: 2026-12-01'),
-      ['looser: growth-step for v (none to 2026-11-01 to 2026-12-01)'],
+      ['looser: growth-step for v (none to 2026-11-01 to 2026-12-01, approved by head: import)'],
     ],
     [
       'a waiver made longer',
@@ -294,13 +294,13 @@ describe('a policy change is listed with its direction', () => {
       'a waiver taken out',
       waiver('from: 2026-11-01, until: 2026-12-01'),
       { 'waivers/a.yaml': 'waivers: []\n' },
-      ['tighter: growth-step for v (2026-11-01 to 2026-12-01 to none)'],
+      ['tighter: growth-step for v (2026-11-01 to 2026-12-01, approved by head: import to none)'],
     ],
     [
       'a waiver that is over already',
       {},
       waiver('from: 2026-01-01, until: 2026-02-01'),
-      ['neither: growth-step for v (none to 2026-01-01 to 2026-02-01)'],
+      ['neither: growth-step for v (none to 2026-01-01 to 2026-02-01, approved by head: import)'],
     ],
   ])('%s', async (_what, before, after, changes) => {
     expect(await listed(before, after)).toEqual(changes);

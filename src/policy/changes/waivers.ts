@@ -1,11 +1,23 @@
 /** What differs between the waivers of two policies. */
 import { onBase, onHead } from '../../change/place.ts';
 import type { PolicyChange } from '../../rules/view.ts';
-import type { Waiver } from '../policy.ts';
-import { allNames, policyChange } from './change.ts';
+import type { Ceiling, Waiver } from '../policy.ts';
+import { allNames, type Direction, policyChange } from './change.ts';
 
-const waiverKey = ({ rule, subject, kind }: Waiver): string =>
-  `${rule} for ${kind === undefined ? '' : `${kind} `}${subject}`;
+const waiverKey = ({ rule, name, subject, kind }: Waiver): string =>
+  `${rule}${name === undefined ? '' : ` (${name})`} for ${kind === undefined ? '' : `${kind} `}${subject}`;
+
+/** Which way a ceiling went: a higher one and none at all let more through; two measures cannot be compared. */
+function ceilingDirection(was: Ceiling | undefined, is: Ceiling | undefined): Direction {
+  if (is === undefined) return was === undefined ? 'neither' : 'looser';
+  if (was === undefined) return 'tighter';
+  if (was.measure !== is.measure) return 'unknown';
+  return is.amount.gt(was.amount) ? 'looser' : is.amount.lt(was.amount) ? 'tighter' : 'neither';
+}
+
+/** What it lets through, until when, why and on whose word. */
+const termsOf = ({ from, until, upTo, reason, approvedBy }: Waiver): string =>
+  `${from} to ${until}${upTo === undefined ? '' : `, up to ${upTo.written}`}, approved by ${approvedBy}: ${reason}`;
 
 export function waiverChanges(
   base: readonly Waiver[],
@@ -25,7 +37,9 @@ export function waiverChanges(
     const old = before.get(key) ?? [];
     const now = after.get(key) ?? [];
     const kept = (waiver: Waiver, others: readonly Waiver[]): boolean =>
-      others.some((other) => span(other) === span(waiver));
+      others.some(
+        (other) => span(other) === span(waiver) && ceilingDirection(other.upTo, waiver.upTo) === 'neither',
+      );
     const came = now.filter((waiver) => !kept(waiver, old));
     const left = old.filter((waiver) => !kept(waiver, now));
     const [first] = came;
@@ -34,16 +48,23 @@ export function waiverChanges(
       const wider = first.from < gone.from || first.until > gone.until;
       const narrower = first.from > gone.from || first.until < gone.until;
       const direction = wider ? 'looser' : narrower ? 'tighter' : 'neither';
+      const common = { of: 'waiver', name: key, place: onHead(first.place) } as const;
+      const raised = ceilingDirection(gone.upTo, first.upTo);
       return [
-        policyChange({
-          direction,
-          of: 'waiver',
-          name: key,
-          key: 'dates',
-          from: span(gone),
-          to: span(first),
-          place: onHead(first.place),
-        }),
+        ...(span(gone) === span(first)
+          ? []
+          : [policyChange({ ...common, direction, key: 'dates', from: span(gone), to: span(first) })]),
+        ...(raised === 'neither'
+          ? []
+          : [
+              policyChange({
+                ...common,
+                direction: raised,
+                key: 'up-to',
+                from: gone.upTo?.written,
+                to: first.upTo?.written,
+              }),
+            ]),
       ];
     }
     // A waiver that is over before it comes lets nothing through.
@@ -51,10 +72,10 @@ export function waiverChanges(
       ({ of: 'waiver', name: key, direction: waiver.until < on ? 'neither' : direction }) as const;
     return [
       ...came.map((waiver) =>
-        policyChange({ ...told(waiver, 'looser'), to: span(waiver), place: onHead(waiver.place) }),
+        policyChange({ ...told(waiver, 'looser'), to: termsOf(waiver), place: onHead(waiver.place) }),
       ),
       ...left.map((waiver) =>
-        policyChange({ ...told(waiver, 'tighter'), from: span(waiver), place: onBase(waiver.place) }),
+        policyChange({ ...told(waiver, 'tighter'), from: termsOf(waiver), place: onBase(waiver.place) }),
       ),
     ];
   });

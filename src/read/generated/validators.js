@@ -4993,7 +4993,7 @@ function validate87(data, { instancePath = "", parentData, parentDataProperty, r
   return validate87.errors = vErrors, errors === 0;
 }
 validate87.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var waivers = validate88, schema175 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "waivers.json", title: "WaiversFile", description: "Waivers: exceptions to one rule for one subject, each with a reason, an approver and dates.", type: "object", additionalProperties: !1, required: ["waivers"], properties: { waivers: { type: "array", description: "The waivers.", items: { title: "WaiverDeclaration", type: "object", additionalProperties: !1, required: ["rule", "subject", "reason", "approved-by", "from", "until"], description: "One exception.", properties: { rule: { $ref: "common.json#/$defs/name", description: "The name of the entry in a rule pack, or of the rule." }, subject: { $ref: "common.json#/$defs/sentence", description: "The name of the one subject it is for." }, kind: { type: "string", enum: ["estate", "site", "team", "label", "scope", "server", "volume", "volume-group", "file-system", "branch"], description: "What kind of subject is meant, where two of different kinds share the name." }, reason: { $ref: "common.json#/$defs/sentence", description: "Why the exception is right." }, "approved-by": { $ref: "common.json#/$defs/sentence", description: "Who approved it." }, from: { $ref: "common.json#/$defs/date", description: "The first day on which it applies." }, until: { $ref: "common.json#/$defs/date", description: "The last day on which it applies." } } } } } };
+var waivers = validate88, schema175 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "waivers.json", title: "WaiversFile", description: "Waivers: exceptions to one rule for one subject, each with a reason, an approver and dates.", type: "object", additionalProperties: !1, required: ["waivers"], properties: { waivers: { type: "array", description: "The waivers.", items: { title: "WaiverDeclaration", type: "object", additionalProperties: !1, required: ["rule", "subject", "reason", "approved-by", "from", "until"], description: "One exception.", properties: { rule: { $ref: "common.json#/$defs/name", description: "The name of the entry in a rule pack, or of the rule." }, name: { $ref: "common.json#/$defs/name", description: "The name of the one entry that is meant, where several entries of the rule apply." }, subject: { $ref: "common.json#/$defs/sentence", description: "The name of the one subject it is for." }, kind: { type: "string", enum: ["estate", "site", "team", "label", "scope", "server", "volume", "volume-group", "file-system", "branch"], description: "What kind of subject is meant, where two of different kinds share the name." }, "up-to": { type: ["string", "number"], pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})?( ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB))?$", minimum: 0, description: 'The most that the waiver covers, in the rule\'s own measure: a size such as 500 GiB, a monthly amount in quotes such as "150.00", or a number. Exactly this much is covered. `ullage rules NAME` says what the rule measures.' }, reason: { $ref: "common.json#/$defs/sentence", description: "Why the exception is right." }, "approved-by": { $ref: "common.json#/$defs/sentence", description: "Who approved it." }, from: { $ref: "common.json#/$defs/date", description: "The first day on which it applies." }, until: { $ref: "common.json#/$defs/date", description: "The last day on which it applies." } } } } } }, pattern108 = new RegExp("^[0-9]{1,15}(\\.[0-9]{1,15})?( ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB))?$", "u");
 function validate88(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate88.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
@@ -5038,7 +5038,7 @@ function validate88(data, { instancePath = "", parentData, parentDataProperty, r
               vErrors === null ? vErrors = [err7] : vErrors.push(err7), errors++;
             }
             for (let key1 in data1)
-              if (!(key1 === "rule" || key1 === "subject" || key1 === "kind" || key1 === "reason" || key1 === "approved-by" || key1 === "from" || key1 === "until")) {
+              if (!func1.call(schema175.properties.waivers.items.properties, key1)) {
                 let err8 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key1 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema175.properties.waivers.items, data: data1 };
                 vErrors === null ? vErrors = [err8] : vErrors.push(err8), errors++;
               }
@@ -5054,90 +5054,117 @@ function validate88(data, { instancePath = "", parentData, parentDataProperty, r
                 vErrors === null ? vErrors = [err10] : vErrors.push(err10), errors++;
               }
             }
-            if (data1.subject !== void 0) {
-              let data3 = data1.subject;
+            if (data1.name !== void 0) {
+              let data3 = data1.name;
               if (typeof data3 == "string") {
-                if (!pattern23.test(data3)) {
-                  let err11 = { instancePath: instancePath + "/waivers/" + i0 + "/subject", schemaPath: "common.json#/$defs/sentence/pattern", keyword: "pattern", params: { pattern: "\\S" }, message: 'must match pattern "\\S"', schema: "\\S", parentSchema: schema84, data: data3 };
+                if (!pattern11.test(data3)) {
+                  let err11 = { instancePath: instancePath + "/waivers/" + i0 + "/name", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema71, data: data3 };
                   vErrors === null ? vErrors = [err11] : vErrors.push(err11), errors++;
                 }
               } else {
-                let err12 = { instancePath: instancePath + "/waivers/" + i0 + "/subject", schemaPath: "common.json#/$defs/sentence/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema84.type, parentSchema: schema84, data: data3 };
+                let err12 = { instancePath: instancePath + "/waivers/" + i0 + "/name", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema71.type, parentSchema: schema71, data: data3 };
                 vErrors === null ? vErrors = [err12] : vErrors.push(err12), errors++;
               }
             }
-            if (data1.kind !== void 0) {
-              let data4 = data1.kind;
-              if (typeof data4 != "string") {
-                let err13 = { instancePath: instancePath + "/waivers/" + i0 + "/kind", schemaPath: "#/properties/waivers/items/properties/kind/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema175.properties.waivers.items.properties.kind.type, parentSchema: schema175.properties.waivers.items.properties.kind, data: data4 };
-                vErrors === null ? vErrors = [err13] : vErrors.push(err13), errors++;
-              }
-              if (!(data4 === "estate" || data4 === "site" || data4 === "team" || data4 === "label" || data4 === "scope" || data4 === "server" || data4 === "volume" || data4 === "volume-group" || data4 === "file-system" || data4 === "branch")) {
-                let err14 = { instancePath: instancePath + "/waivers/" + i0 + "/kind", schemaPath: "#/properties/waivers/items/properties/kind/enum", keyword: "enum", params: { allowedValues: schema175.properties.waivers.items.properties.kind.enum }, message: "must be equal to one of the allowed values", schema: schema175.properties.waivers.items.properties.kind.enum, parentSchema: schema175.properties.waivers.items.properties.kind, data: data4 };
+            if (data1.subject !== void 0) {
+              let data4 = data1.subject;
+              if (typeof data4 == "string") {
+                if (!pattern23.test(data4)) {
+                  let err13 = { instancePath: instancePath + "/waivers/" + i0 + "/subject", schemaPath: "common.json#/$defs/sentence/pattern", keyword: "pattern", params: { pattern: "\\S" }, message: 'must match pattern "\\S"', schema: "\\S", parentSchema: schema84, data: data4 };
+                  vErrors === null ? vErrors = [err13] : vErrors.push(err13), errors++;
+                }
+              } else {
+                let err14 = { instancePath: instancePath + "/waivers/" + i0 + "/subject", schemaPath: "common.json#/$defs/sentence/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema84.type, parentSchema: schema84, data: data4 };
                 vErrors === null ? vErrors = [err14] : vErrors.push(err14), errors++;
               }
             }
-            if (data1.reason !== void 0) {
-              let data5 = data1.reason;
-              if (typeof data5 == "string") {
-                if (!pattern23.test(data5)) {
-                  let err15 = { instancePath: instancePath + "/waivers/" + i0 + "/reason", schemaPath: "common.json#/$defs/sentence/pattern", keyword: "pattern", params: { pattern: "\\S" }, message: 'must match pattern "\\S"', schema: "\\S", parentSchema: schema84, data: data5 };
-                  vErrors === null ? vErrors = [err15] : vErrors.push(err15), errors++;
-                }
-              } else {
-                let err16 = { instancePath: instancePath + "/waivers/" + i0 + "/reason", schemaPath: "common.json#/$defs/sentence/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema84.type, parentSchema: schema84, data: data5 };
+            if (data1.kind !== void 0) {
+              let data5 = data1.kind;
+              if (typeof data5 != "string") {
+                let err15 = { instancePath: instancePath + "/waivers/" + i0 + "/kind", schemaPath: "#/properties/waivers/items/properties/kind/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema175.properties.waivers.items.properties.kind.type, parentSchema: schema175.properties.waivers.items.properties.kind, data: data5 };
+                vErrors === null ? vErrors = [err15] : vErrors.push(err15), errors++;
+              }
+              if (!(data5 === "estate" || data5 === "site" || data5 === "team" || data5 === "label" || data5 === "scope" || data5 === "server" || data5 === "volume" || data5 === "volume-group" || data5 === "file-system" || data5 === "branch")) {
+                let err16 = { instancePath: instancePath + "/waivers/" + i0 + "/kind", schemaPath: "#/properties/waivers/items/properties/kind/enum", keyword: "enum", params: { allowedValues: schema175.properties.waivers.items.properties.kind.enum }, message: "must be equal to one of the allowed values", schema: schema175.properties.waivers.items.properties.kind.enum, parentSchema: schema175.properties.waivers.items.properties.kind, data: data5 };
                 vErrors === null ? vErrors = [err16] : vErrors.push(err16), errors++;
               }
             }
-            if (data1["approved-by"] !== void 0) {
-              let data6 = data1["approved-by"];
-              if (typeof data6 == "string") {
-                if (!pattern23.test(data6)) {
-                  let err17 = { instancePath: instancePath + "/waivers/" + i0 + "/approved-by", schemaPath: "common.json#/$defs/sentence/pattern", keyword: "pattern", params: { pattern: "\\S" }, message: 'must match pattern "\\S"', schema: "\\S", parentSchema: schema84, data: data6 };
-                  vErrors === null ? vErrors = [err17] : vErrors.push(err17), errors++;
+            if (data1["up-to"] !== void 0) {
+              let data6 = data1["up-to"];
+              if (typeof data6 != "string" && !(typeof data6 == "number" && isFinite(data6))) {
+                let err17 = { instancePath: instancePath + "/waivers/" + i0 + "/up-to", schemaPath: "#/properties/waivers/items/properties/up-to/type", keyword: "type", params: { type: schema175.properties.waivers.items.properties["up-to"].type }, message: "must be string,number", schema: schema175.properties.waivers.items.properties["up-to"].type, parentSchema: schema175.properties.waivers.items.properties["up-to"], data: data6 };
+                vErrors === null ? vErrors = [err17] : vErrors.push(err17), errors++;
+              }
+              if (typeof data6 == "number" && isFinite(data6) && (data6 < 0 || isNaN(data6))) {
+                let err18 = { instancePath: instancePath + "/waivers/" + i0 + "/up-to", schemaPath: "#/properties/waivers/items/properties/up-to/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema175.properties.waivers.items.properties["up-to"], data: data6 };
+                vErrors === null ? vErrors = [err18] : vErrors.push(err18), errors++;
+              }
+              if (typeof data6 == "string" && !pattern108.test(data6)) {
+                let err19 = { instancePath: instancePath + "/waivers/" + i0 + "/up-to", schemaPath: "#/properties/waivers/items/properties/up-to/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})?( ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB))?$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})?( ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB))?$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})?( ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB))?$", parentSchema: schema175.properties.waivers.items.properties["up-to"], data: data6 };
+                vErrors === null ? vErrors = [err19] : vErrors.push(err19), errors++;
+              }
+            }
+            if (data1.reason !== void 0) {
+              let data7 = data1.reason;
+              if (typeof data7 == "string") {
+                if (!pattern23.test(data7)) {
+                  let err20 = { instancePath: instancePath + "/waivers/" + i0 + "/reason", schemaPath: "common.json#/$defs/sentence/pattern", keyword: "pattern", params: { pattern: "\\S" }, message: 'must match pattern "\\S"', schema: "\\S", parentSchema: schema84, data: data7 };
+                  vErrors === null ? vErrors = [err20] : vErrors.push(err20), errors++;
                 }
               } else {
-                let err18 = { instancePath: instancePath + "/waivers/" + i0 + "/approved-by", schemaPath: "common.json#/$defs/sentence/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema84.type, parentSchema: schema84, data: data6 };
-                vErrors === null ? vErrors = [err18] : vErrors.push(err18), errors++;
+                let err21 = { instancePath: instancePath + "/waivers/" + i0 + "/reason", schemaPath: "common.json#/$defs/sentence/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema84.type, parentSchema: schema84, data: data7 };
+                vErrors === null ? vErrors = [err21] : vErrors.push(err21), errors++;
+              }
+            }
+            if (data1["approved-by"] !== void 0) {
+              let data8 = data1["approved-by"];
+              if (typeof data8 == "string") {
+                if (!pattern23.test(data8)) {
+                  let err22 = { instancePath: instancePath + "/waivers/" + i0 + "/approved-by", schemaPath: "common.json#/$defs/sentence/pattern", keyword: "pattern", params: { pattern: "\\S" }, message: 'must match pattern "\\S"', schema: "\\S", parentSchema: schema84, data: data8 };
+                  vErrors === null ? vErrors = [err22] : vErrors.push(err22), errors++;
+                }
+              } else {
+                let err23 = { instancePath: instancePath + "/waivers/" + i0 + "/approved-by", schemaPath: "common.json#/$defs/sentence/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema84.type, parentSchema: schema84, data: data8 };
+                vErrors === null ? vErrors = [err23] : vErrors.push(err23), errors++;
               }
             }
             if (data1.from !== void 0) {
-              let data7 = data1.from;
-              if (typeof data7 == "string") {
-                if (!pattern4.test(data7)) {
-                  let err19 = { instancePath: instancePath + "/waivers/" + i0 + "/from", schemaPath: "common.json#/$defs/date/pattern", keyword: "pattern", params: { pattern: "^[0-9]{4}-[0-9]{2}-[0-9]{2}$" }, message: 'must match pattern "^[0-9]{4}-[0-9]{2}-[0-9]{2}$"', schema: "^[0-9]{4}-[0-9]{2}-[0-9]{2}$", parentSchema: schema33, data: data7 };
-                  vErrors === null ? vErrors = [err19] : vErrors.push(err19), errors++;
+              let data9 = data1.from;
+              if (typeof data9 == "string") {
+                if (!pattern4.test(data9)) {
+                  let err24 = { instancePath: instancePath + "/waivers/" + i0 + "/from", schemaPath: "common.json#/$defs/date/pattern", keyword: "pattern", params: { pattern: "^[0-9]{4}-[0-9]{2}-[0-9]{2}$" }, message: 'must match pattern "^[0-9]{4}-[0-9]{2}-[0-9]{2}$"', schema: "^[0-9]{4}-[0-9]{2}-[0-9]{2}$", parentSchema: schema33, data: data9 };
+                  vErrors === null ? vErrors = [err24] : vErrors.push(err24), errors++;
                 }
               } else {
-                let err20 = { instancePath: instancePath + "/waivers/" + i0 + "/from", schemaPath: "common.json#/$defs/date/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema33.type, parentSchema: schema33, data: data7 };
-                vErrors === null ? vErrors = [err20] : vErrors.push(err20), errors++;
+                let err25 = { instancePath: instancePath + "/waivers/" + i0 + "/from", schemaPath: "common.json#/$defs/date/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema33.type, parentSchema: schema33, data: data9 };
+                vErrors === null ? vErrors = [err25] : vErrors.push(err25), errors++;
               }
             }
             if (data1.until !== void 0) {
-              let data8 = data1.until;
-              if (typeof data8 == "string") {
-                if (!pattern4.test(data8)) {
-                  let err21 = { instancePath: instancePath + "/waivers/" + i0 + "/until", schemaPath: "common.json#/$defs/date/pattern", keyword: "pattern", params: { pattern: "^[0-9]{4}-[0-9]{2}-[0-9]{2}$" }, message: 'must match pattern "^[0-9]{4}-[0-9]{2}-[0-9]{2}$"', schema: "^[0-9]{4}-[0-9]{2}-[0-9]{2}$", parentSchema: schema33, data: data8 };
-                  vErrors === null ? vErrors = [err21] : vErrors.push(err21), errors++;
+              let data10 = data1.until;
+              if (typeof data10 == "string") {
+                if (!pattern4.test(data10)) {
+                  let err26 = { instancePath: instancePath + "/waivers/" + i0 + "/until", schemaPath: "common.json#/$defs/date/pattern", keyword: "pattern", params: { pattern: "^[0-9]{4}-[0-9]{2}-[0-9]{2}$" }, message: 'must match pattern "^[0-9]{4}-[0-9]{2}-[0-9]{2}$"', schema: "^[0-9]{4}-[0-9]{2}-[0-9]{2}$", parentSchema: schema33, data: data10 };
+                  vErrors === null ? vErrors = [err26] : vErrors.push(err26), errors++;
                 }
               } else {
-                let err22 = { instancePath: instancePath + "/waivers/" + i0 + "/until", schemaPath: "common.json#/$defs/date/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema33.type, parentSchema: schema33, data: data8 };
-                vErrors === null ? vErrors = [err22] : vErrors.push(err22), errors++;
+                let err27 = { instancePath: instancePath + "/waivers/" + i0 + "/until", schemaPath: "common.json#/$defs/date/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema33.type, parentSchema: schema33, data: data10 };
+                vErrors === null ? vErrors = [err27] : vErrors.push(err27), errors++;
               }
             }
           } else {
-            let err23 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema175.properties.waivers.items.type, parentSchema: schema175.properties.waivers.items, data: data1 };
-            vErrors === null ? vErrors = [err23] : vErrors.push(err23), errors++;
+            let err28 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema175.properties.waivers.items.type, parentSchema: schema175.properties.waivers.items, data: data1 };
+            vErrors === null ? vErrors = [err28] : vErrors.push(err28), errors++;
           }
         }
       } else {
-        let err24 = { instancePath: instancePath + "/waivers", schemaPath: "#/properties/waivers/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema175.properties.waivers.type, parentSchema: schema175.properties.waivers, data: data0 };
-        vErrors === null ? vErrors = [err24] : vErrors.push(err24), errors++;
+        let err29 = { instancePath: instancePath + "/waivers", schemaPath: "#/properties/waivers/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema175.properties.waivers.type, parentSchema: schema175.properties.waivers, data: data0 };
+        vErrors === null ? vErrors = [err29] : vErrors.push(err29), errors++;
       }
     }
   } else {
-    let err25 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema175.type, parentSchema: schema175, data };
-    vErrors === null ? vErrors = [err25] : vErrors.push(err25), errors++;
+    let err30 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema175.type, parentSchema: schema175, data };
+    vErrors === null ? vErrors = [err30] : vErrors.push(err30), errors++;
   }
   return validate88.errors = vErrors, errors === 0;
 }

@@ -5,6 +5,10 @@
  */
 export type Name = string;
 /**
+ * The name of the one entry that is meant, where several entries of the rule apply.
+ */
+export type Name1 = string;
+/**
  * The name of the one subject it is for.
  */
 export type Sentence = string;
@@ -39,6 +43,7 @@ export interface WaiversFile {
  */
 export interface WaiverDeclaration {
   rule: Name;
+  name?: Name1;
   subject: Sentence;
   /**
    * What kind of subject is meant, where two of different kinds share the name.
@@ -54,6 +59,10 @@ export interface WaiverDeclaration {
     | 'volume-group'
     | 'file-system'
     | 'branch';
+  /**
+   * The most that the waiver covers, in the rule's own measure: a size such as 500 GiB, a monthly amount in quotes such as "150.00", or a number. Exactly this much is covered. `ullage rules NAME` says what the rule measures.
+   */
+  'up-to'?: string | number;
   reason: Sentence1;
   'approved-by': Sentence2;
   from: Date;

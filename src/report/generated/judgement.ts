@@ -531,6 +531,14 @@ export interface WaiverReport {
    */
   kind: string | null;
   /**
+   * The one entry that is meant; null where any of the rule is.
+   */
+  name: string | null;
+  /**
+   * The most that it covers, as it is written; null where it has no ceiling.
+   */
+  upTo: string | null;
+  /**
    * Why.
    */
   reason: string;
@@ -1036,9 +1044,9 @@ export interface PastChangeReport {
  */
 export interface WaiverUseReport {
   /**
-   * `used` by a finding, `unused` though it holds, `expired`, `not yet` in force, or for an `unknown rule`.
+   * `used` by a finding, `outgrown` by one that is beyond its ceiling, `unused` though it holds, `expired`, `not yet` in force, or for an `unknown rule`.
    */
-  state: 'used' | 'unused' | 'expired' | 'not yet' | 'unknown rule';
+  state: 'used' | 'outgrown' | 'unused' | 'expired' | 'not yet' | 'unknown rule';
   waiver: WaiverReport1;
 }
 /**
@@ -1057,6 +1065,14 @@ export interface WaiverReport1 {
    * The kind of that subject; null where any of the name is meant.
    */
   kind: string | null;
+  /**
+   * The one entry that is meant; null where any of the rule is.
+   */
+  name: string | null;
+  /**
+   * The most that it covers, as it is written; null where it has no ceiling.
+   */
+  upTo: string | null;
   /**
    * Why.
    */

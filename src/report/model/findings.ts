@@ -1,4 +1,6 @@
 /** Findings, those that fail first. */
+
+import { visible } from '../../base/visible.ts';
 import { cautions, counted } from '../../base/wording.ts';
 import type { Finding } from '../../policy/judgement.ts';
 import type { Waiver } from '../../policy/policy.ts';
@@ -79,13 +81,17 @@ function findingEntry(finding: Finding, group: FindingGroup): Entry {
       ...(waiver === undefined
         ? []
         : [line('waiver', waiverWords(waiver)), at(waiver.place, '', 'waived at')]),
+      ...(finding.outgrown === undefined ? [] : [line('waiver', outgrownWords(finding.outgrown))]),
       ...(open ? [advice('advice', adviceOf(finding))] : []),
     ],
   };
 }
 
-const waiverWords = ({ reason, approvedBy, until }: Waiver): string =>
-  `${reason}; approved by ${approvedBy}, until ${until}.`;
+const waiverWords = ({ reason, approvedBy, until, upTo }: Waiver): string =>
+  `${reason}; approved by ${approvedBy}, until ${until}${upTo === undefined ? '' : `, up to ${upTo.written}`}.`;
+
+const outgrownWords = ({ upTo, place }: Waiver): string =>
+  `The waiver at ${visible(place.file)}:${place.line} ${upTo === undefined ? 'covers less' : `covers no more than ${upTo.written}`}.`;
 
 /** The advice without the cautions, which are said once for all. */
 export const adviceOf = ({ advice: whole }: Finding): string =>

@@ -48,6 +48,11 @@ function waiverState({
     case 'used':
     case 'not yet':
       return undefined;
+    case 'outgrown':
+      return {
+        word: 'outgrown',
+        text: `covers ${waiver.upTo === undefined ? 'less' : `up to ${waiver.upTo.written}`} and is outgrown; remain within it, or have a higher ceiling approved`,
+      };
     case 'unused':
       return { word: 'unused', text: 'waives nothing; remove it if it is no longer needed' };
     case 'expired':
