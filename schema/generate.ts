@@ -17,7 +17,17 @@ const schemaFolder = import.meta.dirname;
 const generatedFolder = join(schemaFolder, '../src/read/generated');
 
 /** Formats that users write, and the records that the audit reads back; the judgement is only written. */
-const validated = ['audit-record', 'estate', 'price-list', 'rule-pack', 'settings', 'waivers'];
+const validated = [
+  'audit-record',
+  'estate',
+  'gathered',
+  'price-list',
+  'provider-survey',
+  'rule-pack',
+  'settings',
+  'survey',
+  'waivers',
+];
 
 const banner = '/* Generated from schema/ and src/rules/ by `npm run generate`; do not edit. */\n';
 

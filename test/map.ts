@@ -12,6 +12,7 @@ export const pipeline = [
   'change',
   'price',
   'capacity',
+  'survey',
   'rules',
   'runbook',
   'policy',

@@ -97,7 +97,7 @@ export function recordOf({ commit, on, touched, failOn, outcome, tried }: Replay
     subject: message.split('\n')[0] ?? '',
     trailers: trailersOf(message),
     signature: commit.signature,
-    touched: touched.flatMap((kind) => (kind === 'readings' ? [] : [kind])),
+    touched: touched.flatMap((kind) => (kind === 'readings' || kind === 'surveys' ? [] : [kind])),
     verdict: judged?.verdict ?? 'not judged',
     reasons: [...(outcome.kind === 'judged' ? outcome.judged.reasons : outcome.reasons)],
     policyFrom: judged?.policyFrom ?? null,

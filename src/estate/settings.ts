@@ -13,6 +13,7 @@ export interface Paths {
   readonly policies: string;
   readonly waivers: string;
   readonly readings: string;
+  readonly surveys: string;
 }
 
 export interface Site {
@@ -40,6 +41,7 @@ export const usualPaths: Paths = {
   policies: 'policies',
   waivers: 'waivers',
   readings: 'readings',
+  surveys: 'surveys',
 };
 
 /** Settings that stand in where a revision has none: the usual places, no sites, no currency of its own. */

@@ -17,9 +17,12 @@ export type Format = keyof Formats;
 const called: { readonly [F in Format]: string } = {
   'audit-record': 'a record of the audit',
   estate: 'an estate file',
+  gathered: 'what the survey script prints',
   'price-list': 'a price list',
+  'provider-survey': "a survey of the provider's list",
   'rule-pack': 'a rule pack',
   settings: 'the settings',
+  survey: 'a survey',
   waivers: 'a waivers file',
 };
 

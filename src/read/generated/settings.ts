@@ -25,6 +25,10 @@ export type Folder3 = string;
  */
 export type Folder4 = string;
 /**
+ * Folder of the surveys of what is really there.
+ */
+export type Folder5 = string;
+/**
  * The total capacity.
  */
 export type Size = string;
@@ -65,6 +69,7 @@ export interface SettingsPaths {
   policies?: Folder2;
   waivers?: Folder3;
   readings?: Folder4;
+  surveys?: Folder5;
 }
 /**
  * What one site allows.

@@ -1,0 +1,102 @@
+/* Generated from schema/ and src/rules/ by `npm run generate`; do not edit. */
+
+/**
+ * When it was taken.
+ */
+export type SurveyTime = string;
+/**
+ * The provider's own identifier.
+ */
+export type SurveyText = string;
+/**
+ * Its name there.
+ */
+export type SurveyText1 = string;
+/**
+ * What is provisioned, and billed.
+ */
+export type ByteCount = string;
+/**
+ * Its tier, by your name for it where the settings tell it.
+ */
+export type SurveyText2 = string;
+/**
+ * Its site, likewise.
+ */
+export type SurveyText3 = string;
+/**
+ * The id or name of the server that it is attached to.
+ */
+export type SurveyText4 = string;
+/**
+ * The provider's own identifier.
+ */
+export type SurveyText5 = string;
+/**
+ * Its name there.
+ */
+export type SurveyText6 = string;
+/**
+ * Its site, by your name for it where the settings tell it.
+ */
+export type SurveyText7 = string;
+/**
+ * Its server type, likewise.
+ */
+export type SurveyText8 = string;
+/**
+ * The id or name of the volume it starts from.
+ */
+export type SurveyText9 = string;
+
+/**
+ * What the provider's list shows to be there, at one time: what `ullage survey provider` keeps of it in surveys/provider.json.
+ */
+export interface ProviderSurveyFile {
+  /**
+   * The version of this format.
+   */
+  format: 'ullage-provider-survey-1';
+  at: SurveyTime;
+  /**
+   * What the list lists: of what it does not list nothing is said to be missing.
+   */
+  lists: ('volumes' | 'servers')[];
+  /**
+   * The volumes, by id, then by name.
+   */
+  volumes: ProviderVolume[];
+  /**
+   * The servers, by id, then by name.
+   */
+  servers: ProviderServer[];
+}
+/**
+ * One volume.
+ */
+export interface ProviderVolume {
+  id?: SurveyText;
+  name?: SurveyText1;
+  size: ByteCount;
+  tier?: SurveyText2;
+  site?: SurveyText3;
+  server?: SurveyText4;
+  /**
+   * Whether that server starts from it.
+   */
+  boot?: boolean;
+}
+/**
+ * One server.
+ */
+export interface ProviderServer {
+  id?: SurveyText5;
+  name?: SurveyText6;
+  site?: SurveyText7;
+  type?: SurveyText8;
+  /**
+   * Whether it runs.
+   */
+  power?: 'running' | 'stopped';
+  boot?: SurveyText9;
+}
