@@ -53,7 +53,14 @@ export function runbookOf(
   const numbered = (keys: readonly string[]): readonly number[] =>
     keys.flatMap((key) => numbers.get(key) ?? []).sort((a, b) => a - b);
   return placed.map(({ key, act, after, atOdds }, index) =>
-    stepOf(sides, act, index + 1, numbered(after), numbered(atOdds), carriesOut.get(key) ?? []),
+    stepOf(
+      sides,
+      act,
+      { key, number: index + 1 },
+      numbered(after),
+      numbered(atOdds),
+      carriesOut.get(key) ?? [],
+    ),
   );
 }
 
@@ -155,7 +162,7 @@ function carryOut(draft: Draft, change: Change): string | undefined {
 function stepOf(
   sides: Sides,
   { procedure: name, subject, server, words, examples, cautions: more }: Wanted,
-  number: number,
+  named: Pick<Step, 'key' | 'number'>,
   after: readonly number[],
   atOdds: readonly number[],
   carriesOut: readonly number[],
@@ -169,7 +176,9 @@ function stepOf(
       ? undefined
       : `It should wait for step ${atOdds.join(', ')}, which waits for this one: settle by hand which goes first.`;
   return {
-    number,
+    ...named,
+    procedure: name,
+    words,
     at: procedure.at,
     server,
     subject,

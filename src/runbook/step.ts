@@ -11,6 +11,12 @@ export interface Example {
 export interface Step {
   /** From 1. */
   readonly number: number;
+  /** What names it among the steps of this branch, whatever its number: `detach plates-1 plate-scanner`. */
+  readonly key: string;
+  /** The name of the procedure that it is. */
+  readonly procedure: string;
+  /** What it is done with, as its words have it: names, and sizes exactly as declared. */
+  readonly words: Readonly<Record<string, string>>;
   /** Who acts: somebody at the provider's console, somebody inside the guest, or somebody who makes sure. */
   readonly at: 'provider' | 'guest' | 'check';
   /** The server whose guest it is, or which the provider's step is about. */
