@@ -23,6 +23,7 @@ import type { Policy, PolicyRule, Waiver } from './policy.ts';
 import type { RulePack } from './rule-pack.ts';
 import { scopeOf } from './scope.ts';
 import { waiverUse } from './waiver.ts';
+import { withoutEffect } from './waiver-effect.ts';
 
 /** What a remark is about. */
 const remarkKinds = [
@@ -444,15 +445,8 @@ function waiverRemarks(
       ),
     );
   }
-  if (!policy.rules.some((each) => each.name === rule || each.entry.rule === rule)) {
-    remarks.push(
-      remark(
-        'waiver without effect',
-        `the waiver is for ${rule}, which no pack here contains`,
-        'Delete it, or name the entry that it is for.',
-      ),
-    );
-  }
+  for (const { message, advice } of withoutEffect(waiver, policy.rules))
+    remarks.push(remark('waiver without effect', message, advice));
   if (!subjects.has(subject)) {
     remarks.push(
       remark(

@@ -1,7 +1,7 @@
 /** Waivers: reading them, and which finding each lets stand. */
 
 import { outcomeOf, type PartialOutcome, type Problem } from '../base/problem.ts';
-import { isDay } from '../estate/dates.ts';
+import { daysBetween, isDay } from '../estate/dates.ts';
 import type { Subject } from '../estate/estate.ts';
 import { parseSize } from '../estate/size.ts';
 import type { ReadDocument, Step } from '../read/document.ts';
@@ -98,8 +98,12 @@ export const isFor = (
 /** What became of a waiver in a judgement. */
 export interface WaiverUse {
   readonly waiver: Waiver;
-  readonly state: 'used' | 'outgrown' | 'unused' | 'expired' | 'not yet' | 'unknown rule';
+  /** `waiting` for what it permits, which is merged after it; `unused` only where there is little time left for that. */
+  readonly state: 'used' | 'outgrown' | 'waiting' | 'unused' | 'expired' | 'not yet' | 'unknown rule';
 }
+
+/** A waiver that ends within so many days, and has nothing to let stand, is looked at: ours. */
+const soon = 14;
 
 export function waiverUse(
   waiver: Waiver,
@@ -113,5 +117,6 @@ export function waiverUse(
   if (day < waiver.from) return { waiver, state: 'not yet' };
   // What it lets stand elsewhere does not make up for what it no longer covers.
   if (outgrown.has(waiver)) return { waiver, state: 'outgrown' };
-  return { waiver, state: used.has(waiver) ? 'used' : 'unused' };
+  if (used.has(waiver)) return { waiver, state: 'used' };
+  return { waiver, state: daysBetween(day, waiver.until) > soon ? 'waiting' : 'unused' };
 }

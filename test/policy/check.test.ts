@@ -3,6 +3,8 @@ import type { Estate } from '../../src/estate/estate.ts';
 import { checkPolicy } from '../../src/policy/check.ts';
 import { gatherRules } from '../../src/policy/pack.ts';
 import type { Policy, Waiver } from '../../src/policy/policy.ts';
+import { ExactDecimal } from '../../src/rules/parameter.ts';
+import type { Measure } from '../../src/rules/rule.ts';
 import { estateOf, packOf, pricesOf, readPack, settingsOf, valueIn } from '../estate/builder.ts';
 
 const office = estateOf(`
@@ -296,6 +298,56 @@ describe('waivers', () => {
     expect(remarked({ entries, waivers: [{ subject: 'plates-l' }] })[0]).toContain(
       'not in the estate | Did you mean plates-1?',
     );
+  });
+});
+
+describe('a waiver that cannot have its effect', () => {
+  const amount = (amount: number, measure: Measure, written: string): Partial<Waiver> => ({
+    upTo: { measure, amount: new ExactDecimal(amount), written },
+  });
+  const entries = [
+    '{ name: small, rule: growth-step, by: 1 GiB }',
+    '{ name: floor, rule: minimum-headroom, of: quota, share: 0.1 }',
+    '{ rule: naming, volume: "p.*" }',
+  ];
+  const told = (waiver: Partial<Waiver>): string | undefined => remarked({ entries, waivers: [waiver] })[0];
+
+  it.each<[string, Partial<Waiver>, string | undefined]>([
+    ['in the measure of its rule', { rule: 'growth-step', ...amount(1, 'size', '1 B') }, undefined],
+    ['in one of two', { rule: 'floor', ...amount(1, 'number', '1') }, undefined],
+    [
+      'in none of two',
+      { rule: 'floor', ...amount(9, 'amount', '9.00') },
+      'the ceiling 9.00 of the waiver is an amount of money, in which floor measures nothing, so that it covers nothing | Write a size (the size that is missing) or a number (the volumes, attachment slots or days that are missing).',
+    ],
+    [
+      'in another',
+      { rule: 'growth-step', ...amount(9, 'number', '9') },
+      'the ceiling 9 of the waiver is a number, in which growth-step measures nothing, so that it covers nothing | Write a size (the size by which the volume grows in one change).',
+    ],
+    [
+      'where nothing is measured',
+      { rule: 'naming', ...amount(9, 'number', '9') },
+      'the waiver has the ceiling 9, and naming measures nothing, so that it covers nothing | Leave up-to out.',
+    ],
+  ])('is told by its ceiling %s', (_what, waiver, remark) => {
+    expect(told(waiver)).toBe(remark === undefined ? undefined : `waiver without effect 2: ${remark}`);
+  });
+
+  it.each<[string, Partial<Waiver>, string | undefined]>([
+    ['of an entry of its rule', { rule: 'growth-step', name: 'small' }, undefined],
+    [
+      'that no entry has',
+      { rule: 'growth-step', name: 'smal' },
+      'the waiver names the entry smal, and no entry has that name | Did you mean small? Correct the name, or leave it out: the waiver is then for every entry of growth-step.',
+    ],
+    [
+      'of an entry of another rule',
+      { rule: 'growth-step', name: 'floor' },
+      'the waiver is for growth-step and names the entry floor, which is of the rule minimum-headroom | Correct the name, or leave it out: the waiver is then for every entry of growth-step.',
+    ],
+  ])('is told by a name %s', (_what, waiver, remark) => {
+    expect(told(waiver)).toBe(remark === undefined ? undefined : `waiver without effect 2: ${remark}`);
   });
 });
 

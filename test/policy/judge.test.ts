@@ -108,10 +108,10 @@ describe('a waiver', () => {
   });
 
   it.each([
-    ['for another subject is not used', { subject: 'plates-2' }, 'unused'],
-    ['for another rule is not used', { rule: 'no-shrink' }, 'unused'],
+    ['for another subject is not used', { subject: 'plates-2' }, 'waiting'],
+    ['for another rule is not used', { rule: 'no-shrink' }, 'waiting'],
     ['for a rule that is not there is said so', { rule: 'growth-stop' }, 'unknown rule'],
-    ['for a subject of another kind is not used', { more: ', kind: server' }, 'unused'],
+    ['for a subject of another kind is not used', { more: ', kind: server' }, 'waiting'],
   ])('%s', async (_what, other, state) => {
     const judgement = await grow(waiver(may, other), '2026-05-15');
     expect([judgement.verdict, judgement.waivers[0]?.state]).toEqual(['fail', state]);

@@ -96,6 +96,39 @@ describe('the ceiling of a waiver', () => {
   );
 });
 
+describe('a waiver that is merged ahead of its change', () => {
+  const elsewhere = (day: string, to = '10 GiB') =>
+    judged(
+      { ...pack('rule: growth-step, by: 10 GiB'), ...volume('10 GiB'), ...waiver('', 'plates-9') },
+      volume(to),
+      {
+        on: day,
+      },
+    );
+
+  it.each([
+    ['2026-05-15', 'waiting'],
+    ['2026-05-16', 'waiting'],
+    ['2026-05-17', 'unused'],
+    ['2026-05-31', 'unused'],
+  ])(
+    'waits for it in every other branch, and is asked after in its last 14 days: on %s it is %s',
+    async (day, state) => {
+      const judgement = await elsewhere(day);
+      expect(judgement.waivers.map((use) => use.state)).toEqual([state]);
+      const said = await text(judgement);
+      if (state === 'waiting') expect(said).not.toContain('Waivers to review');
+      else expect(said).toContain('covers nothing here and ends on 2026-05-31');
+    },
+  );
+
+  it('is named where its rule refuses something else', async () => {
+    expect(await text(await elsewhere('2026-05-15', '40 GiB'))).toMatch(
+      /waiting +the waiver of growth-step for plates-9 covers nothing here: it is for plates-9 alone/,
+    );
+  });
+});
+
 describe('a waiver that names one entry', () => {
   const entries =
     'name: small, rule: growth-step, by: 10 GiB }\n  - { name: large, rule: growth-step, by: 20 GiB';
@@ -125,6 +158,35 @@ describe('a ceiling in the list of policy changes', () => {
     ['in another measure', ', up-to: 40 GiB', ', up-to: 4', ['unknown', 'up-to', '40 GiB', '4']],
   ])('%s is told', async (_what, before, after, told) => {
     expect(await changes(before, after)).toEqual([told]);
+  });
+
+  it.each([
+    ['its reason', 'spring survey', 'autumn survey', ['neither', 'reason', 'spring survey', 'autumn survey']],
+    ['its approver', 'head of imagery', 'nobody', ['neither', 'approved-by', 'head of imagery', 'nobody']],
+  ])('is no matter where only %s changes, and that is told as neither', async (_what, from, to, told) => {
+    const before = { ...pack('rule: growth-step, by: 10 GiB'), ...volume('10 GiB'), ...waiver('') };
+    const after = Object.fromEntries(
+      Object.entries(waiver('')).map(([path, text]) => [path, text.replace(from, to)]),
+    );
+    const { policyChanges } = await judged(before, after, { on });
+    expect(policyChanges.map(({ direction, key, ...ends }) => [direction, key, ends.from, ends.to])).toEqual([
+      told,
+    ]);
+  });
+
+  it.each([
+    ['on the last day', '2026-05-31', 'looser'],
+    ['on the day after it ended', '2026-06-01', 'neither'],
+  ])('raised %s of its waiver is %s', async (_what, day, direction) => {
+    const before = {
+      ...pack('rule: growth-step, by: 10 GiB'),
+      ...volume('10 GiB'),
+      ...waiver(', up-to: 40 GiB'),
+    };
+    const judgement = await judged(before, waiver(', up-to: 400 GiB'), { on: day });
+    expect(judgement.policyChanges).toMatchObject([
+      { key: 'up-to', direction, from: '40 GiB', to: '400 GiB' },
+    ]);
   });
 
   it('written otherwise is no change', async () => {

@@ -19,6 +19,61 @@ function ceilingDirection(was: Ceiling | undefined, is: Ceiling | undefined): Di
 const termsOf = ({ from, until, upTo, reason, approvedBy }: Waiver): string =>
   `${from} to ${until}${upTo === undefined ? '' : `, up to ${upTo.written}`}, approved by ${approvedBy}: ${reason}`;
 
+const span = ({ from, until }: Waiver): string => `${from} to ${until}`;
+
+/** Whether two waivers of one rule and subject let the same through. */
+const alike = (a: Waiver, b: Waiver): boolean =>
+  span(a) === span(b) && ceilingDirection(a.upTo, b.upTo) === 'neither';
+
+const isSame = (a: Waiver, b: Waiver): boolean =>
+  alike(a, b) && a.reason === b.reason && a.approvedBy === b.approvedBy;
+
+interface Paired {
+  /** A waiver before and after. */
+  readonly pairs: readonly (readonly [Waiver, Waiver])[];
+  readonly came: readonly Waiver[];
+  readonly left: readonly Waiver[];
+}
+
+/** Which became which, where that can be told: where only words changed, and of one that is left over on each side. */
+function paired(left: readonly Waiver[], came: readonly Waiver[]): Paired {
+  const rest = [...came];
+  const pairs: (readonly [Waiver, Waiver])[] = [];
+  const gone = left.filter((was) => {
+    const at = rest.findIndex((each) => alike(was, each));
+    const [is] = at === -1 ? [] : rest.splice(at, 1);
+    if (is !== undefined) pairs.push([was, is]);
+    return is === undefined;
+  });
+  const [was, ...others] = gone;
+  const [is, ...more] = rest;
+  return was !== undefined && is !== undefined && others.length + more.length === 0
+    ? { pairs: [...pairs, [was, is]], came: [], left: [] }
+    : { pairs, came: rest, left: gone };
+}
+
+/** What is otherwise in one waiver. What is over lets nothing through, whatever is written in it. */
+function alterations(name: string, gone: Waiver, first: Waiver, on: string): readonly PolicyChange[] {
+  const isOver = first.until < on;
+  const wider = !isOver && (first.from < gone.from || first.until > gone.until);
+  const narrower = gone.until >= on && (first.from > gone.from || first.until < gone.until);
+  const raised = ceilingDirection(gone.upTo, first.upTo);
+  const told = (key: string, direction: Direction, from: string | undefined, to: string | undefined) =>
+    policyChange({ of: 'waiver', name, place: onHead(first.place), key, direction, from, to });
+  return [
+    ...(span(gone) === span(first)
+      ? []
+      : [told('dates', wider ? 'looser' : narrower ? 'tighter' : 'neither', span(gone), span(first))]),
+    ...(raised === 'neither'
+      ? []
+      : [told('up-to', isOver ? 'neither' : raised, gone.upTo?.written, first.upTo?.written)]),
+    ...(gone.reason === first.reason ? [] : [told('reason', 'neither', gone.reason, first.reason)]),
+    ...(gone.approvedBy === first.approvedBy
+      ? []
+      : [told('approved-by', 'neither', gone.approvedBy, first.approvedBy)]),
+  ];
+}
+
 export function waiverChanges(
   base: readonly Waiver[],
   head: readonly Waiver[],
@@ -32,45 +87,18 @@ export function waiverChanges(
   };
   const before = grouped(base);
   const after = grouped(head);
-  const span = ({ from, until }: Waiver): string => `${from} to ${until}`;
   return allNames(before, after).flatMap((key): readonly PolicyChange[] => {
     const old = before.get(key) ?? [];
     const now = after.get(key) ?? [];
-    const kept = (waiver: Waiver, others: readonly Waiver[]): boolean =>
-      others.some(
-        (other) => span(other) === span(waiver) && ceilingDirection(other.upTo, waiver.upTo) === 'neither',
-      );
-    const came = now.filter((waiver) => !kept(waiver, old));
-    const left = old.filter((waiver) => !kept(waiver, now));
-    const [first] = came;
-    const [gone] = left;
-    if (first !== undefined && gone !== undefined && came.length === 1 && left.length === 1) {
-      const wider = first.from < gone.from || first.until > gone.until;
-      const narrower = first.from > gone.from || first.until < gone.until;
-      const direction = wider ? 'looser' : narrower ? 'tighter' : 'neither';
-      const common = { of: 'waiver', name: key, place: onHead(first.place) } as const;
-      const raised = ceilingDirection(gone.upTo, first.upTo);
-      return [
-        ...(span(gone) === span(first)
-          ? []
-          : [policyChange({ ...common, direction, key: 'dates', from: span(gone), to: span(first) })]),
-        ...(raised === 'neither'
-          ? []
-          : [
-              policyChange({
-                ...common,
-                direction: raised,
-                key: 'up-to',
-                from: gone.upTo?.written,
-                to: first.upTo?.written,
-              }),
-            ]),
-      ];
-    }
+    const { pairs, came, left } = paired(
+      old.filter((waiver) => !now.some((other) => isSame(other, waiver))),
+      now.filter((waiver) => !old.some((other) => isSame(other, waiver))),
+    );
     // A waiver that is over before it comes lets nothing through.
     const told = (waiver: Waiver, direction: 'looser' | 'tighter') =>
       ({ of: 'waiver', name: key, direction: waiver.until < on ? 'neither' : direction }) as const;
     return [
+      ...pairs.flatMap(([was, is]) => alterations(key, was, is, on)),
       ...came.map((waiver) =>
         policyChange({ ...told(waiver, 'looser'), to: termsOf(waiver), place: onHead(waiver.place) }),
       ),

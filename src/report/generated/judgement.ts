@@ -1044,9 +1044,9 @@ export interface PastChangeReport {
  */
 export interface WaiverUseReport {
   /**
-   * `used` by a finding, `outgrown` by one that is beyond its ceiling, `unused` though it holds, `expired`, `not yet` in force, or for an `unknown rule`.
+   * `used` by a finding, `outgrown` by one that is beyond what it covers, `waiting` for its change while it covers nothing here, `unused` where it covers nothing here and ends within 14 days, `expired`, `not yet` in force, or for an `unknown rule`.
    */
-  state: 'used' | 'outgrown' | 'unused' | 'expired' | 'not yet' | 'unknown rule';
+  state: 'used' | 'outgrown' | 'waiting' | 'unused' | 'expired' | 'not yet' | 'unknown rule';
   waiver: WaiverReport1;
 }
 /**

@@ -1,4 +1,4 @@
-/** Waivers that somebody should review: unused, expired, or for a rule that there is not. */
+/** Waivers that somebody should review: outgrown, about to end unused, expired, or for a rule that there is not. */
 import { counted } from '../../base/wording.ts';
 import type { Judged } from '../../policy/judgement.ts';
 import type { WaiverUse } from '../../policy/waiver.ts';
@@ -11,7 +11,11 @@ export function waiverSection({ waivers, findings, changes, policyChanges }: Jud
   const isQuiet = ({ state, waiver }: WaiverUse): boolean =>
     state === 'expired' && policyChanges.length === 0 && !subjects.has(waiver.subject);
   const quiet = waivers.filter(isQuiet);
-  const shown = waivers.filter((use) => !isQuiet(use)).flatMap(waiverEntry);
+  const refused = findings.filter(({ fails }) => fails);
+  // One that waits is merged ahead of its change, as it has to be; it is named where somebody may take it for this one's.
+  const isElsewhere = ({ state, waiver }: WaiverUse): boolean =>
+    state === 'waiting' && !refused.some(({ rule, entry }) => [rule, entry].includes(waiver.rule));
+  const shown = waivers.filter((use) => !isQuiet(use) && !isElsewhere(use)).flatMap(waiverEntry);
   const more = shown.length === 0 ? 'waiver' : 'more waiver';
   const blocks = [
     ...(shown.length === 0 ? [] : [entries(shown)]),
@@ -48,13 +52,21 @@ function waiverState({
     case 'used':
     case 'not yet':
       return undefined;
+    case 'waiting':
+      return {
+        word: 'waiting',
+        text: `covers nothing here: it is for ${waiver.kind === undefined ? '' : `the ${waiver.kind.replace('-', ' ')} `}${waiver.subject}${waiver.name === undefined ? '' : ` and the entry ${waiver.name}`} alone`,
+      };
     case 'outgrown':
       return {
         word: 'outgrown',
         text: `covers ${waiver.upTo === undefined ? 'less' : `up to ${waiver.upTo.written}`} and is outgrown; remain within it, or have a higher ceiling approved`,
       };
     case 'unused':
-      return { word: 'unused', text: 'waives nothing; remove it if it is no longer needed' };
+      return {
+        word: 'unused',
+        text: `covers nothing here and ends on ${waiver.until}; remove it if its change is merged, or have it approved for longer if its change is still to come`,
+      };
     case 'expired':
       return { word: 'expired', text: `expired on ${waiver.until}; remove it, or have it approved again` };
     case 'unknown rule':
