@@ -97,21 +97,21 @@ const apart = (always: ReadonlyMap<string, string>, seldom: ReadonlyMap<string, 
   },
 });
 
-/** The modules that the table of commands imports when they are wanted: the commands. */
+/** The modules that the tables of commands import when they are wanted: the commands. */
 async function commands(): Promise<readonly string[]> {
   const { metafile } = await build({
     ...shared,
-    entryPoints: [table],
+    entryPoints: [...tables],
     outdir: parts,
     write: false,
     metafile: true,
   });
-  const imports = metafile.inputs[table]?.imports ?? [];
+  const imports = tables.flatMap((table) => metafile.inputs[table]?.imports ?? []);
   return [...new Set(imports.filter(({ kind }) => kind === 'dynamic-import').map(({ path }) => path))];
 }
 
 const start = 'src/cli/ullage.ts';
-const table = 'src/cli/commands.ts';
+const tables = ['src/cli/commands.ts', 'src/cli/survey-commands.ts'];
 
 rmSync(dist, { recursive: true, force: true });
 buildLibrary();

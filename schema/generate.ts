@@ -1,6 +1,6 @@
 /**
  * Writes what is derived from the schemas and the rules: the rule pack's schema, the types of every format, and the
- * validators. With `--check` it writes nothing and fails when what is there differs from what it would write.
+ * validators; and the survey's script as text. With `--check` it writes nothing and fails when what is there differs from what it would write.
  */
 import { readdir, readFile, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
@@ -137,6 +137,12 @@ async function shippedPacks(): Promise<string> {
   return `${banner}import type { RulePack } from '../rule-pack.ts';\n\nexport const shippedPacks: Readonly<Record<string, RulePack>> = ${value};\n`;
 }
 
+/** The script that surveys a server: kept as what it is, so that it can be read and checked, and built in as text. */
+async function surveyScript(): Promise<string> {
+  const script = await readFile(join(schemaFolder, '../src/survey/gather.sh'), 'utf8');
+  return `${banner.replace('schema/ and src/rules/', 'src/survey/gather.sh')}export const gatheringScript = ${JSON.stringify(script)};\n`;
+}
+
 async function generated(): Promise<ReadonlyMap<string, string>> {
   const all = await schemas();
   const files = new Map<string, string>();
@@ -161,6 +167,7 @@ async function bring(path: string, text: string): Promise<void> {
 
 for (const [path, text] of await generated()) await bring(path, text);
 await bring(join(schemaFolder, '../src/policy/generated/shipped.ts'), await shippedPacks());
+await bring(join(schemaFolder, '../src/survey/generated/script.ts'), await surveyScript());
 if (checking && differing.length > 0) {
   console.error(`Generated files differ from their sources; run npm run generate:\n${differing.join('\n')}`);
   process.exitCode = 1;

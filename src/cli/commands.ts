@@ -11,43 +11,21 @@ import type { PolicyFormat } from '../report/policy.ts';
 import type { ReportFormat } from '../report/report.ts';
 import type { RuleFormat } from '../report/rules.ts';
 import type { AuditFlags } from './audit.ts';
+import { type AddCommand, at, oneOf, repo, type Sink, wholeNumber, withCommands } from './command.ts';
 import type { CostFlags } from './cost.ts';
-import type { Finished } from './edge.ts';
 import type { GateFlags, ReportTo } from './gate.ts';
 import type { HeadroomFlags } from './headroom.ts';
 import type { NewFlags } from './new.ts';
 import type { PolicyCheckFlags } from './policy.ts';
 import type { AddFlags, SummaryFlags } from './reading.ts';
 import type { RuleFlags } from './rules.ts';
-
-/** What becomes of a command's run. */
-export interface Sink {
-  readonly finish: (finished: Finished) => void;
-  /** Takes what a command prints before its end is known. */
-  readonly write: (text: string) => void;
-}
-
-/** An option that takes one of a few words. The record makes the compiler see that every one of them is offered. */
-const oneOf = <T extends string>(flags: string, description: string, words: Readonly<Record<T, true>>) =>
-  new Option(flags, description).choices(Object.keys(words));
-
-const repo = (): Option => new Option('--repo <dir>', 'the repository').default('.');
-
-const at = (): Option => new Option('--at <ref>', 'a revision (default: the files as they are)');
+import { survey } from './survey-commands.ts';
 
 const failOn = (): Option =>
   oneOf<GateFlags['failOn']>('--fail-on <level>', 'the level from which a finding fails', {
     error: true,
     warning: true,
   }).default('error');
-
-/** A whole number of no more digits than make sense. */
-const wholeNumber =
-  (digits: number, advice: string) =>
-  (text: string): number => {
-    if (!/^[0-9]+$/.test(text) || text.length > digits) throw new InvalidArgumentError(advice);
-    return Number(text);
-  };
 
 const reportFormats: Readonly<Record<ReportFormat, true>> = {
   text: true,
@@ -329,14 +307,6 @@ Examples:
       finish(await (await import('./audit.ts')).runAudit(span, flags, write)),
     );
 
-/** Adds a command beneath another, whose settings it takes over: where it prints, and that it never exits. */
-type AddCommand = (above: Command, sink: Sink) => Command;
-
-function withCommands(above: Command, beneath: readonly AddCommand[], sink: Sink): Command {
-  for (const add of beneath) add(above, sink);
-  return above;
-}
-
 /** Adds every command, in the order in which the help lists them. */
 export const addCommands: AddCommand = (program, sink) =>
-  withCommands(program, [gate, cost, headroom, rules, starter, reading, policy, audit], sink);
+  withCommands(program, [gate, cost, headroom, rules, starter, reading, policy, audit, survey], sink);

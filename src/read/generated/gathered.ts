@@ -27,7 +27,14 @@ export interface GatheredFile {
     blockdevices: {}[];
   };
   /**
-   * findmnt --json --bytes
+   * The disks' serial numbers as the kernel has them in /sys/block, for where lsblk knows none.
+   */
+  serials?: {
+    device: string;
+    serial: string;
+  }[];
+  /**
+   * The mounts of block devices, as findmnt --list --json has them.
    */
   findmnt?: {
     filesystems: {}[];
@@ -36,6 +43,10 @@ export interface GatheredFile {
    * df -P
    */
   df?: string;
+  /**
+   * The devices that are swapped to, one a line.
+   */
+  swaps?: string;
   pvs?: LvmReport;
   vgs?: LvmReport1;
   lvs?: LvmReport2;
@@ -44,7 +55,7 @@ export interface GatheredFile {
    */
   fstab?: string;
   /**
-   * Of ext and xfs file systems: what dumpe2fs -h or xfs_info prints.
+   * Of ext and xfs file systems: the figures that dumpe2fs -h or xfs_db prints, a line each.
    */
   superblocks?: {
     device: string;
@@ -54,7 +65,7 @@ export interface GatheredFile {
    * What could not be seen, and why.
    */
   unseen?: {
-    what: string;
+    what: 'devices' | 'mounts' | 'use' | 'volume-groups' | 'fstab' | 'superblocks';
     why: string;
   }[];
 }

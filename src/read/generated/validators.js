@@ -2813,7 +2813,7 @@ function validate51(data, { instancePath = "", parentData, parentDataProperty, r
   return validate51.errors = vErrors, errors === 0;
 }
 validate51.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var gathered = validate59, schema114 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "gathered.json", title: "GatheredFile", description: "What the script of `ullage survey script` prints: what a server's tools said, as they said it.", type: "object", additionalProperties: !1, required: ["format", "at"], properties: { format: { const: "ullage-gathered-1", description: "The version of this format." }, at: { $ref: "survey.json#/$defs/time", description: "When it was taken." }, versions: { type: "object", additionalProperties: { type: "string" }, description: "The tools that were asked, each with what it says of its version." }, lsblk: { type: "object", required: ["blockdevices"], properties: { blockdevices: { type: "array", items: { type: "object" } } }, description: "lsblk --json --bytes" }, findmnt: { type: "object", required: ["filesystems"], properties: { filesystems: { type: "array", items: { type: "object" } } }, description: "findmnt --json --bytes" }, df: { type: "string", description: "df -P" }, pvs: { $ref: "#/$defs/report", description: "pvs --reportformat json" }, vgs: { $ref: "#/$defs/report", description: "vgs --reportformat json" }, lvs: { $ref: "#/$defs/report", description: "lvs --reportformat json" }, fstab: { type: "string", description: "The first three fields of fstab's lines that mount a block device." }, superblocks: { type: "array", items: { type: "object", additionalProperties: !1, required: ["device", "text"], properties: { device: { type: "string" }, text: { type: "string" } } }, description: "Of ext and xfs file systems: what dumpe2fs -h or xfs_info prints." }, unseen: { type: "array", items: { type: "object", additionalProperties: !1, required: ["what", "why"], properties: { what: { type: "string" }, why: { type: "string" } } }, description: "What could not be seen, and why." } }, $defs: { report: { title: "LvmReport", type: "object", required: ["report"], properties: { report: { type: "array", items: { type: "object" } } }, description: "A report of the volume manager, as it prints it." } } }, schema117 = { title: "SurveyTime", type: "string", pattern: "^[0-9]{4}-[0-9]{2}-[0-9]{2}T[0-9]{2}:[0-9]{2}:[0-9]{2}Z$", description: "RFC 3339, in UTC, with whole seconds." }, schema144 = { title: "LvmReport", type: "object", required: ["report"], properties: { report: { type: "array", items: { type: "object" } } }, description: "A report of the volume manager, as it prints it." }, pattern51 = new RegExp("^[0-9]{4}-[0-9]{2}-[0-9]{2}T[0-9]{2}:[0-9]{2}:[0-9]{2}Z$", "u");
+var gathered = validate59, schema114 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "gathered.json", title: "GatheredFile", description: "What the script of `ullage survey script` prints: what a server's tools said, as they said it.", type: "object", additionalProperties: !1, required: ["format", "at"], properties: { format: { const: "ullage-gathered-1", description: "The version of this format." }, at: { $ref: "survey.json#/$defs/time", description: "When it was taken." }, versions: { type: "object", additionalProperties: { type: "string" }, description: "The tools that were asked, each with what it says of its version." }, lsblk: { type: "object", required: ["blockdevices"], properties: { blockdevices: { type: "array", items: { type: "object" } } }, description: "lsblk --json --bytes" }, serials: { type: "array", items: { type: "object", additionalProperties: !1, required: ["device", "serial"], properties: { device: { type: "string" }, serial: { type: "string" } } }, description: "The disks' serial numbers as the kernel has them in /sys/block, for where lsblk knows none." }, findmnt: { type: "object", required: ["filesystems"], properties: { filesystems: { type: "array", items: { type: "object" } } }, description: "The mounts of block devices, as findmnt --list --json has them." }, df: { type: "string", description: "df -P" }, swaps: { type: "string", description: "The devices that are swapped to, one a line." }, pvs: { $ref: "#/$defs/report", description: "pvs --reportformat json" }, vgs: { $ref: "#/$defs/report", description: "vgs --reportformat json" }, lvs: { $ref: "#/$defs/report", description: "lvs --reportformat json" }, fstab: { type: "string", description: "The first three fields of fstab's lines that mount a block device." }, superblocks: { type: "array", items: { type: "object", additionalProperties: !1, required: ["device", "text"], properties: { device: { type: "string" }, text: { type: "string" } } }, description: "Of ext and xfs file systems: the figures that dumpe2fs -h or xfs_db prints, a line each." }, unseen: { type: "array", items: { type: "object", additionalProperties: !1, required: ["what", "why"], properties: { what: { type: "string", enum: ["devices", "mounts", "use", "volume-groups", "fstab", "superblocks"] }, why: { type: "string" } } }, description: "What could not be seen, and why." } }, $defs: { report: { title: "LvmReport", type: "object", required: ["report"], properties: { report: { type: "array", items: { type: "object" } } }, description: "A report of the volume manager, as it prints it." } } }, schema117 = { title: "SurveyTime", type: "string", pattern: "^[0-9]{4}-[0-9]{2}-[0-9]{2}T[0-9]{2}:[0-9]{2}:[0-9]{2}Z$", description: "RFC 3339, in UTC, with whole seconds." }, schema144 = { title: "LvmReport", type: "object", required: ["report"], properties: { report: { type: "array", items: { type: "object" } } }, description: "A report of the volume manager, as it prints it." }, pattern51 = new RegExp("^[0-9]{4}-[0-9]{2}-[0-9]{2}T[0-9]{2}:[0-9]{2}:[0-9]{2}Z$", "u");
 function validate59(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate59.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
@@ -2892,223 +2892,278 @@ function validate59(data, { instancePath = "", parentData, parentDataProperty, r
         vErrors === null ? vErrors = [err11] : vErrors.push(err11), errors++;
       }
     }
-    if (data.findmnt !== void 0) {
-      let data7 = data.findmnt;
-      if (data7 && typeof data7 == "object" && !Array.isArray(data7)) {
-        if (data7.filesystems === void 0) {
-          let err12 = { instancePath: instancePath + "/findmnt", schemaPath: "#/properties/findmnt/required", keyword: "required", params: { missingProperty: "filesystems" }, message: "must have required property 'filesystems'", schema: schema114.properties.findmnt.required, parentSchema: schema114.properties.findmnt, data: data7 };
-          vErrors === null ? vErrors = [err12] : vErrors.push(err12), errors++;
-        }
-        if (data7.filesystems !== void 0) {
-          let data8 = data7.filesystems;
-          if (Array.isArray(data8)) {
-            let len1 = data8.length;
-            for (let i1 = 0; i1 < len1; i1++) {
-              let data9 = data8[i1];
-              if (!(data9 && typeof data9 == "object" && !Array.isArray(data9))) {
-                let err13 = { instancePath: instancePath + "/findmnt/filesystems/" + i1, schemaPath: "#/properties/findmnt/properties/filesystems/items/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema114.properties.findmnt.properties.filesystems.items.type, parentSchema: schema114.properties.findmnt.properties.filesystems.items, data: data9 };
-                vErrors === null ? vErrors = [err13] : vErrors.push(err13), errors++;
+    if (data.serials !== void 0) {
+      let data7 = data.serials;
+      if (Array.isArray(data7)) {
+        let len1 = data7.length;
+        for (let i1 = 0; i1 < len1; i1++) {
+          let data8 = data7[i1];
+          if (data8 && typeof data8 == "object" && !Array.isArray(data8)) {
+            if (data8.device === void 0) {
+              let err12 = { instancePath: instancePath + "/serials/" + i1, schemaPath: "#/properties/serials/items/required", keyword: "required", params: { missingProperty: "device" }, message: "must have required property 'device'", schema: schema114.properties.serials.items.required, parentSchema: schema114.properties.serials.items, data: data8 };
+              vErrors === null ? vErrors = [err12] : vErrors.push(err12), errors++;
+            }
+            if (data8.serial === void 0) {
+              let err13 = { instancePath: instancePath + "/serials/" + i1, schemaPath: "#/properties/serials/items/required", keyword: "required", params: { missingProperty: "serial" }, message: "must have required property 'serial'", schema: schema114.properties.serials.items.required, parentSchema: schema114.properties.serials.items, data: data8 };
+              vErrors === null ? vErrors = [err13] : vErrors.push(err13), errors++;
+            }
+            for (let key2 in data8)
+              if (!(key2 === "device" || key2 === "serial")) {
+                let err14 = { instancePath: instancePath + "/serials/" + i1, schemaPath: "#/properties/serials/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key2 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema114.properties.serials.items, data: data8 };
+                vErrors === null ? vErrors = [err14] : vErrors.push(err14), errors++;
+              }
+            if (data8.device !== void 0) {
+              let data9 = data8.device;
+              if (typeof data9 != "string") {
+                let err15 = { instancePath: instancePath + "/serials/" + i1 + "/device", schemaPath: "#/properties/serials/items/properties/device/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema114.properties.serials.items.properties.device.type, parentSchema: schema114.properties.serials.items.properties.device, data: data9 };
+                vErrors === null ? vErrors = [err15] : vErrors.push(err15), errors++;
+              }
+            }
+            if (data8.serial !== void 0) {
+              let data10 = data8.serial;
+              if (typeof data10 != "string") {
+                let err16 = { instancePath: instancePath + "/serials/" + i1 + "/serial", schemaPath: "#/properties/serials/items/properties/serial/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema114.properties.serials.items.properties.serial.type, parentSchema: schema114.properties.serials.items.properties.serial, data: data10 };
+                vErrors === null ? vErrors = [err16] : vErrors.push(err16), errors++;
               }
             }
           } else {
-            let err14 = { instancePath: instancePath + "/findmnt/filesystems", schemaPath: "#/properties/findmnt/properties/filesystems/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema114.properties.findmnt.properties.filesystems.type, parentSchema: schema114.properties.findmnt.properties.filesystems, data: data8 };
-            vErrors === null ? vErrors = [err14] : vErrors.push(err14), errors++;
+            let err17 = { instancePath: instancePath + "/serials/" + i1, schemaPath: "#/properties/serials/items/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema114.properties.serials.items.type, parentSchema: schema114.properties.serials.items, data: data8 };
+            vErrors === null ? vErrors = [err17] : vErrors.push(err17), errors++;
           }
         }
       } else {
-        let err15 = { instancePath: instancePath + "/findmnt", schemaPath: "#/properties/findmnt/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema114.properties.findmnt.type, parentSchema: schema114.properties.findmnt, data: data7 };
-        vErrors === null ? vErrors = [err15] : vErrors.push(err15), errors++;
+        let err18 = { instancePath: instancePath + "/serials", schemaPath: "#/properties/serials/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema114.properties.serials.type, parentSchema: schema114.properties.serials, data: data7 };
+        vErrors === null ? vErrors = [err18] : vErrors.push(err18), errors++;
       }
     }
-    if (data.df !== void 0) {
-      let data10 = data.df;
-      if (typeof data10 != "string") {
-        let err16 = { instancePath: instancePath + "/df", schemaPath: "#/properties/df/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema114.properties.df.type, parentSchema: schema114.properties.df, data: data10 };
-        vErrors === null ? vErrors = [err16] : vErrors.push(err16), errors++;
-      }
-    }
-    if (data.pvs !== void 0) {
-      let data11 = data.pvs;
+    if (data.findmnt !== void 0) {
+      let data11 = data.findmnt;
       if (data11 && typeof data11 == "object" && !Array.isArray(data11)) {
-        if (data11.report === void 0) {
-          let err17 = { instancePath: instancePath + "/pvs", schemaPath: "#/$defs/report/required", keyword: "required", params: { missingProperty: "report" }, message: "must have required property 'report'", schema: schema144.required, parentSchema: schema144, data: data11 };
-          vErrors === null ? vErrors = [err17] : vErrors.push(err17), errors++;
+        if (data11.filesystems === void 0) {
+          let err19 = { instancePath: instancePath + "/findmnt", schemaPath: "#/properties/findmnt/required", keyword: "required", params: { missingProperty: "filesystems" }, message: "must have required property 'filesystems'", schema: schema114.properties.findmnt.required, parentSchema: schema114.properties.findmnt, data: data11 };
+          vErrors === null ? vErrors = [err19] : vErrors.push(err19), errors++;
         }
-        if (data11.report !== void 0) {
-          let data12 = data11.report;
+        if (data11.filesystems !== void 0) {
+          let data12 = data11.filesystems;
           if (Array.isArray(data12)) {
             let len2 = data12.length;
             for (let i2 = 0; i2 < len2; i2++) {
               let data13 = data12[i2];
               if (!(data13 && typeof data13 == "object" && !Array.isArray(data13))) {
-                let err18 = { instancePath: instancePath + "/pvs/report/" + i2, schemaPath: "#/$defs/report/properties/report/items/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema144.properties.report.items.type, parentSchema: schema144.properties.report.items, data: data13 };
-                vErrors === null ? vErrors = [err18] : vErrors.push(err18), errors++;
+                let err20 = { instancePath: instancePath + "/findmnt/filesystems/" + i2, schemaPath: "#/properties/findmnt/properties/filesystems/items/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema114.properties.findmnt.properties.filesystems.items.type, parentSchema: schema114.properties.findmnt.properties.filesystems.items, data: data13 };
+                vErrors === null ? vErrors = [err20] : vErrors.push(err20), errors++;
               }
             }
           } else {
-            let err19 = { instancePath: instancePath + "/pvs/report", schemaPath: "#/$defs/report/properties/report/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema144.properties.report.type, parentSchema: schema144.properties.report, data: data12 };
-            vErrors === null ? vErrors = [err19] : vErrors.push(err19), errors++;
+            let err21 = { instancePath: instancePath + "/findmnt/filesystems", schemaPath: "#/properties/findmnt/properties/filesystems/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema114.properties.findmnt.properties.filesystems.type, parentSchema: schema114.properties.findmnt.properties.filesystems, data: data12 };
+            vErrors === null ? vErrors = [err21] : vErrors.push(err21), errors++;
           }
         }
       } else {
-        let err20 = { instancePath: instancePath + "/pvs", schemaPath: "#/$defs/report/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema144.type, parentSchema: schema144, data: data11 };
-        vErrors === null ? vErrors = [err20] : vErrors.push(err20), errors++;
+        let err22 = { instancePath: instancePath + "/findmnt", schemaPath: "#/properties/findmnt/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema114.properties.findmnt.type, parentSchema: schema114.properties.findmnt, data: data11 };
+        vErrors === null ? vErrors = [err22] : vErrors.push(err22), errors++;
       }
     }
-    if (data.vgs !== void 0) {
-      let data14 = data.vgs;
-      if (data14 && typeof data14 == "object" && !Array.isArray(data14)) {
-        if (data14.report === void 0) {
-          let err21 = { instancePath: instancePath + "/vgs", schemaPath: "#/$defs/report/required", keyword: "required", params: { missingProperty: "report" }, message: "must have required property 'report'", schema: schema144.required, parentSchema: schema144, data: data14 };
-          vErrors === null ? vErrors = [err21] : vErrors.push(err21), errors++;
-        }
-        if (data14.report !== void 0) {
-          let data15 = data14.report;
-          if (Array.isArray(data15)) {
-            let len3 = data15.length;
-            for (let i3 = 0; i3 < len3; i3++) {
-              let data16 = data15[i3];
-              if (!(data16 && typeof data16 == "object" && !Array.isArray(data16))) {
-                let err22 = { instancePath: instancePath + "/vgs/report/" + i3, schemaPath: "#/$defs/report/properties/report/items/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema144.properties.report.items.type, parentSchema: schema144.properties.report.items, data: data16 };
-                vErrors === null ? vErrors = [err22] : vErrors.push(err22), errors++;
-              }
-            }
-          } else {
-            let err23 = { instancePath: instancePath + "/vgs/report", schemaPath: "#/$defs/report/properties/report/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema144.properties.report.type, parentSchema: schema144.properties.report, data: data15 };
-            vErrors === null ? vErrors = [err23] : vErrors.push(err23), errors++;
-          }
-        }
-      } else {
-        let err24 = { instancePath: instancePath + "/vgs", schemaPath: "#/$defs/report/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema144.type, parentSchema: schema144, data: data14 };
+    if (data.df !== void 0) {
+      let data14 = data.df;
+      if (typeof data14 != "string") {
+        let err23 = { instancePath: instancePath + "/df", schemaPath: "#/properties/df/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema114.properties.df.type, parentSchema: schema114.properties.df, data: data14 };
+        vErrors === null ? vErrors = [err23] : vErrors.push(err23), errors++;
+      }
+    }
+    if (data.swaps !== void 0) {
+      let data15 = data.swaps;
+      if (typeof data15 != "string") {
+        let err24 = { instancePath: instancePath + "/swaps", schemaPath: "#/properties/swaps/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema114.properties.swaps.type, parentSchema: schema114.properties.swaps, data: data15 };
         vErrors === null ? vErrors = [err24] : vErrors.push(err24), errors++;
       }
     }
-    if (data.lvs !== void 0) {
-      let data17 = data.lvs;
-      if (data17 && typeof data17 == "object" && !Array.isArray(data17)) {
-        if (data17.report === void 0) {
-          let err25 = { instancePath: instancePath + "/lvs", schemaPath: "#/$defs/report/required", keyword: "required", params: { missingProperty: "report" }, message: "must have required property 'report'", schema: schema144.required, parentSchema: schema144, data: data17 };
+    if (data.pvs !== void 0) {
+      let data16 = data.pvs;
+      if (data16 && typeof data16 == "object" && !Array.isArray(data16)) {
+        if (data16.report === void 0) {
+          let err25 = { instancePath: instancePath + "/pvs", schemaPath: "#/$defs/report/required", keyword: "required", params: { missingProperty: "report" }, message: "must have required property 'report'", schema: schema144.required, parentSchema: schema144, data: data16 };
           vErrors === null ? vErrors = [err25] : vErrors.push(err25), errors++;
         }
-        if (data17.report !== void 0) {
-          let data18 = data17.report;
-          if (Array.isArray(data18)) {
-            let len4 = data18.length;
-            for (let i4 = 0; i4 < len4; i4++) {
-              let data19 = data18[i4];
-              if (!(data19 && typeof data19 == "object" && !Array.isArray(data19))) {
-                let err26 = { instancePath: instancePath + "/lvs/report/" + i4, schemaPath: "#/$defs/report/properties/report/items/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema144.properties.report.items.type, parentSchema: schema144.properties.report.items, data: data19 };
+        if (data16.report !== void 0) {
+          let data17 = data16.report;
+          if (Array.isArray(data17)) {
+            let len3 = data17.length;
+            for (let i3 = 0; i3 < len3; i3++) {
+              let data18 = data17[i3];
+              if (!(data18 && typeof data18 == "object" && !Array.isArray(data18))) {
+                let err26 = { instancePath: instancePath + "/pvs/report/" + i3, schemaPath: "#/$defs/report/properties/report/items/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema144.properties.report.items.type, parentSchema: schema144.properties.report.items, data: data18 };
                 vErrors === null ? vErrors = [err26] : vErrors.push(err26), errors++;
               }
             }
           } else {
-            let err27 = { instancePath: instancePath + "/lvs/report", schemaPath: "#/$defs/report/properties/report/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema144.properties.report.type, parentSchema: schema144.properties.report, data: data18 };
+            let err27 = { instancePath: instancePath + "/pvs/report", schemaPath: "#/$defs/report/properties/report/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema144.properties.report.type, parentSchema: schema144.properties.report, data: data17 };
             vErrors === null ? vErrors = [err27] : vErrors.push(err27), errors++;
           }
         }
       } else {
-        let err28 = { instancePath: instancePath + "/lvs", schemaPath: "#/$defs/report/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema144.type, parentSchema: schema144, data: data17 };
+        let err28 = { instancePath: instancePath + "/pvs", schemaPath: "#/$defs/report/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema144.type, parentSchema: schema144, data: data16 };
         vErrors === null ? vErrors = [err28] : vErrors.push(err28), errors++;
       }
     }
-    if (data.fstab !== void 0) {
-      let data20 = data.fstab;
-      if (typeof data20 != "string") {
-        let err29 = { instancePath: instancePath + "/fstab", schemaPath: "#/properties/fstab/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema114.properties.fstab.type, parentSchema: schema114.properties.fstab, data: data20 };
-        vErrors === null ? vErrors = [err29] : vErrors.push(err29), errors++;
+    if (data.vgs !== void 0) {
+      let data19 = data.vgs;
+      if (data19 && typeof data19 == "object" && !Array.isArray(data19)) {
+        if (data19.report === void 0) {
+          let err29 = { instancePath: instancePath + "/vgs", schemaPath: "#/$defs/report/required", keyword: "required", params: { missingProperty: "report" }, message: "must have required property 'report'", schema: schema144.required, parentSchema: schema144, data: data19 };
+          vErrors === null ? vErrors = [err29] : vErrors.push(err29), errors++;
+        }
+        if (data19.report !== void 0) {
+          let data20 = data19.report;
+          if (Array.isArray(data20)) {
+            let len4 = data20.length;
+            for (let i4 = 0; i4 < len4; i4++) {
+              let data21 = data20[i4];
+              if (!(data21 && typeof data21 == "object" && !Array.isArray(data21))) {
+                let err30 = { instancePath: instancePath + "/vgs/report/" + i4, schemaPath: "#/$defs/report/properties/report/items/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema144.properties.report.items.type, parentSchema: schema144.properties.report.items, data: data21 };
+                vErrors === null ? vErrors = [err30] : vErrors.push(err30), errors++;
+              }
+            }
+          } else {
+            let err31 = { instancePath: instancePath + "/vgs/report", schemaPath: "#/$defs/report/properties/report/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema144.properties.report.type, parentSchema: schema144.properties.report, data: data20 };
+            vErrors === null ? vErrors = [err31] : vErrors.push(err31), errors++;
+          }
+        }
+      } else {
+        let err32 = { instancePath: instancePath + "/vgs", schemaPath: "#/$defs/report/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema144.type, parentSchema: schema144, data: data19 };
+        vErrors === null ? vErrors = [err32] : vErrors.push(err32), errors++;
       }
     }
-    if (data.superblocks !== void 0) {
-      let data21 = data.superblocks;
-      if (Array.isArray(data21)) {
-        let len5 = data21.length;
-        for (let i5 = 0; i5 < len5; i5++) {
-          let data22 = data21[i5];
-          if (data22 && typeof data22 == "object" && !Array.isArray(data22)) {
-            if (data22.device === void 0) {
-              let err30 = { instancePath: instancePath + "/superblocks/" + i5, schemaPath: "#/properties/superblocks/items/required", keyword: "required", params: { missingProperty: "device" }, message: "must have required property 'device'", schema: schema114.properties.superblocks.items.required, parentSchema: schema114.properties.superblocks.items, data: data22 };
-              vErrors === null ? vErrors = [err30] : vErrors.push(err30), errors++;
-            }
-            if (data22.text === void 0) {
-              let err31 = { instancePath: instancePath + "/superblocks/" + i5, schemaPath: "#/properties/superblocks/items/required", keyword: "required", params: { missingProperty: "text" }, message: "must have required property 'text'", schema: schema114.properties.superblocks.items.required, parentSchema: schema114.properties.superblocks.items, data: data22 };
-              vErrors === null ? vErrors = [err31] : vErrors.push(err31), errors++;
-            }
-            for (let key2 in data22)
-              if (!(key2 === "device" || key2 === "text")) {
-                let err32 = { instancePath: instancePath + "/superblocks/" + i5, schemaPath: "#/properties/superblocks/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key2 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema114.properties.superblocks.items, data: data22 };
-                vErrors === null ? vErrors = [err32] : vErrors.push(err32), errors++;
-              }
-            if (data22.device !== void 0) {
-              let data23 = data22.device;
-              if (typeof data23 != "string") {
-                let err33 = { instancePath: instancePath + "/superblocks/" + i5 + "/device", schemaPath: "#/properties/superblocks/items/properties/device/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema114.properties.superblocks.items.properties.device.type, parentSchema: schema114.properties.superblocks.items.properties.device, data: data23 };
-                vErrors === null ? vErrors = [err33] : vErrors.push(err33), errors++;
-              }
-            }
-            if (data22.text !== void 0) {
-              let data24 = data22.text;
-              if (typeof data24 != "string") {
-                let err34 = { instancePath: instancePath + "/superblocks/" + i5 + "/text", schemaPath: "#/properties/superblocks/items/properties/text/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema114.properties.superblocks.items.properties.text.type, parentSchema: schema114.properties.superblocks.items.properties.text, data: data24 };
+    if (data.lvs !== void 0) {
+      let data22 = data.lvs;
+      if (data22 && typeof data22 == "object" && !Array.isArray(data22)) {
+        if (data22.report === void 0) {
+          let err33 = { instancePath: instancePath + "/lvs", schemaPath: "#/$defs/report/required", keyword: "required", params: { missingProperty: "report" }, message: "must have required property 'report'", schema: schema144.required, parentSchema: schema144, data: data22 };
+          vErrors === null ? vErrors = [err33] : vErrors.push(err33), errors++;
+        }
+        if (data22.report !== void 0) {
+          let data23 = data22.report;
+          if (Array.isArray(data23)) {
+            let len5 = data23.length;
+            for (let i5 = 0; i5 < len5; i5++) {
+              let data24 = data23[i5];
+              if (!(data24 && typeof data24 == "object" && !Array.isArray(data24))) {
+                let err34 = { instancePath: instancePath + "/lvs/report/" + i5, schemaPath: "#/$defs/report/properties/report/items/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema144.properties.report.items.type, parentSchema: schema144.properties.report.items, data: data24 };
                 vErrors === null ? vErrors = [err34] : vErrors.push(err34), errors++;
               }
             }
           } else {
-            let err35 = { instancePath: instancePath + "/superblocks/" + i5, schemaPath: "#/properties/superblocks/items/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema114.properties.superblocks.items.type, parentSchema: schema114.properties.superblocks.items, data: data22 };
+            let err35 = { instancePath: instancePath + "/lvs/report", schemaPath: "#/$defs/report/properties/report/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema144.properties.report.type, parentSchema: schema144.properties.report, data: data23 };
             vErrors === null ? vErrors = [err35] : vErrors.push(err35), errors++;
           }
         }
       } else {
-        let err36 = { instancePath: instancePath + "/superblocks", schemaPath: "#/properties/superblocks/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema114.properties.superblocks.type, parentSchema: schema114.properties.superblocks, data: data21 };
+        let err36 = { instancePath: instancePath + "/lvs", schemaPath: "#/$defs/report/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema144.type, parentSchema: schema144, data: data22 };
         vErrors === null ? vErrors = [err36] : vErrors.push(err36), errors++;
       }
     }
-    if (data.unseen !== void 0) {
-      let data25 = data.unseen;
-      if (Array.isArray(data25)) {
-        let len6 = data25.length;
+    if (data.fstab !== void 0) {
+      let data25 = data.fstab;
+      if (typeof data25 != "string") {
+        let err37 = { instancePath: instancePath + "/fstab", schemaPath: "#/properties/fstab/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema114.properties.fstab.type, parentSchema: schema114.properties.fstab, data: data25 };
+        vErrors === null ? vErrors = [err37] : vErrors.push(err37), errors++;
+      }
+    }
+    if (data.superblocks !== void 0) {
+      let data26 = data.superblocks;
+      if (Array.isArray(data26)) {
+        let len6 = data26.length;
         for (let i6 = 0; i6 < len6; i6++) {
-          let data26 = data25[i6];
-          if (data26 && typeof data26 == "object" && !Array.isArray(data26)) {
-            if (data26.what === void 0) {
-              let err37 = { instancePath: instancePath + "/unseen/" + i6, schemaPath: "#/properties/unseen/items/required", keyword: "required", params: { missingProperty: "what" }, message: "must have required property 'what'", schema: schema114.properties.unseen.items.required, parentSchema: schema114.properties.unseen.items, data: data26 };
-              vErrors === null ? vErrors = [err37] : vErrors.push(err37), errors++;
-            }
-            if (data26.why === void 0) {
-              let err38 = { instancePath: instancePath + "/unseen/" + i6, schemaPath: "#/properties/unseen/items/required", keyword: "required", params: { missingProperty: "why" }, message: "must have required property 'why'", schema: schema114.properties.unseen.items.required, parentSchema: schema114.properties.unseen.items, data: data26 };
+          let data27 = data26[i6];
+          if (data27 && typeof data27 == "object" && !Array.isArray(data27)) {
+            if (data27.device === void 0) {
+              let err38 = { instancePath: instancePath + "/superblocks/" + i6, schemaPath: "#/properties/superblocks/items/required", keyword: "required", params: { missingProperty: "device" }, message: "must have required property 'device'", schema: schema114.properties.superblocks.items.required, parentSchema: schema114.properties.superblocks.items, data: data27 };
               vErrors === null ? vErrors = [err38] : vErrors.push(err38), errors++;
             }
-            for (let key3 in data26)
-              if (!(key3 === "what" || key3 === "why")) {
-                let err39 = { instancePath: instancePath + "/unseen/" + i6, schemaPath: "#/properties/unseen/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key3 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema114.properties.unseen.items, data: data26 };
-                vErrors === null ? vErrors = [err39] : vErrors.push(err39), errors++;
-              }
-            if (data26.what !== void 0) {
-              let data27 = data26.what;
-              if (typeof data27 != "string") {
-                let err40 = { instancePath: instancePath + "/unseen/" + i6 + "/what", schemaPath: "#/properties/unseen/items/properties/what/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema114.properties.unseen.items.properties.what.type, parentSchema: schema114.properties.unseen.items.properties.what, data: data27 };
+            if (data27.text === void 0) {
+              let err39 = { instancePath: instancePath + "/superblocks/" + i6, schemaPath: "#/properties/superblocks/items/required", keyword: "required", params: { missingProperty: "text" }, message: "must have required property 'text'", schema: schema114.properties.superblocks.items.required, parentSchema: schema114.properties.superblocks.items, data: data27 };
+              vErrors === null ? vErrors = [err39] : vErrors.push(err39), errors++;
+            }
+            for (let key3 in data27)
+              if (!(key3 === "device" || key3 === "text")) {
+                let err40 = { instancePath: instancePath + "/superblocks/" + i6, schemaPath: "#/properties/superblocks/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key3 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema114.properties.superblocks.items, data: data27 };
                 vErrors === null ? vErrors = [err40] : vErrors.push(err40), errors++;
               }
-            }
-            if (data26.why !== void 0) {
-              let data28 = data26.why;
+            if (data27.device !== void 0) {
+              let data28 = data27.device;
               if (typeof data28 != "string") {
-                let err41 = { instancePath: instancePath + "/unseen/" + i6 + "/why", schemaPath: "#/properties/unseen/items/properties/why/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema114.properties.unseen.items.properties.why.type, parentSchema: schema114.properties.unseen.items.properties.why, data: data28 };
+                let err41 = { instancePath: instancePath + "/superblocks/" + i6 + "/device", schemaPath: "#/properties/superblocks/items/properties/device/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema114.properties.superblocks.items.properties.device.type, parentSchema: schema114.properties.superblocks.items.properties.device, data: data28 };
                 vErrors === null ? vErrors = [err41] : vErrors.push(err41), errors++;
               }
             }
+            if (data27.text !== void 0) {
+              let data29 = data27.text;
+              if (typeof data29 != "string") {
+                let err42 = { instancePath: instancePath + "/superblocks/" + i6 + "/text", schemaPath: "#/properties/superblocks/items/properties/text/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema114.properties.superblocks.items.properties.text.type, parentSchema: schema114.properties.superblocks.items.properties.text, data: data29 };
+                vErrors === null ? vErrors = [err42] : vErrors.push(err42), errors++;
+              }
+            }
           } else {
-            let err42 = { instancePath: instancePath + "/unseen/" + i6, schemaPath: "#/properties/unseen/items/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema114.properties.unseen.items.type, parentSchema: schema114.properties.unseen.items, data: data26 };
-            vErrors === null ? vErrors = [err42] : vErrors.push(err42), errors++;
+            let err43 = { instancePath: instancePath + "/superblocks/" + i6, schemaPath: "#/properties/superblocks/items/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema114.properties.superblocks.items.type, parentSchema: schema114.properties.superblocks.items, data: data27 };
+            vErrors === null ? vErrors = [err43] : vErrors.push(err43), errors++;
           }
         }
       } else {
-        let err43 = { instancePath: instancePath + "/unseen", schemaPath: "#/properties/unseen/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema114.properties.unseen.type, parentSchema: schema114.properties.unseen, data: data25 };
-        vErrors === null ? vErrors = [err43] : vErrors.push(err43), errors++;
+        let err44 = { instancePath: instancePath + "/superblocks", schemaPath: "#/properties/superblocks/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema114.properties.superblocks.type, parentSchema: schema114.properties.superblocks, data: data26 };
+        vErrors === null ? vErrors = [err44] : vErrors.push(err44), errors++;
+      }
+    }
+    if (data.unseen !== void 0) {
+      let data30 = data.unseen;
+      if (Array.isArray(data30)) {
+        let len7 = data30.length;
+        for (let i7 = 0; i7 < len7; i7++) {
+          let data31 = data30[i7];
+          if (data31 && typeof data31 == "object" && !Array.isArray(data31)) {
+            if (data31.what === void 0) {
+              let err45 = { instancePath: instancePath + "/unseen/" + i7, schemaPath: "#/properties/unseen/items/required", keyword: "required", params: { missingProperty: "what" }, message: "must have required property 'what'", schema: schema114.properties.unseen.items.required, parentSchema: schema114.properties.unseen.items, data: data31 };
+              vErrors === null ? vErrors = [err45] : vErrors.push(err45), errors++;
+            }
+            if (data31.why === void 0) {
+              let err46 = { instancePath: instancePath + "/unseen/" + i7, schemaPath: "#/properties/unseen/items/required", keyword: "required", params: { missingProperty: "why" }, message: "must have required property 'why'", schema: schema114.properties.unseen.items.required, parentSchema: schema114.properties.unseen.items, data: data31 };
+              vErrors === null ? vErrors = [err46] : vErrors.push(err46), errors++;
+            }
+            for (let key4 in data31)
+              if (!(key4 === "what" || key4 === "why")) {
+                let err47 = { instancePath: instancePath + "/unseen/" + i7, schemaPath: "#/properties/unseen/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key4 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema114.properties.unseen.items, data: data31 };
+                vErrors === null ? vErrors = [err47] : vErrors.push(err47), errors++;
+              }
+            if (data31.what !== void 0) {
+              let data32 = data31.what;
+              if (typeof data32 != "string") {
+                let err48 = { instancePath: instancePath + "/unseen/" + i7 + "/what", schemaPath: "#/properties/unseen/items/properties/what/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema114.properties.unseen.items.properties.what.type, parentSchema: schema114.properties.unseen.items.properties.what, data: data32 };
+                vErrors === null ? vErrors = [err48] : vErrors.push(err48), errors++;
+              }
+              if (!(data32 === "devices" || data32 === "mounts" || data32 === "use" || data32 === "volume-groups" || data32 === "fstab" || data32 === "superblocks")) {
+                let err49 = { instancePath: instancePath + "/unseen/" + i7 + "/what", schemaPath: "#/properties/unseen/items/properties/what/enum", keyword: "enum", params: { allowedValues: schema114.properties.unseen.items.properties.what.enum }, message: "must be equal to one of the allowed values", schema: schema114.properties.unseen.items.properties.what.enum, parentSchema: schema114.properties.unseen.items.properties.what, data: data32 };
+                vErrors === null ? vErrors = [err49] : vErrors.push(err49), errors++;
+              }
+            }
+            if (data31.why !== void 0) {
+              let data33 = data31.why;
+              if (typeof data33 != "string") {
+                let err50 = { instancePath: instancePath + "/unseen/" + i7 + "/why", schemaPath: "#/properties/unseen/items/properties/why/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema114.properties.unseen.items.properties.why.type, parentSchema: schema114.properties.unseen.items.properties.why, data: data33 };
+                vErrors === null ? vErrors = [err50] : vErrors.push(err50), errors++;
+              }
+            }
+          } else {
+            let err51 = { instancePath: instancePath + "/unseen/" + i7, schemaPath: "#/properties/unseen/items/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema114.properties.unseen.items.type, parentSchema: schema114.properties.unseen.items, data: data31 };
+            vErrors === null ? vErrors = [err51] : vErrors.push(err51), errors++;
+          }
+        }
+      } else {
+        let err52 = { instancePath: instancePath + "/unseen", schemaPath: "#/properties/unseen/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema114.properties.unseen.type, parentSchema: schema114.properties.unseen, data: data30 };
+        vErrors === null ? vErrors = [err52] : vErrors.push(err52), errors++;
       }
     }
   } else {
-    let err44 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema114.type, parentSchema: schema114, data };
-    vErrors === null ? vErrors = [err44] : vErrors.push(err44), errors++;
+    let err53 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema114.type, parentSchema: schema114, data };
+    vErrors === null ? vErrors = [err53] : vErrors.push(err53), errors++;
   }
   return validate59.errors = vErrors, errors === 0;
 }

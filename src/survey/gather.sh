@@ -1,0 +1,331 @@
+#!/bin/sh
+# Gathers, as one JSON document on standard output, what this server's own tools say of its disks, volume groups, file
+# systems and mounts. It installs nothing, writes nothing, asks nothing, and takes nothing from standard input. Run by
+# the superuser it sees everything; run by anybody else it says what it could not see.
+#
+# It gathers no host name, address, user, process, mount option or label. Of mounts it tells only those of block
+# devices, and of these none inside containers, none beneath /run and /media, and none beneath /home, where names are
+# those of people; with ULLAGE_HOMES=told in the environment it tells these, too.
+#
+# All of it is functions, and the last line runs them: a copy that was cut off on its way does nothing.
+
+LC_ALL=C
+PATH=${PATH:-/usr/bin:/bin}:/usr/local/sbin:/usr/sbin:/sbin:/usr/bin:/bin
+LVM_SUPPRESS_FD_WARNINGS=1
+export LC_ALL PATH LVM_SUPPRESS_FD_WARNINGS
+unset POSIXLY_CORRECT DF_BLOCK_SIZE BLOCK_SIZE BLOCKSIZE LSBLK_DEBUG LIBMOUNT_DEBUG LIBBLKID_DEBUG
+
+patience=20 # seconds that each tool may take
+unseen=''
+new_line='
+'
+
+is_there() { command -v "$1" >/dev/null 2>&1; }
+
+# Runs a tool that may hang, and fails with 124 where it did.
+limited() {
+  if timeout 5 true 2>/dev/null; then
+    timeout "$patience" "$@" 2>/dev/null
+    return
+  fi
+  "$@" 2>/dev/null &
+  tool=$!
+  (sleep "$patience" && kill "$tool") >/dev/null 2>&1 &
+  watch=$!
+  wait "$tool" 2>/dev/null
+  ended=$?
+  kill "$watch" 2>/dev/null
+  if [ "$ended" -eq 143 ]; then ended=124; fi
+  return "$ended"
+}
+
+# not_seen WHAT TOOL CODE: what a tool's failure kept from being seen, in this script's own words.
+not_seen() {
+  if ! is_there "$2"; then why="$2 is not on this server"
+  elif [ "$3" -eq 124 ]; then why="$2 did not end within $patience seconds"
+  elif [ "$(id -u)" -ne 0 ]; then why="$2 fails (exit code $3); it may need the superuser"
+  else why="$2 fails (exit code $3)"
+  fi
+  unseen="$unseen${unseen:+,}$new_line    {\"what\": \"$1\", \"why\": \"$why\"}"
+}
+
+member() { printf ',\n  "%s": %s' "$1" "$2"; }
+
+# Begins every awk program here: text as JSON has it.
+as_json='
+  function json(text,   at, out) {
+    if (text ~ /^[A-Za-z0-9 _.,:\/=+@-]*$/) return "\"" text "\""
+    out = ""
+    for (at = 1; at <= length(text); at++) out = out written[substr(text, at, 1)]
+    return "\"" out "\""
+  }
+  BEGIN {
+    for (number = 1; number < 256; number++) {
+      character = sprintf("%c", number)
+      written[character] = number < 32 || number == 127 ? sprintf("\\u%04x", number) : character
+    }
+    written["\""] = "\\\""
+    written["\\"] = "\\\\"
+  }
+'
+
+# Standard input as one JSON string.
+text_as_json() {
+  awk "$as_json"'
+    { text = text $0 "\n" }
+    END { printf "%s", json(text) }
+  '
+}
+
+# Takes lines of KEY="value" pairs, in which the tools write what is odd as \x20; gives one JSON object for each.
+pairs_as_json() {
+  awk "$as_json"'
+    function digit(text) { return index("0123456789abcdef", tolower(text)) - 1 }
+    function plain(text,   at, out) {
+      out = ""
+      while ((at = index(text, "\\x")) > 0) {
+        out = out substr(text, 1, at - 1) sprintf("%c", 16 * digit(substr(text, at + 2, 1)) + digit(substr(text, at + 3, 1)))
+        text = substr(text, at + 4)
+      }
+      return out text
+    }
+    {
+      members = ""
+      rest = $0
+      while (match(rest, /[A-Za-z0-9:_-]+="[^"]*"/)) {
+        pair = substr(rest, RSTART, RLENGTH)
+        rest = substr(rest, RSTART + RLENGTH)
+        equals = index(pair, "=")
+        key = tolower(substr(pair, 1, equals - 1))
+        if (key == "maj_min") key = "maj:min"
+        value = substr(pair, equals + 2, length(pair) - equals - 2)
+        members = members (members == "" ? "" : ", ") json(key) ": " (value == "" ? "null" : json(plain(value)))
+      }
+      if (members != "") printf "%s\n    {%s}", (lines++ ? "," : ""), members
+    }
+  '
+}
+
+gather_versions() {
+  versions=''
+  for tool in lsblk findmnt df lvm dumpe2fs xfs_db; do
+    is_there "$tool" || continue
+    case $tool in
+      lvm) said=$(limited lvm version | sed -n 's/.*LVM version: *//p') ;;
+      dumpe2fs) said=$(timeout 5 dumpe2fs -V 2>&1 | sed -n 1p) ;;
+      xfs_db) said=$(limited xfs_db -V) ;;
+      *) said=$(limited "$tool" --version | sed -n 1p) ;;
+    esac
+    versions="$versions${versions:+,}$new_line    \"$tool\": $(printf '%s' "$said" | tr -cd '[:alnum:] .()+_-' | text_as_json | sed 's/\\u000a"$/"/')"
+  done
+  member versions "{$versions$new_line  }"
+}
+
+gather_devices() {
+  columns=NAME,KNAME,PKNAME,MAJ:MIN,TYPE,SIZE,SERIAL,FSTYPE,UUID
+  devices=$(limited lsblk --json --bytes --output "$columns")
+  code=$?
+  if [ "$code" -ne 0 ] && [ "$code" -ne 124 ] && is_there lsblk; then
+    # An older lsblk, without some of the columns or without JSON.
+    known=''
+    for column in NAME KNAME PKNAME MAJ:MIN TYPE SIZE SERIAL FSTYPE UUID; do
+      if limited lsblk --noheadings --output "$column" >/dev/null; then known="$known${known:+,}$column"; fi
+    done
+    if [ -n "$known" ]; then
+      devices=$(limited lsblk --json --bytes --output "$known")
+      code=$?
+      if [ "$code" -ne 0 ]; then
+        devices=$(limited lsblk --pairs --bytes --output "$known")
+        code=$?
+        devices="{\"blockdevices\": [$(printf '%s\n' "$devices" | pairs_as_json)]}"
+      fi
+    fi
+  fi
+  if [ "$code" -eq 0 ]; then member lsblk "$devices"; else not_seen devices lsblk "$code"; fi
+  serials=''
+  for file in /sys/block/*/serial /sys/block/*/device/serial; do
+    if IFS= read -r serial 2>/dev/null <"$file"; then :; fi
+    [ -r "$file" ] && [ -n "$serial" ] || continue
+    device=${file#/sys/block/}
+    serials="$serials${serials:+,}$new_line    {\"device\": \"${device%%/*}\", \"serial\": $(printf '%s' "$serial" | tr -cd '[:graph:] ' | text_as_json | sed 's/\\u000a"$/"/')}"
+  done
+  member serials "[$serials]"
+}
+
+# The kernel's own list of mounts, as findmnt --pairs prints it.
+kernel_mounts() {
+  awk '
+    function hex(text,   at, out, octal) {
+      out = ""
+      while (match(text, /\\[0-7][0-7][0-7]/)) {
+        octal = substr(text, RSTART + 1, 3)
+        out = out substr(text, 1, RSTART - 1) sprintf("\\x%02x", substr(octal, 1, 1) * 64 + substr(octal, 2, 1) * 8 + substr(octal, 3, 1))
+        text = substr(text, RSTART + 4)
+      }
+      return out text
+    }
+    {
+      for (at = 7; at < NF && $at != "-"; at++) continue
+      printf "MAJ:MIN=\"%s\" SOURCE=\"%s\" FSROOT=\"%s\" TARGET=\"%s\" FSTYPE=\"%s\"\n", $3, hex($(at + 2)), hex($4), hex($5), $(at + 1)
+    }
+  ' /proc/self/mountinfo 2>/dev/null
+}
+
+# Leaves of the lines of mounts only those that may be told.
+mounts_to_tell() {
+  block_types=$(awk '$1 != "nodev" { print $1 }' /proc/filesystems 2>/dev/null)
+  awk -v types=" $(printf '%s ' ${block_types:-ext2 ext3 ext4 xfs btrfs vfat})" -v homes="${ULLAGE_HOMES:-}" '
+    function value(key,   start) {
+      if (!match($0, key "=\"[^\"]*\"")) return ""
+      start = RSTART + length(key) + 2
+      return substr($0, start, RLENGTH - length(key) - 3)
+    }
+    {
+      type = value("FSTYPE")
+      target = value("TARGET")
+      if (index(types, " " type " ") == 0 || type ~ /^(squashfs|erofs|iso9660|udf|cramfs|romfs)$/) next
+      if (type != "btrfs" && value("FSROOT") != "/") next
+      if (target ~ /^\/(run|media|snap|var\/run|var\/snap)\//) next
+      if (target ~ /^\/var\/lib\/(containerd|containers|docker|kubelet|lxc|lxd|machines)\//) next
+      if (target ~ /^\/home\// && homes != "told") next
+      if (target ~ /\\x[01]|\\x7f/) next
+      print
+    }
+  '
+}
+
+gather_mounts() {
+  mounts=$(limited findmnt --pairs --noheadings --nofsroot --output MAJ:MIN,SOURCE,FSROOT,TARGET,FSTYPE)
+  code=$?
+  if [ "$code" -ne 0 ]; then
+    mounts=$(kernel_mounts)
+    if [ -n "$mounts" ]; then code=0; fi
+  fi
+  mounts=$(printf '%s\n' "$mounts" | mounts_to_tell)
+  if [ "$code" -eq 0 ]; then
+    member findmnt "{\"filesystems\": [$(printf '%s\n' "$mounts" | pairs_as_json)]}"
+    gather_use
+  else
+    not_seen mounts findmnt "$code"
+    not_seen use findmnt "$code"
+  fi
+  swaps=$(awk 'NR > 1 && $2 == "partition" { print $1 }' /proc/swaps 2>/dev/null)
+  member swaps "$(printf '%s\n' "$swaps" | text_as_json)"
+}
+
+# The mount points of the lines of mounts, with what is odd in them as printf takes it.
+targets() {
+  sed -n 's/.* TARGET="\([^"]*\)".*/\1/p' | awk '
+    function digit(text) { return index("0123456789abcdef", tolower(text)) - 1 }
+    {
+      gsub(/%/, "%%")
+      out = ""
+      while ((at = index($0, "\\x")) > 0) {
+        number = 16 * digit(substr($0, at + 2, 1)) + digit(substr($0, at + 3, 1))
+        out = out substr($0, 1, at - 1) sprintf("\\%d%d%d", int(number / 64), int(number / 8) % 8, number % 8)
+        $0 = substr($0, at + 4)
+      }
+      print out $0
+    }
+  '
+}
+
+# df is asked of each mount point by itself, so that no other file system makes it wait.
+gather_use() {
+  use=''
+  for format in $(printf '%s\n' "$mounts" | targets); do
+    # shellcheck disable=SC2059
+    shown=$(limited df -P "$(printf "$format")")
+    code=$?
+    if [ "$code" -eq 0 ]; then use="$use$shown$new_line"; else not_seen use df "$code"; fi
+  done
+  member df "$(printf '%s' "$use" | awk 'NR == 1 || !/^Filesystem /' | text_as_json)"
+}
+
+# The first three fields of the lines of fstab that mount a block device: further ones may hold what is secret, and
+# other sources name hosts. A device that is told by a label is told by its name.
+gather_fstab() {
+  if [ ! -r /etc/fstab ]; then
+    if [ -e /etc/fstab ]; then not_seen fstab cat 1; else member fstab '""'; fi
+    return
+  fi
+  lines=$(while read -r source target type rest || [ -n "$source" ]; do
+    case $source in
+      *LABEL=* | PARTUUID=*) source=$(limited findfs "$(printf '%s' "$source" | tr -d '"')" || echo labelled) ;;
+      /dev/disk/by-uuid/* | UUID=*) ;;
+      /dev/disk/*) source=$(readlink -f "$source" || echo labelled) ;;
+      /dev/*) ;;
+      *) continue ;;
+    esac
+    case $source in /dev/disk/by-uuid/*) ;; /dev/disk/*) source=labelled ;; esac
+    case $target in
+      /run/* | /media/*) continue ;;
+      /home/*) if [ "${ULLAGE_HOMES:-}" != told ]; then continue; fi ;;
+    esac
+    printf '%s %s %s\n' "$source" "$target" "$type"
+  done </etc/fstab)
+  member fstab "$(printf '%s\n' "$lines" | text_as_json)"
+}
+
+# gather_report TOOL FIELDS FEWER-FIELDS
+gather_report() {
+  report=$(limited "$1" --readonly --reportformat json --units b --nosuffix --options "$2")
+  code=$?
+  if [ "$code" -ne 0 ] && [ "$code" -ne 124 ]; then
+    report=$(limited "$1" --readonly --reportformat json --units b --nosuffix --options "$3")
+    code=$?
+  fi
+  case $report in *'{'*'}') ;; *) if [ "$code" -eq 0 ]; then code=5; fi ;; esac
+  if [ "$code" -eq 0 ]; then member "$1" "$report"; else not_seen volume-groups "$1" "$code"; fi
+}
+
+gather_groups() {
+  gather_report pvs vg_name,pv_name,pv_attr,pv_size,dev_size,pv_pe_count,pv_pe_alloc_count vg_name,pv_name,pv_attr,pv_size,dev_size,pv_pe_count,pv_pe_alloc_count
+  gather_report vgs vg_name,vg_extent_size,vg_extent_count,vg_free_count,pv_count,vg_missing_pv_count vg_name,vg_extent_size,vg_extent_count,vg_free_count,pv_count
+  gather_report lvs vg_name,lv_name,lv_size,lv_attr,lv_layout,segtype,stripes vg_name,lv_name,lv_size,lv_attr,segtype,stripes
+}
+
+superblock() {
+  case $2 in
+    ext2 | ext3 | ext4) limited dumpe2fs -h "$1" ;;
+    xfs) limited xfs_db -r -c 'sb 0' -c 'print blocksize dblocks logstart logblocks' "$1" ;;
+  esac
+}
+
+gather_superblocks() {
+  superblocks=''
+  # Names that are odd are written with a backslash; no device of a superblock has one.
+  systems=$(
+    {
+      limited lsblk --raw --noheadings --paths --output NAME,FSTYPE
+      printf '%s\n' "$mounts" | sed -n 's/.* SOURCE="\([^"]*\)".* FSTYPE="\([^"]*\)".*/\1 \2/p'
+    } | awk '$2 ~ /^(ext[234]|xfs)$/ && $1 ~ /^\/dev\/[^\\]+$/ && !seen[$1]++ { print $1 "=" $2 }'
+  )
+  for system in $systems; do
+    device=${system%=*}
+    type=${system##*=}
+    text=$(superblock "$device" "$type")
+    code=$?
+    if [ "$code" -ne 0 ]; then
+      case $type in xfs) not_seen superblocks xfs_db "$code" ;; *) not_seen superblocks dumpe2fs "$code" ;; esac
+      continue
+    fi
+    text=$(printf '%s\n' "$text" | grep -E '^(Block count|Reserved block count|Overhead clusters|Block size|Cluster size):|^(blocksize|dblocks|logstart|logblocks) = ')
+    superblocks="$superblocks${superblocks:+,}$new_line    {\"device\": \"$device\", \"text\": $(printf '%s\n' "$text" | text_as_json)}"
+  done
+  member superblocks "[$superblocks]"
+}
+
+gather() {
+  printf '{\n  "format": "ullage-gathered-1",\n  "at": "%s"' "$(date -u +%Y-%m-%dT%H:%M:%SZ)"
+  gather_versions
+  gather_devices
+  gather_mounts
+  gather_fstab
+  gather_groups
+  gather_superblocks
+  member unseen "[$unseen]"
+  printf '\n}\n'
+}
+
+gather </dev/null
