@@ -18,6 +18,8 @@ type ServerChange =
   | ({ readonly kind: 'server-changed-type' } & Both<Server>)
   | ({ readonly kind: 'server-moved-site' } & Both<Server>)
   | ({ readonly kind: 'server-changed-team' } & Both<Server>)
+  /** Both sides have an identifier, and not the same: another server under the name. */
+  | ({ readonly kind: 'server-changed-id' } & Both<Server>)
   | ({ readonly kind: 'boot-swapped' } & Both<Server>)
   | ({ readonly kind: 'server-edited' } & Both<Server>);
 
@@ -32,6 +34,8 @@ type VolumeChange =
   | ({ readonly kind: 'volume-moved-tier' } & Both<Volume>)
   | ({ readonly kind: 'volume-moved-site' } & Both<Volume>)
   | ({ readonly kind: 'volume-changed-team' } & Both<Volume>)
+  /** Both sides have an identifier, and not the same: another volume under the name. */
+  | ({ readonly kind: 'volume-changed-id' } & Both<Volume>)
   | ({ readonly kind: 'volume-unprotected' } & Both<Volume>)
   | ({ readonly kind: 'volume-edited' } & Both<Volume>);
 

@@ -1,9 +1,11 @@
 /**
- * Renames that contradict each other: the old name is still there, or two carry it on. It takes both revisions to tell:
- * a `formerly` that main has carried out renames nothing, and its old name is free for another thing.
+ * Names and identifiers that contradict each other: an old name that is still there, or that two carry on; an identifier
+ * that main gives to another thing. It takes both revisions to tell: a `formerly` that main has carried out renames
+ * nothing, and its old name is free for another thing.
  */
 import { at, type Problem } from '../base/problem.ts';
 import type { Estate, EstatePart, Server, Volume, VolumeGroup } from '../estate/estate.ts';
+import { idKey } from '../estate/ids.ts';
 import type { DifferingPart } from './pairs.ts';
 
 type Named = Server | Volume | VolumeGroup;
@@ -17,6 +19,8 @@ export function contradictions(
   const heirs = new Map<string, Named>();
   for (const { after } of differing) {
     for (const each of after === undefined ? [] : declaredIn(after)) {
+      const taken = takenId(base, each);
+      if (taken !== undefined) problems.push(taken);
       const { kind, name, formerly } = each;
       const before = namesakes(base, kind);
       if (formerly === undefined || !before.has(formerly) || before.has(name)) continue;
@@ -40,6 +44,21 @@ export function contradictions(
     }
   }
   return problems;
+}
+
+/** One disk under two names: the steps for the one would be carried out on the other. */
+function takenId(base: Estate, each: Named): Problem | undefined {
+  if (each.kind === 'volume-group' || each.id === undefined) return undefined;
+  const { kind, name, formerly = name, id } = each;
+  const [other] = base.byId.get(idKey(kind, id)) ?? [];
+  const before = namesakes(base, kind).has(name) ? name : formerly;
+  if (other === undefined || other.name === before) return undefined;
+  return {
+    place: each.fields.of('id') ?? each.place,
+    message: `the ${kind} ${name} has the id ${id}, which on main is that of ${other.name} (${at(other.place)})`,
+    advice: `If it is the same ${kind} under another name, write formerly: ${other.name}. If main has the id in the wrong place, take it out there first, in a change of its own.`,
+    revision: 'head',
+  };
 }
 
 const declaredIn = ({ servers, volumes, groups }: EstatePart): readonly Named[] => [

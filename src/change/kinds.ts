@@ -68,6 +68,12 @@ const kinds = {
     ...harmless,
     says: ({ before, after }) => `server ${before.name} is renamed ${after.name}`,
   },
+  'server-changed-id': {
+    loss: 'none',
+    stops: 'its server',
+    says: ({ before, after }) =>
+      `server ${after.name} changes from the id ${before.id ?? none} to ${after.id ?? none}, which makes it another server`,
+  },
   'server-changed-team': {
     ...harmless,
     says: ({ before, after }) =>
@@ -122,6 +128,13 @@ const kinds = {
   'volume-renamed': {
     ...harmless,
     says: ({ before, after }) => `volume ${before.name} is renamed ${after.name}`,
+  },
+  // Whatever lies on the one that main has is not on the other: under its name it is gone.
+  'volume-changed-id': {
+    loss: ({ before }) => whole(before),
+    stops: 'the server that starts from it',
+    says: ({ before, after }) =>
+      `volume ${after.name} changes from the id ${before.id ?? none} to ${after.id ?? none}, which makes it another volume`,
   },
   'volume-changed-team': {
     ...harmless,

@@ -83,6 +83,14 @@ export const sameLabels = (
 export const isToldSite = (before: Belonging, after: Belonging): boolean =>
   before.site === undefined && after.site !== undefined;
 
+/** A thing that has told its identifier on both sides is another where the two differ; told once, it is what it was. */
+export const isAnotherById = (before: Identified, after: Identified): boolean =>
+  before.id !== undefined && after.id !== undefined && before.id !== after.id;
+
+interface Identified {
+  readonly id: string | undefined;
+}
+
 export const isMove = (before: Belonging, after: Belonging): boolean =>
   before.site !== after.site && !isToldSite(before, after);
 

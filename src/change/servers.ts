@@ -1,7 +1,7 @@
 /** What changed about servers. */
 import type { Server } from '../estate/estate.ts';
 import type { Change } from './change.ts';
-import { isMove, isToldSite, type Pair, sameLabels, subjectOf } from './pairs.ts';
+import { isAnotherById, isMove, isToldSite, type Pair, sameLabels, subjectOf } from './pairs.ts';
 import { placed } from './place.ts';
 import { headName, type Renames } from './renames.ts';
 
@@ -18,6 +18,8 @@ export function serverChanges({ before, after }: Pair<Server>, renames: Renames)
   const changes: Change[] = [];
   if (before.name !== after.name)
     changes.push({ kind: 'server-renamed', ...both, place: placed(after, 'head', 'formerly') });
+  if (isAnotherById(before, after))
+    changes.push({ kind: 'server-changed-id', ...both, place: placed(after, 'head', 'id') });
   if (before.power !== after.power) {
     const kind = after.power === 'running' ? 'server-started' : 'server-stopped';
     changes.push({ kind, ...both, place: placed(after, 'head', 'power') });

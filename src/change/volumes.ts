@@ -1,7 +1,7 @@
 /** What changed about volumes, and which of them took the place of which. */
 import type { Estate, Volume } from '../estate/estate.ts';
 import type { Change } from './change.ts';
-import { isMove, isToldSite, type Pairs, sameLabels, subjectOf } from './pairs.ts';
+import { isAnotherById, isMove, isToldSite, type Pairs, sameLabels, subjectOf } from './pairs.ts';
 import { placed } from './place.ts';
 import { headName, noRenames, type Renames } from './renames.ts';
 
@@ -36,6 +36,8 @@ export function volumeChanges(
     const changes: Change[] = [];
     if (before.name !== after.name)
       changes.push({ kind: 'volume-renamed', ...both, place: placed(after, 'head', 'formerly') });
+    if (isAnotherById(before, after))
+      changes.push({ kind: 'volume-changed-id', ...both, place: placed(after, 'head', 'id') });
     if (after.size > before.size)
       changes.push({ kind: 'volume-grown', ...both, place: placed(after, 'head', 'size') });
     if (after.size < before.size)

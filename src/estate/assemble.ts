@@ -22,6 +22,7 @@ import {
   type Volume,
 } from './estate.ts';
 import { join, joinGroups } from './groups.ts';
+import { identify } from './ids.ts';
 import { mountProblems } from './mounts.ts';
 import { bothThere, danglingProblems } from './references.ts';
 import { rename } from './renames.ts';
@@ -65,7 +66,7 @@ export function assembleOver(previous: Estate, edit: PartsEdit, settings: Settin
   leftBehind(draft);
   rename(draft);
   for (const part of draft.coming) draft.problems.push(...belongingProblems(part, settings));
-  draft.problems.push(...mountProblems(draft), ...danglingProblems(draft));
+  draft.problems.push(...identify(draft), ...mountProblems(draft), ...danglingProblems(draft));
   const estate: Estate = {
     parts: draft.parts.finish(),
     servers: draft.servers.finish(),
@@ -76,6 +77,7 @@ export function assembleOver(previous: Estate, edit: PartsEdit, settings: Settin
     held: draft.held.finish(),
     groupOf: draft.groupOf.finish(),
     formerly: draft.formerly.finish(),
+    byId: draft.byId.finish(),
     retired: draft.retired.finish(),
     siteTotals: siteTotals(draft),
     detached: draft.detached.finish(),

@@ -89,6 +89,7 @@ export interface Draft {
   readonly held: Entries<readonly Attachment[]>;
   readonly groupOf: Entries<VolumeGroup>;
   readonly formerly: Entries<readonly Named[]>;
+  readonly byId: Entries<readonly (Server | Volume)[]>;
   readonly retired: Entries<readonly Retired[]>;
   readonly detached: Entries<Volume>;
   readonly previousTotals: Estate['siteTotals'];
@@ -115,6 +116,7 @@ export function draftOver(previous: Estate, { coming, leaving }: PartsEdit): Dra
     held: new Entries(previous.held),
     groupOf: new Entries(previous.groupOf),
     formerly: new Entries<readonly Named[]>(previous.formerly),
+    byId: new Entries<readonly (Server | Volume)[]>(previous.byId),
     retired: new Entries(previous.retired),
     detached: new Entries(previous.detached),
     previousTotals: previous.siteTotals,

@@ -23,6 +23,8 @@ export const unreadName = '';
 export interface Server extends Declared, Belonging {
   readonly kind: 'server';
   readonly name: string;
+  /** The provider's own identifier. */
+  readonly id: string | undefined;
   readonly power: 'running' | 'stopped';
   readonly boot: string | undefined;
   readonly guest: 'linux-lvm' | 'linux' | 'windows' | 'other' | undefined;
@@ -36,6 +38,8 @@ export interface Server extends Declared, Belonging {
 export interface Volume extends Declared, Belonging {
   readonly kind: 'volume';
   readonly name: string;
+  /** The provider's own identifier. */
+  readonly id: string | undefined;
   readonly size: Bytes;
   readonly tier: string;
   readonly shareable: boolean;
@@ -138,6 +142,8 @@ export interface Estate {
   readonly groupOf: ReadonlyMap<string, VolumeGroup>;
   /** Who says it carries on an old name, by kind and that name, as in `volume plates-0`; in order of place. */
   readonly formerly: ReadonlyMap<string, readonly (Server | Volume | VolumeGroup)[]>;
+  /** Who has a provider's identifier, by kind and that identifier, as in `volume 6f1c2b0e`: one alone, where all is well. */
+  readonly byId: ReadonlyMap<string, readonly (Server | Volume)[]>;
   /** By the name of what is gone: a record for each time that it went, the oldest first. */
   readonly retired: ReadonlyMap<string, readonly Retired[]>;
   /** By site: the volumes there. */
@@ -156,6 +162,7 @@ export const emptyEstate: Estate = {
   held: new Map(),
   groupOf: new Map(),
   formerly: new Map(),
+  byId: new Map(),
   retired: new Map(),
   siteTotals: new Map(),
   detached: new Map(),

@@ -94,6 +94,7 @@ class PartReader {
     return {
       kind: 'server',
       name,
+      id: this.#optional(declared.id, path, 'id'),
       power: declared.power ?? 'running',
       boot: this.#optional(declared.boot, path, 'boot'),
       guest: declared.guest,
@@ -125,6 +126,7 @@ class PartReader {
     return {
       kind: 'volume',
       name,
+      id: this.#optional(declared.id, path, 'id'),
       size,
       tier: this.#name(declared.tier, path, 'tier'),
       shareable: declared.shareable ?? false,

@@ -260,6 +260,7 @@ function thingReport(thing: Declaration): ThingReport {
       return {
         kind,
         name,
+        id: thing.id ?? null,
         power: thing.power,
         boot: thing.boot ?? null,
         type: thing.type ?? null,
@@ -270,6 +271,7 @@ function thingReport(thing: Declaration): ThingReport {
       return {
         kind,
         name,
+        id: thing.id ?? null,
         size: thing.size.toString(),
         tier: thing.tier,
         protected: thing.protected,

@@ -70,7 +70,8 @@ volumes:
       }
 
       function bootedFrom(change: TakingChange) {
-        if (change.kind === 'boot-swapped') return change.before.boot === undefined ? [] : [change.before];
+        if (change.kind === 'boot-swapped' || change.kind === 'server-changed-id')
+          return change.before.boot === undefined ? [] : [change.before];
         const volumes =
           'wipes' in change
             ? change.wipes.map(({ before }) => before.name)
@@ -93,6 +94,8 @@ const gravest: readonly ChangeKind[] = [
   'volume-deleted',
   'volume-re-created',
   'volume-moved-site',
+  'volume-changed-id',
+  'server-changed-id',
   'handed-over',
   'detached',
   'boot-swapped',
@@ -118,6 +121,10 @@ function takesAway(change: TakingChange): string | undefined {
       return `deleted and ${change.after.name} created in its place`;
     case 'volume-moved-site':
       return `moved to site ${change.after.site ?? 'none'}`;
+    case 'volume-changed-id':
+      return `swapped for the volume with the id ${change.after.id ?? 'none'}`;
+    case 'server-changed-id':
+      return `on another server, the one with the id ${change.after.id ?? 'none'},`;
     case 'group-created':
       return `overwritten by making the volume group ${change.after.name}`;
     case 'member-joined':

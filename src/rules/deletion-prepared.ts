@@ -92,12 +92,13 @@ retired:
       for (const change of lossesOf(changes)) {
         const deletion = deletionOf(change, base.estate, entry['attached-allowed'] ?? false, on, record);
         if (deletion === undefined || deletion.faults.length === 0) continue;
-        const { what, faults, atMost } = deletion;
+        const { what, faults, atMost, advice } = deletion;
         yield {
           subject: change.subject,
           ...(change.kind === 'member-joined' ? { facet: change.volume } : {}),
           place: change.place,
           message: `${what}, and ${faults.join('; ')}`,
+          ...(advice === undefined ? {} : { advice }),
           ...(atMost === undefined ? {} : { atMost }),
         };
       }
@@ -107,6 +108,8 @@ retired:
 interface Deletion {
   readonly what: string;
   readonly faults: readonly string[];
+  /** What to do about it, where that is other than for a deletion. */
+  readonly advice?: string;
   /** What may have been empty all along is warned of; what surely held something is refused. */
   readonly atMost?: 'warning';
 }
@@ -138,6 +141,14 @@ function deletionOf(
       return {
         what: `volume ${after.name} would be created again at site ${after.site ?? 'none'}, without what it holds at ${before.site ?? 'none'}`,
         faults: [...keptFaults(before, on), ...record(before.name, after.name)],
+      };
+    }
+    case 'volume-changed-id': {
+      const { before, after } = change;
+      return {
+        what: `volume ${after.name} would be another one, with the id ${after.id ?? 'none'}, without what the one with the id ${before.id ?? 'none'} holds`,
+        faults: [...keptFaults(before, on), ...record(before.name, after.name)],
+        advice: `If the id on main is wrong, take it out in a change of its own, which changes no storage, and write the right one in the next. If it is another volume, declare that under a name of its own. ${cautions}`,
       };
     }
     case 'file-system-deleted':

@@ -3,9 +3,9 @@
  * files use. Sizes are numbers of GiB (2^30 bytes) under `size-gib` and `extent-gib`: a size written as 50 GB or as
  * 0.05 TB is then one number, exact up to 8 PiB. What is not declared is left out.
  *
- *     server        kind name power boot guest type iops attachment-slots volumes team site labels
- *     volume        kind name size-gib tier shareable protected owner reason retain-until file-system volume-group
- *                   servers team site labels
+ *     server        kind name id power boot guest type iops attachment-slots volumes team site labels
+ *     volume        kind name id size-gib tier shareable protected owner reason retain-until file-system
+ *                   volume-group servers team site labels
  *     volume-group  kind name extent-gib members layout stripes copies file-systems servers team labels
  *     file-system   kind name mount type size-gib on servers team site labels
  *     change        kind change subject before after volume server from to seat
@@ -46,6 +46,7 @@ export function declarationFacts(thing: Declaration, estate: Estate): Facts {
       return facts({
         kind: 'server',
         name: thing.name,
+        id: thing.id,
         power: thing.power,
         boot: thing.boot,
         guest: thing.guest,
@@ -59,6 +60,7 @@ export function declarationFacts(thing: Declaration, estate: Estate): Facts {
       return facts({
         kind: 'volume',
         name: thing.name,
+        id: thing.id,
         'size-gib': gib(thing.size),
         tier: thing.tier,
         shareable: thing.shareable,

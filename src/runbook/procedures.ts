@@ -73,6 +73,12 @@ export const procedures = {
     does: 'Where the provider or the guest shows the name {old}, change it to {name}; nothing else changes.',
     why: 'The next change refers to it by its new name.',
   },
+  'check-identity': {
+    at: 'provider',
+    does: 'Find out which {kind} {name} is: the one with the id {was}, as on main, or the one with the id {id}. Change nothing about either before that is settled.',
+    why: 'Another id is another {kind}: whatever is done next would be done to that one.',
+    cautions: [cautions],
+  },
   // At the provider: volumes
   'create-volume': {
     at: 'provider',

@@ -76,6 +76,22 @@ function carryOut(draft: Draft, change: Change): string | undefined {
       return draft.want(`rename ${change.subject.kind} ${change.after.name}`, 'check-name', change.subject, {
         words: { old: change.before.name, name: change.after.name },
       });
+    case 'server-changed-id':
+    case 'volume-changed-id':
+      return draft.want(
+        `identity ${change.subject.kind} ${change.after.name}`,
+        'check-identity',
+        change.subject,
+        {
+          words: {
+            kind: change.after.kind,
+            name: change.after.name,
+            was: change.before.id ?? 'none',
+            id: change.after.id ?? 'none',
+          },
+          turn: 'check',
+        },
+      );
     case 'server-started':
       return start(draft, change.after.name);
     case 'server-stopped':

@@ -58,6 +58,12 @@ const each: readonly (readonly [ChangeKind, string, string, string])[] = [
     server('team: ledger'),
     'server scanner changes from team imagery to ledger',
   ],
+  [
+    'server-changed-id',
+    server('id: srv-1'),
+    server('id: srv-2'),
+    'server scanner changes from the id srv-1 to srv-2, which makes it another server',
+  ],
   ['server-edited', server('iops: 100'), server('iops: 200'), 'server scanner: IOPS changes from 100 to 200'],
   ['volume-created', '', volume('size: 40 GiB, tier: bulk'), 'volume plates-1 is created: 40 GiB, tier bulk'],
   ['volume-deleted', volume('size: 40 GiB, tier: bulk'), '', 'volume plates-1 is deleted (40 GiB)'],
@@ -90,6 +96,12 @@ const each: readonly (readonly [ChangeKind, string, string, string])[] = [
     volume('size: 40 GiB, tier: bulk, site: north-quay'),
     volume('size: 40 GiB, tier: bulk, site: south-quay'),
     'volume plates-1 moves from site north-quay to south-quay',
+  ],
+  [
+    'volume-changed-id',
+    volume('size: 40 GiB, tier: bulk, id: vol-1'),
+    volume('size: 40 GiB, tier: bulk, id: vol-2'),
+    'volume plates-1 changes from the id vol-1 to vol-2, which makes it another volume',
   ],
   [
     'volume-changed-team',
@@ -221,6 +233,7 @@ describe('every kind of change', () => {
         'group-created',
         'group-deleted',
         'member-joined',
+        'volume-changed-id',
         'volume-deleted',
         'volume-moved-site',
         'volume-shrunk',
@@ -383,6 +396,13 @@ describe('what is no change', () => {
     expect(
       changes(volume('size: 1 TiB, tier: bulk'), volume('size: 1024 GiB, tier: bulk, protected: false')),
     ).toEqual([]);
+  });
+
+  it('an id that is told for the first time, or no longer', () => {
+    const named = server('id: srv-1').concat(volume('size: 40 GiB, tier: bulk, id: vol-1'));
+    const bare = server('').concat(volume('size: 40 GiB, tier: bulk'));
+    expect(changes(bare, named)).toEqual([]);
+    expect(changes(named, bare)).toEqual([]);
   });
 
   it('a formerly line that main has carried out already', () => {

@@ -5,6 +5,7 @@ import { cautions } from '../../src/base/wording.ts';
 import type { Judged, NotJudged } from '../../src/policy/judgement.ts';
 import { reportMarkdown } from '../../src/report/markdown.ts';
 import { reportText, summaryLine } from '../../src/report/report.ts';
+import { type Files, judged as judgedOver, pack } from '../estate/builder.ts';
 import { hostile } from './hostile.ts';
 import { edited, judged, limitRaised, mainFiles, unitsTidied, unjudged, withHostileText } from './sample.ts';
 
@@ -119,6 +120,34 @@ describe('Markdown for a page on a code host', () => {
         );
       }),
       { numRuns: 200 },
+    );
+  });
+});
+
+describe('an identifier that the provider gave, or somebody wrote', () => {
+  const files = (id: string): Files => ({
+    'storage/imagery.yaml': `volumes:\n  plates-1: { size: 40 GiB, tier: bulk, id: ${JSON.stringify(id)} }\n`,
+  });
+  /** What of a hostile text the format takes; the rest is refused where it stands. */
+  const ids = hostile
+    .map((text) => text.replace(/[\p{Cc}\p{Cs}]/gu, '').slice(0, 200))
+    .filter((text) => text !== '' && text !== 'vol-1');
+
+  it('stays where it is told, in the change, the finding and the step', async () => {
+    const told = async (id: string): Promise<Judged> =>
+      judgedOver({ ...pack('rule: deletion-prepared'), ...files('vol-1') }, files(id));
+    const blocks = (source: string): readonly string[] =>
+      tokensOf(source).flatMap(({ type }) => (/^(?:text|code_inline)$/.test(type) ? [] : [type]));
+    const usual = blocks(reportMarkdown(await told('vol-2')));
+    await fc.assert(
+      fc.asyncProperty(ids, async (id) => {
+        const judgement = await told(id);
+        expect(judgement.changes.map(({ kind }) => kind)).toEqual(['volume-changed-id']);
+        expect(blocks(reportMarkdown(judgement))).toEqual(usual);
+        const lines = reportText(judgement, { width: 100, colour: false }).split('\n');
+        for (const line of lines) expect(line).not.toMatch(/[\p{Cc}\u202e\u2066]/u);
+      }),
+      { numRuns: 100 },
     );
   });
 });

@@ -9,6 +9,10 @@ export type Name = string;
  */
 export type Name1 = string;
 /**
+ * The provider's own identifier of the server, by which surveys and bills know it; no two servers have the same. In quotes where it looks like a number.
+ */
+export type Identifier = string;
+/**
  * A name: letters, digits, dot, underscore and hyphen, beginning with a letter or digit, at most 128 characters.
  */
 export type Name2 = string;
@@ -28,6 +32,10 @@ export type Name5 = string;
  * A name: letters, digits, dot, underscore and hyphen, beginning with a letter or digit, at most 128 characters.
  */
 export type Name6 = string;
+/**
+ * The provider's own identifier of the volume, by which surveys and bills know it; no two volumes have the same. In quotes where it looks like a number.
+ */
+export type Identifier1 = string;
 /**
  * The provisioned size: a number with its unit, such as 50 GiB.
  */
@@ -199,6 +207,7 @@ export interface Labels {
  * One server.
  */
 export interface ServerDeclaration {
+  id?: Identifier;
   /**
    * Whether the server runs. A stopped server may still be billed.
    */
@@ -232,6 +241,7 @@ export interface Labels1 {
  * One volume.
  */
 export interface VolumeDeclaration {
+  id?: Identifier1;
   size: Size;
   tier: Name7;
   /**

@@ -864,6 +864,7 @@ export interface ShapeEntry {
     (
       | 'server-created'
       | 'server-renamed'
+      | 'server-changed-id'
       | 'server-changed-team'
       | 'server-moved-site'
       | 'server-changed-type'
@@ -875,6 +876,7 @@ export interface ShapeEntry {
       | 'volume-created'
       | 'volume-re-created'
       | 'volume-renamed'
+      | 'volume-changed-id'
       | 'volume-changed-team'
       | 'volume-moved-site'
       | 'volume-moved-tier'
@@ -903,6 +905,7 @@ export interface ShapeEntry {
     ...(
       | 'server-created'
       | 'server-renamed'
+      | 'server-changed-id'
       | 'server-changed-team'
       | 'server-moved-site'
       | 'server-changed-type'
@@ -914,6 +917,7 @@ export interface ShapeEntry {
       | 'volume-created'
       | 'volume-re-created'
       | 'volume-renamed'
+      | 'volume-changed-id'
       | 'volume-changed-team'
       | 'volume-moved-site'
       | 'volume-moved-tier'

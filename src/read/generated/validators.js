@@ -1888,7 +1888,7 @@ function validate20(data, { instancePath = "", parentData, parentDataProperty, r
   return validate20.errors = vErrors, errors === 0;
 }
 validate20.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var estate = validate51, schema70 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "estate.json", title: "EstateFile", description: "An estate file: servers, volumes, attachments, volume groups, file systems, retired volumes.", type: "object", additionalProperties: !1, properties: { team: { $ref: "common.json#/$defs/name", description: "The team that everything in this file belongs to, unless it names its own." }, site: { $ref: "common.json#/$defs/name", description: "The site that everything in this file is at, unless it names its own." }, labels: { $ref: "common.json#/$defs/labels", description: "Labels that everything in this file carries, unless it sets the same label itself." }, servers: { type: "object", propertyNames: { $ref: "common.json#/$defs/name" }, description: "The servers, by name.", additionalProperties: { title: "ServerDeclaration", type: "object", additionalProperties: !1, description: "One server.", properties: { power: { type: "string", enum: ["running", "stopped"], default: "running", description: "Whether the server runs. A stopped server may still be billed." }, boot: { $ref: "common.json#/$defs/name", description: "The volume the server starts from. It counts as attached." }, guest: { type: "string", enum: ["linux-lvm", "linux", "windows", "other"], description: "What runs inside the server, which decides the steps in the guest." }, type: { $ref: "common.json#/$defs/name", description: "The server type in the price list that this server is billed as." }, iops: { type: "integer", minimum: 0, description: "The IOPS (input and output operations a second) that this server needs from all its volumes together." }, "attachment-slots": { type: "integer", minimum: 0, description: "How many volumes can be attached to this server, if other than at its site in general." }, team: { $ref: "common.json#/$defs/name", description: "The team that is responsible for the server and its cost." }, site: { $ref: "common.json#/$defs/name", description: "The site the server is at." }, labels: { $ref: "common.json#/$defs/labels" }, formerly: { $ref: "common.json#/$defs/name", description: "The server's name before this change, so that a rename is not taken for a deletion." } } } }, volumes: { type: "object", propertyNames: { $ref: "common.json#/$defs/name" }, description: "The volumes, by name.", additionalProperties: { title: "VolumeDeclaration", type: "object", additionalProperties: !1, required: ["size", "tier"], description: "One volume.", properties: { size: { $ref: "common.json#/$defs/size", description: "The provisioned size: a number with its unit, such as 50 GiB." }, tier: { $ref: "common.json#/$defs/name", description: "The tier in the price list." }, shareable: { type: "boolean", default: !1, description: "Whether the provider allows it to be attached to several servers at once." }, protected: { type: "boolean", default: !1, description: "A protected volume cannot be deleted before its protection is removed in a change of its own." }, owner: { $ref: "common.json#/$defs/sentence", description: "The person or role that is responsible for an unattached volume; the team if none is named." }, reason: { $ref: "common.json#/$defs/sentence", description: "Why an unattached volume is kept." }, "retain-until": { $ref: "common.json#/$defs/date", description: "The day until which an unattached volume is kept." }, "file-system": { $ref: "#/$defs/wholeVolumeFileSystem" }, team: { $ref: "common.json#/$defs/name", description: "The team that is responsible for the volume and its cost." }, site: { $ref: "common.json#/$defs/name", description: "The site the volume is at." }, labels: { $ref: "common.json#/$defs/labels" }, formerly: { $ref: "common.json#/$defs/name", description: "The volume's name before this change, so that a rename is not taken for a deletion." } } } }, attachments: { type: "array", description: "Which volume is attached to which server. A boot volume needs no entry.", items: { title: "AttachmentDeclaration", type: "object", additionalProperties: !1, required: ["volume", "server"], description: "One volume on one server.", properties: { volume: { $ref: "common.json#/$defs/name", description: "The volume." }, server: { $ref: "common.json#/$defs/name", description: "The server it is attached to." } } } }, "volume-groups": { type: "object", propertyNames: { $ref: "common.json#/$defs/name" }, description: "The volume groups, by name.", additionalProperties: { title: "VolumeGroupDeclaration", type: "object", additionalProperties: !1, required: ["members"], description: "Volumes that are used as one. All of them are moved together.", properties: { extent: { $ref: "common.json#/$defs/size", default: "4 MiB", description: "The size of the group's extents, in which it allocates capacity." }, members: { type: "array", minItems: 1, items: { $ref: "common.json#/$defs/name" }, description: "The volumes in the group." }, layout: { type: "string", enum: ["linear", "striped", "mirrored"], default: "linear", description: "How the group's file systems are laid out on its members." }, stripes: { type: "integer", minimum: 2, description: "Over how many members a striped layout spreads; all of them if left out." }, copies: { type: "integer", minimum: 2, default: 2, description: "How many whole copies a mirrored layout keeps." }, "file-systems": { type: "object", description: "The file systems in the group, by mount point.", propertyNames: { $ref: "#/$defs/mountPoint" }, additionalProperties: { title: "FileSystemDeclaration", type: "object", additionalProperties: !1, required: ["size", "type"], description: "One file system on its own logical volume.", properties: { size: { $ref: "common.json#/$defs/size", description: "The size of its logical volume." }, type: { $ref: "#/$defs/fileSystemType" }, existing: { type: "boolean", default: !1, description: "true means that it is already there and is only being declared: nothing is created, and nothing is overwritten." }, reserve: { type: "number", minimum: 0, maximum: 0.5, default: 0.05, description: "ext2, ext3 and ext4: the share of it that only the superuser may fill, such as 0.01. mke2fs 1.47.0 keeps 0.05." }, "block-size": { $ref: "common.json#/$defs/size", description: "ext2, ext3, ext4 and xfs: its block size. mke2fs 1.47.0 uses 1 KiB below 512 MiB, and 4 KiB above; mkfs.xfs 6.1.0 uses 4 KiB." }, "inode-ratio": { $ref: "common.json#/$defs/size", description: "ext2, ext3 and ext4: how much of the device there is for each inode. mke2fs 1.47.0 uses 4 KiB below 512 MiB, 32 KiB from 4 TiB, and 16 KiB between." }, "reverse-map": { type: "boolean", default: !1, description: "xfs: whether it keeps a map from each block to what owns it, which takes more than a hundredth of its capacity. mkfs.xfs 6.1.0 does not unless told to; later versions may." } } } }, team: { $ref: "common.json#/$defs/name", description: "The team that is responsible for the group." }, labels: { $ref: "common.json#/$defs/labels" }, formerly: { $ref: "common.json#/$defs/name", description: "The group's name before this change, so that a rename is not taken for a deletion." }, existing: { type: "boolean", default: !1, description: "true means that it is already there and is only being declared: nothing is created, and nothing is overwritten." } } } }, retired: { type: "array", description: "Volumes and file systems that were deleted, each with its reason and its backup.", items: { title: "RetiredDeclaration", type: "object", additionalProperties: !1, required: ["on", "reason"], description: "One deletion, put on record.", properties: { volume: { $ref: "common.json#/$defs/name", description: "The volume that was deleted." }, "file-system": { $ref: "common.json#/$defs/sentence", description: "The file system that was deleted while its volumes stay: what it was on and its mount point, as in plates:/plates." }, on: { $ref: "common.json#/$defs/date", description: "The day of the deletion." }, reason: { $ref: "common.json#/$defs/sentence", description: "Why it is no longer needed." }, backup: { $ref: "common.json#/$defs/sentence", description: "Where the last backup is." }, "backed-up": { $ref: "common.json#/$defs/date", description: "The day of that backup." } }, oneOf: [{ required: ["volume"] }, { required: ["file-system"] }] } } }, $defs: { mountPoint: { title: "MountPoint", type: "string", pattern: "^(/[^\\u0000-\\u001f]*|[A-Z]:(\\\\[^\\u0000-\\u001f]*)?|swap)$", description: "Where the guest mounts it: an absolute path, a drive letter such as D:, or swap.", examples: ["/plates"] }, fileSystemType: { title: "FileSystemType", type: "string", enum: ["ext2", "ext3", "ext4", "xfs", "btrfs", "ntfs", "vfat", "gfs2", "ocfs2", "swap"], description: "The file system's type, which decides whether it can shrink and whether two servers may mount it." }, wholeVolumeFileSystem: { title: "WholeVolumeFileSystemDeclaration", type: "object", additionalProperties: !1, required: ["mount", "type"], description: "The file system on this volume itself, outside any group.", properties: { mount: { $ref: "#/$defs/mountPoint" }, type: { $ref: "#/$defs/fileSystemType" }, size: { $ref: "common.json#/$defs/size", description: "The size it was created with or grown to; the whole volume if left out." }, existing: { type: "boolean", default: !1, description: "true means that it is already there and is only being declared: nothing is created, and nothing is overwritten." }, reserve: { type: "number", minimum: 0, maximum: 0.5, default: 0.05, description: "ext2, ext3 and ext4: the share of it that only the superuser may fill, such as 0.01. mke2fs 1.47.0 keeps 0.05." }, "block-size": { $ref: "common.json#/$defs/size", description: "ext2, ext3, ext4 and xfs: its block size. mke2fs 1.47.0 uses 1 KiB below 512 MiB, and 4 KiB above; mkfs.xfs 6.1.0 uses 4 KiB." }, "inode-ratio": { $ref: "common.json#/$defs/size", description: "ext2, ext3 and ext4: how much of the device there is for each inode. mke2fs 1.47.0 uses 4 KiB below 512 MiB, 32 KiB from 4 TiB, and 16 KiB between." }, "reverse-map": { type: "boolean", default: !1, description: "xfs: whether it keeps a map from each block to what owns it, which takes more than a hundredth of its capacity. mkfs.xfs 6.1.0 does not unless told to; later versions may." } } } } }, schema71 = { title: "Name", type: "string", pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", description: "A name: letters, digits, dot, underscore and hyphen, beginning with a letter or digit, at most 128 characters.", examples: ["plates-1"] }, schema82 = { title: "Size", type: "string", pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", description: "A size with its unit: 50 GiB (IEC 80000-13, 1024-based) or 50 GB (SI, 1000-based). A bare number is refused.", examples: ["50 GiB", "1.5 TiB", "500 GB"] }, schema84 = { title: "Sentence", type: "string", pattern: "\\S", description: "A few words that say why; not blank.", examples: ["superseded by plates-1"] }, schema88 = { title: "MountPoint", type: "string", pattern: "^(/[^\\u0000-\\u001f]*|[A-Z]:(\\\\[^\\u0000-\\u001f]*)?|swap)$", description: "Where the guest mounts it: an absolute path, a drive letter such as D:, or swap.", examples: ["/plates"] }, schema89 = { title: "FileSystemType", type: "string", enum: ["ext2", "ext3", "ext4", "xfs", "btrfs", "ntfs", "vfat", "gfs2", "ocfs2", "swap"], description: "The file system's type, which decides whether it can shrink and whether two servers may mount it." }, pattern11 = new RegExp("^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", "u"), pattern21 = new RegExp("^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", "u"), pattern23 = new RegExp("\\S", "u"), pattern26 = new RegExp("^(/[^\\u0000-\\u001f]*|[A-Z]:(\\\\[^\\u0000-\\u001f]*)?|swap)$", "u"), schema73 = { title: "Labels", type: "object", propertyNames: { $ref: "#/$defs/name" }, additionalProperties: { type: "string" }, description: "Labels of your own, name to text; limits and rules can select by them." };
+var estate = validate51, schema70 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "estate.json", title: "EstateFile", description: "An estate file: servers, volumes, attachments, volume groups, file systems, retired volumes.", type: "object", additionalProperties: !1, properties: { team: { $ref: "common.json#/$defs/name", description: "The team that everything in this file belongs to, unless it names its own." }, site: { $ref: "common.json#/$defs/name", description: "The site that everything in this file is at, unless it names its own." }, labels: { $ref: "common.json#/$defs/labels", description: "Labels that everything in this file carries, unless it sets the same label itself." }, servers: { type: "object", propertyNames: { $ref: "common.json#/$defs/name" }, description: "The servers, by name.", additionalProperties: { title: "ServerDeclaration", type: "object", additionalProperties: !1, description: "One server.", properties: { id: { $ref: "common.json#/$defs/providerId", description: "The provider's own identifier of the server, by which surveys and bills know it; no two servers have the same. In quotes where it looks like a number." }, power: { type: "string", enum: ["running", "stopped"], default: "running", description: "Whether the server runs. A stopped server may still be billed." }, boot: { $ref: "common.json#/$defs/name", description: "The volume the server starts from. It counts as attached." }, guest: { type: "string", enum: ["linux-lvm", "linux", "windows", "other"], description: "What runs inside the server, which decides the steps in the guest." }, type: { $ref: "common.json#/$defs/name", description: "The server type in the price list that this server is billed as." }, iops: { type: "integer", minimum: 0, description: "The IOPS (input and output operations a second) that this server needs from all its volumes together." }, "attachment-slots": { type: "integer", minimum: 0, description: "How many volumes can be attached to this server, if other than at its site in general." }, team: { $ref: "common.json#/$defs/name", description: "The team that is responsible for the server and its cost." }, site: { $ref: "common.json#/$defs/name", description: "The site the server is at." }, labels: { $ref: "common.json#/$defs/labels" }, formerly: { $ref: "common.json#/$defs/name", description: "The server's name before this change, so that a rename is not taken for a deletion." } } } }, volumes: { type: "object", propertyNames: { $ref: "common.json#/$defs/name" }, description: "The volumes, by name.", additionalProperties: { title: "VolumeDeclaration", type: "object", additionalProperties: !1, required: ["size", "tier"], description: "One volume.", properties: { id: { $ref: "common.json#/$defs/providerId", description: "The provider's own identifier of the volume, by which surveys and bills know it; no two volumes have the same. In quotes where it looks like a number." }, size: { $ref: "common.json#/$defs/size", description: "The provisioned size: a number with its unit, such as 50 GiB." }, tier: { $ref: "common.json#/$defs/name", description: "The tier in the price list." }, shareable: { type: "boolean", default: !1, description: "Whether the provider allows it to be attached to several servers at once." }, protected: { type: "boolean", default: !1, description: "A protected volume cannot be deleted before its protection is removed in a change of its own." }, owner: { $ref: "common.json#/$defs/sentence", description: "The person or role that is responsible for an unattached volume; the team if none is named." }, reason: { $ref: "common.json#/$defs/sentence", description: "Why an unattached volume is kept." }, "retain-until": { $ref: "common.json#/$defs/date", description: "The day until which an unattached volume is kept." }, "file-system": { $ref: "#/$defs/wholeVolumeFileSystem" }, team: { $ref: "common.json#/$defs/name", description: "The team that is responsible for the volume and its cost." }, site: { $ref: "common.json#/$defs/name", description: "The site the volume is at." }, labels: { $ref: "common.json#/$defs/labels" }, formerly: { $ref: "common.json#/$defs/name", description: "The volume's name before this change, so that a rename is not taken for a deletion." } } } }, attachments: { type: "array", description: "Which volume is attached to which server. A boot volume needs no entry.", items: { title: "AttachmentDeclaration", type: "object", additionalProperties: !1, required: ["volume", "server"], description: "One volume on one server.", properties: { volume: { $ref: "common.json#/$defs/name", description: "The volume." }, server: { $ref: "common.json#/$defs/name", description: "The server it is attached to." } } } }, "volume-groups": { type: "object", propertyNames: { $ref: "common.json#/$defs/name" }, description: "The volume groups, by name.", additionalProperties: { title: "VolumeGroupDeclaration", type: "object", additionalProperties: !1, required: ["members"], description: "Volumes that are used as one. All of them are moved together.", properties: { extent: { $ref: "common.json#/$defs/size", default: "4 MiB", description: "The size of the group's extents, in which it allocates capacity." }, members: { type: "array", minItems: 1, items: { $ref: "common.json#/$defs/name" }, description: "The volumes in the group." }, layout: { type: "string", enum: ["linear", "striped", "mirrored"], default: "linear", description: "How the group's file systems are laid out on its members." }, stripes: { type: "integer", minimum: 2, description: "Over how many members a striped layout spreads; all of them if left out." }, copies: { type: "integer", minimum: 2, default: 2, description: "How many whole copies a mirrored layout keeps." }, "file-systems": { type: "object", description: "The file systems in the group, by mount point.", propertyNames: { $ref: "#/$defs/mountPoint" }, additionalProperties: { title: "FileSystemDeclaration", type: "object", additionalProperties: !1, required: ["size", "type"], description: "One file system on its own logical volume.", properties: { size: { $ref: "common.json#/$defs/size", description: "The size of its logical volume." }, type: { $ref: "#/$defs/fileSystemType" }, existing: { type: "boolean", default: !1, description: "true means that it is already there and is only being declared: nothing is created, and nothing is overwritten." }, reserve: { type: "number", minimum: 0, maximum: 0.5, default: 0.05, description: "ext2, ext3 and ext4: the share of it that only the superuser may fill, such as 0.01. mke2fs 1.47.0 keeps 0.05." }, "block-size": { $ref: "common.json#/$defs/size", description: "ext2, ext3, ext4 and xfs: its block size. mke2fs 1.47.0 uses 1 KiB below 512 MiB, and 4 KiB above; mkfs.xfs 6.1.0 uses 4 KiB." }, "inode-ratio": { $ref: "common.json#/$defs/size", description: "ext2, ext3 and ext4: how much of the device there is for each inode. mke2fs 1.47.0 uses 4 KiB below 512 MiB, 32 KiB from 4 TiB, and 16 KiB between." }, "reverse-map": { type: "boolean", default: !1, description: "xfs: whether it keeps a map from each block to what owns it, which takes more than a hundredth of its capacity. mkfs.xfs 6.1.0 does not unless told to; later versions may." } } } }, team: { $ref: "common.json#/$defs/name", description: "The team that is responsible for the group." }, labels: { $ref: "common.json#/$defs/labels" }, formerly: { $ref: "common.json#/$defs/name", description: "The group's name before this change, so that a rename is not taken for a deletion." }, existing: { type: "boolean", default: !1, description: "true means that it is already there and is only being declared: nothing is created, and nothing is overwritten." } } } }, retired: { type: "array", description: "Volumes and file systems that were deleted, each with its reason and its backup.", items: { title: "RetiredDeclaration", type: "object", additionalProperties: !1, required: ["on", "reason"], description: "One deletion, put on record.", properties: { volume: { $ref: "common.json#/$defs/name", description: "The volume that was deleted." }, "file-system": { $ref: "common.json#/$defs/sentence", description: "The file system that was deleted while its volumes stay: what it was on and its mount point, as in plates:/plates." }, on: { $ref: "common.json#/$defs/date", description: "The day of the deletion." }, reason: { $ref: "common.json#/$defs/sentence", description: "Why it is no longer needed." }, backup: { $ref: "common.json#/$defs/sentence", description: "Where the last backup is." }, "backed-up": { $ref: "common.json#/$defs/date", description: "The day of that backup." } }, oneOf: [{ required: ["volume"] }, { required: ["file-system"] }] } } }, $defs: { mountPoint: { title: "MountPoint", type: "string", pattern: "^(/[^\\u0000-\\u001f]*|[A-Z]:(\\\\[^\\u0000-\\u001f]*)?|swap)$", description: "Where the guest mounts it: an absolute path, a drive letter such as D:, or swap.", examples: ["/plates"] }, fileSystemType: { title: "FileSystemType", type: "string", enum: ["ext2", "ext3", "ext4", "xfs", "btrfs", "ntfs", "vfat", "gfs2", "ocfs2", "swap"], description: "The file system's type, which decides whether it can shrink and whether two servers may mount it." }, wholeVolumeFileSystem: { title: "WholeVolumeFileSystemDeclaration", type: "object", additionalProperties: !1, required: ["mount", "type"], description: "The file system on this volume itself, outside any group.", properties: { mount: { $ref: "#/$defs/mountPoint" }, type: { $ref: "#/$defs/fileSystemType" }, size: { $ref: "common.json#/$defs/size", description: "The size it was created with or grown to; the whole volume if left out." }, existing: { type: "boolean", default: !1, description: "true means that it is already there and is only being declared: nothing is created, and nothing is overwritten." }, reserve: { type: "number", minimum: 0, maximum: 0.5, default: 0.05, description: "ext2, ext3 and ext4: the share of it that only the superuser may fill, such as 0.01. mke2fs 1.47.0 keeps 0.05." }, "block-size": { $ref: "common.json#/$defs/size", description: "ext2, ext3, ext4 and xfs: its block size. mke2fs 1.47.0 uses 1 KiB below 512 MiB, and 4 KiB above; mkfs.xfs 6.1.0 uses 4 KiB." }, "inode-ratio": { $ref: "common.json#/$defs/size", description: "ext2, ext3 and ext4: how much of the device there is for each inode. mke2fs 1.47.0 uses 4 KiB below 512 MiB, 32 KiB from 4 TiB, and 16 KiB between." }, "reverse-map": { type: "boolean", default: !1, description: "xfs: whether it keeps a map from each block to what owns it, which takes more than a hundredth of its capacity. mkfs.xfs 6.1.0 does not unless told to; later versions may." } } } } }, schema71 = { title: "Name", type: "string", pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", description: "A name: letters, digits, dot, underscore and hyphen, beginning with a letter or digit, at most 128 characters.", examples: ["plates-1"] }, schema76 = { title: "Identifier", type: "string", pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]{1,255}$", description: "The provider's own identifier, as its console or its list shows it, without control characters; in quotes where it looks like a number.", examples: ["6f1c2b0e-9d1a-4f0e-8a55-2f6f0c1d7e11"] }, schema84 = { title: "Size", type: "string", pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", description: "A size with its unit: 50 GiB (IEC 80000-13, 1024-based) or 50 GB (SI, 1000-based). A bare number is refused.", examples: ["50 GiB", "1.5 TiB", "500 GB"] }, schema86 = { title: "Sentence", type: "string", pattern: "\\S", description: "A few words that say why; not blank.", examples: ["superseded by plates-1"] }, schema90 = { title: "MountPoint", type: "string", pattern: "^(/[^\\u0000-\\u001f]*|[A-Z]:(\\\\[^\\u0000-\\u001f]*)?|swap)$", description: "Where the guest mounts it: an absolute path, a drive letter such as D:, or swap.", examples: ["/plates"] }, schema91 = { title: "FileSystemType", type: "string", enum: ["ext2", "ext3", "ext4", "xfs", "btrfs", "ntfs", "vfat", "gfs2", "ocfs2", "swap"], description: "The file system's type, which decides whether it can shrink and whether two servers may mount it." }, pattern11 = new RegExp("^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", "u"), pattern15 = new RegExp("^[^\\u0000-\\u001f\\u007f-\\u009f]{1,255}$", "u"), pattern23 = new RegExp("^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", "u"), pattern25 = new RegExp("\\S", "u"), pattern28 = new RegExp("^(/[^\\u0000-\\u001f]*|[A-Z]:(\\\\[^\\u0000-\\u001f]*)?|swap)$", "u"), schema73 = { title: "Labels", type: "object", propertyNames: { $ref: "#/$defs/name" }, additionalProperties: { type: "string" }, description: "Labels of your own, name to text; limits and rules can select by them." };
 function validate52(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate52.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
@@ -1923,62 +1923,62 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
   return validate52.errors = vErrors, errors === 0;
 }
 validate52.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var schema87 = { title: "WholeVolumeFileSystemDeclaration", type: "object", additionalProperties: !1, required: ["mount", "type"], description: "The file system on this volume itself, outside any group.", properties: { mount: { $ref: "#/$defs/mountPoint" }, type: { $ref: "#/$defs/fileSystemType" }, size: { $ref: "common.json#/$defs/size", description: "The size it was created with or grown to; the whole volume if left out." }, existing: { type: "boolean", default: !1, description: "true means that it is already there and is only being declared: nothing is created, and nothing is overwritten." }, reserve: { type: "number", minimum: 0, maximum: 0.5, default: 0.05, description: "ext2, ext3 and ext4: the share of it that only the superuser may fill, such as 0.01. mke2fs 1.47.0 keeps 0.05." }, "block-size": { $ref: "common.json#/$defs/size", description: "ext2, ext3, ext4 and xfs: its block size. mke2fs 1.47.0 uses 1 KiB below 512 MiB, and 4 KiB above; mkfs.xfs 6.1.0 uses 4 KiB." }, "inode-ratio": { $ref: "common.json#/$defs/size", description: "ext2, ext3 and ext4: how much of the device there is for each inode. mke2fs 1.47.0 uses 4 KiB below 512 MiB, 32 KiB from 4 TiB, and 16 KiB between." }, "reverse-map": { type: "boolean", default: !1, description: "xfs: whether it keeps a map from each block to what owns it, which takes more than a hundredth of its capacity. mkfs.xfs 6.1.0 does not unless told to; later versions may." } } };
+var schema89 = { title: "WholeVolumeFileSystemDeclaration", type: "object", additionalProperties: !1, required: ["mount", "type"], description: "The file system on this volume itself, outside any group.", properties: { mount: { $ref: "#/$defs/mountPoint" }, type: { $ref: "#/$defs/fileSystemType" }, size: { $ref: "common.json#/$defs/size", description: "The size it was created with or grown to; the whole volume if left out." }, existing: { type: "boolean", default: !1, description: "true means that it is already there and is only being declared: nothing is created, and nothing is overwritten." }, reserve: { type: "number", minimum: 0, maximum: 0.5, default: 0.05, description: "ext2, ext3 and ext4: the share of it that only the superuser may fill, such as 0.01. mke2fs 1.47.0 keeps 0.05." }, "block-size": { $ref: "common.json#/$defs/size", description: "ext2, ext3, ext4 and xfs: its block size. mke2fs 1.47.0 uses 1 KiB below 512 MiB, and 4 KiB above; mkfs.xfs 6.1.0 uses 4 KiB." }, "inode-ratio": { $ref: "common.json#/$defs/size", description: "ext2, ext3 and ext4: how much of the device there is for each inode. mke2fs 1.47.0 uses 4 KiB below 512 MiB, 32 KiB from 4 TiB, and 16 KiB between." }, "reverse-map": { type: "boolean", default: !1, description: "xfs: whether it keeps a map from each block to what owns it, which takes more than a hundredth of its capacity. mkfs.xfs 6.1.0 does not unless told to; later versions may." } } };
 function validate55(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate55.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     if (data.mount === void 0) {
-      let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "mount" }, message: "must have required property 'mount'", schema: schema87.required, parentSchema: schema87, data };
+      let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "mount" }, message: "must have required property 'mount'", schema: schema89.required, parentSchema: schema89, data };
       vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
     }
     if (data.type === void 0) {
-      let err1 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "type" }, message: "must have required property 'type'", schema: schema87.required, parentSchema: schema87, data };
+      let err1 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "type" }, message: "must have required property 'type'", schema: schema89.required, parentSchema: schema89, data };
       vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
     }
     for (let key0 in data)
       if (!(key0 === "mount" || key0 === "type" || key0 === "size" || key0 === "existing" || key0 === "reserve" || key0 === "block-size" || key0 === "inode-ratio" || key0 === "reverse-map")) {
-        let err2 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema87, data };
+        let err2 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema89, data };
         vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
       }
     if (data.mount !== void 0) {
       let data0 = data.mount;
       if (typeof data0 == "string") {
-        if (!pattern26.test(data0)) {
-          let err3 = { instancePath: instancePath + "/mount", schemaPath: "#/$defs/mountPoint/pattern", keyword: "pattern", params: { pattern: "^(/[^\\u0000-\\u001f]*|[A-Z]:(\\\\[^\\u0000-\\u001f]*)?|swap)$" }, message: 'must match pattern "^(/[^\\u0000-\\u001f]*|[A-Z]:(\\\\[^\\u0000-\\u001f]*)?|swap)$"', schema: "^(/[^\\u0000-\\u001f]*|[A-Z]:(\\\\[^\\u0000-\\u001f]*)?|swap)$", parentSchema: schema88, data: data0 };
+        if (!pattern28.test(data0)) {
+          let err3 = { instancePath: instancePath + "/mount", schemaPath: "#/$defs/mountPoint/pattern", keyword: "pattern", params: { pattern: "^(/[^\\u0000-\\u001f]*|[A-Z]:(\\\\[^\\u0000-\\u001f]*)?|swap)$" }, message: 'must match pattern "^(/[^\\u0000-\\u001f]*|[A-Z]:(\\\\[^\\u0000-\\u001f]*)?|swap)$"', schema: "^(/[^\\u0000-\\u001f]*|[A-Z]:(\\\\[^\\u0000-\\u001f]*)?|swap)$", parentSchema: schema90, data: data0 };
           vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
         }
       } else {
-        let err4 = { instancePath: instancePath + "/mount", schemaPath: "#/$defs/mountPoint/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema88.type, parentSchema: schema88, data: data0 };
+        let err4 = { instancePath: instancePath + "/mount", schemaPath: "#/$defs/mountPoint/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema90.type, parentSchema: schema90, data: data0 };
         vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
       }
     }
     if (data.type !== void 0) {
       let data1 = data.type;
       if (typeof data1 != "string") {
-        let err5 = { instancePath: instancePath + "/type", schemaPath: "#/$defs/fileSystemType/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema89.type, parentSchema: schema89, data: data1 };
+        let err5 = { instancePath: instancePath + "/type", schemaPath: "#/$defs/fileSystemType/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema91.type, parentSchema: schema91, data: data1 };
         vErrors === null ? vErrors = [err5] : vErrors.push(err5), errors++;
       }
       if (!(data1 === "ext2" || data1 === "ext3" || data1 === "ext4" || data1 === "xfs" || data1 === "btrfs" || data1 === "ntfs" || data1 === "vfat" || data1 === "gfs2" || data1 === "ocfs2" || data1 === "swap")) {
-        let err6 = { instancePath: instancePath + "/type", schemaPath: "#/$defs/fileSystemType/enum", keyword: "enum", params: { allowedValues: schema89.enum }, message: "must be equal to one of the allowed values", schema: schema89.enum, parentSchema: schema89, data: data1 };
+        let err6 = { instancePath: instancePath + "/type", schemaPath: "#/$defs/fileSystemType/enum", keyword: "enum", params: { allowedValues: schema91.enum }, message: "must be equal to one of the allowed values", schema: schema91.enum, parentSchema: schema91, data: data1 };
         vErrors === null ? vErrors = [err6] : vErrors.push(err6), errors++;
       }
     }
     if (data.size !== void 0) {
       let data2 = data.size;
       if (typeof data2 == "string") {
-        if (!pattern21.test(data2)) {
-          let err7 = { instancePath: instancePath + "/size", schemaPath: "common.json#/$defs/size/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", parentSchema: schema82, data: data2 };
+        if (!pattern23.test(data2)) {
+          let err7 = { instancePath: instancePath + "/size", schemaPath: "common.json#/$defs/size/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", parentSchema: schema84, data: data2 };
           vErrors === null ? vErrors = [err7] : vErrors.push(err7), errors++;
         }
       } else {
-        let err8 = { instancePath: instancePath + "/size", schemaPath: "common.json#/$defs/size/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema82.type, parentSchema: schema82, data: data2 };
+        let err8 = { instancePath: instancePath + "/size", schemaPath: "common.json#/$defs/size/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema84.type, parentSchema: schema84, data: data2 };
         vErrors === null ? vErrors = [err8] : vErrors.push(err8), errors++;
       }
     }
     if (data.existing !== void 0) {
       let data3 = data.existing;
       if (typeof data3 != "boolean") {
-        let err9 = { instancePath: instancePath + "/existing", schemaPath: "#/properties/existing/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema87.properties.existing.type, parentSchema: schema87.properties.existing, data: data3 };
+        let err9 = { instancePath: instancePath + "/existing", schemaPath: "#/properties/existing/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema89.properties.existing.type, parentSchema: schema89.properties.existing, data: data3 };
         vErrors === null ? vErrors = [err9] : vErrors.push(err9), errors++;
       }
     }
@@ -1986,51 +1986,51 @@ function validate55(data, { instancePath = "", parentData, parentDataProperty, r
       let data4 = data.reserve;
       if (typeof data4 == "number" && isFinite(data4)) {
         if (data4 > 0.5 || isNaN(data4)) {
-          let err10 = { instancePath: instancePath + "/reserve", schemaPath: "#/properties/reserve/maximum", keyword: "maximum", params: { comparison: "<=", limit: 0.5 }, message: "must be <= 0.5", schema: 0.5, parentSchema: schema87.properties.reserve, data: data4 };
+          let err10 = { instancePath: instancePath + "/reserve", schemaPath: "#/properties/reserve/maximum", keyword: "maximum", params: { comparison: "<=", limit: 0.5 }, message: "must be <= 0.5", schema: 0.5, parentSchema: schema89.properties.reserve, data: data4 };
           vErrors === null ? vErrors = [err10] : vErrors.push(err10), errors++;
         }
         if (data4 < 0 || isNaN(data4)) {
-          let err11 = { instancePath: instancePath + "/reserve", schemaPath: "#/properties/reserve/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema87.properties.reserve, data: data4 };
+          let err11 = { instancePath: instancePath + "/reserve", schemaPath: "#/properties/reserve/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema89.properties.reserve, data: data4 };
           vErrors === null ? vErrors = [err11] : vErrors.push(err11), errors++;
         }
       } else {
-        let err12 = { instancePath: instancePath + "/reserve", schemaPath: "#/properties/reserve/type", keyword: "type", params: { type: "number" }, message: "must be number", schema: schema87.properties.reserve.type, parentSchema: schema87.properties.reserve, data: data4 };
+        let err12 = { instancePath: instancePath + "/reserve", schemaPath: "#/properties/reserve/type", keyword: "type", params: { type: "number" }, message: "must be number", schema: schema89.properties.reserve.type, parentSchema: schema89.properties.reserve, data: data4 };
         vErrors === null ? vErrors = [err12] : vErrors.push(err12), errors++;
       }
     }
     if (data["block-size"] !== void 0) {
       let data5 = data["block-size"];
       if (typeof data5 == "string") {
-        if (!pattern21.test(data5)) {
-          let err13 = { instancePath: instancePath + "/block-size", schemaPath: "common.json#/$defs/size/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", parentSchema: schema82, data: data5 };
+        if (!pattern23.test(data5)) {
+          let err13 = { instancePath: instancePath + "/block-size", schemaPath: "common.json#/$defs/size/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", parentSchema: schema84, data: data5 };
           vErrors === null ? vErrors = [err13] : vErrors.push(err13), errors++;
         }
       } else {
-        let err14 = { instancePath: instancePath + "/block-size", schemaPath: "common.json#/$defs/size/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema82.type, parentSchema: schema82, data: data5 };
+        let err14 = { instancePath: instancePath + "/block-size", schemaPath: "common.json#/$defs/size/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema84.type, parentSchema: schema84, data: data5 };
         vErrors === null ? vErrors = [err14] : vErrors.push(err14), errors++;
       }
     }
     if (data["inode-ratio"] !== void 0) {
       let data6 = data["inode-ratio"];
       if (typeof data6 == "string") {
-        if (!pattern21.test(data6)) {
-          let err15 = { instancePath: instancePath + "/inode-ratio", schemaPath: "common.json#/$defs/size/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", parentSchema: schema82, data: data6 };
+        if (!pattern23.test(data6)) {
+          let err15 = { instancePath: instancePath + "/inode-ratio", schemaPath: "common.json#/$defs/size/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", parentSchema: schema84, data: data6 };
           vErrors === null ? vErrors = [err15] : vErrors.push(err15), errors++;
         }
       } else {
-        let err16 = { instancePath: instancePath + "/inode-ratio", schemaPath: "common.json#/$defs/size/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema82.type, parentSchema: schema82, data: data6 };
+        let err16 = { instancePath: instancePath + "/inode-ratio", schemaPath: "common.json#/$defs/size/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema84.type, parentSchema: schema84, data: data6 };
         vErrors === null ? vErrors = [err16] : vErrors.push(err16), errors++;
       }
     }
     if (data["reverse-map"] !== void 0) {
       let data7 = data["reverse-map"];
       if (typeof data7 != "boolean") {
-        let err17 = { instancePath: instancePath + "/reverse-map", schemaPath: "#/properties/reverse-map/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema87.properties["reverse-map"].type, parentSchema: schema87.properties["reverse-map"], data: data7 };
+        let err17 = { instancePath: instancePath + "/reverse-map", schemaPath: "#/properties/reverse-map/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema89.properties["reverse-map"].type, parentSchema: schema89.properties["reverse-map"], data: data7 };
         vErrors === null ? vErrors = [err17] : vErrors.push(err17), errors++;
       }
     }
   } else {
-    let err18 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema87.type, parentSchema: schema87, data };
+    let err18 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema89.type, parentSchema: schema89, data };
     vErrors === null ? vErrors = [err18] : vErrors.push(err18), errors++;
   }
   return validate55.errors = vErrors, errors === 0;
@@ -2096,756 +2096,780 @@ function validate51(data, { instancePath = "", parentData, parentDataProperty, r
                 let err8 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/servers/additionalProperties/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key3 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema70.properties.servers.additionalProperties, data: data4 };
                 vErrors === null ? vErrors = [err8] : vErrors.push(err8), errors++;
               }
-            if (data4.power !== void 0) {
-              let data5 = data4.power;
-              if (typeof data5 != "string") {
-                let err9 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/power", schemaPath: "#/properties/servers/additionalProperties/properties/power/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema70.properties.servers.additionalProperties.properties.power.type, parentSchema: schema70.properties.servers.additionalProperties.properties.power, data: data5 };
-                vErrors === null ? vErrors = [err9] : vErrors.push(err9), errors++;
-              }
-              if (!(data5 === "running" || data5 === "stopped")) {
-                let err10 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/power", schemaPath: "#/properties/servers/additionalProperties/properties/power/enum", keyword: "enum", params: { allowedValues: schema70.properties.servers.additionalProperties.properties.power.enum }, message: "must be equal to one of the allowed values", schema: schema70.properties.servers.additionalProperties.properties.power.enum, parentSchema: schema70.properties.servers.additionalProperties.properties.power, data: data5 };
+            if (data4.id !== void 0) {
+              let data5 = data4.id;
+              if (typeof data5 == "string") {
+                if (!pattern15.test(data5)) {
+                  let err9 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/id", schemaPath: "common.json#/$defs/providerId/pattern", keyword: "pattern", params: { pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]{1,255}$" }, message: 'must match pattern "^[^\\u0000-\\u001f\\u007f-\\u009f]{1,255}$"', schema: "^[^\\u0000-\\u001f\\u007f-\\u009f]{1,255}$", parentSchema: schema76, data: data5 };
+                  vErrors === null ? vErrors = [err9] : vErrors.push(err9), errors++;
+                }
+              } else {
+                let err10 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/id", schemaPath: "common.json#/$defs/providerId/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema76.type, parentSchema: schema76, data: data5 };
                 vErrors === null ? vErrors = [err10] : vErrors.push(err10), errors++;
               }
             }
-            if (data4.boot !== void 0) {
-              let data6 = data4.boot;
-              if (typeof data6 == "string") {
-                if (!pattern11.test(data6)) {
-                  let err11 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/boot", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema71, data: data6 };
-                  vErrors === null ? vErrors = [err11] : vErrors.push(err11), errors++;
-                }
-              } else {
-                let err12 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/boot", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema71.type, parentSchema: schema71, data: data6 };
+            if (data4.power !== void 0) {
+              let data6 = data4.power;
+              if (typeof data6 != "string") {
+                let err11 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/power", schemaPath: "#/properties/servers/additionalProperties/properties/power/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema70.properties.servers.additionalProperties.properties.power.type, parentSchema: schema70.properties.servers.additionalProperties.properties.power, data: data6 };
+                vErrors === null ? vErrors = [err11] : vErrors.push(err11), errors++;
+              }
+              if (!(data6 === "running" || data6 === "stopped")) {
+                let err12 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/power", schemaPath: "#/properties/servers/additionalProperties/properties/power/enum", keyword: "enum", params: { allowedValues: schema70.properties.servers.additionalProperties.properties.power.enum }, message: "must be equal to one of the allowed values", schema: schema70.properties.servers.additionalProperties.properties.power.enum, parentSchema: schema70.properties.servers.additionalProperties.properties.power, data: data6 };
                 vErrors === null ? vErrors = [err12] : vErrors.push(err12), errors++;
               }
             }
-            if (data4.guest !== void 0) {
-              let data7 = data4.guest;
-              if (typeof data7 != "string") {
-                let err13 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/guest", schemaPath: "#/properties/servers/additionalProperties/properties/guest/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema70.properties.servers.additionalProperties.properties.guest.type, parentSchema: schema70.properties.servers.additionalProperties.properties.guest, data: data7 };
-                vErrors === null ? vErrors = [err13] : vErrors.push(err13), errors++;
-              }
-              if (!(data7 === "linux-lvm" || data7 === "linux" || data7 === "windows" || data7 === "other")) {
-                let err14 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/guest", schemaPath: "#/properties/servers/additionalProperties/properties/guest/enum", keyword: "enum", params: { allowedValues: schema70.properties.servers.additionalProperties.properties.guest.enum }, message: "must be equal to one of the allowed values", schema: schema70.properties.servers.additionalProperties.properties.guest.enum, parentSchema: schema70.properties.servers.additionalProperties.properties.guest, data: data7 };
+            if (data4.boot !== void 0) {
+              let data7 = data4.boot;
+              if (typeof data7 == "string") {
+                if (!pattern11.test(data7)) {
+                  let err13 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/boot", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema71, data: data7 };
+                  vErrors === null ? vErrors = [err13] : vErrors.push(err13), errors++;
+                }
+              } else {
+                let err14 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/boot", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema71.type, parentSchema: schema71, data: data7 };
                 vErrors === null ? vErrors = [err14] : vErrors.push(err14), errors++;
               }
             }
-            if (data4.type !== void 0) {
-              let data8 = data4.type;
-              if (typeof data8 == "string") {
-                if (!pattern11.test(data8)) {
-                  let err15 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/type", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema71, data: data8 };
-                  vErrors === null ? vErrors = [err15] : vErrors.push(err15), errors++;
-                }
-              } else {
-                let err16 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/type", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema71.type, parentSchema: schema71, data: data8 };
+            if (data4.guest !== void 0) {
+              let data8 = data4.guest;
+              if (typeof data8 != "string") {
+                let err15 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/guest", schemaPath: "#/properties/servers/additionalProperties/properties/guest/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema70.properties.servers.additionalProperties.properties.guest.type, parentSchema: schema70.properties.servers.additionalProperties.properties.guest, data: data8 };
+                vErrors === null ? vErrors = [err15] : vErrors.push(err15), errors++;
+              }
+              if (!(data8 === "linux-lvm" || data8 === "linux" || data8 === "windows" || data8 === "other")) {
+                let err16 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/guest", schemaPath: "#/properties/servers/additionalProperties/properties/guest/enum", keyword: "enum", params: { allowedValues: schema70.properties.servers.additionalProperties.properties.guest.enum }, message: "must be equal to one of the allowed values", schema: schema70.properties.servers.additionalProperties.properties.guest.enum, parentSchema: schema70.properties.servers.additionalProperties.properties.guest, data: data8 };
                 vErrors === null ? vErrors = [err16] : vErrors.push(err16), errors++;
               }
             }
-            if (data4.iops !== void 0) {
-              let data9 = data4.iops;
-              if (!(typeof data9 == "number" && !(data9 % 1) && !isNaN(data9) && isFinite(data9))) {
-                let err17 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/iops", schemaPath: "#/properties/servers/additionalProperties/properties/iops/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema70.properties.servers.additionalProperties.properties.iops.type, parentSchema: schema70.properties.servers.additionalProperties.properties.iops, data: data9 };
-                vErrors === null ? vErrors = [err17] : vErrors.push(err17), errors++;
-              }
-              if (typeof data9 == "number" && isFinite(data9) && (data9 < 0 || isNaN(data9))) {
-                let err18 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/iops", schemaPath: "#/properties/servers/additionalProperties/properties/iops/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema70.properties.servers.additionalProperties.properties.iops, data: data9 };
+            if (data4.type !== void 0) {
+              let data9 = data4.type;
+              if (typeof data9 == "string") {
+                if (!pattern11.test(data9)) {
+                  let err17 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/type", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema71, data: data9 };
+                  vErrors === null ? vErrors = [err17] : vErrors.push(err17), errors++;
+                }
+              } else {
+                let err18 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/type", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema71.type, parentSchema: schema71, data: data9 };
                 vErrors === null ? vErrors = [err18] : vErrors.push(err18), errors++;
               }
             }
-            if (data4["attachment-slots"] !== void 0) {
-              let data10 = data4["attachment-slots"];
+            if (data4.iops !== void 0) {
+              let data10 = data4.iops;
               if (!(typeof data10 == "number" && !(data10 % 1) && !isNaN(data10) && isFinite(data10))) {
-                let err19 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/attachment-slots", schemaPath: "#/properties/servers/additionalProperties/properties/attachment-slots/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema70.properties.servers.additionalProperties.properties["attachment-slots"].type, parentSchema: schema70.properties.servers.additionalProperties.properties["attachment-slots"], data: data10 };
+                let err19 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/iops", schemaPath: "#/properties/servers/additionalProperties/properties/iops/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema70.properties.servers.additionalProperties.properties.iops.type, parentSchema: schema70.properties.servers.additionalProperties.properties.iops, data: data10 };
                 vErrors === null ? vErrors = [err19] : vErrors.push(err19), errors++;
               }
               if (typeof data10 == "number" && isFinite(data10) && (data10 < 0 || isNaN(data10))) {
-                let err20 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/attachment-slots", schemaPath: "#/properties/servers/additionalProperties/properties/attachment-slots/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema70.properties.servers.additionalProperties.properties["attachment-slots"], data: data10 };
+                let err20 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/iops", schemaPath: "#/properties/servers/additionalProperties/properties/iops/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema70.properties.servers.additionalProperties.properties.iops, data: data10 };
                 vErrors === null ? vErrors = [err20] : vErrors.push(err20), errors++;
               }
             }
-            if (data4.team !== void 0) {
-              let data11 = data4.team;
-              if (typeof data11 == "string") {
-                if (!pattern11.test(data11)) {
-                  let err21 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/team", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema71, data: data11 };
-                  vErrors === null ? vErrors = [err21] : vErrors.push(err21), errors++;
-                }
-              } else {
-                let err22 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/team", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema71.type, parentSchema: schema71, data: data11 };
+            if (data4["attachment-slots"] !== void 0) {
+              let data11 = data4["attachment-slots"];
+              if (!(typeof data11 == "number" && !(data11 % 1) && !isNaN(data11) && isFinite(data11))) {
+                let err21 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/attachment-slots", schemaPath: "#/properties/servers/additionalProperties/properties/attachment-slots/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema70.properties.servers.additionalProperties.properties["attachment-slots"].type, parentSchema: schema70.properties.servers.additionalProperties.properties["attachment-slots"], data: data11 };
+                vErrors === null ? vErrors = [err21] : vErrors.push(err21), errors++;
+              }
+              if (typeof data11 == "number" && isFinite(data11) && (data11 < 0 || isNaN(data11))) {
+                let err22 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/attachment-slots", schemaPath: "#/properties/servers/additionalProperties/properties/attachment-slots/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema70.properties.servers.additionalProperties.properties["attachment-slots"], data: data11 };
                 vErrors === null ? vErrors = [err22] : vErrors.push(err22), errors++;
               }
             }
-            if (data4.site !== void 0) {
-              let data12 = data4.site;
+            if (data4.team !== void 0) {
+              let data12 = data4.team;
               if (typeof data12 == "string") {
                 if (!pattern11.test(data12)) {
-                  let err23 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/site", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema71, data: data12 };
+                  let err23 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/team", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema71, data: data12 };
                   vErrors === null ? vErrors = [err23] : vErrors.push(err23), errors++;
                 }
               } else {
-                let err24 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/site", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema71.type, parentSchema: schema71, data: data12 };
+                let err24 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/team", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema71.type, parentSchema: schema71, data: data12 };
                 vErrors === null ? vErrors = [err24] : vErrors.push(err24), errors++;
               }
             }
-            if (data4.labels !== void 0 && (validate52(data4.labels, { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/labels", parentData: data4, parentDataProperty: "labels", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate52.errors : vErrors.concat(validate52.errors), errors = vErrors.length)), data4.formerly !== void 0) {
-              let data14 = data4.formerly;
-              if (typeof data14 == "string") {
-                if (!pattern11.test(data14)) {
-                  let err25 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/formerly", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema71, data: data14 };
+            if (data4.site !== void 0) {
+              let data13 = data4.site;
+              if (typeof data13 == "string") {
+                if (!pattern11.test(data13)) {
+                  let err25 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/site", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema71, data: data13 };
                   vErrors === null ? vErrors = [err25] : vErrors.push(err25), errors++;
                 }
               } else {
-                let err26 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/formerly", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema71.type, parentSchema: schema71, data: data14 };
+                let err26 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/site", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema71.type, parentSchema: schema71, data: data13 };
                 vErrors === null ? vErrors = [err26] : vErrors.push(err26), errors++;
               }
             }
+            if (data4.labels !== void 0 && (validate52(data4.labels, { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/labels", parentData: data4, parentDataProperty: "labels", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate52.errors : vErrors.concat(validate52.errors), errors = vErrors.length)), data4.formerly !== void 0) {
+              let data15 = data4.formerly;
+              if (typeof data15 == "string") {
+                if (!pattern11.test(data15)) {
+                  let err27 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/formerly", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema71, data: data15 };
+                  vErrors === null ? vErrors = [err27] : vErrors.push(err27), errors++;
+                }
+              } else {
+                let err28 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/formerly", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema71.type, parentSchema: schema71, data: data15 };
+                vErrors === null ? vErrors = [err28] : vErrors.push(err28), errors++;
+              }
+            }
           } else {
-            let err27 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/servers/additionalProperties/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema70.properties.servers.additionalProperties.type, parentSchema: schema70.properties.servers.additionalProperties, data: data4 };
-            vErrors === null ? vErrors = [err27] : vErrors.push(err27), errors++;
+            let err29 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/servers/additionalProperties/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema70.properties.servers.additionalProperties.type, parentSchema: schema70.properties.servers.additionalProperties, data: data4 };
+            vErrors === null ? vErrors = [err29] : vErrors.push(err29), errors++;
           }
         }
       } else {
-        let err28 = { instancePath: instancePath + "/servers", schemaPath: "#/properties/servers/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema70.properties.servers.type, parentSchema: schema70.properties.servers, data: data3 };
-        vErrors === null ? vErrors = [err28] : vErrors.push(err28), errors++;
+        let err30 = { instancePath: instancePath + "/servers", schemaPath: "#/properties/servers/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema70.properties.servers.type, parentSchema: schema70.properties.servers, data: data3 };
+        vErrors === null ? vErrors = [err30] : vErrors.push(err30), errors++;
       }
     }
     if (data.volumes !== void 0) {
-      let data15 = data.volumes;
-      if (data15 && typeof data15 == "object" && !Array.isArray(data15)) {
-        for (let key4 in data15) {
-          let _errs44 = errors;
+      let data16 = data.volumes;
+      if (data16 && typeof data16 == "object" && !Array.isArray(data16)) {
+        for (let key4 in data16) {
+          let _errs47 = errors;
           if (typeof key4 == "string") {
             if (!pattern11.test(key4)) {
-              let err29 = { instancePath: instancePath + "/volumes", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema71, data: key4, propertyName: key4 };
-              vErrors === null ? vErrors = [err29] : vErrors.push(err29), errors++;
+              let err31 = { instancePath: instancePath + "/volumes", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema71, data: key4, propertyName: key4 };
+              vErrors === null ? vErrors = [err31] : vErrors.push(err31), errors++;
             }
           } else {
-            let err30 = { instancePath: instancePath + "/volumes", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema71.type, parentSchema: schema71, data: key4, propertyName: key4 };
-            vErrors === null ? vErrors = [err30] : vErrors.push(err30), errors++;
+            let err32 = { instancePath: instancePath + "/volumes", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema71.type, parentSchema: schema71, data: key4, propertyName: key4 };
+            vErrors === null ? vErrors = [err32] : vErrors.push(err32), errors++;
           }
-          var valid12 = _errs44 === errors;
-          if (!valid12) {
-            let err31 = { instancePath: instancePath + "/volumes", schemaPath: "#/properties/volumes/propertyNames", keyword: "propertyNames", params: { propertyName: key4 }, message: "property name must be valid", schema: schema70.properties.volumes.propertyNames, parentSchema: schema70.properties.volumes, data: data15 };
-            vErrors === null ? vErrors = [err31] : vErrors.push(err31), errors++;
+          var valid13 = _errs47 === errors;
+          if (!valid13) {
+            let err33 = { instancePath: instancePath + "/volumes", schemaPath: "#/properties/volumes/propertyNames", keyword: "propertyNames", params: { propertyName: key4 }, message: "property name must be valid", schema: schema70.properties.volumes.propertyNames, parentSchema: schema70.properties.volumes, data: data16 };
+            vErrors === null ? vErrors = [err33] : vErrors.push(err33), errors++;
           }
         }
-        for (let key5 in data15) {
-          let data16 = data15[key5];
-          if (data16 && typeof data16 == "object" && !Array.isArray(data16)) {
-            if (data16.size === void 0) {
-              let err32 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/volumes/additionalProperties/required", keyword: "required", params: { missingProperty: "size" }, message: "must have required property 'size'", schema: schema70.properties.volumes.additionalProperties.required, parentSchema: schema70.properties.volumes.additionalProperties, data: data16 };
-              vErrors === null ? vErrors = [err32] : vErrors.push(err32), errors++;
+        for (let key5 in data16) {
+          let data17 = data16[key5];
+          if (data17 && typeof data17 == "object" && !Array.isArray(data17)) {
+            if (data17.size === void 0) {
+              let err34 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/volumes/additionalProperties/required", keyword: "required", params: { missingProperty: "size" }, message: "must have required property 'size'", schema: schema70.properties.volumes.additionalProperties.required, parentSchema: schema70.properties.volumes.additionalProperties, data: data17 };
+              vErrors === null ? vErrors = [err34] : vErrors.push(err34), errors++;
             }
-            if (data16.tier === void 0) {
-              let err33 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/volumes/additionalProperties/required", keyword: "required", params: { missingProperty: "tier" }, message: "must have required property 'tier'", schema: schema70.properties.volumes.additionalProperties.required, parentSchema: schema70.properties.volumes.additionalProperties, data: data16 };
-              vErrors === null ? vErrors = [err33] : vErrors.push(err33), errors++;
+            if (data17.tier === void 0) {
+              let err35 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/volumes/additionalProperties/required", keyword: "required", params: { missingProperty: "tier" }, message: "must have required property 'tier'", schema: schema70.properties.volumes.additionalProperties.required, parentSchema: schema70.properties.volumes.additionalProperties, data: data17 };
+              vErrors === null ? vErrors = [err35] : vErrors.push(err35), errors++;
             }
-            for (let key6 in data16)
+            for (let key6 in data17)
               if (!func1.call(schema70.properties.volumes.additionalProperties.properties, key6)) {
-                let err34 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/volumes/additionalProperties/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key6 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema70.properties.volumes.additionalProperties, data: data16 };
-                vErrors === null ? vErrors = [err34] : vErrors.push(err34), errors++;
-              }
-            if (data16.size !== void 0) {
-              let data17 = data16.size;
-              if (typeof data17 == "string") {
-                if (!pattern21.test(data17)) {
-                  let err35 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/size", schemaPath: "common.json#/$defs/size/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", parentSchema: schema82, data: data17 };
-                  vErrors === null ? vErrors = [err35] : vErrors.push(err35), errors++;
-                }
-              } else {
-                let err36 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/size", schemaPath: "common.json#/$defs/size/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema82.type, parentSchema: schema82, data: data17 };
+                let err36 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/volumes/additionalProperties/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key6 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema70.properties.volumes.additionalProperties, data: data17 };
                 vErrors === null ? vErrors = [err36] : vErrors.push(err36), errors++;
               }
-            }
-            if (data16.tier !== void 0) {
-              let data18 = data16.tier;
+            if (data17.id !== void 0) {
+              let data18 = data17.id;
               if (typeof data18 == "string") {
-                if (!pattern11.test(data18)) {
-                  let err37 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/tier", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema71, data: data18 };
+                if (!pattern15.test(data18)) {
+                  let err37 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/id", schemaPath: "common.json#/$defs/providerId/pattern", keyword: "pattern", params: { pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]{1,255}$" }, message: 'must match pattern "^[^\\u0000-\\u001f\\u007f-\\u009f]{1,255}$"', schema: "^[^\\u0000-\\u001f\\u007f-\\u009f]{1,255}$", parentSchema: schema76, data: data18 };
                   vErrors === null ? vErrors = [err37] : vErrors.push(err37), errors++;
                 }
               } else {
-                let err38 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/tier", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema71.type, parentSchema: schema71, data: data18 };
+                let err38 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/id", schemaPath: "common.json#/$defs/providerId/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema76.type, parentSchema: schema76, data: data18 };
                 vErrors === null ? vErrors = [err38] : vErrors.push(err38), errors++;
               }
             }
-            if (data16.shareable !== void 0) {
-              let data19 = data16.shareable;
-              if (typeof data19 != "boolean") {
-                let err39 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/shareable", schemaPath: "#/properties/volumes/additionalProperties/properties/shareable/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema70.properties.volumes.additionalProperties.properties.shareable.type, parentSchema: schema70.properties.volumes.additionalProperties.properties.shareable, data: data19 };
-                vErrors === null ? vErrors = [err39] : vErrors.push(err39), errors++;
-              }
-            }
-            if (data16.protected !== void 0) {
-              let data20 = data16.protected;
-              if (typeof data20 != "boolean") {
-                let err40 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/protected", schemaPath: "#/properties/volumes/additionalProperties/properties/protected/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema70.properties.volumes.additionalProperties.properties.protected.type, parentSchema: schema70.properties.volumes.additionalProperties.properties.protected, data: data20 };
+            if (data17.size !== void 0) {
+              let data19 = data17.size;
+              if (typeof data19 == "string") {
+                if (!pattern23.test(data19)) {
+                  let err39 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/size", schemaPath: "common.json#/$defs/size/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", parentSchema: schema84, data: data19 };
+                  vErrors === null ? vErrors = [err39] : vErrors.push(err39), errors++;
+                }
+              } else {
+                let err40 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/size", schemaPath: "common.json#/$defs/size/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema84.type, parentSchema: schema84, data: data19 };
                 vErrors === null ? vErrors = [err40] : vErrors.push(err40), errors++;
               }
             }
-            if (data16.owner !== void 0) {
-              let data21 = data16.owner;
-              if (typeof data21 == "string") {
-                if (!pattern23.test(data21)) {
-                  let err41 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/owner", schemaPath: "common.json#/$defs/sentence/pattern", keyword: "pattern", params: { pattern: "\\S" }, message: 'must match pattern "\\S"', schema: "\\S", parentSchema: schema84, data: data21 };
+            if (data17.tier !== void 0) {
+              let data20 = data17.tier;
+              if (typeof data20 == "string") {
+                if (!pattern11.test(data20)) {
+                  let err41 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/tier", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema71, data: data20 };
                   vErrors === null ? vErrors = [err41] : vErrors.push(err41), errors++;
                 }
               } else {
-                let err42 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/owner", schemaPath: "common.json#/$defs/sentence/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema84.type, parentSchema: schema84, data: data21 };
+                let err42 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/tier", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema71.type, parentSchema: schema71, data: data20 };
                 vErrors === null ? vErrors = [err42] : vErrors.push(err42), errors++;
               }
             }
-            if (data16.reason !== void 0) {
-              let data22 = data16.reason;
-              if (typeof data22 == "string") {
-                if (!pattern23.test(data22)) {
-                  let err43 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/reason", schemaPath: "common.json#/$defs/sentence/pattern", keyword: "pattern", params: { pattern: "\\S" }, message: 'must match pattern "\\S"', schema: "\\S", parentSchema: schema84, data: data22 };
-                  vErrors === null ? vErrors = [err43] : vErrors.push(err43), errors++;
-                }
-              } else {
-                let err44 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/reason", schemaPath: "common.json#/$defs/sentence/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema84.type, parentSchema: schema84, data: data22 };
+            if (data17.shareable !== void 0) {
+              let data21 = data17.shareable;
+              if (typeof data21 != "boolean") {
+                let err43 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/shareable", schemaPath: "#/properties/volumes/additionalProperties/properties/shareable/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema70.properties.volumes.additionalProperties.properties.shareable.type, parentSchema: schema70.properties.volumes.additionalProperties.properties.shareable, data: data21 };
+                vErrors === null ? vErrors = [err43] : vErrors.push(err43), errors++;
+              }
+            }
+            if (data17.protected !== void 0) {
+              let data22 = data17.protected;
+              if (typeof data22 != "boolean") {
+                let err44 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/protected", schemaPath: "#/properties/volumes/additionalProperties/properties/protected/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema70.properties.volumes.additionalProperties.properties.protected.type, parentSchema: schema70.properties.volumes.additionalProperties.properties.protected, data: data22 };
                 vErrors === null ? vErrors = [err44] : vErrors.push(err44), errors++;
               }
             }
-            if (data16["retain-until"] !== void 0) {
-              let data23 = data16["retain-until"];
+            if (data17.owner !== void 0) {
+              let data23 = data17.owner;
               if (typeof data23 == "string") {
-                if (!pattern4.test(data23)) {
-                  let err45 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/retain-until", schemaPath: "common.json#/$defs/date/pattern", keyword: "pattern", params: { pattern: "^[0-9]{4}-[0-9]{2}-[0-9]{2}$" }, message: 'must match pattern "^[0-9]{4}-[0-9]{2}-[0-9]{2}$"', schema: "^[0-9]{4}-[0-9]{2}-[0-9]{2}$", parentSchema: schema33, data: data23 };
+                if (!pattern25.test(data23)) {
+                  let err45 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/owner", schemaPath: "common.json#/$defs/sentence/pattern", keyword: "pattern", params: { pattern: "\\S" }, message: 'must match pattern "\\S"', schema: "\\S", parentSchema: schema86, data: data23 };
                   vErrors === null ? vErrors = [err45] : vErrors.push(err45), errors++;
                 }
               } else {
-                let err46 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/retain-until", schemaPath: "common.json#/$defs/date/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema33.type, parentSchema: schema33, data: data23 };
+                let err46 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/owner", schemaPath: "common.json#/$defs/sentence/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema86.type, parentSchema: schema86, data: data23 };
                 vErrors === null ? vErrors = [err46] : vErrors.push(err46), errors++;
               }
             }
-            if (data16["file-system"] !== void 0 && (validate55(data16["file-system"], { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-system", parentData: data16, parentDataProperty: "file-system", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate55.errors : vErrors.concat(validate55.errors), errors = vErrors.length)), data16.team !== void 0) {
-              let data25 = data16.team;
-              if (typeof data25 == "string") {
-                if (!pattern11.test(data25)) {
-                  let err47 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/team", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema71, data: data25 };
+            if (data17.reason !== void 0) {
+              let data24 = data17.reason;
+              if (typeof data24 == "string") {
+                if (!pattern25.test(data24)) {
+                  let err47 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/reason", schemaPath: "common.json#/$defs/sentence/pattern", keyword: "pattern", params: { pattern: "\\S" }, message: 'must match pattern "\\S"', schema: "\\S", parentSchema: schema86, data: data24 };
                   vErrors === null ? vErrors = [err47] : vErrors.push(err47), errors++;
                 }
               } else {
-                let err48 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/team", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema71.type, parentSchema: schema71, data: data25 };
+                let err48 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/reason", schemaPath: "common.json#/$defs/sentence/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema86.type, parentSchema: schema86, data: data24 };
                 vErrors === null ? vErrors = [err48] : vErrors.push(err48), errors++;
               }
             }
-            if (data16.site !== void 0) {
-              let data26 = data16.site;
-              if (typeof data26 == "string") {
-                if (!pattern11.test(data26)) {
-                  let err49 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/site", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema71, data: data26 };
+            if (data17["retain-until"] !== void 0) {
+              let data25 = data17["retain-until"];
+              if (typeof data25 == "string") {
+                if (!pattern4.test(data25)) {
+                  let err49 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/retain-until", schemaPath: "common.json#/$defs/date/pattern", keyword: "pattern", params: { pattern: "^[0-9]{4}-[0-9]{2}-[0-9]{2}$" }, message: 'must match pattern "^[0-9]{4}-[0-9]{2}-[0-9]{2}$"', schema: "^[0-9]{4}-[0-9]{2}-[0-9]{2}$", parentSchema: schema33, data: data25 };
                   vErrors === null ? vErrors = [err49] : vErrors.push(err49), errors++;
                 }
               } else {
-                let err50 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/site", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema71.type, parentSchema: schema71, data: data26 };
+                let err50 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/retain-until", schemaPath: "common.json#/$defs/date/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema33.type, parentSchema: schema33, data: data25 };
                 vErrors === null ? vErrors = [err50] : vErrors.push(err50), errors++;
               }
             }
-            if (data16.labels !== void 0 && (validate52(data16.labels, { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/labels", parentData: data16, parentDataProperty: "labels", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate52.errors : vErrors.concat(validate52.errors), errors = vErrors.length)), data16.formerly !== void 0) {
-              let data28 = data16.formerly;
-              if (typeof data28 == "string") {
-                if (!pattern11.test(data28)) {
-                  let err51 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/formerly", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema71, data: data28 };
+            if (data17["file-system"] !== void 0 && (validate55(data17["file-system"], { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-system", parentData: data17, parentDataProperty: "file-system", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate55.errors : vErrors.concat(validate55.errors), errors = vErrors.length)), data17.team !== void 0) {
+              let data27 = data17.team;
+              if (typeof data27 == "string") {
+                if (!pattern11.test(data27)) {
+                  let err51 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/team", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema71, data: data27 };
                   vErrors === null ? vErrors = [err51] : vErrors.push(err51), errors++;
                 }
               } else {
-                let err52 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/formerly", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema71.type, parentSchema: schema71, data: data28 };
+                let err52 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/team", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema71.type, parentSchema: schema71, data: data27 };
                 vErrors === null ? vErrors = [err52] : vErrors.push(err52), errors++;
               }
             }
+            if (data17.site !== void 0) {
+              let data28 = data17.site;
+              if (typeof data28 == "string") {
+                if (!pattern11.test(data28)) {
+                  let err53 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/site", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema71, data: data28 };
+                  vErrors === null ? vErrors = [err53] : vErrors.push(err53), errors++;
+                }
+              } else {
+                let err54 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/site", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema71.type, parentSchema: schema71, data: data28 };
+                vErrors === null ? vErrors = [err54] : vErrors.push(err54), errors++;
+              }
+            }
+            if (data17.labels !== void 0 && (validate52(data17.labels, { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/labels", parentData: data17, parentDataProperty: "labels", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate52.errors : vErrors.concat(validate52.errors), errors = vErrors.length)), data17.formerly !== void 0) {
+              let data30 = data17.formerly;
+              if (typeof data30 == "string") {
+                if (!pattern11.test(data30)) {
+                  let err55 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/formerly", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema71, data: data30 };
+                  vErrors === null ? vErrors = [err55] : vErrors.push(err55), errors++;
+                }
+              } else {
+                let err56 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/formerly", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema71.type, parentSchema: schema71, data: data30 };
+                vErrors === null ? vErrors = [err56] : vErrors.push(err56), errors++;
+              }
+            }
           } else {
-            let err53 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/volumes/additionalProperties/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema70.properties.volumes.additionalProperties.type, parentSchema: schema70.properties.volumes.additionalProperties, data: data16 };
-            vErrors === null ? vErrors = [err53] : vErrors.push(err53), errors++;
+            let err57 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/volumes/additionalProperties/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema70.properties.volumes.additionalProperties.type, parentSchema: schema70.properties.volumes.additionalProperties, data: data17 };
+            vErrors === null ? vErrors = [err57] : vErrors.push(err57), errors++;
           }
         }
       } else {
-        let err54 = { instancePath: instancePath + "/volumes", schemaPath: "#/properties/volumes/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema70.properties.volumes.type, parentSchema: schema70.properties.volumes, data: data15 };
-        vErrors === null ? vErrors = [err54] : vErrors.push(err54), errors++;
+        let err58 = { instancePath: instancePath + "/volumes", schemaPath: "#/properties/volumes/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema70.properties.volumes.type, parentSchema: schema70.properties.volumes, data: data16 };
+        vErrors === null ? vErrors = [err58] : vErrors.push(err58), errors++;
       }
     }
     if (data.attachments !== void 0) {
-      let data29 = data.attachments;
-      if (Array.isArray(data29)) {
-        let len0 = data29.length;
+      let data31 = data.attachments;
+      if (Array.isArray(data31)) {
+        let len0 = data31.length;
         for (let i0 = 0; i0 < len0; i0++) {
-          let data30 = data29[i0];
-          if (data30 && typeof data30 == "object" && !Array.isArray(data30)) {
-            if (data30.volume === void 0) {
-              let err55 = { instancePath: instancePath + "/attachments/" + i0, schemaPath: "#/properties/attachments/items/required", keyword: "required", params: { missingProperty: "volume" }, message: "must have required property 'volume'", schema: schema70.properties.attachments.items.required, parentSchema: schema70.properties.attachments.items, data: data30 };
-              vErrors === null ? vErrors = [err55] : vErrors.push(err55), errors++;
+          let data32 = data31[i0];
+          if (data32 && typeof data32 == "object" && !Array.isArray(data32)) {
+            if (data32.volume === void 0) {
+              let err59 = { instancePath: instancePath + "/attachments/" + i0, schemaPath: "#/properties/attachments/items/required", keyword: "required", params: { missingProperty: "volume" }, message: "must have required property 'volume'", schema: schema70.properties.attachments.items.required, parentSchema: schema70.properties.attachments.items, data: data32 };
+              vErrors === null ? vErrors = [err59] : vErrors.push(err59), errors++;
             }
-            if (data30.server === void 0) {
-              let err56 = { instancePath: instancePath + "/attachments/" + i0, schemaPath: "#/properties/attachments/items/required", keyword: "required", params: { missingProperty: "server" }, message: "must have required property 'server'", schema: schema70.properties.attachments.items.required, parentSchema: schema70.properties.attachments.items, data: data30 };
-              vErrors === null ? vErrors = [err56] : vErrors.push(err56), errors++;
+            if (data32.server === void 0) {
+              let err60 = { instancePath: instancePath + "/attachments/" + i0, schemaPath: "#/properties/attachments/items/required", keyword: "required", params: { missingProperty: "server" }, message: "must have required property 'server'", schema: schema70.properties.attachments.items.required, parentSchema: schema70.properties.attachments.items, data: data32 };
+              vErrors === null ? vErrors = [err60] : vErrors.push(err60), errors++;
             }
-            for (let key7 in data30)
+            for (let key7 in data32)
               if (!(key7 === "volume" || key7 === "server")) {
-                let err57 = { instancePath: instancePath + "/attachments/" + i0, schemaPath: "#/properties/attachments/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key7 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema70.properties.attachments.items, data: data30 };
-                vErrors === null ? vErrors = [err57] : vErrors.push(err57), errors++;
-              }
-            if (data30.volume !== void 0) {
-              let data31 = data30.volume;
-              if (typeof data31 == "string") {
-                if (!pattern11.test(data31)) {
-                  let err58 = { instancePath: instancePath + "/attachments/" + i0 + "/volume", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema71, data: data31 };
-                  vErrors === null ? vErrors = [err58] : vErrors.push(err58), errors++;
-                }
-              } else {
-                let err59 = { instancePath: instancePath + "/attachments/" + i0 + "/volume", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema71.type, parentSchema: schema71, data: data31 };
-                vErrors === null ? vErrors = [err59] : vErrors.push(err59), errors++;
-              }
-            }
-            if (data30.server !== void 0) {
-              let data32 = data30.server;
-              if (typeof data32 == "string") {
-                if (!pattern11.test(data32)) {
-                  let err60 = { instancePath: instancePath + "/attachments/" + i0 + "/server", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema71, data: data32 };
-                  vErrors === null ? vErrors = [err60] : vErrors.push(err60), errors++;
-                }
-              } else {
-                let err61 = { instancePath: instancePath + "/attachments/" + i0 + "/server", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema71.type, parentSchema: schema71, data: data32 };
+                let err61 = { instancePath: instancePath + "/attachments/" + i0, schemaPath: "#/properties/attachments/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key7 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema70.properties.attachments.items, data: data32 };
                 vErrors === null ? vErrors = [err61] : vErrors.push(err61), errors++;
               }
+            if (data32.volume !== void 0) {
+              let data33 = data32.volume;
+              if (typeof data33 == "string") {
+                if (!pattern11.test(data33)) {
+                  let err62 = { instancePath: instancePath + "/attachments/" + i0 + "/volume", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema71, data: data33 };
+                  vErrors === null ? vErrors = [err62] : vErrors.push(err62), errors++;
+                }
+              } else {
+                let err63 = { instancePath: instancePath + "/attachments/" + i0 + "/volume", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema71.type, parentSchema: schema71, data: data33 };
+                vErrors === null ? vErrors = [err63] : vErrors.push(err63), errors++;
+              }
+            }
+            if (data32.server !== void 0) {
+              let data34 = data32.server;
+              if (typeof data34 == "string") {
+                if (!pattern11.test(data34)) {
+                  let err64 = { instancePath: instancePath + "/attachments/" + i0 + "/server", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema71, data: data34 };
+                  vErrors === null ? vErrors = [err64] : vErrors.push(err64), errors++;
+                }
+              } else {
+                let err65 = { instancePath: instancePath + "/attachments/" + i0 + "/server", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema71.type, parentSchema: schema71, data: data34 };
+                vErrors === null ? vErrors = [err65] : vErrors.push(err65), errors++;
+              }
             }
           } else {
-            let err62 = { instancePath: instancePath + "/attachments/" + i0, schemaPath: "#/properties/attachments/items/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema70.properties.attachments.items.type, parentSchema: schema70.properties.attachments.items, data: data30 };
-            vErrors === null ? vErrors = [err62] : vErrors.push(err62), errors++;
-          }
-        }
-      } else {
-        let err63 = { instancePath: instancePath + "/attachments", schemaPath: "#/properties/attachments/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema70.properties.attachments.type, parentSchema: schema70.properties.attachments, data: data29 };
-        vErrors === null ? vErrors = [err63] : vErrors.push(err63), errors++;
-      }
-    }
-    if (data["volume-groups"] !== void 0) {
-      let data33 = data["volume-groups"];
-      if (data33 && typeof data33 == "object" && !Array.isArray(data33)) {
-        for (let key8 in data33) {
-          let _errs94 = errors;
-          if (typeof key8 == "string") {
-            if (!pattern11.test(key8)) {
-              let err64 = { instancePath: instancePath + "/volume-groups", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema71, data: key8, propertyName: key8 };
-              vErrors === null ? vErrors = [err64] : vErrors.push(err64), errors++;
-            }
-          } else {
-            let err65 = { instancePath: instancePath + "/volume-groups", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema71.type, parentSchema: schema71, data: key8, propertyName: key8 };
-            vErrors === null ? vErrors = [err65] : vErrors.push(err65), errors++;
-          }
-          var valid29 = _errs94 === errors;
-          if (!valid29) {
-            let err66 = { instancePath: instancePath + "/volume-groups", schemaPath: "#/properties/volume-groups/propertyNames", keyword: "propertyNames", params: { propertyName: key8 }, message: "property name must be valid", schema: schema70.properties["volume-groups"].propertyNames, parentSchema: schema70.properties["volume-groups"], data: data33 };
+            let err66 = { instancePath: instancePath + "/attachments/" + i0, schemaPath: "#/properties/attachments/items/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema70.properties.attachments.items.type, parentSchema: schema70.properties.attachments.items, data: data32 };
             vErrors === null ? vErrors = [err66] : vErrors.push(err66), errors++;
           }
         }
-        for (let key9 in data33) {
-          let data34 = data33[key9];
-          if (data34 && typeof data34 == "object" && !Array.isArray(data34)) {
-            if (data34.members === void 0) {
-              let err67 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/volume-groups/additionalProperties/required", keyword: "required", params: { missingProperty: "members" }, message: "must have required property 'members'", schema: schema70.properties["volume-groups"].additionalProperties.required, parentSchema: schema70.properties["volume-groups"].additionalProperties, data: data34 };
-              vErrors === null ? vErrors = [err67] : vErrors.push(err67), errors++;
+      } else {
+        let err67 = { instancePath: instancePath + "/attachments", schemaPath: "#/properties/attachments/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema70.properties.attachments.type, parentSchema: schema70.properties.attachments, data: data31 };
+        vErrors === null ? vErrors = [err67] : vErrors.push(err67), errors++;
+      }
+    }
+    if (data["volume-groups"] !== void 0) {
+      let data35 = data["volume-groups"];
+      if (data35 && typeof data35 == "object" && !Array.isArray(data35)) {
+        for (let key8 in data35) {
+          let _errs100 = errors;
+          if (typeof key8 == "string") {
+            if (!pattern11.test(key8)) {
+              let err68 = { instancePath: instancePath + "/volume-groups", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema71, data: key8, propertyName: key8 };
+              vErrors === null ? vErrors = [err68] : vErrors.push(err68), errors++;
             }
-            for (let key10 in data34)
+          } else {
+            let err69 = { instancePath: instancePath + "/volume-groups", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema71.type, parentSchema: schema71, data: key8, propertyName: key8 };
+            vErrors === null ? vErrors = [err69] : vErrors.push(err69), errors++;
+          }
+          var valid31 = _errs100 === errors;
+          if (!valid31) {
+            let err70 = { instancePath: instancePath + "/volume-groups", schemaPath: "#/properties/volume-groups/propertyNames", keyword: "propertyNames", params: { propertyName: key8 }, message: "property name must be valid", schema: schema70.properties["volume-groups"].propertyNames, parentSchema: schema70.properties["volume-groups"], data: data35 };
+            vErrors === null ? vErrors = [err70] : vErrors.push(err70), errors++;
+          }
+        }
+        for (let key9 in data35) {
+          let data36 = data35[key9];
+          if (data36 && typeof data36 == "object" && !Array.isArray(data36)) {
+            if (data36.members === void 0) {
+              let err71 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/volume-groups/additionalProperties/required", keyword: "required", params: { missingProperty: "members" }, message: "must have required property 'members'", schema: schema70.properties["volume-groups"].additionalProperties.required, parentSchema: schema70.properties["volume-groups"].additionalProperties, data: data36 };
+              vErrors === null ? vErrors = [err71] : vErrors.push(err71), errors++;
+            }
+            for (let key10 in data36)
               if (!func1.call(schema70.properties["volume-groups"].additionalProperties.properties, key10)) {
-                let err68 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/volume-groups/additionalProperties/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key10 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema70.properties["volume-groups"].additionalProperties, data: data34 };
-                vErrors === null ? vErrors = [err68] : vErrors.push(err68), errors++;
+                let err72 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/volume-groups/additionalProperties/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key10 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema70.properties["volume-groups"].additionalProperties, data: data36 };
+                vErrors === null ? vErrors = [err72] : vErrors.push(err72), errors++;
               }
-            if (data34.extent !== void 0) {
-              let data35 = data34.extent;
-              if (typeof data35 == "string") {
-                if (!pattern21.test(data35)) {
-                  let err69 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/extent", schemaPath: "common.json#/$defs/size/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", parentSchema: schema82, data: data35 };
-                  vErrors === null ? vErrors = [err69] : vErrors.push(err69), errors++;
+            if (data36.extent !== void 0) {
+              let data37 = data36.extent;
+              if (typeof data37 == "string") {
+                if (!pattern23.test(data37)) {
+                  let err73 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/extent", schemaPath: "common.json#/$defs/size/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", parentSchema: schema84, data: data37 };
+                  vErrors === null ? vErrors = [err73] : vErrors.push(err73), errors++;
                 }
               } else {
-                let err70 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/extent", schemaPath: "common.json#/$defs/size/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema82.type, parentSchema: schema82, data: data35 };
-                vErrors === null ? vErrors = [err70] : vErrors.push(err70), errors++;
-              }
-            }
-            if (data34.members !== void 0) {
-              let data36 = data34.members;
-              if (Array.isArray(data36)) {
-                if (data36.length < 1) {
-                  let err71 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/members", schemaPath: "#/properties/volume-groups/additionalProperties/properties/members/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items", schema: 1, parentSchema: schema70.properties["volume-groups"].additionalProperties.properties.members, data: data36 };
-                  vErrors === null ? vErrors = [err71] : vErrors.push(err71), errors++;
-                }
-                let len1 = data36.length;
-                for (let i1 = 0; i1 < len1; i1++) {
-                  let data37 = data36[i1];
-                  if (typeof data37 == "string") {
-                    if (!pattern11.test(data37)) {
-                      let err72 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/members/" + i1, schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema71, data: data37 };
-                      vErrors === null ? vErrors = [err72] : vErrors.push(err72), errors++;
-                    }
-                  } else {
-                    let err73 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/members/" + i1, schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema71.type, parentSchema: schema71, data: data37 };
-                    vErrors === null ? vErrors = [err73] : vErrors.push(err73), errors++;
-                  }
-                }
-              } else {
-                let err74 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/members", schemaPath: "#/properties/volume-groups/additionalProperties/properties/members/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema70.properties["volume-groups"].additionalProperties.properties.members.type, parentSchema: schema70.properties["volume-groups"].additionalProperties.properties.members, data: data36 };
+                let err74 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/extent", schemaPath: "common.json#/$defs/size/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema84.type, parentSchema: schema84, data: data37 };
                 vErrors === null ? vErrors = [err74] : vErrors.push(err74), errors++;
               }
             }
-            if (data34.layout !== void 0) {
-              let data38 = data34.layout;
-              if (typeof data38 != "string") {
-                let err75 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/layout", schemaPath: "#/properties/volume-groups/additionalProperties/properties/layout/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema70.properties["volume-groups"].additionalProperties.properties.layout.type, parentSchema: schema70.properties["volume-groups"].additionalProperties.properties.layout, data: data38 };
-                vErrors === null ? vErrors = [err75] : vErrors.push(err75), errors++;
-              }
-              if (!(data38 === "linear" || data38 === "striped" || data38 === "mirrored")) {
-                let err76 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/layout", schemaPath: "#/properties/volume-groups/additionalProperties/properties/layout/enum", keyword: "enum", params: { allowedValues: schema70.properties["volume-groups"].additionalProperties.properties.layout.enum }, message: "must be equal to one of the allowed values", schema: schema70.properties["volume-groups"].additionalProperties.properties.layout.enum, parentSchema: schema70.properties["volume-groups"].additionalProperties.properties.layout, data: data38 };
-                vErrors === null ? vErrors = [err76] : vErrors.push(err76), errors++;
-              }
-            }
-            if (data34.stripes !== void 0) {
-              let data39 = data34.stripes;
-              if (!(typeof data39 == "number" && !(data39 % 1) && !isNaN(data39) && isFinite(data39))) {
-                let err77 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/stripes", schemaPath: "#/properties/volume-groups/additionalProperties/properties/stripes/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema70.properties["volume-groups"].additionalProperties.properties.stripes.type, parentSchema: schema70.properties["volume-groups"].additionalProperties.properties.stripes, data: data39 };
-                vErrors === null ? vErrors = [err77] : vErrors.push(err77), errors++;
-              }
-              if (typeof data39 == "number" && isFinite(data39) && (data39 < 2 || isNaN(data39))) {
-                let err78 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/stripes", schemaPath: "#/properties/volume-groups/additionalProperties/properties/stripes/minimum", keyword: "minimum", params: { comparison: ">=", limit: 2 }, message: "must be >= 2", schema: 2, parentSchema: schema70.properties["volume-groups"].additionalProperties.properties.stripes, data: data39 };
+            if (data36.members !== void 0) {
+              let data38 = data36.members;
+              if (Array.isArray(data38)) {
+                if (data38.length < 1) {
+                  let err75 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/members", schemaPath: "#/properties/volume-groups/additionalProperties/properties/members/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items", schema: 1, parentSchema: schema70.properties["volume-groups"].additionalProperties.properties.members, data: data38 };
+                  vErrors === null ? vErrors = [err75] : vErrors.push(err75), errors++;
+                }
+                let len1 = data38.length;
+                for (let i1 = 0; i1 < len1; i1++) {
+                  let data39 = data38[i1];
+                  if (typeof data39 == "string") {
+                    if (!pattern11.test(data39)) {
+                      let err76 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/members/" + i1, schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema71, data: data39 };
+                      vErrors === null ? vErrors = [err76] : vErrors.push(err76), errors++;
+                    }
+                  } else {
+                    let err77 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/members/" + i1, schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema71.type, parentSchema: schema71, data: data39 };
+                    vErrors === null ? vErrors = [err77] : vErrors.push(err77), errors++;
+                  }
+                }
+              } else {
+                let err78 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/members", schemaPath: "#/properties/volume-groups/additionalProperties/properties/members/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema70.properties["volume-groups"].additionalProperties.properties.members.type, parentSchema: schema70.properties["volume-groups"].additionalProperties.properties.members, data: data38 };
                 vErrors === null ? vErrors = [err78] : vErrors.push(err78), errors++;
               }
             }
-            if (data34.copies !== void 0) {
-              let data40 = data34.copies;
-              if (!(typeof data40 == "number" && !(data40 % 1) && !isNaN(data40) && isFinite(data40))) {
-                let err79 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/copies", schemaPath: "#/properties/volume-groups/additionalProperties/properties/copies/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema70.properties["volume-groups"].additionalProperties.properties.copies.type, parentSchema: schema70.properties["volume-groups"].additionalProperties.properties.copies, data: data40 };
+            if (data36.layout !== void 0) {
+              let data40 = data36.layout;
+              if (typeof data40 != "string") {
+                let err79 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/layout", schemaPath: "#/properties/volume-groups/additionalProperties/properties/layout/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema70.properties["volume-groups"].additionalProperties.properties.layout.type, parentSchema: schema70.properties["volume-groups"].additionalProperties.properties.layout, data: data40 };
                 vErrors === null ? vErrors = [err79] : vErrors.push(err79), errors++;
               }
-              if (typeof data40 == "number" && isFinite(data40) && (data40 < 2 || isNaN(data40))) {
-                let err80 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/copies", schemaPath: "#/properties/volume-groups/additionalProperties/properties/copies/minimum", keyword: "minimum", params: { comparison: ">=", limit: 2 }, message: "must be >= 2", schema: 2, parentSchema: schema70.properties["volume-groups"].additionalProperties.properties.copies, data: data40 };
+              if (!(data40 === "linear" || data40 === "striped" || data40 === "mirrored")) {
+                let err80 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/layout", schemaPath: "#/properties/volume-groups/additionalProperties/properties/layout/enum", keyword: "enum", params: { allowedValues: schema70.properties["volume-groups"].additionalProperties.properties.layout.enum }, message: "must be equal to one of the allowed values", schema: schema70.properties["volume-groups"].additionalProperties.properties.layout.enum, parentSchema: schema70.properties["volume-groups"].additionalProperties.properties.layout, data: data40 };
                 vErrors === null ? vErrors = [err80] : vErrors.push(err80), errors++;
               }
             }
-            if (data34["file-systems"] !== void 0) {
-              let data41 = data34["file-systems"];
-              if (data41 && typeof data41 == "object" && !Array.isArray(data41)) {
-                for (let key11 in data41) {
-                  let _errs117 = errors;
+            if (data36.stripes !== void 0) {
+              let data41 = data36.stripes;
+              if (!(typeof data41 == "number" && !(data41 % 1) && !isNaN(data41) && isFinite(data41))) {
+                let err81 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/stripes", schemaPath: "#/properties/volume-groups/additionalProperties/properties/stripes/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema70.properties["volume-groups"].additionalProperties.properties.stripes.type, parentSchema: schema70.properties["volume-groups"].additionalProperties.properties.stripes, data: data41 };
+                vErrors === null ? vErrors = [err81] : vErrors.push(err81), errors++;
+              }
+              if (typeof data41 == "number" && isFinite(data41) && (data41 < 2 || isNaN(data41))) {
+                let err82 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/stripes", schemaPath: "#/properties/volume-groups/additionalProperties/properties/stripes/minimum", keyword: "minimum", params: { comparison: ">=", limit: 2 }, message: "must be >= 2", schema: 2, parentSchema: schema70.properties["volume-groups"].additionalProperties.properties.stripes, data: data41 };
+                vErrors === null ? vErrors = [err82] : vErrors.push(err82), errors++;
+              }
+            }
+            if (data36.copies !== void 0) {
+              let data42 = data36.copies;
+              if (!(typeof data42 == "number" && !(data42 % 1) && !isNaN(data42) && isFinite(data42))) {
+                let err83 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/copies", schemaPath: "#/properties/volume-groups/additionalProperties/properties/copies/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema70.properties["volume-groups"].additionalProperties.properties.copies.type, parentSchema: schema70.properties["volume-groups"].additionalProperties.properties.copies, data: data42 };
+                vErrors === null ? vErrors = [err83] : vErrors.push(err83), errors++;
+              }
+              if (typeof data42 == "number" && isFinite(data42) && (data42 < 2 || isNaN(data42))) {
+                let err84 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/copies", schemaPath: "#/properties/volume-groups/additionalProperties/properties/copies/minimum", keyword: "minimum", params: { comparison: ">=", limit: 2 }, message: "must be >= 2", schema: 2, parentSchema: schema70.properties["volume-groups"].additionalProperties.properties.copies, data: data42 };
+                vErrors === null ? vErrors = [err84] : vErrors.push(err84), errors++;
+              }
+            }
+            if (data36["file-systems"] !== void 0) {
+              let data43 = data36["file-systems"];
+              if (data43 && typeof data43 == "object" && !Array.isArray(data43)) {
+                for (let key11 in data43) {
+                  let _errs123 = errors;
                   if (typeof key11 == "string") {
-                    if (!pattern26.test(key11)) {
-                      let err81 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems", schemaPath: "#/$defs/mountPoint/pattern", keyword: "pattern", params: { pattern: "^(/[^\\u0000-\\u001f]*|[A-Z]:(\\\\[^\\u0000-\\u001f]*)?|swap)$" }, message: 'must match pattern "^(/[^\\u0000-\\u001f]*|[A-Z]:(\\\\[^\\u0000-\\u001f]*)?|swap)$"', schema: "^(/[^\\u0000-\\u001f]*|[A-Z]:(\\\\[^\\u0000-\\u001f]*)?|swap)$", parentSchema: schema88, data: key11, propertyName: key11 };
-                      vErrors === null ? vErrors = [err81] : vErrors.push(err81), errors++;
-                    }
-                  } else {
-                    let err82 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems", schemaPath: "#/$defs/mountPoint/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema88.type, parentSchema: schema88, data: key11, propertyName: key11 };
-                    vErrors === null ? vErrors = [err82] : vErrors.push(err82), errors++;
-                  }
-                  var valid37 = _errs117 === errors;
-                  if (!valid37) {
-                    let err83 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems", schemaPath: "#/properties/volume-groups/additionalProperties/properties/file-systems/propertyNames", keyword: "propertyNames", params: { propertyName: key11 }, message: "property name must be valid", schema: schema70.properties["volume-groups"].additionalProperties.properties["file-systems"].propertyNames, parentSchema: schema70.properties["volume-groups"].additionalProperties.properties["file-systems"], data: data41 };
-                    vErrors === null ? vErrors = [err83] : vErrors.push(err83), errors++;
-                  }
-                }
-                for (let key12 in data41) {
-                  let data42 = data41[key12];
-                  if (data42 && typeof data42 == "object" && !Array.isArray(data42)) {
-                    if (data42.size === void 0) {
-                      let err84 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems/" + key12.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/volume-groups/additionalProperties/properties/file-systems/additionalProperties/required", keyword: "required", params: { missingProperty: "size" }, message: "must have required property 'size'", schema: schema70.properties["volume-groups"].additionalProperties.properties["file-systems"].additionalProperties.required, parentSchema: schema70.properties["volume-groups"].additionalProperties.properties["file-systems"].additionalProperties, data: data42 };
-                      vErrors === null ? vErrors = [err84] : vErrors.push(err84), errors++;
-                    }
-                    if (data42.type === void 0) {
-                      let err85 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems/" + key12.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/volume-groups/additionalProperties/properties/file-systems/additionalProperties/required", keyword: "required", params: { missingProperty: "type" }, message: "must have required property 'type'", schema: schema70.properties["volume-groups"].additionalProperties.properties["file-systems"].additionalProperties.required, parentSchema: schema70.properties["volume-groups"].additionalProperties.properties["file-systems"].additionalProperties, data: data42 };
+                    if (!pattern28.test(key11)) {
+                      let err85 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems", schemaPath: "#/$defs/mountPoint/pattern", keyword: "pattern", params: { pattern: "^(/[^\\u0000-\\u001f]*|[A-Z]:(\\\\[^\\u0000-\\u001f]*)?|swap)$" }, message: 'must match pattern "^(/[^\\u0000-\\u001f]*|[A-Z]:(\\\\[^\\u0000-\\u001f]*)?|swap)$"', schema: "^(/[^\\u0000-\\u001f]*|[A-Z]:(\\\\[^\\u0000-\\u001f]*)?|swap)$", parentSchema: schema90, data: key11, propertyName: key11 };
                       vErrors === null ? vErrors = [err85] : vErrors.push(err85), errors++;
                     }
-                    for (let key13 in data42)
-                      if (!(key13 === "size" || key13 === "type" || key13 === "existing" || key13 === "reserve" || key13 === "block-size" || key13 === "inode-ratio" || key13 === "reverse-map")) {
-                        let err86 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems/" + key12.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/volume-groups/additionalProperties/properties/file-systems/additionalProperties/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key13 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema70.properties["volume-groups"].additionalProperties.properties["file-systems"].additionalProperties, data: data42 };
-                        vErrors === null ? vErrors = [err86] : vErrors.push(err86), errors++;
-                      }
-                    if (data42.size !== void 0) {
-                      let data43 = data42.size;
-                      if (typeof data43 == "string") {
-                        if (!pattern21.test(data43)) {
-                          let err87 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems/" + key12.replace(/~/g, "~0").replace(/\//g, "~1") + "/size", schemaPath: "common.json#/$defs/size/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", parentSchema: schema82, data: data43 };
-                          vErrors === null ? vErrors = [err87] : vErrors.push(err87), errors++;
-                        }
-                      } else {
-                        let err88 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems/" + key12.replace(/~/g, "~0").replace(/\//g, "~1") + "/size", schemaPath: "common.json#/$defs/size/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema82.type, parentSchema: schema82, data: data43 };
-                        vErrors === null ? vErrors = [err88] : vErrors.push(err88), errors++;
-                      }
+                  } else {
+                    let err86 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems", schemaPath: "#/$defs/mountPoint/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema90.type, parentSchema: schema90, data: key11, propertyName: key11 };
+                    vErrors === null ? vErrors = [err86] : vErrors.push(err86), errors++;
+                  }
+                  var valid39 = _errs123 === errors;
+                  if (!valid39) {
+                    let err87 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems", schemaPath: "#/properties/volume-groups/additionalProperties/properties/file-systems/propertyNames", keyword: "propertyNames", params: { propertyName: key11 }, message: "property name must be valid", schema: schema70.properties["volume-groups"].additionalProperties.properties["file-systems"].propertyNames, parentSchema: schema70.properties["volume-groups"].additionalProperties.properties["file-systems"], data: data43 };
+                    vErrors === null ? vErrors = [err87] : vErrors.push(err87), errors++;
+                  }
+                }
+                for (let key12 in data43) {
+                  let data44 = data43[key12];
+                  if (data44 && typeof data44 == "object" && !Array.isArray(data44)) {
+                    if (data44.size === void 0) {
+                      let err88 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems/" + key12.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/volume-groups/additionalProperties/properties/file-systems/additionalProperties/required", keyword: "required", params: { missingProperty: "size" }, message: "must have required property 'size'", schema: schema70.properties["volume-groups"].additionalProperties.properties["file-systems"].additionalProperties.required, parentSchema: schema70.properties["volume-groups"].additionalProperties.properties["file-systems"].additionalProperties, data: data44 };
+                      vErrors === null ? vErrors = [err88] : vErrors.push(err88), errors++;
                     }
-                    if (data42.type !== void 0) {
-                      let data44 = data42.type;
-                      if (typeof data44 != "string") {
-                        let err89 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems/" + key12.replace(/~/g, "~0").replace(/\//g, "~1") + "/type", schemaPath: "#/$defs/fileSystemType/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema89.type, parentSchema: schema89, data: data44 };
-                        vErrors === null ? vErrors = [err89] : vErrors.push(err89), errors++;
-                      }
-                      if (!(data44 === "ext2" || data44 === "ext3" || data44 === "ext4" || data44 === "xfs" || data44 === "btrfs" || data44 === "ntfs" || data44 === "vfat" || data44 === "gfs2" || data44 === "ocfs2" || data44 === "swap")) {
-                        let err90 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems/" + key12.replace(/~/g, "~0").replace(/\//g, "~1") + "/type", schemaPath: "#/$defs/fileSystemType/enum", keyword: "enum", params: { allowedValues: schema89.enum }, message: "must be equal to one of the allowed values", schema: schema89.enum, parentSchema: schema89, data: data44 };
+                    if (data44.type === void 0) {
+                      let err89 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems/" + key12.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/volume-groups/additionalProperties/properties/file-systems/additionalProperties/required", keyword: "required", params: { missingProperty: "type" }, message: "must have required property 'type'", schema: schema70.properties["volume-groups"].additionalProperties.properties["file-systems"].additionalProperties.required, parentSchema: schema70.properties["volume-groups"].additionalProperties.properties["file-systems"].additionalProperties, data: data44 };
+                      vErrors === null ? vErrors = [err89] : vErrors.push(err89), errors++;
+                    }
+                    for (let key13 in data44)
+                      if (!(key13 === "size" || key13 === "type" || key13 === "existing" || key13 === "reserve" || key13 === "block-size" || key13 === "inode-ratio" || key13 === "reverse-map")) {
+                        let err90 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems/" + key12.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/volume-groups/additionalProperties/properties/file-systems/additionalProperties/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key13 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema70.properties["volume-groups"].additionalProperties.properties["file-systems"].additionalProperties, data: data44 };
                         vErrors === null ? vErrors = [err90] : vErrors.push(err90), errors++;
                       }
-                    }
-                    if (data42.existing !== void 0) {
-                      let data45 = data42.existing;
-                      if (typeof data45 != "boolean") {
-                        let err91 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems/" + key12.replace(/~/g, "~0").replace(/\//g, "~1") + "/existing", schemaPath: "#/properties/volume-groups/additionalProperties/properties/file-systems/additionalProperties/properties/existing/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema70.properties["volume-groups"].additionalProperties.properties["file-systems"].additionalProperties.properties.existing.type, parentSchema: schema70.properties["volume-groups"].additionalProperties.properties["file-systems"].additionalProperties.properties.existing, data: data45 };
-                        vErrors === null ? vErrors = [err91] : vErrors.push(err91), errors++;
-                      }
-                    }
-                    if (data42.reserve !== void 0) {
-                      let data46 = data42.reserve;
-                      if (typeof data46 == "number" && isFinite(data46)) {
-                        if (data46 > 0.5 || isNaN(data46)) {
-                          let err92 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems/" + key12.replace(/~/g, "~0").replace(/\//g, "~1") + "/reserve", schemaPath: "#/properties/volume-groups/additionalProperties/properties/file-systems/additionalProperties/properties/reserve/maximum", keyword: "maximum", params: { comparison: "<=", limit: 0.5 }, message: "must be <= 0.5", schema: 0.5, parentSchema: schema70.properties["volume-groups"].additionalProperties.properties["file-systems"].additionalProperties.properties.reserve, data: data46 };
-                          vErrors === null ? vErrors = [err92] : vErrors.push(err92), errors++;
-                        }
-                        if (data46 < 0 || isNaN(data46)) {
-                          let err93 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems/" + key12.replace(/~/g, "~0").replace(/\//g, "~1") + "/reserve", schemaPath: "#/properties/volume-groups/additionalProperties/properties/file-systems/additionalProperties/properties/reserve/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema70.properties["volume-groups"].additionalProperties.properties["file-systems"].additionalProperties.properties.reserve, data: data46 };
-                          vErrors === null ? vErrors = [err93] : vErrors.push(err93), errors++;
+                    if (data44.size !== void 0) {
+                      let data45 = data44.size;
+                      if (typeof data45 == "string") {
+                        if (!pattern23.test(data45)) {
+                          let err91 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems/" + key12.replace(/~/g, "~0").replace(/\//g, "~1") + "/size", schemaPath: "common.json#/$defs/size/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", parentSchema: schema84, data: data45 };
+                          vErrors === null ? vErrors = [err91] : vErrors.push(err91), errors++;
                         }
                       } else {
-                        let err94 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems/" + key12.replace(/~/g, "~0").replace(/\//g, "~1") + "/reserve", schemaPath: "#/properties/volume-groups/additionalProperties/properties/file-systems/additionalProperties/properties/reserve/type", keyword: "type", params: { type: "number" }, message: "must be number", schema: schema70.properties["volume-groups"].additionalProperties.properties["file-systems"].additionalProperties.properties.reserve.type, parentSchema: schema70.properties["volume-groups"].additionalProperties.properties["file-systems"].additionalProperties.properties.reserve, data: data46 };
+                        let err92 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems/" + key12.replace(/~/g, "~0").replace(/\//g, "~1") + "/size", schemaPath: "common.json#/$defs/size/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema84.type, parentSchema: schema84, data: data45 };
+                        vErrors === null ? vErrors = [err92] : vErrors.push(err92), errors++;
+                      }
+                    }
+                    if (data44.type !== void 0) {
+                      let data46 = data44.type;
+                      if (typeof data46 != "string") {
+                        let err93 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems/" + key12.replace(/~/g, "~0").replace(/\//g, "~1") + "/type", schemaPath: "#/$defs/fileSystemType/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema91.type, parentSchema: schema91, data: data46 };
+                        vErrors === null ? vErrors = [err93] : vErrors.push(err93), errors++;
+                      }
+                      if (!(data46 === "ext2" || data46 === "ext3" || data46 === "ext4" || data46 === "xfs" || data46 === "btrfs" || data46 === "ntfs" || data46 === "vfat" || data46 === "gfs2" || data46 === "ocfs2" || data46 === "swap")) {
+                        let err94 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems/" + key12.replace(/~/g, "~0").replace(/\//g, "~1") + "/type", schemaPath: "#/$defs/fileSystemType/enum", keyword: "enum", params: { allowedValues: schema91.enum }, message: "must be equal to one of the allowed values", schema: schema91.enum, parentSchema: schema91, data: data46 };
                         vErrors === null ? vErrors = [err94] : vErrors.push(err94), errors++;
                       }
                     }
-                    if (data42["block-size"] !== void 0) {
-                      let data47 = data42["block-size"];
-                      if (typeof data47 == "string") {
-                        if (!pattern21.test(data47)) {
-                          let err95 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems/" + key12.replace(/~/g, "~0").replace(/\//g, "~1") + "/block-size", schemaPath: "common.json#/$defs/size/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", parentSchema: schema82, data: data47 };
-                          vErrors === null ? vErrors = [err95] : vErrors.push(err95), errors++;
-                        }
-                      } else {
-                        let err96 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems/" + key12.replace(/~/g, "~0").replace(/\//g, "~1") + "/block-size", schemaPath: "common.json#/$defs/size/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema82.type, parentSchema: schema82, data: data47 };
-                        vErrors === null ? vErrors = [err96] : vErrors.push(err96), errors++;
+                    if (data44.existing !== void 0) {
+                      let data47 = data44.existing;
+                      if (typeof data47 != "boolean") {
+                        let err95 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems/" + key12.replace(/~/g, "~0").replace(/\//g, "~1") + "/existing", schemaPath: "#/properties/volume-groups/additionalProperties/properties/file-systems/additionalProperties/properties/existing/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema70.properties["volume-groups"].additionalProperties.properties["file-systems"].additionalProperties.properties.existing.type, parentSchema: schema70.properties["volume-groups"].additionalProperties.properties["file-systems"].additionalProperties.properties.existing, data: data47 };
+                        vErrors === null ? vErrors = [err95] : vErrors.push(err95), errors++;
                       }
                     }
-                    if (data42["inode-ratio"] !== void 0) {
-                      let data48 = data42["inode-ratio"];
-                      if (typeof data48 == "string") {
-                        if (!pattern21.test(data48)) {
-                          let err97 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems/" + key12.replace(/~/g, "~0").replace(/\//g, "~1") + "/inode-ratio", schemaPath: "common.json#/$defs/size/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", parentSchema: schema82, data: data48 };
+                    if (data44.reserve !== void 0) {
+                      let data48 = data44.reserve;
+                      if (typeof data48 == "number" && isFinite(data48)) {
+                        if (data48 > 0.5 || isNaN(data48)) {
+                          let err96 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems/" + key12.replace(/~/g, "~0").replace(/\//g, "~1") + "/reserve", schemaPath: "#/properties/volume-groups/additionalProperties/properties/file-systems/additionalProperties/properties/reserve/maximum", keyword: "maximum", params: { comparison: "<=", limit: 0.5 }, message: "must be <= 0.5", schema: 0.5, parentSchema: schema70.properties["volume-groups"].additionalProperties.properties["file-systems"].additionalProperties.properties.reserve, data: data48 };
+                          vErrors === null ? vErrors = [err96] : vErrors.push(err96), errors++;
+                        }
+                        if (data48 < 0 || isNaN(data48)) {
+                          let err97 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems/" + key12.replace(/~/g, "~0").replace(/\//g, "~1") + "/reserve", schemaPath: "#/properties/volume-groups/additionalProperties/properties/file-systems/additionalProperties/properties/reserve/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema70.properties["volume-groups"].additionalProperties.properties["file-systems"].additionalProperties.properties.reserve, data: data48 };
                           vErrors === null ? vErrors = [err97] : vErrors.push(err97), errors++;
                         }
                       } else {
-                        let err98 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems/" + key12.replace(/~/g, "~0").replace(/\//g, "~1") + "/inode-ratio", schemaPath: "common.json#/$defs/size/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema82.type, parentSchema: schema82, data: data48 };
+                        let err98 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems/" + key12.replace(/~/g, "~0").replace(/\//g, "~1") + "/reserve", schemaPath: "#/properties/volume-groups/additionalProperties/properties/file-systems/additionalProperties/properties/reserve/type", keyword: "type", params: { type: "number" }, message: "must be number", schema: schema70.properties["volume-groups"].additionalProperties.properties["file-systems"].additionalProperties.properties.reserve.type, parentSchema: schema70.properties["volume-groups"].additionalProperties.properties["file-systems"].additionalProperties.properties.reserve, data: data48 };
                         vErrors === null ? vErrors = [err98] : vErrors.push(err98), errors++;
                       }
                     }
-                    if (data42["reverse-map"] !== void 0) {
-                      let data49 = data42["reverse-map"];
-                      if (typeof data49 != "boolean") {
-                        let err99 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems/" + key12.replace(/~/g, "~0").replace(/\//g, "~1") + "/reverse-map", schemaPath: "#/properties/volume-groups/additionalProperties/properties/file-systems/additionalProperties/properties/reverse-map/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema70.properties["volume-groups"].additionalProperties.properties["file-systems"].additionalProperties.properties["reverse-map"].type, parentSchema: schema70.properties["volume-groups"].additionalProperties.properties["file-systems"].additionalProperties.properties["reverse-map"], data: data49 };
-                        vErrors === null ? vErrors = [err99] : vErrors.push(err99), errors++;
+                    if (data44["block-size"] !== void 0) {
+                      let data49 = data44["block-size"];
+                      if (typeof data49 == "string") {
+                        if (!pattern23.test(data49)) {
+                          let err99 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems/" + key12.replace(/~/g, "~0").replace(/\//g, "~1") + "/block-size", schemaPath: "common.json#/$defs/size/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", parentSchema: schema84, data: data49 };
+                          vErrors === null ? vErrors = [err99] : vErrors.push(err99), errors++;
+                        }
+                      } else {
+                        let err100 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems/" + key12.replace(/~/g, "~0").replace(/\//g, "~1") + "/block-size", schemaPath: "common.json#/$defs/size/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema84.type, parentSchema: schema84, data: data49 };
+                        vErrors === null ? vErrors = [err100] : vErrors.push(err100), errors++;
+                      }
+                    }
+                    if (data44["inode-ratio"] !== void 0) {
+                      let data50 = data44["inode-ratio"];
+                      if (typeof data50 == "string") {
+                        if (!pattern23.test(data50)) {
+                          let err101 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems/" + key12.replace(/~/g, "~0").replace(/\//g, "~1") + "/inode-ratio", schemaPath: "common.json#/$defs/size/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", parentSchema: schema84, data: data50 };
+                          vErrors === null ? vErrors = [err101] : vErrors.push(err101), errors++;
+                        }
+                      } else {
+                        let err102 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems/" + key12.replace(/~/g, "~0").replace(/\//g, "~1") + "/inode-ratio", schemaPath: "common.json#/$defs/size/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema84.type, parentSchema: schema84, data: data50 };
+                        vErrors === null ? vErrors = [err102] : vErrors.push(err102), errors++;
+                      }
+                    }
+                    if (data44["reverse-map"] !== void 0) {
+                      let data51 = data44["reverse-map"];
+                      if (typeof data51 != "boolean") {
+                        let err103 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems/" + key12.replace(/~/g, "~0").replace(/\//g, "~1") + "/reverse-map", schemaPath: "#/properties/volume-groups/additionalProperties/properties/file-systems/additionalProperties/properties/reverse-map/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema70.properties["volume-groups"].additionalProperties.properties["file-systems"].additionalProperties.properties["reverse-map"].type, parentSchema: schema70.properties["volume-groups"].additionalProperties.properties["file-systems"].additionalProperties.properties["reverse-map"], data: data51 };
+                        vErrors === null ? vErrors = [err103] : vErrors.push(err103), errors++;
                       }
                     }
                   } else {
-                    let err100 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems/" + key12.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/volume-groups/additionalProperties/properties/file-systems/additionalProperties/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema70.properties["volume-groups"].additionalProperties.properties["file-systems"].additionalProperties.type, parentSchema: schema70.properties["volume-groups"].additionalProperties.properties["file-systems"].additionalProperties, data: data42 };
-                    vErrors === null ? vErrors = [err100] : vErrors.push(err100), errors++;
+                    let err104 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems/" + key12.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/volume-groups/additionalProperties/properties/file-systems/additionalProperties/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema70.properties["volume-groups"].additionalProperties.properties["file-systems"].additionalProperties.type, parentSchema: schema70.properties["volume-groups"].additionalProperties.properties["file-systems"].additionalProperties, data: data44 };
+                    vErrors === null ? vErrors = [err104] : vErrors.push(err104), errors++;
                   }
                 }
               } else {
-                let err101 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems", schemaPath: "#/properties/volume-groups/additionalProperties/properties/file-systems/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema70.properties["volume-groups"].additionalProperties.properties["file-systems"].type, parentSchema: schema70.properties["volume-groups"].additionalProperties.properties["file-systems"], data: data41 };
-                vErrors === null ? vErrors = [err101] : vErrors.push(err101), errors++;
-              }
-            }
-            if (data34.team !== void 0) {
-              let data50 = data34.team;
-              if (typeof data50 == "string") {
-                if (!pattern11.test(data50)) {
-                  let err102 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/team", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema71, data: data50 };
-                  vErrors === null ? vErrors = [err102] : vErrors.push(err102), errors++;
-                }
-              } else {
-                let err103 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/team", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema71.type, parentSchema: schema71, data: data50 };
-                vErrors === null ? vErrors = [err103] : vErrors.push(err103), errors++;
-              }
-            }
-            if (data34.labels !== void 0 && (validate52(data34.labels, { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/labels", parentData: data34, parentDataProperty: "labels", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate52.errors : vErrors.concat(validate52.errors), errors = vErrors.length)), data34.formerly !== void 0) {
-              let data52 = data34.formerly;
-              if (typeof data52 == "string") {
-                if (!pattern11.test(data52)) {
-                  let err104 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/formerly", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema71, data: data52 };
-                  vErrors === null ? vErrors = [err104] : vErrors.push(err104), errors++;
-                }
-              } else {
-                let err105 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/formerly", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema71.type, parentSchema: schema71, data: data52 };
+                let err105 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems", schemaPath: "#/properties/volume-groups/additionalProperties/properties/file-systems/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema70.properties["volume-groups"].additionalProperties.properties["file-systems"].type, parentSchema: schema70.properties["volume-groups"].additionalProperties.properties["file-systems"], data: data43 };
                 vErrors === null ? vErrors = [err105] : vErrors.push(err105), errors++;
               }
             }
-            if (data34.existing !== void 0) {
-              let data53 = data34.existing;
-              if (typeof data53 != "boolean") {
-                let err106 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/existing", schemaPath: "#/properties/volume-groups/additionalProperties/properties/existing/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema70.properties["volume-groups"].additionalProperties.properties.existing.type, parentSchema: schema70.properties["volume-groups"].additionalProperties.properties.existing, data: data53 };
-                vErrors === null ? vErrors = [err106] : vErrors.push(err106), errors++;
+            if (data36.team !== void 0) {
+              let data52 = data36.team;
+              if (typeof data52 == "string") {
+                if (!pattern11.test(data52)) {
+                  let err106 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/team", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema71, data: data52 };
+                  vErrors === null ? vErrors = [err106] : vErrors.push(err106), errors++;
+                }
+              } else {
+                let err107 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/team", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema71.type, parentSchema: schema71, data: data52 };
+                vErrors === null ? vErrors = [err107] : vErrors.push(err107), errors++;
+              }
+            }
+            if (data36.labels !== void 0 && (validate52(data36.labels, { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/labels", parentData: data36, parentDataProperty: "labels", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate52.errors : vErrors.concat(validate52.errors), errors = vErrors.length)), data36.formerly !== void 0) {
+              let data54 = data36.formerly;
+              if (typeof data54 == "string") {
+                if (!pattern11.test(data54)) {
+                  let err108 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/formerly", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema71, data: data54 };
+                  vErrors === null ? vErrors = [err108] : vErrors.push(err108), errors++;
+                }
+              } else {
+                let err109 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/formerly", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema71.type, parentSchema: schema71, data: data54 };
+                vErrors === null ? vErrors = [err109] : vErrors.push(err109), errors++;
+              }
+            }
+            if (data36.existing !== void 0) {
+              let data55 = data36.existing;
+              if (typeof data55 != "boolean") {
+                let err110 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/existing", schemaPath: "#/properties/volume-groups/additionalProperties/properties/existing/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema70.properties["volume-groups"].additionalProperties.properties.existing.type, parentSchema: schema70.properties["volume-groups"].additionalProperties.properties.existing, data: data55 };
+                vErrors === null ? vErrors = [err110] : vErrors.push(err110), errors++;
               }
             }
           } else {
-            let err107 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/volume-groups/additionalProperties/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema70.properties["volume-groups"].additionalProperties.type, parentSchema: schema70.properties["volume-groups"].additionalProperties, data: data34 };
-            vErrors === null ? vErrors = [err107] : vErrors.push(err107), errors++;
+            let err111 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/volume-groups/additionalProperties/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema70.properties["volume-groups"].additionalProperties.type, parentSchema: schema70.properties["volume-groups"].additionalProperties, data: data36 };
+            vErrors === null ? vErrors = [err111] : vErrors.push(err111), errors++;
           }
         }
       } else {
-        let err108 = { instancePath: instancePath + "/volume-groups", schemaPath: "#/properties/volume-groups/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema70.properties["volume-groups"].type, parentSchema: schema70.properties["volume-groups"], data: data33 };
-        vErrors === null ? vErrors = [err108] : vErrors.push(err108), errors++;
+        let err112 = { instancePath: instancePath + "/volume-groups", schemaPath: "#/properties/volume-groups/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema70.properties["volume-groups"].type, parentSchema: schema70.properties["volume-groups"], data: data35 };
+        vErrors === null ? vErrors = [err112] : vErrors.push(err112), errors++;
       }
     }
     if (data.retired !== void 0) {
-      let data54 = data.retired;
-      if (Array.isArray(data54)) {
-        let len2 = data54.length;
+      let data56 = data.retired;
+      if (Array.isArray(data56)) {
+        let len2 = data56.length;
         for (let i2 = 0; i2 < len2; i2++) {
-          let data55 = data54[i2], _errs155 = errors, valid49 = !1, passing0 = null, _errs156 = errors;
-          if (data55 && typeof data55 == "object" && !Array.isArray(data55) && data55.volume === void 0) {
-            let err109 = { instancePath: instancePath + "/retired/" + i2, schemaPath: "#/properties/retired/items/oneOf/0/required", keyword: "required", params: { missingProperty: "volume" }, message: "must have required property 'volume'", schema: schema70.properties.retired.items.oneOf[0].required, parentSchema: schema70.properties.retired.items.oneOf[0], data: data55 };
-            vErrors === null ? vErrors = [err109] : vErrors.push(err109), errors++;
+          let data57 = data56[i2], _errs161 = errors, valid51 = !1, passing0 = null, _errs162 = errors;
+          if (data57 && typeof data57 == "object" && !Array.isArray(data57) && data57.volume === void 0) {
+            let err113 = { instancePath: instancePath + "/retired/" + i2, schemaPath: "#/properties/retired/items/oneOf/0/required", keyword: "required", params: { missingProperty: "volume" }, message: "must have required property 'volume'", schema: schema70.properties.retired.items.oneOf[0].required, parentSchema: schema70.properties.retired.items.oneOf[0], data: data57 };
+            vErrors === null ? vErrors = [err113] : vErrors.push(err113), errors++;
           }
-          var _valid0 = _errs156 === errors;
-          _valid0 && (valid49 = !0, passing0 = 0);
-          let _errs157 = errors;
-          if (data55 && typeof data55 == "object" && !Array.isArray(data55) && data55["file-system"] === void 0) {
-            let err110 = { instancePath: instancePath + "/retired/" + i2, schemaPath: "#/properties/retired/items/oneOf/1/required", keyword: "required", params: { missingProperty: "file-system" }, message: "must have required property 'file-system'", schema: schema70.properties.retired.items.oneOf[1].required, parentSchema: schema70.properties.retired.items.oneOf[1], data: data55 };
-            vErrors === null ? vErrors = [err110] : vErrors.push(err110), errors++;
+          var _valid0 = _errs162 === errors;
+          _valid0 && (valid51 = !0, passing0 = 0);
+          let _errs163 = errors;
+          if (data57 && typeof data57 == "object" && !Array.isArray(data57) && data57["file-system"] === void 0) {
+            let err114 = { instancePath: instancePath + "/retired/" + i2, schemaPath: "#/properties/retired/items/oneOf/1/required", keyword: "required", params: { missingProperty: "file-system" }, message: "must have required property 'file-system'", schema: schema70.properties.retired.items.oneOf[1].required, parentSchema: schema70.properties.retired.items.oneOf[1], data: data57 };
+            vErrors === null ? vErrors = [err114] : vErrors.push(err114), errors++;
           }
-          var _valid0 = _errs157 === errors;
-          if (_valid0 && valid49 ? (valid49 = !1, passing0 = [passing0, 1]) : _valid0 && (valid49 = !0, passing0 = 1), valid49)
-            errors = _errs155, vErrors !== null && (_errs155 ? vErrors.length = _errs155 : vErrors = null);
+          var _valid0 = _errs163 === errors;
+          if (_valid0 && valid51 ? (valid51 = !1, passing0 = [passing0, 1]) : _valid0 && (valid51 = !0, passing0 = 1), valid51)
+            errors = _errs161, vErrors !== null && (_errs161 ? vErrors.length = _errs161 : vErrors = null);
           else {
-            let err111 = { instancePath: instancePath + "/retired/" + i2, schemaPath: "#/properties/retired/items/oneOf", keyword: "oneOf", params: { passingSchemas: passing0 }, message: "must match exactly one schema in oneOf", schema: schema70.properties.retired.items.oneOf, parentSchema: schema70.properties.retired.items, data: data55 };
-            vErrors === null ? vErrors = [err111] : vErrors.push(err111), errors++;
+            let err115 = { instancePath: instancePath + "/retired/" + i2, schemaPath: "#/properties/retired/items/oneOf", keyword: "oneOf", params: { passingSchemas: passing0 }, message: "must match exactly one schema in oneOf", schema: schema70.properties.retired.items.oneOf, parentSchema: schema70.properties.retired.items, data: data57 };
+            vErrors === null ? vErrors = [err115] : vErrors.push(err115), errors++;
           }
-          if (data55 && typeof data55 == "object" && !Array.isArray(data55)) {
-            if (data55.on === void 0) {
-              let err112 = { instancePath: instancePath + "/retired/" + i2, schemaPath: "#/properties/retired/items/required", keyword: "required", params: { missingProperty: "on" }, message: "must have required property 'on'", schema: schema70.properties.retired.items.required, parentSchema: schema70.properties.retired.items, data: data55 };
-              vErrors === null ? vErrors = [err112] : vErrors.push(err112), errors++;
+          if (data57 && typeof data57 == "object" && !Array.isArray(data57)) {
+            if (data57.on === void 0) {
+              let err116 = { instancePath: instancePath + "/retired/" + i2, schemaPath: "#/properties/retired/items/required", keyword: "required", params: { missingProperty: "on" }, message: "must have required property 'on'", schema: schema70.properties.retired.items.required, parentSchema: schema70.properties.retired.items, data: data57 };
+              vErrors === null ? vErrors = [err116] : vErrors.push(err116), errors++;
             }
-            if (data55.reason === void 0) {
-              let err113 = { instancePath: instancePath + "/retired/" + i2, schemaPath: "#/properties/retired/items/required", keyword: "required", params: { missingProperty: "reason" }, message: "must have required property 'reason'", schema: schema70.properties.retired.items.required, parentSchema: schema70.properties.retired.items, data: data55 };
-              vErrors === null ? vErrors = [err113] : vErrors.push(err113), errors++;
+            if (data57.reason === void 0) {
+              let err117 = { instancePath: instancePath + "/retired/" + i2, schemaPath: "#/properties/retired/items/required", keyword: "required", params: { missingProperty: "reason" }, message: "must have required property 'reason'", schema: schema70.properties.retired.items.required, parentSchema: schema70.properties.retired.items, data: data57 };
+              vErrors === null ? vErrors = [err117] : vErrors.push(err117), errors++;
             }
-            for (let key14 in data55)
+            for (let key14 in data57)
               if (!(key14 === "volume" || key14 === "file-system" || key14 === "on" || key14 === "reason" || key14 === "backup" || key14 === "backed-up")) {
-                let err114 = { instancePath: instancePath + "/retired/" + i2, schemaPath: "#/properties/retired/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key14 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema70.properties.retired.items, data: data55 };
-                vErrors === null ? vErrors = [err114] : vErrors.push(err114), errors++;
-              }
-            if (data55.volume !== void 0) {
-              let data56 = data55.volume;
-              if (typeof data56 == "string") {
-                if (!pattern11.test(data56)) {
-                  let err115 = { instancePath: instancePath + "/retired/" + i2 + "/volume", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema71, data: data56 };
-                  vErrors === null ? vErrors = [err115] : vErrors.push(err115), errors++;
-                }
-              } else {
-                let err116 = { instancePath: instancePath + "/retired/" + i2 + "/volume", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema71.type, parentSchema: schema71, data: data56 };
-                vErrors === null ? vErrors = [err116] : vErrors.push(err116), errors++;
-              }
-            }
-            if (data55["file-system"] !== void 0) {
-              let data57 = data55["file-system"];
-              if (typeof data57 == "string") {
-                if (!pattern23.test(data57)) {
-                  let err117 = { instancePath: instancePath + "/retired/" + i2 + "/file-system", schemaPath: "common.json#/$defs/sentence/pattern", keyword: "pattern", params: { pattern: "\\S" }, message: 'must match pattern "\\S"', schema: "\\S", parentSchema: schema84, data: data57 };
-                  vErrors === null ? vErrors = [err117] : vErrors.push(err117), errors++;
-                }
-              } else {
-                let err118 = { instancePath: instancePath + "/retired/" + i2 + "/file-system", schemaPath: "common.json#/$defs/sentence/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema84.type, parentSchema: schema84, data: data57 };
+                let err118 = { instancePath: instancePath + "/retired/" + i2, schemaPath: "#/properties/retired/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key14 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema70.properties.retired.items, data: data57 };
                 vErrors === null ? vErrors = [err118] : vErrors.push(err118), errors++;
               }
-            }
-            if (data55.on !== void 0) {
-              let data58 = data55.on;
+            if (data57.volume !== void 0) {
+              let data58 = data57.volume;
               if (typeof data58 == "string") {
-                if (!pattern4.test(data58)) {
-                  let err119 = { instancePath: instancePath + "/retired/" + i2 + "/on", schemaPath: "common.json#/$defs/date/pattern", keyword: "pattern", params: { pattern: "^[0-9]{4}-[0-9]{2}-[0-9]{2}$" }, message: 'must match pattern "^[0-9]{4}-[0-9]{2}-[0-9]{2}$"', schema: "^[0-9]{4}-[0-9]{2}-[0-9]{2}$", parentSchema: schema33, data: data58 };
+                if (!pattern11.test(data58)) {
+                  let err119 = { instancePath: instancePath + "/retired/" + i2 + "/volume", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema71, data: data58 };
                   vErrors === null ? vErrors = [err119] : vErrors.push(err119), errors++;
                 }
               } else {
-                let err120 = { instancePath: instancePath + "/retired/" + i2 + "/on", schemaPath: "common.json#/$defs/date/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema33.type, parentSchema: schema33, data: data58 };
+                let err120 = { instancePath: instancePath + "/retired/" + i2 + "/volume", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema71.type, parentSchema: schema71, data: data58 };
                 vErrors === null ? vErrors = [err120] : vErrors.push(err120), errors++;
               }
             }
-            if (data55.reason !== void 0) {
-              let data59 = data55.reason;
+            if (data57["file-system"] !== void 0) {
+              let data59 = data57["file-system"];
               if (typeof data59 == "string") {
-                if (!pattern23.test(data59)) {
-                  let err121 = { instancePath: instancePath + "/retired/" + i2 + "/reason", schemaPath: "common.json#/$defs/sentence/pattern", keyword: "pattern", params: { pattern: "\\S" }, message: 'must match pattern "\\S"', schema: "\\S", parentSchema: schema84, data: data59 };
+                if (!pattern25.test(data59)) {
+                  let err121 = { instancePath: instancePath + "/retired/" + i2 + "/file-system", schemaPath: "common.json#/$defs/sentence/pattern", keyword: "pattern", params: { pattern: "\\S" }, message: 'must match pattern "\\S"', schema: "\\S", parentSchema: schema86, data: data59 };
                   vErrors === null ? vErrors = [err121] : vErrors.push(err121), errors++;
                 }
               } else {
-                let err122 = { instancePath: instancePath + "/retired/" + i2 + "/reason", schemaPath: "common.json#/$defs/sentence/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema84.type, parentSchema: schema84, data: data59 };
+                let err122 = { instancePath: instancePath + "/retired/" + i2 + "/file-system", schemaPath: "common.json#/$defs/sentence/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema86.type, parentSchema: schema86, data: data59 };
                 vErrors === null ? vErrors = [err122] : vErrors.push(err122), errors++;
               }
             }
-            if (data55.backup !== void 0) {
-              let data60 = data55.backup;
+            if (data57.on !== void 0) {
+              let data60 = data57.on;
               if (typeof data60 == "string") {
-                if (!pattern23.test(data60)) {
-                  let err123 = { instancePath: instancePath + "/retired/" + i2 + "/backup", schemaPath: "common.json#/$defs/sentence/pattern", keyword: "pattern", params: { pattern: "\\S" }, message: 'must match pattern "\\S"', schema: "\\S", parentSchema: schema84, data: data60 };
+                if (!pattern4.test(data60)) {
+                  let err123 = { instancePath: instancePath + "/retired/" + i2 + "/on", schemaPath: "common.json#/$defs/date/pattern", keyword: "pattern", params: { pattern: "^[0-9]{4}-[0-9]{2}-[0-9]{2}$" }, message: 'must match pattern "^[0-9]{4}-[0-9]{2}-[0-9]{2}$"', schema: "^[0-9]{4}-[0-9]{2}-[0-9]{2}$", parentSchema: schema33, data: data60 };
                   vErrors === null ? vErrors = [err123] : vErrors.push(err123), errors++;
                 }
               } else {
-                let err124 = { instancePath: instancePath + "/retired/" + i2 + "/backup", schemaPath: "common.json#/$defs/sentence/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema84.type, parentSchema: schema84, data: data60 };
+                let err124 = { instancePath: instancePath + "/retired/" + i2 + "/on", schemaPath: "common.json#/$defs/date/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema33.type, parentSchema: schema33, data: data60 };
                 vErrors === null ? vErrors = [err124] : vErrors.push(err124), errors++;
               }
             }
-            if (data55["backed-up"] !== void 0) {
-              let data61 = data55["backed-up"];
+            if (data57.reason !== void 0) {
+              let data61 = data57.reason;
               if (typeof data61 == "string") {
-                if (!pattern4.test(data61)) {
-                  let err125 = { instancePath: instancePath + "/retired/" + i2 + "/backed-up", schemaPath: "common.json#/$defs/date/pattern", keyword: "pattern", params: { pattern: "^[0-9]{4}-[0-9]{2}-[0-9]{2}$" }, message: 'must match pattern "^[0-9]{4}-[0-9]{2}-[0-9]{2}$"', schema: "^[0-9]{4}-[0-9]{2}-[0-9]{2}$", parentSchema: schema33, data: data61 };
+                if (!pattern25.test(data61)) {
+                  let err125 = { instancePath: instancePath + "/retired/" + i2 + "/reason", schemaPath: "common.json#/$defs/sentence/pattern", keyword: "pattern", params: { pattern: "\\S" }, message: 'must match pattern "\\S"', schema: "\\S", parentSchema: schema86, data: data61 };
                   vErrors === null ? vErrors = [err125] : vErrors.push(err125), errors++;
                 }
               } else {
-                let err126 = { instancePath: instancePath + "/retired/" + i2 + "/backed-up", schemaPath: "common.json#/$defs/date/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema33.type, parentSchema: schema33, data: data61 };
+                let err126 = { instancePath: instancePath + "/retired/" + i2 + "/reason", schemaPath: "common.json#/$defs/sentence/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema86.type, parentSchema: schema86, data: data61 };
                 vErrors === null ? vErrors = [err126] : vErrors.push(err126), errors++;
               }
             }
+            if (data57.backup !== void 0) {
+              let data62 = data57.backup;
+              if (typeof data62 == "string") {
+                if (!pattern25.test(data62)) {
+                  let err127 = { instancePath: instancePath + "/retired/" + i2 + "/backup", schemaPath: "common.json#/$defs/sentence/pattern", keyword: "pattern", params: { pattern: "\\S" }, message: 'must match pattern "\\S"', schema: "\\S", parentSchema: schema86, data: data62 };
+                  vErrors === null ? vErrors = [err127] : vErrors.push(err127), errors++;
+                }
+              } else {
+                let err128 = { instancePath: instancePath + "/retired/" + i2 + "/backup", schemaPath: "common.json#/$defs/sentence/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema86.type, parentSchema: schema86, data: data62 };
+                vErrors === null ? vErrors = [err128] : vErrors.push(err128), errors++;
+              }
+            }
+            if (data57["backed-up"] !== void 0) {
+              let data63 = data57["backed-up"];
+              if (typeof data63 == "string") {
+                if (!pattern4.test(data63)) {
+                  let err129 = { instancePath: instancePath + "/retired/" + i2 + "/backed-up", schemaPath: "common.json#/$defs/date/pattern", keyword: "pattern", params: { pattern: "^[0-9]{4}-[0-9]{2}-[0-9]{2}$" }, message: 'must match pattern "^[0-9]{4}-[0-9]{2}-[0-9]{2}$"', schema: "^[0-9]{4}-[0-9]{2}-[0-9]{2}$", parentSchema: schema33, data: data63 };
+                  vErrors === null ? vErrors = [err129] : vErrors.push(err129), errors++;
+                }
+              } else {
+                let err130 = { instancePath: instancePath + "/retired/" + i2 + "/backed-up", schemaPath: "common.json#/$defs/date/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema33.type, parentSchema: schema33, data: data63 };
+                vErrors === null ? vErrors = [err130] : vErrors.push(err130), errors++;
+              }
+            }
           } else {
-            let err127 = { instancePath: instancePath + "/retired/" + i2, schemaPath: "#/properties/retired/items/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema70.properties.retired.items.type, parentSchema: schema70.properties.retired.items, data: data55 };
-            vErrors === null ? vErrors = [err127] : vErrors.push(err127), errors++;
+            let err131 = { instancePath: instancePath + "/retired/" + i2, schemaPath: "#/properties/retired/items/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema70.properties.retired.items.type, parentSchema: schema70.properties.retired.items, data: data57 };
+            vErrors === null ? vErrors = [err131] : vErrors.push(err131), errors++;
           }
         }
       } else {
-        let err128 = { instancePath: instancePath + "/retired", schemaPath: "#/properties/retired/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema70.properties.retired.type, parentSchema: schema70.properties.retired, data: data54 };
-        vErrors === null ? vErrors = [err128] : vErrors.push(err128), errors++;
+        let err132 = { instancePath: instancePath + "/retired", schemaPath: "#/properties/retired/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema70.properties.retired.type, parentSchema: schema70.properties.retired, data: data56 };
+        vErrors === null ? vErrors = [err132] : vErrors.push(err132), errors++;
       }
     }
   } else {
-    let err129 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema70.type, parentSchema: schema70, data };
-    vErrors === null ? vErrors = [err129] : vErrors.push(err129), errors++;
+    let err133 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema70.type, parentSchema: schema70, data };
+    vErrors === null ? vErrors = [err133] : vErrors.push(err133), errors++;
   }
   return validate51.errors = vErrors, errors === 0;
 }
 validate51.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var gathered = validate59, schema114 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "gathered.json", title: "GatheredFile", description: "What the script of `ullage survey script` prints: what a server's tools said, as they said it.", type: "object", additionalProperties: !1, required: ["format", "at"], properties: { format: { const: "ullage-gathered-1", description: "The version of this format." }, at: { $ref: "survey.json#/$defs/time", description: "When it was taken." }, versions: { type: "object", additionalProperties: { type: "string" }, description: "The tools that were asked, each with what it says of its version." }, lsblk: { type: "object", required: ["blockdevices"], properties: { blockdevices: { type: "array", items: { type: "object" } } }, description: "lsblk --json --bytes" }, serials: { type: "array", items: { type: "object", additionalProperties: !1, required: ["device", "serial"], properties: { device: { type: "string" }, serial: { type: "string" } } }, description: "The disks' serial numbers as the kernel has them in /sys/block, for where lsblk knows none." }, findmnt: { type: "object", required: ["filesystems"], properties: { filesystems: { type: "array", items: { type: "object" } } }, description: "The mounts of block devices, as findmnt --list --json has them." }, df: { type: "string", description: "df -P" }, swaps: { type: "string", description: "The devices that are swapped to, one a line." }, pvs: { $ref: "#/$defs/report", description: "pvs --reportformat json" }, vgs: { $ref: "#/$defs/report", description: "vgs --reportformat json" }, lvs: { $ref: "#/$defs/report", description: "lvs --reportformat json" }, fstab: { type: "string", description: "The first three fields of fstab's lines that mount a block device." }, superblocks: { type: "array", items: { type: "object", additionalProperties: !1, required: ["device", "text"], properties: { device: { type: "string" }, text: { type: "string" } } }, description: "Of ext and xfs file systems: the figures that dumpe2fs -h or xfs_db prints, a line each." }, unseen: { type: "array", items: { type: "object", additionalProperties: !1, required: ["what", "why"], properties: { what: { type: "string", enum: ["devices", "mounts", "use", "volume-groups", "fstab", "superblocks"] }, why: { type: "string" } } }, description: "What could not be seen, and why." } }, $defs: { report: { title: "LvmReport", type: "object", required: ["report"], properties: { report: { type: "array", items: { type: "object" } } }, description: "A report of the volume manager, as it prints it." } } }, schema117 = { title: "SurveyTime", type: "string", pattern: "^[0-9]{4}-[0-9]{2}-[0-9]{2}T[0-9]{2}:[0-9]{2}:[0-9]{2}Z$", description: "RFC 3339, in UTC, with whole seconds." }, schema144 = { title: "LvmReport", type: "object", required: ["report"], properties: { report: { type: "array", items: { type: "object" } } }, description: "A report of the volume manager, as it prints it." }, pattern51 = new RegExp("^[0-9]{4}-[0-9]{2}-[0-9]{2}T[0-9]{2}:[0-9]{2}:[0-9]{2}Z$", "u");
+var gathered = validate59, schema116 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "gathered.json", title: "GatheredFile", description: "What the script of `ullage survey script` prints: what a server's tools said, as they said it.", type: "object", additionalProperties: !1, required: ["format", "at"], properties: { format: { const: "ullage-gathered-1", description: "The version of this format." }, at: { $ref: "survey.json#/$defs/time", description: "When it was taken." }, versions: { type: "object", additionalProperties: { type: "string" }, description: "The tools that were asked, each with what it says of its version." }, lsblk: { type: "object", required: ["blockdevices"], properties: { blockdevices: { type: "array", items: { type: "object" } } }, description: "lsblk --json --bytes" }, serials: { type: "array", items: { type: "object", additionalProperties: !1, required: ["device", "serial"], properties: { device: { type: "string" }, serial: { type: "string" } } }, description: "The disks' serial numbers as the kernel has them in /sys/block, for where lsblk knows none." }, findmnt: { type: "object", required: ["filesystems"], properties: { filesystems: { type: "array", items: { type: "object" } } }, description: "The mounts of block devices, as findmnt --list --json has them." }, df: { type: "string", description: "df -P" }, swaps: { type: "string", description: "The devices that are swapped to, one a line." }, pvs: { $ref: "#/$defs/report", description: "pvs --reportformat json" }, vgs: { $ref: "#/$defs/report", description: "vgs --reportformat json" }, lvs: { $ref: "#/$defs/report", description: "lvs --reportformat json" }, fstab: { type: "string", description: "The first three fields of fstab's lines that mount a block device." }, superblocks: { type: "array", items: { type: "object", additionalProperties: !1, required: ["device", "text"], properties: { device: { type: "string" }, text: { type: "string" } } }, description: "Of ext and xfs file systems: the figures that dumpe2fs -h or xfs_db prints, a line each." }, unseen: { type: "array", items: { type: "object", additionalProperties: !1, required: ["what", "why"], properties: { what: { type: "string", enum: ["devices", "mounts", "use", "volume-groups", "fstab", "superblocks"] }, why: { type: "string" } } }, description: "What could not be seen, and why." } }, $defs: { report: { title: "LvmReport", type: "object", required: ["report"], properties: { report: { type: "array", items: { type: "object" } } }, description: "A report of the volume manager, as it prints it." } } }, schema119 = { title: "SurveyTime", type: "string", pattern: "^[0-9]{4}-[0-9]{2}-[0-9]{2}T[0-9]{2}:[0-9]{2}:[0-9]{2}Z$", description: "RFC 3339, in UTC, with whole seconds." }, schema146 = { title: "LvmReport", type: "object", required: ["report"], properties: { report: { type: "array", items: { type: "object" } } }, description: "A report of the volume manager, as it prints it." }, pattern53 = new RegExp("^[0-9]{4}-[0-9]{2}-[0-9]{2}T[0-9]{2}:[0-9]{2}:[0-9]{2}Z$", "u");
 function validate59(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate59.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     if (data.format === void 0) {
-      let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "format" }, message: "must have required property 'format'", schema: schema114.required, parentSchema: schema114, data };
+      let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "format" }, message: "must have required property 'format'", schema: schema116.required, parentSchema: schema116, data };
       vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
     }
     if (data.at === void 0) {
-      let err1 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "at" }, message: "must have required property 'at'", schema: schema114.required, parentSchema: schema114, data };
+      let err1 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "at" }, message: "must have required property 'at'", schema: schema116.required, parentSchema: schema116, data };
       vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
     }
     for (let key0 in data)
-      if (!func1.call(schema114.properties, key0)) {
-        let err2 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema114, data };
+      if (!func1.call(schema116.properties, key0)) {
+        let err2 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema116, data };
         vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
       }
     if (data.format !== void 0) {
       let data0 = data.format;
       if (data0 !== "ullage-gathered-1") {
-        let err3 = { instancePath: instancePath + "/format", schemaPath: "#/properties/format/const", keyword: "const", params: { allowedValue: "ullage-gathered-1" }, message: "must be equal to constant", schema: "ullage-gathered-1", parentSchema: schema114.properties.format, data: data0 };
+        let err3 = { instancePath: instancePath + "/format", schemaPath: "#/properties/format/const", keyword: "const", params: { allowedValue: "ullage-gathered-1" }, message: "must be equal to constant", schema: "ullage-gathered-1", parentSchema: schema116.properties.format, data: data0 };
         vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
       }
     }
     if (data.at !== void 0) {
       let data1 = data.at;
       if (typeof data1 == "string") {
-        if (!pattern51.test(data1)) {
-          let err4 = { instancePath: instancePath + "/at", schemaPath: "survey.json#/$defs/time/pattern", keyword: "pattern", params: { pattern: "^[0-9]{4}-[0-9]{2}-[0-9]{2}T[0-9]{2}:[0-9]{2}:[0-9]{2}Z$" }, message: 'must match pattern "^[0-9]{4}-[0-9]{2}-[0-9]{2}T[0-9]{2}:[0-9]{2}:[0-9]{2}Z$"', schema: "^[0-9]{4}-[0-9]{2}-[0-9]{2}T[0-9]{2}:[0-9]{2}:[0-9]{2}Z$", parentSchema: schema117, data: data1 };
+        if (!pattern53.test(data1)) {
+          let err4 = { instancePath: instancePath + "/at", schemaPath: "survey.json#/$defs/time/pattern", keyword: "pattern", params: { pattern: "^[0-9]{4}-[0-9]{2}-[0-9]{2}T[0-9]{2}:[0-9]{2}:[0-9]{2}Z$" }, message: 'must match pattern "^[0-9]{4}-[0-9]{2}-[0-9]{2}T[0-9]{2}:[0-9]{2}:[0-9]{2}Z$"', schema: "^[0-9]{4}-[0-9]{2}-[0-9]{2}T[0-9]{2}:[0-9]{2}:[0-9]{2}Z$", parentSchema: schema119, data: data1 };
           vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
         }
       } else {
-        let err5 = { instancePath: instancePath + "/at", schemaPath: "survey.json#/$defs/time/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema117.type, parentSchema: schema117, data: data1 };
+        let err5 = { instancePath: instancePath + "/at", schemaPath: "survey.json#/$defs/time/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema119.type, parentSchema: schema119, data: data1 };
         vErrors === null ? vErrors = [err5] : vErrors.push(err5), errors++;
       }
     }
@@ -2855,12 +2879,12 @@ function validate59(data, { instancePath = "", parentData, parentDataProperty, r
         for (let key1 in data2) {
           let data3 = data2[key1];
           if (typeof data3 != "string") {
-            let err6 = { instancePath: instancePath + "/versions/" + key1.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/versions/additionalProperties/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema114.properties.versions.additionalProperties.type, parentSchema: schema114.properties.versions.additionalProperties, data: data3 };
+            let err6 = { instancePath: instancePath + "/versions/" + key1.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/versions/additionalProperties/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema116.properties.versions.additionalProperties.type, parentSchema: schema116.properties.versions.additionalProperties, data: data3 };
             vErrors === null ? vErrors = [err6] : vErrors.push(err6), errors++;
           }
         }
       else {
-        let err7 = { instancePath: instancePath + "/versions", schemaPath: "#/properties/versions/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema114.properties.versions.type, parentSchema: schema114.properties.versions, data: data2 };
+        let err7 = { instancePath: instancePath + "/versions", schemaPath: "#/properties/versions/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema116.properties.versions.type, parentSchema: schema116.properties.versions, data: data2 };
         vErrors === null ? vErrors = [err7] : vErrors.push(err7), errors++;
       }
     }
@@ -2868,7 +2892,7 @@ function validate59(data, { instancePath = "", parentData, parentDataProperty, r
       let data4 = data.lsblk;
       if (data4 && typeof data4 == "object" && !Array.isArray(data4)) {
         if (data4.blockdevices === void 0) {
-          let err8 = { instancePath: instancePath + "/lsblk", schemaPath: "#/properties/lsblk/required", keyword: "required", params: { missingProperty: "blockdevices" }, message: "must have required property 'blockdevices'", schema: schema114.properties.lsblk.required, parentSchema: schema114.properties.lsblk, data: data4 };
+          let err8 = { instancePath: instancePath + "/lsblk", schemaPath: "#/properties/lsblk/required", keyword: "required", params: { missingProperty: "blockdevices" }, message: "must have required property 'blockdevices'", schema: schema116.properties.lsblk.required, parentSchema: schema116.properties.lsblk, data: data4 };
           vErrors === null ? vErrors = [err8] : vErrors.push(err8), errors++;
         }
         if (data4.blockdevices !== void 0) {
@@ -2878,17 +2902,17 @@ function validate59(data, { instancePath = "", parentData, parentDataProperty, r
             for (let i0 = 0; i0 < len0; i0++) {
               let data6 = data5[i0];
               if (!(data6 && typeof data6 == "object" && !Array.isArray(data6))) {
-                let err9 = { instancePath: instancePath + "/lsblk/blockdevices/" + i0, schemaPath: "#/properties/lsblk/properties/blockdevices/items/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema114.properties.lsblk.properties.blockdevices.items.type, parentSchema: schema114.properties.lsblk.properties.blockdevices.items, data: data6 };
+                let err9 = { instancePath: instancePath + "/lsblk/blockdevices/" + i0, schemaPath: "#/properties/lsblk/properties/blockdevices/items/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema116.properties.lsblk.properties.blockdevices.items.type, parentSchema: schema116.properties.lsblk.properties.blockdevices.items, data: data6 };
                 vErrors === null ? vErrors = [err9] : vErrors.push(err9), errors++;
               }
             }
           } else {
-            let err10 = { instancePath: instancePath + "/lsblk/blockdevices", schemaPath: "#/properties/lsblk/properties/blockdevices/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema114.properties.lsblk.properties.blockdevices.type, parentSchema: schema114.properties.lsblk.properties.blockdevices, data: data5 };
+            let err10 = { instancePath: instancePath + "/lsblk/blockdevices", schemaPath: "#/properties/lsblk/properties/blockdevices/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema116.properties.lsblk.properties.blockdevices.type, parentSchema: schema116.properties.lsblk.properties.blockdevices, data: data5 };
             vErrors === null ? vErrors = [err10] : vErrors.push(err10), errors++;
           }
         }
       } else {
-        let err11 = { instancePath: instancePath + "/lsblk", schemaPath: "#/properties/lsblk/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema114.properties.lsblk.type, parentSchema: schema114.properties.lsblk, data: data4 };
+        let err11 = { instancePath: instancePath + "/lsblk", schemaPath: "#/properties/lsblk/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema116.properties.lsblk.type, parentSchema: schema116.properties.lsblk, data: data4 };
         vErrors === null ? vErrors = [err11] : vErrors.push(err11), errors++;
       }
     }
@@ -2900,39 +2924,39 @@ function validate59(data, { instancePath = "", parentData, parentDataProperty, r
           let data8 = data7[i1];
           if (data8 && typeof data8 == "object" && !Array.isArray(data8)) {
             if (data8.device === void 0) {
-              let err12 = { instancePath: instancePath + "/serials/" + i1, schemaPath: "#/properties/serials/items/required", keyword: "required", params: { missingProperty: "device" }, message: "must have required property 'device'", schema: schema114.properties.serials.items.required, parentSchema: schema114.properties.serials.items, data: data8 };
+              let err12 = { instancePath: instancePath + "/serials/" + i1, schemaPath: "#/properties/serials/items/required", keyword: "required", params: { missingProperty: "device" }, message: "must have required property 'device'", schema: schema116.properties.serials.items.required, parentSchema: schema116.properties.serials.items, data: data8 };
               vErrors === null ? vErrors = [err12] : vErrors.push(err12), errors++;
             }
             if (data8.serial === void 0) {
-              let err13 = { instancePath: instancePath + "/serials/" + i1, schemaPath: "#/properties/serials/items/required", keyword: "required", params: { missingProperty: "serial" }, message: "must have required property 'serial'", schema: schema114.properties.serials.items.required, parentSchema: schema114.properties.serials.items, data: data8 };
+              let err13 = { instancePath: instancePath + "/serials/" + i1, schemaPath: "#/properties/serials/items/required", keyword: "required", params: { missingProperty: "serial" }, message: "must have required property 'serial'", schema: schema116.properties.serials.items.required, parentSchema: schema116.properties.serials.items, data: data8 };
               vErrors === null ? vErrors = [err13] : vErrors.push(err13), errors++;
             }
             for (let key2 in data8)
               if (!(key2 === "device" || key2 === "serial")) {
-                let err14 = { instancePath: instancePath + "/serials/" + i1, schemaPath: "#/properties/serials/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key2 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema114.properties.serials.items, data: data8 };
+                let err14 = { instancePath: instancePath + "/serials/" + i1, schemaPath: "#/properties/serials/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key2 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema116.properties.serials.items, data: data8 };
                 vErrors === null ? vErrors = [err14] : vErrors.push(err14), errors++;
               }
             if (data8.device !== void 0) {
               let data9 = data8.device;
               if (typeof data9 != "string") {
-                let err15 = { instancePath: instancePath + "/serials/" + i1 + "/device", schemaPath: "#/properties/serials/items/properties/device/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema114.properties.serials.items.properties.device.type, parentSchema: schema114.properties.serials.items.properties.device, data: data9 };
+                let err15 = { instancePath: instancePath + "/serials/" + i1 + "/device", schemaPath: "#/properties/serials/items/properties/device/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema116.properties.serials.items.properties.device.type, parentSchema: schema116.properties.serials.items.properties.device, data: data9 };
                 vErrors === null ? vErrors = [err15] : vErrors.push(err15), errors++;
               }
             }
             if (data8.serial !== void 0) {
               let data10 = data8.serial;
               if (typeof data10 != "string") {
-                let err16 = { instancePath: instancePath + "/serials/" + i1 + "/serial", schemaPath: "#/properties/serials/items/properties/serial/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema114.properties.serials.items.properties.serial.type, parentSchema: schema114.properties.serials.items.properties.serial, data: data10 };
+                let err16 = { instancePath: instancePath + "/serials/" + i1 + "/serial", schemaPath: "#/properties/serials/items/properties/serial/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema116.properties.serials.items.properties.serial.type, parentSchema: schema116.properties.serials.items.properties.serial, data: data10 };
                 vErrors === null ? vErrors = [err16] : vErrors.push(err16), errors++;
               }
             }
           } else {
-            let err17 = { instancePath: instancePath + "/serials/" + i1, schemaPath: "#/properties/serials/items/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema114.properties.serials.items.type, parentSchema: schema114.properties.serials.items, data: data8 };
+            let err17 = { instancePath: instancePath + "/serials/" + i1, schemaPath: "#/properties/serials/items/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema116.properties.serials.items.type, parentSchema: schema116.properties.serials.items, data: data8 };
             vErrors === null ? vErrors = [err17] : vErrors.push(err17), errors++;
           }
         }
       } else {
-        let err18 = { instancePath: instancePath + "/serials", schemaPath: "#/properties/serials/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema114.properties.serials.type, parentSchema: schema114.properties.serials, data: data7 };
+        let err18 = { instancePath: instancePath + "/serials", schemaPath: "#/properties/serials/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema116.properties.serials.type, parentSchema: schema116.properties.serials, data: data7 };
         vErrors === null ? vErrors = [err18] : vErrors.push(err18), errors++;
       }
     }
@@ -2940,7 +2964,7 @@ function validate59(data, { instancePath = "", parentData, parentDataProperty, r
       let data11 = data.findmnt;
       if (data11 && typeof data11 == "object" && !Array.isArray(data11)) {
         if (data11.filesystems === void 0) {
-          let err19 = { instancePath: instancePath + "/findmnt", schemaPath: "#/properties/findmnt/required", keyword: "required", params: { missingProperty: "filesystems" }, message: "must have required property 'filesystems'", schema: schema114.properties.findmnt.required, parentSchema: schema114.properties.findmnt, data: data11 };
+          let err19 = { instancePath: instancePath + "/findmnt", schemaPath: "#/properties/findmnt/required", keyword: "required", params: { missingProperty: "filesystems" }, message: "must have required property 'filesystems'", schema: schema116.properties.findmnt.required, parentSchema: schema116.properties.findmnt, data: data11 };
           vErrors === null ? vErrors = [err19] : vErrors.push(err19), errors++;
         }
         if (data11.filesystems !== void 0) {
@@ -2950,31 +2974,31 @@ function validate59(data, { instancePath = "", parentData, parentDataProperty, r
             for (let i2 = 0; i2 < len2; i2++) {
               let data13 = data12[i2];
               if (!(data13 && typeof data13 == "object" && !Array.isArray(data13))) {
-                let err20 = { instancePath: instancePath + "/findmnt/filesystems/" + i2, schemaPath: "#/properties/findmnt/properties/filesystems/items/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema114.properties.findmnt.properties.filesystems.items.type, parentSchema: schema114.properties.findmnt.properties.filesystems.items, data: data13 };
+                let err20 = { instancePath: instancePath + "/findmnt/filesystems/" + i2, schemaPath: "#/properties/findmnt/properties/filesystems/items/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema116.properties.findmnt.properties.filesystems.items.type, parentSchema: schema116.properties.findmnt.properties.filesystems.items, data: data13 };
                 vErrors === null ? vErrors = [err20] : vErrors.push(err20), errors++;
               }
             }
           } else {
-            let err21 = { instancePath: instancePath + "/findmnt/filesystems", schemaPath: "#/properties/findmnt/properties/filesystems/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema114.properties.findmnt.properties.filesystems.type, parentSchema: schema114.properties.findmnt.properties.filesystems, data: data12 };
+            let err21 = { instancePath: instancePath + "/findmnt/filesystems", schemaPath: "#/properties/findmnt/properties/filesystems/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema116.properties.findmnt.properties.filesystems.type, parentSchema: schema116.properties.findmnt.properties.filesystems, data: data12 };
             vErrors === null ? vErrors = [err21] : vErrors.push(err21), errors++;
           }
         }
       } else {
-        let err22 = { instancePath: instancePath + "/findmnt", schemaPath: "#/properties/findmnt/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema114.properties.findmnt.type, parentSchema: schema114.properties.findmnt, data: data11 };
+        let err22 = { instancePath: instancePath + "/findmnt", schemaPath: "#/properties/findmnt/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema116.properties.findmnt.type, parentSchema: schema116.properties.findmnt, data: data11 };
         vErrors === null ? vErrors = [err22] : vErrors.push(err22), errors++;
       }
     }
     if (data.df !== void 0) {
       let data14 = data.df;
       if (typeof data14 != "string") {
-        let err23 = { instancePath: instancePath + "/df", schemaPath: "#/properties/df/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema114.properties.df.type, parentSchema: schema114.properties.df, data: data14 };
+        let err23 = { instancePath: instancePath + "/df", schemaPath: "#/properties/df/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema116.properties.df.type, parentSchema: schema116.properties.df, data: data14 };
         vErrors === null ? vErrors = [err23] : vErrors.push(err23), errors++;
       }
     }
     if (data.swaps !== void 0) {
       let data15 = data.swaps;
       if (typeof data15 != "string") {
-        let err24 = { instancePath: instancePath + "/swaps", schemaPath: "#/properties/swaps/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema114.properties.swaps.type, parentSchema: schema114.properties.swaps, data: data15 };
+        let err24 = { instancePath: instancePath + "/swaps", schemaPath: "#/properties/swaps/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema116.properties.swaps.type, parentSchema: schema116.properties.swaps, data: data15 };
         vErrors === null ? vErrors = [err24] : vErrors.push(err24), errors++;
       }
     }
@@ -2982,7 +3006,7 @@ function validate59(data, { instancePath = "", parentData, parentDataProperty, r
       let data16 = data.pvs;
       if (data16 && typeof data16 == "object" && !Array.isArray(data16)) {
         if (data16.report === void 0) {
-          let err25 = { instancePath: instancePath + "/pvs", schemaPath: "#/$defs/report/required", keyword: "required", params: { missingProperty: "report" }, message: "must have required property 'report'", schema: schema144.required, parentSchema: schema144, data: data16 };
+          let err25 = { instancePath: instancePath + "/pvs", schemaPath: "#/$defs/report/required", keyword: "required", params: { missingProperty: "report" }, message: "must have required property 'report'", schema: schema146.required, parentSchema: schema146, data: data16 };
           vErrors === null ? vErrors = [err25] : vErrors.push(err25), errors++;
         }
         if (data16.report !== void 0) {
@@ -2992,17 +3016,17 @@ function validate59(data, { instancePath = "", parentData, parentDataProperty, r
             for (let i3 = 0; i3 < len3; i3++) {
               let data18 = data17[i3];
               if (!(data18 && typeof data18 == "object" && !Array.isArray(data18))) {
-                let err26 = { instancePath: instancePath + "/pvs/report/" + i3, schemaPath: "#/$defs/report/properties/report/items/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema144.properties.report.items.type, parentSchema: schema144.properties.report.items, data: data18 };
+                let err26 = { instancePath: instancePath + "/pvs/report/" + i3, schemaPath: "#/$defs/report/properties/report/items/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema146.properties.report.items.type, parentSchema: schema146.properties.report.items, data: data18 };
                 vErrors === null ? vErrors = [err26] : vErrors.push(err26), errors++;
               }
             }
           } else {
-            let err27 = { instancePath: instancePath + "/pvs/report", schemaPath: "#/$defs/report/properties/report/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema144.properties.report.type, parentSchema: schema144.properties.report, data: data17 };
+            let err27 = { instancePath: instancePath + "/pvs/report", schemaPath: "#/$defs/report/properties/report/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema146.properties.report.type, parentSchema: schema146.properties.report, data: data17 };
             vErrors === null ? vErrors = [err27] : vErrors.push(err27), errors++;
           }
         }
       } else {
-        let err28 = { instancePath: instancePath + "/pvs", schemaPath: "#/$defs/report/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema144.type, parentSchema: schema144, data: data16 };
+        let err28 = { instancePath: instancePath + "/pvs", schemaPath: "#/$defs/report/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema146.type, parentSchema: schema146, data: data16 };
         vErrors === null ? vErrors = [err28] : vErrors.push(err28), errors++;
       }
     }
@@ -3010,7 +3034,7 @@ function validate59(data, { instancePath = "", parentData, parentDataProperty, r
       let data19 = data.vgs;
       if (data19 && typeof data19 == "object" && !Array.isArray(data19)) {
         if (data19.report === void 0) {
-          let err29 = { instancePath: instancePath + "/vgs", schemaPath: "#/$defs/report/required", keyword: "required", params: { missingProperty: "report" }, message: "must have required property 'report'", schema: schema144.required, parentSchema: schema144, data: data19 };
+          let err29 = { instancePath: instancePath + "/vgs", schemaPath: "#/$defs/report/required", keyword: "required", params: { missingProperty: "report" }, message: "must have required property 'report'", schema: schema146.required, parentSchema: schema146, data: data19 };
           vErrors === null ? vErrors = [err29] : vErrors.push(err29), errors++;
         }
         if (data19.report !== void 0) {
@@ -3020,17 +3044,17 @@ function validate59(data, { instancePath = "", parentData, parentDataProperty, r
             for (let i4 = 0; i4 < len4; i4++) {
               let data21 = data20[i4];
               if (!(data21 && typeof data21 == "object" && !Array.isArray(data21))) {
-                let err30 = { instancePath: instancePath + "/vgs/report/" + i4, schemaPath: "#/$defs/report/properties/report/items/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema144.properties.report.items.type, parentSchema: schema144.properties.report.items, data: data21 };
+                let err30 = { instancePath: instancePath + "/vgs/report/" + i4, schemaPath: "#/$defs/report/properties/report/items/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema146.properties.report.items.type, parentSchema: schema146.properties.report.items, data: data21 };
                 vErrors === null ? vErrors = [err30] : vErrors.push(err30), errors++;
               }
             }
           } else {
-            let err31 = { instancePath: instancePath + "/vgs/report", schemaPath: "#/$defs/report/properties/report/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema144.properties.report.type, parentSchema: schema144.properties.report, data: data20 };
+            let err31 = { instancePath: instancePath + "/vgs/report", schemaPath: "#/$defs/report/properties/report/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema146.properties.report.type, parentSchema: schema146.properties.report, data: data20 };
             vErrors === null ? vErrors = [err31] : vErrors.push(err31), errors++;
           }
         }
       } else {
-        let err32 = { instancePath: instancePath + "/vgs", schemaPath: "#/$defs/report/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema144.type, parentSchema: schema144, data: data19 };
+        let err32 = { instancePath: instancePath + "/vgs", schemaPath: "#/$defs/report/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema146.type, parentSchema: schema146, data: data19 };
         vErrors === null ? vErrors = [err32] : vErrors.push(err32), errors++;
       }
     }
@@ -3038,7 +3062,7 @@ function validate59(data, { instancePath = "", parentData, parentDataProperty, r
       let data22 = data.lvs;
       if (data22 && typeof data22 == "object" && !Array.isArray(data22)) {
         if (data22.report === void 0) {
-          let err33 = { instancePath: instancePath + "/lvs", schemaPath: "#/$defs/report/required", keyword: "required", params: { missingProperty: "report" }, message: "must have required property 'report'", schema: schema144.required, parentSchema: schema144, data: data22 };
+          let err33 = { instancePath: instancePath + "/lvs", schemaPath: "#/$defs/report/required", keyword: "required", params: { missingProperty: "report" }, message: "must have required property 'report'", schema: schema146.required, parentSchema: schema146, data: data22 };
           vErrors === null ? vErrors = [err33] : vErrors.push(err33), errors++;
         }
         if (data22.report !== void 0) {
@@ -3048,24 +3072,24 @@ function validate59(data, { instancePath = "", parentData, parentDataProperty, r
             for (let i5 = 0; i5 < len5; i5++) {
               let data24 = data23[i5];
               if (!(data24 && typeof data24 == "object" && !Array.isArray(data24))) {
-                let err34 = { instancePath: instancePath + "/lvs/report/" + i5, schemaPath: "#/$defs/report/properties/report/items/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema144.properties.report.items.type, parentSchema: schema144.properties.report.items, data: data24 };
+                let err34 = { instancePath: instancePath + "/lvs/report/" + i5, schemaPath: "#/$defs/report/properties/report/items/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema146.properties.report.items.type, parentSchema: schema146.properties.report.items, data: data24 };
                 vErrors === null ? vErrors = [err34] : vErrors.push(err34), errors++;
               }
             }
           } else {
-            let err35 = { instancePath: instancePath + "/lvs/report", schemaPath: "#/$defs/report/properties/report/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema144.properties.report.type, parentSchema: schema144.properties.report, data: data23 };
+            let err35 = { instancePath: instancePath + "/lvs/report", schemaPath: "#/$defs/report/properties/report/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema146.properties.report.type, parentSchema: schema146.properties.report, data: data23 };
             vErrors === null ? vErrors = [err35] : vErrors.push(err35), errors++;
           }
         }
       } else {
-        let err36 = { instancePath: instancePath + "/lvs", schemaPath: "#/$defs/report/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema144.type, parentSchema: schema144, data: data22 };
+        let err36 = { instancePath: instancePath + "/lvs", schemaPath: "#/$defs/report/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema146.type, parentSchema: schema146, data: data22 };
         vErrors === null ? vErrors = [err36] : vErrors.push(err36), errors++;
       }
     }
     if (data.fstab !== void 0) {
       let data25 = data.fstab;
       if (typeof data25 != "string") {
-        let err37 = { instancePath: instancePath + "/fstab", schemaPath: "#/properties/fstab/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema114.properties.fstab.type, parentSchema: schema114.properties.fstab, data: data25 };
+        let err37 = { instancePath: instancePath + "/fstab", schemaPath: "#/properties/fstab/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema116.properties.fstab.type, parentSchema: schema116.properties.fstab, data: data25 };
         vErrors === null ? vErrors = [err37] : vErrors.push(err37), errors++;
       }
     }
@@ -3077,39 +3101,39 @@ function validate59(data, { instancePath = "", parentData, parentDataProperty, r
           let data27 = data26[i6];
           if (data27 && typeof data27 == "object" && !Array.isArray(data27)) {
             if (data27.device === void 0) {
-              let err38 = { instancePath: instancePath + "/superblocks/" + i6, schemaPath: "#/properties/superblocks/items/required", keyword: "required", params: { missingProperty: "device" }, message: "must have required property 'device'", schema: schema114.properties.superblocks.items.required, parentSchema: schema114.properties.superblocks.items, data: data27 };
+              let err38 = { instancePath: instancePath + "/superblocks/" + i6, schemaPath: "#/properties/superblocks/items/required", keyword: "required", params: { missingProperty: "device" }, message: "must have required property 'device'", schema: schema116.properties.superblocks.items.required, parentSchema: schema116.properties.superblocks.items, data: data27 };
               vErrors === null ? vErrors = [err38] : vErrors.push(err38), errors++;
             }
             if (data27.text === void 0) {
-              let err39 = { instancePath: instancePath + "/superblocks/" + i6, schemaPath: "#/properties/superblocks/items/required", keyword: "required", params: { missingProperty: "text" }, message: "must have required property 'text'", schema: schema114.properties.superblocks.items.required, parentSchema: schema114.properties.superblocks.items, data: data27 };
+              let err39 = { instancePath: instancePath + "/superblocks/" + i6, schemaPath: "#/properties/superblocks/items/required", keyword: "required", params: { missingProperty: "text" }, message: "must have required property 'text'", schema: schema116.properties.superblocks.items.required, parentSchema: schema116.properties.superblocks.items, data: data27 };
               vErrors === null ? vErrors = [err39] : vErrors.push(err39), errors++;
             }
             for (let key3 in data27)
               if (!(key3 === "device" || key3 === "text")) {
-                let err40 = { instancePath: instancePath + "/superblocks/" + i6, schemaPath: "#/properties/superblocks/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key3 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema114.properties.superblocks.items, data: data27 };
+                let err40 = { instancePath: instancePath + "/superblocks/" + i6, schemaPath: "#/properties/superblocks/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key3 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema116.properties.superblocks.items, data: data27 };
                 vErrors === null ? vErrors = [err40] : vErrors.push(err40), errors++;
               }
             if (data27.device !== void 0) {
               let data28 = data27.device;
               if (typeof data28 != "string") {
-                let err41 = { instancePath: instancePath + "/superblocks/" + i6 + "/device", schemaPath: "#/properties/superblocks/items/properties/device/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema114.properties.superblocks.items.properties.device.type, parentSchema: schema114.properties.superblocks.items.properties.device, data: data28 };
+                let err41 = { instancePath: instancePath + "/superblocks/" + i6 + "/device", schemaPath: "#/properties/superblocks/items/properties/device/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema116.properties.superblocks.items.properties.device.type, parentSchema: schema116.properties.superblocks.items.properties.device, data: data28 };
                 vErrors === null ? vErrors = [err41] : vErrors.push(err41), errors++;
               }
             }
             if (data27.text !== void 0) {
               let data29 = data27.text;
               if (typeof data29 != "string") {
-                let err42 = { instancePath: instancePath + "/superblocks/" + i6 + "/text", schemaPath: "#/properties/superblocks/items/properties/text/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema114.properties.superblocks.items.properties.text.type, parentSchema: schema114.properties.superblocks.items.properties.text, data: data29 };
+                let err42 = { instancePath: instancePath + "/superblocks/" + i6 + "/text", schemaPath: "#/properties/superblocks/items/properties/text/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema116.properties.superblocks.items.properties.text.type, parentSchema: schema116.properties.superblocks.items.properties.text, data: data29 };
                 vErrors === null ? vErrors = [err42] : vErrors.push(err42), errors++;
               }
             }
           } else {
-            let err43 = { instancePath: instancePath + "/superblocks/" + i6, schemaPath: "#/properties/superblocks/items/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema114.properties.superblocks.items.type, parentSchema: schema114.properties.superblocks.items, data: data27 };
+            let err43 = { instancePath: instancePath + "/superblocks/" + i6, schemaPath: "#/properties/superblocks/items/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema116.properties.superblocks.items.type, parentSchema: schema116.properties.superblocks.items, data: data27 };
             vErrors === null ? vErrors = [err43] : vErrors.push(err43), errors++;
           }
         }
       } else {
-        let err44 = { instancePath: instancePath + "/superblocks", schemaPath: "#/properties/superblocks/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema114.properties.superblocks.type, parentSchema: schema114.properties.superblocks, data: data26 };
+        let err44 = { instancePath: instancePath + "/superblocks", schemaPath: "#/properties/superblocks/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema116.properties.superblocks.type, parentSchema: schema116.properties.superblocks, data: data26 };
         vErrors === null ? vErrors = [err44] : vErrors.push(err44), errors++;
       }
     }
@@ -3121,68 +3145,68 @@ function validate59(data, { instancePath = "", parentData, parentDataProperty, r
           let data31 = data30[i7];
           if (data31 && typeof data31 == "object" && !Array.isArray(data31)) {
             if (data31.what === void 0) {
-              let err45 = { instancePath: instancePath + "/unseen/" + i7, schemaPath: "#/properties/unseen/items/required", keyword: "required", params: { missingProperty: "what" }, message: "must have required property 'what'", schema: schema114.properties.unseen.items.required, parentSchema: schema114.properties.unseen.items, data: data31 };
+              let err45 = { instancePath: instancePath + "/unseen/" + i7, schemaPath: "#/properties/unseen/items/required", keyword: "required", params: { missingProperty: "what" }, message: "must have required property 'what'", schema: schema116.properties.unseen.items.required, parentSchema: schema116.properties.unseen.items, data: data31 };
               vErrors === null ? vErrors = [err45] : vErrors.push(err45), errors++;
             }
             if (data31.why === void 0) {
-              let err46 = { instancePath: instancePath + "/unseen/" + i7, schemaPath: "#/properties/unseen/items/required", keyword: "required", params: { missingProperty: "why" }, message: "must have required property 'why'", schema: schema114.properties.unseen.items.required, parentSchema: schema114.properties.unseen.items, data: data31 };
+              let err46 = { instancePath: instancePath + "/unseen/" + i7, schemaPath: "#/properties/unseen/items/required", keyword: "required", params: { missingProperty: "why" }, message: "must have required property 'why'", schema: schema116.properties.unseen.items.required, parentSchema: schema116.properties.unseen.items, data: data31 };
               vErrors === null ? vErrors = [err46] : vErrors.push(err46), errors++;
             }
             for (let key4 in data31)
               if (!(key4 === "what" || key4 === "why")) {
-                let err47 = { instancePath: instancePath + "/unseen/" + i7, schemaPath: "#/properties/unseen/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key4 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema114.properties.unseen.items, data: data31 };
+                let err47 = { instancePath: instancePath + "/unseen/" + i7, schemaPath: "#/properties/unseen/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key4 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema116.properties.unseen.items, data: data31 };
                 vErrors === null ? vErrors = [err47] : vErrors.push(err47), errors++;
               }
             if (data31.what !== void 0) {
               let data32 = data31.what;
               if (typeof data32 != "string") {
-                let err48 = { instancePath: instancePath + "/unseen/" + i7 + "/what", schemaPath: "#/properties/unseen/items/properties/what/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema114.properties.unseen.items.properties.what.type, parentSchema: schema114.properties.unseen.items.properties.what, data: data32 };
+                let err48 = { instancePath: instancePath + "/unseen/" + i7 + "/what", schemaPath: "#/properties/unseen/items/properties/what/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema116.properties.unseen.items.properties.what.type, parentSchema: schema116.properties.unseen.items.properties.what, data: data32 };
                 vErrors === null ? vErrors = [err48] : vErrors.push(err48), errors++;
               }
               if (!(data32 === "devices" || data32 === "mounts" || data32 === "use" || data32 === "volume-groups" || data32 === "fstab" || data32 === "superblocks")) {
-                let err49 = { instancePath: instancePath + "/unseen/" + i7 + "/what", schemaPath: "#/properties/unseen/items/properties/what/enum", keyword: "enum", params: { allowedValues: schema114.properties.unseen.items.properties.what.enum }, message: "must be equal to one of the allowed values", schema: schema114.properties.unseen.items.properties.what.enum, parentSchema: schema114.properties.unseen.items.properties.what, data: data32 };
+                let err49 = { instancePath: instancePath + "/unseen/" + i7 + "/what", schemaPath: "#/properties/unseen/items/properties/what/enum", keyword: "enum", params: { allowedValues: schema116.properties.unseen.items.properties.what.enum }, message: "must be equal to one of the allowed values", schema: schema116.properties.unseen.items.properties.what.enum, parentSchema: schema116.properties.unseen.items.properties.what, data: data32 };
                 vErrors === null ? vErrors = [err49] : vErrors.push(err49), errors++;
               }
             }
             if (data31.why !== void 0) {
               let data33 = data31.why;
               if (typeof data33 != "string") {
-                let err50 = { instancePath: instancePath + "/unseen/" + i7 + "/why", schemaPath: "#/properties/unseen/items/properties/why/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema114.properties.unseen.items.properties.why.type, parentSchema: schema114.properties.unseen.items.properties.why, data: data33 };
+                let err50 = { instancePath: instancePath + "/unseen/" + i7 + "/why", schemaPath: "#/properties/unseen/items/properties/why/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema116.properties.unseen.items.properties.why.type, parentSchema: schema116.properties.unseen.items.properties.why, data: data33 };
                 vErrors === null ? vErrors = [err50] : vErrors.push(err50), errors++;
               }
             }
           } else {
-            let err51 = { instancePath: instancePath + "/unseen/" + i7, schemaPath: "#/properties/unseen/items/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema114.properties.unseen.items.type, parentSchema: schema114.properties.unseen.items, data: data31 };
+            let err51 = { instancePath: instancePath + "/unseen/" + i7, schemaPath: "#/properties/unseen/items/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema116.properties.unseen.items.type, parentSchema: schema116.properties.unseen.items, data: data31 };
             vErrors === null ? vErrors = [err51] : vErrors.push(err51), errors++;
           }
         }
       } else {
-        let err52 = { instancePath: instancePath + "/unseen", schemaPath: "#/properties/unseen/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema114.properties.unseen.type, parentSchema: schema114.properties.unseen, data: data30 };
+        let err52 = { instancePath: instancePath + "/unseen", schemaPath: "#/properties/unseen/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema116.properties.unseen.type, parentSchema: schema116.properties.unseen, data: data30 };
         vErrors === null ? vErrors = [err52] : vErrors.push(err52), errors++;
       }
     }
   } else {
-    let err53 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema114.type, parentSchema: schema114, data };
+    let err53 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema116.type, parentSchema: schema116, data };
     vErrors === null ? vErrors = [err53] : vErrors.push(err53), errors++;
   }
   return validate59.errors = vErrors, errors === 0;
 }
 validate59.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var price_list = validate67, schema147 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "price-list.json", title: "PriceListFile", description: "A price list: what each tier and each server type costs, from a date on. The newest list that has begun applies, and no older one.", type: "object", additionalProperties: !1, required: ["from", "currency"], properties: { from: { $ref: "common.json#/$defs/date", description: "The first day on which this list applies." }, currency: { $ref: "common.json#/$defs/currency", description: "The currency of every amount in the list (ISO 4217)." }, tiers: { type: "object", propertyNames: { $ref: "common.json#/$defs/name" }, description: "The tiers, by name.", additionalProperties: { title: "TierDeclaration", type: "object", additionalProperties: !1, required: ["per"], oneOf: [{ required: ["rate"] }, { required: ["bands"] }], description: "One tier: its price and its bounds.", properties: { rate: { $ref: "common.json#/$defs/amount", description: "The price of one unit of capacity for a month." }, bands: { type: "array", minItems: 1, description: "Graduated prices: each band's rate applies to the capacity inside it. Only the last band may be without up-to.", items: { title: "BandDeclaration", type: "object", additionalProperties: !1, required: ["rate"], description: "One band of capacity.", properties: { "up-to": { $ref: "common.json#/$defs/size", description: "Where the band ends, counted from zero." }, rate: { $ref: "common.json#/$defs/amount", description: "The price of one unit inside the band for a month." } } } }, per: { type: "string", enum: ["GiB-month", "GB-month"], description: "The unit of capacity that the rate is for." }, flat: { $ref: "common.json#/$defs/amount", description: "A fixed monthly fee for each volume, in addition." }, "minimum-billed": { $ref: "common.json#/$defs/size", description: "A smaller volume is billed as if it had this size." }, minimum: { $ref: "common.json#/$defs/size", description: "The smallest volume the tier offers." }, maximum: { $ref: "common.json#/$defs/size", description: "The largest volume the tier offers." }, step: { $ref: "common.json#/$defs/size", description: "Sizes are whole multiples of this." }, "iops-per-gib": { type: "number", minimum: 0, description: "The IOPS that each GiB provides." }, "iops-maximum": { type: "integer", minimum: 0, description: "The most IOPS that one volume provides." }, "servers-a-volume": { type: "integer", minimum: 1, description: "To how many servers one shareable volume of this tier may be attached at once." } } } }, "server-types": { type: "object", propertyNames: { $ref: "common.json#/$defs/name" }, description: "The types that servers are billed as, by name.", additionalProperties: { title: "MachineDeclaration", type: "object", additionalProperties: !1, required: ["running"], description: "The price of one server type by the hour.", properties: { running: { $ref: "common.json#/$defs/amount", description: "The price of an hour while the server runs." }, stopped: { $ref: "common.json#/$defs/amount", default: "0", description: "The price of an hour while it is stopped." } } } } } }, schema149 = { title: "Currency", type: "string", pattern: "^[A-Z]{3}$", description: "An ISO 4217 currency code, such as EUR.", examples: ["EUR"] }, schema151 = { title: "Amount", type: "string", pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})?$", description: 'An amount of money as a decimal in quotes, such as "120.00", so that nothing rounds it.', examples: ["120.00", "0.045"] }, pattern81 = new RegExp("^[A-Z]{3}$", "u"), pattern83 = new RegExp("^[0-9]{1,15}(\\.[0-9]{1,15})?$", "u");
+var price_list = validate67, schema149 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "price-list.json", title: "PriceListFile", description: "A price list: what each tier and each server type costs, from a date on. The newest list that has begun applies, and no older one.", type: "object", additionalProperties: !1, required: ["from", "currency"], properties: { from: { $ref: "common.json#/$defs/date", description: "The first day on which this list applies." }, currency: { $ref: "common.json#/$defs/currency", description: "The currency of every amount in the list (ISO 4217)." }, tiers: { type: "object", propertyNames: { $ref: "common.json#/$defs/name" }, description: "The tiers, by name.", additionalProperties: { title: "TierDeclaration", type: "object", additionalProperties: !1, required: ["per"], oneOf: [{ required: ["rate"] }, { required: ["bands"] }], description: "One tier: its price and its bounds.", properties: { rate: { $ref: "common.json#/$defs/amount", description: "The price of one unit of capacity for a month." }, bands: { type: "array", minItems: 1, description: "Graduated prices: each band's rate applies to the capacity inside it. Only the last band may be without up-to.", items: { title: "BandDeclaration", type: "object", additionalProperties: !1, required: ["rate"], description: "One band of capacity.", properties: { "up-to": { $ref: "common.json#/$defs/size", description: "Where the band ends, counted from zero." }, rate: { $ref: "common.json#/$defs/amount", description: "The price of one unit inside the band for a month." } } } }, per: { type: "string", enum: ["GiB-month", "GB-month"], description: "The unit of capacity that the rate is for." }, flat: { $ref: "common.json#/$defs/amount", description: "A fixed monthly fee for each volume, in addition." }, "minimum-billed": { $ref: "common.json#/$defs/size", description: "A smaller volume is billed as if it had this size." }, minimum: { $ref: "common.json#/$defs/size", description: "The smallest volume the tier offers." }, maximum: { $ref: "common.json#/$defs/size", description: "The largest volume the tier offers." }, step: { $ref: "common.json#/$defs/size", description: "Sizes are whole multiples of this." }, "iops-per-gib": { type: "number", minimum: 0, description: "The IOPS that each GiB provides." }, "iops-maximum": { type: "integer", minimum: 0, description: "The most IOPS that one volume provides." }, "servers-a-volume": { type: "integer", minimum: 1, description: "To how many servers one shareable volume of this tier may be attached at once." } } } }, "server-types": { type: "object", propertyNames: { $ref: "common.json#/$defs/name" }, description: "The types that servers are billed as, by name.", additionalProperties: { title: "MachineDeclaration", type: "object", additionalProperties: !1, required: ["running"], description: "The price of one server type by the hour.", properties: { running: { $ref: "common.json#/$defs/amount", description: "The price of an hour while the server runs." }, stopped: { $ref: "common.json#/$defs/amount", default: "0", description: "The price of an hour while it is stopped." } } } } } }, schema151 = { title: "Currency", type: "string", pattern: "^[A-Z]{3}$", description: "An ISO 4217 currency code, such as EUR.", examples: ["EUR"] }, schema153 = { title: "Amount", type: "string", pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})?$", description: 'An amount of money as a decimal in quotes, such as "120.00", so that nothing rounds it.', examples: ["120.00", "0.045"] }, pattern83 = new RegExp("^[A-Z]{3}$", "u"), pattern85 = new RegExp("^[0-9]{1,15}(\\.[0-9]{1,15})?$", "u");
 function validate67(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate67.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     if (data.from === void 0) {
-      let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "from" }, message: "must have required property 'from'", schema: schema147.required, parentSchema: schema147, data };
+      let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "from" }, message: "must have required property 'from'", schema: schema149.required, parentSchema: schema149, data };
       vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
     }
     if (data.currency === void 0) {
-      let err1 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "currency" }, message: "must have required property 'currency'", schema: schema147.required, parentSchema: schema147, data };
+      let err1 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "currency" }, message: "must have required property 'currency'", schema: schema149.required, parentSchema: schema149, data };
       vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
     }
     for (let key0 in data)
       if (!(key0 === "from" || key0 === "currency" || key0 === "tiers" || key0 === "server-types")) {
-        let err2 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema147, data };
+        let err2 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema149, data };
         vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
       }
     if (data.from !== void 0) {
@@ -3200,12 +3224,12 @@ function validate67(data, { instancePath = "", parentData, parentDataProperty, r
     if (data.currency !== void 0) {
       let data1 = data.currency;
       if (typeof data1 == "string") {
-        if (!pattern81.test(data1)) {
-          let err5 = { instancePath: instancePath + "/currency", schemaPath: "common.json#/$defs/currency/pattern", keyword: "pattern", params: { pattern: "^[A-Z]{3}$" }, message: 'must match pattern "^[A-Z]{3}$"', schema: "^[A-Z]{3}$", parentSchema: schema149, data: data1 };
+        if (!pattern83.test(data1)) {
+          let err5 = { instancePath: instancePath + "/currency", schemaPath: "common.json#/$defs/currency/pattern", keyword: "pattern", params: { pattern: "^[A-Z]{3}$" }, message: 'must match pattern "^[A-Z]{3}$"', schema: "^[A-Z]{3}$", parentSchema: schema151, data: data1 };
           vErrors === null ? vErrors = [err5] : vErrors.push(err5), errors++;
         }
       } else {
-        let err6 = { instancePath: instancePath + "/currency", schemaPath: "common.json#/$defs/currency/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema149.type, parentSchema: schema149, data: data1 };
+        let err6 = { instancePath: instancePath + "/currency", schemaPath: "common.json#/$defs/currency/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema151.type, parentSchema: schema151, data: data1 };
         vErrors === null ? vErrors = [err6] : vErrors.push(err6), errors++;
       }
     }
@@ -3225,49 +3249,49 @@ function validate67(data, { instancePath = "", parentData, parentDataProperty, r
           }
           var valid3 = _errs10 === errors;
           if (!valid3) {
-            let err9 = { instancePath: instancePath + "/tiers", schemaPath: "#/properties/tiers/propertyNames", keyword: "propertyNames", params: { propertyName: key1 }, message: "property name must be valid", schema: schema147.properties.tiers.propertyNames, parentSchema: schema147.properties.tiers, data: data2 };
+            let err9 = { instancePath: instancePath + "/tiers", schemaPath: "#/properties/tiers/propertyNames", keyword: "propertyNames", params: { propertyName: key1 }, message: "property name must be valid", schema: schema149.properties.tiers.propertyNames, parentSchema: schema149.properties.tiers, data: data2 };
             vErrors === null ? vErrors = [err9] : vErrors.push(err9), errors++;
           }
         }
         for (let key2 in data2) {
           let data3 = data2[key2], _errs16 = errors, valid6 = !1, passing0 = null, _errs17 = errors;
           if (data3 && typeof data3 == "object" && !Array.isArray(data3) && data3.rate === void 0) {
-            let err10 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/tiers/additionalProperties/oneOf/0/required", keyword: "required", params: { missingProperty: "rate" }, message: "must have required property 'rate'", schema: schema147.properties.tiers.additionalProperties.oneOf[0].required, parentSchema: schema147.properties.tiers.additionalProperties.oneOf[0], data: data3 };
+            let err10 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/tiers/additionalProperties/oneOf/0/required", keyword: "required", params: { missingProperty: "rate" }, message: "must have required property 'rate'", schema: schema149.properties.tiers.additionalProperties.oneOf[0].required, parentSchema: schema149.properties.tiers.additionalProperties.oneOf[0], data: data3 };
             vErrors === null ? vErrors = [err10] : vErrors.push(err10), errors++;
           }
           var _valid0 = _errs17 === errors;
           _valid0 && (valid6 = !0, passing0 = 0);
           let _errs18 = errors;
           if (data3 && typeof data3 == "object" && !Array.isArray(data3) && data3.bands === void 0) {
-            let err11 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/tiers/additionalProperties/oneOf/1/required", keyword: "required", params: { missingProperty: "bands" }, message: "must have required property 'bands'", schema: schema147.properties.tiers.additionalProperties.oneOf[1].required, parentSchema: schema147.properties.tiers.additionalProperties.oneOf[1], data: data3 };
+            let err11 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/tiers/additionalProperties/oneOf/1/required", keyword: "required", params: { missingProperty: "bands" }, message: "must have required property 'bands'", schema: schema149.properties.tiers.additionalProperties.oneOf[1].required, parentSchema: schema149.properties.tiers.additionalProperties.oneOf[1], data: data3 };
             vErrors === null ? vErrors = [err11] : vErrors.push(err11), errors++;
           }
           var _valid0 = _errs18 === errors;
           if (_valid0 && valid6 ? (valid6 = !1, passing0 = [passing0, 1]) : _valid0 && (valid6 = !0, passing0 = 1), valid6)
             errors = _errs16, vErrors !== null && (_errs16 ? vErrors.length = _errs16 : vErrors = null);
           else {
-            let err12 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/tiers/additionalProperties/oneOf", keyword: "oneOf", params: { passingSchemas: passing0 }, message: "must match exactly one schema in oneOf", schema: schema147.properties.tiers.additionalProperties.oneOf, parentSchema: schema147.properties.tiers.additionalProperties, data: data3 };
+            let err12 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/tiers/additionalProperties/oneOf", keyword: "oneOf", params: { passingSchemas: passing0 }, message: "must match exactly one schema in oneOf", schema: schema149.properties.tiers.additionalProperties.oneOf, parentSchema: schema149.properties.tiers.additionalProperties, data: data3 };
             vErrors === null ? vErrors = [err12] : vErrors.push(err12), errors++;
           }
           if (data3 && typeof data3 == "object" && !Array.isArray(data3)) {
             if (data3.per === void 0) {
-              let err13 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/tiers/additionalProperties/required", keyword: "required", params: { missingProperty: "per" }, message: "must have required property 'per'", schema: schema147.properties.tiers.additionalProperties.required, parentSchema: schema147.properties.tiers.additionalProperties, data: data3 };
+              let err13 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/tiers/additionalProperties/required", keyword: "required", params: { missingProperty: "per" }, message: "must have required property 'per'", schema: schema149.properties.tiers.additionalProperties.required, parentSchema: schema149.properties.tiers.additionalProperties, data: data3 };
               vErrors === null ? vErrors = [err13] : vErrors.push(err13), errors++;
             }
             for (let key3 in data3)
-              if (!func1.call(schema147.properties.tiers.additionalProperties.properties, key3)) {
-                let err14 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/tiers/additionalProperties/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key3 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema147.properties.tiers.additionalProperties, data: data3 };
+              if (!func1.call(schema149.properties.tiers.additionalProperties.properties, key3)) {
+                let err14 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/tiers/additionalProperties/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key3 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema149.properties.tiers.additionalProperties, data: data3 };
                 vErrors === null ? vErrors = [err14] : vErrors.push(err14), errors++;
               }
             if (data3.rate !== void 0) {
               let data4 = data3.rate;
               if (typeof data4 == "string") {
-                if (!pattern83.test(data4)) {
-                  let err15 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/rate", schemaPath: "common.json#/$defs/amount/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})?$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})?$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})?$", parentSchema: schema151, data: data4 };
+                if (!pattern85.test(data4)) {
+                  let err15 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/rate", schemaPath: "common.json#/$defs/amount/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})?$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})?$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})?$", parentSchema: schema153, data: data4 };
                   vErrors === null ? vErrors = [err15] : vErrors.push(err15), errors++;
                 }
               } else {
-                let err16 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/rate", schemaPath: "common.json#/$defs/amount/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema151.type, parentSchema: schema151, data: data4 };
+                let err16 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/rate", schemaPath: "common.json#/$defs/amount/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema153.type, parentSchema: schema153, data: data4 };
                 vErrors === null ? vErrors = [err16] : vErrors.push(err16), errors++;
               }
             }
@@ -3275,7 +3299,7 @@ function validate67(data, { instancePath = "", parentData, parentDataProperty, r
               let data5 = data3.bands;
               if (Array.isArray(data5)) {
                 if (data5.length < 1) {
-                  let err17 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/bands", schemaPath: "#/properties/tiers/additionalProperties/properties/bands/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items", schema: 1, parentSchema: schema147.properties.tiers.additionalProperties.properties.bands, data: data5 };
+                  let err17 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/bands", schemaPath: "#/properties/tiers/additionalProperties/properties/bands/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items", schema: 1, parentSchema: schema149.properties.tiers.additionalProperties.properties.bands, data: data5 };
                   vErrors === null ? vErrors = [err17] : vErrors.push(err17), errors++;
                 }
                 let len0 = data5.length;
@@ -3283,116 +3307,116 @@ function validate67(data, { instancePath = "", parentData, parentDataProperty, r
                   let data6 = data5[i0];
                   if (data6 && typeof data6 == "object" && !Array.isArray(data6)) {
                     if (data6.rate === void 0) {
-                      let err18 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/bands/" + i0, schemaPath: "#/properties/tiers/additionalProperties/properties/bands/items/required", keyword: "required", params: { missingProperty: "rate" }, message: "must have required property 'rate'", schema: schema147.properties.tiers.additionalProperties.properties.bands.items.required, parentSchema: schema147.properties.tiers.additionalProperties.properties.bands.items, data: data6 };
+                      let err18 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/bands/" + i0, schemaPath: "#/properties/tiers/additionalProperties/properties/bands/items/required", keyword: "required", params: { missingProperty: "rate" }, message: "must have required property 'rate'", schema: schema149.properties.tiers.additionalProperties.properties.bands.items.required, parentSchema: schema149.properties.tiers.additionalProperties.properties.bands.items, data: data6 };
                       vErrors === null ? vErrors = [err18] : vErrors.push(err18), errors++;
                     }
                     for (let key4 in data6)
                       if (!(key4 === "up-to" || key4 === "rate")) {
-                        let err19 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/bands/" + i0, schemaPath: "#/properties/tiers/additionalProperties/properties/bands/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key4 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema147.properties.tiers.additionalProperties.properties.bands.items, data: data6 };
+                        let err19 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/bands/" + i0, schemaPath: "#/properties/tiers/additionalProperties/properties/bands/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key4 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema149.properties.tiers.additionalProperties.properties.bands.items, data: data6 };
                         vErrors === null ? vErrors = [err19] : vErrors.push(err19), errors++;
                       }
                     if (data6["up-to"] !== void 0) {
                       let data7 = data6["up-to"];
                       if (typeof data7 == "string") {
-                        if (!pattern21.test(data7)) {
-                          let err20 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/bands/" + i0 + "/up-to", schemaPath: "common.json#/$defs/size/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", parentSchema: schema82, data: data7 };
+                        if (!pattern23.test(data7)) {
+                          let err20 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/bands/" + i0 + "/up-to", schemaPath: "common.json#/$defs/size/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", parentSchema: schema84, data: data7 };
                           vErrors === null ? vErrors = [err20] : vErrors.push(err20), errors++;
                         }
                       } else {
-                        let err21 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/bands/" + i0 + "/up-to", schemaPath: "common.json#/$defs/size/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema82.type, parentSchema: schema82, data: data7 };
+                        let err21 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/bands/" + i0 + "/up-to", schemaPath: "common.json#/$defs/size/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema84.type, parentSchema: schema84, data: data7 };
                         vErrors === null ? vErrors = [err21] : vErrors.push(err21), errors++;
                       }
                     }
                     if (data6.rate !== void 0) {
                       let data8 = data6.rate;
                       if (typeof data8 == "string") {
-                        if (!pattern83.test(data8)) {
-                          let err22 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/bands/" + i0 + "/rate", schemaPath: "common.json#/$defs/amount/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})?$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})?$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})?$", parentSchema: schema151, data: data8 };
+                        if (!pattern85.test(data8)) {
+                          let err22 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/bands/" + i0 + "/rate", schemaPath: "common.json#/$defs/amount/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})?$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})?$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})?$", parentSchema: schema153, data: data8 };
                           vErrors === null ? vErrors = [err22] : vErrors.push(err22), errors++;
                         }
                       } else {
-                        let err23 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/bands/" + i0 + "/rate", schemaPath: "common.json#/$defs/amount/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema151.type, parentSchema: schema151, data: data8 };
+                        let err23 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/bands/" + i0 + "/rate", schemaPath: "common.json#/$defs/amount/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema153.type, parentSchema: schema153, data: data8 };
                         vErrors === null ? vErrors = [err23] : vErrors.push(err23), errors++;
                       }
                     }
                   } else {
-                    let err24 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/bands/" + i0, schemaPath: "#/properties/tiers/additionalProperties/properties/bands/items/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema147.properties.tiers.additionalProperties.properties.bands.items.type, parentSchema: schema147.properties.tiers.additionalProperties.properties.bands.items, data: data6 };
+                    let err24 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/bands/" + i0, schemaPath: "#/properties/tiers/additionalProperties/properties/bands/items/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema149.properties.tiers.additionalProperties.properties.bands.items.type, parentSchema: schema149.properties.tiers.additionalProperties.properties.bands.items, data: data6 };
                     vErrors === null ? vErrors = [err24] : vErrors.push(err24), errors++;
                   }
                 }
               } else {
-                let err25 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/bands", schemaPath: "#/properties/tiers/additionalProperties/properties/bands/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema147.properties.tiers.additionalProperties.properties.bands.type, parentSchema: schema147.properties.tiers.additionalProperties.properties.bands, data: data5 };
+                let err25 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/bands", schemaPath: "#/properties/tiers/additionalProperties/properties/bands/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema149.properties.tiers.additionalProperties.properties.bands.type, parentSchema: schema149.properties.tiers.additionalProperties.properties.bands, data: data5 };
                 vErrors === null ? vErrors = [err25] : vErrors.push(err25), errors++;
               }
             }
             if (data3.per !== void 0) {
               let data9 = data3.per;
               if (typeof data9 != "string") {
-                let err26 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/per", schemaPath: "#/properties/tiers/additionalProperties/properties/per/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema147.properties.tiers.additionalProperties.properties.per.type, parentSchema: schema147.properties.tiers.additionalProperties.properties.per, data: data9 };
+                let err26 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/per", schemaPath: "#/properties/tiers/additionalProperties/properties/per/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema149.properties.tiers.additionalProperties.properties.per.type, parentSchema: schema149.properties.tiers.additionalProperties.properties.per, data: data9 };
                 vErrors === null ? vErrors = [err26] : vErrors.push(err26), errors++;
               }
               if (!(data9 === "GiB-month" || data9 === "GB-month")) {
-                let err27 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/per", schemaPath: "#/properties/tiers/additionalProperties/properties/per/enum", keyword: "enum", params: { allowedValues: schema147.properties.tiers.additionalProperties.properties.per.enum }, message: "must be equal to one of the allowed values", schema: schema147.properties.tiers.additionalProperties.properties.per.enum, parentSchema: schema147.properties.tiers.additionalProperties.properties.per, data: data9 };
+                let err27 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/per", schemaPath: "#/properties/tiers/additionalProperties/properties/per/enum", keyword: "enum", params: { allowedValues: schema149.properties.tiers.additionalProperties.properties.per.enum }, message: "must be equal to one of the allowed values", schema: schema149.properties.tiers.additionalProperties.properties.per.enum, parentSchema: schema149.properties.tiers.additionalProperties.properties.per, data: data9 };
                 vErrors === null ? vErrors = [err27] : vErrors.push(err27), errors++;
               }
             }
             if (data3.flat !== void 0) {
               let data10 = data3.flat;
               if (typeof data10 == "string") {
-                if (!pattern83.test(data10)) {
-                  let err28 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/flat", schemaPath: "common.json#/$defs/amount/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})?$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})?$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})?$", parentSchema: schema151, data: data10 };
+                if (!pattern85.test(data10)) {
+                  let err28 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/flat", schemaPath: "common.json#/$defs/amount/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})?$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})?$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})?$", parentSchema: schema153, data: data10 };
                   vErrors === null ? vErrors = [err28] : vErrors.push(err28), errors++;
                 }
               } else {
-                let err29 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/flat", schemaPath: "common.json#/$defs/amount/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema151.type, parentSchema: schema151, data: data10 };
+                let err29 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/flat", schemaPath: "common.json#/$defs/amount/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema153.type, parentSchema: schema153, data: data10 };
                 vErrors === null ? vErrors = [err29] : vErrors.push(err29), errors++;
               }
             }
             if (data3["minimum-billed"] !== void 0) {
               let data11 = data3["minimum-billed"];
               if (typeof data11 == "string") {
-                if (!pattern21.test(data11)) {
-                  let err30 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/minimum-billed", schemaPath: "common.json#/$defs/size/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", parentSchema: schema82, data: data11 };
+                if (!pattern23.test(data11)) {
+                  let err30 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/minimum-billed", schemaPath: "common.json#/$defs/size/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", parentSchema: schema84, data: data11 };
                   vErrors === null ? vErrors = [err30] : vErrors.push(err30), errors++;
                 }
               } else {
-                let err31 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/minimum-billed", schemaPath: "common.json#/$defs/size/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema82.type, parentSchema: schema82, data: data11 };
+                let err31 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/minimum-billed", schemaPath: "common.json#/$defs/size/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema84.type, parentSchema: schema84, data: data11 };
                 vErrors === null ? vErrors = [err31] : vErrors.push(err31), errors++;
               }
             }
             if (data3.minimum !== void 0) {
               let data12 = data3.minimum;
               if (typeof data12 == "string") {
-                if (!pattern21.test(data12)) {
-                  let err32 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/minimum", schemaPath: "common.json#/$defs/size/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", parentSchema: schema82, data: data12 };
+                if (!pattern23.test(data12)) {
+                  let err32 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/minimum", schemaPath: "common.json#/$defs/size/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", parentSchema: schema84, data: data12 };
                   vErrors === null ? vErrors = [err32] : vErrors.push(err32), errors++;
                 }
               } else {
-                let err33 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/minimum", schemaPath: "common.json#/$defs/size/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema82.type, parentSchema: schema82, data: data12 };
+                let err33 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/minimum", schemaPath: "common.json#/$defs/size/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema84.type, parentSchema: schema84, data: data12 };
                 vErrors === null ? vErrors = [err33] : vErrors.push(err33), errors++;
               }
             }
             if (data3.maximum !== void 0) {
               let data13 = data3.maximum;
               if (typeof data13 == "string") {
-                if (!pattern21.test(data13)) {
-                  let err34 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/maximum", schemaPath: "common.json#/$defs/size/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", parentSchema: schema82, data: data13 };
+                if (!pattern23.test(data13)) {
+                  let err34 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/maximum", schemaPath: "common.json#/$defs/size/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", parentSchema: schema84, data: data13 };
                   vErrors === null ? vErrors = [err34] : vErrors.push(err34), errors++;
                 }
               } else {
-                let err35 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/maximum", schemaPath: "common.json#/$defs/size/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema82.type, parentSchema: schema82, data: data13 };
+                let err35 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/maximum", schemaPath: "common.json#/$defs/size/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema84.type, parentSchema: schema84, data: data13 };
                 vErrors === null ? vErrors = [err35] : vErrors.push(err35), errors++;
               }
             }
             if (data3.step !== void 0) {
               let data14 = data3.step;
               if (typeof data14 == "string") {
-                if (!pattern21.test(data14)) {
-                  let err36 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/step", schemaPath: "common.json#/$defs/size/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", parentSchema: schema82, data: data14 };
+                if (!pattern23.test(data14)) {
+                  let err36 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/step", schemaPath: "common.json#/$defs/size/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", parentSchema: schema84, data: data14 };
                   vErrors === null ? vErrors = [err36] : vErrors.push(err36), errors++;
                 }
               } else {
-                let err37 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/step", schemaPath: "common.json#/$defs/size/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema82.type, parentSchema: schema82, data: data14 };
+                let err37 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/step", schemaPath: "common.json#/$defs/size/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema84.type, parentSchema: schema84, data: data14 };
                 vErrors === null ? vErrors = [err37] : vErrors.push(err37), errors++;
               }
             }
@@ -3400,43 +3424,43 @@ function validate67(data, { instancePath = "", parentData, parentDataProperty, r
               let data15 = data3["iops-per-gib"];
               if (typeof data15 == "number" && isFinite(data15)) {
                 if (data15 < 0 || isNaN(data15)) {
-                  let err38 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/iops-per-gib", schemaPath: "#/properties/tiers/additionalProperties/properties/iops-per-gib/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema147.properties.tiers.additionalProperties.properties["iops-per-gib"], data: data15 };
+                  let err38 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/iops-per-gib", schemaPath: "#/properties/tiers/additionalProperties/properties/iops-per-gib/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema149.properties.tiers.additionalProperties.properties["iops-per-gib"], data: data15 };
                   vErrors === null ? vErrors = [err38] : vErrors.push(err38), errors++;
                 }
               } else {
-                let err39 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/iops-per-gib", schemaPath: "#/properties/tiers/additionalProperties/properties/iops-per-gib/type", keyword: "type", params: { type: "number" }, message: "must be number", schema: schema147.properties.tiers.additionalProperties.properties["iops-per-gib"].type, parentSchema: schema147.properties.tiers.additionalProperties.properties["iops-per-gib"], data: data15 };
+                let err39 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/iops-per-gib", schemaPath: "#/properties/tiers/additionalProperties/properties/iops-per-gib/type", keyword: "type", params: { type: "number" }, message: "must be number", schema: schema149.properties.tiers.additionalProperties.properties["iops-per-gib"].type, parentSchema: schema149.properties.tiers.additionalProperties.properties["iops-per-gib"], data: data15 };
                 vErrors === null ? vErrors = [err39] : vErrors.push(err39), errors++;
               }
             }
             if (data3["iops-maximum"] !== void 0) {
               let data16 = data3["iops-maximum"];
               if (!(typeof data16 == "number" && !(data16 % 1) && !isNaN(data16) && isFinite(data16))) {
-                let err40 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/iops-maximum", schemaPath: "#/properties/tiers/additionalProperties/properties/iops-maximum/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema147.properties.tiers.additionalProperties.properties["iops-maximum"].type, parentSchema: schema147.properties.tiers.additionalProperties.properties["iops-maximum"], data: data16 };
+                let err40 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/iops-maximum", schemaPath: "#/properties/tiers/additionalProperties/properties/iops-maximum/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema149.properties.tiers.additionalProperties.properties["iops-maximum"].type, parentSchema: schema149.properties.tiers.additionalProperties.properties["iops-maximum"], data: data16 };
                 vErrors === null ? vErrors = [err40] : vErrors.push(err40), errors++;
               }
               if (typeof data16 == "number" && isFinite(data16) && (data16 < 0 || isNaN(data16))) {
-                let err41 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/iops-maximum", schemaPath: "#/properties/tiers/additionalProperties/properties/iops-maximum/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema147.properties.tiers.additionalProperties.properties["iops-maximum"], data: data16 };
+                let err41 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/iops-maximum", schemaPath: "#/properties/tiers/additionalProperties/properties/iops-maximum/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema149.properties.tiers.additionalProperties.properties["iops-maximum"], data: data16 };
                 vErrors === null ? vErrors = [err41] : vErrors.push(err41), errors++;
               }
             }
             if (data3["servers-a-volume"] !== void 0) {
               let data17 = data3["servers-a-volume"];
               if (!(typeof data17 == "number" && !(data17 % 1) && !isNaN(data17) && isFinite(data17))) {
-                let err42 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/servers-a-volume", schemaPath: "#/properties/tiers/additionalProperties/properties/servers-a-volume/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema147.properties.tiers.additionalProperties.properties["servers-a-volume"].type, parentSchema: schema147.properties.tiers.additionalProperties.properties["servers-a-volume"], data: data17 };
+                let err42 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/servers-a-volume", schemaPath: "#/properties/tiers/additionalProperties/properties/servers-a-volume/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema149.properties.tiers.additionalProperties.properties["servers-a-volume"].type, parentSchema: schema149.properties.tiers.additionalProperties.properties["servers-a-volume"], data: data17 };
                 vErrors === null ? vErrors = [err42] : vErrors.push(err42), errors++;
               }
               if (typeof data17 == "number" && isFinite(data17) && (data17 < 1 || isNaN(data17))) {
-                let err43 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/servers-a-volume", schemaPath: "#/properties/tiers/additionalProperties/properties/servers-a-volume/minimum", keyword: "minimum", params: { comparison: ">=", limit: 1 }, message: "must be >= 1", schema: 1, parentSchema: schema147.properties.tiers.additionalProperties.properties["servers-a-volume"], data: data17 };
+                let err43 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/servers-a-volume", schemaPath: "#/properties/tiers/additionalProperties/properties/servers-a-volume/minimum", keyword: "minimum", params: { comparison: ">=", limit: 1 }, message: "must be >= 1", schema: 1, parentSchema: schema149.properties.tiers.additionalProperties.properties["servers-a-volume"], data: data17 };
                 vErrors === null ? vErrors = [err43] : vErrors.push(err43), errors++;
               }
             }
           } else {
-            let err44 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/tiers/additionalProperties/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema147.properties.tiers.additionalProperties.type, parentSchema: schema147.properties.tiers.additionalProperties, data: data3 };
+            let err44 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/tiers/additionalProperties/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema149.properties.tiers.additionalProperties.type, parentSchema: schema149.properties.tiers.additionalProperties, data: data3 };
             vErrors === null ? vErrors = [err44] : vErrors.push(err44), errors++;
           }
         }
       } else {
-        let err45 = { instancePath: instancePath + "/tiers", schemaPath: "#/properties/tiers/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema147.properties.tiers.type, parentSchema: schema147.properties.tiers, data: data2 };
+        let err45 = { instancePath: instancePath + "/tiers", schemaPath: "#/properties/tiers/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema149.properties.tiers.type, parentSchema: schema149.properties.tiers, data: data2 };
         vErrors === null ? vErrors = [err45] : vErrors.push(err45), errors++;
       }
     }
@@ -3456,7 +3480,7 @@ function validate67(data, { instancePath = "", parentData, parentDataProperty, r
           }
           var valid19 = _errs59 === errors;
           if (!valid19) {
-            let err48 = { instancePath: instancePath + "/server-types", schemaPath: "#/properties/server-types/propertyNames", keyword: "propertyNames", params: { propertyName: key5 }, message: "property name must be valid", schema: schema147.properties["server-types"].propertyNames, parentSchema: schema147.properties["server-types"], data: data18 };
+            let err48 = { instancePath: instancePath + "/server-types", schemaPath: "#/properties/server-types/propertyNames", keyword: "propertyNames", params: { propertyName: key5 }, message: "property name must be valid", schema: schema149.properties["server-types"].propertyNames, parentSchema: schema149.properties["server-types"], data: data18 };
             vErrors === null ? vErrors = [err48] : vErrors.push(err48), errors++;
           }
         }
@@ -3464,100 +3488,100 @@ function validate67(data, { instancePath = "", parentData, parentDataProperty, r
           let data19 = data18[key6];
           if (data19 && typeof data19 == "object" && !Array.isArray(data19)) {
             if (data19.running === void 0) {
-              let err49 = { instancePath: instancePath + "/server-types/" + key6.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/server-types/additionalProperties/required", keyword: "required", params: { missingProperty: "running" }, message: "must have required property 'running'", schema: schema147.properties["server-types"].additionalProperties.required, parentSchema: schema147.properties["server-types"].additionalProperties, data: data19 };
+              let err49 = { instancePath: instancePath + "/server-types/" + key6.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/server-types/additionalProperties/required", keyword: "required", params: { missingProperty: "running" }, message: "must have required property 'running'", schema: schema149.properties["server-types"].additionalProperties.required, parentSchema: schema149.properties["server-types"].additionalProperties, data: data19 };
               vErrors === null ? vErrors = [err49] : vErrors.push(err49), errors++;
             }
             for (let key7 in data19)
               if (!(key7 === "running" || key7 === "stopped")) {
-                let err50 = { instancePath: instancePath + "/server-types/" + key6.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/server-types/additionalProperties/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key7 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema147.properties["server-types"].additionalProperties, data: data19 };
+                let err50 = { instancePath: instancePath + "/server-types/" + key6.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/server-types/additionalProperties/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key7 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema149.properties["server-types"].additionalProperties, data: data19 };
                 vErrors === null ? vErrors = [err50] : vErrors.push(err50), errors++;
               }
             if (data19.running !== void 0) {
               let data20 = data19.running;
               if (typeof data20 == "string") {
-                if (!pattern83.test(data20)) {
-                  let err51 = { instancePath: instancePath + "/server-types/" + key6.replace(/~/g, "~0").replace(/\//g, "~1") + "/running", schemaPath: "common.json#/$defs/amount/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})?$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})?$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})?$", parentSchema: schema151, data: data20 };
+                if (!pattern85.test(data20)) {
+                  let err51 = { instancePath: instancePath + "/server-types/" + key6.replace(/~/g, "~0").replace(/\//g, "~1") + "/running", schemaPath: "common.json#/$defs/amount/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})?$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})?$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})?$", parentSchema: schema153, data: data20 };
                   vErrors === null ? vErrors = [err51] : vErrors.push(err51), errors++;
                 }
               } else {
-                let err52 = { instancePath: instancePath + "/server-types/" + key6.replace(/~/g, "~0").replace(/\//g, "~1") + "/running", schemaPath: "common.json#/$defs/amount/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema151.type, parentSchema: schema151, data: data20 };
+                let err52 = { instancePath: instancePath + "/server-types/" + key6.replace(/~/g, "~0").replace(/\//g, "~1") + "/running", schemaPath: "common.json#/$defs/amount/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema153.type, parentSchema: schema153, data: data20 };
                 vErrors === null ? vErrors = [err52] : vErrors.push(err52), errors++;
               }
             }
             if (data19.stopped !== void 0) {
               let data21 = data19.stopped;
               if (typeof data21 == "string") {
-                if (!pattern83.test(data21)) {
-                  let err53 = { instancePath: instancePath + "/server-types/" + key6.replace(/~/g, "~0").replace(/\//g, "~1") + "/stopped", schemaPath: "common.json#/$defs/amount/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})?$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})?$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})?$", parentSchema: schema151, data: data21 };
+                if (!pattern85.test(data21)) {
+                  let err53 = { instancePath: instancePath + "/server-types/" + key6.replace(/~/g, "~0").replace(/\//g, "~1") + "/stopped", schemaPath: "common.json#/$defs/amount/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})?$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})?$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})?$", parentSchema: schema153, data: data21 };
                   vErrors === null ? vErrors = [err53] : vErrors.push(err53), errors++;
                 }
               } else {
-                let err54 = { instancePath: instancePath + "/server-types/" + key6.replace(/~/g, "~0").replace(/\//g, "~1") + "/stopped", schemaPath: "common.json#/$defs/amount/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema151.type, parentSchema: schema151, data: data21 };
+                let err54 = { instancePath: instancePath + "/server-types/" + key6.replace(/~/g, "~0").replace(/\//g, "~1") + "/stopped", schemaPath: "common.json#/$defs/amount/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema153.type, parentSchema: schema153, data: data21 };
                 vErrors === null ? vErrors = [err54] : vErrors.push(err54), errors++;
               }
             }
           } else {
-            let err55 = { instancePath: instancePath + "/server-types/" + key6.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/server-types/additionalProperties/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema147.properties["server-types"].additionalProperties.type, parentSchema: schema147.properties["server-types"].additionalProperties, data: data19 };
+            let err55 = { instancePath: instancePath + "/server-types/" + key6.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/server-types/additionalProperties/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema149.properties["server-types"].additionalProperties.type, parentSchema: schema149.properties["server-types"].additionalProperties, data: data19 };
             vErrors === null ? vErrors = [err55] : vErrors.push(err55), errors++;
           }
         }
       } else {
-        let err56 = { instancePath: instancePath + "/server-types", schemaPath: "#/properties/server-types/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema147.properties["server-types"].type, parentSchema: schema147.properties["server-types"], data: data18 };
+        let err56 = { instancePath: instancePath + "/server-types", schemaPath: "#/properties/server-types/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema149.properties["server-types"].type, parentSchema: schema149.properties["server-types"], data: data18 };
         vErrors === null ? vErrors = [err56] : vErrors.push(err56), errors++;
       }
     }
   } else {
-    let err57 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema147.type, parentSchema: schema147, data };
+    let err57 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema149.type, parentSchema: schema149, data };
     vErrors === null ? vErrors = [err57] : vErrors.push(err57), errors++;
   }
   return validate67.errors = vErrors, errors === 0;
 }
 validate67.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var provider_survey = validate68, schema162 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "provider-survey.json", title: "ProviderSurveyFile", description: "What the provider's list shows to be there, at one time: what `ullage survey provider` keeps of it in surveys/provider.json.", type: "object", additionalProperties: !1, required: ["format", "at", "lists", "volumes", "servers"], properties: { format: { const: "ullage-provider-survey-1", description: "The version of this format." }, at: { $ref: "survey.json#/$defs/time", description: "When it was taken." }, lists: { type: "array", items: { type: "string", enum: ["volumes", "servers"] }, uniqueItems: !0, description: "What the list lists: of what it does not list nothing is said to be missing." }, volumes: { type: "array", description: "The volumes, by id, then by name.", items: { title: "ProviderVolume", type: "object", additionalProperties: !1, required: ["size"], description: "One volume.", properties: { id: { $ref: "survey.json#/$defs/text", description: "The provider's own identifier." }, name: { $ref: "survey.json#/$defs/text", description: "Its name there." }, size: { $ref: "survey.json#/$defs/bytes", description: "What is provisioned, and billed." }, tier: { $ref: "survey.json#/$defs/text", description: "Its tier, by your name for it where the settings tell it." }, site: { $ref: "survey.json#/$defs/text", description: "Its site, likewise." }, server: { $ref: "survey.json#/$defs/text", description: "The id or name of the server that it is attached to." }, boot: { type: "boolean", description: "Whether that server starts from it." } } } }, servers: { type: "array", description: "The servers, by id, then by name.", items: { title: "ProviderServer", type: "object", additionalProperties: !1, required: [], description: "One server.", properties: { id: { $ref: "survey.json#/$defs/text", description: "The provider's own identifier." }, name: { $ref: "survey.json#/$defs/text", description: "Its name there." }, site: { $ref: "survey.json#/$defs/text", description: "Its site, by your name for it where the settings tell it." }, type: { $ref: "survey.json#/$defs/text", description: "Its server type, likewise." }, power: { type: "string", enum: ["running", "stopped"], description: "Whether it runs." }, boot: { $ref: "survey.json#/$defs/text", description: "The id or name of the volume it starts from." } } } } } }, schema119 = { title: "SurveyText", type: "string", minLength: 1, maxLength: 255, pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$", description: "A name as the server has it, without control characters." }, schema122 = { title: "ByteCount", type: "string", pattern: "^(0|[1-9][0-9]{0,18})$", description: "A whole number of bytes." }, pattern53 = new RegExp("^[^\\u0000-\\u001f\\u007f-\\u009f]*$", "u"), pattern57 = new RegExp("^(0|[1-9][0-9]{0,18})$", "u"), func7 = require_ucs2length().default;
+var provider_survey = validate68, schema164 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "provider-survey.json", title: "ProviderSurveyFile", description: "What the provider's list shows to be there, at one time: what `ullage survey provider` keeps of it in surveys/provider.json.", type: "object", additionalProperties: !1, required: ["format", "at", "lists", "volumes", "servers"], properties: { format: { const: "ullage-provider-survey-1", description: "The version of this format." }, at: { $ref: "survey.json#/$defs/time", description: "When it was taken." }, lists: { type: "array", items: { type: "string", enum: ["volumes", "servers"] }, uniqueItems: !0, description: "What the list lists: of what it does not list nothing is said to be missing." }, volumes: { type: "array", description: "The volumes, by id, then by name.", items: { title: "ProviderVolume", type: "object", additionalProperties: !1, required: ["size"], description: "One volume.", properties: { id: { $ref: "survey.json#/$defs/text", description: "The provider's own identifier." }, name: { $ref: "survey.json#/$defs/text", description: "Its name there." }, size: { $ref: "survey.json#/$defs/bytes", description: "What is provisioned, and billed." }, tier: { $ref: "survey.json#/$defs/text", description: "Its tier, by your name for it where the settings tell it." }, site: { $ref: "survey.json#/$defs/text", description: "Its site, likewise." }, server: { $ref: "survey.json#/$defs/text", description: "The id or name of the server that it is attached to." }, boot: { type: "boolean", description: "Whether that server starts from it." } } } }, servers: { type: "array", description: "The servers, by id, then by name.", items: { title: "ProviderServer", type: "object", additionalProperties: !1, required: [], description: "One server.", properties: { id: { $ref: "survey.json#/$defs/text", description: "The provider's own identifier." }, name: { $ref: "survey.json#/$defs/text", description: "Its name there." }, site: { $ref: "survey.json#/$defs/text", description: "Its site, by your name for it where the settings tell it." }, type: { $ref: "survey.json#/$defs/text", description: "Its server type, likewise." }, power: { type: "string", enum: ["running", "stopped"], description: "Whether it runs." }, boot: { $ref: "survey.json#/$defs/text", description: "The id or name of the volume it starts from." } } } } } }, schema121 = { title: "SurveyText", type: "string", minLength: 1, maxLength: 255, pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$", description: "A name as the server has it, without control characters." }, schema124 = { title: "ByteCount", type: "string", pattern: "^(0|[1-9][0-9]{0,18})$", description: "A whole number of bytes." }, pattern55 = new RegExp("^[^\\u0000-\\u001f\\u007f-\\u009f]*$", "u"), pattern59 = new RegExp("^(0|[1-9][0-9]{0,18})$", "u"), func7 = require_ucs2length().default;
 function validate68(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate68.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     if (data.format === void 0) {
-      let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "format" }, message: "must have required property 'format'", schema: schema162.required, parentSchema: schema162, data };
+      let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "format" }, message: "must have required property 'format'", schema: schema164.required, parentSchema: schema164, data };
       vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
     }
     if (data.at === void 0) {
-      let err1 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "at" }, message: "must have required property 'at'", schema: schema162.required, parentSchema: schema162, data };
+      let err1 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "at" }, message: "must have required property 'at'", schema: schema164.required, parentSchema: schema164, data };
       vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
     }
     if (data.lists === void 0) {
-      let err2 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "lists" }, message: "must have required property 'lists'", schema: schema162.required, parentSchema: schema162, data };
+      let err2 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "lists" }, message: "must have required property 'lists'", schema: schema164.required, parentSchema: schema164, data };
       vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
     }
     if (data.volumes === void 0) {
-      let err3 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "volumes" }, message: "must have required property 'volumes'", schema: schema162.required, parentSchema: schema162, data };
+      let err3 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "volumes" }, message: "must have required property 'volumes'", schema: schema164.required, parentSchema: schema164, data };
       vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
     }
     if (data.servers === void 0) {
-      let err4 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "servers" }, message: "must have required property 'servers'", schema: schema162.required, parentSchema: schema162, data };
+      let err4 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "servers" }, message: "must have required property 'servers'", schema: schema164.required, parentSchema: schema164, data };
       vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
     }
     for (let key0 in data)
       if (!(key0 === "format" || key0 === "at" || key0 === "lists" || key0 === "volumes" || key0 === "servers")) {
-        let err5 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema162, data };
+        let err5 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema164, data };
         vErrors === null ? vErrors = [err5] : vErrors.push(err5), errors++;
       }
     if (data.format !== void 0) {
       let data0 = data.format;
       if (data0 !== "ullage-provider-survey-1") {
-        let err6 = { instancePath: instancePath + "/format", schemaPath: "#/properties/format/const", keyword: "const", params: { allowedValue: "ullage-provider-survey-1" }, message: "must be equal to constant", schema: "ullage-provider-survey-1", parentSchema: schema162.properties.format, data: data0 };
+        let err6 = { instancePath: instancePath + "/format", schemaPath: "#/properties/format/const", keyword: "const", params: { allowedValue: "ullage-provider-survey-1" }, message: "must be equal to constant", schema: "ullage-provider-survey-1", parentSchema: schema164.properties.format, data: data0 };
         vErrors === null ? vErrors = [err6] : vErrors.push(err6), errors++;
       }
     }
     if (data.at !== void 0) {
       let data1 = data.at;
       if (typeof data1 == "string") {
-        if (!pattern51.test(data1)) {
-          let err7 = { instancePath: instancePath + "/at", schemaPath: "survey.json#/$defs/time/pattern", keyword: "pattern", params: { pattern: "^[0-9]{4}-[0-9]{2}-[0-9]{2}T[0-9]{2}:[0-9]{2}:[0-9]{2}Z$" }, message: 'must match pattern "^[0-9]{4}-[0-9]{2}-[0-9]{2}T[0-9]{2}:[0-9]{2}:[0-9]{2}Z$"', schema: "^[0-9]{4}-[0-9]{2}-[0-9]{2}T[0-9]{2}:[0-9]{2}:[0-9]{2}Z$", parentSchema: schema117, data: data1 };
+        if (!pattern53.test(data1)) {
+          let err7 = { instancePath: instancePath + "/at", schemaPath: "survey.json#/$defs/time/pattern", keyword: "pattern", params: { pattern: "^[0-9]{4}-[0-9]{2}-[0-9]{2}T[0-9]{2}:[0-9]{2}:[0-9]{2}Z$" }, message: 'must match pattern "^[0-9]{4}-[0-9]{2}-[0-9]{2}T[0-9]{2}:[0-9]{2}:[0-9]{2}Z$"', schema: "^[0-9]{4}-[0-9]{2}-[0-9]{2}T[0-9]{2}:[0-9]{2}:[0-9]{2}Z$", parentSchema: schema119, data: data1 };
           vErrors === null ? vErrors = [err7] : vErrors.push(err7), errors++;
         }
       } else {
-        let err8 = { instancePath: instancePath + "/at", schemaPath: "survey.json#/$defs/time/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema117.type, parentSchema: schema117, data: data1 };
+        let err8 = { instancePath: instancePath + "/at", schemaPath: "survey.json#/$defs/time/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema119.type, parentSchema: schema119, data: data1 };
         vErrors === null ? vErrors = [err8] : vErrors.push(err8), errors++;
       }
     }
@@ -3568,11 +3592,11 @@ function validate68(data, { instancePath = "", parentData, parentDataProperty, r
         for (let i0 = 0; i0 < len0; i0++) {
           let data3 = data2[i0];
           if (typeof data3 != "string") {
-            let err9 = { instancePath: instancePath + "/lists/" + i0, schemaPath: "#/properties/lists/items/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema162.properties.lists.items.type, parentSchema: schema162.properties.lists.items, data: data3 };
+            let err9 = { instancePath: instancePath + "/lists/" + i0, schemaPath: "#/properties/lists/items/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema164.properties.lists.items.type, parentSchema: schema164.properties.lists.items, data: data3 };
             vErrors === null ? vErrors = [err9] : vErrors.push(err9), errors++;
           }
           if (!(data3 === "volumes" || data3 === "servers")) {
-            let err10 = { instancePath: instancePath + "/lists/" + i0, schemaPath: "#/properties/lists/items/enum", keyword: "enum", params: { allowedValues: schema162.properties.lists.items.enum }, message: "must be equal to one of the allowed values", schema: schema162.properties.lists.items.enum, parentSchema: schema162.properties.lists.items, data: data3 };
+            let err10 = { instancePath: instancePath + "/lists/" + i0, schemaPath: "#/properties/lists/items/enum", keyword: "enum", params: { allowedValues: schema164.properties.lists.items.enum }, message: "must be equal to one of the allowed values", schema: schema164.properties.lists.items.enum, parentSchema: schema164.properties.lists.items, data: data3 };
             vErrors === null ? vErrors = [err10] : vErrors.push(err10), errors++;
           }
         }
@@ -3584,7 +3608,7 @@ function validate68(data, { instancePath = "", parentData, parentDataProperty, r
             if (typeof item0 == "string") {
               if (typeof indices0[item0] == "number") {
                 j0 = indices0[item0];
-                let err11 = { instancePath: instancePath + "/lists", schemaPath: "#/properties/lists/uniqueItems", keyword: "uniqueItems", params: { i: i1, j: j0 }, message: "must NOT have duplicate items (items ## " + j0 + " and " + i1 + " are identical)", schema: !0, parentSchema: schema162.properties.lists, data: data2 };
+                let err11 = { instancePath: instancePath + "/lists", schemaPath: "#/properties/lists/uniqueItems", keyword: "uniqueItems", params: { i: i1, j: j0 }, message: "must NOT have duplicate items (items ## " + j0 + " and " + i1 + " are identical)", schema: !0, parentSchema: schema164.properties.lists, data: data2 };
                 vErrors === null ? vErrors = [err11] : vErrors.push(err11), errors++;
                 break;
               }
@@ -3593,7 +3617,7 @@ function validate68(data, { instancePath = "", parentData, parentDataProperty, r
           }
         }
       } else {
-        let err12 = { instancePath: instancePath + "/lists", schemaPath: "#/properties/lists/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema162.properties.lists.type, parentSchema: schema162.properties.lists, data: data2 };
+        let err12 = { instancePath: instancePath + "/lists", schemaPath: "#/properties/lists/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema164.properties.lists.type, parentSchema: schema164.properties.lists, data: data2 };
         vErrors === null ? vErrors = [err12] : vErrors.push(err12), errors++;
       }
     }
@@ -3605,31 +3629,31 @@ function validate68(data, { instancePath = "", parentData, parentDataProperty, r
           let data5 = data4[i2];
           if (data5 && typeof data5 == "object" && !Array.isArray(data5)) {
             if (data5.size === void 0) {
-              let err13 = { instancePath: instancePath + "/volumes/" + i2, schemaPath: "#/properties/volumes/items/required", keyword: "required", params: { missingProperty: "size" }, message: "must have required property 'size'", schema: schema162.properties.volumes.items.required, parentSchema: schema162.properties.volumes.items, data: data5 };
+              let err13 = { instancePath: instancePath + "/volumes/" + i2, schemaPath: "#/properties/volumes/items/required", keyword: "required", params: { missingProperty: "size" }, message: "must have required property 'size'", schema: schema164.properties.volumes.items.required, parentSchema: schema164.properties.volumes.items, data: data5 };
               vErrors === null ? vErrors = [err13] : vErrors.push(err13), errors++;
             }
             for (let key1 in data5)
               if (!(key1 === "id" || key1 === "name" || key1 === "size" || key1 === "tier" || key1 === "site" || key1 === "server" || key1 === "boot")) {
-                let err14 = { instancePath: instancePath + "/volumes/" + i2, schemaPath: "#/properties/volumes/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key1 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema162.properties.volumes.items, data: data5 };
+                let err14 = { instancePath: instancePath + "/volumes/" + i2, schemaPath: "#/properties/volumes/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key1 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema164.properties.volumes.items, data: data5 };
                 vErrors === null ? vErrors = [err14] : vErrors.push(err14), errors++;
               }
             if (data5.id !== void 0) {
               let data6 = data5.id;
               if (typeof data6 == "string") {
                 if (func7(data6) > 255) {
-                  let err15 = { instancePath: instancePath + "/volumes/" + i2 + "/id", schemaPath: "survey.json#/$defs/text/maxLength", keyword: "maxLength", params: { limit: 255 }, message: "must NOT have more than 255 characters", schema: 255, parentSchema: schema119, data: data6 };
+                  let err15 = { instancePath: instancePath + "/volumes/" + i2 + "/id", schemaPath: "survey.json#/$defs/text/maxLength", keyword: "maxLength", params: { limit: 255 }, message: "must NOT have more than 255 characters", schema: 255, parentSchema: schema121, data: data6 };
                   vErrors === null ? vErrors = [err15] : vErrors.push(err15), errors++;
                 }
                 if (func7(data6) < 1) {
-                  let err16 = { instancePath: instancePath + "/volumes/" + i2 + "/id", schemaPath: "survey.json#/$defs/text/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema119, data: data6 };
+                  let err16 = { instancePath: instancePath + "/volumes/" + i2 + "/id", schemaPath: "survey.json#/$defs/text/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema121, data: data6 };
                   vErrors === null ? vErrors = [err16] : vErrors.push(err16), errors++;
                 }
-                if (!pattern53.test(data6)) {
-                  let err17 = { instancePath: instancePath + "/volumes/" + i2 + "/id", schemaPath: "survey.json#/$defs/text/pattern", keyword: "pattern", params: { pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$" }, message: 'must match pattern "^[^\\u0000-\\u001f\\u007f-\\u009f]*$"', schema: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$", parentSchema: schema119, data: data6 };
+                if (!pattern55.test(data6)) {
+                  let err17 = { instancePath: instancePath + "/volumes/" + i2 + "/id", schemaPath: "survey.json#/$defs/text/pattern", keyword: "pattern", params: { pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$" }, message: 'must match pattern "^[^\\u0000-\\u001f\\u007f-\\u009f]*$"', schema: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$", parentSchema: schema121, data: data6 };
                   vErrors === null ? vErrors = [err17] : vErrors.push(err17), errors++;
                 }
               } else {
-                let err18 = { instancePath: instancePath + "/volumes/" + i2 + "/id", schemaPath: "survey.json#/$defs/text/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema119.type, parentSchema: schema119, data: data6 };
+                let err18 = { instancePath: instancePath + "/volumes/" + i2 + "/id", schemaPath: "survey.json#/$defs/text/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema121.type, parentSchema: schema121, data: data6 };
                 vErrors === null ? vErrors = [err18] : vErrors.push(err18), errors++;
               }
             }
@@ -3637,31 +3661,31 @@ function validate68(data, { instancePath = "", parentData, parentDataProperty, r
               let data7 = data5.name;
               if (typeof data7 == "string") {
                 if (func7(data7) > 255) {
-                  let err19 = { instancePath: instancePath + "/volumes/" + i2 + "/name", schemaPath: "survey.json#/$defs/text/maxLength", keyword: "maxLength", params: { limit: 255 }, message: "must NOT have more than 255 characters", schema: 255, parentSchema: schema119, data: data7 };
+                  let err19 = { instancePath: instancePath + "/volumes/" + i2 + "/name", schemaPath: "survey.json#/$defs/text/maxLength", keyword: "maxLength", params: { limit: 255 }, message: "must NOT have more than 255 characters", schema: 255, parentSchema: schema121, data: data7 };
                   vErrors === null ? vErrors = [err19] : vErrors.push(err19), errors++;
                 }
                 if (func7(data7) < 1) {
-                  let err20 = { instancePath: instancePath + "/volumes/" + i2 + "/name", schemaPath: "survey.json#/$defs/text/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema119, data: data7 };
+                  let err20 = { instancePath: instancePath + "/volumes/" + i2 + "/name", schemaPath: "survey.json#/$defs/text/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema121, data: data7 };
                   vErrors === null ? vErrors = [err20] : vErrors.push(err20), errors++;
                 }
-                if (!pattern53.test(data7)) {
-                  let err21 = { instancePath: instancePath + "/volumes/" + i2 + "/name", schemaPath: "survey.json#/$defs/text/pattern", keyword: "pattern", params: { pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$" }, message: 'must match pattern "^[^\\u0000-\\u001f\\u007f-\\u009f]*$"', schema: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$", parentSchema: schema119, data: data7 };
+                if (!pattern55.test(data7)) {
+                  let err21 = { instancePath: instancePath + "/volumes/" + i2 + "/name", schemaPath: "survey.json#/$defs/text/pattern", keyword: "pattern", params: { pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$" }, message: 'must match pattern "^[^\\u0000-\\u001f\\u007f-\\u009f]*$"', schema: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$", parentSchema: schema121, data: data7 };
                   vErrors === null ? vErrors = [err21] : vErrors.push(err21), errors++;
                 }
               } else {
-                let err22 = { instancePath: instancePath + "/volumes/" + i2 + "/name", schemaPath: "survey.json#/$defs/text/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema119.type, parentSchema: schema119, data: data7 };
+                let err22 = { instancePath: instancePath + "/volumes/" + i2 + "/name", schemaPath: "survey.json#/$defs/text/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema121.type, parentSchema: schema121, data: data7 };
                 vErrors === null ? vErrors = [err22] : vErrors.push(err22), errors++;
               }
             }
             if (data5.size !== void 0) {
               let data8 = data5.size;
               if (typeof data8 == "string") {
-                if (!pattern57.test(data8)) {
-                  let err23 = { instancePath: instancePath + "/volumes/" + i2 + "/size", schemaPath: "survey.json#/$defs/bytes/pattern", keyword: "pattern", params: { pattern: "^(0|[1-9][0-9]{0,18})$" }, message: 'must match pattern "^(0|[1-9][0-9]{0,18})$"', schema: "^(0|[1-9][0-9]{0,18})$", parentSchema: schema122, data: data8 };
+                if (!pattern59.test(data8)) {
+                  let err23 = { instancePath: instancePath + "/volumes/" + i2 + "/size", schemaPath: "survey.json#/$defs/bytes/pattern", keyword: "pattern", params: { pattern: "^(0|[1-9][0-9]{0,18})$" }, message: 'must match pattern "^(0|[1-9][0-9]{0,18})$"', schema: "^(0|[1-9][0-9]{0,18})$", parentSchema: schema124, data: data8 };
                   vErrors === null ? vErrors = [err23] : vErrors.push(err23), errors++;
                 }
               } else {
-                let err24 = { instancePath: instancePath + "/volumes/" + i2 + "/size", schemaPath: "survey.json#/$defs/bytes/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema122.type, parentSchema: schema122, data: data8 };
+                let err24 = { instancePath: instancePath + "/volumes/" + i2 + "/size", schemaPath: "survey.json#/$defs/bytes/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema124.type, parentSchema: schema124, data: data8 };
                 vErrors === null ? vErrors = [err24] : vErrors.push(err24), errors++;
               }
             }
@@ -3669,19 +3693,19 @@ function validate68(data, { instancePath = "", parentData, parentDataProperty, r
               let data9 = data5.tier;
               if (typeof data9 == "string") {
                 if (func7(data9) > 255) {
-                  let err25 = { instancePath: instancePath + "/volumes/" + i2 + "/tier", schemaPath: "survey.json#/$defs/text/maxLength", keyword: "maxLength", params: { limit: 255 }, message: "must NOT have more than 255 characters", schema: 255, parentSchema: schema119, data: data9 };
+                  let err25 = { instancePath: instancePath + "/volumes/" + i2 + "/tier", schemaPath: "survey.json#/$defs/text/maxLength", keyword: "maxLength", params: { limit: 255 }, message: "must NOT have more than 255 characters", schema: 255, parentSchema: schema121, data: data9 };
                   vErrors === null ? vErrors = [err25] : vErrors.push(err25), errors++;
                 }
                 if (func7(data9) < 1) {
-                  let err26 = { instancePath: instancePath + "/volumes/" + i2 + "/tier", schemaPath: "survey.json#/$defs/text/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema119, data: data9 };
+                  let err26 = { instancePath: instancePath + "/volumes/" + i2 + "/tier", schemaPath: "survey.json#/$defs/text/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema121, data: data9 };
                   vErrors === null ? vErrors = [err26] : vErrors.push(err26), errors++;
                 }
-                if (!pattern53.test(data9)) {
-                  let err27 = { instancePath: instancePath + "/volumes/" + i2 + "/tier", schemaPath: "survey.json#/$defs/text/pattern", keyword: "pattern", params: { pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$" }, message: 'must match pattern "^[^\\u0000-\\u001f\\u007f-\\u009f]*$"', schema: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$", parentSchema: schema119, data: data9 };
+                if (!pattern55.test(data9)) {
+                  let err27 = { instancePath: instancePath + "/volumes/" + i2 + "/tier", schemaPath: "survey.json#/$defs/text/pattern", keyword: "pattern", params: { pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$" }, message: 'must match pattern "^[^\\u0000-\\u001f\\u007f-\\u009f]*$"', schema: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$", parentSchema: schema121, data: data9 };
                   vErrors === null ? vErrors = [err27] : vErrors.push(err27), errors++;
                 }
               } else {
-                let err28 = { instancePath: instancePath + "/volumes/" + i2 + "/tier", schemaPath: "survey.json#/$defs/text/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema119.type, parentSchema: schema119, data: data9 };
+                let err28 = { instancePath: instancePath + "/volumes/" + i2 + "/tier", schemaPath: "survey.json#/$defs/text/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema121.type, parentSchema: schema121, data: data9 };
                 vErrors === null ? vErrors = [err28] : vErrors.push(err28), errors++;
               }
             }
@@ -3689,19 +3713,19 @@ function validate68(data, { instancePath = "", parentData, parentDataProperty, r
               let data10 = data5.site;
               if (typeof data10 == "string") {
                 if (func7(data10) > 255) {
-                  let err29 = { instancePath: instancePath + "/volumes/" + i2 + "/site", schemaPath: "survey.json#/$defs/text/maxLength", keyword: "maxLength", params: { limit: 255 }, message: "must NOT have more than 255 characters", schema: 255, parentSchema: schema119, data: data10 };
+                  let err29 = { instancePath: instancePath + "/volumes/" + i2 + "/site", schemaPath: "survey.json#/$defs/text/maxLength", keyword: "maxLength", params: { limit: 255 }, message: "must NOT have more than 255 characters", schema: 255, parentSchema: schema121, data: data10 };
                   vErrors === null ? vErrors = [err29] : vErrors.push(err29), errors++;
                 }
                 if (func7(data10) < 1) {
-                  let err30 = { instancePath: instancePath + "/volumes/" + i2 + "/site", schemaPath: "survey.json#/$defs/text/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema119, data: data10 };
+                  let err30 = { instancePath: instancePath + "/volumes/" + i2 + "/site", schemaPath: "survey.json#/$defs/text/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema121, data: data10 };
                   vErrors === null ? vErrors = [err30] : vErrors.push(err30), errors++;
                 }
-                if (!pattern53.test(data10)) {
-                  let err31 = { instancePath: instancePath + "/volumes/" + i2 + "/site", schemaPath: "survey.json#/$defs/text/pattern", keyword: "pattern", params: { pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$" }, message: 'must match pattern "^[^\\u0000-\\u001f\\u007f-\\u009f]*$"', schema: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$", parentSchema: schema119, data: data10 };
+                if (!pattern55.test(data10)) {
+                  let err31 = { instancePath: instancePath + "/volumes/" + i2 + "/site", schemaPath: "survey.json#/$defs/text/pattern", keyword: "pattern", params: { pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$" }, message: 'must match pattern "^[^\\u0000-\\u001f\\u007f-\\u009f]*$"', schema: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$", parentSchema: schema121, data: data10 };
                   vErrors === null ? vErrors = [err31] : vErrors.push(err31), errors++;
                 }
               } else {
-                let err32 = { instancePath: instancePath + "/volumes/" + i2 + "/site", schemaPath: "survey.json#/$defs/text/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema119.type, parentSchema: schema119, data: data10 };
+                let err32 = { instancePath: instancePath + "/volumes/" + i2 + "/site", schemaPath: "survey.json#/$defs/text/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema121.type, parentSchema: schema121, data: data10 };
                 vErrors === null ? vErrors = [err32] : vErrors.push(err32), errors++;
               }
             }
@@ -3709,36 +3733,36 @@ function validate68(data, { instancePath = "", parentData, parentDataProperty, r
               let data11 = data5.server;
               if (typeof data11 == "string") {
                 if (func7(data11) > 255) {
-                  let err33 = { instancePath: instancePath + "/volumes/" + i2 + "/server", schemaPath: "survey.json#/$defs/text/maxLength", keyword: "maxLength", params: { limit: 255 }, message: "must NOT have more than 255 characters", schema: 255, parentSchema: schema119, data: data11 };
+                  let err33 = { instancePath: instancePath + "/volumes/" + i2 + "/server", schemaPath: "survey.json#/$defs/text/maxLength", keyword: "maxLength", params: { limit: 255 }, message: "must NOT have more than 255 characters", schema: 255, parentSchema: schema121, data: data11 };
                   vErrors === null ? vErrors = [err33] : vErrors.push(err33), errors++;
                 }
                 if (func7(data11) < 1) {
-                  let err34 = { instancePath: instancePath + "/volumes/" + i2 + "/server", schemaPath: "survey.json#/$defs/text/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema119, data: data11 };
+                  let err34 = { instancePath: instancePath + "/volumes/" + i2 + "/server", schemaPath: "survey.json#/$defs/text/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema121, data: data11 };
                   vErrors === null ? vErrors = [err34] : vErrors.push(err34), errors++;
                 }
-                if (!pattern53.test(data11)) {
-                  let err35 = { instancePath: instancePath + "/volumes/" + i2 + "/server", schemaPath: "survey.json#/$defs/text/pattern", keyword: "pattern", params: { pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$" }, message: 'must match pattern "^[^\\u0000-\\u001f\\u007f-\\u009f]*$"', schema: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$", parentSchema: schema119, data: data11 };
+                if (!pattern55.test(data11)) {
+                  let err35 = { instancePath: instancePath + "/volumes/" + i2 + "/server", schemaPath: "survey.json#/$defs/text/pattern", keyword: "pattern", params: { pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$" }, message: 'must match pattern "^[^\\u0000-\\u001f\\u007f-\\u009f]*$"', schema: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$", parentSchema: schema121, data: data11 };
                   vErrors === null ? vErrors = [err35] : vErrors.push(err35), errors++;
                 }
               } else {
-                let err36 = { instancePath: instancePath + "/volumes/" + i2 + "/server", schemaPath: "survey.json#/$defs/text/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema119.type, parentSchema: schema119, data: data11 };
+                let err36 = { instancePath: instancePath + "/volumes/" + i2 + "/server", schemaPath: "survey.json#/$defs/text/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema121.type, parentSchema: schema121, data: data11 };
                 vErrors === null ? vErrors = [err36] : vErrors.push(err36), errors++;
               }
             }
             if (data5.boot !== void 0) {
               let data12 = data5.boot;
               if (typeof data12 != "boolean") {
-                let err37 = { instancePath: instancePath + "/volumes/" + i2 + "/boot", schemaPath: "#/properties/volumes/items/properties/boot/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema162.properties.volumes.items.properties.boot.type, parentSchema: schema162.properties.volumes.items.properties.boot, data: data12 };
+                let err37 = { instancePath: instancePath + "/volumes/" + i2 + "/boot", schemaPath: "#/properties/volumes/items/properties/boot/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema164.properties.volumes.items.properties.boot.type, parentSchema: schema164.properties.volumes.items.properties.boot, data: data12 };
                 vErrors === null ? vErrors = [err37] : vErrors.push(err37), errors++;
               }
             }
           } else {
-            let err38 = { instancePath: instancePath + "/volumes/" + i2, schemaPath: "#/properties/volumes/items/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema162.properties.volumes.items.type, parentSchema: schema162.properties.volumes.items, data: data5 };
+            let err38 = { instancePath: instancePath + "/volumes/" + i2, schemaPath: "#/properties/volumes/items/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema164.properties.volumes.items.type, parentSchema: schema164.properties.volumes.items, data: data5 };
             vErrors === null ? vErrors = [err38] : vErrors.push(err38), errors++;
           }
         }
       } else {
-        let err39 = { instancePath: instancePath + "/volumes", schemaPath: "#/properties/volumes/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema162.properties.volumes.type, parentSchema: schema162.properties.volumes, data: data4 };
+        let err39 = { instancePath: instancePath + "/volumes", schemaPath: "#/properties/volumes/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema164.properties.volumes.type, parentSchema: schema164.properties.volumes, data: data4 };
         vErrors === null ? vErrors = [err39] : vErrors.push(err39), errors++;
       }
     }
@@ -3751,26 +3775,26 @@ function validate68(data, { instancePath = "", parentData, parentDataProperty, r
           if (data14 && typeof data14 == "object" && !Array.isArray(data14)) {
             for (let key2 in data14)
               if (!(key2 === "id" || key2 === "name" || key2 === "site" || key2 === "type" || key2 === "power" || key2 === "boot")) {
-                let err40 = { instancePath: instancePath + "/servers/" + i3, schemaPath: "#/properties/servers/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key2 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema162.properties.servers.items, data: data14 };
+                let err40 = { instancePath: instancePath + "/servers/" + i3, schemaPath: "#/properties/servers/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key2 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema164.properties.servers.items, data: data14 };
                 vErrors === null ? vErrors = [err40] : vErrors.push(err40), errors++;
               }
             if (data14.id !== void 0) {
               let data15 = data14.id;
               if (typeof data15 == "string") {
                 if (func7(data15) > 255) {
-                  let err41 = { instancePath: instancePath + "/servers/" + i3 + "/id", schemaPath: "survey.json#/$defs/text/maxLength", keyword: "maxLength", params: { limit: 255 }, message: "must NOT have more than 255 characters", schema: 255, parentSchema: schema119, data: data15 };
+                  let err41 = { instancePath: instancePath + "/servers/" + i3 + "/id", schemaPath: "survey.json#/$defs/text/maxLength", keyword: "maxLength", params: { limit: 255 }, message: "must NOT have more than 255 characters", schema: 255, parentSchema: schema121, data: data15 };
                   vErrors === null ? vErrors = [err41] : vErrors.push(err41), errors++;
                 }
                 if (func7(data15) < 1) {
-                  let err42 = { instancePath: instancePath + "/servers/" + i3 + "/id", schemaPath: "survey.json#/$defs/text/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema119, data: data15 };
+                  let err42 = { instancePath: instancePath + "/servers/" + i3 + "/id", schemaPath: "survey.json#/$defs/text/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema121, data: data15 };
                   vErrors === null ? vErrors = [err42] : vErrors.push(err42), errors++;
                 }
-                if (!pattern53.test(data15)) {
-                  let err43 = { instancePath: instancePath + "/servers/" + i3 + "/id", schemaPath: "survey.json#/$defs/text/pattern", keyword: "pattern", params: { pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$" }, message: 'must match pattern "^[^\\u0000-\\u001f\\u007f-\\u009f]*$"', schema: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$", parentSchema: schema119, data: data15 };
+                if (!pattern55.test(data15)) {
+                  let err43 = { instancePath: instancePath + "/servers/" + i3 + "/id", schemaPath: "survey.json#/$defs/text/pattern", keyword: "pattern", params: { pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$" }, message: 'must match pattern "^[^\\u0000-\\u001f\\u007f-\\u009f]*$"', schema: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$", parentSchema: schema121, data: data15 };
                   vErrors === null ? vErrors = [err43] : vErrors.push(err43), errors++;
                 }
               } else {
-                let err44 = { instancePath: instancePath + "/servers/" + i3 + "/id", schemaPath: "survey.json#/$defs/text/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema119.type, parentSchema: schema119, data: data15 };
+                let err44 = { instancePath: instancePath + "/servers/" + i3 + "/id", schemaPath: "survey.json#/$defs/text/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema121.type, parentSchema: schema121, data: data15 };
                 vErrors === null ? vErrors = [err44] : vErrors.push(err44), errors++;
               }
             }
@@ -3778,19 +3802,19 @@ function validate68(data, { instancePath = "", parentData, parentDataProperty, r
               let data16 = data14.name;
               if (typeof data16 == "string") {
                 if (func7(data16) > 255) {
-                  let err45 = { instancePath: instancePath + "/servers/" + i3 + "/name", schemaPath: "survey.json#/$defs/text/maxLength", keyword: "maxLength", params: { limit: 255 }, message: "must NOT have more than 255 characters", schema: 255, parentSchema: schema119, data: data16 };
+                  let err45 = { instancePath: instancePath + "/servers/" + i3 + "/name", schemaPath: "survey.json#/$defs/text/maxLength", keyword: "maxLength", params: { limit: 255 }, message: "must NOT have more than 255 characters", schema: 255, parentSchema: schema121, data: data16 };
                   vErrors === null ? vErrors = [err45] : vErrors.push(err45), errors++;
                 }
                 if (func7(data16) < 1) {
-                  let err46 = { instancePath: instancePath + "/servers/" + i3 + "/name", schemaPath: "survey.json#/$defs/text/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema119, data: data16 };
+                  let err46 = { instancePath: instancePath + "/servers/" + i3 + "/name", schemaPath: "survey.json#/$defs/text/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema121, data: data16 };
                   vErrors === null ? vErrors = [err46] : vErrors.push(err46), errors++;
                 }
-                if (!pattern53.test(data16)) {
-                  let err47 = { instancePath: instancePath + "/servers/" + i3 + "/name", schemaPath: "survey.json#/$defs/text/pattern", keyword: "pattern", params: { pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$" }, message: 'must match pattern "^[^\\u0000-\\u001f\\u007f-\\u009f]*$"', schema: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$", parentSchema: schema119, data: data16 };
+                if (!pattern55.test(data16)) {
+                  let err47 = { instancePath: instancePath + "/servers/" + i3 + "/name", schemaPath: "survey.json#/$defs/text/pattern", keyword: "pattern", params: { pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$" }, message: 'must match pattern "^[^\\u0000-\\u001f\\u007f-\\u009f]*$"', schema: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$", parentSchema: schema121, data: data16 };
                   vErrors === null ? vErrors = [err47] : vErrors.push(err47), errors++;
                 }
               } else {
-                let err48 = { instancePath: instancePath + "/servers/" + i3 + "/name", schemaPath: "survey.json#/$defs/text/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema119.type, parentSchema: schema119, data: data16 };
+                let err48 = { instancePath: instancePath + "/servers/" + i3 + "/name", schemaPath: "survey.json#/$defs/text/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema121.type, parentSchema: schema121, data: data16 };
                 vErrors === null ? vErrors = [err48] : vErrors.push(err48), errors++;
               }
             }
@@ -3798,19 +3822,19 @@ function validate68(data, { instancePath = "", parentData, parentDataProperty, r
               let data17 = data14.site;
               if (typeof data17 == "string") {
                 if (func7(data17) > 255) {
-                  let err49 = { instancePath: instancePath + "/servers/" + i3 + "/site", schemaPath: "survey.json#/$defs/text/maxLength", keyword: "maxLength", params: { limit: 255 }, message: "must NOT have more than 255 characters", schema: 255, parentSchema: schema119, data: data17 };
+                  let err49 = { instancePath: instancePath + "/servers/" + i3 + "/site", schemaPath: "survey.json#/$defs/text/maxLength", keyword: "maxLength", params: { limit: 255 }, message: "must NOT have more than 255 characters", schema: 255, parentSchema: schema121, data: data17 };
                   vErrors === null ? vErrors = [err49] : vErrors.push(err49), errors++;
                 }
                 if (func7(data17) < 1) {
-                  let err50 = { instancePath: instancePath + "/servers/" + i3 + "/site", schemaPath: "survey.json#/$defs/text/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema119, data: data17 };
+                  let err50 = { instancePath: instancePath + "/servers/" + i3 + "/site", schemaPath: "survey.json#/$defs/text/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema121, data: data17 };
                   vErrors === null ? vErrors = [err50] : vErrors.push(err50), errors++;
                 }
-                if (!pattern53.test(data17)) {
-                  let err51 = { instancePath: instancePath + "/servers/" + i3 + "/site", schemaPath: "survey.json#/$defs/text/pattern", keyword: "pattern", params: { pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$" }, message: 'must match pattern "^[^\\u0000-\\u001f\\u007f-\\u009f]*$"', schema: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$", parentSchema: schema119, data: data17 };
+                if (!pattern55.test(data17)) {
+                  let err51 = { instancePath: instancePath + "/servers/" + i3 + "/site", schemaPath: "survey.json#/$defs/text/pattern", keyword: "pattern", params: { pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$" }, message: 'must match pattern "^[^\\u0000-\\u001f\\u007f-\\u009f]*$"', schema: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$", parentSchema: schema121, data: data17 };
                   vErrors === null ? vErrors = [err51] : vErrors.push(err51), errors++;
                 }
               } else {
-                let err52 = { instancePath: instancePath + "/servers/" + i3 + "/site", schemaPath: "survey.json#/$defs/text/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema119.type, parentSchema: schema119, data: data17 };
+                let err52 = { instancePath: instancePath + "/servers/" + i3 + "/site", schemaPath: "survey.json#/$defs/text/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema121.type, parentSchema: schema121, data: data17 };
                 vErrors === null ? vErrors = [err52] : vErrors.push(err52), errors++;
               }
             }
@@ -3818,30 +3842,30 @@ function validate68(data, { instancePath = "", parentData, parentDataProperty, r
               let data18 = data14.type;
               if (typeof data18 == "string") {
                 if (func7(data18) > 255) {
-                  let err53 = { instancePath: instancePath + "/servers/" + i3 + "/type", schemaPath: "survey.json#/$defs/text/maxLength", keyword: "maxLength", params: { limit: 255 }, message: "must NOT have more than 255 characters", schema: 255, parentSchema: schema119, data: data18 };
+                  let err53 = { instancePath: instancePath + "/servers/" + i3 + "/type", schemaPath: "survey.json#/$defs/text/maxLength", keyword: "maxLength", params: { limit: 255 }, message: "must NOT have more than 255 characters", schema: 255, parentSchema: schema121, data: data18 };
                   vErrors === null ? vErrors = [err53] : vErrors.push(err53), errors++;
                 }
                 if (func7(data18) < 1) {
-                  let err54 = { instancePath: instancePath + "/servers/" + i3 + "/type", schemaPath: "survey.json#/$defs/text/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema119, data: data18 };
+                  let err54 = { instancePath: instancePath + "/servers/" + i3 + "/type", schemaPath: "survey.json#/$defs/text/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema121, data: data18 };
                   vErrors === null ? vErrors = [err54] : vErrors.push(err54), errors++;
                 }
-                if (!pattern53.test(data18)) {
-                  let err55 = { instancePath: instancePath + "/servers/" + i3 + "/type", schemaPath: "survey.json#/$defs/text/pattern", keyword: "pattern", params: { pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$" }, message: 'must match pattern "^[^\\u0000-\\u001f\\u007f-\\u009f]*$"', schema: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$", parentSchema: schema119, data: data18 };
+                if (!pattern55.test(data18)) {
+                  let err55 = { instancePath: instancePath + "/servers/" + i3 + "/type", schemaPath: "survey.json#/$defs/text/pattern", keyword: "pattern", params: { pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$" }, message: 'must match pattern "^[^\\u0000-\\u001f\\u007f-\\u009f]*$"', schema: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$", parentSchema: schema121, data: data18 };
                   vErrors === null ? vErrors = [err55] : vErrors.push(err55), errors++;
                 }
               } else {
-                let err56 = { instancePath: instancePath + "/servers/" + i3 + "/type", schemaPath: "survey.json#/$defs/text/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema119.type, parentSchema: schema119, data: data18 };
+                let err56 = { instancePath: instancePath + "/servers/" + i3 + "/type", schemaPath: "survey.json#/$defs/text/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema121.type, parentSchema: schema121, data: data18 };
                 vErrors === null ? vErrors = [err56] : vErrors.push(err56), errors++;
               }
             }
             if (data14.power !== void 0) {
               let data19 = data14.power;
               if (typeof data19 != "string") {
-                let err57 = { instancePath: instancePath + "/servers/" + i3 + "/power", schemaPath: "#/properties/servers/items/properties/power/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema162.properties.servers.items.properties.power.type, parentSchema: schema162.properties.servers.items.properties.power, data: data19 };
+                let err57 = { instancePath: instancePath + "/servers/" + i3 + "/power", schemaPath: "#/properties/servers/items/properties/power/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema164.properties.servers.items.properties.power.type, parentSchema: schema164.properties.servers.items.properties.power, data: data19 };
                 vErrors === null ? vErrors = [err57] : vErrors.push(err57), errors++;
               }
               if (!(data19 === "running" || data19 === "stopped")) {
-                let err58 = { instancePath: instancePath + "/servers/" + i3 + "/power", schemaPath: "#/properties/servers/items/properties/power/enum", keyword: "enum", params: { allowedValues: schema162.properties.servers.items.properties.power.enum }, message: "must be equal to one of the allowed values", schema: schema162.properties.servers.items.properties.power.enum, parentSchema: schema162.properties.servers.items.properties.power, data: data19 };
+                let err58 = { instancePath: instancePath + "/servers/" + i3 + "/power", schemaPath: "#/properties/servers/items/properties/power/enum", keyword: "enum", params: { allowedValues: schema164.properties.servers.items.properties.power.enum }, message: "must be equal to one of the allowed values", schema: schema164.properties.servers.items.properties.power.enum, parentSchema: schema164.properties.servers.items.properties.power, data: data19 };
                 vErrors === null ? vErrors = [err58] : vErrors.push(err58), errors++;
               }
             }
@@ -3849,45 +3873,45 @@ function validate68(data, { instancePath = "", parentData, parentDataProperty, r
               let data20 = data14.boot;
               if (typeof data20 == "string") {
                 if (func7(data20) > 255) {
-                  let err59 = { instancePath: instancePath + "/servers/" + i3 + "/boot", schemaPath: "survey.json#/$defs/text/maxLength", keyword: "maxLength", params: { limit: 255 }, message: "must NOT have more than 255 characters", schema: 255, parentSchema: schema119, data: data20 };
+                  let err59 = { instancePath: instancePath + "/servers/" + i3 + "/boot", schemaPath: "survey.json#/$defs/text/maxLength", keyword: "maxLength", params: { limit: 255 }, message: "must NOT have more than 255 characters", schema: 255, parentSchema: schema121, data: data20 };
                   vErrors === null ? vErrors = [err59] : vErrors.push(err59), errors++;
                 }
                 if (func7(data20) < 1) {
-                  let err60 = { instancePath: instancePath + "/servers/" + i3 + "/boot", schemaPath: "survey.json#/$defs/text/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema119, data: data20 };
+                  let err60 = { instancePath: instancePath + "/servers/" + i3 + "/boot", schemaPath: "survey.json#/$defs/text/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema121, data: data20 };
                   vErrors === null ? vErrors = [err60] : vErrors.push(err60), errors++;
                 }
-                if (!pattern53.test(data20)) {
-                  let err61 = { instancePath: instancePath + "/servers/" + i3 + "/boot", schemaPath: "survey.json#/$defs/text/pattern", keyword: "pattern", params: { pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$" }, message: 'must match pattern "^[^\\u0000-\\u001f\\u007f-\\u009f]*$"', schema: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$", parentSchema: schema119, data: data20 };
+                if (!pattern55.test(data20)) {
+                  let err61 = { instancePath: instancePath + "/servers/" + i3 + "/boot", schemaPath: "survey.json#/$defs/text/pattern", keyword: "pattern", params: { pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$" }, message: 'must match pattern "^[^\\u0000-\\u001f\\u007f-\\u009f]*$"', schema: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$", parentSchema: schema121, data: data20 };
                   vErrors === null ? vErrors = [err61] : vErrors.push(err61), errors++;
                 }
               } else {
-                let err62 = { instancePath: instancePath + "/servers/" + i3 + "/boot", schemaPath: "survey.json#/$defs/text/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema119.type, parentSchema: schema119, data: data20 };
+                let err62 = { instancePath: instancePath + "/servers/" + i3 + "/boot", schemaPath: "survey.json#/$defs/text/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema121.type, parentSchema: schema121, data: data20 };
                 vErrors === null ? vErrors = [err62] : vErrors.push(err62), errors++;
               }
             }
           } else {
-            let err63 = { instancePath: instancePath + "/servers/" + i3, schemaPath: "#/properties/servers/items/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema162.properties.servers.items.type, parentSchema: schema162.properties.servers.items, data: data14 };
+            let err63 = { instancePath: instancePath + "/servers/" + i3, schemaPath: "#/properties/servers/items/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema164.properties.servers.items.type, parentSchema: schema164.properties.servers.items, data: data14 };
             vErrors === null ? vErrors = [err63] : vErrors.push(err63), errors++;
           }
         }
       } else {
-        let err64 = { instancePath: instancePath + "/servers", schemaPath: "#/properties/servers/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema162.properties.servers.type, parentSchema: schema162.properties.servers, data: data13 };
+        let err64 = { instancePath: instancePath + "/servers", schemaPath: "#/properties/servers/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema164.properties.servers.type, parentSchema: schema164.properties.servers, data: data13 };
         vErrors === null ? vErrors = [err64] : vErrors.push(err64), errors++;
       }
     }
   } else {
-    let err65 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema162.type, parentSchema: schema162, data };
+    let err65 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema164.type, parentSchema: schema164, data };
     vErrors === null ? vErrors = [err65] : vErrors.push(err65), errors++;
   }
   return validate68.errors = vErrors, errors === 0;
 }
 validate68.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var rule_pack = validate69, schema175 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "rule-pack.json", title: "RulePackFile", description: "A rule pack: rules with their parameters, limits and scope.", type: "object", additionalProperties: !1, properties: { use: { type: "array", items: { $ref: "common.json#/$defs/name" }, description: "Packs that ship with Ullage, by name; what follows adds to them or overrides them by name." }, rules: { type: "array", items: { $ref: "#/$defs/entry" }, description: "The rules of this pack." } }, $defs: { names: { type: "array", minItems: 1, items: { $ref: "common.json#/$defs/name" } }, scope: { title: "ScopeDeclaration", type: "object", additionalProperties: !1, description: "What the rule applies to; everything if left out. All keys given must match.", properties: { teams: { $ref: "#/$defs/names", description: "Only what belongs to one of these teams." }, sites: { $ref: "#/$defs/names", description: "Only what is at one of these sites." }, tiers: { $ref: "#/$defs/names", description: "Only volumes of one of these tiers." }, labels: { type: "object", propertyNames: { $ref: "common.json#/$defs/name" }, additionalProperties: { type: ["string", "array"], items: { type: "string" }, minItems: 1 }, description: "Only what has each of these labels, with the value or one of the values." } } }, entry: { title: "RuleEntry", type: "object", required: ["rule"], examples: [{ rule: "no-shrink" }], discriminator: { propertyName: "rule" }, oneOf: [{ title: "MaxMonthlySpendEntry", type: "object", description: "A team, a site, a label or the whole estate whose monthly cost is over its limit.", additionalProperties: !1, required: ["rule", "limit"], properties: { rule: { const: "max-monthly-spend", description: "A team, a site, a label or the whole estate whose monthly cost is over its limit." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, limit: { $ref: "common.json#/$defs/amount", description: "The highest total monthly cost of everything in scope. Exactly this amount is allowed." }, each: { type: "string", enum: ["team", "site"], description: "Applies the limit to each team, or each site, in scope separately instead of to their total." }, "warn-from": { type: "number", exclusiveMinimum: 0, maximum: 1, description: "The share of the limit from which a warning is given." }, from: { $ref: "common.json#/$defs/date", description: "The first day on which the limit applies." }, until: { $ref: "common.json#/$defs/date", description: "The last day on which the limit applies." } } }, { title: "SpendUnderALimitEntry", type: "object", description: "Monthly cost that no spend limit covers: of a team, or of no team at all.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "spend-under-a-limit", description: "Monthly cost that no spend limit covers: of a team, or of no team at all." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "MinimumHeadroomEntry", type: "object", description: "Less headroom than required in a site's quota, a server's attachment slots, a volume group or a file system; or a file system that, by its readings, will be full too soon.", additionalProperties: !1, required: ["rule", "of"], properties: { rule: { const: "minimum-headroom", description: "Less headroom than required in a site's quota, a server's attachment slots, a volume group or a file system; or a file system that, by its readings, will be full too soon." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, of: { type: "string", enum: ["quota", "attachment-slots", "volume-group", "file-system"], description: "The layer that must keep headroom. A file system is checked against its readings; without any, its share and size are not checked." }, share: { type: "number", minimum: 0, maximum: 1, description: "The smallest share of the capacity that must be free. Exactly this share is enough." }, size: { $ref: "common.json#/$defs/size", description: "The smallest size that must be free, at layers measured in bytes." }, count: { type: "integer", minimum: 0, description: "The smallest number of volumes or slots that must be free, at layers that are counted." }, days: { type: "integer", minimum: 1, description: "The smallest number of days, from the day of the judgement, until a file system may be full by its readings: what counts is the day by which 5 in 100 of the futures drawn from them are full, so that the rule errs early. Exactly this many are enough." } } }, { title: "NoShrinkEntry", type: "object", description: "A volume, a volume group or a file system made smaller in exact bytes: also across a rename, a change of unit, or a deletion and re-creation in its place.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "no-shrink", description: "A volume, a volume group or a file system made smaller in exact bytes: also across a rename, a change of unit, or a deletion and re-creation in its place." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "allow-file-systems": { type: "array", items: { type: "string", enum: ["ext2", "ext3", "ext4", "btrfs", "ntfs", "swap"] }, description: "The types of file system that may be made smaller, among those whose own tools can do it." } } }, { title: "BootVolumeStaysEntry", type: "object", description: "A boot volume detached, swapped, moved, deleted, added to a volume group or given a new file system while its server runs.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "boot-volume-stays", description: "A boot volume detached, swapped, moved, deleted, added to a volume group or given a new file system while its server runs." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "ExclusiveAttachmentEntry", type: "object", description: "One volume attached to several servers, unless it is shareable, within its tier's limit, and holds a cluster-aware file system.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "exclusive-attachment", description: "One volume attached to several servers, unless it is shareable, within its tier's limit, and holds a cluster-aware file system." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "GroupTravelsWholeEntry", type: "object", description: "A volume group with members on different servers, or with some members attached and some not.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "group-travels-whole", description: "A volume group with members on different servers, or with some members attached and some not." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "SameSiteEntry", type: "object", description: "A volume attached to a server at another site.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "same-site", description: "A volume attached to a server at another site." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "GrowthStepEntry", type: "object", description: "A volume made larger in one change by more than a set factor or a set size.", additionalProperties: !1, required: ["rule"], minProperties: 2, properties: { rule: { const: "growth-step", description: "A volume made larger in one change by more than a set factor or a set size." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, times: { type: "number", minimum: 1, description: "The largest factor by which a volume may grow in one change." }, by: { $ref: "common.json#/$defs/size", description: "The largest size by which a volume may grow in one change." } } }, { title: "DetachedVolumeOwnedEntry", type: "object", description: "A volume that no server uses and that is still billed, unattached or attached only to stopped servers that cost nothing, without an owner, a reason or a retention date, or kept past that date.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "detached-volume-owned", description: "A volume that no server uses and that is still billed, unattached or attached only to stopped servers that cost nothing, without an owner, a reason or a retention date, or kept past that date." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "at-most": { type: "integer", minimum: 1, description: "How many days ahead a retention date may be at most." }, grace: { type: "integer", minimum: 0, default: 0, description: "How many days past the retention date are tolerated." } } }, { title: "DeletionPreparedEntry", type: "object", description: "The deletion of a volume that is attached on main, is protected, is to be kept longer, or leaves no record of its reason and of a recent enough backup; likewise a move to another site, and a file system deleted or reformatted on volumes that stay. Warns when a volume joins a group, or gets its first file system, and may already hold data.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "deletion-prepared", description: "The deletion of a volume that is attached on main, is protected, is to be kept longer, or leaves no record of its reason and of a recent enough backup; likewise a move to another site, and a file system deleted or reformatted on volumes that stay. Warns when a volume joins a group, or gets its first file system, and may already hold data." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "backup-within": { type: "integer", minimum: 0, description: "The greatest age, in days, of the backup on record on the day of the judgement; if left out, no backup is required." }, "attached-allowed": { type: "boolean", default: !1, description: "Whether a volume that is still attached on main may be deleted." } } }, { title: "DestructiveChangesFewEntry", type: "object", description: "More than a set number of changes in one branch that cannot be undone.", additionalProperties: !1, required: ["rule", "at-most"], properties: { rule: { const: "destructive-changes-few", description: "More than a set number of changes in one branch that cannot be undone." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "at-most": { type: "integer", minimum: 0, description: "How many volumes, groups and file systems one branch may delete, shrink or reformat. Exactly this many are allowed; what is lost together with its volume or group counts once." } } }, { title: "FreezeEntry", type: "object", description: "Changes that cannot be undone, or any changes, within a freeze period.", additionalProperties: !1, required: ["rule"], minProperties: 2, properties: { rule: { const: "freeze", description: "Changes that cannot be undone, or any changes, within a freeze period." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, from: { $ref: "common.json#/$defs/date", description: "The first day of the freeze." }, until: { $ref: "common.json#/$defs/date", description: "The last day of the freeze." }, "all-changes": { type: "boolean", default: !1, description: "Whether every change of storage is refused, not only those that cannot be undone." }, reason: { $ref: "common.json#/$defs/sentence", description: "Why there is a freeze; shown with each finding." } } }, { title: "GrowthFollowedThroughEntry", type: "object", description: "Provisioned capacity that is left unallocated: a volume group with too much allocated to no file system, an attached volume in no group and without a file system, a file system smaller than the volume under it.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "growth-followed-through", description: "Provisioned capacity that is left unallocated: a volume group with too much allocated to no file system, an attached volume in no group and without a file system, a file system smaller than the volume under it." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; warning if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "idle-share": { type: "number", minimum: 0, maximum: 1, default: 0.25, description: "The largest share of the provisioned capacity of a volume group that may be unallocated. Exactly this share is allowed." }, "idle-size": { $ref: "common.json#/$defs/size", default: "1 GiB", description: "The size that may be unallocated at any one place, for a partition table, a group's metadata or a last extent. Exactly this size is allowed." } } }, { title: "NamingEntry", type: "object", description: "A name of a server, a volume, a volume group or a mount point that breaks the estate's pattern.", additionalProperties: !1, required: ["rule"], minProperties: 2, properties: { rule: { const: "naming", description: "A name of a server, a volume, a volume group or a mount point that breaks the estate's pattern." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, server: { type: "string", minLength: 1, description: "The pattern (RE2) that a server's name must match from end to end." }, volume: { type: "string", minLength: 1, description: "The pattern (RE2) that a volume's name must match from end to end." }, "volume-group": { type: "string", minLength: 1, description: "The pattern (RE2) that a volume group's name must match from end to end." }, mount: { type: "string", minLength: 1, description: "The pattern (RE2) that the mount point of a file system must match from end to end." } } }, { title: "NoStaleRenameEntry", type: "object", description: "An old name under formerly: that another thing has taken up since.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "no-stale-rename", description: "An old name under formerly: that another thing has taken up since." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; warning if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "ShapeEntry", type: "object", description: "Whatever does not match a JSON Schema of your own: a rule without code, for one kind of thing or for changes.", additionalProperties: !1, required: ["rule", "schema", "of"], properties: { rule: { const: "shape", description: "Whatever does not match a JSON Schema of your own: a rule without code, for one kind of thing or for changes." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, of: { type: "string", enum: ["server", "volume", "volume-group", "file-system", "change"], description: "What is checked against the schema, each by itself." }, kinds: { type: "array", minItems: 1, items: { type: "string", enum: ["server-created", "server-renamed", "server-changed-team", "server-moved-site", "server-changed-type", "server-started", "server-stopped", "boot-swapped", "server-edited", "server-deleted", "volume-created", "volume-re-created", "volume-renamed", "volume-changed-team", "volume-moved-site", "volume-moved-tier", "volume-grown", "volume-shrunk", "volume-unprotected", "volume-edited", "handed-over", "detached", "attached", "volume-deleted", "group-created", "group-renamed", "member-left", "member-joined", "group-edited", "group-deleted", "file-system-created", "file-system-remounted", "file-system-edited", "file-system-remade", "file-system-grown", "file-system-shrunk", "file-system-deleted"] }, description: "Only changes of these kinds; all kinds if left out. Only with of: change." }, schema: { type: "object", description: "A JSON Schema (2020-12) that each must satisfy. It sees the keys of the estate files, sizes as numbers under size-gib, and servers, volumes or volume-group for what it is attached to or part of; for a change: change, subject, before and after. Patterns are RE2; $ref stays within the schema." }, message: { $ref: "common.json#/$defs/sentence", description: "The beginning of the message about what does not match." } } }, { title: "TierBoundsEntry", type: "object", description: "A volume whose size its tier does not offer, or a server that needs more IOPS than its volumes' tiers provide.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "tier-bounds", description: "A volume whose size its tier does not offer, or a server that needs more IOPS than its volumes' tiers provide." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "PolicyApartEntry", type: "object", description: "A looser policy and a change of storage in one branch.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "policy-apart", description: "A looser policy and a change of storage in one branch." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }] } } }, schema177 = { title: "RuleEntry", type: "object", required: ["rule"], examples: [{ rule: "no-shrink" }], discriminator: { propertyName: "rule" }, oneOf: [{ title: "MaxMonthlySpendEntry", type: "object", description: "A team, a site, a label or the whole estate whose monthly cost is over its limit.", additionalProperties: !1, required: ["rule", "limit"], properties: { rule: { const: "max-monthly-spend", description: "A team, a site, a label or the whole estate whose monthly cost is over its limit." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, limit: { $ref: "common.json#/$defs/amount", description: "The highest total monthly cost of everything in scope. Exactly this amount is allowed." }, each: { type: "string", enum: ["team", "site"], description: "Applies the limit to each team, or each site, in scope separately instead of to their total." }, "warn-from": { type: "number", exclusiveMinimum: 0, maximum: 1, description: "The share of the limit from which a warning is given." }, from: { $ref: "common.json#/$defs/date", description: "The first day on which the limit applies." }, until: { $ref: "common.json#/$defs/date", description: "The last day on which the limit applies." } } }, { title: "SpendUnderALimitEntry", type: "object", description: "Monthly cost that no spend limit covers: of a team, or of no team at all.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "spend-under-a-limit", description: "Monthly cost that no spend limit covers: of a team, or of no team at all." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "MinimumHeadroomEntry", type: "object", description: "Less headroom than required in a site's quota, a server's attachment slots, a volume group or a file system; or a file system that, by its readings, will be full too soon.", additionalProperties: !1, required: ["rule", "of"], properties: { rule: { const: "minimum-headroom", description: "Less headroom than required in a site's quota, a server's attachment slots, a volume group or a file system; or a file system that, by its readings, will be full too soon." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, of: { type: "string", enum: ["quota", "attachment-slots", "volume-group", "file-system"], description: "The layer that must keep headroom. A file system is checked against its readings; without any, its share and size are not checked." }, share: { type: "number", minimum: 0, maximum: 1, description: "The smallest share of the capacity that must be free. Exactly this share is enough." }, size: { $ref: "common.json#/$defs/size", description: "The smallest size that must be free, at layers measured in bytes." }, count: { type: "integer", minimum: 0, description: "The smallest number of volumes or slots that must be free, at layers that are counted." }, days: { type: "integer", minimum: 1, description: "The smallest number of days, from the day of the judgement, until a file system may be full by its readings: what counts is the day by which 5 in 100 of the futures drawn from them are full, so that the rule errs early. Exactly this many are enough." } } }, { title: "NoShrinkEntry", type: "object", description: "A volume, a volume group or a file system made smaller in exact bytes: also across a rename, a change of unit, or a deletion and re-creation in its place.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "no-shrink", description: "A volume, a volume group or a file system made smaller in exact bytes: also across a rename, a change of unit, or a deletion and re-creation in its place." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "allow-file-systems": { type: "array", items: { type: "string", enum: ["ext2", "ext3", "ext4", "btrfs", "ntfs", "swap"] }, description: "The types of file system that may be made smaller, among those whose own tools can do it." } } }, { title: "BootVolumeStaysEntry", type: "object", description: "A boot volume detached, swapped, moved, deleted, added to a volume group or given a new file system while its server runs.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "boot-volume-stays", description: "A boot volume detached, swapped, moved, deleted, added to a volume group or given a new file system while its server runs." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "ExclusiveAttachmentEntry", type: "object", description: "One volume attached to several servers, unless it is shareable, within its tier's limit, and holds a cluster-aware file system.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "exclusive-attachment", description: "One volume attached to several servers, unless it is shareable, within its tier's limit, and holds a cluster-aware file system." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "GroupTravelsWholeEntry", type: "object", description: "A volume group with members on different servers, or with some members attached and some not.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "group-travels-whole", description: "A volume group with members on different servers, or with some members attached and some not." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "SameSiteEntry", type: "object", description: "A volume attached to a server at another site.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "same-site", description: "A volume attached to a server at another site." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "GrowthStepEntry", type: "object", description: "A volume made larger in one change by more than a set factor or a set size.", additionalProperties: !1, required: ["rule"], minProperties: 2, properties: { rule: { const: "growth-step", description: "A volume made larger in one change by more than a set factor or a set size." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, times: { type: "number", minimum: 1, description: "The largest factor by which a volume may grow in one change." }, by: { $ref: "common.json#/$defs/size", description: "The largest size by which a volume may grow in one change." } } }, { title: "DetachedVolumeOwnedEntry", type: "object", description: "A volume that no server uses and that is still billed, unattached or attached only to stopped servers that cost nothing, without an owner, a reason or a retention date, or kept past that date.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "detached-volume-owned", description: "A volume that no server uses and that is still billed, unattached or attached only to stopped servers that cost nothing, without an owner, a reason or a retention date, or kept past that date." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "at-most": { type: "integer", minimum: 1, description: "How many days ahead a retention date may be at most." }, grace: { type: "integer", minimum: 0, default: 0, description: "How many days past the retention date are tolerated." } } }, { title: "DeletionPreparedEntry", type: "object", description: "The deletion of a volume that is attached on main, is protected, is to be kept longer, or leaves no record of its reason and of a recent enough backup; likewise a move to another site, and a file system deleted or reformatted on volumes that stay. Warns when a volume joins a group, or gets its first file system, and may already hold data.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "deletion-prepared", description: "The deletion of a volume that is attached on main, is protected, is to be kept longer, or leaves no record of its reason and of a recent enough backup; likewise a move to another site, and a file system deleted or reformatted on volumes that stay. Warns when a volume joins a group, or gets its first file system, and may already hold data." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "backup-within": { type: "integer", minimum: 0, description: "The greatest age, in days, of the backup on record on the day of the judgement; if left out, no backup is required." }, "attached-allowed": { type: "boolean", default: !1, description: "Whether a volume that is still attached on main may be deleted." } } }, { title: "DestructiveChangesFewEntry", type: "object", description: "More than a set number of changes in one branch that cannot be undone.", additionalProperties: !1, required: ["rule", "at-most"], properties: { rule: { const: "destructive-changes-few", description: "More than a set number of changes in one branch that cannot be undone." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "at-most": { type: "integer", minimum: 0, description: "How many volumes, groups and file systems one branch may delete, shrink or reformat. Exactly this many are allowed; what is lost together with its volume or group counts once." } } }, { title: "FreezeEntry", type: "object", description: "Changes that cannot be undone, or any changes, within a freeze period.", additionalProperties: !1, required: ["rule"], minProperties: 2, properties: { rule: { const: "freeze", description: "Changes that cannot be undone, or any changes, within a freeze period." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, from: { $ref: "common.json#/$defs/date", description: "The first day of the freeze." }, until: { $ref: "common.json#/$defs/date", description: "The last day of the freeze." }, "all-changes": { type: "boolean", default: !1, description: "Whether every change of storage is refused, not only those that cannot be undone." }, reason: { $ref: "common.json#/$defs/sentence", description: "Why there is a freeze; shown with each finding." } } }, { title: "GrowthFollowedThroughEntry", type: "object", description: "Provisioned capacity that is left unallocated: a volume group with too much allocated to no file system, an attached volume in no group and without a file system, a file system smaller than the volume under it.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "growth-followed-through", description: "Provisioned capacity that is left unallocated: a volume group with too much allocated to no file system, an attached volume in no group and without a file system, a file system smaller than the volume under it." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; warning if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "idle-share": { type: "number", minimum: 0, maximum: 1, default: 0.25, description: "The largest share of the provisioned capacity of a volume group that may be unallocated. Exactly this share is allowed." }, "idle-size": { $ref: "common.json#/$defs/size", default: "1 GiB", description: "The size that may be unallocated at any one place, for a partition table, a group's metadata or a last extent. Exactly this size is allowed." } } }, { title: "NamingEntry", type: "object", description: "A name of a server, a volume, a volume group or a mount point that breaks the estate's pattern.", additionalProperties: !1, required: ["rule"], minProperties: 2, properties: { rule: { const: "naming", description: "A name of a server, a volume, a volume group or a mount point that breaks the estate's pattern." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, server: { type: "string", minLength: 1, description: "The pattern (RE2) that a server's name must match from end to end." }, volume: { type: "string", minLength: 1, description: "The pattern (RE2) that a volume's name must match from end to end." }, "volume-group": { type: "string", minLength: 1, description: "The pattern (RE2) that a volume group's name must match from end to end." }, mount: { type: "string", minLength: 1, description: "The pattern (RE2) that the mount point of a file system must match from end to end." } } }, { title: "NoStaleRenameEntry", type: "object", description: "An old name under formerly: that another thing has taken up since.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "no-stale-rename", description: "An old name under formerly: that another thing has taken up since." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; warning if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "ShapeEntry", type: "object", description: "Whatever does not match a JSON Schema of your own: a rule without code, for one kind of thing or for changes.", additionalProperties: !1, required: ["rule", "schema", "of"], properties: { rule: { const: "shape", description: "Whatever does not match a JSON Schema of your own: a rule without code, for one kind of thing or for changes." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, of: { type: "string", enum: ["server", "volume", "volume-group", "file-system", "change"], description: "What is checked against the schema, each by itself." }, kinds: { type: "array", minItems: 1, items: { type: "string", enum: ["server-created", "server-renamed", "server-changed-team", "server-moved-site", "server-changed-type", "server-started", "server-stopped", "boot-swapped", "server-edited", "server-deleted", "volume-created", "volume-re-created", "volume-renamed", "volume-changed-team", "volume-moved-site", "volume-moved-tier", "volume-grown", "volume-shrunk", "volume-unprotected", "volume-edited", "handed-over", "detached", "attached", "volume-deleted", "group-created", "group-renamed", "member-left", "member-joined", "group-edited", "group-deleted", "file-system-created", "file-system-remounted", "file-system-edited", "file-system-remade", "file-system-grown", "file-system-shrunk", "file-system-deleted"] }, description: "Only changes of these kinds; all kinds if left out. Only with of: change." }, schema: { type: "object", description: "A JSON Schema (2020-12) that each must satisfy. It sees the keys of the estate files, sizes as numbers under size-gib, and servers, volumes or volume-group for what it is attached to or part of; for a change: change, subject, before and after. Patterns are RE2; $ref stays within the schema." }, message: { $ref: "common.json#/$defs/sentence", description: "The beginning of the message about what does not match." } } }, { title: "TierBoundsEntry", type: "object", description: "A volume whose size its tier does not offer, or a server that needs more IOPS than its volumes' tiers provide.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "tier-bounds", description: "A volume whose size its tier does not offer, or a server that needs more IOPS than its volumes' tiers provide." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "PolicyApartEntry", type: "object", description: "A looser policy and a change of storage in one branch.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "policy-apart", description: "A looser policy and a change of storage in one branch." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }] }, schema179 = { title: "ScopeDeclaration", type: "object", additionalProperties: !1, description: "What the rule applies to; everything if left out. All keys given must match.", properties: { teams: { $ref: "#/$defs/names", description: "Only what belongs to one of these teams." }, sites: { $ref: "#/$defs/names", description: "Only what is at one of these sites." }, tiers: { $ref: "#/$defs/names", description: "Only volumes of one of these tiers." }, labels: { type: "object", propertyNames: { $ref: "common.json#/$defs/name" }, additionalProperties: { type: ["string", "array"], items: { type: "string" }, minItems: 1 }, description: "Only what has each of these labels, with the value or one of the values." } } }, schema180 = { type: "array", minItems: 1, items: { $ref: "common.json#/$defs/name" } };
+var rule_pack = validate69, schema177 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "rule-pack.json", title: "RulePackFile", description: "A rule pack: rules with their parameters, limits and scope.", type: "object", additionalProperties: !1, properties: { use: { type: "array", items: { $ref: "common.json#/$defs/name" }, description: "Packs that ship with Ullage, by name; what follows adds to them or overrides them by name." }, rules: { type: "array", items: { $ref: "#/$defs/entry" }, description: "The rules of this pack." } }, $defs: { names: { type: "array", minItems: 1, items: { $ref: "common.json#/$defs/name" } }, scope: { title: "ScopeDeclaration", type: "object", additionalProperties: !1, description: "What the rule applies to; everything if left out. All keys given must match.", properties: { teams: { $ref: "#/$defs/names", description: "Only what belongs to one of these teams." }, sites: { $ref: "#/$defs/names", description: "Only what is at one of these sites." }, tiers: { $ref: "#/$defs/names", description: "Only volumes of one of these tiers." }, labels: { type: "object", propertyNames: { $ref: "common.json#/$defs/name" }, additionalProperties: { type: ["string", "array"], items: { type: "string" }, minItems: 1 }, description: "Only what has each of these labels, with the value or one of the values." } } }, entry: { title: "RuleEntry", type: "object", required: ["rule"], examples: [{ rule: "no-shrink" }], discriminator: { propertyName: "rule" }, oneOf: [{ title: "MaxMonthlySpendEntry", type: "object", description: "A team, a site, a label or the whole estate whose monthly cost is over its limit.", additionalProperties: !1, required: ["rule", "limit"], properties: { rule: { const: "max-monthly-spend", description: "A team, a site, a label or the whole estate whose monthly cost is over its limit." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, limit: { $ref: "common.json#/$defs/amount", description: "The highest total monthly cost of everything in scope. Exactly this amount is allowed." }, each: { type: "string", enum: ["team", "site"], description: "Applies the limit to each team, or each site, in scope separately instead of to their total." }, "warn-from": { type: "number", exclusiveMinimum: 0, maximum: 1, description: "The share of the limit from which a warning is given." }, from: { $ref: "common.json#/$defs/date", description: "The first day on which the limit applies." }, until: { $ref: "common.json#/$defs/date", description: "The last day on which the limit applies." } } }, { title: "SpendUnderALimitEntry", type: "object", description: "Monthly cost that no spend limit covers: of a team, or of no team at all.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "spend-under-a-limit", description: "Monthly cost that no spend limit covers: of a team, or of no team at all." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "MinimumHeadroomEntry", type: "object", description: "Less headroom than required in a site's quota, a server's attachment slots, a volume group or a file system; or a file system that, by its readings, will be full too soon.", additionalProperties: !1, required: ["rule", "of"], properties: { rule: { const: "minimum-headroom", description: "Less headroom than required in a site's quota, a server's attachment slots, a volume group or a file system; or a file system that, by its readings, will be full too soon." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, of: { type: "string", enum: ["quota", "attachment-slots", "volume-group", "file-system"], description: "The layer that must keep headroom. A file system is checked against its readings; without any, its share and size are not checked." }, share: { type: "number", minimum: 0, maximum: 1, description: "The smallest share of the capacity that must be free. Exactly this share is enough." }, size: { $ref: "common.json#/$defs/size", description: "The smallest size that must be free, at layers measured in bytes." }, count: { type: "integer", minimum: 0, description: "The smallest number of volumes or slots that must be free, at layers that are counted." }, days: { type: "integer", minimum: 1, description: "The smallest number of days, from the day of the judgement, until a file system may be full by its readings: what counts is the day by which 5 in 100 of the futures drawn from them are full, so that the rule errs early. Exactly this many are enough." } } }, { title: "NoShrinkEntry", type: "object", description: "A volume, a volume group or a file system made smaller in exact bytes: also across a rename, a change of unit, or a deletion and re-creation in its place.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "no-shrink", description: "A volume, a volume group or a file system made smaller in exact bytes: also across a rename, a change of unit, or a deletion and re-creation in its place." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "allow-file-systems": { type: "array", items: { type: "string", enum: ["ext2", "ext3", "ext4", "btrfs", "ntfs", "swap"] }, description: "The types of file system that may be made smaller, among those whose own tools can do it." } } }, { title: "BootVolumeStaysEntry", type: "object", description: "A boot volume detached, swapped, moved, deleted, added to a volume group or given a new file system while its server runs.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "boot-volume-stays", description: "A boot volume detached, swapped, moved, deleted, added to a volume group or given a new file system while its server runs." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "ExclusiveAttachmentEntry", type: "object", description: "One volume attached to several servers, unless it is shareable, within its tier's limit, and holds a cluster-aware file system.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "exclusive-attachment", description: "One volume attached to several servers, unless it is shareable, within its tier's limit, and holds a cluster-aware file system." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "GroupTravelsWholeEntry", type: "object", description: "A volume group with members on different servers, or with some members attached and some not.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "group-travels-whole", description: "A volume group with members on different servers, or with some members attached and some not." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "SameSiteEntry", type: "object", description: "A volume attached to a server at another site.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "same-site", description: "A volume attached to a server at another site." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "GrowthStepEntry", type: "object", description: "A volume made larger in one change by more than a set factor or a set size.", additionalProperties: !1, required: ["rule"], minProperties: 2, properties: { rule: { const: "growth-step", description: "A volume made larger in one change by more than a set factor or a set size." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, times: { type: "number", minimum: 1, description: "The largest factor by which a volume may grow in one change." }, by: { $ref: "common.json#/$defs/size", description: "The largest size by which a volume may grow in one change." } } }, { title: "DetachedVolumeOwnedEntry", type: "object", description: "A volume that no server uses and that is still billed, unattached or attached only to stopped servers that cost nothing, without an owner, a reason or a retention date, or kept past that date.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "detached-volume-owned", description: "A volume that no server uses and that is still billed, unattached or attached only to stopped servers that cost nothing, without an owner, a reason or a retention date, or kept past that date." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "at-most": { type: "integer", minimum: 1, description: "How many days ahead a retention date may be at most." }, grace: { type: "integer", minimum: 0, default: 0, description: "How many days past the retention date are tolerated." } } }, { title: "DeletionPreparedEntry", type: "object", description: "The deletion of a volume that is attached on main, is protected, is to be kept longer, or leaves no record of its reason and of a recent enough backup; likewise a move to another site, and a file system deleted or reformatted on volumes that stay. Warns when a volume joins a group, or gets its first file system, and may already hold data.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "deletion-prepared", description: "The deletion of a volume that is attached on main, is protected, is to be kept longer, or leaves no record of its reason and of a recent enough backup; likewise a move to another site, and a file system deleted or reformatted on volumes that stay. Warns when a volume joins a group, or gets its first file system, and may already hold data." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "backup-within": { type: "integer", minimum: 0, description: "The greatest age, in days, of the backup on record on the day of the judgement; if left out, no backup is required." }, "attached-allowed": { type: "boolean", default: !1, description: "Whether a volume that is still attached on main may be deleted." } } }, { title: "DestructiveChangesFewEntry", type: "object", description: "More than a set number of changes in one branch that cannot be undone.", additionalProperties: !1, required: ["rule", "at-most"], properties: { rule: { const: "destructive-changes-few", description: "More than a set number of changes in one branch that cannot be undone." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "at-most": { type: "integer", minimum: 0, description: "How many volumes, groups and file systems one branch may delete, shrink or reformat. Exactly this many are allowed; what is lost together with its volume or group counts once." } } }, { title: "FreezeEntry", type: "object", description: "Changes that cannot be undone, or any changes, within a freeze period.", additionalProperties: !1, required: ["rule"], minProperties: 2, properties: { rule: { const: "freeze", description: "Changes that cannot be undone, or any changes, within a freeze period." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, from: { $ref: "common.json#/$defs/date", description: "The first day of the freeze." }, until: { $ref: "common.json#/$defs/date", description: "The last day of the freeze." }, "all-changes": { type: "boolean", default: !1, description: "Whether every change of storage is refused, not only those that cannot be undone." }, reason: { $ref: "common.json#/$defs/sentence", description: "Why there is a freeze; shown with each finding." } } }, { title: "GrowthFollowedThroughEntry", type: "object", description: "Provisioned capacity that is left unallocated: a volume group with too much allocated to no file system, an attached volume in no group and without a file system, a file system smaller than the volume under it.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "growth-followed-through", description: "Provisioned capacity that is left unallocated: a volume group with too much allocated to no file system, an attached volume in no group and without a file system, a file system smaller than the volume under it." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; warning if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "idle-share": { type: "number", minimum: 0, maximum: 1, default: 0.25, description: "The largest share of the provisioned capacity of a volume group that may be unallocated. Exactly this share is allowed." }, "idle-size": { $ref: "common.json#/$defs/size", default: "1 GiB", description: "The size that may be unallocated at any one place, for a partition table, a group's metadata or a last extent. Exactly this size is allowed." } } }, { title: "NamingEntry", type: "object", description: "A name of a server, a volume, a volume group or a mount point that breaks the estate's pattern.", additionalProperties: !1, required: ["rule"], minProperties: 2, properties: { rule: { const: "naming", description: "A name of a server, a volume, a volume group or a mount point that breaks the estate's pattern." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, server: { type: "string", minLength: 1, description: "The pattern (RE2) that a server's name must match from end to end." }, volume: { type: "string", minLength: 1, description: "The pattern (RE2) that a volume's name must match from end to end." }, "volume-group": { type: "string", minLength: 1, description: "The pattern (RE2) that a volume group's name must match from end to end." }, mount: { type: "string", minLength: 1, description: "The pattern (RE2) that the mount point of a file system must match from end to end." } } }, { title: "NoStaleRenameEntry", type: "object", description: "An old name under formerly: that another thing has taken up since.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "no-stale-rename", description: "An old name under formerly: that another thing has taken up since." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; warning if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "ShapeEntry", type: "object", description: "Whatever does not match a JSON Schema of your own: a rule without code, for one kind of thing or for changes.", additionalProperties: !1, required: ["rule", "schema", "of"], properties: { rule: { const: "shape", description: "Whatever does not match a JSON Schema of your own: a rule without code, for one kind of thing or for changes." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, of: { type: "string", enum: ["server", "volume", "volume-group", "file-system", "change"], description: "What is checked against the schema, each by itself." }, kinds: { type: "array", minItems: 1, items: { type: "string", enum: ["server-created", "server-renamed", "server-changed-id", "server-changed-team", "server-moved-site", "server-changed-type", "server-started", "server-stopped", "boot-swapped", "server-edited", "server-deleted", "volume-created", "volume-re-created", "volume-renamed", "volume-changed-id", "volume-changed-team", "volume-moved-site", "volume-moved-tier", "volume-grown", "volume-shrunk", "volume-unprotected", "volume-edited", "handed-over", "detached", "attached", "volume-deleted", "group-created", "group-renamed", "member-left", "member-joined", "group-edited", "group-deleted", "file-system-created", "file-system-remounted", "file-system-edited", "file-system-remade", "file-system-grown", "file-system-shrunk", "file-system-deleted"] }, description: "Only changes of these kinds; all kinds if left out. Only with of: change." }, schema: { type: "object", description: "A JSON Schema (2020-12) that each must satisfy. It sees the keys of the estate files, sizes as numbers under size-gib, and servers, volumes or volume-group for what it is attached to or part of; for a change: change, subject, before and after. Patterns are RE2; $ref stays within the schema." }, message: { $ref: "common.json#/$defs/sentence", description: "The beginning of the message about what does not match." } } }, { title: "TierBoundsEntry", type: "object", description: "A volume whose size its tier does not offer, or a server that needs more IOPS than its volumes' tiers provide.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "tier-bounds", description: "A volume whose size its tier does not offer, or a server that needs more IOPS than its volumes' tiers provide." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "PolicyApartEntry", type: "object", description: "A looser policy and a change of storage in one branch.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "policy-apart", description: "A looser policy and a change of storage in one branch." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }] } } }, schema179 = { title: "RuleEntry", type: "object", required: ["rule"], examples: [{ rule: "no-shrink" }], discriminator: { propertyName: "rule" }, oneOf: [{ title: "MaxMonthlySpendEntry", type: "object", description: "A team, a site, a label or the whole estate whose monthly cost is over its limit.", additionalProperties: !1, required: ["rule", "limit"], properties: { rule: { const: "max-monthly-spend", description: "A team, a site, a label or the whole estate whose monthly cost is over its limit." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, limit: { $ref: "common.json#/$defs/amount", description: "The highest total monthly cost of everything in scope. Exactly this amount is allowed." }, each: { type: "string", enum: ["team", "site"], description: "Applies the limit to each team, or each site, in scope separately instead of to their total." }, "warn-from": { type: "number", exclusiveMinimum: 0, maximum: 1, description: "The share of the limit from which a warning is given." }, from: { $ref: "common.json#/$defs/date", description: "The first day on which the limit applies." }, until: { $ref: "common.json#/$defs/date", description: "The last day on which the limit applies." } } }, { title: "SpendUnderALimitEntry", type: "object", description: "Monthly cost that no spend limit covers: of a team, or of no team at all.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "spend-under-a-limit", description: "Monthly cost that no spend limit covers: of a team, or of no team at all." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "MinimumHeadroomEntry", type: "object", description: "Less headroom than required in a site's quota, a server's attachment slots, a volume group or a file system; or a file system that, by its readings, will be full too soon.", additionalProperties: !1, required: ["rule", "of"], properties: { rule: { const: "minimum-headroom", description: "Less headroom than required in a site's quota, a server's attachment slots, a volume group or a file system; or a file system that, by its readings, will be full too soon." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, of: { type: "string", enum: ["quota", "attachment-slots", "volume-group", "file-system"], description: "The layer that must keep headroom. A file system is checked against its readings; without any, its share and size are not checked." }, share: { type: "number", minimum: 0, maximum: 1, description: "The smallest share of the capacity that must be free. Exactly this share is enough." }, size: { $ref: "common.json#/$defs/size", description: "The smallest size that must be free, at layers measured in bytes." }, count: { type: "integer", minimum: 0, description: "The smallest number of volumes or slots that must be free, at layers that are counted." }, days: { type: "integer", minimum: 1, description: "The smallest number of days, from the day of the judgement, until a file system may be full by its readings: what counts is the day by which 5 in 100 of the futures drawn from them are full, so that the rule errs early. Exactly this many are enough." } } }, { title: "NoShrinkEntry", type: "object", description: "A volume, a volume group or a file system made smaller in exact bytes: also across a rename, a change of unit, or a deletion and re-creation in its place.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "no-shrink", description: "A volume, a volume group or a file system made smaller in exact bytes: also across a rename, a change of unit, or a deletion and re-creation in its place." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "allow-file-systems": { type: "array", items: { type: "string", enum: ["ext2", "ext3", "ext4", "btrfs", "ntfs", "swap"] }, description: "The types of file system that may be made smaller, among those whose own tools can do it." } } }, { title: "BootVolumeStaysEntry", type: "object", description: "A boot volume detached, swapped, moved, deleted, added to a volume group or given a new file system while its server runs.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "boot-volume-stays", description: "A boot volume detached, swapped, moved, deleted, added to a volume group or given a new file system while its server runs." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "ExclusiveAttachmentEntry", type: "object", description: "One volume attached to several servers, unless it is shareable, within its tier's limit, and holds a cluster-aware file system.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "exclusive-attachment", description: "One volume attached to several servers, unless it is shareable, within its tier's limit, and holds a cluster-aware file system." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "GroupTravelsWholeEntry", type: "object", description: "A volume group with members on different servers, or with some members attached and some not.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "group-travels-whole", description: "A volume group with members on different servers, or with some members attached and some not." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "SameSiteEntry", type: "object", description: "A volume attached to a server at another site.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "same-site", description: "A volume attached to a server at another site." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "GrowthStepEntry", type: "object", description: "A volume made larger in one change by more than a set factor or a set size.", additionalProperties: !1, required: ["rule"], minProperties: 2, properties: { rule: { const: "growth-step", description: "A volume made larger in one change by more than a set factor or a set size." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, times: { type: "number", minimum: 1, description: "The largest factor by which a volume may grow in one change." }, by: { $ref: "common.json#/$defs/size", description: "The largest size by which a volume may grow in one change." } } }, { title: "DetachedVolumeOwnedEntry", type: "object", description: "A volume that no server uses and that is still billed, unattached or attached only to stopped servers that cost nothing, without an owner, a reason or a retention date, or kept past that date.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "detached-volume-owned", description: "A volume that no server uses and that is still billed, unattached or attached only to stopped servers that cost nothing, without an owner, a reason or a retention date, or kept past that date." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "at-most": { type: "integer", minimum: 1, description: "How many days ahead a retention date may be at most." }, grace: { type: "integer", minimum: 0, default: 0, description: "How many days past the retention date are tolerated." } } }, { title: "DeletionPreparedEntry", type: "object", description: "The deletion of a volume that is attached on main, is protected, is to be kept longer, or leaves no record of its reason and of a recent enough backup; likewise a move to another site, and a file system deleted or reformatted on volumes that stay. Warns when a volume joins a group, or gets its first file system, and may already hold data.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "deletion-prepared", description: "The deletion of a volume that is attached on main, is protected, is to be kept longer, or leaves no record of its reason and of a recent enough backup; likewise a move to another site, and a file system deleted or reformatted on volumes that stay. Warns when a volume joins a group, or gets its first file system, and may already hold data." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "backup-within": { type: "integer", minimum: 0, description: "The greatest age, in days, of the backup on record on the day of the judgement; if left out, no backup is required." }, "attached-allowed": { type: "boolean", default: !1, description: "Whether a volume that is still attached on main may be deleted." } } }, { title: "DestructiveChangesFewEntry", type: "object", description: "More than a set number of changes in one branch that cannot be undone.", additionalProperties: !1, required: ["rule", "at-most"], properties: { rule: { const: "destructive-changes-few", description: "More than a set number of changes in one branch that cannot be undone." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "at-most": { type: "integer", minimum: 0, description: "How many volumes, groups and file systems one branch may delete, shrink or reformat. Exactly this many are allowed; what is lost together with its volume or group counts once." } } }, { title: "FreezeEntry", type: "object", description: "Changes that cannot be undone, or any changes, within a freeze period.", additionalProperties: !1, required: ["rule"], minProperties: 2, properties: { rule: { const: "freeze", description: "Changes that cannot be undone, or any changes, within a freeze period." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, from: { $ref: "common.json#/$defs/date", description: "The first day of the freeze." }, until: { $ref: "common.json#/$defs/date", description: "The last day of the freeze." }, "all-changes": { type: "boolean", default: !1, description: "Whether every change of storage is refused, not only those that cannot be undone." }, reason: { $ref: "common.json#/$defs/sentence", description: "Why there is a freeze; shown with each finding." } } }, { title: "GrowthFollowedThroughEntry", type: "object", description: "Provisioned capacity that is left unallocated: a volume group with too much allocated to no file system, an attached volume in no group and without a file system, a file system smaller than the volume under it.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "growth-followed-through", description: "Provisioned capacity that is left unallocated: a volume group with too much allocated to no file system, an attached volume in no group and without a file system, a file system smaller than the volume under it." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; warning if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "idle-share": { type: "number", minimum: 0, maximum: 1, default: 0.25, description: "The largest share of the provisioned capacity of a volume group that may be unallocated. Exactly this share is allowed." }, "idle-size": { $ref: "common.json#/$defs/size", default: "1 GiB", description: "The size that may be unallocated at any one place, for a partition table, a group's metadata or a last extent. Exactly this size is allowed." } } }, { title: "NamingEntry", type: "object", description: "A name of a server, a volume, a volume group or a mount point that breaks the estate's pattern.", additionalProperties: !1, required: ["rule"], minProperties: 2, properties: { rule: { const: "naming", description: "A name of a server, a volume, a volume group or a mount point that breaks the estate's pattern." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, server: { type: "string", minLength: 1, description: "The pattern (RE2) that a server's name must match from end to end." }, volume: { type: "string", minLength: 1, description: "The pattern (RE2) that a volume's name must match from end to end." }, "volume-group": { type: "string", minLength: 1, description: "The pattern (RE2) that a volume group's name must match from end to end." }, mount: { type: "string", minLength: 1, description: "The pattern (RE2) that the mount point of a file system must match from end to end." } } }, { title: "NoStaleRenameEntry", type: "object", description: "An old name under formerly: that another thing has taken up since.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "no-stale-rename", description: "An old name under formerly: that another thing has taken up since." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; warning if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "ShapeEntry", type: "object", description: "Whatever does not match a JSON Schema of your own: a rule without code, for one kind of thing or for changes.", additionalProperties: !1, required: ["rule", "schema", "of"], properties: { rule: { const: "shape", description: "Whatever does not match a JSON Schema of your own: a rule without code, for one kind of thing or for changes." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, of: { type: "string", enum: ["server", "volume", "volume-group", "file-system", "change"], description: "What is checked against the schema, each by itself." }, kinds: { type: "array", minItems: 1, items: { type: "string", enum: ["server-created", "server-renamed", "server-changed-id", "server-changed-team", "server-moved-site", "server-changed-type", "server-started", "server-stopped", "boot-swapped", "server-edited", "server-deleted", "volume-created", "volume-re-created", "volume-renamed", "volume-changed-id", "volume-changed-team", "volume-moved-site", "volume-moved-tier", "volume-grown", "volume-shrunk", "volume-unprotected", "volume-edited", "handed-over", "detached", "attached", "volume-deleted", "group-created", "group-renamed", "member-left", "member-joined", "group-edited", "group-deleted", "file-system-created", "file-system-remounted", "file-system-edited", "file-system-remade", "file-system-grown", "file-system-shrunk", "file-system-deleted"] }, description: "Only changes of these kinds; all kinds if left out. Only with of: change." }, schema: { type: "object", description: "A JSON Schema (2020-12) that each must satisfy. It sees the keys of the estate files, sizes as numbers under size-gib, and servers, volumes or volume-group for what it is attached to or part of; for a change: change, subject, before and after. Patterns are RE2; $ref stays within the schema." }, message: { $ref: "common.json#/$defs/sentence", description: "The beginning of the message about what does not match." } } }, { title: "TierBoundsEntry", type: "object", description: "A volume whose size its tier does not offer, or a server that needs more IOPS than its volumes' tiers provide.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "tier-bounds", description: "A volume whose size its tier does not offer, or a server that needs more IOPS than its volumes' tiers provide." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "PolicyApartEntry", type: "object", description: "A looser policy and a change of storage in one branch.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "policy-apart", description: "A looser policy and a change of storage in one branch." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }] }, schema181 = { title: "ScopeDeclaration", type: "object", additionalProperties: !1, description: "What the rule applies to; everything if left out. All keys given must match.", properties: { teams: { $ref: "#/$defs/names", description: "Only what belongs to one of these teams." }, sites: { $ref: "#/$defs/names", description: "Only what is at one of these sites." }, tiers: { $ref: "#/$defs/names", description: "Only volumes of one of these tiers." }, labels: { type: "object", propertyNames: { $ref: "common.json#/$defs/name" }, additionalProperties: { type: ["string", "array"], items: { type: "string" }, minItems: 1 }, description: "Only what has each of these labels, with the value or one of the values." } } }, schema182 = { type: "array", minItems: 1, items: { $ref: "common.json#/$defs/name" } };
 function validate72(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate72.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), Array.isArray(data)) {
     if (data.length < 1) {
-      let err0 = { instancePath, schemaPath: "#/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items", schema: 1, parentSchema: schema180, data };
+      let err0 = { instancePath, schemaPath: "#/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items", schema: 1, parentSchema: schema182, data };
       vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
     }
     let len0 = data.length;
@@ -3904,7 +3928,7 @@ function validate72(data, { instancePath = "", parentData, parentDataProperty, r
       }
     }
   } else {
-    let err3 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema180.type, parentSchema: schema180, data };
+    let err3 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema182.type, parentSchema: schema182, data };
     vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
   }
   return validate72.errors = vErrors, errors === 0;
@@ -3915,7 +3939,7 @@ function validate71(data, { instancePath = "", parentData, parentDataProperty, r
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     for (let key0 in data)
       if (!(key0 === "teams" || key0 === "sites" || key0 === "tiers" || key0 === "labels")) {
-        let err0 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema179, data };
+        let err0 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema181, data };
         vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
       }
     if (data.teams !== void 0 && (validate72(data.teams, { instancePath: instancePath + "/teams", parentData: data, parentDataProperty: "teams", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate72.errors : vErrors.concat(validate72.errors), errors = vErrors.length)), data.sites !== void 0 && (validate72(data.sites, { instancePath: instancePath + "/sites", parentData: data, parentDataProperty: "sites", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate72.errors : vErrors.concat(validate72.errors), errors = vErrors.length)), data.tiers !== void 0 && (validate72(data.tiers, { instancePath: instancePath + "/tiers", parentData: data, parentDataProperty: "tiers", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate72.errors : vErrors.concat(validate72.errors), errors = vErrors.length)), data.labels !== void 0) {
@@ -3934,38 +3958,38 @@ function validate71(data, { instancePath = "", parentData, parentDataProperty, r
           }
           var valid1 = _errs7 === errors;
           if (!valid1) {
-            let err3 = { instancePath: instancePath + "/labels", schemaPath: "#/properties/labels/propertyNames", keyword: "propertyNames", params: { propertyName: key1 }, message: "property name must be valid", schema: schema179.properties.labels.propertyNames, parentSchema: schema179.properties.labels, data: data3 };
+            let err3 = { instancePath: instancePath + "/labels", schemaPath: "#/properties/labels/propertyNames", keyword: "propertyNames", params: { propertyName: key1 }, message: "property name must be valid", schema: schema181.properties.labels.propertyNames, parentSchema: schema181.properties.labels, data: data3 };
             vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
           }
         }
         for (let key2 in data3) {
           let data4 = data3[key2];
           if (typeof data4 != "string" && !Array.isArray(data4)) {
-            let err4 = { instancePath: instancePath + "/labels/" + key2.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/labels/additionalProperties/type", keyword: "type", params: { type: schema179.properties.labels.additionalProperties.type }, message: "must be string,array", schema: schema179.properties.labels.additionalProperties.type, parentSchema: schema179.properties.labels.additionalProperties, data: data4 };
+            let err4 = { instancePath: instancePath + "/labels/" + key2.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/labels/additionalProperties/type", keyword: "type", params: { type: schema181.properties.labels.additionalProperties.type }, message: "must be string,array", schema: schema181.properties.labels.additionalProperties.type, parentSchema: schema181.properties.labels.additionalProperties, data: data4 };
             vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
           }
           if (Array.isArray(data4)) {
             if (data4.length < 1) {
-              let err5 = { instancePath: instancePath + "/labels/" + key2.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/labels/additionalProperties/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items", schema: 1, parentSchema: schema179.properties.labels.additionalProperties, data: data4 };
+              let err5 = { instancePath: instancePath + "/labels/" + key2.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/labels/additionalProperties/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items", schema: 1, parentSchema: schema181.properties.labels.additionalProperties, data: data4 };
               vErrors === null ? vErrors = [err5] : vErrors.push(err5), errors++;
             }
             let len0 = data4.length;
             for (let i0 = 0; i0 < len0; i0++) {
               let data5 = data4[i0];
               if (typeof data5 != "string") {
-                let err6 = { instancePath: instancePath + "/labels/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/" + i0, schemaPath: "#/properties/labels/additionalProperties/items/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema179.properties.labels.additionalProperties.items.type, parentSchema: schema179.properties.labels.additionalProperties.items, data: data5 };
+                let err6 = { instancePath: instancePath + "/labels/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/" + i0, schemaPath: "#/properties/labels/additionalProperties/items/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema181.properties.labels.additionalProperties.items.type, parentSchema: schema181.properties.labels.additionalProperties.items, data: data5 };
                 vErrors === null ? vErrors = [err6] : vErrors.push(err6), errors++;
               }
             }
           }
         }
       } else {
-        let err7 = { instancePath: instancePath + "/labels", schemaPath: "#/properties/labels/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema179.properties.labels.type, parentSchema: schema179.properties.labels, data: data3 };
+        let err7 = { instancePath: instancePath + "/labels", schemaPath: "#/properties/labels/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema181.properties.labels.type, parentSchema: schema181.properties.labels, data: data3 };
         vErrors === null ? vErrors = [err7] : vErrors.push(err7), errors++;
       }
     }
   } else {
-    let err8 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema179.type, parentSchema: schema179, data };
+    let err8 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema181.type, parentSchema: schema181, data };
     vErrors === null ? vErrors = [err8] : vErrors.push(err8), errors++;
   }
   return validate71.errors = vErrors, errors === 0;
@@ -3975,7 +3999,7 @@ function validate70(data, { instancePath = "", parentData, parentDataProperty, r
   let vErrors = null, errors = 0, evaluated0 = validate70.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     if (data.rule === void 0) {
-      let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema177.required, parentSchema: schema177, data };
+      let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema179.required, parentSchema: schema179, data };
       vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
     }
     let tag0 = data.rule;
@@ -3983,22 +4007,22 @@ function validate70(data, { instancePath = "", parentData, parentDataProperty, r
       if (tag0 === "max-monthly-spend") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (data.rule === void 0) {
-            let err1 = { instancePath, schemaPath: "#/oneOf/0/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema177.oneOf[0].required, parentSchema: schema177.oneOf[0], data };
+            let err1 = { instancePath, schemaPath: "#/oneOf/0/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema179.oneOf[0].required, parentSchema: schema179.oneOf[0], data };
             vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
           }
           if (data.limit === void 0) {
-            let err2 = { instancePath, schemaPath: "#/oneOf/0/required", keyword: "required", params: { missingProperty: "limit" }, message: "must have required property 'limit'", schema: schema177.oneOf[0].required, parentSchema: schema177.oneOf[0], data };
+            let err2 = { instancePath, schemaPath: "#/oneOf/0/required", keyword: "required", params: { missingProperty: "limit" }, message: "must have required property 'limit'", schema: schema179.oneOf[0].required, parentSchema: schema179.oneOf[0], data };
             vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
           }
           for (let key0 in data)
-            if (!func1.call(schema177.oneOf[0].properties, key0)) {
-              let err3 = { instancePath, schemaPath: "#/oneOf/0/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema177.oneOf[0], data };
+            if (!func1.call(schema179.oneOf[0].properties, key0)) {
+              let err3 = { instancePath, schemaPath: "#/oneOf/0/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema179.oneOf[0], data };
               vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
             }
           if (data.rule !== void 0) {
             let data0 = data.rule;
             if (data0 !== "max-monthly-spend") {
-              let err4 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/0/properties/rule/const", keyword: "const", params: { allowedValue: "max-monthly-spend" }, message: "must be equal to constant", schema: "max-monthly-spend", parentSchema: schema177.oneOf[0].properties.rule, data: data0 };
+              let err4 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/0/properties/rule/const", keyword: "const", params: { allowedValue: "max-monthly-spend" }, message: "must be equal to constant", schema: "max-monthly-spend", parentSchema: schema179.oneOf[0].properties.rule, data: data0 };
               vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
             }
           }
@@ -4017,41 +4041,41 @@ function validate70(data, { instancePath = "", parentData, parentDataProperty, r
           if (data.level !== void 0) {
             let data2 = data.level;
             if (typeof data2 != "string") {
-              let err7 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/0/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema177.oneOf[0].properties.level.type, parentSchema: schema177.oneOf[0].properties.level, data: data2 };
+              let err7 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/0/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema179.oneOf[0].properties.level.type, parentSchema: schema179.oneOf[0].properties.level, data: data2 };
               vErrors === null ? vErrors = [err7] : vErrors.push(err7), errors++;
             }
             if (!(data2 === "error" || data2 === "warning" || data2 === "note")) {
-              let err8 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/0/properties/level/enum", keyword: "enum", params: { allowedValues: schema177.oneOf[0].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema177.oneOf[0].properties.level.enum, parentSchema: schema177.oneOf[0].properties.level, data: data2 };
+              let err8 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/0/properties/level/enum", keyword: "enum", params: { allowedValues: schema179.oneOf[0].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema179.oneOf[0].properties.level.enum, parentSchema: schema179.oneOf[0].properties.level, data: data2 };
               vErrors === null ? vErrors = [err8] : vErrors.push(err8), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data3 = data.enabled;
             if (typeof data3 != "boolean") {
-              let err9 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/0/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema177.oneOf[0].properties.enabled.type, parentSchema: schema177.oneOf[0].properties.enabled, data: data3 };
+              let err9 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/0/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema179.oneOf[0].properties.enabled.type, parentSchema: schema179.oneOf[0].properties.enabled, data: data3 };
               vErrors === null ? vErrors = [err9] : vErrors.push(err9), errors++;
             }
           }
           if (data.where !== void 0 && (validate71(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate71.errors : vErrors.concat(validate71.errors), errors = vErrors.length)), data.limit !== void 0) {
             let data5 = data.limit;
             if (typeof data5 == "string") {
-              if (!pattern83.test(data5)) {
-                let err10 = { instancePath: instancePath + "/limit", schemaPath: "common.json#/$defs/amount/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})?$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})?$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})?$", parentSchema: schema151, data: data5 };
+              if (!pattern85.test(data5)) {
+                let err10 = { instancePath: instancePath + "/limit", schemaPath: "common.json#/$defs/amount/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})?$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})?$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})?$", parentSchema: schema153, data: data5 };
                 vErrors === null ? vErrors = [err10] : vErrors.push(err10), errors++;
               }
             } else {
-              let err11 = { instancePath: instancePath + "/limit", schemaPath: "common.json#/$defs/amount/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema151.type, parentSchema: schema151, data: data5 };
+              let err11 = { instancePath: instancePath + "/limit", schemaPath: "common.json#/$defs/amount/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema153.type, parentSchema: schema153, data: data5 };
               vErrors === null ? vErrors = [err11] : vErrors.push(err11), errors++;
             }
           }
           if (data.each !== void 0) {
             let data6 = data.each;
             if (typeof data6 != "string") {
-              let err12 = { instancePath: instancePath + "/each", schemaPath: "#/oneOf/0/properties/each/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema177.oneOf[0].properties.each.type, parentSchema: schema177.oneOf[0].properties.each, data: data6 };
+              let err12 = { instancePath: instancePath + "/each", schemaPath: "#/oneOf/0/properties/each/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema179.oneOf[0].properties.each.type, parentSchema: schema179.oneOf[0].properties.each, data: data6 };
               vErrors === null ? vErrors = [err12] : vErrors.push(err12), errors++;
             }
             if (!(data6 === "team" || data6 === "site")) {
-              let err13 = { instancePath: instancePath + "/each", schemaPath: "#/oneOf/0/properties/each/enum", keyword: "enum", params: { allowedValues: schema177.oneOf[0].properties.each.enum }, message: "must be equal to one of the allowed values", schema: schema177.oneOf[0].properties.each.enum, parentSchema: schema177.oneOf[0].properties.each, data: data6 };
+              let err13 = { instancePath: instancePath + "/each", schemaPath: "#/oneOf/0/properties/each/enum", keyword: "enum", params: { allowedValues: schema179.oneOf[0].properties.each.enum }, message: "must be equal to one of the allowed values", schema: schema179.oneOf[0].properties.each.enum, parentSchema: schema179.oneOf[0].properties.each, data: data6 };
               vErrors === null ? vErrors = [err13] : vErrors.push(err13), errors++;
             }
           }
@@ -4059,15 +4083,15 @@ function validate70(data, { instancePath = "", parentData, parentDataProperty, r
             let data7 = data["warn-from"];
             if (typeof data7 == "number" && isFinite(data7)) {
               if (data7 > 1 || isNaN(data7)) {
-                let err14 = { instancePath: instancePath + "/warn-from", schemaPath: "#/oneOf/0/properties/warn-from/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1 }, message: "must be <= 1", schema: 1, parentSchema: schema177.oneOf[0].properties["warn-from"], data: data7 };
+                let err14 = { instancePath: instancePath + "/warn-from", schemaPath: "#/oneOf/0/properties/warn-from/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1 }, message: "must be <= 1", schema: 1, parentSchema: schema179.oneOf[0].properties["warn-from"], data: data7 };
                 vErrors === null ? vErrors = [err14] : vErrors.push(err14), errors++;
               }
               if (data7 <= 0 || isNaN(data7)) {
-                let err15 = { instancePath: instancePath + "/warn-from", schemaPath: "#/oneOf/0/properties/warn-from/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0", schema: 0, parentSchema: schema177.oneOf[0].properties["warn-from"], data: data7 };
+                let err15 = { instancePath: instancePath + "/warn-from", schemaPath: "#/oneOf/0/properties/warn-from/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0", schema: 0, parentSchema: schema179.oneOf[0].properties["warn-from"], data: data7 };
                 vErrors === null ? vErrors = [err15] : vErrors.push(err15), errors++;
               }
             } else {
-              let err16 = { instancePath: instancePath + "/warn-from", schemaPath: "#/oneOf/0/properties/warn-from/type", keyword: "type", params: { type: "number" }, message: "must be number", schema: schema177.oneOf[0].properties["warn-from"].type, parentSchema: schema177.oneOf[0].properties["warn-from"], data: data7 };
+              let err16 = { instancePath: instancePath + "/warn-from", schemaPath: "#/oneOf/0/properties/warn-from/type", keyword: "type", params: { type: "number" }, message: "must be number", schema: schema179.oneOf[0].properties["warn-from"].type, parentSchema: schema179.oneOf[0].properties["warn-from"], data: data7 };
               vErrors === null ? vErrors = [err16] : vErrors.push(err16), errors++;
             }
           }
@@ -4096,25 +4120,25 @@ function validate70(data, { instancePath = "", parentData, parentDataProperty, r
             }
           }
         } else {
-          let err21 = { instancePath, schemaPath: "#/oneOf/0/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema177.oneOf[0].type, parentSchema: schema177.oneOf[0], data };
+          let err21 = { instancePath, schemaPath: "#/oneOf/0/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema179.oneOf[0].type, parentSchema: schema179.oneOf[0], data };
           vErrors === null ? vErrors = [err21] : vErrors.push(err21), errors++;
         }
         var props0 = !0;
       } else if (tag0 === "spend-under-a-limit") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (data.rule === void 0) {
-            let err22 = { instancePath, schemaPath: "#/oneOf/1/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema177.oneOf[1].required, parentSchema: schema177.oneOf[1], data };
+            let err22 = { instancePath, schemaPath: "#/oneOf/1/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema179.oneOf[1].required, parentSchema: schema179.oneOf[1], data };
             vErrors === null ? vErrors = [err22] : vErrors.push(err22), errors++;
           }
           for (let key1 in data)
             if (!(key1 === "rule" || key1 === "name" || key1 === "level" || key1 === "enabled" || key1 === "where")) {
-              let err23 = { instancePath, schemaPath: "#/oneOf/1/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key1 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema177.oneOf[1], data };
+              let err23 = { instancePath, schemaPath: "#/oneOf/1/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key1 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema179.oneOf[1], data };
               vErrors === null ? vErrors = [err23] : vErrors.push(err23), errors++;
             }
           if (data.rule !== void 0) {
             let data10 = data.rule;
             if (data10 !== "spend-under-a-limit") {
-              let err24 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/1/properties/rule/const", keyword: "const", params: { allowedValue: "spend-under-a-limit" }, message: "must be equal to constant", schema: "spend-under-a-limit", parentSchema: schema177.oneOf[1].properties.rule, data: data10 };
+              let err24 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/1/properties/rule/const", keyword: "const", params: { allowedValue: "spend-under-a-limit" }, message: "must be equal to constant", schema: "spend-under-a-limit", parentSchema: schema179.oneOf[1].properties.rule, data: data10 };
               vErrors === null ? vErrors = [err24] : vErrors.push(err24), errors++;
             }
           }
@@ -4133,46 +4157,46 @@ function validate70(data, { instancePath = "", parentData, parentDataProperty, r
           if (data.level !== void 0) {
             let data12 = data.level;
             if (typeof data12 != "string") {
-              let err27 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/1/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema177.oneOf[1].properties.level.type, parentSchema: schema177.oneOf[1].properties.level, data: data12 };
+              let err27 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/1/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema179.oneOf[1].properties.level.type, parentSchema: schema179.oneOf[1].properties.level, data: data12 };
               vErrors === null ? vErrors = [err27] : vErrors.push(err27), errors++;
             }
             if (!(data12 === "error" || data12 === "warning" || data12 === "note")) {
-              let err28 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/1/properties/level/enum", keyword: "enum", params: { allowedValues: schema177.oneOf[1].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema177.oneOf[1].properties.level.enum, parentSchema: schema177.oneOf[1].properties.level, data: data12 };
+              let err28 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/1/properties/level/enum", keyword: "enum", params: { allowedValues: schema179.oneOf[1].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema179.oneOf[1].properties.level.enum, parentSchema: schema179.oneOf[1].properties.level, data: data12 };
               vErrors === null ? vErrors = [err28] : vErrors.push(err28), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data13 = data.enabled;
             if (typeof data13 != "boolean") {
-              let err29 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/1/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema177.oneOf[1].properties.enabled.type, parentSchema: schema177.oneOf[1].properties.enabled, data: data13 };
+              let err29 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/1/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema179.oneOf[1].properties.enabled.type, parentSchema: schema179.oneOf[1].properties.enabled, data: data13 };
               vErrors === null ? vErrors = [err29] : vErrors.push(err29), errors++;
             }
           }
           data.where !== void 0 && (validate71(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate71.errors : vErrors.concat(validate71.errors), errors = vErrors.length));
         } else {
-          let err30 = { instancePath, schemaPath: "#/oneOf/1/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema177.oneOf[1].type, parentSchema: schema177.oneOf[1], data };
+          let err30 = { instancePath, schemaPath: "#/oneOf/1/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema179.oneOf[1].type, parentSchema: schema179.oneOf[1], data };
           vErrors === null ? vErrors = [err30] : vErrors.push(err30), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else if (tag0 === "minimum-headroom") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (data.rule === void 0) {
-            let err31 = { instancePath, schemaPath: "#/oneOf/2/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema177.oneOf[2].required, parentSchema: schema177.oneOf[2], data };
+            let err31 = { instancePath, schemaPath: "#/oneOf/2/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema179.oneOf[2].required, parentSchema: schema179.oneOf[2], data };
             vErrors === null ? vErrors = [err31] : vErrors.push(err31), errors++;
           }
           if (data.of === void 0) {
-            let err32 = { instancePath, schemaPath: "#/oneOf/2/required", keyword: "required", params: { missingProperty: "of" }, message: "must have required property 'of'", schema: schema177.oneOf[2].required, parentSchema: schema177.oneOf[2], data };
+            let err32 = { instancePath, schemaPath: "#/oneOf/2/required", keyword: "required", params: { missingProperty: "of" }, message: "must have required property 'of'", schema: schema179.oneOf[2].required, parentSchema: schema179.oneOf[2], data };
             vErrors === null ? vErrors = [err32] : vErrors.push(err32), errors++;
           }
           for (let key2 in data)
-            if (!func1.call(schema177.oneOf[2].properties, key2)) {
-              let err33 = { instancePath, schemaPath: "#/oneOf/2/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key2 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema177.oneOf[2], data };
+            if (!func1.call(schema179.oneOf[2].properties, key2)) {
+              let err33 = { instancePath, schemaPath: "#/oneOf/2/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key2 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema179.oneOf[2], data };
               vErrors === null ? vErrors = [err33] : vErrors.push(err33), errors++;
             }
           if (data.rule !== void 0) {
             let data15 = data.rule;
             if (data15 !== "minimum-headroom") {
-              let err34 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/2/properties/rule/const", keyword: "const", params: { allowedValue: "minimum-headroom" }, message: "must be equal to constant", schema: "minimum-headroom", parentSchema: schema177.oneOf[2].properties.rule, data: data15 };
+              let err34 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/2/properties/rule/const", keyword: "const", params: { allowedValue: "minimum-headroom" }, message: "must be equal to constant", schema: "minimum-headroom", parentSchema: schema179.oneOf[2].properties.rule, data: data15 };
               vErrors === null ? vErrors = [err34] : vErrors.push(err34), errors++;
             }
           }
@@ -4191,29 +4215,29 @@ function validate70(data, { instancePath = "", parentData, parentDataProperty, r
           if (data.level !== void 0) {
             let data17 = data.level;
             if (typeof data17 != "string") {
-              let err37 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/2/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema177.oneOf[2].properties.level.type, parentSchema: schema177.oneOf[2].properties.level, data: data17 };
+              let err37 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/2/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema179.oneOf[2].properties.level.type, parentSchema: schema179.oneOf[2].properties.level, data: data17 };
               vErrors === null ? vErrors = [err37] : vErrors.push(err37), errors++;
             }
             if (!(data17 === "error" || data17 === "warning" || data17 === "note")) {
-              let err38 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/2/properties/level/enum", keyword: "enum", params: { allowedValues: schema177.oneOf[2].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema177.oneOf[2].properties.level.enum, parentSchema: schema177.oneOf[2].properties.level, data: data17 };
+              let err38 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/2/properties/level/enum", keyword: "enum", params: { allowedValues: schema179.oneOf[2].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema179.oneOf[2].properties.level.enum, parentSchema: schema179.oneOf[2].properties.level, data: data17 };
               vErrors === null ? vErrors = [err38] : vErrors.push(err38), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data18 = data.enabled;
             if (typeof data18 != "boolean") {
-              let err39 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/2/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema177.oneOf[2].properties.enabled.type, parentSchema: schema177.oneOf[2].properties.enabled, data: data18 };
+              let err39 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/2/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema179.oneOf[2].properties.enabled.type, parentSchema: schema179.oneOf[2].properties.enabled, data: data18 };
               vErrors === null ? vErrors = [err39] : vErrors.push(err39), errors++;
             }
           }
           if (data.where !== void 0 && (validate71(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate71.errors : vErrors.concat(validate71.errors), errors = vErrors.length)), data.of !== void 0) {
             let data20 = data.of;
             if (typeof data20 != "string") {
-              let err40 = { instancePath: instancePath + "/of", schemaPath: "#/oneOf/2/properties/of/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema177.oneOf[2].properties.of.type, parentSchema: schema177.oneOf[2].properties.of, data: data20 };
+              let err40 = { instancePath: instancePath + "/of", schemaPath: "#/oneOf/2/properties/of/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema179.oneOf[2].properties.of.type, parentSchema: schema179.oneOf[2].properties.of, data: data20 };
               vErrors === null ? vErrors = [err40] : vErrors.push(err40), errors++;
             }
             if (!(data20 === "quota" || data20 === "attachment-slots" || data20 === "volume-group" || data20 === "file-system")) {
-              let err41 = { instancePath: instancePath + "/of", schemaPath: "#/oneOf/2/properties/of/enum", keyword: "enum", params: { allowedValues: schema177.oneOf[2].properties.of.enum }, message: "must be equal to one of the allowed values", schema: schema177.oneOf[2].properties.of.enum, parentSchema: schema177.oneOf[2].properties.of, data: data20 };
+              let err41 = { instancePath: instancePath + "/of", schemaPath: "#/oneOf/2/properties/of/enum", keyword: "enum", params: { allowedValues: schema179.oneOf[2].properties.of.enum }, message: "must be equal to one of the allowed values", schema: schema179.oneOf[2].properties.of.enum, parentSchema: schema179.oneOf[2].properties.of, data: data20 };
               vErrors === null ? vErrors = [err41] : vErrors.push(err41), errors++;
             }
           }
@@ -4221,72 +4245,72 @@ function validate70(data, { instancePath = "", parentData, parentDataProperty, r
             let data21 = data.share;
             if (typeof data21 == "number" && isFinite(data21)) {
               if (data21 > 1 || isNaN(data21)) {
-                let err42 = { instancePath: instancePath + "/share", schemaPath: "#/oneOf/2/properties/share/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1 }, message: "must be <= 1", schema: 1, parentSchema: schema177.oneOf[2].properties.share, data: data21 };
+                let err42 = { instancePath: instancePath + "/share", schemaPath: "#/oneOf/2/properties/share/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1 }, message: "must be <= 1", schema: 1, parentSchema: schema179.oneOf[2].properties.share, data: data21 };
                 vErrors === null ? vErrors = [err42] : vErrors.push(err42), errors++;
               }
               if (data21 < 0 || isNaN(data21)) {
-                let err43 = { instancePath: instancePath + "/share", schemaPath: "#/oneOf/2/properties/share/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema177.oneOf[2].properties.share, data: data21 };
+                let err43 = { instancePath: instancePath + "/share", schemaPath: "#/oneOf/2/properties/share/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema179.oneOf[2].properties.share, data: data21 };
                 vErrors === null ? vErrors = [err43] : vErrors.push(err43), errors++;
               }
             } else {
-              let err44 = { instancePath: instancePath + "/share", schemaPath: "#/oneOf/2/properties/share/type", keyword: "type", params: { type: "number" }, message: "must be number", schema: schema177.oneOf[2].properties.share.type, parentSchema: schema177.oneOf[2].properties.share, data: data21 };
+              let err44 = { instancePath: instancePath + "/share", schemaPath: "#/oneOf/2/properties/share/type", keyword: "type", params: { type: "number" }, message: "must be number", schema: schema179.oneOf[2].properties.share.type, parentSchema: schema179.oneOf[2].properties.share, data: data21 };
               vErrors === null ? vErrors = [err44] : vErrors.push(err44), errors++;
             }
           }
           if (data.size !== void 0) {
             let data22 = data.size;
             if (typeof data22 == "string") {
-              if (!pattern21.test(data22)) {
-                let err45 = { instancePath: instancePath + "/size", schemaPath: "common.json#/$defs/size/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", parentSchema: schema82, data: data22 };
+              if (!pattern23.test(data22)) {
+                let err45 = { instancePath: instancePath + "/size", schemaPath: "common.json#/$defs/size/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", parentSchema: schema84, data: data22 };
                 vErrors === null ? vErrors = [err45] : vErrors.push(err45), errors++;
               }
             } else {
-              let err46 = { instancePath: instancePath + "/size", schemaPath: "common.json#/$defs/size/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema82.type, parentSchema: schema82, data: data22 };
+              let err46 = { instancePath: instancePath + "/size", schemaPath: "common.json#/$defs/size/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema84.type, parentSchema: schema84, data: data22 };
               vErrors === null ? vErrors = [err46] : vErrors.push(err46), errors++;
             }
           }
           if (data.count !== void 0) {
             let data23 = data.count;
             if (!(typeof data23 == "number" && !(data23 % 1) && !isNaN(data23) && isFinite(data23))) {
-              let err47 = { instancePath: instancePath + "/count", schemaPath: "#/oneOf/2/properties/count/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema177.oneOf[2].properties.count.type, parentSchema: schema177.oneOf[2].properties.count, data: data23 };
+              let err47 = { instancePath: instancePath + "/count", schemaPath: "#/oneOf/2/properties/count/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema179.oneOf[2].properties.count.type, parentSchema: schema179.oneOf[2].properties.count, data: data23 };
               vErrors === null ? vErrors = [err47] : vErrors.push(err47), errors++;
             }
             if (typeof data23 == "number" && isFinite(data23) && (data23 < 0 || isNaN(data23))) {
-              let err48 = { instancePath: instancePath + "/count", schemaPath: "#/oneOf/2/properties/count/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema177.oneOf[2].properties.count, data: data23 };
+              let err48 = { instancePath: instancePath + "/count", schemaPath: "#/oneOf/2/properties/count/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema179.oneOf[2].properties.count, data: data23 };
               vErrors === null ? vErrors = [err48] : vErrors.push(err48), errors++;
             }
           }
           if (data.days !== void 0) {
             let data24 = data.days;
             if (!(typeof data24 == "number" && !(data24 % 1) && !isNaN(data24) && isFinite(data24))) {
-              let err49 = { instancePath: instancePath + "/days", schemaPath: "#/oneOf/2/properties/days/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema177.oneOf[2].properties.days.type, parentSchema: schema177.oneOf[2].properties.days, data: data24 };
+              let err49 = { instancePath: instancePath + "/days", schemaPath: "#/oneOf/2/properties/days/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema179.oneOf[2].properties.days.type, parentSchema: schema179.oneOf[2].properties.days, data: data24 };
               vErrors === null ? vErrors = [err49] : vErrors.push(err49), errors++;
             }
             if (typeof data24 == "number" && isFinite(data24) && (data24 < 1 || isNaN(data24))) {
-              let err50 = { instancePath: instancePath + "/days", schemaPath: "#/oneOf/2/properties/days/minimum", keyword: "minimum", params: { comparison: ">=", limit: 1 }, message: "must be >= 1", schema: 1, parentSchema: schema177.oneOf[2].properties.days, data: data24 };
+              let err50 = { instancePath: instancePath + "/days", schemaPath: "#/oneOf/2/properties/days/minimum", keyword: "minimum", params: { comparison: ">=", limit: 1 }, message: "must be >= 1", schema: 1, parentSchema: schema179.oneOf[2].properties.days, data: data24 };
               vErrors === null ? vErrors = [err50] : vErrors.push(err50), errors++;
             }
           }
         } else {
-          let err51 = { instancePath, schemaPath: "#/oneOf/2/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema177.oneOf[2].type, parentSchema: schema177.oneOf[2], data };
+          let err51 = { instancePath, schemaPath: "#/oneOf/2/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema179.oneOf[2].type, parentSchema: schema179.oneOf[2], data };
           vErrors === null ? vErrors = [err51] : vErrors.push(err51), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else if (tag0 === "no-shrink") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (data.rule === void 0) {
-            let err52 = { instancePath, schemaPath: "#/oneOf/3/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema177.oneOf[3].required, parentSchema: schema177.oneOf[3], data };
+            let err52 = { instancePath, schemaPath: "#/oneOf/3/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema179.oneOf[3].required, parentSchema: schema179.oneOf[3], data };
             vErrors === null ? vErrors = [err52] : vErrors.push(err52), errors++;
           }
           for (let key3 in data)
             if (!(key3 === "rule" || key3 === "name" || key3 === "level" || key3 === "enabled" || key3 === "where" || key3 === "allow-file-systems")) {
-              let err53 = { instancePath, schemaPath: "#/oneOf/3/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key3 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema177.oneOf[3], data };
+              let err53 = { instancePath, schemaPath: "#/oneOf/3/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key3 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema179.oneOf[3], data };
               vErrors === null ? vErrors = [err53] : vErrors.push(err53), errors++;
             }
           if (data.rule !== void 0) {
             let data25 = data.rule;
             if (data25 !== "no-shrink") {
-              let err54 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/3/properties/rule/const", keyword: "const", params: { allowedValue: "no-shrink" }, message: "must be equal to constant", schema: "no-shrink", parentSchema: schema177.oneOf[3].properties.rule, data: data25 };
+              let err54 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/3/properties/rule/const", keyword: "const", params: { allowedValue: "no-shrink" }, message: "must be equal to constant", schema: "no-shrink", parentSchema: schema179.oneOf[3].properties.rule, data: data25 };
               vErrors === null ? vErrors = [err54] : vErrors.push(err54), errors++;
             }
           }
@@ -4305,18 +4329,18 @@ function validate70(data, { instancePath = "", parentData, parentDataProperty, r
           if (data.level !== void 0) {
             let data27 = data.level;
             if (typeof data27 != "string") {
-              let err57 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/3/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema177.oneOf[3].properties.level.type, parentSchema: schema177.oneOf[3].properties.level, data: data27 };
+              let err57 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/3/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema179.oneOf[3].properties.level.type, parentSchema: schema179.oneOf[3].properties.level, data: data27 };
               vErrors === null ? vErrors = [err57] : vErrors.push(err57), errors++;
             }
             if (!(data27 === "error" || data27 === "warning" || data27 === "note")) {
-              let err58 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/3/properties/level/enum", keyword: "enum", params: { allowedValues: schema177.oneOf[3].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema177.oneOf[3].properties.level.enum, parentSchema: schema177.oneOf[3].properties.level, data: data27 };
+              let err58 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/3/properties/level/enum", keyword: "enum", params: { allowedValues: schema179.oneOf[3].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema179.oneOf[3].properties.level.enum, parentSchema: schema179.oneOf[3].properties.level, data: data27 };
               vErrors === null ? vErrors = [err58] : vErrors.push(err58), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data28 = data.enabled;
             if (typeof data28 != "boolean") {
-              let err59 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/3/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema177.oneOf[3].properties.enabled.type, parentSchema: schema177.oneOf[3].properties.enabled, data: data28 };
+              let err59 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/3/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema179.oneOf[3].properties.enabled.type, parentSchema: schema179.oneOf[3].properties.enabled, data: data28 };
               vErrors === null ? vErrors = [err59] : vErrors.push(err59), errors++;
             }
           }
@@ -4327,39 +4351,39 @@ function validate70(data, { instancePath = "", parentData, parentDataProperty, r
               for (let i0 = 0; i0 < len0; i0++) {
                 let data31 = data30[i0];
                 if (typeof data31 != "string") {
-                  let err60 = { instancePath: instancePath + "/allow-file-systems/" + i0, schemaPath: "#/oneOf/3/properties/allow-file-systems/items/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema177.oneOf[3].properties["allow-file-systems"].items.type, parentSchema: schema177.oneOf[3].properties["allow-file-systems"].items, data: data31 };
+                  let err60 = { instancePath: instancePath + "/allow-file-systems/" + i0, schemaPath: "#/oneOf/3/properties/allow-file-systems/items/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema179.oneOf[3].properties["allow-file-systems"].items.type, parentSchema: schema179.oneOf[3].properties["allow-file-systems"].items, data: data31 };
                   vErrors === null ? vErrors = [err60] : vErrors.push(err60), errors++;
                 }
                 if (!(data31 === "ext2" || data31 === "ext3" || data31 === "ext4" || data31 === "btrfs" || data31 === "ntfs" || data31 === "swap")) {
-                  let err61 = { instancePath: instancePath + "/allow-file-systems/" + i0, schemaPath: "#/oneOf/3/properties/allow-file-systems/items/enum", keyword: "enum", params: { allowedValues: schema177.oneOf[3].properties["allow-file-systems"].items.enum }, message: "must be equal to one of the allowed values", schema: schema177.oneOf[3].properties["allow-file-systems"].items.enum, parentSchema: schema177.oneOf[3].properties["allow-file-systems"].items, data: data31 };
+                  let err61 = { instancePath: instancePath + "/allow-file-systems/" + i0, schemaPath: "#/oneOf/3/properties/allow-file-systems/items/enum", keyword: "enum", params: { allowedValues: schema179.oneOf[3].properties["allow-file-systems"].items.enum }, message: "must be equal to one of the allowed values", schema: schema179.oneOf[3].properties["allow-file-systems"].items.enum, parentSchema: schema179.oneOf[3].properties["allow-file-systems"].items, data: data31 };
                   vErrors === null ? vErrors = [err61] : vErrors.push(err61), errors++;
                 }
               }
             } else {
-              let err62 = { instancePath: instancePath + "/allow-file-systems", schemaPath: "#/oneOf/3/properties/allow-file-systems/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema177.oneOf[3].properties["allow-file-systems"].type, parentSchema: schema177.oneOf[3].properties["allow-file-systems"], data: data30 };
+              let err62 = { instancePath: instancePath + "/allow-file-systems", schemaPath: "#/oneOf/3/properties/allow-file-systems/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema179.oneOf[3].properties["allow-file-systems"].type, parentSchema: schema179.oneOf[3].properties["allow-file-systems"], data: data30 };
               vErrors === null ? vErrors = [err62] : vErrors.push(err62), errors++;
             }
           }
         } else {
-          let err63 = { instancePath, schemaPath: "#/oneOf/3/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema177.oneOf[3].type, parentSchema: schema177.oneOf[3], data };
+          let err63 = { instancePath, schemaPath: "#/oneOf/3/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema179.oneOf[3].type, parentSchema: schema179.oneOf[3], data };
           vErrors === null ? vErrors = [err63] : vErrors.push(err63), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else if (tag0 === "boot-volume-stays") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (data.rule === void 0) {
-            let err64 = { instancePath, schemaPath: "#/oneOf/4/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema177.oneOf[4].required, parentSchema: schema177.oneOf[4], data };
+            let err64 = { instancePath, schemaPath: "#/oneOf/4/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema179.oneOf[4].required, parentSchema: schema179.oneOf[4], data };
             vErrors === null ? vErrors = [err64] : vErrors.push(err64), errors++;
           }
           for (let key4 in data)
             if (!(key4 === "rule" || key4 === "name" || key4 === "level" || key4 === "enabled" || key4 === "where")) {
-              let err65 = { instancePath, schemaPath: "#/oneOf/4/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key4 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema177.oneOf[4], data };
+              let err65 = { instancePath, schemaPath: "#/oneOf/4/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key4 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema179.oneOf[4], data };
               vErrors === null ? vErrors = [err65] : vErrors.push(err65), errors++;
             }
           if (data.rule !== void 0) {
             let data32 = data.rule;
             if (data32 !== "boot-volume-stays") {
-              let err66 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/4/properties/rule/const", keyword: "const", params: { allowedValue: "boot-volume-stays" }, message: "must be equal to constant", schema: "boot-volume-stays", parentSchema: schema177.oneOf[4].properties.rule, data: data32 };
+              let err66 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/4/properties/rule/const", keyword: "const", params: { allowedValue: "boot-volume-stays" }, message: "must be equal to constant", schema: "boot-volume-stays", parentSchema: schema179.oneOf[4].properties.rule, data: data32 };
               vErrors === null ? vErrors = [err66] : vErrors.push(err66), errors++;
             }
           }
@@ -4378,42 +4402,42 @@ function validate70(data, { instancePath = "", parentData, parentDataProperty, r
           if (data.level !== void 0) {
             let data34 = data.level;
             if (typeof data34 != "string") {
-              let err69 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/4/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema177.oneOf[4].properties.level.type, parentSchema: schema177.oneOf[4].properties.level, data: data34 };
+              let err69 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/4/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema179.oneOf[4].properties.level.type, parentSchema: schema179.oneOf[4].properties.level, data: data34 };
               vErrors === null ? vErrors = [err69] : vErrors.push(err69), errors++;
             }
             if (!(data34 === "error" || data34 === "warning" || data34 === "note")) {
-              let err70 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/4/properties/level/enum", keyword: "enum", params: { allowedValues: schema177.oneOf[4].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema177.oneOf[4].properties.level.enum, parentSchema: schema177.oneOf[4].properties.level, data: data34 };
+              let err70 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/4/properties/level/enum", keyword: "enum", params: { allowedValues: schema179.oneOf[4].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema179.oneOf[4].properties.level.enum, parentSchema: schema179.oneOf[4].properties.level, data: data34 };
               vErrors === null ? vErrors = [err70] : vErrors.push(err70), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data35 = data.enabled;
             if (typeof data35 != "boolean") {
-              let err71 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/4/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema177.oneOf[4].properties.enabled.type, parentSchema: schema177.oneOf[4].properties.enabled, data: data35 };
+              let err71 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/4/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema179.oneOf[4].properties.enabled.type, parentSchema: schema179.oneOf[4].properties.enabled, data: data35 };
               vErrors === null ? vErrors = [err71] : vErrors.push(err71), errors++;
             }
           }
           data.where !== void 0 && (validate71(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate71.errors : vErrors.concat(validate71.errors), errors = vErrors.length));
         } else {
-          let err72 = { instancePath, schemaPath: "#/oneOf/4/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema177.oneOf[4].type, parentSchema: schema177.oneOf[4], data };
+          let err72 = { instancePath, schemaPath: "#/oneOf/4/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema179.oneOf[4].type, parentSchema: schema179.oneOf[4], data };
           vErrors === null ? vErrors = [err72] : vErrors.push(err72), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else if (tag0 === "exclusive-attachment") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (data.rule === void 0) {
-            let err73 = { instancePath, schemaPath: "#/oneOf/5/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema177.oneOf[5].required, parentSchema: schema177.oneOf[5], data };
+            let err73 = { instancePath, schemaPath: "#/oneOf/5/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema179.oneOf[5].required, parentSchema: schema179.oneOf[5], data };
             vErrors === null ? vErrors = [err73] : vErrors.push(err73), errors++;
           }
           for (let key5 in data)
             if (!(key5 === "rule" || key5 === "name" || key5 === "level" || key5 === "enabled" || key5 === "where")) {
-              let err74 = { instancePath, schemaPath: "#/oneOf/5/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key5 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema177.oneOf[5], data };
+              let err74 = { instancePath, schemaPath: "#/oneOf/5/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key5 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema179.oneOf[5], data };
               vErrors === null ? vErrors = [err74] : vErrors.push(err74), errors++;
             }
           if (data.rule !== void 0) {
             let data37 = data.rule;
             if (data37 !== "exclusive-attachment") {
-              let err75 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/5/properties/rule/const", keyword: "const", params: { allowedValue: "exclusive-attachment" }, message: "must be equal to constant", schema: "exclusive-attachment", parentSchema: schema177.oneOf[5].properties.rule, data: data37 };
+              let err75 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/5/properties/rule/const", keyword: "const", params: { allowedValue: "exclusive-attachment" }, message: "must be equal to constant", schema: "exclusive-attachment", parentSchema: schema179.oneOf[5].properties.rule, data: data37 };
               vErrors === null ? vErrors = [err75] : vErrors.push(err75), errors++;
             }
           }
@@ -4432,42 +4456,42 @@ function validate70(data, { instancePath = "", parentData, parentDataProperty, r
           if (data.level !== void 0) {
             let data39 = data.level;
             if (typeof data39 != "string") {
-              let err78 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/5/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema177.oneOf[5].properties.level.type, parentSchema: schema177.oneOf[5].properties.level, data: data39 };
+              let err78 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/5/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema179.oneOf[5].properties.level.type, parentSchema: schema179.oneOf[5].properties.level, data: data39 };
               vErrors === null ? vErrors = [err78] : vErrors.push(err78), errors++;
             }
             if (!(data39 === "error" || data39 === "warning" || data39 === "note")) {
-              let err79 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/5/properties/level/enum", keyword: "enum", params: { allowedValues: schema177.oneOf[5].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema177.oneOf[5].properties.level.enum, parentSchema: schema177.oneOf[5].properties.level, data: data39 };
+              let err79 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/5/properties/level/enum", keyword: "enum", params: { allowedValues: schema179.oneOf[5].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema179.oneOf[5].properties.level.enum, parentSchema: schema179.oneOf[5].properties.level, data: data39 };
               vErrors === null ? vErrors = [err79] : vErrors.push(err79), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data40 = data.enabled;
             if (typeof data40 != "boolean") {
-              let err80 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/5/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema177.oneOf[5].properties.enabled.type, parentSchema: schema177.oneOf[5].properties.enabled, data: data40 };
+              let err80 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/5/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema179.oneOf[5].properties.enabled.type, parentSchema: schema179.oneOf[5].properties.enabled, data: data40 };
               vErrors === null ? vErrors = [err80] : vErrors.push(err80), errors++;
             }
           }
           data.where !== void 0 && (validate71(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate71.errors : vErrors.concat(validate71.errors), errors = vErrors.length));
         } else {
-          let err81 = { instancePath, schemaPath: "#/oneOf/5/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema177.oneOf[5].type, parentSchema: schema177.oneOf[5], data };
+          let err81 = { instancePath, schemaPath: "#/oneOf/5/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema179.oneOf[5].type, parentSchema: schema179.oneOf[5], data };
           vErrors === null ? vErrors = [err81] : vErrors.push(err81), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else if (tag0 === "group-travels-whole") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (data.rule === void 0) {
-            let err82 = { instancePath, schemaPath: "#/oneOf/6/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema177.oneOf[6].required, parentSchema: schema177.oneOf[6], data };
+            let err82 = { instancePath, schemaPath: "#/oneOf/6/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema179.oneOf[6].required, parentSchema: schema179.oneOf[6], data };
             vErrors === null ? vErrors = [err82] : vErrors.push(err82), errors++;
           }
           for (let key6 in data)
             if (!(key6 === "rule" || key6 === "name" || key6 === "level" || key6 === "enabled" || key6 === "where")) {
-              let err83 = { instancePath, schemaPath: "#/oneOf/6/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key6 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema177.oneOf[6], data };
+              let err83 = { instancePath, schemaPath: "#/oneOf/6/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key6 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema179.oneOf[6], data };
               vErrors === null ? vErrors = [err83] : vErrors.push(err83), errors++;
             }
           if (data.rule !== void 0) {
             let data42 = data.rule;
             if (data42 !== "group-travels-whole") {
-              let err84 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/6/properties/rule/const", keyword: "const", params: { allowedValue: "group-travels-whole" }, message: "must be equal to constant", schema: "group-travels-whole", parentSchema: schema177.oneOf[6].properties.rule, data: data42 };
+              let err84 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/6/properties/rule/const", keyword: "const", params: { allowedValue: "group-travels-whole" }, message: "must be equal to constant", schema: "group-travels-whole", parentSchema: schema179.oneOf[6].properties.rule, data: data42 };
               vErrors === null ? vErrors = [err84] : vErrors.push(err84), errors++;
             }
           }
@@ -4486,42 +4510,42 @@ function validate70(data, { instancePath = "", parentData, parentDataProperty, r
           if (data.level !== void 0) {
             let data44 = data.level;
             if (typeof data44 != "string") {
-              let err87 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/6/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema177.oneOf[6].properties.level.type, parentSchema: schema177.oneOf[6].properties.level, data: data44 };
+              let err87 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/6/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema179.oneOf[6].properties.level.type, parentSchema: schema179.oneOf[6].properties.level, data: data44 };
               vErrors === null ? vErrors = [err87] : vErrors.push(err87), errors++;
             }
             if (!(data44 === "error" || data44 === "warning" || data44 === "note")) {
-              let err88 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/6/properties/level/enum", keyword: "enum", params: { allowedValues: schema177.oneOf[6].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema177.oneOf[6].properties.level.enum, parentSchema: schema177.oneOf[6].properties.level, data: data44 };
+              let err88 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/6/properties/level/enum", keyword: "enum", params: { allowedValues: schema179.oneOf[6].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema179.oneOf[6].properties.level.enum, parentSchema: schema179.oneOf[6].properties.level, data: data44 };
               vErrors === null ? vErrors = [err88] : vErrors.push(err88), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data45 = data.enabled;
             if (typeof data45 != "boolean") {
-              let err89 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/6/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema177.oneOf[6].properties.enabled.type, parentSchema: schema177.oneOf[6].properties.enabled, data: data45 };
+              let err89 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/6/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema179.oneOf[6].properties.enabled.type, parentSchema: schema179.oneOf[6].properties.enabled, data: data45 };
               vErrors === null ? vErrors = [err89] : vErrors.push(err89), errors++;
             }
           }
           data.where !== void 0 && (validate71(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate71.errors : vErrors.concat(validate71.errors), errors = vErrors.length));
         } else {
-          let err90 = { instancePath, schemaPath: "#/oneOf/6/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema177.oneOf[6].type, parentSchema: schema177.oneOf[6], data };
+          let err90 = { instancePath, schemaPath: "#/oneOf/6/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema179.oneOf[6].type, parentSchema: schema179.oneOf[6], data };
           vErrors === null ? vErrors = [err90] : vErrors.push(err90), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else if (tag0 === "same-site") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (data.rule === void 0) {
-            let err91 = { instancePath, schemaPath: "#/oneOf/7/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema177.oneOf[7].required, parentSchema: schema177.oneOf[7], data };
+            let err91 = { instancePath, schemaPath: "#/oneOf/7/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema179.oneOf[7].required, parentSchema: schema179.oneOf[7], data };
             vErrors === null ? vErrors = [err91] : vErrors.push(err91), errors++;
           }
           for (let key7 in data)
             if (!(key7 === "rule" || key7 === "name" || key7 === "level" || key7 === "enabled" || key7 === "where")) {
-              let err92 = { instancePath, schemaPath: "#/oneOf/7/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key7 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema177.oneOf[7], data };
+              let err92 = { instancePath, schemaPath: "#/oneOf/7/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key7 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema179.oneOf[7], data };
               vErrors === null ? vErrors = [err92] : vErrors.push(err92), errors++;
             }
           if (data.rule !== void 0) {
             let data47 = data.rule;
             if (data47 !== "same-site") {
-              let err93 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/7/properties/rule/const", keyword: "const", params: { allowedValue: "same-site" }, message: "must be equal to constant", schema: "same-site", parentSchema: schema177.oneOf[7].properties.rule, data: data47 };
+              let err93 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/7/properties/rule/const", keyword: "const", params: { allowedValue: "same-site" }, message: "must be equal to constant", schema: "same-site", parentSchema: schema179.oneOf[7].properties.rule, data: data47 };
               vErrors === null ? vErrors = [err93] : vErrors.push(err93), errors++;
             }
           }
@@ -4540,46 +4564,46 @@ function validate70(data, { instancePath = "", parentData, parentDataProperty, r
           if (data.level !== void 0) {
             let data49 = data.level;
             if (typeof data49 != "string") {
-              let err96 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/7/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema177.oneOf[7].properties.level.type, parentSchema: schema177.oneOf[7].properties.level, data: data49 };
+              let err96 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/7/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema179.oneOf[7].properties.level.type, parentSchema: schema179.oneOf[7].properties.level, data: data49 };
               vErrors === null ? vErrors = [err96] : vErrors.push(err96), errors++;
             }
             if (!(data49 === "error" || data49 === "warning" || data49 === "note")) {
-              let err97 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/7/properties/level/enum", keyword: "enum", params: { allowedValues: schema177.oneOf[7].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema177.oneOf[7].properties.level.enum, parentSchema: schema177.oneOf[7].properties.level, data: data49 };
+              let err97 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/7/properties/level/enum", keyword: "enum", params: { allowedValues: schema179.oneOf[7].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema179.oneOf[7].properties.level.enum, parentSchema: schema179.oneOf[7].properties.level, data: data49 };
               vErrors === null ? vErrors = [err97] : vErrors.push(err97), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data50 = data.enabled;
             if (typeof data50 != "boolean") {
-              let err98 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/7/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema177.oneOf[7].properties.enabled.type, parentSchema: schema177.oneOf[7].properties.enabled, data: data50 };
+              let err98 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/7/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema179.oneOf[7].properties.enabled.type, parentSchema: schema179.oneOf[7].properties.enabled, data: data50 };
               vErrors === null ? vErrors = [err98] : vErrors.push(err98), errors++;
             }
           }
           data.where !== void 0 && (validate71(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate71.errors : vErrors.concat(validate71.errors), errors = vErrors.length));
         } else {
-          let err99 = { instancePath, schemaPath: "#/oneOf/7/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema177.oneOf[7].type, parentSchema: schema177.oneOf[7], data };
+          let err99 = { instancePath, schemaPath: "#/oneOf/7/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema179.oneOf[7].type, parentSchema: schema179.oneOf[7], data };
           vErrors === null ? vErrors = [err99] : vErrors.push(err99), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else if (tag0 === "growth-step") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (Object.keys(data).length < 2) {
-            let err100 = { instancePath, schemaPath: "#/oneOf/8/minProperties", keyword: "minProperties", params: { limit: 2 }, message: "must NOT have fewer than 2 properties", schema: 2, parentSchema: schema177.oneOf[8], data };
+            let err100 = { instancePath, schemaPath: "#/oneOf/8/minProperties", keyword: "minProperties", params: { limit: 2 }, message: "must NOT have fewer than 2 properties", schema: 2, parentSchema: schema179.oneOf[8], data };
             vErrors === null ? vErrors = [err100] : vErrors.push(err100), errors++;
           }
           if (data.rule === void 0) {
-            let err101 = { instancePath, schemaPath: "#/oneOf/8/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema177.oneOf[8].required, parentSchema: schema177.oneOf[8], data };
+            let err101 = { instancePath, schemaPath: "#/oneOf/8/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema179.oneOf[8].required, parentSchema: schema179.oneOf[8], data };
             vErrors === null ? vErrors = [err101] : vErrors.push(err101), errors++;
           }
           for (let key8 in data)
             if (!(key8 === "rule" || key8 === "name" || key8 === "level" || key8 === "enabled" || key8 === "where" || key8 === "times" || key8 === "by")) {
-              let err102 = { instancePath, schemaPath: "#/oneOf/8/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key8 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema177.oneOf[8], data };
+              let err102 = { instancePath, schemaPath: "#/oneOf/8/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key8 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema179.oneOf[8], data };
               vErrors === null ? vErrors = [err102] : vErrors.push(err102), errors++;
             }
           if (data.rule !== void 0) {
             let data52 = data.rule;
             if (data52 !== "growth-step") {
-              let err103 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/8/properties/rule/const", keyword: "const", params: { allowedValue: "growth-step" }, message: "must be equal to constant", schema: "growth-step", parentSchema: schema177.oneOf[8].properties.rule, data: data52 };
+              let err103 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/8/properties/rule/const", keyword: "const", params: { allowedValue: "growth-step" }, message: "must be equal to constant", schema: "growth-step", parentSchema: schema179.oneOf[8].properties.rule, data: data52 };
               vErrors === null ? vErrors = [err103] : vErrors.push(err103), errors++;
             }
           }
@@ -4598,18 +4622,18 @@ function validate70(data, { instancePath = "", parentData, parentDataProperty, r
           if (data.level !== void 0) {
             let data54 = data.level;
             if (typeof data54 != "string") {
-              let err106 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/8/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema177.oneOf[8].properties.level.type, parentSchema: schema177.oneOf[8].properties.level, data: data54 };
+              let err106 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/8/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema179.oneOf[8].properties.level.type, parentSchema: schema179.oneOf[8].properties.level, data: data54 };
               vErrors === null ? vErrors = [err106] : vErrors.push(err106), errors++;
             }
             if (!(data54 === "error" || data54 === "warning" || data54 === "note")) {
-              let err107 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/8/properties/level/enum", keyword: "enum", params: { allowedValues: schema177.oneOf[8].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema177.oneOf[8].properties.level.enum, parentSchema: schema177.oneOf[8].properties.level, data: data54 };
+              let err107 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/8/properties/level/enum", keyword: "enum", params: { allowedValues: schema179.oneOf[8].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema179.oneOf[8].properties.level.enum, parentSchema: schema179.oneOf[8].properties.level, data: data54 };
               vErrors === null ? vErrors = [err107] : vErrors.push(err107), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data55 = data.enabled;
             if (typeof data55 != "boolean") {
-              let err108 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/8/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema177.oneOf[8].properties.enabled.type, parentSchema: schema177.oneOf[8].properties.enabled, data: data55 };
+              let err108 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/8/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema179.oneOf[8].properties.enabled.type, parentSchema: schema179.oneOf[8].properties.enabled, data: data55 };
               vErrors === null ? vErrors = [err108] : vErrors.push(err108), errors++;
             }
           }
@@ -4617,46 +4641,46 @@ function validate70(data, { instancePath = "", parentData, parentDataProperty, r
             let data57 = data.times;
             if (typeof data57 == "number" && isFinite(data57)) {
               if (data57 < 1 || isNaN(data57)) {
-                let err109 = { instancePath: instancePath + "/times", schemaPath: "#/oneOf/8/properties/times/minimum", keyword: "minimum", params: { comparison: ">=", limit: 1 }, message: "must be >= 1", schema: 1, parentSchema: schema177.oneOf[8].properties.times, data: data57 };
+                let err109 = { instancePath: instancePath + "/times", schemaPath: "#/oneOf/8/properties/times/minimum", keyword: "minimum", params: { comparison: ">=", limit: 1 }, message: "must be >= 1", schema: 1, parentSchema: schema179.oneOf[8].properties.times, data: data57 };
                 vErrors === null ? vErrors = [err109] : vErrors.push(err109), errors++;
               }
             } else {
-              let err110 = { instancePath: instancePath + "/times", schemaPath: "#/oneOf/8/properties/times/type", keyword: "type", params: { type: "number" }, message: "must be number", schema: schema177.oneOf[8].properties.times.type, parentSchema: schema177.oneOf[8].properties.times, data: data57 };
+              let err110 = { instancePath: instancePath + "/times", schemaPath: "#/oneOf/8/properties/times/type", keyword: "type", params: { type: "number" }, message: "must be number", schema: schema179.oneOf[8].properties.times.type, parentSchema: schema179.oneOf[8].properties.times, data: data57 };
               vErrors === null ? vErrors = [err110] : vErrors.push(err110), errors++;
             }
           }
           if (data.by !== void 0) {
             let data58 = data.by;
             if (typeof data58 == "string") {
-              if (!pattern21.test(data58)) {
-                let err111 = { instancePath: instancePath + "/by", schemaPath: "common.json#/$defs/size/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", parentSchema: schema82, data: data58 };
+              if (!pattern23.test(data58)) {
+                let err111 = { instancePath: instancePath + "/by", schemaPath: "common.json#/$defs/size/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", parentSchema: schema84, data: data58 };
                 vErrors === null ? vErrors = [err111] : vErrors.push(err111), errors++;
               }
             } else {
-              let err112 = { instancePath: instancePath + "/by", schemaPath: "common.json#/$defs/size/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema82.type, parentSchema: schema82, data: data58 };
+              let err112 = { instancePath: instancePath + "/by", schemaPath: "common.json#/$defs/size/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema84.type, parentSchema: schema84, data: data58 };
               vErrors === null ? vErrors = [err112] : vErrors.push(err112), errors++;
             }
           }
         } else {
-          let err113 = { instancePath, schemaPath: "#/oneOf/8/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema177.oneOf[8].type, parentSchema: schema177.oneOf[8], data };
+          let err113 = { instancePath, schemaPath: "#/oneOf/8/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema179.oneOf[8].type, parentSchema: schema179.oneOf[8], data };
           vErrors === null ? vErrors = [err113] : vErrors.push(err113), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else if (tag0 === "detached-volume-owned") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (data.rule === void 0) {
-            let err114 = { instancePath, schemaPath: "#/oneOf/9/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema177.oneOf[9].required, parentSchema: schema177.oneOf[9], data };
+            let err114 = { instancePath, schemaPath: "#/oneOf/9/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema179.oneOf[9].required, parentSchema: schema179.oneOf[9], data };
             vErrors === null ? vErrors = [err114] : vErrors.push(err114), errors++;
           }
           for (let key9 in data)
             if (!(key9 === "rule" || key9 === "name" || key9 === "level" || key9 === "enabled" || key9 === "where" || key9 === "at-most" || key9 === "grace")) {
-              let err115 = { instancePath, schemaPath: "#/oneOf/9/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key9 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema177.oneOf[9], data };
+              let err115 = { instancePath, schemaPath: "#/oneOf/9/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key9 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema179.oneOf[9], data };
               vErrors === null ? vErrors = [err115] : vErrors.push(err115), errors++;
             }
           if (data.rule !== void 0) {
             let data59 = data.rule;
             if (data59 !== "detached-volume-owned") {
-              let err116 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/9/properties/rule/const", keyword: "const", params: { allowedValue: "detached-volume-owned" }, message: "must be equal to constant", schema: "detached-volume-owned", parentSchema: schema177.oneOf[9].properties.rule, data: data59 };
+              let err116 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/9/properties/rule/const", keyword: "const", params: { allowedValue: "detached-volume-owned" }, message: "must be equal to constant", schema: "detached-volume-owned", parentSchema: schema179.oneOf[9].properties.rule, data: data59 };
               vErrors === null ? vErrors = [err116] : vErrors.push(err116), errors++;
             }
           }
@@ -4675,63 +4699,63 @@ function validate70(data, { instancePath = "", parentData, parentDataProperty, r
           if (data.level !== void 0) {
             let data61 = data.level;
             if (typeof data61 != "string") {
-              let err119 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/9/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema177.oneOf[9].properties.level.type, parentSchema: schema177.oneOf[9].properties.level, data: data61 };
+              let err119 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/9/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema179.oneOf[9].properties.level.type, parentSchema: schema179.oneOf[9].properties.level, data: data61 };
               vErrors === null ? vErrors = [err119] : vErrors.push(err119), errors++;
             }
             if (!(data61 === "error" || data61 === "warning" || data61 === "note")) {
-              let err120 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/9/properties/level/enum", keyword: "enum", params: { allowedValues: schema177.oneOf[9].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema177.oneOf[9].properties.level.enum, parentSchema: schema177.oneOf[9].properties.level, data: data61 };
+              let err120 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/9/properties/level/enum", keyword: "enum", params: { allowedValues: schema179.oneOf[9].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema179.oneOf[9].properties.level.enum, parentSchema: schema179.oneOf[9].properties.level, data: data61 };
               vErrors === null ? vErrors = [err120] : vErrors.push(err120), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data62 = data.enabled;
             if (typeof data62 != "boolean") {
-              let err121 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/9/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema177.oneOf[9].properties.enabled.type, parentSchema: schema177.oneOf[9].properties.enabled, data: data62 };
+              let err121 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/9/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema179.oneOf[9].properties.enabled.type, parentSchema: schema179.oneOf[9].properties.enabled, data: data62 };
               vErrors === null ? vErrors = [err121] : vErrors.push(err121), errors++;
             }
           }
           if (data.where !== void 0 && (validate71(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate71.errors : vErrors.concat(validate71.errors), errors = vErrors.length)), data["at-most"] !== void 0) {
             let data64 = data["at-most"];
             if (!(typeof data64 == "number" && !(data64 % 1) && !isNaN(data64) && isFinite(data64))) {
-              let err122 = { instancePath: instancePath + "/at-most", schemaPath: "#/oneOf/9/properties/at-most/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema177.oneOf[9].properties["at-most"].type, parentSchema: schema177.oneOf[9].properties["at-most"], data: data64 };
+              let err122 = { instancePath: instancePath + "/at-most", schemaPath: "#/oneOf/9/properties/at-most/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema179.oneOf[9].properties["at-most"].type, parentSchema: schema179.oneOf[9].properties["at-most"], data: data64 };
               vErrors === null ? vErrors = [err122] : vErrors.push(err122), errors++;
             }
             if (typeof data64 == "number" && isFinite(data64) && (data64 < 1 || isNaN(data64))) {
-              let err123 = { instancePath: instancePath + "/at-most", schemaPath: "#/oneOf/9/properties/at-most/minimum", keyword: "minimum", params: { comparison: ">=", limit: 1 }, message: "must be >= 1", schema: 1, parentSchema: schema177.oneOf[9].properties["at-most"], data: data64 };
+              let err123 = { instancePath: instancePath + "/at-most", schemaPath: "#/oneOf/9/properties/at-most/minimum", keyword: "minimum", params: { comparison: ">=", limit: 1 }, message: "must be >= 1", schema: 1, parentSchema: schema179.oneOf[9].properties["at-most"], data: data64 };
               vErrors === null ? vErrors = [err123] : vErrors.push(err123), errors++;
             }
           }
           if (data.grace !== void 0) {
             let data65 = data.grace;
             if (!(typeof data65 == "number" && !(data65 % 1) && !isNaN(data65) && isFinite(data65))) {
-              let err124 = { instancePath: instancePath + "/grace", schemaPath: "#/oneOf/9/properties/grace/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema177.oneOf[9].properties.grace.type, parentSchema: schema177.oneOf[9].properties.grace, data: data65 };
+              let err124 = { instancePath: instancePath + "/grace", schemaPath: "#/oneOf/9/properties/grace/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema179.oneOf[9].properties.grace.type, parentSchema: schema179.oneOf[9].properties.grace, data: data65 };
               vErrors === null ? vErrors = [err124] : vErrors.push(err124), errors++;
             }
             if (typeof data65 == "number" && isFinite(data65) && (data65 < 0 || isNaN(data65))) {
-              let err125 = { instancePath: instancePath + "/grace", schemaPath: "#/oneOf/9/properties/grace/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema177.oneOf[9].properties.grace, data: data65 };
+              let err125 = { instancePath: instancePath + "/grace", schemaPath: "#/oneOf/9/properties/grace/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema179.oneOf[9].properties.grace, data: data65 };
               vErrors === null ? vErrors = [err125] : vErrors.push(err125), errors++;
             }
           }
         } else {
-          let err126 = { instancePath, schemaPath: "#/oneOf/9/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema177.oneOf[9].type, parentSchema: schema177.oneOf[9], data };
+          let err126 = { instancePath, schemaPath: "#/oneOf/9/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema179.oneOf[9].type, parentSchema: schema179.oneOf[9], data };
           vErrors === null ? vErrors = [err126] : vErrors.push(err126), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else if (tag0 === "deletion-prepared") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (data.rule === void 0) {
-            let err127 = { instancePath, schemaPath: "#/oneOf/10/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema177.oneOf[10].required, parentSchema: schema177.oneOf[10], data };
+            let err127 = { instancePath, schemaPath: "#/oneOf/10/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema179.oneOf[10].required, parentSchema: schema179.oneOf[10], data };
             vErrors === null ? vErrors = [err127] : vErrors.push(err127), errors++;
           }
           for (let key10 in data)
             if (!(key10 === "rule" || key10 === "name" || key10 === "level" || key10 === "enabled" || key10 === "where" || key10 === "backup-within" || key10 === "attached-allowed")) {
-              let err128 = { instancePath, schemaPath: "#/oneOf/10/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key10 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema177.oneOf[10], data };
+              let err128 = { instancePath, schemaPath: "#/oneOf/10/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key10 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema179.oneOf[10], data };
               vErrors === null ? vErrors = [err128] : vErrors.push(err128), errors++;
             }
           if (data.rule !== void 0) {
             let data66 = data.rule;
             if (data66 !== "deletion-prepared") {
-              let err129 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/10/properties/rule/const", keyword: "const", params: { allowedValue: "deletion-prepared" }, message: "must be equal to constant", schema: "deletion-prepared", parentSchema: schema177.oneOf[10].properties.rule, data: data66 };
+              let err129 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/10/properties/rule/const", keyword: "const", params: { allowedValue: "deletion-prepared" }, message: "must be equal to constant", schema: "deletion-prepared", parentSchema: schema179.oneOf[10].properties.rule, data: data66 };
               vErrors === null ? vErrors = [err129] : vErrors.push(err129), errors++;
             }
           }
@@ -4750,63 +4774,63 @@ function validate70(data, { instancePath = "", parentData, parentDataProperty, r
           if (data.level !== void 0) {
             let data68 = data.level;
             if (typeof data68 != "string") {
-              let err132 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/10/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema177.oneOf[10].properties.level.type, parentSchema: schema177.oneOf[10].properties.level, data: data68 };
+              let err132 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/10/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema179.oneOf[10].properties.level.type, parentSchema: schema179.oneOf[10].properties.level, data: data68 };
               vErrors === null ? vErrors = [err132] : vErrors.push(err132), errors++;
             }
             if (!(data68 === "error" || data68 === "warning" || data68 === "note")) {
-              let err133 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/10/properties/level/enum", keyword: "enum", params: { allowedValues: schema177.oneOf[10].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema177.oneOf[10].properties.level.enum, parentSchema: schema177.oneOf[10].properties.level, data: data68 };
+              let err133 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/10/properties/level/enum", keyword: "enum", params: { allowedValues: schema179.oneOf[10].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema179.oneOf[10].properties.level.enum, parentSchema: schema179.oneOf[10].properties.level, data: data68 };
               vErrors === null ? vErrors = [err133] : vErrors.push(err133), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data69 = data.enabled;
             if (typeof data69 != "boolean") {
-              let err134 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/10/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema177.oneOf[10].properties.enabled.type, parentSchema: schema177.oneOf[10].properties.enabled, data: data69 };
+              let err134 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/10/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema179.oneOf[10].properties.enabled.type, parentSchema: schema179.oneOf[10].properties.enabled, data: data69 };
               vErrors === null ? vErrors = [err134] : vErrors.push(err134), errors++;
             }
           }
           if (data.where !== void 0 && (validate71(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate71.errors : vErrors.concat(validate71.errors), errors = vErrors.length)), data["backup-within"] !== void 0) {
             let data71 = data["backup-within"];
             if (!(typeof data71 == "number" && !(data71 % 1) && !isNaN(data71) && isFinite(data71))) {
-              let err135 = { instancePath: instancePath + "/backup-within", schemaPath: "#/oneOf/10/properties/backup-within/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema177.oneOf[10].properties["backup-within"].type, parentSchema: schema177.oneOf[10].properties["backup-within"], data: data71 };
+              let err135 = { instancePath: instancePath + "/backup-within", schemaPath: "#/oneOf/10/properties/backup-within/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema179.oneOf[10].properties["backup-within"].type, parentSchema: schema179.oneOf[10].properties["backup-within"], data: data71 };
               vErrors === null ? vErrors = [err135] : vErrors.push(err135), errors++;
             }
             if (typeof data71 == "number" && isFinite(data71) && (data71 < 0 || isNaN(data71))) {
-              let err136 = { instancePath: instancePath + "/backup-within", schemaPath: "#/oneOf/10/properties/backup-within/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema177.oneOf[10].properties["backup-within"], data: data71 };
+              let err136 = { instancePath: instancePath + "/backup-within", schemaPath: "#/oneOf/10/properties/backup-within/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema179.oneOf[10].properties["backup-within"], data: data71 };
               vErrors === null ? vErrors = [err136] : vErrors.push(err136), errors++;
             }
           }
           if (data["attached-allowed"] !== void 0) {
             let data72 = data["attached-allowed"];
             if (typeof data72 != "boolean") {
-              let err137 = { instancePath: instancePath + "/attached-allowed", schemaPath: "#/oneOf/10/properties/attached-allowed/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema177.oneOf[10].properties["attached-allowed"].type, parentSchema: schema177.oneOf[10].properties["attached-allowed"], data: data72 };
+              let err137 = { instancePath: instancePath + "/attached-allowed", schemaPath: "#/oneOf/10/properties/attached-allowed/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema179.oneOf[10].properties["attached-allowed"].type, parentSchema: schema179.oneOf[10].properties["attached-allowed"], data: data72 };
               vErrors === null ? vErrors = [err137] : vErrors.push(err137), errors++;
             }
           }
         } else {
-          let err138 = { instancePath, schemaPath: "#/oneOf/10/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema177.oneOf[10].type, parentSchema: schema177.oneOf[10], data };
+          let err138 = { instancePath, schemaPath: "#/oneOf/10/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema179.oneOf[10].type, parentSchema: schema179.oneOf[10], data };
           vErrors === null ? vErrors = [err138] : vErrors.push(err138), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else if (tag0 === "destructive-changes-few") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (data.rule === void 0) {
-            let err139 = { instancePath, schemaPath: "#/oneOf/11/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema177.oneOf[11].required, parentSchema: schema177.oneOf[11], data };
+            let err139 = { instancePath, schemaPath: "#/oneOf/11/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema179.oneOf[11].required, parentSchema: schema179.oneOf[11], data };
             vErrors === null ? vErrors = [err139] : vErrors.push(err139), errors++;
           }
           if (data["at-most"] === void 0) {
-            let err140 = { instancePath, schemaPath: "#/oneOf/11/required", keyword: "required", params: { missingProperty: "at-most" }, message: "must have required property 'at-most'", schema: schema177.oneOf[11].required, parentSchema: schema177.oneOf[11], data };
+            let err140 = { instancePath, schemaPath: "#/oneOf/11/required", keyword: "required", params: { missingProperty: "at-most" }, message: "must have required property 'at-most'", schema: schema179.oneOf[11].required, parentSchema: schema179.oneOf[11], data };
             vErrors === null ? vErrors = [err140] : vErrors.push(err140), errors++;
           }
           for (let key11 in data)
             if (!(key11 === "rule" || key11 === "name" || key11 === "level" || key11 === "enabled" || key11 === "where" || key11 === "at-most")) {
-              let err141 = { instancePath, schemaPath: "#/oneOf/11/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key11 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema177.oneOf[11], data };
+              let err141 = { instancePath, schemaPath: "#/oneOf/11/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key11 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema179.oneOf[11], data };
               vErrors === null ? vErrors = [err141] : vErrors.push(err141), errors++;
             }
           if (data.rule !== void 0) {
             let data73 = data.rule;
             if (data73 !== "destructive-changes-few") {
-              let err142 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/11/properties/rule/const", keyword: "const", params: { allowedValue: "destructive-changes-few" }, message: "must be equal to constant", schema: "destructive-changes-few", parentSchema: schema177.oneOf[11].properties.rule, data: data73 };
+              let err142 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/11/properties/rule/const", keyword: "const", params: { allowedValue: "destructive-changes-few" }, message: "must be equal to constant", schema: "destructive-changes-few", parentSchema: schema179.oneOf[11].properties.rule, data: data73 };
               vErrors === null ? vErrors = [err142] : vErrors.push(err142), errors++;
             }
           }
@@ -4825,56 +4849,56 @@ function validate70(data, { instancePath = "", parentData, parentDataProperty, r
           if (data.level !== void 0) {
             let data75 = data.level;
             if (typeof data75 != "string") {
-              let err145 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/11/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema177.oneOf[11].properties.level.type, parentSchema: schema177.oneOf[11].properties.level, data: data75 };
+              let err145 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/11/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema179.oneOf[11].properties.level.type, parentSchema: schema179.oneOf[11].properties.level, data: data75 };
               vErrors === null ? vErrors = [err145] : vErrors.push(err145), errors++;
             }
             if (!(data75 === "error" || data75 === "warning" || data75 === "note")) {
-              let err146 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/11/properties/level/enum", keyword: "enum", params: { allowedValues: schema177.oneOf[11].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema177.oneOf[11].properties.level.enum, parentSchema: schema177.oneOf[11].properties.level, data: data75 };
+              let err146 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/11/properties/level/enum", keyword: "enum", params: { allowedValues: schema179.oneOf[11].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema179.oneOf[11].properties.level.enum, parentSchema: schema179.oneOf[11].properties.level, data: data75 };
               vErrors === null ? vErrors = [err146] : vErrors.push(err146), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data76 = data.enabled;
             if (typeof data76 != "boolean") {
-              let err147 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/11/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema177.oneOf[11].properties.enabled.type, parentSchema: schema177.oneOf[11].properties.enabled, data: data76 };
+              let err147 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/11/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema179.oneOf[11].properties.enabled.type, parentSchema: schema179.oneOf[11].properties.enabled, data: data76 };
               vErrors === null ? vErrors = [err147] : vErrors.push(err147), errors++;
             }
           }
           if (data.where !== void 0 && (validate71(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate71.errors : vErrors.concat(validate71.errors), errors = vErrors.length)), data["at-most"] !== void 0) {
             let data78 = data["at-most"];
             if (!(typeof data78 == "number" && !(data78 % 1) && !isNaN(data78) && isFinite(data78))) {
-              let err148 = { instancePath: instancePath + "/at-most", schemaPath: "#/oneOf/11/properties/at-most/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema177.oneOf[11].properties["at-most"].type, parentSchema: schema177.oneOf[11].properties["at-most"], data: data78 };
+              let err148 = { instancePath: instancePath + "/at-most", schemaPath: "#/oneOf/11/properties/at-most/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema179.oneOf[11].properties["at-most"].type, parentSchema: schema179.oneOf[11].properties["at-most"], data: data78 };
               vErrors === null ? vErrors = [err148] : vErrors.push(err148), errors++;
             }
             if (typeof data78 == "number" && isFinite(data78) && (data78 < 0 || isNaN(data78))) {
-              let err149 = { instancePath: instancePath + "/at-most", schemaPath: "#/oneOf/11/properties/at-most/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema177.oneOf[11].properties["at-most"], data: data78 };
+              let err149 = { instancePath: instancePath + "/at-most", schemaPath: "#/oneOf/11/properties/at-most/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema179.oneOf[11].properties["at-most"], data: data78 };
               vErrors === null ? vErrors = [err149] : vErrors.push(err149), errors++;
             }
           }
         } else {
-          let err150 = { instancePath, schemaPath: "#/oneOf/11/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema177.oneOf[11].type, parentSchema: schema177.oneOf[11], data };
+          let err150 = { instancePath, schemaPath: "#/oneOf/11/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema179.oneOf[11].type, parentSchema: schema179.oneOf[11], data };
           vErrors === null ? vErrors = [err150] : vErrors.push(err150), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else if (tag0 === "freeze") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (Object.keys(data).length < 2) {
-            let err151 = { instancePath, schemaPath: "#/oneOf/12/minProperties", keyword: "minProperties", params: { limit: 2 }, message: "must NOT have fewer than 2 properties", schema: 2, parentSchema: schema177.oneOf[12], data };
+            let err151 = { instancePath, schemaPath: "#/oneOf/12/minProperties", keyword: "minProperties", params: { limit: 2 }, message: "must NOT have fewer than 2 properties", schema: 2, parentSchema: schema179.oneOf[12], data };
             vErrors === null ? vErrors = [err151] : vErrors.push(err151), errors++;
           }
           if (data.rule === void 0) {
-            let err152 = { instancePath, schemaPath: "#/oneOf/12/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema177.oneOf[12].required, parentSchema: schema177.oneOf[12], data };
+            let err152 = { instancePath, schemaPath: "#/oneOf/12/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema179.oneOf[12].required, parentSchema: schema179.oneOf[12], data };
             vErrors === null ? vErrors = [err152] : vErrors.push(err152), errors++;
           }
           for (let key12 in data)
-            if (!func1.call(schema177.oneOf[12].properties, key12)) {
-              let err153 = { instancePath, schemaPath: "#/oneOf/12/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key12 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema177.oneOf[12], data };
+            if (!func1.call(schema179.oneOf[12].properties, key12)) {
+              let err153 = { instancePath, schemaPath: "#/oneOf/12/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key12 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema179.oneOf[12], data };
               vErrors === null ? vErrors = [err153] : vErrors.push(err153), errors++;
             }
           if (data.rule !== void 0) {
             let data79 = data.rule;
             if (data79 !== "freeze") {
-              let err154 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/12/properties/rule/const", keyword: "const", params: { allowedValue: "freeze" }, message: "must be equal to constant", schema: "freeze", parentSchema: schema177.oneOf[12].properties.rule, data: data79 };
+              let err154 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/12/properties/rule/const", keyword: "const", params: { allowedValue: "freeze" }, message: "must be equal to constant", schema: "freeze", parentSchema: schema179.oneOf[12].properties.rule, data: data79 };
               vErrors === null ? vErrors = [err154] : vErrors.push(err154), errors++;
             }
           }
@@ -4893,18 +4917,18 @@ function validate70(data, { instancePath = "", parentData, parentDataProperty, r
           if (data.level !== void 0) {
             let data81 = data.level;
             if (typeof data81 != "string") {
-              let err157 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/12/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema177.oneOf[12].properties.level.type, parentSchema: schema177.oneOf[12].properties.level, data: data81 };
+              let err157 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/12/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema179.oneOf[12].properties.level.type, parentSchema: schema179.oneOf[12].properties.level, data: data81 };
               vErrors === null ? vErrors = [err157] : vErrors.push(err157), errors++;
             }
             if (!(data81 === "error" || data81 === "warning" || data81 === "note")) {
-              let err158 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/12/properties/level/enum", keyword: "enum", params: { allowedValues: schema177.oneOf[12].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema177.oneOf[12].properties.level.enum, parentSchema: schema177.oneOf[12].properties.level, data: data81 };
+              let err158 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/12/properties/level/enum", keyword: "enum", params: { allowedValues: schema179.oneOf[12].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema179.oneOf[12].properties.level.enum, parentSchema: schema179.oneOf[12].properties.level, data: data81 };
               vErrors === null ? vErrors = [err158] : vErrors.push(err158), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data82 = data.enabled;
             if (typeof data82 != "boolean") {
-              let err159 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/12/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema177.oneOf[12].properties.enabled.type, parentSchema: schema177.oneOf[12].properties.enabled, data: data82 };
+              let err159 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/12/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema179.oneOf[12].properties.enabled.type, parentSchema: schema179.oneOf[12].properties.enabled, data: data82 };
               vErrors === null ? vErrors = [err159] : vErrors.push(err159), errors++;
             }
           }
@@ -4935,42 +4959,42 @@ function validate70(data, { instancePath = "", parentData, parentDataProperty, r
           if (data["all-changes"] !== void 0) {
             let data86 = data["all-changes"];
             if (typeof data86 != "boolean") {
-              let err164 = { instancePath: instancePath + "/all-changes", schemaPath: "#/oneOf/12/properties/all-changes/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema177.oneOf[12].properties["all-changes"].type, parentSchema: schema177.oneOf[12].properties["all-changes"], data: data86 };
+              let err164 = { instancePath: instancePath + "/all-changes", schemaPath: "#/oneOf/12/properties/all-changes/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema179.oneOf[12].properties["all-changes"].type, parentSchema: schema179.oneOf[12].properties["all-changes"], data: data86 };
               vErrors === null ? vErrors = [err164] : vErrors.push(err164), errors++;
             }
           }
           if (data.reason !== void 0) {
             let data87 = data.reason;
             if (typeof data87 == "string") {
-              if (!pattern23.test(data87)) {
-                let err165 = { instancePath: instancePath + "/reason", schemaPath: "common.json#/$defs/sentence/pattern", keyword: "pattern", params: { pattern: "\\S" }, message: 'must match pattern "\\S"', schema: "\\S", parentSchema: schema84, data: data87 };
+              if (!pattern25.test(data87)) {
+                let err165 = { instancePath: instancePath + "/reason", schemaPath: "common.json#/$defs/sentence/pattern", keyword: "pattern", params: { pattern: "\\S" }, message: 'must match pattern "\\S"', schema: "\\S", parentSchema: schema86, data: data87 };
                 vErrors === null ? vErrors = [err165] : vErrors.push(err165), errors++;
               }
             } else {
-              let err166 = { instancePath: instancePath + "/reason", schemaPath: "common.json#/$defs/sentence/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema84.type, parentSchema: schema84, data: data87 };
+              let err166 = { instancePath: instancePath + "/reason", schemaPath: "common.json#/$defs/sentence/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema86.type, parentSchema: schema86, data: data87 };
               vErrors === null ? vErrors = [err166] : vErrors.push(err166), errors++;
             }
           }
         } else {
-          let err167 = { instancePath, schemaPath: "#/oneOf/12/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema177.oneOf[12].type, parentSchema: schema177.oneOf[12], data };
+          let err167 = { instancePath, schemaPath: "#/oneOf/12/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema179.oneOf[12].type, parentSchema: schema179.oneOf[12], data };
           vErrors === null ? vErrors = [err167] : vErrors.push(err167), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else if (tag0 === "growth-followed-through") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (data.rule === void 0) {
-            let err168 = { instancePath, schemaPath: "#/oneOf/13/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema177.oneOf[13].required, parentSchema: schema177.oneOf[13], data };
+            let err168 = { instancePath, schemaPath: "#/oneOf/13/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema179.oneOf[13].required, parentSchema: schema179.oneOf[13], data };
             vErrors === null ? vErrors = [err168] : vErrors.push(err168), errors++;
           }
           for (let key13 in data)
             if (!(key13 === "rule" || key13 === "name" || key13 === "level" || key13 === "enabled" || key13 === "where" || key13 === "idle-share" || key13 === "idle-size")) {
-              let err169 = { instancePath, schemaPath: "#/oneOf/13/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key13 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema177.oneOf[13], data };
+              let err169 = { instancePath, schemaPath: "#/oneOf/13/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key13 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema179.oneOf[13], data };
               vErrors === null ? vErrors = [err169] : vErrors.push(err169), errors++;
             }
           if (data.rule !== void 0) {
             let data88 = data.rule;
             if (data88 !== "growth-followed-through") {
-              let err170 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/13/properties/rule/const", keyword: "const", params: { allowedValue: "growth-followed-through" }, message: "must be equal to constant", schema: "growth-followed-through", parentSchema: schema177.oneOf[13].properties.rule, data: data88 };
+              let err170 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/13/properties/rule/const", keyword: "const", params: { allowedValue: "growth-followed-through" }, message: "must be equal to constant", schema: "growth-followed-through", parentSchema: schema179.oneOf[13].properties.rule, data: data88 };
               vErrors === null ? vErrors = [err170] : vErrors.push(err170), errors++;
             }
           }
@@ -4989,18 +5013,18 @@ function validate70(data, { instancePath = "", parentData, parentDataProperty, r
           if (data.level !== void 0) {
             let data90 = data.level;
             if (typeof data90 != "string") {
-              let err173 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/13/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema177.oneOf[13].properties.level.type, parentSchema: schema177.oneOf[13].properties.level, data: data90 };
+              let err173 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/13/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema179.oneOf[13].properties.level.type, parentSchema: schema179.oneOf[13].properties.level, data: data90 };
               vErrors === null ? vErrors = [err173] : vErrors.push(err173), errors++;
             }
             if (!(data90 === "error" || data90 === "warning" || data90 === "note")) {
-              let err174 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/13/properties/level/enum", keyword: "enum", params: { allowedValues: schema177.oneOf[13].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema177.oneOf[13].properties.level.enum, parentSchema: schema177.oneOf[13].properties.level, data: data90 };
+              let err174 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/13/properties/level/enum", keyword: "enum", params: { allowedValues: schema179.oneOf[13].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema179.oneOf[13].properties.level.enum, parentSchema: schema179.oneOf[13].properties.level, data: data90 };
               vErrors === null ? vErrors = [err174] : vErrors.push(err174), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data91 = data.enabled;
             if (typeof data91 != "boolean") {
-              let err175 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/13/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema177.oneOf[13].properties.enabled.type, parentSchema: schema177.oneOf[13].properties.enabled, data: data91 };
+              let err175 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/13/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema179.oneOf[13].properties.enabled.type, parentSchema: schema179.oneOf[13].properties.enabled, data: data91 };
               vErrors === null ? vErrors = [err175] : vErrors.push(err175), errors++;
             }
           }
@@ -5008,54 +5032,54 @@ function validate70(data, { instancePath = "", parentData, parentDataProperty, r
             let data93 = data["idle-share"];
             if (typeof data93 == "number" && isFinite(data93)) {
               if (data93 > 1 || isNaN(data93)) {
-                let err176 = { instancePath: instancePath + "/idle-share", schemaPath: "#/oneOf/13/properties/idle-share/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1 }, message: "must be <= 1", schema: 1, parentSchema: schema177.oneOf[13].properties["idle-share"], data: data93 };
+                let err176 = { instancePath: instancePath + "/idle-share", schemaPath: "#/oneOf/13/properties/idle-share/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1 }, message: "must be <= 1", schema: 1, parentSchema: schema179.oneOf[13].properties["idle-share"], data: data93 };
                 vErrors === null ? vErrors = [err176] : vErrors.push(err176), errors++;
               }
               if (data93 < 0 || isNaN(data93)) {
-                let err177 = { instancePath: instancePath + "/idle-share", schemaPath: "#/oneOf/13/properties/idle-share/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema177.oneOf[13].properties["idle-share"], data: data93 };
+                let err177 = { instancePath: instancePath + "/idle-share", schemaPath: "#/oneOf/13/properties/idle-share/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema179.oneOf[13].properties["idle-share"], data: data93 };
                 vErrors === null ? vErrors = [err177] : vErrors.push(err177), errors++;
               }
             } else {
-              let err178 = { instancePath: instancePath + "/idle-share", schemaPath: "#/oneOf/13/properties/idle-share/type", keyword: "type", params: { type: "number" }, message: "must be number", schema: schema177.oneOf[13].properties["idle-share"].type, parentSchema: schema177.oneOf[13].properties["idle-share"], data: data93 };
+              let err178 = { instancePath: instancePath + "/idle-share", schemaPath: "#/oneOf/13/properties/idle-share/type", keyword: "type", params: { type: "number" }, message: "must be number", schema: schema179.oneOf[13].properties["idle-share"].type, parentSchema: schema179.oneOf[13].properties["idle-share"], data: data93 };
               vErrors === null ? vErrors = [err178] : vErrors.push(err178), errors++;
             }
           }
           if (data["idle-size"] !== void 0) {
             let data94 = data["idle-size"];
             if (typeof data94 == "string") {
-              if (!pattern21.test(data94)) {
-                let err179 = { instancePath: instancePath + "/idle-size", schemaPath: "common.json#/$defs/size/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", parentSchema: schema82, data: data94 };
+              if (!pattern23.test(data94)) {
+                let err179 = { instancePath: instancePath + "/idle-size", schemaPath: "common.json#/$defs/size/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", parentSchema: schema84, data: data94 };
                 vErrors === null ? vErrors = [err179] : vErrors.push(err179), errors++;
               }
             } else {
-              let err180 = { instancePath: instancePath + "/idle-size", schemaPath: "common.json#/$defs/size/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema82.type, parentSchema: schema82, data: data94 };
+              let err180 = { instancePath: instancePath + "/idle-size", schemaPath: "common.json#/$defs/size/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema84.type, parentSchema: schema84, data: data94 };
               vErrors === null ? vErrors = [err180] : vErrors.push(err180), errors++;
             }
           }
         } else {
-          let err181 = { instancePath, schemaPath: "#/oneOf/13/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema177.oneOf[13].type, parentSchema: schema177.oneOf[13], data };
+          let err181 = { instancePath, schemaPath: "#/oneOf/13/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema179.oneOf[13].type, parentSchema: schema179.oneOf[13], data };
           vErrors === null ? vErrors = [err181] : vErrors.push(err181), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else if (tag0 === "naming") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (Object.keys(data).length < 2) {
-            let err182 = { instancePath, schemaPath: "#/oneOf/14/minProperties", keyword: "minProperties", params: { limit: 2 }, message: "must NOT have fewer than 2 properties", schema: 2, parentSchema: schema177.oneOf[14], data };
+            let err182 = { instancePath, schemaPath: "#/oneOf/14/minProperties", keyword: "minProperties", params: { limit: 2 }, message: "must NOT have fewer than 2 properties", schema: 2, parentSchema: schema179.oneOf[14], data };
             vErrors === null ? vErrors = [err182] : vErrors.push(err182), errors++;
           }
           if (data.rule === void 0) {
-            let err183 = { instancePath, schemaPath: "#/oneOf/14/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema177.oneOf[14].required, parentSchema: schema177.oneOf[14], data };
+            let err183 = { instancePath, schemaPath: "#/oneOf/14/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema179.oneOf[14].required, parentSchema: schema179.oneOf[14], data };
             vErrors === null ? vErrors = [err183] : vErrors.push(err183), errors++;
           }
           for (let key14 in data)
-            if (!func1.call(schema177.oneOf[14].properties, key14)) {
-              let err184 = { instancePath, schemaPath: "#/oneOf/14/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key14 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema177.oneOf[14], data };
+            if (!func1.call(schema179.oneOf[14].properties, key14)) {
+              let err184 = { instancePath, schemaPath: "#/oneOf/14/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key14 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema179.oneOf[14], data };
               vErrors === null ? vErrors = [err184] : vErrors.push(err184), errors++;
             }
           if (data.rule !== void 0) {
             let data95 = data.rule;
             if (data95 !== "naming") {
-              let err185 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/14/properties/rule/const", keyword: "const", params: { allowedValue: "naming" }, message: "must be equal to constant", schema: "naming", parentSchema: schema177.oneOf[14].properties.rule, data: data95 };
+              let err185 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/14/properties/rule/const", keyword: "const", params: { allowedValue: "naming" }, message: "must be equal to constant", schema: "naming", parentSchema: schema179.oneOf[14].properties.rule, data: data95 };
               vErrors === null ? vErrors = [err185] : vErrors.push(err185), errors++;
             }
           }
@@ -5074,18 +5098,18 @@ function validate70(data, { instancePath = "", parentData, parentDataProperty, r
           if (data.level !== void 0) {
             let data97 = data.level;
             if (typeof data97 != "string") {
-              let err188 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/14/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema177.oneOf[14].properties.level.type, parentSchema: schema177.oneOf[14].properties.level, data: data97 };
+              let err188 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/14/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema179.oneOf[14].properties.level.type, parentSchema: schema179.oneOf[14].properties.level, data: data97 };
               vErrors === null ? vErrors = [err188] : vErrors.push(err188), errors++;
             }
             if (!(data97 === "error" || data97 === "warning" || data97 === "note")) {
-              let err189 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/14/properties/level/enum", keyword: "enum", params: { allowedValues: schema177.oneOf[14].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema177.oneOf[14].properties.level.enum, parentSchema: schema177.oneOf[14].properties.level, data: data97 };
+              let err189 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/14/properties/level/enum", keyword: "enum", params: { allowedValues: schema179.oneOf[14].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema179.oneOf[14].properties.level.enum, parentSchema: schema179.oneOf[14].properties.level, data: data97 };
               vErrors === null ? vErrors = [err189] : vErrors.push(err189), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data98 = data.enabled;
             if (typeof data98 != "boolean") {
-              let err190 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/14/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema177.oneOf[14].properties.enabled.type, parentSchema: schema177.oneOf[14].properties.enabled, data: data98 };
+              let err190 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/14/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema179.oneOf[14].properties.enabled.type, parentSchema: schema179.oneOf[14].properties.enabled, data: data98 };
               vErrors === null ? vErrors = [err190] : vErrors.push(err190), errors++;
             }
           }
@@ -5093,11 +5117,11 @@ function validate70(data, { instancePath = "", parentData, parentDataProperty, r
             let data100 = data.server;
             if (typeof data100 == "string") {
               if (func7(data100) < 1) {
-                let err191 = { instancePath: instancePath + "/server", schemaPath: "#/oneOf/14/properties/server/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema177.oneOf[14].properties.server, data: data100 };
+                let err191 = { instancePath: instancePath + "/server", schemaPath: "#/oneOf/14/properties/server/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema179.oneOf[14].properties.server, data: data100 };
                 vErrors === null ? vErrors = [err191] : vErrors.push(err191), errors++;
               }
             } else {
-              let err192 = { instancePath: instancePath + "/server", schemaPath: "#/oneOf/14/properties/server/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema177.oneOf[14].properties.server.type, parentSchema: schema177.oneOf[14].properties.server, data: data100 };
+              let err192 = { instancePath: instancePath + "/server", schemaPath: "#/oneOf/14/properties/server/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema179.oneOf[14].properties.server.type, parentSchema: schema179.oneOf[14].properties.server, data: data100 };
               vErrors === null ? vErrors = [err192] : vErrors.push(err192), errors++;
             }
           }
@@ -5105,11 +5129,11 @@ function validate70(data, { instancePath = "", parentData, parentDataProperty, r
             let data101 = data.volume;
             if (typeof data101 == "string") {
               if (func7(data101) < 1) {
-                let err193 = { instancePath: instancePath + "/volume", schemaPath: "#/oneOf/14/properties/volume/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema177.oneOf[14].properties.volume, data: data101 };
+                let err193 = { instancePath: instancePath + "/volume", schemaPath: "#/oneOf/14/properties/volume/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema179.oneOf[14].properties.volume, data: data101 };
                 vErrors === null ? vErrors = [err193] : vErrors.push(err193), errors++;
               }
             } else {
-              let err194 = { instancePath: instancePath + "/volume", schemaPath: "#/oneOf/14/properties/volume/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema177.oneOf[14].properties.volume.type, parentSchema: schema177.oneOf[14].properties.volume, data: data101 };
+              let err194 = { instancePath: instancePath + "/volume", schemaPath: "#/oneOf/14/properties/volume/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema179.oneOf[14].properties.volume.type, parentSchema: schema179.oneOf[14].properties.volume, data: data101 };
               vErrors === null ? vErrors = [err194] : vErrors.push(err194), errors++;
             }
           }
@@ -5117,11 +5141,11 @@ function validate70(data, { instancePath = "", parentData, parentDataProperty, r
             let data102 = data["volume-group"];
             if (typeof data102 == "string") {
               if (func7(data102) < 1) {
-                let err195 = { instancePath: instancePath + "/volume-group", schemaPath: "#/oneOf/14/properties/volume-group/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema177.oneOf[14].properties["volume-group"], data: data102 };
+                let err195 = { instancePath: instancePath + "/volume-group", schemaPath: "#/oneOf/14/properties/volume-group/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema179.oneOf[14].properties["volume-group"], data: data102 };
                 vErrors === null ? vErrors = [err195] : vErrors.push(err195), errors++;
               }
             } else {
-              let err196 = { instancePath: instancePath + "/volume-group", schemaPath: "#/oneOf/14/properties/volume-group/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema177.oneOf[14].properties["volume-group"].type, parentSchema: schema177.oneOf[14].properties["volume-group"], data: data102 };
+              let err196 = { instancePath: instancePath + "/volume-group", schemaPath: "#/oneOf/14/properties/volume-group/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema179.oneOf[14].properties["volume-group"].type, parentSchema: schema179.oneOf[14].properties["volume-group"], data: data102 };
               vErrors === null ? vErrors = [err196] : vErrors.push(err196), errors++;
             }
           }
@@ -5129,34 +5153,34 @@ function validate70(data, { instancePath = "", parentData, parentDataProperty, r
             let data103 = data.mount;
             if (typeof data103 == "string") {
               if (func7(data103) < 1) {
-                let err197 = { instancePath: instancePath + "/mount", schemaPath: "#/oneOf/14/properties/mount/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema177.oneOf[14].properties.mount, data: data103 };
+                let err197 = { instancePath: instancePath + "/mount", schemaPath: "#/oneOf/14/properties/mount/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema179.oneOf[14].properties.mount, data: data103 };
                 vErrors === null ? vErrors = [err197] : vErrors.push(err197), errors++;
               }
             } else {
-              let err198 = { instancePath: instancePath + "/mount", schemaPath: "#/oneOf/14/properties/mount/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema177.oneOf[14].properties.mount.type, parentSchema: schema177.oneOf[14].properties.mount, data: data103 };
+              let err198 = { instancePath: instancePath + "/mount", schemaPath: "#/oneOf/14/properties/mount/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema179.oneOf[14].properties.mount.type, parentSchema: schema179.oneOf[14].properties.mount, data: data103 };
               vErrors === null ? vErrors = [err198] : vErrors.push(err198), errors++;
             }
           }
         } else {
-          let err199 = { instancePath, schemaPath: "#/oneOf/14/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema177.oneOf[14].type, parentSchema: schema177.oneOf[14], data };
+          let err199 = { instancePath, schemaPath: "#/oneOf/14/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema179.oneOf[14].type, parentSchema: schema179.oneOf[14], data };
           vErrors === null ? vErrors = [err199] : vErrors.push(err199), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else if (tag0 === "no-stale-rename") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (data.rule === void 0) {
-            let err200 = { instancePath, schemaPath: "#/oneOf/15/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema177.oneOf[15].required, parentSchema: schema177.oneOf[15], data };
+            let err200 = { instancePath, schemaPath: "#/oneOf/15/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema179.oneOf[15].required, parentSchema: schema179.oneOf[15], data };
             vErrors === null ? vErrors = [err200] : vErrors.push(err200), errors++;
           }
           for (let key15 in data)
             if (!(key15 === "rule" || key15 === "name" || key15 === "level" || key15 === "enabled" || key15 === "where")) {
-              let err201 = { instancePath, schemaPath: "#/oneOf/15/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key15 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema177.oneOf[15], data };
+              let err201 = { instancePath, schemaPath: "#/oneOf/15/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key15 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema179.oneOf[15], data };
               vErrors === null ? vErrors = [err201] : vErrors.push(err201), errors++;
             }
           if (data.rule !== void 0) {
             let data104 = data.rule;
             if (data104 !== "no-stale-rename") {
-              let err202 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/15/properties/rule/const", keyword: "const", params: { allowedValue: "no-stale-rename" }, message: "must be equal to constant", schema: "no-stale-rename", parentSchema: schema177.oneOf[15].properties.rule, data: data104 };
+              let err202 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/15/properties/rule/const", keyword: "const", params: { allowedValue: "no-stale-rename" }, message: "must be equal to constant", schema: "no-stale-rename", parentSchema: schema179.oneOf[15].properties.rule, data: data104 };
               vErrors === null ? vErrors = [err202] : vErrors.push(err202), errors++;
             }
           }
@@ -5175,50 +5199,50 @@ function validate70(data, { instancePath = "", parentData, parentDataProperty, r
           if (data.level !== void 0) {
             let data106 = data.level;
             if (typeof data106 != "string") {
-              let err205 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/15/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema177.oneOf[15].properties.level.type, parentSchema: schema177.oneOf[15].properties.level, data: data106 };
+              let err205 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/15/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema179.oneOf[15].properties.level.type, parentSchema: schema179.oneOf[15].properties.level, data: data106 };
               vErrors === null ? vErrors = [err205] : vErrors.push(err205), errors++;
             }
             if (!(data106 === "error" || data106 === "warning" || data106 === "note")) {
-              let err206 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/15/properties/level/enum", keyword: "enum", params: { allowedValues: schema177.oneOf[15].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema177.oneOf[15].properties.level.enum, parentSchema: schema177.oneOf[15].properties.level, data: data106 };
+              let err206 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/15/properties/level/enum", keyword: "enum", params: { allowedValues: schema179.oneOf[15].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema179.oneOf[15].properties.level.enum, parentSchema: schema179.oneOf[15].properties.level, data: data106 };
               vErrors === null ? vErrors = [err206] : vErrors.push(err206), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data107 = data.enabled;
             if (typeof data107 != "boolean") {
-              let err207 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/15/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema177.oneOf[15].properties.enabled.type, parentSchema: schema177.oneOf[15].properties.enabled, data: data107 };
+              let err207 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/15/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema179.oneOf[15].properties.enabled.type, parentSchema: schema179.oneOf[15].properties.enabled, data: data107 };
               vErrors === null ? vErrors = [err207] : vErrors.push(err207), errors++;
             }
           }
           data.where !== void 0 && (validate71(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate71.errors : vErrors.concat(validate71.errors), errors = vErrors.length));
         } else {
-          let err208 = { instancePath, schemaPath: "#/oneOf/15/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema177.oneOf[15].type, parentSchema: schema177.oneOf[15], data };
+          let err208 = { instancePath, schemaPath: "#/oneOf/15/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema179.oneOf[15].type, parentSchema: schema179.oneOf[15], data };
           vErrors === null ? vErrors = [err208] : vErrors.push(err208), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else if (tag0 === "shape") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (data.rule === void 0) {
-            let err209 = { instancePath, schemaPath: "#/oneOf/16/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema177.oneOf[16].required, parentSchema: schema177.oneOf[16], data };
+            let err209 = { instancePath, schemaPath: "#/oneOf/16/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema179.oneOf[16].required, parentSchema: schema179.oneOf[16], data };
             vErrors === null ? vErrors = [err209] : vErrors.push(err209), errors++;
           }
           if (data.schema === void 0) {
-            let err210 = { instancePath, schemaPath: "#/oneOf/16/required", keyword: "required", params: { missingProperty: "schema" }, message: "must have required property 'schema'", schema: schema177.oneOf[16].required, parentSchema: schema177.oneOf[16], data };
+            let err210 = { instancePath, schemaPath: "#/oneOf/16/required", keyword: "required", params: { missingProperty: "schema" }, message: "must have required property 'schema'", schema: schema179.oneOf[16].required, parentSchema: schema179.oneOf[16], data };
             vErrors === null ? vErrors = [err210] : vErrors.push(err210), errors++;
           }
           if (data.of === void 0) {
-            let err211 = { instancePath, schemaPath: "#/oneOf/16/required", keyword: "required", params: { missingProperty: "of" }, message: "must have required property 'of'", schema: schema177.oneOf[16].required, parentSchema: schema177.oneOf[16], data };
+            let err211 = { instancePath, schemaPath: "#/oneOf/16/required", keyword: "required", params: { missingProperty: "of" }, message: "must have required property 'of'", schema: schema179.oneOf[16].required, parentSchema: schema179.oneOf[16], data };
             vErrors === null ? vErrors = [err211] : vErrors.push(err211), errors++;
           }
           for (let key16 in data)
-            if (!func1.call(schema177.oneOf[16].properties, key16)) {
-              let err212 = { instancePath, schemaPath: "#/oneOf/16/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key16 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema177.oneOf[16], data };
+            if (!func1.call(schema179.oneOf[16].properties, key16)) {
+              let err212 = { instancePath, schemaPath: "#/oneOf/16/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key16 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema179.oneOf[16], data };
               vErrors === null ? vErrors = [err212] : vErrors.push(err212), errors++;
             }
           if (data.rule !== void 0) {
             let data109 = data.rule;
             if (data109 !== "shape") {
-              let err213 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/16/properties/rule/const", keyword: "const", params: { allowedValue: "shape" }, message: "must be equal to constant", schema: "shape", parentSchema: schema177.oneOf[16].properties.rule, data: data109 };
+              let err213 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/16/properties/rule/const", keyword: "const", params: { allowedValue: "shape" }, message: "must be equal to constant", schema: "shape", parentSchema: schema179.oneOf[16].properties.rule, data: data109 };
               vErrors === null ? vErrors = [err213] : vErrors.push(err213), errors++;
             }
           }
@@ -5237,29 +5261,29 @@ function validate70(data, { instancePath = "", parentData, parentDataProperty, r
           if (data.level !== void 0) {
             let data111 = data.level;
             if (typeof data111 != "string") {
-              let err216 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/16/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema177.oneOf[16].properties.level.type, parentSchema: schema177.oneOf[16].properties.level, data: data111 };
+              let err216 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/16/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema179.oneOf[16].properties.level.type, parentSchema: schema179.oneOf[16].properties.level, data: data111 };
               vErrors === null ? vErrors = [err216] : vErrors.push(err216), errors++;
             }
             if (!(data111 === "error" || data111 === "warning" || data111 === "note")) {
-              let err217 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/16/properties/level/enum", keyword: "enum", params: { allowedValues: schema177.oneOf[16].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema177.oneOf[16].properties.level.enum, parentSchema: schema177.oneOf[16].properties.level, data: data111 };
+              let err217 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/16/properties/level/enum", keyword: "enum", params: { allowedValues: schema179.oneOf[16].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema179.oneOf[16].properties.level.enum, parentSchema: schema179.oneOf[16].properties.level, data: data111 };
               vErrors === null ? vErrors = [err217] : vErrors.push(err217), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data112 = data.enabled;
             if (typeof data112 != "boolean") {
-              let err218 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/16/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema177.oneOf[16].properties.enabled.type, parentSchema: schema177.oneOf[16].properties.enabled, data: data112 };
+              let err218 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/16/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema179.oneOf[16].properties.enabled.type, parentSchema: schema179.oneOf[16].properties.enabled, data: data112 };
               vErrors === null ? vErrors = [err218] : vErrors.push(err218), errors++;
             }
           }
           if (data.where !== void 0 && (validate71(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate71.errors : vErrors.concat(validate71.errors), errors = vErrors.length)), data.of !== void 0) {
             let data114 = data.of;
             if (typeof data114 != "string") {
-              let err219 = { instancePath: instancePath + "/of", schemaPath: "#/oneOf/16/properties/of/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema177.oneOf[16].properties.of.type, parentSchema: schema177.oneOf[16].properties.of, data: data114 };
+              let err219 = { instancePath: instancePath + "/of", schemaPath: "#/oneOf/16/properties/of/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema179.oneOf[16].properties.of.type, parentSchema: schema179.oneOf[16].properties.of, data: data114 };
               vErrors === null ? vErrors = [err219] : vErrors.push(err219), errors++;
             }
             if (!(data114 === "server" || data114 === "volume" || data114 === "volume-group" || data114 === "file-system" || data114 === "change")) {
-              let err220 = { instancePath: instancePath + "/of", schemaPath: "#/oneOf/16/properties/of/enum", keyword: "enum", params: { allowedValues: schema177.oneOf[16].properties.of.enum }, message: "must be equal to one of the allowed values", schema: schema177.oneOf[16].properties.of.enum, parentSchema: schema177.oneOf[16].properties.of, data: data114 };
+              let err220 = { instancePath: instancePath + "/of", schemaPath: "#/oneOf/16/properties/of/enum", keyword: "enum", params: { allowedValues: schema179.oneOf[16].properties.of.enum }, message: "must be equal to one of the allowed values", schema: schema179.oneOf[16].properties.of.enum, parentSchema: schema179.oneOf[16].properties.of, data: data114 };
               vErrors === null ? vErrors = [err220] : vErrors.push(err220), errors++;
             }
           }
@@ -5267,65 +5291,65 @@ function validate70(data, { instancePath = "", parentData, parentDataProperty, r
             let data115 = data.kinds;
             if (Array.isArray(data115)) {
               if (data115.length < 1) {
-                let err221 = { instancePath: instancePath + "/kinds", schemaPath: "#/oneOf/16/properties/kinds/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items", schema: 1, parentSchema: schema177.oneOf[16].properties.kinds, data: data115 };
+                let err221 = { instancePath: instancePath + "/kinds", schemaPath: "#/oneOf/16/properties/kinds/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items", schema: 1, parentSchema: schema179.oneOf[16].properties.kinds, data: data115 };
                 vErrors === null ? vErrors = [err221] : vErrors.push(err221), errors++;
               }
               let len1 = data115.length;
               for (let i1 = 0; i1 < len1; i1++) {
                 let data116 = data115[i1];
                 if (typeof data116 != "string") {
-                  let err222 = { instancePath: instancePath + "/kinds/" + i1, schemaPath: "#/oneOf/16/properties/kinds/items/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema177.oneOf[16].properties.kinds.items.type, parentSchema: schema177.oneOf[16].properties.kinds.items, data: data116 };
+                  let err222 = { instancePath: instancePath + "/kinds/" + i1, schemaPath: "#/oneOf/16/properties/kinds/items/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema179.oneOf[16].properties.kinds.items.type, parentSchema: schema179.oneOf[16].properties.kinds.items, data: data116 };
                   vErrors === null ? vErrors = [err222] : vErrors.push(err222), errors++;
                 }
-                if (!(data116 === "server-created" || data116 === "server-renamed" || data116 === "server-changed-team" || data116 === "server-moved-site" || data116 === "server-changed-type" || data116 === "server-started" || data116 === "server-stopped" || data116 === "boot-swapped" || data116 === "server-edited" || data116 === "server-deleted" || data116 === "volume-created" || data116 === "volume-re-created" || data116 === "volume-renamed" || data116 === "volume-changed-team" || data116 === "volume-moved-site" || data116 === "volume-moved-tier" || data116 === "volume-grown" || data116 === "volume-shrunk" || data116 === "volume-unprotected" || data116 === "volume-edited" || data116 === "handed-over" || data116 === "detached" || data116 === "attached" || data116 === "volume-deleted" || data116 === "group-created" || data116 === "group-renamed" || data116 === "member-left" || data116 === "member-joined" || data116 === "group-edited" || data116 === "group-deleted" || data116 === "file-system-created" || data116 === "file-system-remounted" || data116 === "file-system-edited" || data116 === "file-system-remade" || data116 === "file-system-grown" || data116 === "file-system-shrunk" || data116 === "file-system-deleted")) {
-                  let err223 = { instancePath: instancePath + "/kinds/" + i1, schemaPath: "#/oneOf/16/properties/kinds/items/enum", keyword: "enum", params: { allowedValues: schema177.oneOf[16].properties.kinds.items.enum }, message: "must be equal to one of the allowed values", schema: schema177.oneOf[16].properties.kinds.items.enum, parentSchema: schema177.oneOf[16].properties.kinds.items, data: data116 };
+                if (!(data116 === "server-created" || data116 === "server-renamed" || data116 === "server-changed-id" || data116 === "server-changed-team" || data116 === "server-moved-site" || data116 === "server-changed-type" || data116 === "server-started" || data116 === "server-stopped" || data116 === "boot-swapped" || data116 === "server-edited" || data116 === "server-deleted" || data116 === "volume-created" || data116 === "volume-re-created" || data116 === "volume-renamed" || data116 === "volume-changed-id" || data116 === "volume-changed-team" || data116 === "volume-moved-site" || data116 === "volume-moved-tier" || data116 === "volume-grown" || data116 === "volume-shrunk" || data116 === "volume-unprotected" || data116 === "volume-edited" || data116 === "handed-over" || data116 === "detached" || data116 === "attached" || data116 === "volume-deleted" || data116 === "group-created" || data116 === "group-renamed" || data116 === "member-left" || data116 === "member-joined" || data116 === "group-edited" || data116 === "group-deleted" || data116 === "file-system-created" || data116 === "file-system-remounted" || data116 === "file-system-edited" || data116 === "file-system-remade" || data116 === "file-system-grown" || data116 === "file-system-shrunk" || data116 === "file-system-deleted")) {
+                  let err223 = { instancePath: instancePath + "/kinds/" + i1, schemaPath: "#/oneOf/16/properties/kinds/items/enum", keyword: "enum", params: { allowedValues: schema179.oneOf[16].properties.kinds.items.enum }, message: "must be equal to one of the allowed values", schema: schema179.oneOf[16].properties.kinds.items.enum, parentSchema: schema179.oneOf[16].properties.kinds.items, data: data116 };
                   vErrors === null ? vErrors = [err223] : vErrors.push(err223), errors++;
                 }
               }
             } else {
-              let err224 = { instancePath: instancePath + "/kinds", schemaPath: "#/oneOf/16/properties/kinds/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema177.oneOf[16].properties.kinds.type, parentSchema: schema177.oneOf[16].properties.kinds, data: data115 };
+              let err224 = { instancePath: instancePath + "/kinds", schemaPath: "#/oneOf/16/properties/kinds/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema179.oneOf[16].properties.kinds.type, parentSchema: schema179.oneOf[16].properties.kinds, data: data115 };
               vErrors === null ? vErrors = [err224] : vErrors.push(err224), errors++;
             }
           }
           if (data.schema !== void 0) {
             let data117 = data.schema;
             if (!(data117 && typeof data117 == "object" && !Array.isArray(data117))) {
-              let err225 = { instancePath: instancePath + "/schema", schemaPath: "#/oneOf/16/properties/schema/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema177.oneOf[16].properties.schema.type, parentSchema: schema177.oneOf[16].properties.schema, data: data117 };
+              let err225 = { instancePath: instancePath + "/schema", schemaPath: "#/oneOf/16/properties/schema/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema179.oneOf[16].properties.schema.type, parentSchema: schema179.oneOf[16].properties.schema, data: data117 };
               vErrors === null ? vErrors = [err225] : vErrors.push(err225), errors++;
             }
           }
           if (data.message !== void 0) {
             let data118 = data.message;
             if (typeof data118 == "string") {
-              if (!pattern23.test(data118)) {
-                let err226 = { instancePath: instancePath + "/message", schemaPath: "common.json#/$defs/sentence/pattern", keyword: "pattern", params: { pattern: "\\S" }, message: 'must match pattern "\\S"', schema: "\\S", parentSchema: schema84, data: data118 };
+              if (!pattern25.test(data118)) {
+                let err226 = { instancePath: instancePath + "/message", schemaPath: "common.json#/$defs/sentence/pattern", keyword: "pattern", params: { pattern: "\\S" }, message: 'must match pattern "\\S"', schema: "\\S", parentSchema: schema86, data: data118 };
                 vErrors === null ? vErrors = [err226] : vErrors.push(err226), errors++;
               }
             } else {
-              let err227 = { instancePath: instancePath + "/message", schemaPath: "common.json#/$defs/sentence/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema84.type, parentSchema: schema84, data: data118 };
+              let err227 = { instancePath: instancePath + "/message", schemaPath: "common.json#/$defs/sentence/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema86.type, parentSchema: schema86, data: data118 };
               vErrors === null ? vErrors = [err227] : vErrors.push(err227), errors++;
             }
           }
         } else {
-          let err228 = { instancePath, schemaPath: "#/oneOf/16/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema177.oneOf[16].type, parentSchema: schema177.oneOf[16], data };
+          let err228 = { instancePath, schemaPath: "#/oneOf/16/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema179.oneOf[16].type, parentSchema: schema179.oneOf[16], data };
           vErrors === null ? vErrors = [err228] : vErrors.push(err228), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else if (tag0 === "tier-bounds") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (data.rule === void 0) {
-            let err229 = { instancePath, schemaPath: "#/oneOf/17/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema177.oneOf[17].required, parentSchema: schema177.oneOf[17], data };
+            let err229 = { instancePath, schemaPath: "#/oneOf/17/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema179.oneOf[17].required, parentSchema: schema179.oneOf[17], data };
             vErrors === null ? vErrors = [err229] : vErrors.push(err229), errors++;
           }
           for (let key17 in data)
             if (!(key17 === "rule" || key17 === "name" || key17 === "level" || key17 === "enabled" || key17 === "where")) {
-              let err230 = { instancePath, schemaPath: "#/oneOf/17/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key17 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema177.oneOf[17], data };
+              let err230 = { instancePath, schemaPath: "#/oneOf/17/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key17 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema179.oneOf[17], data };
               vErrors === null ? vErrors = [err230] : vErrors.push(err230), errors++;
             }
           if (data.rule !== void 0) {
             let data119 = data.rule;
             if (data119 !== "tier-bounds") {
-              let err231 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/17/properties/rule/const", keyword: "const", params: { allowedValue: "tier-bounds" }, message: "must be equal to constant", schema: "tier-bounds", parentSchema: schema177.oneOf[17].properties.rule, data: data119 };
+              let err231 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/17/properties/rule/const", keyword: "const", params: { allowedValue: "tier-bounds" }, message: "must be equal to constant", schema: "tier-bounds", parentSchema: schema179.oneOf[17].properties.rule, data: data119 };
               vErrors === null ? vErrors = [err231] : vErrors.push(err231), errors++;
             }
           }
@@ -5344,42 +5368,42 @@ function validate70(data, { instancePath = "", parentData, parentDataProperty, r
           if (data.level !== void 0) {
             let data121 = data.level;
             if (typeof data121 != "string") {
-              let err234 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/17/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema177.oneOf[17].properties.level.type, parentSchema: schema177.oneOf[17].properties.level, data: data121 };
+              let err234 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/17/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema179.oneOf[17].properties.level.type, parentSchema: schema179.oneOf[17].properties.level, data: data121 };
               vErrors === null ? vErrors = [err234] : vErrors.push(err234), errors++;
             }
             if (!(data121 === "error" || data121 === "warning" || data121 === "note")) {
-              let err235 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/17/properties/level/enum", keyword: "enum", params: { allowedValues: schema177.oneOf[17].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema177.oneOf[17].properties.level.enum, parentSchema: schema177.oneOf[17].properties.level, data: data121 };
+              let err235 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/17/properties/level/enum", keyword: "enum", params: { allowedValues: schema179.oneOf[17].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema179.oneOf[17].properties.level.enum, parentSchema: schema179.oneOf[17].properties.level, data: data121 };
               vErrors === null ? vErrors = [err235] : vErrors.push(err235), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data122 = data.enabled;
             if (typeof data122 != "boolean") {
-              let err236 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/17/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema177.oneOf[17].properties.enabled.type, parentSchema: schema177.oneOf[17].properties.enabled, data: data122 };
+              let err236 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/17/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema179.oneOf[17].properties.enabled.type, parentSchema: schema179.oneOf[17].properties.enabled, data: data122 };
               vErrors === null ? vErrors = [err236] : vErrors.push(err236), errors++;
             }
           }
           data.where !== void 0 && (validate71(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate71.errors : vErrors.concat(validate71.errors), errors = vErrors.length));
         } else {
-          let err237 = { instancePath, schemaPath: "#/oneOf/17/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema177.oneOf[17].type, parentSchema: schema177.oneOf[17], data };
+          let err237 = { instancePath, schemaPath: "#/oneOf/17/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema179.oneOf[17].type, parentSchema: schema179.oneOf[17], data };
           vErrors === null ? vErrors = [err237] : vErrors.push(err237), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else if (tag0 === "policy-apart") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (data.rule === void 0) {
-            let err238 = { instancePath, schemaPath: "#/oneOf/18/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema177.oneOf[18].required, parentSchema: schema177.oneOf[18], data };
+            let err238 = { instancePath, schemaPath: "#/oneOf/18/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema179.oneOf[18].required, parentSchema: schema179.oneOf[18], data };
             vErrors === null ? vErrors = [err238] : vErrors.push(err238), errors++;
           }
           for (let key18 in data)
             if (!(key18 === "rule" || key18 === "name" || key18 === "level" || key18 === "enabled" || key18 === "where")) {
-              let err239 = { instancePath, schemaPath: "#/oneOf/18/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key18 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema177.oneOf[18], data };
+              let err239 = { instancePath, schemaPath: "#/oneOf/18/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key18 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema179.oneOf[18], data };
               vErrors === null ? vErrors = [err239] : vErrors.push(err239), errors++;
             }
           if (data.rule !== void 0) {
             let data124 = data.rule;
             if (data124 !== "policy-apart") {
-              let err240 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/18/properties/rule/const", keyword: "const", params: { allowedValue: "policy-apart" }, message: "must be equal to constant", schema: "policy-apart", parentSchema: schema177.oneOf[18].properties.rule, data: data124 };
+              let err240 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/18/properties/rule/const", keyword: "const", params: { allowedValue: "policy-apart" }, message: "must be equal to constant", schema: "policy-apart", parentSchema: schema179.oneOf[18].properties.rule, data: data124 };
               vErrors === null ? vErrors = [err240] : vErrors.push(err240), errors++;
             }
           }
@@ -5398,37 +5422,37 @@ function validate70(data, { instancePath = "", parentData, parentDataProperty, r
           if (data.level !== void 0) {
             let data126 = data.level;
             if (typeof data126 != "string") {
-              let err243 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/18/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema177.oneOf[18].properties.level.type, parentSchema: schema177.oneOf[18].properties.level, data: data126 };
+              let err243 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/18/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema179.oneOf[18].properties.level.type, parentSchema: schema179.oneOf[18].properties.level, data: data126 };
               vErrors === null ? vErrors = [err243] : vErrors.push(err243), errors++;
             }
             if (!(data126 === "error" || data126 === "warning" || data126 === "note")) {
-              let err244 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/18/properties/level/enum", keyword: "enum", params: { allowedValues: schema177.oneOf[18].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema177.oneOf[18].properties.level.enum, parentSchema: schema177.oneOf[18].properties.level, data: data126 };
+              let err244 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/18/properties/level/enum", keyword: "enum", params: { allowedValues: schema179.oneOf[18].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema179.oneOf[18].properties.level.enum, parentSchema: schema179.oneOf[18].properties.level, data: data126 };
               vErrors === null ? vErrors = [err244] : vErrors.push(err244), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data127 = data.enabled;
             if (typeof data127 != "boolean") {
-              let err245 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/18/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema177.oneOf[18].properties.enabled.type, parentSchema: schema177.oneOf[18].properties.enabled, data: data127 };
+              let err245 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/18/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema179.oneOf[18].properties.enabled.type, parentSchema: schema179.oneOf[18].properties.enabled, data: data127 };
               vErrors === null ? vErrors = [err245] : vErrors.push(err245), errors++;
             }
           }
           data.where !== void 0 && (validate71(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate71.errors : vErrors.concat(validate71.errors), errors = vErrors.length));
         } else {
-          let err246 = { instancePath, schemaPath: "#/oneOf/18/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema177.oneOf[18].type, parentSchema: schema177.oneOf[18], data };
+          let err246 = { instancePath, schemaPath: "#/oneOf/18/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema179.oneOf[18].type, parentSchema: schema179.oneOf[18], data };
           vErrors === null ? vErrors = [err246] : vErrors.push(err246), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else {
-        let err247 = { instancePath, schemaPath: "#/discriminator", keyword: "discriminator", params: { error: "mapping", tag: "rule", tagValue: tag0 }, message: 'value of tag "rule" must be in oneOf', schema: schema177.discriminator, parentSchema: schema177, data };
+        let err247 = { instancePath, schemaPath: "#/discriminator", keyword: "discriminator", params: { error: "mapping", tag: "rule", tagValue: tag0 }, message: 'value of tag "rule" must be in oneOf', schema: schema179.discriminator, parentSchema: schema179, data };
         vErrors === null ? vErrors = [err247] : vErrors.push(err247), errors++;
       }
     else {
-      let err248 = { instancePath, schemaPath: "#/discriminator", keyword: "discriminator", params: { error: "tag", tag: "rule", tagValue: tag0 }, message: 'tag "rule" must be string', schema: schema177.discriminator, parentSchema: schema177, data };
+      let err248 = { instancePath, schemaPath: "#/discriminator", keyword: "discriminator", params: { error: "tag", tag: "rule", tagValue: tag0 }, message: 'tag "rule" must be string', schema: schema179.discriminator, parentSchema: schema179, data };
       vErrors === null ? vErrors = [err248] : vErrors.push(err248), errors++;
     }
   } else {
-    let err249 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema177.type, parentSchema: schema177, data };
+    let err249 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema179.type, parentSchema: schema179, data };
     vErrors === null ? vErrors = [err249] : vErrors.push(err249), errors++;
   }
   return validate70.errors = vErrors, evaluated0.props = props0, errors === 0;
@@ -5439,7 +5463,7 @@ function validate69(data, { instancePath = "", parentData, parentDataProperty, r
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     for (let key0 in data)
       if (!(key0 === "use" || key0 === "rules")) {
-        let err0 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema175, data };
+        let err0 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema177, data };
         vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
       }
     if (data.use !== void 0) {
@@ -5459,7 +5483,7 @@ function validate69(data, { instancePath = "", parentData, parentDataProperty, r
           }
         }
       } else {
-        let err3 = { instancePath: instancePath + "/use", schemaPath: "#/properties/use/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema175.properties.use.type, parentSchema: schema175.properties.use, data: data0 };
+        let err3 = { instancePath: instancePath + "/use", schemaPath: "#/properties/use/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema177.properties.use.type, parentSchema: schema177.properties.use, data: data0 };
         vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
       }
     }
@@ -5470,50 +5494,50 @@ function validate69(data, { instancePath = "", parentData, parentDataProperty, r
         for (let i1 = 0; i1 < len1; i1++)
           validate70(data2[i1], { instancePath: instancePath + "/rules/" + i1, parentData: data2, parentDataProperty: i1, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate70.errors : vErrors.concat(validate70.errors), errors = vErrors.length);
       } else {
-        let err4 = { instancePath: instancePath + "/rules", schemaPath: "#/properties/rules/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema175.properties.rules.type, parentSchema: schema175.properties.rules, data: data2 };
+        let err4 = { instancePath: instancePath + "/rules", schemaPath: "#/properties/rules/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema177.properties.rules.type, parentSchema: schema177.properties.rules, data: data2 };
         vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
       }
     }
   } else {
-    let err5 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema175.type, parentSchema: schema175, data };
+    let err5 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema177.type, parentSchema: schema177, data };
     vErrors === null ? vErrors = [err5] : vErrors.push(err5), errors++;
   }
   return validate69.errors = vErrors, errors === 0;
 }
 validate69.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var settings = validate96, schema211 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "settings.json", title: "SettingsFile", description: "ullage.yaml: where things are, the currency, the month, the sites.", type: "object", additionalProperties: !1, required: ["currency"], properties: { currency: { $ref: "common.json#/$defs/currency", description: "The one currency of the estate (ISO 4217). Price lists in another are refused." }, month: { type: "string", enum: ["730 h", "calendar"], default: "730 h", description: "How long a month is for prices by the hour: 730 h (8,760 h a year over 12, common practice), or the calendar month of the day of judgement." }, paths: { title: "SettingsPaths", type: "object", additionalProperties: !1, description: "Where things are, from the root of the repository; each defaults to the folder of its own name.", properties: { storage: { $ref: "#/$defs/folder", default: "storage", description: "Folder of the estate files, searched to any depth." }, prices: { $ref: "#/$defs/folder", default: "prices", description: "Folder of the price lists." }, policies: { $ref: "#/$defs/folder", default: "policies", description: "Folder of the rule packs." }, waivers: { $ref: "#/$defs/folder", default: "waivers", description: "Folder of the waivers." }, readings: { $ref: "#/$defs/folder", default: "readings", description: "Folder of the readings of measured use." }, surveys: { $ref: "#/$defs/folder", default: "surveys", description: "Folder of the surveys of what is really there." } } }, sites: { type: "object", propertyNames: { $ref: "common.json#/$defs/name" }, description: "The sites, by name. Once any is listed, every server and volume names one of them.", additionalProperties: { title: "SiteSettings", type: "object", additionalProperties: !1, description: "What one site allows.", properties: { quota: { title: "QuotaSettings", type: "object", additionalProperties: !1, description: "What the provider allows this account at the site.", properties: { volumes: { type: "integer", minimum: 0, description: "How many volumes." }, size: { $ref: "common.json#/$defs/size", description: "The total capacity." } } }, "attachment-slots": { type: "integer", minimum: 0, description: "How many volumes can be attached to one server, its boot volume included." } } } }, teams: { type: "array", minItems: 1, uniqueItems: !0, items: { $ref: "common.json#/$defs/name" }, description: "The teams, by name. Once they are listed, every team that an estate file names must be one of them, and everything that is billed names one." } }, $defs: { folder: { title: "Folder", type: "string", pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", description: "A folder inside the repository, written with / and without a leading / or any .. in it.", examples: ["storage"] } } }, schema213 = { title: "Folder", type: "string", pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", description: "A folder inside the repository, written with / and without a leading / or any .. in it.", examples: ["storage"] }, pattern139 = new RegExp("^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", "u"), func0 = require_equal().default;
+var settings = validate96, schema213 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "settings.json", title: "SettingsFile", description: "ullage.yaml: where things are, the currency, the month, the sites.", type: "object", additionalProperties: !1, required: ["currency"], properties: { currency: { $ref: "common.json#/$defs/currency", description: "The one currency of the estate (ISO 4217). Price lists in another are refused." }, month: { type: "string", enum: ["730 h", "calendar"], default: "730 h", description: "How long a month is for prices by the hour: 730 h (8,760 h a year over 12, common practice), or the calendar month of the day of judgement." }, paths: { title: "SettingsPaths", type: "object", additionalProperties: !1, description: "Where things are, from the root of the repository; each defaults to the folder of its own name.", properties: { storage: { $ref: "#/$defs/folder", default: "storage", description: "Folder of the estate files, searched to any depth." }, prices: { $ref: "#/$defs/folder", default: "prices", description: "Folder of the price lists." }, policies: { $ref: "#/$defs/folder", default: "policies", description: "Folder of the rule packs." }, waivers: { $ref: "#/$defs/folder", default: "waivers", description: "Folder of the waivers." }, readings: { $ref: "#/$defs/folder", default: "readings", description: "Folder of the readings of measured use." }, surveys: { $ref: "#/$defs/folder", default: "surveys", description: "Folder of the surveys of what is really there." } } }, sites: { type: "object", propertyNames: { $ref: "common.json#/$defs/name" }, description: "The sites, by name. Once any is listed, every server and volume names one of them.", additionalProperties: { title: "SiteSettings", type: "object", additionalProperties: !1, description: "What one site allows.", properties: { quota: { title: "QuotaSettings", type: "object", additionalProperties: !1, description: "What the provider allows this account at the site.", properties: { volumes: { type: "integer", minimum: 0, description: "How many volumes." }, size: { $ref: "common.json#/$defs/size", description: "The total capacity." } } }, "attachment-slots": { type: "integer", minimum: 0, description: "How many volumes can be attached to one server, its boot volume included." } } } }, teams: { type: "array", minItems: 1, uniqueItems: !0, items: { $ref: "common.json#/$defs/name" }, description: "The teams, by name. Once they are listed, every team that an estate file names must be one of them, and everything that is billed names one." } }, $defs: { folder: { title: "Folder", type: "string", pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", description: "A folder inside the repository, written with / and without a leading / or any .. in it.", examples: ["storage"] } } }, schema215 = { title: "Folder", type: "string", pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", description: "A folder inside the repository, written with / and without a leading / or any .. in it.", examples: ["storage"] }, pattern141 = new RegExp("^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", "u"), func0 = require_equal().default;
 function validate96(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate96.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     if (data.currency === void 0) {
-      let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "currency" }, message: "must have required property 'currency'", schema: schema211.required, parentSchema: schema211, data };
+      let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "currency" }, message: "must have required property 'currency'", schema: schema213.required, parentSchema: schema213, data };
       vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
     }
     for (let key0 in data)
       if (!(key0 === "currency" || key0 === "month" || key0 === "paths" || key0 === "sites" || key0 === "teams")) {
-        let err1 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema211, data };
+        let err1 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema213, data };
         vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
       }
     if (data.currency !== void 0) {
       let data0 = data.currency;
       if (typeof data0 == "string") {
-        if (!pattern81.test(data0)) {
-          let err2 = { instancePath: instancePath + "/currency", schemaPath: "common.json#/$defs/currency/pattern", keyword: "pattern", params: { pattern: "^[A-Z]{3}$" }, message: 'must match pattern "^[A-Z]{3}$"', schema: "^[A-Z]{3}$", parentSchema: schema149, data: data0 };
+        if (!pattern83.test(data0)) {
+          let err2 = { instancePath: instancePath + "/currency", schemaPath: "common.json#/$defs/currency/pattern", keyword: "pattern", params: { pattern: "^[A-Z]{3}$" }, message: 'must match pattern "^[A-Z]{3}$"', schema: "^[A-Z]{3}$", parentSchema: schema151, data: data0 };
           vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
         }
       } else {
-        let err3 = { instancePath: instancePath + "/currency", schemaPath: "common.json#/$defs/currency/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema149.type, parentSchema: schema149, data: data0 };
+        let err3 = { instancePath: instancePath + "/currency", schemaPath: "common.json#/$defs/currency/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema151.type, parentSchema: schema151, data: data0 };
         vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
       }
     }
     if (data.month !== void 0) {
       let data1 = data.month;
       if (typeof data1 != "string") {
-        let err4 = { instancePath: instancePath + "/month", schemaPath: "#/properties/month/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema211.properties.month.type, parentSchema: schema211.properties.month, data: data1 };
+        let err4 = { instancePath: instancePath + "/month", schemaPath: "#/properties/month/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema213.properties.month.type, parentSchema: schema213.properties.month, data: data1 };
         vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
       }
       if (!(data1 === "730 h" || data1 === "calendar")) {
-        let err5 = { instancePath: instancePath + "/month", schemaPath: "#/properties/month/enum", keyword: "enum", params: { allowedValues: schema211.properties.month.enum }, message: "must be equal to one of the allowed values", schema: schema211.properties.month.enum, parentSchema: schema211.properties.month, data: data1 };
+        let err5 = { instancePath: instancePath + "/month", schemaPath: "#/properties/month/enum", keyword: "enum", params: { allowedValues: schema213.properties.month.enum }, message: "must be equal to one of the allowed values", schema: schema213.properties.month.enum, parentSchema: schema213.properties.month, data: data1 };
         vErrors === null ? vErrors = [err5] : vErrors.push(err5), errors++;
       }
     }
@@ -5522,83 +5546,83 @@ function validate96(data, { instancePath = "", parentData, parentDataProperty, r
       if (data2 && typeof data2 == "object" && !Array.isArray(data2)) {
         for (let key1 in data2)
           if (!(key1 === "storage" || key1 === "prices" || key1 === "policies" || key1 === "waivers" || key1 === "readings" || key1 === "surveys")) {
-            let err6 = { instancePath: instancePath + "/paths", schemaPath: "#/properties/paths/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key1 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema211.properties.paths, data: data2 };
+            let err6 = { instancePath: instancePath + "/paths", schemaPath: "#/properties/paths/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key1 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema213.properties.paths, data: data2 };
             vErrors === null ? vErrors = [err6] : vErrors.push(err6), errors++;
           }
         if (data2.storage !== void 0) {
           let data3 = data2.storage;
           if (typeof data3 == "string") {
-            if (!pattern139.test(data3)) {
-              let err7 = { instancePath: instancePath + "/paths/storage", schemaPath: "#/$defs/folder/pattern", keyword: "pattern", params: { pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$" }, message: 'must match pattern "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$"', schema: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", parentSchema: schema213, data: data3 };
+            if (!pattern141.test(data3)) {
+              let err7 = { instancePath: instancePath + "/paths/storage", schemaPath: "#/$defs/folder/pattern", keyword: "pattern", params: { pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$" }, message: 'must match pattern "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$"', schema: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", parentSchema: schema215, data: data3 };
               vErrors === null ? vErrors = [err7] : vErrors.push(err7), errors++;
             }
           } else {
-            let err8 = { instancePath: instancePath + "/paths/storage", schemaPath: "#/$defs/folder/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema213.type, parentSchema: schema213, data: data3 };
+            let err8 = { instancePath: instancePath + "/paths/storage", schemaPath: "#/$defs/folder/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema215.type, parentSchema: schema215, data: data3 };
             vErrors === null ? vErrors = [err8] : vErrors.push(err8), errors++;
           }
         }
         if (data2.prices !== void 0) {
           let data4 = data2.prices;
           if (typeof data4 == "string") {
-            if (!pattern139.test(data4)) {
-              let err9 = { instancePath: instancePath + "/paths/prices", schemaPath: "#/$defs/folder/pattern", keyword: "pattern", params: { pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$" }, message: 'must match pattern "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$"', schema: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", parentSchema: schema213, data: data4 };
+            if (!pattern141.test(data4)) {
+              let err9 = { instancePath: instancePath + "/paths/prices", schemaPath: "#/$defs/folder/pattern", keyword: "pattern", params: { pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$" }, message: 'must match pattern "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$"', schema: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", parentSchema: schema215, data: data4 };
               vErrors === null ? vErrors = [err9] : vErrors.push(err9), errors++;
             }
           } else {
-            let err10 = { instancePath: instancePath + "/paths/prices", schemaPath: "#/$defs/folder/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema213.type, parentSchema: schema213, data: data4 };
+            let err10 = { instancePath: instancePath + "/paths/prices", schemaPath: "#/$defs/folder/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema215.type, parentSchema: schema215, data: data4 };
             vErrors === null ? vErrors = [err10] : vErrors.push(err10), errors++;
           }
         }
         if (data2.policies !== void 0) {
           let data5 = data2.policies;
           if (typeof data5 == "string") {
-            if (!pattern139.test(data5)) {
-              let err11 = { instancePath: instancePath + "/paths/policies", schemaPath: "#/$defs/folder/pattern", keyword: "pattern", params: { pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$" }, message: 'must match pattern "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$"', schema: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", parentSchema: schema213, data: data5 };
+            if (!pattern141.test(data5)) {
+              let err11 = { instancePath: instancePath + "/paths/policies", schemaPath: "#/$defs/folder/pattern", keyword: "pattern", params: { pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$" }, message: 'must match pattern "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$"', schema: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", parentSchema: schema215, data: data5 };
               vErrors === null ? vErrors = [err11] : vErrors.push(err11), errors++;
             }
           } else {
-            let err12 = { instancePath: instancePath + "/paths/policies", schemaPath: "#/$defs/folder/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema213.type, parentSchema: schema213, data: data5 };
+            let err12 = { instancePath: instancePath + "/paths/policies", schemaPath: "#/$defs/folder/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema215.type, parentSchema: schema215, data: data5 };
             vErrors === null ? vErrors = [err12] : vErrors.push(err12), errors++;
           }
         }
         if (data2.waivers !== void 0) {
           let data6 = data2.waivers;
           if (typeof data6 == "string") {
-            if (!pattern139.test(data6)) {
-              let err13 = { instancePath: instancePath + "/paths/waivers", schemaPath: "#/$defs/folder/pattern", keyword: "pattern", params: { pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$" }, message: 'must match pattern "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$"', schema: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", parentSchema: schema213, data: data6 };
+            if (!pattern141.test(data6)) {
+              let err13 = { instancePath: instancePath + "/paths/waivers", schemaPath: "#/$defs/folder/pattern", keyword: "pattern", params: { pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$" }, message: 'must match pattern "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$"', schema: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", parentSchema: schema215, data: data6 };
               vErrors === null ? vErrors = [err13] : vErrors.push(err13), errors++;
             }
           } else {
-            let err14 = { instancePath: instancePath + "/paths/waivers", schemaPath: "#/$defs/folder/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema213.type, parentSchema: schema213, data: data6 };
+            let err14 = { instancePath: instancePath + "/paths/waivers", schemaPath: "#/$defs/folder/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema215.type, parentSchema: schema215, data: data6 };
             vErrors === null ? vErrors = [err14] : vErrors.push(err14), errors++;
           }
         }
         if (data2.readings !== void 0) {
           let data7 = data2.readings;
           if (typeof data7 == "string") {
-            if (!pattern139.test(data7)) {
-              let err15 = { instancePath: instancePath + "/paths/readings", schemaPath: "#/$defs/folder/pattern", keyword: "pattern", params: { pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$" }, message: 'must match pattern "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$"', schema: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", parentSchema: schema213, data: data7 };
+            if (!pattern141.test(data7)) {
+              let err15 = { instancePath: instancePath + "/paths/readings", schemaPath: "#/$defs/folder/pattern", keyword: "pattern", params: { pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$" }, message: 'must match pattern "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$"', schema: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", parentSchema: schema215, data: data7 };
               vErrors === null ? vErrors = [err15] : vErrors.push(err15), errors++;
             }
           } else {
-            let err16 = { instancePath: instancePath + "/paths/readings", schemaPath: "#/$defs/folder/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema213.type, parentSchema: schema213, data: data7 };
+            let err16 = { instancePath: instancePath + "/paths/readings", schemaPath: "#/$defs/folder/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema215.type, parentSchema: schema215, data: data7 };
             vErrors === null ? vErrors = [err16] : vErrors.push(err16), errors++;
           }
         }
         if (data2.surveys !== void 0) {
           let data8 = data2.surveys;
           if (typeof data8 == "string") {
-            if (!pattern139.test(data8)) {
-              let err17 = { instancePath: instancePath + "/paths/surveys", schemaPath: "#/$defs/folder/pattern", keyword: "pattern", params: { pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$" }, message: 'must match pattern "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$"', schema: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", parentSchema: schema213, data: data8 };
+            if (!pattern141.test(data8)) {
+              let err17 = { instancePath: instancePath + "/paths/surveys", schemaPath: "#/$defs/folder/pattern", keyword: "pattern", params: { pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$" }, message: 'must match pattern "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$"', schema: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", parentSchema: schema215, data: data8 };
               vErrors === null ? vErrors = [err17] : vErrors.push(err17), errors++;
             }
           } else {
-            let err18 = { instancePath: instancePath + "/paths/surveys", schemaPath: "#/$defs/folder/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema213.type, parentSchema: schema213, data: data8 };
+            let err18 = { instancePath: instancePath + "/paths/surveys", schemaPath: "#/$defs/folder/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema215.type, parentSchema: schema215, data: data8 };
             vErrors === null ? vErrors = [err18] : vErrors.push(err18), errors++;
           }
         }
       } else {
-        let err19 = { instancePath: instancePath + "/paths", schemaPath: "#/properties/paths/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema211.properties.paths.type, parentSchema: schema211.properties.paths, data: data2 };
+        let err19 = { instancePath: instancePath + "/paths", schemaPath: "#/properties/paths/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema213.properties.paths.type, parentSchema: schema213.properties.paths, data: data2 };
         vErrors === null ? vErrors = [err19] : vErrors.push(err19), errors++;
       }
     }
@@ -5618,7 +5642,7 @@ function validate96(data, { instancePath = "", parentData, parentDataProperty, r
           }
           var valid9 = _errs30 === errors;
           if (!valid9) {
-            let err22 = { instancePath: instancePath + "/sites", schemaPath: "#/properties/sites/propertyNames", keyword: "propertyNames", params: { propertyName: key2 }, message: "property name must be valid", schema: schema211.properties.sites.propertyNames, parentSchema: schema211.properties.sites, data: data9 };
+            let err22 = { instancePath: instancePath + "/sites", schemaPath: "#/properties/sites/propertyNames", keyword: "propertyNames", params: { propertyName: key2 }, message: "property name must be valid", schema: schema213.properties.sites.propertyNames, parentSchema: schema213.properties.sites, data: data9 };
             vErrors === null ? vErrors = [err22] : vErrors.push(err22), errors++;
           }
         }
@@ -5627,7 +5651,7 @@ function validate96(data, { instancePath = "", parentData, parentDataProperty, r
           if (data10 && typeof data10 == "object" && !Array.isArray(data10)) {
             for (let key4 in data10)
               if (!(key4 === "quota" || key4 === "attachment-slots")) {
-                let err23 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/sites/additionalProperties/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key4 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema211.properties.sites.additionalProperties, data: data10 };
+                let err23 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/sites/additionalProperties/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key4 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema213.properties.sites.additionalProperties, data: data10 };
                 vErrors === null ? vErrors = [err23] : vErrors.push(err23), errors++;
               }
             if (data10.quota !== void 0) {
@@ -5635,55 +5659,55 @@ function validate96(data, { instancePath = "", parentData, parentDataProperty, r
               if (data11 && typeof data11 == "object" && !Array.isArray(data11)) {
                 for (let key5 in data11)
                   if (!(key5 === "volumes" || key5 === "size")) {
-                    let err24 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/quota", schemaPath: "#/properties/sites/additionalProperties/properties/quota/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key5 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema211.properties.sites.additionalProperties.properties.quota, data: data11 };
+                    let err24 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/quota", schemaPath: "#/properties/sites/additionalProperties/properties/quota/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key5 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema213.properties.sites.additionalProperties.properties.quota, data: data11 };
                     vErrors === null ? vErrors = [err24] : vErrors.push(err24), errors++;
                   }
                 if (data11.volumes !== void 0) {
                   let data12 = data11.volumes;
                   if (!(typeof data12 == "number" && !(data12 % 1) && !isNaN(data12) && isFinite(data12))) {
-                    let err25 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/quota/volumes", schemaPath: "#/properties/sites/additionalProperties/properties/quota/properties/volumes/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema211.properties.sites.additionalProperties.properties.quota.properties.volumes.type, parentSchema: schema211.properties.sites.additionalProperties.properties.quota.properties.volumes, data: data12 };
+                    let err25 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/quota/volumes", schemaPath: "#/properties/sites/additionalProperties/properties/quota/properties/volumes/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema213.properties.sites.additionalProperties.properties.quota.properties.volumes.type, parentSchema: schema213.properties.sites.additionalProperties.properties.quota.properties.volumes, data: data12 };
                     vErrors === null ? vErrors = [err25] : vErrors.push(err25), errors++;
                   }
                   if (typeof data12 == "number" && isFinite(data12) && (data12 < 0 || isNaN(data12))) {
-                    let err26 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/quota/volumes", schemaPath: "#/properties/sites/additionalProperties/properties/quota/properties/volumes/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema211.properties.sites.additionalProperties.properties.quota.properties.volumes, data: data12 };
+                    let err26 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/quota/volumes", schemaPath: "#/properties/sites/additionalProperties/properties/quota/properties/volumes/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema213.properties.sites.additionalProperties.properties.quota.properties.volumes, data: data12 };
                     vErrors === null ? vErrors = [err26] : vErrors.push(err26), errors++;
                   }
                 }
                 if (data11.size !== void 0) {
                   let data13 = data11.size;
                   if (typeof data13 == "string") {
-                    if (!pattern21.test(data13)) {
-                      let err27 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/quota/size", schemaPath: "common.json#/$defs/size/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", parentSchema: schema82, data: data13 };
+                    if (!pattern23.test(data13)) {
+                      let err27 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/quota/size", schemaPath: "common.json#/$defs/size/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", parentSchema: schema84, data: data13 };
                       vErrors === null ? vErrors = [err27] : vErrors.push(err27), errors++;
                     }
                   } else {
-                    let err28 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/quota/size", schemaPath: "common.json#/$defs/size/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema82.type, parentSchema: schema82, data: data13 };
+                    let err28 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/quota/size", schemaPath: "common.json#/$defs/size/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema84.type, parentSchema: schema84, data: data13 };
                     vErrors === null ? vErrors = [err28] : vErrors.push(err28), errors++;
                   }
                 }
               } else {
-                let err29 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/quota", schemaPath: "#/properties/sites/additionalProperties/properties/quota/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema211.properties.sites.additionalProperties.properties.quota.type, parentSchema: schema211.properties.sites.additionalProperties.properties.quota, data: data11 };
+                let err29 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/quota", schemaPath: "#/properties/sites/additionalProperties/properties/quota/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema213.properties.sites.additionalProperties.properties.quota.type, parentSchema: schema213.properties.sites.additionalProperties.properties.quota, data: data11 };
                 vErrors === null ? vErrors = [err29] : vErrors.push(err29), errors++;
               }
             }
             if (data10["attachment-slots"] !== void 0) {
               let data14 = data10["attachment-slots"];
               if (!(typeof data14 == "number" && !(data14 % 1) && !isNaN(data14) && isFinite(data14))) {
-                let err30 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/attachment-slots", schemaPath: "#/properties/sites/additionalProperties/properties/attachment-slots/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema211.properties.sites.additionalProperties.properties["attachment-slots"].type, parentSchema: schema211.properties.sites.additionalProperties.properties["attachment-slots"], data: data14 };
+                let err30 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/attachment-slots", schemaPath: "#/properties/sites/additionalProperties/properties/attachment-slots/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema213.properties.sites.additionalProperties.properties["attachment-slots"].type, parentSchema: schema213.properties.sites.additionalProperties.properties["attachment-slots"], data: data14 };
                 vErrors === null ? vErrors = [err30] : vErrors.push(err30), errors++;
               }
               if (typeof data14 == "number" && isFinite(data14) && (data14 < 0 || isNaN(data14))) {
-                let err31 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/attachment-slots", schemaPath: "#/properties/sites/additionalProperties/properties/attachment-slots/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema211.properties.sites.additionalProperties.properties["attachment-slots"], data: data14 };
+                let err31 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/attachment-slots", schemaPath: "#/properties/sites/additionalProperties/properties/attachment-slots/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema213.properties.sites.additionalProperties.properties["attachment-slots"], data: data14 };
                 vErrors === null ? vErrors = [err31] : vErrors.push(err31), errors++;
               }
             }
           } else {
-            let err32 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/sites/additionalProperties/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema211.properties.sites.additionalProperties.type, parentSchema: schema211.properties.sites.additionalProperties, data: data10 };
+            let err32 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/sites/additionalProperties/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema213.properties.sites.additionalProperties.type, parentSchema: schema213.properties.sites.additionalProperties, data: data10 };
             vErrors === null ? vErrors = [err32] : vErrors.push(err32), errors++;
           }
         }
       } else {
-        let err33 = { instancePath: instancePath + "/sites", schemaPath: "#/properties/sites/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema211.properties.sites.type, parentSchema: schema211.properties.sites, data: data9 };
+        let err33 = { instancePath: instancePath + "/sites", schemaPath: "#/properties/sites/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema213.properties.sites.type, parentSchema: schema213.properties.sites, data: data9 };
         vErrors === null ? vErrors = [err33] : vErrors.push(err33), errors++;
       }
     }
@@ -5691,7 +5715,7 @@ function validate96(data, { instancePath = "", parentData, parentDataProperty, r
       let data15 = data.teams;
       if (Array.isArray(data15)) {
         if (data15.length < 1) {
-          let err34 = { instancePath: instancePath + "/teams", schemaPath: "#/properties/teams/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items", schema: 1, parentSchema: schema211.properties.teams, data: data15 };
+          let err34 = { instancePath: instancePath + "/teams", schemaPath: "#/properties/teams/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items", schema: 1, parentSchema: schema213.properties.teams, data: data15 };
           vErrors === null ? vErrors = [err34] : vErrors.push(err34), errors++;
         }
         let len0 = data15.length;
@@ -5712,61 +5736,61 @@ function validate96(data, { instancePath = "", parentData, parentDataProperty, r
           outer0: for (; i1--; )
             for (j0 = i1; j0--; )
               if (func0(data15[i1], data15[j0])) {
-                let err37 = { instancePath: instancePath + "/teams", schemaPath: "#/properties/teams/uniqueItems", keyword: "uniqueItems", params: { i: i1, j: j0 }, message: "must NOT have duplicate items (items ## " + j0 + " and " + i1 + " are identical)", schema: !0, parentSchema: schema211.properties.teams, data: data15 };
+                let err37 = { instancePath: instancePath + "/teams", schemaPath: "#/properties/teams/uniqueItems", keyword: "uniqueItems", params: { i: i1, j: j0 }, message: "must NOT have duplicate items (items ## " + j0 + " and " + i1 + " are identical)", schema: !0, parentSchema: schema213.properties.teams, data: data15 };
                 vErrors === null ? vErrors = [err37] : vErrors.push(err37), errors++;
                 break outer0;
               }
         }
       } else {
-        let err38 = { instancePath: instancePath + "/teams", schemaPath: "#/properties/teams/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema211.properties.teams.type, parentSchema: schema211.properties.teams, data: data15 };
+        let err38 = { instancePath: instancePath + "/teams", schemaPath: "#/properties/teams/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema213.properties.teams.type, parentSchema: schema213.properties.teams, data: data15 };
         vErrors === null ? vErrors = [err38] : vErrors.push(err38), errors++;
       }
     }
   } else {
-    let err39 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema211.type, parentSchema: schema211, data };
+    let err39 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema213.type, parentSchema: schema213, data };
     vErrors === null ? vErrors = [err39] : vErrors.push(err39), errors++;
   }
   return validate96.errors = vErrors, errors === 0;
 }
 validate96.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var survey = validate60, schema115 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "survey.json", title: "SurveyFile", description: "What a server's own tools show to be there, at one time: what `ullage survey add` keeps of it in surveys/SERVER.json.", type: "object", additionalProperties: !1, required: ["format", "server", "at", "tools", "unseen", "devices", "volume-groups", "file-systems"], properties: { format: { const: "ullage-survey-1", description: "The version of this format." }, server: { $ref: "common.json#/$defs/name", description: "The server, as the estate names it." }, at: { $ref: "#/$defs/time", description: "When it was taken." }, tools: { title: "SurveyTools", type: "object", propertyNames: { pattern: "^[a-z0-9.-]{1,32}$" }, additionalProperties: { type: "string", maxLength: 64, pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$" }, description: "The tools that were asked, each with its version, where it says one." }, unseen: { type: "array", items: { type: "string", enum: ["devices", "mounts", "use", "volume-groups", "fstab", "superblocks"] }, uniqueItems: !0, description: "What could not be seen, for want of a tool or of a privilege. Of these nothing is said to be missing." }, devices: { type: "array", description: "The disks, and the partitions and other block devices on them, by name.", items: { $ref: "#/$defs/device" } }, "volume-groups": { type: "array", description: "The volume groups, by name.", items: { $ref: "#/$defs/volumeGroup" } }, "file-systems": { type: "array", description: "The file systems and swap areas, by device.", items: { $ref: "#/$defs/fileSystem" } } }, $defs: { time: { title: "SurveyTime", type: "string", pattern: "^[0-9]{4}-[0-9]{2}-[0-9]{2}T[0-9]{2}:[0-9]{2}:[0-9]{2}Z$", description: "RFC 3339, in UTC, with whole seconds." }, bytes: { title: "ByteCount", type: "string", pattern: "^(0|[1-9][0-9]{0,18})$", description: "A whole number of bytes." }, text: { title: "SurveyText", type: "string", minLength: 1, maxLength: 255, pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$", description: "A name as the server has it, without control characters." }, device: { title: "SurveyedDevice", type: "object", additionalProperties: !1, required: ["name", "type", "size"], description: "One block device.", properties: { name: { $ref: "#/$defs/text", description: "Its name under /dev, such as vdb, vda1 or mapper/plates-scans." }, type: { $ref: "#/$defs/text", description: "As lsblk says it: disk, part, lvm, crypt, raid1 and the like." }, on: { type: "array", items: { $ref: "#/$defs/text" }, minItems: 1, description: "The devices it lies on, by name; none for a disk." }, size: { $ref: "#/$defs/bytes", description: "Its size." }, serial: { $ref: "#/$defs/text", description: "A disk's serial number, as the guest sees it." }, content: { $ref: "#/$defs/text", description: "What lies on it, as the system recognises it: ext4, xfs, swap, LVM2_member and the like." } } }, volumeGroup: { title: "SurveyedVolumeGroup", type: "object", additionalProperties: !1, required: ["name", "extent", "extents", "free", "missing", "members", "logical-volumes"], description: "One volume group.", properties: { name: { $ref: "#/$defs/text", description: "Its name." }, extent: { $ref: "#/$defs/bytes", description: "The size of an extent." }, extents: { type: "integer", minimum: 0, description: "How many extents it has." }, free: { type: "integer", minimum: 0, description: "How many of them belong to no logical volume." }, missing: { type: "integer", minimum: 0, description: "How many of its physical volumes are missing." }, members: { type: "array", description: "Its physical volumes, by device.", items: { title: "SurveyedMember", type: "object", additionalProperties: !1, required: ["extents", "free"], description: "One physical volume.", properties: { device: { $ref: "#/$defs/text", description: "The device, by name; left out where it is missing." }, size: { $ref: "#/$defs/bytes", description: "The physical volume's size, as the group has taken it up." }, "device-size": { $ref: "#/$defs/bytes", description: "The size of the device beneath it." }, extents: { type: "integer", minimum: 0, description: "How many extents it gives the group." }, free: { type: "integer", minimum: 0, description: "How many of them are free." } } } }, "logical-volumes": { type: "array", description: "Its logical volumes, by name.", items: { title: "SurveyedLogicalVolume", type: "object", additionalProperties: !1, required: ["name", "size", "layout"], description: "One logical volume.", properties: { name: { $ref: "#/$defs/text", description: "Its name in the group." }, size: { $ref: "#/$defs/bytes", description: "Its size." }, layout: { type: "string", enum: ["linear", "striped", "mirrored", "other"], description: "How its extents lie." }, stripes: { type: "integer", minimum: 1, description: "Of a striped one: on how many members." }, copies: { type: "integer", minimum: 1, description: "Of a mirrored one: how many images." }, active: { type: "boolean", description: "Whether it is active." } } } } } }, fileSystem: { title: "SurveyedFileSystem", type: "object", additionalProperties: !1, required: ["device", "type"], description: "One file system or swap area.", properties: { device: { $ref: "#/$defs/text", description: "The device it lies on, by name, or group/logical volume." }, type: { $ref: "#/$defs/text", description: "Its type: ext4, xfs, swap and the like." }, id: { $ref: "#/$defs/text", description: "Its own identifier (UUID), by which the same one is known on another server." }, mounts: { type: "array", items: { type: "string", pattern: "^(/|swap$)", maxLength: 4096 }, description: "Where it is mounted now; the first is the one it is known by." }, "in-fstab": { type: "string", pattern: "^(/|swap$)", maxLength: 4096, description: "Where fstab mounts it." }, size: { $ref: "#/$defs/bytes", description: "Its own size by its superblock: blocks times block size." }, "block-size": { $ref: "#/$defs/bytes", description: "Its block size." }, metadata: { $ref: "#/$defs/bytes", description: "What it keeps for itself of that." }, reserved: { $ref: "#/$defs/bytes", description: "What only the superuser may fill." }, usable: { $ref: "#/$defs/bytes", description: "What df gives as its size." }, used: { $ref: "#/$defs/bytes", description: "What df gives as used." }, available: { type: "string", pattern: "^(0|-?[1-9][0-9]{0,18})$", description: "What df gives as available." } } } } }, pattern52 = new RegExp("^[a-z0-9.-]{1,32}$", "u"), schema118 = { title: "SurveyedDevice", type: "object", additionalProperties: !1, required: ["name", "type", "size"], description: "One block device.", properties: { name: { $ref: "#/$defs/text", description: "Its name under /dev, such as vdb, vda1 or mapper/plates-scans." }, type: { $ref: "#/$defs/text", description: "As lsblk says it: disk, part, lvm, crypt, raid1 and the like." }, on: { type: "array", items: { $ref: "#/$defs/text" }, minItems: 1, description: "The devices it lies on, by name; none for a disk." }, size: { $ref: "#/$defs/bytes", description: "Its size." }, serial: { $ref: "#/$defs/text", description: "A disk's serial number, as the guest sees it." }, content: { $ref: "#/$defs/text", description: "What lies on it, as the system recognises it: ext4, xfs, swap, LVM2_member and the like." } } };
+var survey = validate60, schema117 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "survey.json", title: "SurveyFile", description: "What a server's own tools show to be there, at one time: what `ullage survey add` keeps of it in surveys/SERVER.json.", type: "object", additionalProperties: !1, required: ["format", "server", "at", "tools", "unseen", "devices", "volume-groups", "file-systems"], properties: { format: { const: "ullage-survey-1", description: "The version of this format." }, server: { $ref: "common.json#/$defs/name", description: "The server, as the estate names it." }, at: { $ref: "#/$defs/time", description: "When it was taken." }, tools: { title: "SurveyTools", type: "object", propertyNames: { pattern: "^[a-z0-9.-]{1,32}$" }, additionalProperties: { type: "string", maxLength: 64, pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$" }, description: "The tools that were asked, each with its version, where it says one." }, unseen: { type: "array", items: { type: "string", enum: ["devices", "mounts", "use", "volume-groups", "fstab", "superblocks"] }, uniqueItems: !0, description: "What could not be seen, for want of a tool or of a privilege. Of these nothing is said to be missing." }, devices: { type: "array", description: "The disks, and the partitions and other block devices on them, by name.", items: { $ref: "#/$defs/device" } }, "volume-groups": { type: "array", description: "The volume groups, by name.", items: { $ref: "#/$defs/volumeGroup" } }, "file-systems": { type: "array", description: "The file systems and swap areas, by device.", items: { $ref: "#/$defs/fileSystem" } } }, $defs: { time: { title: "SurveyTime", type: "string", pattern: "^[0-9]{4}-[0-9]{2}-[0-9]{2}T[0-9]{2}:[0-9]{2}:[0-9]{2}Z$", description: "RFC 3339, in UTC, with whole seconds." }, bytes: { title: "ByteCount", type: "string", pattern: "^(0|[1-9][0-9]{0,18})$", description: "A whole number of bytes." }, text: { title: "SurveyText", type: "string", minLength: 1, maxLength: 255, pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$", description: "A name as the server has it, without control characters." }, device: { title: "SurveyedDevice", type: "object", additionalProperties: !1, required: ["name", "type", "size"], description: "One block device.", properties: { name: { $ref: "#/$defs/text", description: "Its name under /dev, such as vdb, vda1 or mapper/plates-scans." }, type: { $ref: "#/$defs/text", description: "As lsblk says it: disk, part, lvm, crypt, raid1 and the like." }, on: { type: "array", items: { $ref: "#/$defs/text" }, minItems: 1, description: "The devices it lies on, by name; none for a disk." }, size: { $ref: "#/$defs/bytes", description: "Its size." }, serial: { $ref: "#/$defs/text", description: "A disk's serial number, as the guest sees it." }, content: { $ref: "#/$defs/text", description: "What lies on it, as the system recognises it: ext4, xfs, swap, LVM2_member and the like." } } }, volumeGroup: { title: "SurveyedVolumeGroup", type: "object", additionalProperties: !1, required: ["name", "extent", "extents", "free", "missing", "members", "logical-volumes"], description: "One volume group.", properties: { name: { $ref: "#/$defs/text", description: "Its name." }, extent: { $ref: "#/$defs/bytes", description: "The size of an extent." }, extents: { type: "integer", minimum: 0, description: "How many extents it has." }, free: { type: "integer", minimum: 0, description: "How many of them belong to no logical volume." }, missing: { type: "integer", minimum: 0, description: "How many of its physical volumes are missing." }, members: { type: "array", description: "Its physical volumes, by device.", items: { title: "SurveyedMember", type: "object", additionalProperties: !1, required: ["extents", "free"], description: "One physical volume.", properties: { device: { $ref: "#/$defs/text", description: "The device, by name; left out where it is missing." }, size: { $ref: "#/$defs/bytes", description: "The physical volume's size, as the group has taken it up." }, "device-size": { $ref: "#/$defs/bytes", description: "The size of the device beneath it." }, extents: { type: "integer", minimum: 0, description: "How many extents it gives the group." }, free: { type: "integer", minimum: 0, description: "How many of them are free." } } } }, "logical-volumes": { type: "array", description: "Its logical volumes, by name.", items: { title: "SurveyedLogicalVolume", type: "object", additionalProperties: !1, required: ["name", "size", "layout"], description: "One logical volume.", properties: { name: { $ref: "#/$defs/text", description: "Its name in the group." }, size: { $ref: "#/$defs/bytes", description: "Its size." }, layout: { type: "string", enum: ["linear", "striped", "mirrored", "other"], description: "How its extents lie." }, stripes: { type: "integer", minimum: 1, description: "Of a striped one: on how many members." }, copies: { type: "integer", minimum: 1, description: "Of a mirrored one: how many images." }, active: { type: "boolean", description: "Whether it is active." } } } } } }, fileSystem: { title: "SurveyedFileSystem", type: "object", additionalProperties: !1, required: ["device", "type"], description: "One file system or swap area.", properties: { device: { $ref: "#/$defs/text", description: "The device it lies on, by name, or group/logical volume." }, type: { $ref: "#/$defs/text", description: "Its type: ext4, xfs, swap and the like." }, id: { $ref: "#/$defs/text", description: "Its own identifier (UUID), by which the same one is known on another server." }, mounts: { type: "array", items: { type: "string", pattern: "^(/|swap$)", maxLength: 4096 }, description: "Where it is mounted now; the first is the one it is known by." }, "in-fstab": { type: "string", pattern: "^(/|swap$)", maxLength: 4096, description: "Where fstab mounts it." }, size: { $ref: "#/$defs/bytes", description: "Its own size by its superblock: blocks times block size." }, "block-size": { $ref: "#/$defs/bytes", description: "Its block size." }, metadata: { $ref: "#/$defs/bytes", description: "What it keeps for itself of that." }, reserved: { $ref: "#/$defs/bytes", description: "What only the superuser may fill." }, usable: { $ref: "#/$defs/bytes", description: "What df gives as its size." }, used: { $ref: "#/$defs/bytes", description: "What df gives as used." }, available: { type: "string", pattern: "^(0|-?[1-9][0-9]{0,18})$", description: "What df gives as available." } } } } }, pattern54 = new RegExp("^[a-z0-9.-]{1,32}$", "u"), schema120 = { title: "SurveyedDevice", type: "object", additionalProperties: !1, required: ["name", "type", "size"], description: "One block device.", properties: { name: { $ref: "#/$defs/text", description: "Its name under /dev, such as vdb, vda1 or mapper/plates-scans." }, type: { $ref: "#/$defs/text", description: "As lsblk says it: disk, part, lvm, crypt, raid1 and the like." }, on: { type: "array", items: { $ref: "#/$defs/text" }, minItems: 1, description: "The devices it lies on, by name; none for a disk." }, size: { $ref: "#/$defs/bytes", description: "Its size." }, serial: { $ref: "#/$defs/text", description: "A disk's serial number, as the guest sees it." }, content: { $ref: "#/$defs/text", description: "What lies on it, as the system recognises it: ext4, xfs, swap, LVM2_member and the like." } } };
 function validate61(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate61.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     if (data.name === void 0) {
-      let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "name" }, message: "must have required property 'name'", schema: schema118.required, parentSchema: schema118, data };
+      let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "name" }, message: "must have required property 'name'", schema: schema120.required, parentSchema: schema120, data };
       vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
     }
     if (data.type === void 0) {
-      let err1 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "type" }, message: "must have required property 'type'", schema: schema118.required, parentSchema: schema118, data };
+      let err1 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "type" }, message: "must have required property 'type'", schema: schema120.required, parentSchema: schema120, data };
       vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
     }
     if (data.size === void 0) {
-      let err2 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "size" }, message: "must have required property 'size'", schema: schema118.required, parentSchema: schema118, data };
+      let err2 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "size" }, message: "must have required property 'size'", schema: schema120.required, parentSchema: schema120, data };
       vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
     }
     for (let key0 in data)
       if (!(key0 === "name" || key0 === "type" || key0 === "on" || key0 === "size" || key0 === "serial" || key0 === "content")) {
-        let err3 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema118, data };
+        let err3 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema120, data };
         vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
       }
     if (data.name !== void 0) {
       let data0 = data.name;
       if (typeof data0 == "string") {
         if (func7(data0) > 255) {
-          let err4 = { instancePath: instancePath + "/name", schemaPath: "#/$defs/text/maxLength", keyword: "maxLength", params: { limit: 255 }, message: "must NOT have more than 255 characters", schema: 255, parentSchema: schema119, data: data0 };
+          let err4 = { instancePath: instancePath + "/name", schemaPath: "#/$defs/text/maxLength", keyword: "maxLength", params: { limit: 255 }, message: "must NOT have more than 255 characters", schema: 255, parentSchema: schema121, data: data0 };
           vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
         }
         if (func7(data0) < 1) {
-          let err5 = { instancePath: instancePath + "/name", schemaPath: "#/$defs/text/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema119, data: data0 };
+          let err5 = { instancePath: instancePath + "/name", schemaPath: "#/$defs/text/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema121, data: data0 };
           vErrors === null ? vErrors = [err5] : vErrors.push(err5), errors++;
         }
-        if (!pattern53.test(data0)) {
-          let err6 = { instancePath: instancePath + "/name", schemaPath: "#/$defs/text/pattern", keyword: "pattern", params: { pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$" }, message: 'must match pattern "^[^\\u0000-\\u001f\\u007f-\\u009f]*$"', schema: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$", parentSchema: schema119, data: data0 };
+        if (!pattern55.test(data0)) {
+          let err6 = { instancePath: instancePath + "/name", schemaPath: "#/$defs/text/pattern", keyword: "pattern", params: { pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$" }, message: 'must match pattern "^[^\\u0000-\\u001f\\u007f-\\u009f]*$"', schema: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$", parentSchema: schema121, data: data0 };
           vErrors === null ? vErrors = [err6] : vErrors.push(err6), errors++;
         }
       } else {
-        let err7 = { instancePath: instancePath + "/name", schemaPath: "#/$defs/text/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema119.type, parentSchema: schema119, data: data0 };
+        let err7 = { instancePath: instancePath + "/name", schemaPath: "#/$defs/text/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema121.type, parentSchema: schema121, data: data0 };
         vErrors === null ? vErrors = [err7] : vErrors.push(err7), errors++;
       }
     }
@@ -5774,19 +5798,19 @@ function validate61(data, { instancePath = "", parentData, parentDataProperty, r
       let data1 = data.type;
       if (typeof data1 == "string") {
         if (func7(data1) > 255) {
-          let err8 = { instancePath: instancePath + "/type", schemaPath: "#/$defs/text/maxLength", keyword: "maxLength", params: { limit: 255 }, message: "must NOT have more than 255 characters", schema: 255, parentSchema: schema119, data: data1 };
+          let err8 = { instancePath: instancePath + "/type", schemaPath: "#/$defs/text/maxLength", keyword: "maxLength", params: { limit: 255 }, message: "must NOT have more than 255 characters", schema: 255, parentSchema: schema121, data: data1 };
           vErrors === null ? vErrors = [err8] : vErrors.push(err8), errors++;
         }
         if (func7(data1) < 1) {
-          let err9 = { instancePath: instancePath + "/type", schemaPath: "#/$defs/text/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema119, data: data1 };
+          let err9 = { instancePath: instancePath + "/type", schemaPath: "#/$defs/text/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema121, data: data1 };
           vErrors === null ? vErrors = [err9] : vErrors.push(err9), errors++;
         }
-        if (!pattern53.test(data1)) {
-          let err10 = { instancePath: instancePath + "/type", schemaPath: "#/$defs/text/pattern", keyword: "pattern", params: { pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$" }, message: 'must match pattern "^[^\\u0000-\\u001f\\u007f-\\u009f]*$"', schema: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$", parentSchema: schema119, data: data1 };
+        if (!pattern55.test(data1)) {
+          let err10 = { instancePath: instancePath + "/type", schemaPath: "#/$defs/text/pattern", keyword: "pattern", params: { pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$" }, message: 'must match pattern "^[^\\u0000-\\u001f\\u007f-\\u009f]*$"', schema: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$", parentSchema: schema121, data: data1 };
           vErrors === null ? vErrors = [err10] : vErrors.push(err10), errors++;
         }
       } else {
-        let err11 = { instancePath: instancePath + "/type", schemaPath: "#/$defs/text/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema119.type, parentSchema: schema119, data: data1 };
+        let err11 = { instancePath: instancePath + "/type", schemaPath: "#/$defs/text/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema121.type, parentSchema: schema121, data: data1 };
         vErrors === null ? vErrors = [err11] : vErrors.push(err11), errors++;
       }
     }
@@ -5794,7 +5818,7 @@ function validate61(data, { instancePath = "", parentData, parentDataProperty, r
       let data2 = data.on;
       if (Array.isArray(data2)) {
         if (data2.length < 1) {
-          let err12 = { instancePath: instancePath + "/on", schemaPath: "#/properties/on/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items", schema: 1, parentSchema: schema118.properties.on, data: data2 };
+          let err12 = { instancePath: instancePath + "/on", schemaPath: "#/properties/on/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items", schema: 1, parentSchema: schema120.properties.on, data: data2 };
           vErrors === null ? vErrors = [err12] : vErrors.push(err12), errors++;
         }
         let len0 = data2.length;
@@ -5802,36 +5826,36 @@ function validate61(data, { instancePath = "", parentData, parentDataProperty, r
           let data3 = data2[i0];
           if (typeof data3 == "string") {
             if (func7(data3) > 255) {
-              let err13 = { instancePath: instancePath + "/on/" + i0, schemaPath: "#/$defs/text/maxLength", keyword: "maxLength", params: { limit: 255 }, message: "must NOT have more than 255 characters", schema: 255, parentSchema: schema119, data: data3 };
+              let err13 = { instancePath: instancePath + "/on/" + i0, schemaPath: "#/$defs/text/maxLength", keyword: "maxLength", params: { limit: 255 }, message: "must NOT have more than 255 characters", schema: 255, parentSchema: schema121, data: data3 };
               vErrors === null ? vErrors = [err13] : vErrors.push(err13), errors++;
             }
             if (func7(data3) < 1) {
-              let err14 = { instancePath: instancePath + "/on/" + i0, schemaPath: "#/$defs/text/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema119, data: data3 };
+              let err14 = { instancePath: instancePath + "/on/" + i0, schemaPath: "#/$defs/text/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema121, data: data3 };
               vErrors === null ? vErrors = [err14] : vErrors.push(err14), errors++;
             }
-            if (!pattern53.test(data3)) {
-              let err15 = { instancePath: instancePath + "/on/" + i0, schemaPath: "#/$defs/text/pattern", keyword: "pattern", params: { pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$" }, message: 'must match pattern "^[^\\u0000-\\u001f\\u007f-\\u009f]*$"', schema: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$", parentSchema: schema119, data: data3 };
+            if (!pattern55.test(data3)) {
+              let err15 = { instancePath: instancePath + "/on/" + i0, schemaPath: "#/$defs/text/pattern", keyword: "pattern", params: { pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$" }, message: 'must match pattern "^[^\\u0000-\\u001f\\u007f-\\u009f]*$"', schema: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$", parentSchema: schema121, data: data3 };
               vErrors === null ? vErrors = [err15] : vErrors.push(err15), errors++;
             }
           } else {
-            let err16 = { instancePath: instancePath + "/on/" + i0, schemaPath: "#/$defs/text/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema119.type, parentSchema: schema119, data: data3 };
+            let err16 = { instancePath: instancePath + "/on/" + i0, schemaPath: "#/$defs/text/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema121.type, parentSchema: schema121, data: data3 };
             vErrors === null ? vErrors = [err16] : vErrors.push(err16), errors++;
           }
         }
       } else {
-        let err17 = { instancePath: instancePath + "/on", schemaPath: "#/properties/on/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema118.properties.on.type, parentSchema: schema118.properties.on, data: data2 };
+        let err17 = { instancePath: instancePath + "/on", schemaPath: "#/properties/on/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema120.properties.on.type, parentSchema: schema120.properties.on, data: data2 };
         vErrors === null ? vErrors = [err17] : vErrors.push(err17), errors++;
       }
     }
     if (data.size !== void 0) {
       let data4 = data.size;
       if (typeof data4 == "string") {
-        if (!pattern57.test(data4)) {
-          let err18 = { instancePath: instancePath + "/size", schemaPath: "#/$defs/bytes/pattern", keyword: "pattern", params: { pattern: "^(0|[1-9][0-9]{0,18})$" }, message: 'must match pattern "^(0|[1-9][0-9]{0,18})$"', schema: "^(0|[1-9][0-9]{0,18})$", parentSchema: schema122, data: data4 };
+        if (!pattern59.test(data4)) {
+          let err18 = { instancePath: instancePath + "/size", schemaPath: "#/$defs/bytes/pattern", keyword: "pattern", params: { pattern: "^(0|[1-9][0-9]{0,18})$" }, message: 'must match pattern "^(0|[1-9][0-9]{0,18})$"', schema: "^(0|[1-9][0-9]{0,18})$", parentSchema: schema124, data: data4 };
           vErrors === null ? vErrors = [err18] : vErrors.push(err18), errors++;
         }
       } else {
-        let err19 = { instancePath: instancePath + "/size", schemaPath: "#/$defs/bytes/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema122.type, parentSchema: schema122, data: data4 };
+        let err19 = { instancePath: instancePath + "/size", schemaPath: "#/$defs/bytes/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema124.type, parentSchema: schema124, data: data4 };
         vErrors === null ? vErrors = [err19] : vErrors.push(err19), errors++;
       }
     }
@@ -5839,19 +5863,19 @@ function validate61(data, { instancePath = "", parentData, parentDataProperty, r
       let data5 = data.serial;
       if (typeof data5 == "string") {
         if (func7(data5) > 255) {
-          let err20 = { instancePath: instancePath + "/serial", schemaPath: "#/$defs/text/maxLength", keyword: "maxLength", params: { limit: 255 }, message: "must NOT have more than 255 characters", schema: 255, parentSchema: schema119, data: data5 };
+          let err20 = { instancePath: instancePath + "/serial", schemaPath: "#/$defs/text/maxLength", keyword: "maxLength", params: { limit: 255 }, message: "must NOT have more than 255 characters", schema: 255, parentSchema: schema121, data: data5 };
           vErrors === null ? vErrors = [err20] : vErrors.push(err20), errors++;
         }
         if (func7(data5) < 1) {
-          let err21 = { instancePath: instancePath + "/serial", schemaPath: "#/$defs/text/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema119, data: data5 };
+          let err21 = { instancePath: instancePath + "/serial", schemaPath: "#/$defs/text/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema121, data: data5 };
           vErrors === null ? vErrors = [err21] : vErrors.push(err21), errors++;
         }
-        if (!pattern53.test(data5)) {
-          let err22 = { instancePath: instancePath + "/serial", schemaPath: "#/$defs/text/pattern", keyword: "pattern", params: { pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$" }, message: 'must match pattern "^[^\\u0000-\\u001f\\u007f-\\u009f]*$"', schema: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$", parentSchema: schema119, data: data5 };
+        if (!pattern55.test(data5)) {
+          let err22 = { instancePath: instancePath + "/serial", schemaPath: "#/$defs/text/pattern", keyword: "pattern", params: { pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$" }, message: 'must match pattern "^[^\\u0000-\\u001f\\u007f-\\u009f]*$"', schema: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$", parentSchema: schema121, data: data5 };
           vErrors === null ? vErrors = [err22] : vErrors.push(err22), errors++;
         }
       } else {
-        let err23 = { instancePath: instancePath + "/serial", schemaPath: "#/$defs/text/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema119.type, parentSchema: schema119, data: data5 };
+        let err23 = { instancePath: instancePath + "/serial", schemaPath: "#/$defs/text/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema121.type, parentSchema: schema121, data: data5 };
         vErrors === null ? vErrors = [err23] : vErrors.push(err23), errors++;
       }
     }
@@ -5859,128 +5883,128 @@ function validate61(data, { instancePath = "", parentData, parentDataProperty, r
       let data6 = data.content;
       if (typeof data6 == "string") {
         if (func7(data6) > 255) {
-          let err24 = { instancePath: instancePath + "/content", schemaPath: "#/$defs/text/maxLength", keyword: "maxLength", params: { limit: 255 }, message: "must NOT have more than 255 characters", schema: 255, parentSchema: schema119, data: data6 };
+          let err24 = { instancePath: instancePath + "/content", schemaPath: "#/$defs/text/maxLength", keyword: "maxLength", params: { limit: 255 }, message: "must NOT have more than 255 characters", schema: 255, parentSchema: schema121, data: data6 };
           vErrors === null ? vErrors = [err24] : vErrors.push(err24), errors++;
         }
         if (func7(data6) < 1) {
-          let err25 = { instancePath: instancePath + "/content", schemaPath: "#/$defs/text/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema119, data: data6 };
+          let err25 = { instancePath: instancePath + "/content", schemaPath: "#/$defs/text/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema121, data: data6 };
           vErrors === null ? vErrors = [err25] : vErrors.push(err25), errors++;
         }
-        if (!pattern53.test(data6)) {
-          let err26 = { instancePath: instancePath + "/content", schemaPath: "#/$defs/text/pattern", keyword: "pattern", params: { pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$" }, message: 'must match pattern "^[^\\u0000-\\u001f\\u007f-\\u009f]*$"', schema: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$", parentSchema: schema119, data: data6 };
+        if (!pattern55.test(data6)) {
+          let err26 = { instancePath: instancePath + "/content", schemaPath: "#/$defs/text/pattern", keyword: "pattern", params: { pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$" }, message: 'must match pattern "^[^\\u0000-\\u001f\\u007f-\\u009f]*$"', schema: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$", parentSchema: schema121, data: data6 };
           vErrors === null ? vErrors = [err26] : vErrors.push(err26), errors++;
         }
       } else {
-        let err27 = { instancePath: instancePath + "/content", schemaPath: "#/$defs/text/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema119.type, parentSchema: schema119, data: data6 };
+        let err27 = { instancePath: instancePath + "/content", schemaPath: "#/$defs/text/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema121.type, parentSchema: schema121, data: data6 };
         vErrors === null ? vErrors = [err27] : vErrors.push(err27), errors++;
       }
     }
   } else {
-    let err28 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema118.type, parentSchema: schema118, data };
+    let err28 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema120.type, parentSchema: schema120, data };
     vErrors === null ? vErrors = [err28] : vErrors.push(err28), errors++;
   }
   return validate61.errors = vErrors, errors === 0;
 }
 validate61.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var schema125 = { title: "SurveyedVolumeGroup", type: "object", additionalProperties: !1, required: ["name", "extent", "extents", "free", "missing", "members", "logical-volumes"], description: "One volume group.", properties: { name: { $ref: "#/$defs/text", description: "Its name." }, extent: { $ref: "#/$defs/bytes", description: "The size of an extent." }, extents: { type: "integer", minimum: 0, description: "How many extents it has." }, free: { type: "integer", minimum: 0, description: "How many of them belong to no logical volume." }, missing: { type: "integer", minimum: 0, description: "How many of its physical volumes are missing." }, members: { type: "array", description: "Its physical volumes, by device.", items: { title: "SurveyedMember", type: "object", additionalProperties: !1, required: ["extents", "free"], description: "One physical volume.", properties: { device: { $ref: "#/$defs/text", description: "The device, by name; left out where it is missing." }, size: { $ref: "#/$defs/bytes", description: "The physical volume's size, as the group has taken it up." }, "device-size": { $ref: "#/$defs/bytes", description: "The size of the device beneath it." }, extents: { type: "integer", minimum: 0, description: "How many extents it gives the group." }, free: { type: "integer", minimum: 0, description: "How many of them are free." } } } }, "logical-volumes": { type: "array", description: "Its logical volumes, by name.", items: { title: "SurveyedLogicalVolume", type: "object", additionalProperties: !1, required: ["name", "size", "layout"], description: "One logical volume.", properties: { name: { $ref: "#/$defs/text", description: "Its name in the group." }, size: { $ref: "#/$defs/bytes", description: "Its size." }, layout: { type: "string", enum: ["linear", "striped", "mirrored", "other"], description: "How its extents lie." }, stripes: { type: "integer", minimum: 1, description: "Of a striped one: on how many members." }, copies: { type: "integer", minimum: 1, description: "Of a mirrored one: how many images." }, active: { type: "boolean", description: "Whether it is active." } } } } } };
+var schema127 = { title: "SurveyedVolumeGroup", type: "object", additionalProperties: !1, required: ["name", "extent", "extents", "free", "missing", "members", "logical-volumes"], description: "One volume group.", properties: { name: { $ref: "#/$defs/text", description: "Its name." }, extent: { $ref: "#/$defs/bytes", description: "The size of an extent." }, extents: { type: "integer", minimum: 0, description: "How many extents it has." }, free: { type: "integer", minimum: 0, description: "How many of them belong to no logical volume." }, missing: { type: "integer", minimum: 0, description: "How many of its physical volumes are missing." }, members: { type: "array", description: "Its physical volumes, by device.", items: { title: "SurveyedMember", type: "object", additionalProperties: !1, required: ["extents", "free"], description: "One physical volume.", properties: { device: { $ref: "#/$defs/text", description: "The device, by name; left out where it is missing." }, size: { $ref: "#/$defs/bytes", description: "The physical volume's size, as the group has taken it up." }, "device-size": { $ref: "#/$defs/bytes", description: "The size of the device beneath it." }, extents: { type: "integer", minimum: 0, description: "How many extents it gives the group." }, free: { type: "integer", minimum: 0, description: "How many of them are free." } } } }, "logical-volumes": { type: "array", description: "Its logical volumes, by name.", items: { title: "SurveyedLogicalVolume", type: "object", additionalProperties: !1, required: ["name", "size", "layout"], description: "One logical volume.", properties: { name: { $ref: "#/$defs/text", description: "Its name in the group." }, size: { $ref: "#/$defs/bytes", description: "Its size." }, layout: { type: "string", enum: ["linear", "striped", "mirrored", "other"], description: "How its extents lie." }, stripes: { type: "integer", minimum: 1, description: "Of a striped one: on how many members." }, copies: { type: "integer", minimum: 1, description: "Of a mirrored one: how many images." }, active: { type: "boolean", description: "Whether it is active." } } } } } };
 function validate63(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate63.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     if (data.name === void 0) {
-      let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "name" }, message: "must have required property 'name'", schema: schema125.required, parentSchema: schema125, data };
+      let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "name" }, message: "must have required property 'name'", schema: schema127.required, parentSchema: schema127, data };
       vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
     }
     if (data.extent === void 0) {
-      let err1 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "extent" }, message: "must have required property 'extent'", schema: schema125.required, parentSchema: schema125, data };
+      let err1 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "extent" }, message: "must have required property 'extent'", schema: schema127.required, parentSchema: schema127, data };
       vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
     }
     if (data.extents === void 0) {
-      let err2 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "extents" }, message: "must have required property 'extents'", schema: schema125.required, parentSchema: schema125, data };
+      let err2 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "extents" }, message: "must have required property 'extents'", schema: schema127.required, parentSchema: schema127, data };
       vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
     }
     if (data.free === void 0) {
-      let err3 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "free" }, message: "must have required property 'free'", schema: schema125.required, parentSchema: schema125, data };
+      let err3 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "free" }, message: "must have required property 'free'", schema: schema127.required, parentSchema: schema127, data };
       vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
     }
     if (data.missing === void 0) {
-      let err4 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "missing" }, message: "must have required property 'missing'", schema: schema125.required, parentSchema: schema125, data };
+      let err4 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "missing" }, message: "must have required property 'missing'", schema: schema127.required, parentSchema: schema127, data };
       vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
     }
     if (data.members === void 0) {
-      let err5 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "members" }, message: "must have required property 'members'", schema: schema125.required, parentSchema: schema125, data };
+      let err5 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "members" }, message: "must have required property 'members'", schema: schema127.required, parentSchema: schema127, data };
       vErrors === null ? vErrors = [err5] : vErrors.push(err5), errors++;
     }
     if (data["logical-volumes"] === void 0) {
-      let err6 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "logical-volumes" }, message: "must have required property 'logical-volumes'", schema: schema125.required, parentSchema: schema125, data };
+      let err6 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "logical-volumes" }, message: "must have required property 'logical-volumes'", schema: schema127.required, parentSchema: schema127, data };
       vErrors === null ? vErrors = [err6] : vErrors.push(err6), errors++;
     }
     for (let key0 in data)
       if (!(key0 === "name" || key0 === "extent" || key0 === "extents" || key0 === "free" || key0 === "missing" || key0 === "members" || key0 === "logical-volumes")) {
-        let err7 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema125, data };
+        let err7 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema127, data };
         vErrors === null ? vErrors = [err7] : vErrors.push(err7), errors++;
       }
     if (data.name !== void 0) {
       let data0 = data.name;
       if (typeof data0 == "string") {
         if (func7(data0) > 255) {
-          let err8 = { instancePath: instancePath + "/name", schemaPath: "#/$defs/text/maxLength", keyword: "maxLength", params: { limit: 255 }, message: "must NOT have more than 255 characters", schema: 255, parentSchema: schema119, data: data0 };
+          let err8 = { instancePath: instancePath + "/name", schemaPath: "#/$defs/text/maxLength", keyword: "maxLength", params: { limit: 255 }, message: "must NOT have more than 255 characters", schema: 255, parentSchema: schema121, data: data0 };
           vErrors === null ? vErrors = [err8] : vErrors.push(err8), errors++;
         }
         if (func7(data0) < 1) {
-          let err9 = { instancePath: instancePath + "/name", schemaPath: "#/$defs/text/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema119, data: data0 };
+          let err9 = { instancePath: instancePath + "/name", schemaPath: "#/$defs/text/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema121, data: data0 };
           vErrors === null ? vErrors = [err9] : vErrors.push(err9), errors++;
         }
-        if (!pattern53.test(data0)) {
-          let err10 = { instancePath: instancePath + "/name", schemaPath: "#/$defs/text/pattern", keyword: "pattern", params: { pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$" }, message: 'must match pattern "^[^\\u0000-\\u001f\\u007f-\\u009f]*$"', schema: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$", parentSchema: schema119, data: data0 };
+        if (!pattern55.test(data0)) {
+          let err10 = { instancePath: instancePath + "/name", schemaPath: "#/$defs/text/pattern", keyword: "pattern", params: { pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$" }, message: 'must match pattern "^[^\\u0000-\\u001f\\u007f-\\u009f]*$"', schema: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$", parentSchema: schema121, data: data0 };
           vErrors === null ? vErrors = [err10] : vErrors.push(err10), errors++;
         }
       } else {
-        let err11 = { instancePath: instancePath + "/name", schemaPath: "#/$defs/text/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema119.type, parentSchema: schema119, data: data0 };
+        let err11 = { instancePath: instancePath + "/name", schemaPath: "#/$defs/text/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema121.type, parentSchema: schema121, data: data0 };
         vErrors === null ? vErrors = [err11] : vErrors.push(err11), errors++;
       }
     }
     if (data.extent !== void 0) {
       let data1 = data.extent;
       if (typeof data1 == "string") {
-        if (!pattern57.test(data1)) {
-          let err12 = { instancePath: instancePath + "/extent", schemaPath: "#/$defs/bytes/pattern", keyword: "pattern", params: { pattern: "^(0|[1-9][0-9]{0,18})$" }, message: 'must match pattern "^(0|[1-9][0-9]{0,18})$"', schema: "^(0|[1-9][0-9]{0,18})$", parentSchema: schema122, data: data1 };
+        if (!pattern59.test(data1)) {
+          let err12 = { instancePath: instancePath + "/extent", schemaPath: "#/$defs/bytes/pattern", keyword: "pattern", params: { pattern: "^(0|[1-9][0-9]{0,18})$" }, message: 'must match pattern "^(0|[1-9][0-9]{0,18})$"', schema: "^(0|[1-9][0-9]{0,18})$", parentSchema: schema124, data: data1 };
           vErrors === null ? vErrors = [err12] : vErrors.push(err12), errors++;
         }
       } else {
-        let err13 = { instancePath: instancePath + "/extent", schemaPath: "#/$defs/bytes/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema122.type, parentSchema: schema122, data: data1 };
+        let err13 = { instancePath: instancePath + "/extent", schemaPath: "#/$defs/bytes/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema124.type, parentSchema: schema124, data: data1 };
         vErrors === null ? vErrors = [err13] : vErrors.push(err13), errors++;
       }
     }
     if (data.extents !== void 0) {
       let data2 = data.extents;
       if (!(typeof data2 == "number" && !(data2 % 1) && !isNaN(data2) && isFinite(data2))) {
-        let err14 = { instancePath: instancePath + "/extents", schemaPath: "#/properties/extents/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema125.properties.extents.type, parentSchema: schema125.properties.extents, data: data2 };
+        let err14 = { instancePath: instancePath + "/extents", schemaPath: "#/properties/extents/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema127.properties.extents.type, parentSchema: schema127.properties.extents, data: data2 };
         vErrors === null ? vErrors = [err14] : vErrors.push(err14), errors++;
       }
       if (typeof data2 == "number" && isFinite(data2) && (data2 < 0 || isNaN(data2))) {
-        let err15 = { instancePath: instancePath + "/extents", schemaPath: "#/properties/extents/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema125.properties.extents, data: data2 };
+        let err15 = { instancePath: instancePath + "/extents", schemaPath: "#/properties/extents/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema127.properties.extents, data: data2 };
         vErrors === null ? vErrors = [err15] : vErrors.push(err15), errors++;
       }
     }
     if (data.free !== void 0) {
       let data3 = data.free;
       if (!(typeof data3 == "number" && !(data3 % 1) && !isNaN(data3) && isFinite(data3))) {
-        let err16 = { instancePath: instancePath + "/free", schemaPath: "#/properties/free/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema125.properties.free.type, parentSchema: schema125.properties.free, data: data3 };
+        let err16 = { instancePath: instancePath + "/free", schemaPath: "#/properties/free/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema127.properties.free.type, parentSchema: schema127.properties.free, data: data3 };
         vErrors === null ? vErrors = [err16] : vErrors.push(err16), errors++;
       }
       if (typeof data3 == "number" && isFinite(data3) && (data3 < 0 || isNaN(data3))) {
-        let err17 = { instancePath: instancePath + "/free", schemaPath: "#/properties/free/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema125.properties.free, data: data3 };
+        let err17 = { instancePath: instancePath + "/free", schemaPath: "#/properties/free/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema127.properties.free, data: data3 };
         vErrors === null ? vErrors = [err17] : vErrors.push(err17), errors++;
       }
     }
     if (data.missing !== void 0) {
       let data4 = data.missing;
       if (!(typeof data4 == "number" && !(data4 % 1) && !isNaN(data4) && isFinite(data4))) {
-        let err18 = { instancePath: instancePath + "/missing", schemaPath: "#/properties/missing/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema125.properties.missing.type, parentSchema: schema125.properties.missing, data: data4 };
+        let err18 = { instancePath: instancePath + "/missing", schemaPath: "#/properties/missing/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema127.properties.missing.type, parentSchema: schema127.properties.missing, data: data4 };
         vErrors === null ? vErrors = [err18] : vErrors.push(err18), errors++;
       }
       if (typeof data4 == "number" && isFinite(data4) && (data4 < 0 || isNaN(data4))) {
-        let err19 = { instancePath: instancePath + "/missing", schemaPath: "#/properties/missing/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema125.properties.missing, data: data4 };
+        let err19 = { instancePath: instancePath + "/missing", schemaPath: "#/properties/missing/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema127.properties.missing, data: data4 };
         vErrors === null ? vErrors = [err19] : vErrors.push(err19), errors++;
       }
     }
@@ -5992,91 +6016,91 @@ function validate63(data, { instancePath = "", parentData, parentDataProperty, r
           let data6 = data5[i0];
           if (data6 && typeof data6 == "object" && !Array.isArray(data6)) {
             if (data6.extents === void 0) {
-              let err20 = { instancePath: instancePath + "/members/" + i0, schemaPath: "#/properties/members/items/required", keyword: "required", params: { missingProperty: "extents" }, message: "must have required property 'extents'", schema: schema125.properties.members.items.required, parentSchema: schema125.properties.members.items, data: data6 };
+              let err20 = { instancePath: instancePath + "/members/" + i0, schemaPath: "#/properties/members/items/required", keyword: "required", params: { missingProperty: "extents" }, message: "must have required property 'extents'", schema: schema127.properties.members.items.required, parentSchema: schema127.properties.members.items, data: data6 };
               vErrors === null ? vErrors = [err20] : vErrors.push(err20), errors++;
             }
             if (data6.free === void 0) {
-              let err21 = { instancePath: instancePath + "/members/" + i0, schemaPath: "#/properties/members/items/required", keyword: "required", params: { missingProperty: "free" }, message: "must have required property 'free'", schema: schema125.properties.members.items.required, parentSchema: schema125.properties.members.items, data: data6 };
+              let err21 = { instancePath: instancePath + "/members/" + i0, schemaPath: "#/properties/members/items/required", keyword: "required", params: { missingProperty: "free" }, message: "must have required property 'free'", schema: schema127.properties.members.items.required, parentSchema: schema127.properties.members.items, data: data6 };
               vErrors === null ? vErrors = [err21] : vErrors.push(err21), errors++;
             }
             for (let key1 in data6)
               if (!(key1 === "device" || key1 === "size" || key1 === "device-size" || key1 === "extents" || key1 === "free")) {
-                let err22 = { instancePath: instancePath + "/members/" + i0, schemaPath: "#/properties/members/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key1 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema125.properties.members.items, data: data6 };
+                let err22 = { instancePath: instancePath + "/members/" + i0, schemaPath: "#/properties/members/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key1 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema127.properties.members.items, data: data6 };
                 vErrors === null ? vErrors = [err22] : vErrors.push(err22), errors++;
               }
             if (data6.device !== void 0) {
               let data7 = data6.device;
               if (typeof data7 == "string") {
                 if (func7(data7) > 255) {
-                  let err23 = { instancePath: instancePath + "/members/" + i0 + "/device", schemaPath: "#/$defs/text/maxLength", keyword: "maxLength", params: { limit: 255 }, message: "must NOT have more than 255 characters", schema: 255, parentSchema: schema119, data: data7 };
+                  let err23 = { instancePath: instancePath + "/members/" + i0 + "/device", schemaPath: "#/$defs/text/maxLength", keyword: "maxLength", params: { limit: 255 }, message: "must NOT have more than 255 characters", schema: 255, parentSchema: schema121, data: data7 };
                   vErrors === null ? vErrors = [err23] : vErrors.push(err23), errors++;
                 }
                 if (func7(data7) < 1) {
-                  let err24 = { instancePath: instancePath + "/members/" + i0 + "/device", schemaPath: "#/$defs/text/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema119, data: data7 };
+                  let err24 = { instancePath: instancePath + "/members/" + i0 + "/device", schemaPath: "#/$defs/text/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema121, data: data7 };
                   vErrors === null ? vErrors = [err24] : vErrors.push(err24), errors++;
                 }
-                if (!pattern53.test(data7)) {
-                  let err25 = { instancePath: instancePath + "/members/" + i0 + "/device", schemaPath: "#/$defs/text/pattern", keyword: "pattern", params: { pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$" }, message: 'must match pattern "^[^\\u0000-\\u001f\\u007f-\\u009f]*$"', schema: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$", parentSchema: schema119, data: data7 };
+                if (!pattern55.test(data7)) {
+                  let err25 = { instancePath: instancePath + "/members/" + i0 + "/device", schemaPath: "#/$defs/text/pattern", keyword: "pattern", params: { pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$" }, message: 'must match pattern "^[^\\u0000-\\u001f\\u007f-\\u009f]*$"', schema: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$", parentSchema: schema121, data: data7 };
                   vErrors === null ? vErrors = [err25] : vErrors.push(err25), errors++;
                 }
               } else {
-                let err26 = { instancePath: instancePath + "/members/" + i0 + "/device", schemaPath: "#/$defs/text/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema119.type, parentSchema: schema119, data: data7 };
+                let err26 = { instancePath: instancePath + "/members/" + i0 + "/device", schemaPath: "#/$defs/text/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema121.type, parentSchema: schema121, data: data7 };
                 vErrors === null ? vErrors = [err26] : vErrors.push(err26), errors++;
               }
             }
             if (data6.size !== void 0) {
               let data8 = data6.size;
               if (typeof data8 == "string") {
-                if (!pattern57.test(data8)) {
-                  let err27 = { instancePath: instancePath + "/members/" + i0 + "/size", schemaPath: "#/$defs/bytes/pattern", keyword: "pattern", params: { pattern: "^(0|[1-9][0-9]{0,18})$" }, message: 'must match pattern "^(0|[1-9][0-9]{0,18})$"', schema: "^(0|[1-9][0-9]{0,18})$", parentSchema: schema122, data: data8 };
+                if (!pattern59.test(data8)) {
+                  let err27 = { instancePath: instancePath + "/members/" + i0 + "/size", schemaPath: "#/$defs/bytes/pattern", keyword: "pattern", params: { pattern: "^(0|[1-9][0-9]{0,18})$" }, message: 'must match pattern "^(0|[1-9][0-9]{0,18})$"', schema: "^(0|[1-9][0-9]{0,18})$", parentSchema: schema124, data: data8 };
                   vErrors === null ? vErrors = [err27] : vErrors.push(err27), errors++;
                 }
               } else {
-                let err28 = { instancePath: instancePath + "/members/" + i0 + "/size", schemaPath: "#/$defs/bytes/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema122.type, parentSchema: schema122, data: data8 };
+                let err28 = { instancePath: instancePath + "/members/" + i0 + "/size", schemaPath: "#/$defs/bytes/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema124.type, parentSchema: schema124, data: data8 };
                 vErrors === null ? vErrors = [err28] : vErrors.push(err28), errors++;
               }
             }
             if (data6["device-size"] !== void 0) {
               let data9 = data6["device-size"];
               if (typeof data9 == "string") {
-                if (!pattern57.test(data9)) {
-                  let err29 = { instancePath: instancePath + "/members/" + i0 + "/device-size", schemaPath: "#/$defs/bytes/pattern", keyword: "pattern", params: { pattern: "^(0|[1-9][0-9]{0,18})$" }, message: 'must match pattern "^(0|[1-9][0-9]{0,18})$"', schema: "^(0|[1-9][0-9]{0,18})$", parentSchema: schema122, data: data9 };
+                if (!pattern59.test(data9)) {
+                  let err29 = { instancePath: instancePath + "/members/" + i0 + "/device-size", schemaPath: "#/$defs/bytes/pattern", keyword: "pattern", params: { pattern: "^(0|[1-9][0-9]{0,18})$" }, message: 'must match pattern "^(0|[1-9][0-9]{0,18})$"', schema: "^(0|[1-9][0-9]{0,18})$", parentSchema: schema124, data: data9 };
                   vErrors === null ? vErrors = [err29] : vErrors.push(err29), errors++;
                 }
               } else {
-                let err30 = { instancePath: instancePath + "/members/" + i0 + "/device-size", schemaPath: "#/$defs/bytes/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema122.type, parentSchema: schema122, data: data9 };
+                let err30 = { instancePath: instancePath + "/members/" + i0 + "/device-size", schemaPath: "#/$defs/bytes/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema124.type, parentSchema: schema124, data: data9 };
                 vErrors === null ? vErrors = [err30] : vErrors.push(err30), errors++;
               }
             }
             if (data6.extents !== void 0) {
               let data10 = data6.extents;
               if (!(typeof data10 == "number" && !(data10 % 1) && !isNaN(data10) && isFinite(data10))) {
-                let err31 = { instancePath: instancePath + "/members/" + i0 + "/extents", schemaPath: "#/properties/members/items/properties/extents/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema125.properties.members.items.properties.extents.type, parentSchema: schema125.properties.members.items.properties.extents, data: data10 };
+                let err31 = { instancePath: instancePath + "/members/" + i0 + "/extents", schemaPath: "#/properties/members/items/properties/extents/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema127.properties.members.items.properties.extents.type, parentSchema: schema127.properties.members.items.properties.extents, data: data10 };
                 vErrors === null ? vErrors = [err31] : vErrors.push(err31), errors++;
               }
               if (typeof data10 == "number" && isFinite(data10) && (data10 < 0 || isNaN(data10))) {
-                let err32 = { instancePath: instancePath + "/members/" + i0 + "/extents", schemaPath: "#/properties/members/items/properties/extents/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema125.properties.members.items.properties.extents, data: data10 };
+                let err32 = { instancePath: instancePath + "/members/" + i0 + "/extents", schemaPath: "#/properties/members/items/properties/extents/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema127.properties.members.items.properties.extents, data: data10 };
                 vErrors === null ? vErrors = [err32] : vErrors.push(err32), errors++;
               }
             }
             if (data6.free !== void 0) {
               let data11 = data6.free;
               if (!(typeof data11 == "number" && !(data11 % 1) && !isNaN(data11) && isFinite(data11))) {
-                let err33 = { instancePath: instancePath + "/members/" + i0 + "/free", schemaPath: "#/properties/members/items/properties/free/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema125.properties.members.items.properties.free.type, parentSchema: schema125.properties.members.items.properties.free, data: data11 };
+                let err33 = { instancePath: instancePath + "/members/" + i0 + "/free", schemaPath: "#/properties/members/items/properties/free/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema127.properties.members.items.properties.free.type, parentSchema: schema127.properties.members.items.properties.free, data: data11 };
                 vErrors === null ? vErrors = [err33] : vErrors.push(err33), errors++;
               }
               if (typeof data11 == "number" && isFinite(data11) && (data11 < 0 || isNaN(data11))) {
-                let err34 = { instancePath: instancePath + "/members/" + i0 + "/free", schemaPath: "#/properties/members/items/properties/free/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema125.properties.members.items.properties.free, data: data11 };
+                let err34 = { instancePath: instancePath + "/members/" + i0 + "/free", schemaPath: "#/properties/members/items/properties/free/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema127.properties.members.items.properties.free, data: data11 };
                 vErrors === null ? vErrors = [err34] : vErrors.push(err34), errors++;
               }
             }
           } else {
-            let err35 = { instancePath: instancePath + "/members/" + i0, schemaPath: "#/properties/members/items/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema125.properties.members.items.type, parentSchema: schema125.properties.members.items, data: data6 };
+            let err35 = { instancePath: instancePath + "/members/" + i0, schemaPath: "#/properties/members/items/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema127.properties.members.items.type, parentSchema: schema127.properties.members.items, data: data6 };
             vErrors === null ? vErrors = [err35] : vErrors.push(err35), errors++;
           }
         }
       } else {
-        let err36 = { instancePath: instancePath + "/members", schemaPath: "#/properties/members/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema125.properties.members.type, parentSchema: schema125.properties.members, data: data5 };
+        let err36 = { instancePath: instancePath + "/members", schemaPath: "#/properties/members/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema127.properties.members.type, parentSchema: schema127.properties.members, data: data5 };
         vErrors === null ? vErrors = [err36] : vErrors.push(err36), errors++;
       }
     }
@@ -6088,145 +6112,145 @@ function validate63(data, { instancePath = "", parentData, parentDataProperty, r
           let data13 = data12[i1];
           if (data13 && typeof data13 == "object" && !Array.isArray(data13)) {
             if (data13.name === void 0) {
-              let err37 = { instancePath: instancePath + "/logical-volumes/" + i1, schemaPath: "#/properties/logical-volumes/items/required", keyword: "required", params: { missingProperty: "name" }, message: "must have required property 'name'", schema: schema125.properties["logical-volumes"].items.required, parentSchema: schema125.properties["logical-volumes"].items, data: data13 };
+              let err37 = { instancePath: instancePath + "/logical-volumes/" + i1, schemaPath: "#/properties/logical-volumes/items/required", keyword: "required", params: { missingProperty: "name" }, message: "must have required property 'name'", schema: schema127.properties["logical-volumes"].items.required, parentSchema: schema127.properties["logical-volumes"].items, data: data13 };
               vErrors === null ? vErrors = [err37] : vErrors.push(err37), errors++;
             }
             if (data13.size === void 0) {
-              let err38 = { instancePath: instancePath + "/logical-volumes/" + i1, schemaPath: "#/properties/logical-volumes/items/required", keyword: "required", params: { missingProperty: "size" }, message: "must have required property 'size'", schema: schema125.properties["logical-volumes"].items.required, parentSchema: schema125.properties["logical-volumes"].items, data: data13 };
+              let err38 = { instancePath: instancePath + "/logical-volumes/" + i1, schemaPath: "#/properties/logical-volumes/items/required", keyword: "required", params: { missingProperty: "size" }, message: "must have required property 'size'", schema: schema127.properties["logical-volumes"].items.required, parentSchema: schema127.properties["logical-volumes"].items, data: data13 };
               vErrors === null ? vErrors = [err38] : vErrors.push(err38), errors++;
             }
             if (data13.layout === void 0) {
-              let err39 = { instancePath: instancePath + "/logical-volumes/" + i1, schemaPath: "#/properties/logical-volumes/items/required", keyword: "required", params: { missingProperty: "layout" }, message: "must have required property 'layout'", schema: schema125.properties["logical-volumes"].items.required, parentSchema: schema125.properties["logical-volumes"].items, data: data13 };
+              let err39 = { instancePath: instancePath + "/logical-volumes/" + i1, schemaPath: "#/properties/logical-volumes/items/required", keyword: "required", params: { missingProperty: "layout" }, message: "must have required property 'layout'", schema: schema127.properties["logical-volumes"].items.required, parentSchema: schema127.properties["logical-volumes"].items, data: data13 };
               vErrors === null ? vErrors = [err39] : vErrors.push(err39), errors++;
             }
             for (let key2 in data13)
               if (!(key2 === "name" || key2 === "size" || key2 === "layout" || key2 === "stripes" || key2 === "copies" || key2 === "active")) {
-                let err40 = { instancePath: instancePath + "/logical-volumes/" + i1, schemaPath: "#/properties/logical-volumes/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key2 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema125.properties["logical-volumes"].items, data: data13 };
+                let err40 = { instancePath: instancePath + "/logical-volumes/" + i1, schemaPath: "#/properties/logical-volumes/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key2 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema127.properties["logical-volumes"].items, data: data13 };
                 vErrors === null ? vErrors = [err40] : vErrors.push(err40), errors++;
               }
             if (data13.name !== void 0) {
               let data14 = data13.name;
               if (typeof data14 == "string") {
                 if (func7(data14) > 255) {
-                  let err41 = { instancePath: instancePath + "/logical-volumes/" + i1 + "/name", schemaPath: "#/$defs/text/maxLength", keyword: "maxLength", params: { limit: 255 }, message: "must NOT have more than 255 characters", schema: 255, parentSchema: schema119, data: data14 };
+                  let err41 = { instancePath: instancePath + "/logical-volumes/" + i1 + "/name", schemaPath: "#/$defs/text/maxLength", keyword: "maxLength", params: { limit: 255 }, message: "must NOT have more than 255 characters", schema: 255, parentSchema: schema121, data: data14 };
                   vErrors === null ? vErrors = [err41] : vErrors.push(err41), errors++;
                 }
                 if (func7(data14) < 1) {
-                  let err42 = { instancePath: instancePath + "/logical-volumes/" + i1 + "/name", schemaPath: "#/$defs/text/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema119, data: data14 };
+                  let err42 = { instancePath: instancePath + "/logical-volumes/" + i1 + "/name", schemaPath: "#/$defs/text/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema121, data: data14 };
                   vErrors === null ? vErrors = [err42] : vErrors.push(err42), errors++;
                 }
-                if (!pattern53.test(data14)) {
-                  let err43 = { instancePath: instancePath + "/logical-volumes/" + i1 + "/name", schemaPath: "#/$defs/text/pattern", keyword: "pattern", params: { pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$" }, message: 'must match pattern "^[^\\u0000-\\u001f\\u007f-\\u009f]*$"', schema: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$", parentSchema: schema119, data: data14 };
+                if (!pattern55.test(data14)) {
+                  let err43 = { instancePath: instancePath + "/logical-volumes/" + i1 + "/name", schemaPath: "#/$defs/text/pattern", keyword: "pattern", params: { pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$" }, message: 'must match pattern "^[^\\u0000-\\u001f\\u007f-\\u009f]*$"', schema: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$", parentSchema: schema121, data: data14 };
                   vErrors === null ? vErrors = [err43] : vErrors.push(err43), errors++;
                 }
               } else {
-                let err44 = { instancePath: instancePath + "/logical-volumes/" + i1 + "/name", schemaPath: "#/$defs/text/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema119.type, parentSchema: schema119, data: data14 };
+                let err44 = { instancePath: instancePath + "/logical-volumes/" + i1 + "/name", schemaPath: "#/$defs/text/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema121.type, parentSchema: schema121, data: data14 };
                 vErrors === null ? vErrors = [err44] : vErrors.push(err44), errors++;
               }
             }
             if (data13.size !== void 0) {
               let data15 = data13.size;
               if (typeof data15 == "string") {
-                if (!pattern57.test(data15)) {
-                  let err45 = { instancePath: instancePath + "/logical-volumes/" + i1 + "/size", schemaPath: "#/$defs/bytes/pattern", keyword: "pattern", params: { pattern: "^(0|[1-9][0-9]{0,18})$" }, message: 'must match pattern "^(0|[1-9][0-9]{0,18})$"', schema: "^(0|[1-9][0-9]{0,18})$", parentSchema: schema122, data: data15 };
+                if (!pattern59.test(data15)) {
+                  let err45 = { instancePath: instancePath + "/logical-volumes/" + i1 + "/size", schemaPath: "#/$defs/bytes/pattern", keyword: "pattern", params: { pattern: "^(0|[1-9][0-9]{0,18})$" }, message: 'must match pattern "^(0|[1-9][0-9]{0,18})$"', schema: "^(0|[1-9][0-9]{0,18})$", parentSchema: schema124, data: data15 };
                   vErrors === null ? vErrors = [err45] : vErrors.push(err45), errors++;
                 }
               } else {
-                let err46 = { instancePath: instancePath + "/logical-volumes/" + i1 + "/size", schemaPath: "#/$defs/bytes/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema122.type, parentSchema: schema122, data: data15 };
+                let err46 = { instancePath: instancePath + "/logical-volumes/" + i1 + "/size", schemaPath: "#/$defs/bytes/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema124.type, parentSchema: schema124, data: data15 };
                 vErrors === null ? vErrors = [err46] : vErrors.push(err46), errors++;
               }
             }
             if (data13.layout !== void 0) {
               let data16 = data13.layout;
               if (typeof data16 != "string") {
-                let err47 = { instancePath: instancePath + "/logical-volumes/" + i1 + "/layout", schemaPath: "#/properties/logical-volumes/items/properties/layout/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema125.properties["logical-volumes"].items.properties.layout.type, parentSchema: schema125.properties["logical-volumes"].items.properties.layout, data: data16 };
+                let err47 = { instancePath: instancePath + "/logical-volumes/" + i1 + "/layout", schemaPath: "#/properties/logical-volumes/items/properties/layout/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema127.properties["logical-volumes"].items.properties.layout.type, parentSchema: schema127.properties["logical-volumes"].items.properties.layout, data: data16 };
                 vErrors === null ? vErrors = [err47] : vErrors.push(err47), errors++;
               }
               if (!(data16 === "linear" || data16 === "striped" || data16 === "mirrored" || data16 === "other")) {
-                let err48 = { instancePath: instancePath + "/logical-volumes/" + i1 + "/layout", schemaPath: "#/properties/logical-volumes/items/properties/layout/enum", keyword: "enum", params: { allowedValues: schema125.properties["logical-volumes"].items.properties.layout.enum }, message: "must be equal to one of the allowed values", schema: schema125.properties["logical-volumes"].items.properties.layout.enum, parentSchema: schema125.properties["logical-volumes"].items.properties.layout, data: data16 };
+                let err48 = { instancePath: instancePath + "/logical-volumes/" + i1 + "/layout", schemaPath: "#/properties/logical-volumes/items/properties/layout/enum", keyword: "enum", params: { allowedValues: schema127.properties["logical-volumes"].items.properties.layout.enum }, message: "must be equal to one of the allowed values", schema: schema127.properties["logical-volumes"].items.properties.layout.enum, parentSchema: schema127.properties["logical-volumes"].items.properties.layout, data: data16 };
                 vErrors === null ? vErrors = [err48] : vErrors.push(err48), errors++;
               }
             }
             if (data13.stripes !== void 0) {
               let data17 = data13.stripes;
               if (!(typeof data17 == "number" && !(data17 % 1) && !isNaN(data17) && isFinite(data17))) {
-                let err49 = { instancePath: instancePath + "/logical-volumes/" + i1 + "/stripes", schemaPath: "#/properties/logical-volumes/items/properties/stripes/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema125.properties["logical-volumes"].items.properties.stripes.type, parentSchema: schema125.properties["logical-volumes"].items.properties.stripes, data: data17 };
+                let err49 = { instancePath: instancePath + "/logical-volumes/" + i1 + "/stripes", schemaPath: "#/properties/logical-volumes/items/properties/stripes/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema127.properties["logical-volumes"].items.properties.stripes.type, parentSchema: schema127.properties["logical-volumes"].items.properties.stripes, data: data17 };
                 vErrors === null ? vErrors = [err49] : vErrors.push(err49), errors++;
               }
               if (typeof data17 == "number" && isFinite(data17) && (data17 < 1 || isNaN(data17))) {
-                let err50 = { instancePath: instancePath + "/logical-volumes/" + i1 + "/stripes", schemaPath: "#/properties/logical-volumes/items/properties/stripes/minimum", keyword: "minimum", params: { comparison: ">=", limit: 1 }, message: "must be >= 1", schema: 1, parentSchema: schema125.properties["logical-volumes"].items.properties.stripes, data: data17 };
+                let err50 = { instancePath: instancePath + "/logical-volumes/" + i1 + "/stripes", schemaPath: "#/properties/logical-volumes/items/properties/stripes/minimum", keyword: "minimum", params: { comparison: ">=", limit: 1 }, message: "must be >= 1", schema: 1, parentSchema: schema127.properties["logical-volumes"].items.properties.stripes, data: data17 };
                 vErrors === null ? vErrors = [err50] : vErrors.push(err50), errors++;
               }
             }
             if (data13.copies !== void 0) {
               let data18 = data13.copies;
               if (!(typeof data18 == "number" && !(data18 % 1) && !isNaN(data18) && isFinite(data18))) {
-                let err51 = { instancePath: instancePath + "/logical-volumes/" + i1 + "/copies", schemaPath: "#/properties/logical-volumes/items/properties/copies/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema125.properties["logical-volumes"].items.properties.copies.type, parentSchema: schema125.properties["logical-volumes"].items.properties.copies, data: data18 };
+                let err51 = { instancePath: instancePath + "/logical-volumes/" + i1 + "/copies", schemaPath: "#/properties/logical-volumes/items/properties/copies/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema127.properties["logical-volumes"].items.properties.copies.type, parentSchema: schema127.properties["logical-volumes"].items.properties.copies, data: data18 };
                 vErrors === null ? vErrors = [err51] : vErrors.push(err51), errors++;
               }
               if (typeof data18 == "number" && isFinite(data18) && (data18 < 1 || isNaN(data18))) {
-                let err52 = { instancePath: instancePath + "/logical-volumes/" + i1 + "/copies", schemaPath: "#/properties/logical-volumes/items/properties/copies/minimum", keyword: "minimum", params: { comparison: ">=", limit: 1 }, message: "must be >= 1", schema: 1, parentSchema: schema125.properties["logical-volumes"].items.properties.copies, data: data18 };
+                let err52 = { instancePath: instancePath + "/logical-volumes/" + i1 + "/copies", schemaPath: "#/properties/logical-volumes/items/properties/copies/minimum", keyword: "minimum", params: { comparison: ">=", limit: 1 }, message: "must be >= 1", schema: 1, parentSchema: schema127.properties["logical-volumes"].items.properties.copies, data: data18 };
                 vErrors === null ? vErrors = [err52] : vErrors.push(err52), errors++;
               }
             }
             if (data13.active !== void 0) {
               let data19 = data13.active;
               if (typeof data19 != "boolean") {
-                let err53 = { instancePath: instancePath + "/logical-volumes/" + i1 + "/active", schemaPath: "#/properties/logical-volumes/items/properties/active/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema125.properties["logical-volumes"].items.properties.active.type, parentSchema: schema125.properties["logical-volumes"].items.properties.active, data: data19 };
+                let err53 = { instancePath: instancePath + "/logical-volumes/" + i1 + "/active", schemaPath: "#/properties/logical-volumes/items/properties/active/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema127.properties["logical-volumes"].items.properties.active.type, parentSchema: schema127.properties["logical-volumes"].items.properties.active, data: data19 };
                 vErrors === null ? vErrors = [err53] : vErrors.push(err53), errors++;
               }
             }
           } else {
-            let err54 = { instancePath: instancePath + "/logical-volumes/" + i1, schemaPath: "#/properties/logical-volumes/items/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema125.properties["logical-volumes"].items.type, parentSchema: schema125.properties["logical-volumes"].items, data: data13 };
+            let err54 = { instancePath: instancePath + "/logical-volumes/" + i1, schemaPath: "#/properties/logical-volumes/items/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema127.properties["logical-volumes"].items.type, parentSchema: schema127.properties["logical-volumes"].items, data: data13 };
             vErrors === null ? vErrors = [err54] : vErrors.push(err54), errors++;
           }
         }
       } else {
-        let err55 = { instancePath: instancePath + "/logical-volumes", schemaPath: "#/properties/logical-volumes/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema125.properties["logical-volumes"].type, parentSchema: schema125.properties["logical-volumes"], data: data12 };
+        let err55 = { instancePath: instancePath + "/logical-volumes", schemaPath: "#/properties/logical-volumes/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema127.properties["logical-volumes"].type, parentSchema: schema127.properties["logical-volumes"], data: data12 };
         vErrors === null ? vErrors = [err55] : vErrors.push(err55), errors++;
       }
     }
   } else {
-    let err56 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema125.type, parentSchema: schema125, data };
+    let err56 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema127.type, parentSchema: schema127, data };
     vErrors === null ? vErrors = [err56] : vErrors.push(err56), errors++;
   }
   return validate63.errors = vErrors, errors === 0;
 }
 validate63.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var schema133 = { title: "SurveyedFileSystem", type: "object", additionalProperties: !1, required: ["device", "type"], description: "One file system or swap area.", properties: { device: { $ref: "#/$defs/text", description: "The device it lies on, by name, or group/logical volume." }, type: { $ref: "#/$defs/text", description: "Its type: ext4, xfs, swap and the like." }, id: { $ref: "#/$defs/text", description: "Its own identifier (UUID), by which the same one is known on another server." }, mounts: { type: "array", items: { type: "string", pattern: "^(/|swap$)", maxLength: 4096 }, description: "Where it is mounted now; the first is the one it is known by." }, "in-fstab": { type: "string", pattern: "^(/|swap$)", maxLength: 4096, description: "Where fstab mounts it." }, size: { $ref: "#/$defs/bytes", description: "Its own size by its superblock: blocks times block size." }, "block-size": { $ref: "#/$defs/bytes", description: "Its block size." }, metadata: { $ref: "#/$defs/bytes", description: "What it keeps for itself of that." }, reserved: { $ref: "#/$defs/bytes", description: "What only the superuser may fill." }, usable: { $ref: "#/$defs/bytes", description: "What df gives as its size." }, used: { $ref: "#/$defs/bytes", description: "What df gives as used." }, available: { type: "string", pattern: "^(0|-?[1-9][0-9]{0,18})$", description: "What df gives as available." } } }, pattern70 = new RegExp("^(/|swap$)", "u"), pattern78 = new RegExp("^(0|-?[1-9][0-9]{0,18})$", "u");
+var schema135 = { title: "SurveyedFileSystem", type: "object", additionalProperties: !1, required: ["device", "type"], description: "One file system or swap area.", properties: { device: { $ref: "#/$defs/text", description: "The device it lies on, by name, or group/logical volume." }, type: { $ref: "#/$defs/text", description: "Its type: ext4, xfs, swap and the like." }, id: { $ref: "#/$defs/text", description: "Its own identifier (UUID), by which the same one is known on another server." }, mounts: { type: "array", items: { type: "string", pattern: "^(/|swap$)", maxLength: 4096 }, description: "Where it is mounted now; the first is the one it is known by." }, "in-fstab": { type: "string", pattern: "^(/|swap$)", maxLength: 4096, description: "Where fstab mounts it." }, size: { $ref: "#/$defs/bytes", description: "Its own size by its superblock: blocks times block size." }, "block-size": { $ref: "#/$defs/bytes", description: "Its block size." }, metadata: { $ref: "#/$defs/bytes", description: "What it keeps for itself of that." }, reserved: { $ref: "#/$defs/bytes", description: "What only the superuser may fill." }, usable: { $ref: "#/$defs/bytes", description: "What df gives as its size." }, used: { $ref: "#/$defs/bytes", description: "What df gives as used." }, available: { type: "string", pattern: "^(0|-?[1-9][0-9]{0,18})$", description: "What df gives as available." } } }, pattern72 = new RegExp("^(/|swap$)", "u"), pattern80 = new RegExp("^(0|-?[1-9][0-9]{0,18})$", "u");
 function validate65(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate65.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     if (data.device === void 0) {
-      let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "device" }, message: "must have required property 'device'", schema: schema133.required, parentSchema: schema133, data };
+      let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "device" }, message: "must have required property 'device'", schema: schema135.required, parentSchema: schema135, data };
       vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
     }
     if (data.type === void 0) {
-      let err1 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "type" }, message: "must have required property 'type'", schema: schema133.required, parentSchema: schema133, data };
+      let err1 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "type" }, message: "must have required property 'type'", schema: schema135.required, parentSchema: schema135, data };
       vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
     }
     for (let key0 in data)
-      if (!func1.call(schema133.properties, key0)) {
-        let err2 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema133, data };
+      if (!func1.call(schema135.properties, key0)) {
+        let err2 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema135, data };
         vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
       }
     if (data.device !== void 0) {
       let data0 = data.device;
       if (typeof data0 == "string") {
         if (func7(data0) > 255) {
-          let err3 = { instancePath: instancePath + "/device", schemaPath: "#/$defs/text/maxLength", keyword: "maxLength", params: { limit: 255 }, message: "must NOT have more than 255 characters", schema: 255, parentSchema: schema119, data: data0 };
+          let err3 = { instancePath: instancePath + "/device", schemaPath: "#/$defs/text/maxLength", keyword: "maxLength", params: { limit: 255 }, message: "must NOT have more than 255 characters", schema: 255, parentSchema: schema121, data: data0 };
           vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
         }
         if (func7(data0) < 1) {
-          let err4 = { instancePath: instancePath + "/device", schemaPath: "#/$defs/text/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema119, data: data0 };
+          let err4 = { instancePath: instancePath + "/device", schemaPath: "#/$defs/text/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema121, data: data0 };
           vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
         }
-        if (!pattern53.test(data0)) {
-          let err5 = { instancePath: instancePath + "/device", schemaPath: "#/$defs/text/pattern", keyword: "pattern", params: { pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$" }, message: 'must match pattern "^[^\\u0000-\\u001f\\u007f-\\u009f]*$"', schema: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$", parentSchema: schema119, data: data0 };
+        if (!pattern55.test(data0)) {
+          let err5 = { instancePath: instancePath + "/device", schemaPath: "#/$defs/text/pattern", keyword: "pattern", params: { pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$" }, message: 'must match pattern "^[^\\u0000-\\u001f\\u007f-\\u009f]*$"', schema: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$", parentSchema: schema121, data: data0 };
           vErrors === null ? vErrors = [err5] : vErrors.push(err5), errors++;
         }
       } else {
-        let err6 = { instancePath: instancePath + "/device", schemaPath: "#/$defs/text/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema119.type, parentSchema: schema119, data: data0 };
+        let err6 = { instancePath: instancePath + "/device", schemaPath: "#/$defs/text/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema121.type, parentSchema: schema121, data: data0 };
         vErrors === null ? vErrors = [err6] : vErrors.push(err6), errors++;
       }
     }
@@ -6234,19 +6258,19 @@ function validate65(data, { instancePath = "", parentData, parentDataProperty, r
       let data1 = data.type;
       if (typeof data1 == "string") {
         if (func7(data1) > 255) {
-          let err7 = { instancePath: instancePath + "/type", schemaPath: "#/$defs/text/maxLength", keyword: "maxLength", params: { limit: 255 }, message: "must NOT have more than 255 characters", schema: 255, parentSchema: schema119, data: data1 };
+          let err7 = { instancePath: instancePath + "/type", schemaPath: "#/$defs/text/maxLength", keyword: "maxLength", params: { limit: 255 }, message: "must NOT have more than 255 characters", schema: 255, parentSchema: schema121, data: data1 };
           vErrors === null ? vErrors = [err7] : vErrors.push(err7), errors++;
         }
         if (func7(data1) < 1) {
-          let err8 = { instancePath: instancePath + "/type", schemaPath: "#/$defs/text/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema119, data: data1 };
+          let err8 = { instancePath: instancePath + "/type", schemaPath: "#/$defs/text/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema121, data: data1 };
           vErrors === null ? vErrors = [err8] : vErrors.push(err8), errors++;
         }
-        if (!pattern53.test(data1)) {
-          let err9 = { instancePath: instancePath + "/type", schemaPath: "#/$defs/text/pattern", keyword: "pattern", params: { pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$" }, message: 'must match pattern "^[^\\u0000-\\u001f\\u007f-\\u009f]*$"', schema: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$", parentSchema: schema119, data: data1 };
+        if (!pattern55.test(data1)) {
+          let err9 = { instancePath: instancePath + "/type", schemaPath: "#/$defs/text/pattern", keyword: "pattern", params: { pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$" }, message: 'must match pattern "^[^\\u0000-\\u001f\\u007f-\\u009f]*$"', schema: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$", parentSchema: schema121, data: data1 };
           vErrors === null ? vErrors = [err9] : vErrors.push(err9), errors++;
         }
       } else {
-        let err10 = { instancePath: instancePath + "/type", schemaPath: "#/$defs/text/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema119.type, parentSchema: schema119, data: data1 };
+        let err10 = { instancePath: instancePath + "/type", schemaPath: "#/$defs/text/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema121.type, parentSchema: schema121, data: data1 };
         vErrors === null ? vErrors = [err10] : vErrors.push(err10), errors++;
       }
     }
@@ -6254,19 +6278,19 @@ function validate65(data, { instancePath = "", parentData, parentDataProperty, r
       let data2 = data.id;
       if (typeof data2 == "string") {
         if (func7(data2) > 255) {
-          let err11 = { instancePath: instancePath + "/id", schemaPath: "#/$defs/text/maxLength", keyword: "maxLength", params: { limit: 255 }, message: "must NOT have more than 255 characters", schema: 255, parentSchema: schema119, data: data2 };
+          let err11 = { instancePath: instancePath + "/id", schemaPath: "#/$defs/text/maxLength", keyword: "maxLength", params: { limit: 255 }, message: "must NOT have more than 255 characters", schema: 255, parentSchema: schema121, data: data2 };
           vErrors === null ? vErrors = [err11] : vErrors.push(err11), errors++;
         }
         if (func7(data2) < 1) {
-          let err12 = { instancePath: instancePath + "/id", schemaPath: "#/$defs/text/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema119, data: data2 };
+          let err12 = { instancePath: instancePath + "/id", schemaPath: "#/$defs/text/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema121, data: data2 };
           vErrors === null ? vErrors = [err12] : vErrors.push(err12), errors++;
         }
-        if (!pattern53.test(data2)) {
-          let err13 = { instancePath: instancePath + "/id", schemaPath: "#/$defs/text/pattern", keyword: "pattern", params: { pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$" }, message: 'must match pattern "^[^\\u0000-\\u001f\\u007f-\\u009f]*$"', schema: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$", parentSchema: schema119, data: data2 };
+        if (!pattern55.test(data2)) {
+          let err13 = { instancePath: instancePath + "/id", schemaPath: "#/$defs/text/pattern", keyword: "pattern", params: { pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$" }, message: 'must match pattern "^[^\\u0000-\\u001f\\u007f-\\u009f]*$"', schema: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$", parentSchema: schema121, data: data2 };
           vErrors === null ? vErrors = [err13] : vErrors.push(err13), errors++;
         }
       } else {
-        let err14 = { instancePath: instancePath + "/id", schemaPath: "#/$defs/text/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema119.type, parentSchema: schema119, data: data2 };
+        let err14 = { instancePath: instancePath + "/id", schemaPath: "#/$defs/text/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema121.type, parentSchema: schema121, data: data2 };
         vErrors === null ? vErrors = [err14] : vErrors.push(err14), errors++;
       }
     }
@@ -6278,20 +6302,20 @@ function validate65(data, { instancePath = "", parentData, parentDataProperty, r
           let data4 = data3[i0];
           if (typeof data4 == "string") {
             if (func7(data4) > 4096) {
-              let err15 = { instancePath: instancePath + "/mounts/" + i0, schemaPath: "#/properties/mounts/items/maxLength", keyword: "maxLength", params: { limit: 4096 }, message: "must NOT have more than 4096 characters", schema: 4096, parentSchema: schema133.properties.mounts.items, data: data4 };
+              let err15 = { instancePath: instancePath + "/mounts/" + i0, schemaPath: "#/properties/mounts/items/maxLength", keyword: "maxLength", params: { limit: 4096 }, message: "must NOT have more than 4096 characters", schema: 4096, parentSchema: schema135.properties.mounts.items, data: data4 };
               vErrors === null ? vErrors = [err15] : vErrors.push(err15), errors++;
             }
-            if (!pattern70.test(data4)) {
-              let err16 = { instancePath: instancePath + "/mounts/" + i0, schemaPath: "#/properties/mounts/items/pattern", keyword: "pattern", params: { pattern: "^(/|swap$)" }, message: 'must match pattern "^(/|swap$)"', schema: "^(/|swap$)", parentSchema: schema133.properties.mounts.items, data: data4 };
+            if (!pattern72.test(data4)) {
+              let err16 = { instancePath: instancePath + "/mounts/" + i0, schemaPath: "#/properties/mounts/items/pattern", keyword: "pattern", params: { pattern: "^(/|swap$)" }, message: 'must match pattern "^(/|swap$)"', schema: "^(/|swap$)", parentSchema: schema135.properties.mounts.items, data: data4 };
               vErrors === null ? vErrors = [err16] : vErrors.push(err16), errors++;
             }
           } else {
-            let err17 = { instancePath: instancePath + "/mounts/" + i0, schemaPath: "#/properties/mounts/items/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema133.properties.mounts.items.type, parentSchema: schema133.properties.mounts.items, data: data4 };
+            let err17 = { instancePath: instancePath + "/mounts/" + i0, schemaPath: "#/properties/mounts/items/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema135.properties.mounts.items.type, parentSchema: schema135.properties.mounts.items, data: data4 };
             vErrors === null ? vErrors = [err17] : vErrors.push(err17), errors++;
           }
         }
       } else {
-        let err18 = { instancePath: instancePath + "/mounts", schemaPath: "#/properties/mounts/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema133.properties.mounts.type, parentSchema: schema133.properties.mounts, data: data3 };
+        let err18 = { instancePath: instancePath + "/mounts", schemaPath: "#/properties/mounts/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema135.properties.mounts.type, parentSchema: schema135.properties.mounts, data: data3 };
         vErrors === null ? vErrors = [err18] : vErrors.push(err18), errors++;
       }
     }
@@ -6299,104 +6323,104 @@ function validate65(data, { instancePath = "", parentData, parentDataProperty, r
       let data5 = data["in-fstab"];
       if (typeof data5 == "string") {
         if (func7(data5) > 4096) {
-          let err19 = { instancePath: instancePath + "/in-fstab", schemaPath: "#/properties/in-fstab/maxLength", keyword: "maxLength", params: { limit: 4096 }, message: "must NOT have more than 4096 characters", schema: 4096, parentSchema: schema133.properties["in-fstab"], data: data5 };
+          let err19 = { instancePath: instancePath + "/in-fstab", schemaPath: "#/properties/in-fstab/maxLength", keyword: "maxLength", params: { limit: 4096 }, message: "must NOT have more than 4096 characters", schema: 4096, parentSchema: schema135.properties["in-fstab"], data: data5 };
           vErrors === null ? vErrors = [err19] : vErrors.push(err19), errors++;
         }
-        if (!pattern70.test(data5)) {
-          let err20 = { instancePath: instancePath + "/in-fstab", schemaPath: "#/properties/in-fstab/pattern", keyword: "pattern", params: { pattern: "^(/|swap$)" }, message: 'must match pattern "^(/|swap$)"', schema: "^(/|swap$)", parentSchema: schema133.properties["in-fstab"], data: data5 };
+        if (!pattern72.test(data5)) {
+          let err20 = { instancePath: instancePath + "/in-fstab", schemaPath: "#/properties/in-fstab/pattern", keyword: "pattern", params: { pattern: "^(/|swap$)" }, message: 'must match pattern "^(/|swap$)"', schema: "^(/|swap$)", parentSchema: schema135.properties["in-fstab"], data: data5 };
           vErrors === null ? vErrors = [err20] : vErrors.push(err20), errors++;
         }
       } else {
-        let err21 = { instancePath: instancePath + "/in-fstab", schemaPath: "#/properties/in-fstab/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema133.properties["in-fstab"].type, parentSchema: schema133.properties["in-fstab"], data: data5 };
+        let err21 = { instancePath: instancePath + "/in-fstab", schemaPath: "#/properties/in-fstab/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema135.properties["in-fstab"].type, parentSchema: schema135.properties["in-fstab"], data: data5 };
         vErrors === null ? vErrors = [err21] : vErrors.push(err21), errors++;
       }
     }
     if (data.size !== void 0) {
       let data6 = data.size;
       if (typeof data6 == "string") {
-        if (!pattern57.test(data6)) {
-          let err22 = { instancePath: instancePath + "/size", schemaPath: "#/$defs/bytes/pattern", keyword: "pattern", params: { pattern: "^(0|[1-9][0-9]{0,18})$" }, message: 'must match pattern "^(0|[1-9][0-9]{0,18})$"', schema: "^(0|[1-9][0-9]{0,18})$", parentSchema: schema122, data: data6 };
+        if (!pattern59.test(data6)) {
+          let err22 = { instancePath: instancePath + "/size", schemaPath: "#/$defs/bytes/pattern", keyword: "pattern", params: { pattern: "^(0|[1-9][0-9]{0,18})$" }, message: 'must match pattern "^(0|[1-9][0-9]{0,18})$"', schema: "^(0|[1-9][0-9]{0,18})$", parentSchema: schema124, data: data6 };
           vErrors === null ? vErrors = [err22] : vErrors.push(err22), errors++;
         }
       } else {
-        let err23 = { instancePath: instancePath + "/size", schemaPath: "#/$defs/bytes/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema122.type, parentSchema: schema122, data: data6 };
+        let err23 = { instancePath: instancePath + "/size", schemaPath: "#/$defs/bytes/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema124.type, parentSchema: schema124, data: data6 };
         vErrors === null ? vErrors = [err23] : vErrors.push(err23), errors++;
       }
     }
     if (data["block-size"] !== void 0) {
       let data7 = data["block-size"];
       if (typeof data7 == "string") {
-        if (!pattern57.test(data7)) {
-          let err24 = { instancePath: instancePath + "/block-size", schemaPath: "#/$defs/bytes/pattern", keyword: "pattern", params: { pattern: "^(0|[1-9][0-9]{0,18})$" }, message: 'must match pattern "^(0|[1-9][0-9]{0,18})$"', schema: "^(0|[1-9][0-9]{0,18})$", parentSchema: schema122, data: data7 };
+        if (!pattern59.test(data7)) {
+          let err24 = { instancePath: instancePath + "/block-size", schemaPath: "#/$defs/bytes/pattern", keyword: "pattern", params: { pattern: "^(0|[1-9][0-9]{0,18})$" }, message: 'must match pattern "^(0|[1-9][0-9]{0,18})$"', schema: "^(0|[1-9][0-9]{0,18})$", parentSchema: schema124, data: data7 };
           vErrors === null ? vErrors = [err24] : vErrors.push(err24), errors++;
         }
       } else {
-        let err25 = { instancePath: instancePath + "/block-size", schemaPath: "#/$defs/bytes/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema122.type, parentSchema: schema122, data: data7 };
+        let err25 = { instancePath: instancePath + "/block-size", schemaPath: "#/$defs/bytes/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema124.type, parentSchema: schema124, data: data7 };
         vErrors === null ? vErrors = [err25] : vErrors.push(err25), errors++;
       }
     }
     if (data.metadata !== void 0) {
       let data8 = data.metadata;
       if (typeof data8 == "string") {
-        if (!pattern57.test(data8)) {
-          let err26 = { instancePath: instancePath + "/metadata", schemaPath: "#/$defs/bytes/pattern", keyword: "pattern", params: { pattern: "^(0|[1-9][0-9]{0,18})$" }, message: 'must match pattern "^(0|[1-9][0-9]{0,18})$"', schema: "^(0|[1-9][0-9]{0,18})$", parentSchema: schema122, data: data8 };
+        if (!pattern59.test(data8)) {
+          let err26 = { instancePath: instancePath + "/metadata", schemaPath: "#/$defs/bytes/pattern", keyword: "pattern", params: { pattern: "^(0|[1-9][0-9]{0,18})$" }, message: 'must match pattern "^(0|[1-9][0-9]{0,18})$"', schema: "^(0|[1-9][0-9]{0,18})$", parentSchema: schema124, data: data8 };
           vErrors === null ? vErrors = [err26] : vErrors.push(err26), errors++;
         }
       } else {
-        let err27 = { instancePath: instancePath + "/metadata", schemaPath: "#/$defs/bytes/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema122.type, parentSchema: schema122, data: data8 };
+        let err27 = { instancePath: instancePath + "/metadata", schemaPath: "#/$defs/bytes/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema124.type, parentSchema: schema124, data: data8 };
         vErrors === null ? vErrors = [err27] : vErrors.push(err27), errors++;
       }
     }
     if (data.reserved !== void 0) {
       let data9 = data.reserved;
       if (typeof data9 == "string") {
-        if (!pattern57.test(data9)) {
-          let err28 = { instancePath: instancePath + "/reserved", schemaPath: "#/$defs/bytes/pattern", keyword: "pattern", params: { pattern: "^(0|[1-9][0-9]{0,18})$" }, message: 'must match pattern "^(0|[1-9][0-9]{0,18})$"', schema: "^(0|[1-9][0-9]{0,18})$", parentSchema: schema122, data: data9 };
+        if (!pattern59.test(data9)) {
+          let err28 = { instancePath: instancePath + "/reserved", schemaPath: "#/$defs/bytes/pattern", keyword: "pattern", params: { pattern: "^(0|[1-9][0-9]{0,18})$" }, message: 'must match pattern "^(0|[1-9][0-9]{0,18})$"', schema: "^(0|[1-9][0-9]{0,18})$", parentSchema: schema124, data: data9 };
           vErrors === null ? vErrors = [err28] : vErrors.push(err28), errors++;
         }
       } else {
-        let err29 = { instancePath: instancePath + "/reserved", schemaPath: "#/$defs/bytes/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema122.type, parentSchema: schema122, data: data9 };
+        let err29 = { instancePath: instancePath + "/reserved", schemaPath: "#/$defs/bytes/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema124.type, parentSchema: schema124, data: data9 };
         vErrors === null ? vErrors = [err29] : vErrors.push(err29), errors++;
       }
     }
     if (data.usable !== void 0) {
       let data10 = data.usable;
       if (typeof data10 == "string") {
-        if (!pattern57.test(data10)) {
-          let err30 = { instancePath: instancePath + "/usable", schemaPath: "#/$defs/bytes/pattern", keyword: "pattern", params: { pattern: "^(0|[1-9][0-9]{0,18})$" }, message: 'must match pattern "^(0|[1-9][0-9]{0,18})$"', schema: "^(0|[1-9][0-9]{0,18})$", parentSchema: schema122, data: data10 };
+        if (!pattern59.test(data10)) {
+          let err30 = { instancePath: instancePath + "/usable", schemaPath: "#/$defs/bytes/pattern", keyword: "pattern", params: { pattern: "^(0|[1-9][0-9]{0,18})$" }, message: 'must match pattern "^(0|[1-9][0-9]{0,18})$"', schema: "^(0|[1-9][0-9]{0,18})$", parentSchema: schema124, data: data10 };
           vErrors === null ? vErrors = [err30] : vErrors.push(err30), errors++;
         }
       } else {
-        let err31 = { instancePath: instancePath + "/usable", schemaPath: "#/$defs/bytes/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema122.type, parentSchema: schema122, data: data10 };
+        let err31 = { instancePath: instancePath + "/usable", schemaPath: "#/$defs/bytes/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema124.type, parentSchema: schema124, data: data10 };
         vErrors === null ? vErrors = [err31] : vErrors.push(err31), errors++;
       }
     }
     if (data.used !== void 0) {
       let data11 = data.used;
       if (typeof data11 == "string") {
-        if (!pattern57.test(data11)) {
-          let err32 = { instancePath: instancePath + "/used", schemaPath: "#/$defs/bytes/pattern", keyword: "pattern", params: { pattern: "^(0|[1-9][0-9]{0,18})$" }, message: 'must match pattern "^(0|[1-9][0-9]{0,18})$"', schema: "^(0|[1-9][0-9]{0,18})$", parentSchema: schema122, data: data11 };
+        if (!pattern59.test(data11)) {
+          let err32 = { instancePath: instancePath + "/used", schemaPath: "#/$defs/bytes/pattern", keyword: "pattern", params: { pattern: "^(0|[1-9][0-9]{0,18})$" }, message: 'must match pattern "^(0|[1-9][0-9]{0,18})$"', schema: "^(0|[1-9][0-9]{0,18})$", parentSchema: schema124, data: data11 };
           vErrors === null ? vErrors = [err32] : vErrors.push(err32), errors++;
         }
       } else {
-        let err33 = { instancePath: instancePath + "/used", schemaPath: "#/$defs/bytes/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema122.type, parentSchema: schema122, data: data11 };
+        let err33 = { instancePath: instancePath + "/used", schemaPath: "#/$defs/bytes/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema124.type, parentSchema: schema124, data: data11 };
         vErrors === null ? vErrors = [err33] : vErrors.push(err33), errors++;
       }
     }
     if (data.available !== void 0) {
       let data12 = data.available;
       if (typeof data12 == "string") {
-        if (!pattern78.test(data12)) {
-          let err34 = { instancePath: instancePath + "/available", schemaPath: "#/properties/available/pattern", keyword: "pattern", params: { pattern: "^(0|-?[1-9][0-9]{0,18})$" }, message: 'must match pattern "^(0|-?[1-9][0-9]{0,18})$"', schema: "^(0|-?[1-9][0-9]{0,18})$", parentSchema: schema133.properties.available, data: data12 };
+        if (!pattern80.test(data12)) {
+          let err34 = { instancePath: instancePath + "/available", schemaPath: "#/properties/available/pattern", keyword: "pattern", params: { pattern: "^(0|-?[1-9][0-9]{0,18})$" }, message: 'must match pattern "^(0|-?[1-9][0-9]{0,18})$"', schema: "^(0|-?[1-9][0-9]{0,18})$", parentSchema: schema135.properties.available, data: data12 };
           vErrors === null ? vErrors = [err34] : vErrors.push(err34), errors++;
         }
       } else {
-        let err35 = { instancePath: instancePath + "/available", schemaPath: "#/properties/available/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema133.properties.available.type, parentSchema: schema133.properties.available, data: data12 };
+        let err35 = { instancePath: instancePath + "/available", schemaPath: "#/properties/available/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema135.properties.available.type, parentSchema: schema135.properties.available, data: data12 };
         vErrors === null ? vErrors = [err35] : vErrors.push(err35), errors++;
       }
     }
   } else {
-    let err36 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema133.type, parentSchema: schema133, data };
+    let err36 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema135.type, parentSchema: schema135, data };
     vErrors === null ? vErrors = [err36] : vErrors.push(err36), errors++;
   }
   return validate65.errors = vErrors, errors === 0;
@@ -6406,46 +6430,46 @@ function validate60(data, { instancePath = "", parentData, parentDataProperty, r
   let vErrors = null, errors = 0, evaluated0 = validate60.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     if (data.format === void 0) {
-      let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "format" }, message: "must have required property 'format'", schema: schema115.required, parentSchema: schema115, data };
+      let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "format" }, message: "must have required property 'format'", schema: schema117.required, parentSchema: schema117, data };
       vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
     }
     if (data.server === void 0) {
-      let err1 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "server" }, message: "must have required property 'server'", schema: schema115.required, parentSchema: schema115, data };
+      let err1 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "server" }, message: "must have required property 'server'", schema: schema117.required, parentSchema: schema117, data };
       vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
     }
     if (data.at === void 0) {
-      let err2 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "at" }, message: "must have required property 'at'", schema: schema115.required, parentSchema: schema115, data };
+      let err2 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "at" }, message: "must have required property 'at'", schema: schema117.required, parentSchema: schema117, data };
       vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
     }
     if (data.tools === void 0) {
-      let err3 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "tools" }, message: "must have required property 'tools'", schema: schema115.required, parentSchema: schema115, data };
+      let err3 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "tools" }, message: "must have required property 'tools'", schema: schema117.required, parentSchema: schema117, data };
       vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
     }
     if (data.unseen === void 0) {
-      let err4 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "unseen" }, message: "must have required property 'unseen'", schema: schema115.required, parentSchema: schema115, data };
+      let err4 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "unseen" }, message: "must have required property 'unseen'", schema: schema117.required, parentSchema: schema117, data };
       vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
     }
     if (data.devices === void 0) {
-      let err5 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "devices" }, message: "must have required property 'devices'", schema: schema115.required, parentSchema: schema115, data };
+      let err5 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "devices" }, message: "must have required property 'devices'", schema: schema117.required, parentSchema: schema117, data };
       vErrors === null ? vErrors = [err5] : vErrors.push(err5), errors++;
     }
     if (data["volume-groups"] === void 0) {
-      let err6 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "volume-groups" }, message: "must have required property 'volume-groups'", schema: schema115.required, parentSchema: schema115, data };
+      let err6 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "volume-groups" }, message: "must have required property 'volume-groups'", schema: schema117.required, parentSchema: schema117, data };
       vErrors === null ? vErrors = [err6] : vErrors.push(err6), errors++;
     }
     if (data["file-systems"] === void 0) {
-      let err7 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "file-systems" }, message: "must have required property 'file-systems'", schema: schema115.required, parentSchema: schema115, data };
+      let err7 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "file-systems" }, message: "must have required property 'file-systems'", schema: schema117.required, parentSchema: schema117, data };
       vErrors === null ? vErrors = [err7] : vErrors.push(err7), errors++;
     }
     for (let key0 in data)
       if (!(key0 === "format" || key0 === "server" || key0 === "at" || key0 === "tools" || key0 === "unseen" || key0 === "devices" || key0 === "volume-groups" || key0 === "file-systems")) {
-        let err8 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema115, data };
+        let err8 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema117, data };
         vErrors === null ? vErrors = [err8] : vErrors.push(err8), errors++;
       }
     if (data.format !== void 0) {
       let data0 = data.format;
       if (data0 !== "ullage-survey-1") {
-        let err9 = { instancePath: instancePath + "/format", schemaPath: "#/properties/format/const", keyword: "const", params: { allowedValue: "ullage-survey-1" }, message: "must be equal to constant", schema: "ullage-survey-1", parentSchema: schema115.properties.format, data: data0 };
+        let err9 = { instancePath: instancePath + "/format", schemaPath: "#/properties/format/const", keyword: "const", params: { allowedValue: "ullage-survey-1" }, message: "must be equal to constant", schema: "ullage-survey-1", parentSchema: schema117.properties.format, data: data0 };
         vErrors === null ? vErrors = [err9] : vErrors.push(err9), errors++;
       }
     }
@@ -6464,12 +6488,12 @@ function validate60(data, { instancePath = "", parentData, parentDataProperty, r
     if (data.at !== void 0) {
       let data2 = data.at;
       if (typeof data2 == "string") {
-        if (!pattern51.test(data2)) {
-          let err12 = { instancePath: instancePath + "/at", schemaPath: "#/$defs/time/pattern", keyword: "pattern", params: { pattern: "^[0-9]{4}-[0-9]{2}-[0-9]{2}T[0-9]{2}:[0-9]{2}:[0-9]{2}Z$" }, message: 'must match pattern "^[0-9]{4}-[0-9]{2}-[0-9]{2}T[0-9]{2}:[0-9]{2}:[0-9]{2}Z$"', schema: "^[0-9]{4}-[0-9]{2}-[0-9]{2}T[0-9]{2}:[0-9]{2}:[0-9]{2}Z$", parentSchema: schema117, data: data2 };
+        if (!pattern53.test(data2)) {
+          let err12 = { instancePath: instancePath + "/at", schemaPath: "#/$defs/time/pattern", keyword: "pattern", params: { pattern: "^[0-9]{4}-[0-9]{2}-[0-9]{2}T[0-9]{2}:[0-9]{2}:[0-9]{2}Z$" }, message: 'must match pattern "^[0-9]{4}-[0-9]{2}-[0-9]{2}T[0-9]{2}:[0-9]{2}:[0-9]{2}Z$"', schema: "^[0-9]{4}-[0-9]{2}-[0-9]{2}T[0-9]{2}:[0-9]{2}:[0-9]{2}Z$", parentSchema: schema119, data: data2 };
           vErrors === null ? vErrors = [err12] : vErrors.push(err12), errors++;
         }
       } else {
-        let err13 = { instancePath: instancePath + "/at", schemaPath: "#/$defs/time/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema117.type, parentSchema: schema117, data: data2 };
+        let err13 = { instancePath: instancePath + "/at", schemaPath: "#/$defs/time/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema119.type, parentSchema: schema119, data: data2 };
         vErrors === null ? vErrors = [err13] : vErrors.push(err13), errors++;
       }
     }
@@ -6478,13 +6502,13 @@ function validate60(data, { instancePath = "", parentData, parentDataProperty, r
       if (data3 && typeof data3 == "object" && !Array.isArray(data3)) {
         for (let key1 in data3) {
           let _errs11 = errors;
-          if (typeof key1 == "string" && !pattern52.test(key1)) {
-            let err14 = { instancePath: instancePath + "/tools", schemaPath: "#/properties/tools/propertyNames/pattern", keyword: "pattern", params: { pattern: "^[a-z0-9.-]{1,32}$" }, message: 'must match pattern "^[a-z0-9.-]{1,32}$"', schema: "^[a-z0-9.-]{1,32}$", parentSchema: schema115.properties.tools.propertyNames, data: key1, propertyName: key1 };
+          if (typeof key1 == "string" && !pattern54.test(key1)) {
+            let err14 = { instancePath: instancePath + "/tools", schemaPath: "#/properties/tools/propertyNames/pattern", keyword: "pattern", params: { pattern: "^[a-z0-9.-]{1,32}$" }, message: 'must match pattern "^[a-z0-9.-]{1,32}$"', schema: "^[a-z0-9.-]{1,32}$", parentSchema: schema117.properties.tools.propertyNames, data: key1, propertyName: key1 };
             vErrors === null ? vErrors = [err14] : vErrors.push(err14), errors++;
           }
           var valid3 = _errs11 === errors;
           if (!valid3) {
-            let err15 = { instancePath: instancePath + "/tools", schemaPath: "#/properties/tools/propertyNames", keyword: "propertyNames", params: { propertyName: key1 }, message: "property name must be valid", schema: schema115.properties.tools.propertyNames, parentSchema: schema115.properties.tools, data: data3 };
+            let err15 = { instancePath: instancePath + "/tools", schemaPath: "#/properties/tools/propertyNames", keyword: "propertyNames", params: { propertyName: key1 }, message: "property name must be valid", schema: schema117.properties.tools.propertyNames, parentSchema: schema117.properties.tools, data: data3 };
             vErrors === null ? vErrors = [err15] : vErrors.push(err15), errors++;
           }
         }
@@ -6492,20 +6516,20 @@ function validate60(data, { instancePath = "", parentData, parentDataProperty, r
           let data4 = data3[key2];
           if (typeof data4 == "string") {
             if (func7(data4) > 64) {
-              let err16 = { instancePath: instancePath + "/tools/" + key2.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/tools/additionalProperties/maxLength", keyword: "maxLength", params: { limit: 64 }, message: "must NOT have more than 64 characters", schema: 64, parentSchema: schema115.properties.tools.additionalProperties, data: data4 };
+              let err16 = { instancePath: instancePath + "/tools/" + key2.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/tools/additionalProperties/maxLength", keyword: "maxLength", params: { limit: 64 }, message: "must NOT have more than 64 characters", schema: 64, parentSchema: schema117.properties.tools.additionalProperties, data: data4 };
               vErrors === null ? vErrors = [err16] : vErrors.push(err16), errors++;
             }
-            if (!pattern53.test(data4)) {
-              let err17 = { instancePath: instancePath + "/tools/" + key2.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/tools/additionalProperties/pattern", keyword: "pattern", params: { pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$" }, message: 'must match pattern "^[^\\u0000-\\u001f\\u007f-\\u009f]*$"', schema: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$", parentSchema: schema115.properties.tools.additionalProperties, data: data4 };
+            if (!pattern55.test(data4)) {
+              let err17 = { instancePath: instancePath + "/tools/" + key2.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/tools/additionalProperties/pattern", keyword: "pattern", params: { pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$" }, message: 'must match pattern "^[^\\u0000-\\u001f\\u007f-\\u009f]*$"', schema: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$", parentSchema: schema117.properties.tools.additionalProperties, data: data4 };
               vErrors === null ? vErrors = [err17] : vErrors.push(err17), errors++;
             }
           } else {
-            let err18 = { instancePath: instancePath + "/tools/" + key2.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/tools/additionalProperties/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema115.properties.tools.additionalProperties.type, parentSchema: schema115.properties.tools.additionalProperties, data: data4 };
+            let err18 = { instancePath: instancePath + "/tools/" + key2.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/tools/additionalProperties/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema117.properties.tools.additionalProperties.type, parentSchema: schema117.properties.tools.additionalProperties, data: data4 };
             vErrors === null ? vErrors = [err18] : vErrors.push(err18), errors++;
           }
         }
       } else {
-        let err19 = { instancePath: instancePath + "/tools", schemaPath: "#/properties/tools/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema115.properties.tools.type, parentSchema: schema115.properties.tools, data: data3 };
+        let err19 = { instancePath: instancePath + "/tools", schemaPath: "#/properties/tools/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema117.properties.tools.type, parentSchema: schema117.properties.tools, data: data3 };
         vErrors === null ? vErrors = [err19] : vErrors.push(err19), errors++;
       }
     }
@@ -6516,11 +6540,11 @@ function validate60(data, { instancePath = "", parentData, parentDataProperty, r
         for (let i0 = 0; i0 < len0; i0++) {
           let data6 = data5[i0];
           if (typeof data6 != "string") {
-            let err20 = { instancePath: instancePath + "/unseen/" + i0, schemaPath: "#/properties/unseen/items/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema115.properties.unseen.items.type, parentSchema: schema115.properties.unseen.items, data: data6 };
+            let err20 = { instancePath: instancePath + "/unseen/" + i0, schemaPath: "#/properties/unseen/items/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema117.properties.unseen.items.type, parentSchema: schema117.properties.unseen.items, data: data6 };
             vErrors === null ? vErrors = [err20] : vErrors.push(err20), errors++;
           }
           if (!(data6 === "devices" || data6 === "mounts" || data6 === "use" || data6 === "volume-groups" || data6 === "fstab" || data6 === "superblocks")) {
-            let err21 = { instancePath: instancePath + "/unseen/" + i0, schemaPath: "#/properties/unseen/items/enum", keyword: "enum", params: { allowedValues: schema115.properties.unseen.items.enum }, message: "must be equal to one of the allowed values", schema: schema115.properties.unseen.items.enum, parentSchema: schema115.properties.unseen.items, data: data6 };
+            let err21 = { instancePath: instancePath + "/unseen/" + i0, schemaPath: "#/properties/unseen/items/enum", keyword: "enum", params: { allowedValues: schema117.properties.unseen.items.enum }, message: "must be equal to one of the allowed values", schema: schema117.properties.unseen.items.enum, parentSchema: schema117.properties.unseen.items, data: data6 };
             vErrors === null ? vErrors = [err21] : vErrors.push(err21), errors++;
           }
         }
@@ -6532,7 +6556,7 @@ function validate60(data, { instancePath = "", parentData, parentDataProperty, r
             if (typeof item0 == "string") {
               if (typeof indices0[item0] == "number") {
                 j0 = indices0[item0];
-                let err22 = { instancePath: instancePath + "/unseen", schemaPath: "#/properties/unseen/uniqueItems", keyword: "uniqueItems", params: { i: i1, j: j0 }, message: "must NOT have duplicate items (items ## " + j0 + " and " + i1 + " are identical)", schema: !0, parentSchema: schema115.properties.unseen, data: data5 };
+                let err22 = { instancePath: instancePath + "/unseen", schemaPath: "#/properties/unseen/uniqueItems", keyword: "uniqueItems", params: { i: i1, j: j0 }, message: "must NOT have duplicate items (items ## " + j0 + " and " + i1 + " are identical)", schema: !0, parentSchema: schema117.properties.unseen, data: data5 };
                 vErrors === null ? vErrors = [err22] : vErrors.push(err22), errors++;
                 break;
               }
@@ -6541,7 +6565,7 @@ function validate60(data, { instancePath = "", parentData, parentDataProperty, r
           }
         }
       } else {
-        let err23 = { instancePath: instancePath + "/unseen", schemaPath: "#/properties/unseen/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema115.properties.unseen.type, parentSchema: schema115.properties.unseen, data: data5 };
+        let err23 = { instancePath: instancePath + "/unseen", schemaPath: "#/properties/unseen/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema117.properties.unseen.type, parentSchema: schema117.properties.unseen, data: data5 };
         vErrors === null ? vErrors = [err23] : vErrors.push(err23), errors++;
       }
     }
@@ -6552,7 +6576,7 @@ function validate60(data, { instancePath = "", parentData, parentDataProperty, r
         for (let i2 = 0; i2 < len1; i2++)
           validate61(data7[i2], { instancePath: instancePath + "/devices/" + i2, parentData: data7, parentDataProperty: i2, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate61.errors : vErrors.concat(validate61.errors), errors = vErrors.length);
       } else {
-        let err24 = { instancePath: instancePath + "/devices", schemaPath: "#/properties/devices/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema115.properties.devices.type, parentSchema: schema115.properties.devices, data: data7 };
+        let err24 = { instancePath: instancePath + "/devices", schemaPath: "#/properties/devices/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema117.properties.devices.type, parentSchema: schema117.properties.devices, data: data7 };
         vErrors === null ? vErrors = [err24] : vErrors.push(err24), errors++;
       }
     }
@@ -6563,7 +6587,7 @@ function validate60(data, { instancePath = "", parentData, parentDataProperty, r
         for (let i3 = 0; i3 < len2; i3++)
           validate63(data9[i3], { instancePath: instancePath + "/volume-groups/" + i3, parentData: data9, parentDataProperty: i3, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length);
       } else {
-        let err25 = { instancePath: instancePath + "/volume-groups", schemaPath: "#/properties/volume-groups/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema115.properties["volume-groups"].type, parentSchema: schema115.properties["volume-groups"], data: data9 };
+        let err25 = { instancePath: instancePath + "/volume-groups", schemaPath: "#/properties/volume-groups/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema117.properties["volume-groups"].type, parentSchema: schema117.properties["volume-groups"], data: data9 };
         vErrors === null ? vErrors = [err25] : vErrors.push(err25), errors++;
       }
     }
@@ -6574,28 +6598,28 @@ function validate60(data, { instancePath = "", parentData, parentDataProperty, r
         for (let i4 = 0; i4 < len3; i4++)
           validate65(data11[i4], { instancePath: instancePath + "/file-systems/" + i4, parentData: data11, parentDataProperty: i4, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate65.errors : vErrors.concat(validate65.errors), errors = vErrors.length);
       } else {
-        let err26 = { instancePath: instancePath + "/file-systems", schemaPath: "#/properties/file-systems/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema115.properties["file-systems"].type, parentSchema: schema115.properties["file-systems"], data: data11 };
+        let err26 = { instancePath: instancePath + "/file-systems", schemaPath: "#/properties/file-systems/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema117.properties["file-systems"].type, parentSchema: schema117.properties["file-systems"], data: data11 };
         vErrors === null ? vErrors = [err26] : vErrors.push(err26), errors++;
       }
     }
   } else {
-    let err27 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema115.type, parentSchema: schema115, data };
+    let err27 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema117.type, parentSchema: schema117, data };
     vErrors === null ? vErrors = [err27] : vErrors.push(err27), errors++;
   }
   return validate60.errors = vErrors, errors === 0;
 }
 validate60.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var waivers = validate97, schema222 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "waivers.json", title: "WaiversFile", description: "Waivers: exceptions to one rule for one subject, each with a reason, an approver and dates.", type: "object", additionalProperties: !1, required: ["waivers"], properties: { waivers: { type: "array", description: "The waivers.", items: { title: "WaiverDeclaration", type: "object", additionalProperties: !1, required: ["rule", "subject", "reason", "approved-by", "from", "until"], description: "One exception.", properties: { rule: { $ref: "common.json#/$defs/name", description: "The name of the entry in a rule pack, or of the rule." }, name: { $ref: "common.json#/$defs/name", description: "The name of the one entry that is meant, where several entries of the rule apply." }, subject: { $ref: "common.json#/$defs/sentence", description: "The name of the one subject it is for." }, kind: { type: "string", enum: ["estate", "site", "team", "label", "scope", "server", "volume", "volume-group", "file-system", "branch"], description: "What kind of subject is meant, where two of different kinds share the name." }, "up-to": { type: ["string", "number"], pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})?( ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB))?$", minimum: 0, description: 'The most that the waiver covers, in the rule\'s own measure: a size such as 500 GiB, a monthly amount in quotes such as "150.00", or a number. Exactly this much is covered. `ullage rules NAME` says what the rule measures.' }, reason: { $ref: "common.json#/$defs/sentence", description: "Why the exception is right." }, "approved-by": { $ref: "common.json#/$defs/sentence", description: "Who approved it." }, from: { $ref: "common.json#/$defs/date", description: "The first day on which it applies." }, until: { $ref: "common.json#/$defs/date", description: "The last day on which it applies." } } } } } }, pattern151 = new RegExp("^[0-9]{1,15}(\\.[0-9]{1,15})?( ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB))?$", "u");
+var waivers = validate97, schema224 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "waivers.json", title: "WaiversFile", description: "Waivers: exceptions to one rule for one subject, each with a reason, an approver and dates.", type: "object", additionalProperties: !1, required: ["waivers"], properties: { waivers: { type: "array", description: "The waivers.", items: { title: "WaiverDeclaration", type: "object", additionalProperties: !1, required: ["rule", "subject", "reason", "approved-by", "from", "until"], description: "One exception.", properties: { rule: { $ref: "common.json#/$defs/name", description: "The name of the entry in a rule pack, or of the rule." }, name: { $ref: "common.json#/$defs/name", description: "The name of the one entry that is meant, where several entries of the rule apply." }, subject: { $ref: "common.json#/$defs/sentence", description: "The name of the one subject it is for." }, kind: { type: "string", enum: ["estate", "site", "team", "label", "scope", "server", "volume", "volume-group", "file-system", "branch"], description: "What kind of subject is meant, where two of different kinds share the name." }, "up-to": { type: ["string", "number"], pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})?( ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB))?$", minimum: 0, description: 'The most that the waiver covers, in the rule\'s own measure: a size such as 500 GiB, a monthly amount in quotes such as "150.00", or a number. Exactly this much is covered. `ullage rules NAME` says what the rule measures.' }, reason: { $ref: "common.json#/$defs/sentence", description: "Why the exception is right." }, "approved-by": { $ref: "common.json#/$defs/sentence", description: "Who approved it." }, from: { $ref: "common.json#/$defs/date", description: "The first day on which it applies." }, until: { $ref: "common.json#/$defs/date", description: "The last day on which it applies." } } } } } }, pattern153 = new RegExp("^[0-9]{1,15}(\\.[0-9]{1,15})?( ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB))?$", "u");
 function validate97(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate97.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     if (data.waivers === void 0) {
-      let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "waivers" }, message: "must have required property 'waivers'", schema: schema222.required, parentSchema: schema222, data };
+      let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "waivers" }, message: "must have required property 'waivers'", schema: schema224.required, parentSchema: schema224, data };
       vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
     }
     for (let key0 in data)
       if (key0 !== "waivers") {
-        let err1 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema222, data };
+        let err1 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema224, data };
         vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
       }
     if (data.waivers !== void 0) {
@@ -6606,32 +6630,32 @@ function validate97(data, { instancePath = "", parentData, parentDataProperty, r
           let data1 = data0[i0];
           if (data1 && typeof data1 == "object" && !Array.isArray(data1)) {
             if (data1.rule === void 0) {
-              let err2 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema222.properties.waivers.items.required, parentSchema: schema222.properties.waivers.items, data: data1 };
+              let err2 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema224.properties.waivers.items.required, parentSchema: schema224.properties.waivers.items, data: data1 };
               vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
             }
             if (data1.subject === void 0) {
-              let err3 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/required", keyword: "required", params: { missingProperty: "subject" }, message: "must have required property 'subject'", schema: schema222.properties.waivers.items.required, parentSchema: schema222.properties.waivers.items, data: data1 };
+              let err3 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/required", keyword: "required", params: { missingProperty: "subject" }, message: "must have required property 'subject'", schema: schema224.properties.waivers.items.required, parentSchema: schema224.properties.waivers.items, data: data1 };
               vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
             }
             if (data1.reason === void 0) {
-              let err4 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/required", keyword: "required", params: { missingProperty: "reason" }, message: "must have required property 'reason'", schema: schema222.properties.waivers.items.required, parentSchema: schema222.properties.waivers.items, data: data1 };
+              let err4 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/required", keyword: "required", params: { missingProperty: "reason" }, message: "must have required property 'reason'", schema: schema224.properties.waivers.items.required, parentSchema: schema224.properties.waivers.items, data: data1 };
               vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
             }
             if (data1["approved-by"] === void 0) {
-              let err5 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/required", keyword: "required", params: { missingProperty: "approved-by" }, message: "must have required property 'approved-by'", schema: schema222.properties.waivers.items.required, parentSchema: schema222.properties.waivers.items, data: data1 };
+              let err5 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/required", keyword: "required", params: { missingProperty: "approved-by" }, message: "must have required property 'approved-by'", schema: schema224.properties.waivers.items.required, parentSchema: schema224.properties.waivers.items, data: data1 };
               vErrors === null ? vErrors = [err5] : vErrors.push(err5), errors++;
             }
             if (data1.from === void 0) {
-              let err6 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/required", keyword: "required", params: { missingProperty: "from" }, message: "must have required property 'from'", schema: schema222.properties.waivers.items.required, parentSchema: schema222.properties.waivers.items, data: data1 };
+              let err6 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/required", keyword: "required", params: { missingProperty: "from" }, message: "must have required property 'from'", schema: schema224.properties.waivers.items.required, parentSchema: schema224.properties.waivers.items, data: data1 };
               vErrors === null ? vErrors = [err6] : vErrors.push(err6), errors++;
             }
             if (data1.until === void 0) {
-              let err7 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/required", keyword: "required", params: { missingProperty: "until" }, message: "must have required property 'until'", schema: schema222.properties.waivers.items.required, parentSchema: schema222.properties.waivers.items, data: data1 };
+              let err7 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/required", keyword: "required", params: { missingProperty: "until" }, message: "must have required property 'until'", schema: schema224.properties.waivers.items.required, parentSchema: schema224.properties.waivers.items, data: data1 };
               vErrors === null ? vErrors = [err7] : vErrors.push(err7), errors++;
             }
             for (let key1 in data1)
-              if (!func1.call(schema222.properties.waivers.items.properties, key1)) {
-                let err8 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key1 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema222.properties.waivers.items, data: data1 };
+              if (!func1.call(schema224.properties.waivers.items.properties, key1)) {
+                let err8 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key1 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema224.properties.waivers.items, data: data1 };
                 vErrors === null ? vErrors = [err8] : vErrors.push(err8), errors++;
               }
             if (data1.rule !== void 0) {
@@ -6661,62 +6685,62 @@ function validate97(data, { instancePath = "", parentData, parentDataProperty, r
             if (data1.subject !== void 0) {
               let data4 = data1.subject;
               if (typeof data4 == "string") {
-                if (!pattern23.test(data4)) {
-                  let err13 = { instancePath: instancePath + "/waivers/" + i0 + "/subject", schemaPath: "common.json#/$defs/sentence/pattern", keyword: "pattern", params: { pattern: "\\S" }, message: 'must match pattern "\\S"', schema: "\\S", parentSchema: schema84, data: data4 };
+                if (!pattern25.test(data4)) {
+                  let err13 = { instancePath: instancePath + "/waivers/" + i0 + "/subject", schemaPath: "common.json#/$defs/sentence/pattern", keyword: "pattern", params: { pattern: "\\S" }, message: 'must match pattern "\\S"', schema: "\\S", parentSchema: schema86, data: data4 };
                   vErrors === null ? vErrors = [err13] : vErrors.push(err13), errors++;
                 }
               } else {
-                let err14 = { instancePath: instancePath + "/waivers/" + i0 + "/subject", schemaPath: "common.json#/$defs/sentence/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema84.type, parentSchema: schema84, data: data4 };
+                let err14 = { instancePath: instancePath + "/waivers/" + i0 + "/subject", schemaPath: "common.json#/$defs/sentence/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema86.type, parentSchema: schema86, data: data4 };
                 vErrors === null ? vErrors = [err14] : vErrors.push(err14), errors++;
               }
             }
             if (data1.kind !== void 0) {
               let data5 = data1.kind;
               if (typeof data5 != "string") {
-                let err15 = { instancePath: instancePath + "/waivers/" + i0 + "/kind", schemaPath: "#/properties/waivers/items/properties/kind/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema222.properties.waivers.items.properties.kind.type, parentSchema: schema222.properties.waivers.items.properties.kind, data: data5 };
+                let err15 = { instancePath: instancePath + "/waivers/" + i0 + "/kind", schemaPath: "#/properties/waivers/items/properties/kind/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema224.properties.waivers.items.properties.kind.type, parentSchema: schema224.properties.waivers.items.properties.kind, data: data5 };
                 vErrors === null ? vErrors = [err15] : vErrors.push(err15), errors++;
               }
               if (!(data5 === "estate" || data5 === "site" || data5 === "team" || data5 === "label" || data5 === "scope" || data5 === "server" || data5 === "volume" || data5 === "volume-group" || data5 === "file-system" || data5 === "branch")) {
-                let err16 = { instancePath: instancePath + "/waivers/" + i0 + "/kind", schemaPath: "#/properties/waivers/items/properties/kind/enum", keyword: "enum", params: { allowedValues: schema222.properties.waivers.items.properties.kind.enum }, message: "must be equal to one of the allowed values", schema: schema222.properties.waivers.items.properties.kind.enum, parentSchema: schema222.properties.waivers.items.properties.kind, data: data5 };
+                let err16 = { instancePath: instancePath + "/waivers/" + i0 + "/kind", schemaPath: "#/properties/waivers/items/properties/kind/enum", keyword: "enum", params: { allowedValues: schema224.properties.waivers.items.properties.kind.enum }, message: "must be equal to one of the allowed values", schema: schema224.properties.waivers.items.properties.kind.enum, parentSchema: schema224.properties.waivers.items.properties.kind, data: data5 };
                 vErrors === null ? vErrors = [err16] : vErrors.push(err16), errors++;
               }
             }
             if (data1["up-to"] !== void 0) {
               let data6 = data1["up-to"];
               if (typeof data6 != "string" && !(typeof data6 == "number" && isFinite(data6))) {
-                let err17 = { instancePath: instancePath + "/waivers/" + i0 + "/up-to", schemaPath: "#/properties/waivers/items/properties/up-to/type", keyword: "type", params: { type: schema222.properties.waivers.items.properties["up-to"].type }, message: "must be string,number", schema: schema222.properties.waivers.items.properties["up-to"].type, parentSchema: schema222.properties.waivers.items.properties["up-to"], data: data6 };
+                let err17 = { instancePath: instancePath + "/waivers/" + i0 + "/up-to", schemaPath: "#/properties/waivers/items/properties/up-to/type", keyword: "type", params: { type: schema224.properties.waivers.items.properties["up-to"].type }, message: "must be string,number", schema: schema224.properties.waivers.items.properties["up-to"].type, parentSchema: schema224.properties.waivers.items.properties["up-to"], data: data6 };
                 vErrors === null ? vErrors = [err17] : vErrors.push(err17), errors++;
               }
               if (typeof data6 == "number" && isFinite(data6) && (data6 < 0 || isNaN(data6))) {
-                let err18 = { instancePath: instancePath + "/waivers/" + i0 + "/up-to", schemaPath: "#/properties/waivers/items/properties/up-to/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema222.properties.waivers.items.properties["up-to"], data: data6 };
+                let err18 = { instancePath: instancePath + "/waivers/" + i0 + "/up-to", schemaPath: "#/properties/waivers/items/properties/up-to/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema224.properties.waivers.items.properties["up-to"], data: data6 };
                 vErrors === null ? vErrors = [err18] : vErrors.push(err18), errors++;
               }
-              if (typeof data6 == "string" && !pattern151.test(data6)) {
-                let err19 = { instancePath: instancePath + "/waivers/" + i0 + "/up-to", schemaPath: "#/properties/waivers/items/properties/up-to/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})?( ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB))?$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})?( ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB))?$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})?( ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB))?$", parentSchema: schema222.properties.waivers.items.properties["up-to"], data: data6 };
+              if (typeof data6 == "string" && !pattern153.test(data6)) {
+                let err19 = { instancePath: instancePath + "/waivers/" + i0 + "/up-to", schemaPath: "#/properties/waivers/items/properties/up-to/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})?( ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB))?$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})?( ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB))?$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})?( ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB))?$", parentSchema: schema224.properties.waivers.items.properties["up-to"], data: data6 };
                 vErrors === null ? vErrors = [err19] : vErrors.push(err19), errors++;
               }
             }
             if (data1.reason !== void 0) {
               let data7 = data1.reason;
               if (typeof data7 == "string") {
-                if (!pattern23.test(data7)) {
-                  let err20 = { instancePath: instancePath + "/waivers/" + i0 + "/reason", schemaPath: "common.json#/$defs/sentence/pattern", keyword: "pattern", params: { pattern: "\\S" }, message: 'must match pattern "\\S"', schema: "\\S", parentSchema: schema84, data: data7 };
+                if (!pattern25.test(data7)) {
+                  let err20 = { instancePath: instancePath + "/waivers/" + i0 + "/reason", schemaPath: "common.json#/$defs/sentence/pattern", keyword: "pattern", params: { pattern: "\\S" }, message: 'must match pattern "\\S"', schema: "\\S", parentSchema: schema86, data: data7 };
                   vErrors === null ? vErrors = [err20] : vErrors.push(err20), errors++;
                 }
               } else {
-                let err21 = { instancePath: instancePath + "/waivers/" + i0 + "/reason", schemaPath: "common.json#/$defs/sentence/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema84.type, parentSchema: schema84, data: data7 };
+                let err21 = { instancePath: instancePath + "/waivers/" + i0 + "/reason", schemaPath: "common.json#/$defs/sentence/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema86.type, parentSchema: schema86, data: data7 };
                 vErrors === null ? vErrors = [err21] : vErrors.push(err21), errors++;
               }
             }
             if (data1["approved-by"] !== void 0) {
               let data8 = data1["approved-by"];
               if (typeof data8 == "string") {
-                if (!pattern23.test(data8)) {
-                  let err22 = { instancePath: instancePath + "/waivers/" + i0 + "/approved-by", schemaPath: "common.json#/$defs/sentence/pattern", keyword: "pattern", params: { pattern: "\\S" }, message: 'must match pattern "\\S"', schema: "\\S", parentSchema: schema84, data: data8 };
+                if (!pattern25.test(data8)) {
+                  let err22 = { instancePath: instancePath + "/waivers/" + i0 + "/approved-by", schemaPath: "common.json#/$defs/sentence/pattern", keyword: "pattern", params: { pattern: "\\S" }, message: 'must match pattern "\\S"', schema: "\\S", parentSchema: schema86, data: data8 };
                   vErrors === null ? vErrors = [err22] : vErrors.push(err22), errors++;
                 }
               } else {
-                let err23 = { instancePath: instancePath + "/waivers/" + i0 + "/approved-by", schemaPath: "common.json#/$defs/sentence/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema84.type, parentSchema: schema84, data: data8 };
+                let err23 = { instancePath: instancePath + "/waivers/" + i0 + "/approved-by", schemaPath: "common.json#/$defs/sentence/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema86.type, parentSchema: schema86, data: data8 };
                 vErrors === null ? vErrors = [err23] : vErrors.push(err23), errors++;
               }
             }
@@ -6745,17 +6769,17 @@ function validate97(data, { instancePath = "", parentData, parentDataProperty, r
               }
             }
           } else {
-            let err28 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema222.properties.waivers.items.type, parentSchema: schema222.properties.waivers.items, data: data1 };
+            let err28 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema224.properties.waivers.items.type, parentSchema: schema224.properties.waivers.items, data: data1 };
             vErrors === null ? vErrors = [err28] : vErrors.push(err28), errors++;
           }
         }
       } else {
-        let err29 = { instancePath: instancePath + "/waivers", schemaPath: "#/properties/waivers/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema222.properties.waivers.type, parentSchema: schema222.properties.waivers, data: data0 };
+        let err29 = { instancePath: instancePath + "/waivers", schemaPath: "#/properties/waivers/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema224.properties.waivers.type, parentSchema: schema224.properties.waivers, data: data0 };
         vErrors === null ? vErrors = [err29] : vErrors.push(err29), errors++;
       }
     }
   } else {
-    let err30 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema222.type, parentSchema: schema222, data };
+    let err30 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema224.type, parentSchema: schema224, data };
     vErrors === null ? vErrors = [err30] : vErrors.push(err30), errors++;
   }
   return validate97.errors = vErrors, errors === 0;

@@ -661,6 +661,10 @@ export interface ServerReport {
    */
   name: string;
   /**
+   * The provider's own identifier; null where none is declared.
+   */
+  id: string | null;
+  /**
    * Whether it runs.
    */
   power: 'running' | 'stopped';
@@ -693,6 +697,10 @@ export interface VolumeReport {
    * Its name.
    */
   name: string;
+  /**
+   * The provider's own identifier; null where none is declared.
+   */
+  id: string | null;
   /**
    * Its size in bytes.
    */
