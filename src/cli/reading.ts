@@ -5,7 +5,7 @@ import { join, relative } from 'node:path';
 import { text as wholeText } from 'node:stream/consumers';
 import { offer, quoted } from '../base/nearest.ts';
 import { err, type Outcome, ok } from '../base/problem.ts';
-import { readDf } from '../capacity/df.ts';
+import { type DfRow, readDf } from '../capacity/df.ts';
 import { type Appendable, isAlike, rowsToAppend } from '../capacity/new-readings.ts';
 import { type Reading, readingsAsCsv, readingsHeader, readingTime } from '../capacity/readings.ts';
 import { type ReadingsSummary, summariseReadings } from '../capacity/use-summary.ts';
@@ -37,11 +37,10 @@ export async function runReadingAdd(
   if (!added.ok) {
     return { output: reportProblems(added.problems, terminal()), code: 2, reason: 'nothing was added' };
   }
-  const { path, appendable, declared } = added.value;
-  return { output: `${told(path, appendable, declared).join('\n')}\n`, code: 0 };
+  return { output: `${told(added.value).join('\n')}\n`, code: 0 };
 }
 
-interface Added {
+export interface Added {
   readonly path: string;
   readonly appendable: Appendable;
   /** Declared sizes of the server's file systems, by mount point. */
@@ -65,6 +64,32 @@ async function add(
   if (!given.ok) return given;
   const rows = readDf(given.value, file === '-' ? '<standard input>' : file);
   if (!rows.ok) return rows;
+  return addRows(rows.value, {
+    repo,
+    server,
+    anySize,
+    at: time,
+    now,
+    ...(mount === undefined ? {} : { mount }),
+  });
+}
+
+/** Lines of df, and what is to be thought of them. */
+export interface Rows {
+  readonly repo: string;
+  readonly server: string;
+  /** When df ran, as `readingTime` gives it. */
+  readonly at: string;
+  readonly now: string;
+  readonly mount?: readonly string[];
+  readonly anySize: boolean;
+}
+
+/** Adds lines of df to the readings of a server, all or none. */
+export async function addRows(
+  rows: readonly DfRow[],
+  { repo, server, at, now, mount, anySize }: Rows,
+): Promise<Outcome<Added>> {
   const estate = await declaredNow(repo);
   if (!estate.ok) return estate;
   const { folder, declared } = estate.value;
@@ -83,9 +108,9 @@ async function add(
     if (!newest.ok) return newest;
     const wanted = rowsToAppend({
       server,
-      at: time,
+      at,
       now,
-      rows: rows.value,
+      rows,
       declared,
       newest: newest.value,
       anySize,
@@ -173,7 +198,7 @@ async function declaredNow(repo: string): Promise<Outcome<DeclaredNow>> {
 }
 
 /** As somebody who stands in the repository writes it. */
-function shortest(path: string): string {
+export function shortest(path: string): string {
   const fromHere = relative('.', path);
   return fromHere.length < path.length ? fromHere : path;
 }
@@ -201,11 +226,9 @@ async function newestReadings(
   return ok(new Map(uses.map(({ mount, last }) => [mount, last])));
 }
 
-function told(
-  path: string,
-  { readings, leftOut, notShown }: Appendable,
-  declared: ReadonlyMap<string, Bytes>,
-): readonly string[] {
+/** What became of the lines of df, in lines. */
+export function told({ path, appendable, declared }: Added): readonly string[] {
+  const { readings, leftOut, notShown } = appendable;
   return [
     `Added to ${path}:`,
     ...readings.flatMap(({ server, mount, at, size }) => {

@@ -1,6 +1,7 @@
 /** The commands beneath `ullage survey`: what is really there, beside what is declared. Static and light. */
 import type { Command } from 'commander';
-import { type AddCommand, type Sink, withCommands } from './command.ts';
+import { type AddCommand, repo, type Sink, withCommands } from './command.ts';
+import type { SurveyAddFlags } from './survey-add.ts';
 
 const script: AddCommand = (above, { finish }) =>
   above
@@ -19,12 +20,31 @@ Example:
     )
     .action(async () => finish((await import('./survey-script.ts')).runSurveyScript()));
 
+const add: AddCommand = (above, { finish }) =>
+  above
+    .command('add')
+    .summary('keep what the script printed on a server')
+    .description(
+      "Keep what matters of what the survey's script printed on a server, in surveys/NAME.json. What df measured there is added to the readings.",
+    )
+    .argument('[file]', 'what the script printed; - is standard input', '-')
+    .requiredOption('--server <name>', 'the server on which the script ran')
+    .option('--replace', 'also replace a newer survey, or a file that is no survey')
+    .addOption(repo())
+    .addHelpText(
+      'after',
+      '\nExamples:\n  ullage survey add plate-scanner.json --server plate-scanner\n  ullage survey script | ssh plate-scanner sudo sh | ullage survey add --server plate-scanner',
+    )
+    .action(async (file: string, flags: SurveyAddFlags) =>
+      finish(await (await import('./survey-add.ts')).runSurveyAdd(file, flags)),
+    );
+
 export const survey = (above: Command, sink: Sink): Command =>
   withCommands(
     above
       .command('survey')
       .summary('what is really there, beside what is declared')
       .description("Survey what is really there: by a server's own tools, and by the provider's list."),
-    [script],
+    [script, add],
     sink,
   );

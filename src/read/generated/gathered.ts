@@ -15,6 +15,10 @@ export interface GatheredFile {
   format: 'ullage-gathered-1';
   at: SurveyTime;
   /**
+   * What was asked for beside the usual: the mounts beneath /home, which are left out otherwise.
+   */
+  asked?: 'homes'[];
+  /**
    * The tools that were asked, each with what it says of its version.
    */
   versions?: {
@@ -33,6 +37,10 @@ export interface GatheredFile {
     device: string;
     serial: string;
   }[];
+  /**
+   * What lies on the devices, as blkid finds it, for where lsblk knows of none.
+   */
+  contents?: {}[];
   /**
    * The mounts of block devices, as findmnt --list --json has them.
    */

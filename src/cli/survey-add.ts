@@ -1,0 +1,226 @@
+/** `ullage survey add`: keeps what the survey's script printed on a server, in a file that is fit for review. */
+import { mkdir, open, readFile, realpath } from 'node:fs/promises';
+import { dirname, join } from 'node:path';
+import type { Readable } from 'node:stream';
+import { offer, quoted } from '../base/nearest.ts';
+import { err, type Outcome, ok } from '../base/problem.ts';
+import { visible } from '../base/visible.ts';
+import { counted } from '../base/wording.ts';
+import type { Estate } from '../estate/estate.ts';
+import { usualPaths } from '../estate/settings.ts';
+import { readRevision } from '../policy/reader.ts';
+import { readDocument } from '../read/document.ts';
+import { decodeText } from '../read/text.ts';
+import { reportProblems } from '../report/report.ts';
+import { mostGathered, readGathered } from '../survey/gathered.ts';
+import type { LeftOut } from '../survey/left-out.ts';
+import { readSurvey } from '../survey/survey.ts';
+import { type Surveyed, surveyAsText, surveyOf } from '../survey/survey-of.ts';
+import { type Finished, reasonOf, terminal } from './edge.ts';
+import { addRows, shortest, told } from './reading.ts';
+import { replaceFile } from './replace-file.ts';
+import { treeAt, withRepository } from './repository.ts';
+
+export interface SurveyAddFlags {
+  readonly repo: string;
+  readonly server: string;
+  /** Whether what is kept may be newer, or no survey at all. */
+  readonly replace?: boolean;
+}
+
+export async function runSurveyAdd(
+  file: string,
+  flags: SurveyAddFlags,
+  clock: () => Date = () => new Date(),
+): Promise<Finished> {
+  const now = clock().toISOString();
+  const kept = await keep(file, flags, now);
+  if (!kept.ok) {
+    return { output: reportProblems(kept.problems, terminal()), code: 2, reason: 'nothing was kept' };
+  }
+  const lines = [...keptLines(kept.value), ...(await readingLines(kept.value, flags, now))];
+  return { output: `${lines.map(visible).join('\n')}\n`, code: 0 };
+}
+
+interface Kept {
+  readonly path: string;
+  readonly surveyed: Surveyed;
+  /** Whether the same survey was there already. */
+  readonly wasThere: boolean;
+  readonly estate: Estate;
+}
+
+async function keep(
+  file: string,
+  { repo, server, replace = false }: SurveyAddFlags,
+  now: string,
+): Promise<Outcome<Kept>> {
+  const named = nameProblem(server);
+  if (named !== undefined) return err(named);
+  const given = await contentOf(file);
+  if (!given.ok) return given;
+  const gathered = readGathered(given.value, file === '-' ? '<standard input>' : file);
+  if (!gathered.ok) return gathered;
+  const surveyed = surveyOf(gathered.value, server);
+  if (!surveyed.ok) return surveyed;
+  const { at } = surveyed.value.survey;
+  if (Date.parse(at) > Date.parse(now) + dayInMilliseconds) {
+    // It would stand in the way of every survey until then.
+    return err({
+      message: `${at} is in the future`,
+      advice: `Set the clock of ${server}, and run the script again.`,
+    });
+  }
+  return withRepository(repo, async (repository) => {
+    const [top, tree] = [await repository.top(), await treeAt(repository, undefined)];
+    if (!top.ok) return top;
+    if (!tree.ok) return tree;
+    const revision = await readRevision(tree.value);
+    if (!revision.ok) return revision;
+    const { estate, settings } = revision.value;
+    const path = shortest(join(top.value, (settings?.paths ?? usualPaths).surveys, `${server}.json`));
+    const text = surveyAsText(surveyed.value.survey);
+    const before = await keptBefore(path, replace);
+    if (!before.ok) return before;
+    if (before.value !== undefined && !replace && at < before.value.at) {
+      return err({
+        message: `${path} holds a newer survey, of ${before.value.at}; this one is of ${at}`,
+        advice: 'Run the script again, or put this one in its place with --replace.',
+      });
+    }
+    const wasThere = before.value?.text === text;
+    const problem = wasThere ? undefined : await written(path, text);
+    return problem === undefined ? ok({ path, surveyed: surveyed.value, wasThere, estate }) : err(problem);
+  });
+}
+
+const dayInMilliseconds = 86_400_000;
+
+/** What the schema of an estate takes for a name; anything else could be a path. */
+function nameProblem(server: string) {
+  if (!/^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$/.test(server)) {
+    return {
+      message: `${quoted(server)} cannot be the name of a server`,
+      advice: 'Write it as the estate does: letters, digits, dot, underscore and hyphen.',
+    };
+  }
+  return server.toLowerCase() === 'provider'
+    ? {
+        message: 'surveys/provider.json is for the provider’s list',
+        advice: 'Give the server another name; with `formerly:` that is a renaming.',
+      }
+    : undefined;
+}
+
+/** No more of it than a survey can be, so that a device or a pipe without end is not read to its end. */
+async function contentOf(file: string): Promise<Outcome<Uint8Array>> {
+  try {
+    const input: Readable = file === '-' ? process.stdin : (await open(file)).createReadStream();
+    const chunks: Buffer[] = [];
+    let length = 0;
+    for await (const chunk of input) {
+      chunks.push(Buffer.from(chunk));
+      length += chunks.at(-1)?.length ?? 0;
+      if (length > mostGathered) break;
+    }
+    return ok(Buffer.concat(chunks));
+  } catch (error) {
+    return err({
+      message: `${file} cannot be read: ${reasonOf(error)}`,
+      advice:
+        'Name a file that holds what the script of `ullage survey script` printed, or - for standard input.',
+    });
+  }
+}
+
+/** The survey that is kept so far; refused where something else is. */
+async function keptBefore(
+  path: string,
+  replace: boolean,
+): Promise<Outcome<{ readonly at: string; readonly text: string } | undefined>> {
+  const content = await readFile(path).catch((error: unknown) => {
+    if (error instanceof Error && 'code' in error && error.code === 'ENOENT') return undefined;
+    throw error;
+  });
+  if (content === undefined) return ok(undefined);
+  const text = decodeText(content, path);
+  const document = text.ok ? readDocument(text.value, path) : text;
+  const survey = document.ok ? readSurvey(document.value) : document;
+  if (text.ok && survey.ok) return ok({ at: survey.value.at, text: text.value });
+  return replace
+    ? ok(undefined)
+    : err(...(survey.ok ? [] : survey.problems), {
+        message: `${path} is there, and is no survey`,
+        advice: 'Mend it or move it away, or put this one in its place with --replace.',
+      });
+}
+
+async function written(path: string, text: string) {
+  try {
+    await mkdir(dirname(path), { recursive: true });
+    // Through a symbolic link the file it names is replaced, not the link.
+    const file = await realpath(path).catch(() => path);
+    await replaceFile(file, {}, (handle) => handle.writeFile(text));
+    return undefined;
+  } catch (error) {
+    return {
+      message: `${path} cannot be written: ${reasonOf(error)}`,
+      advice: 'Check the disk and the folder, and add it again.',
+    };
+  }
+}
+
+function keptLines({ path, surveyed, wasThere, estate }: Kept): readonly string[] {
+  const { survey, leftOut, unseen } = surveyed;
+  const servers = [...estate.servers.keys()];
+  const isDeclared = estate.servers.has(survey.server);
+  return [
+    wasThere ? `${path} holds this survey already, of ${survey.at}.` : `Kept in ${path}, as of ${survey.at}:`,
+    `  ${counted(survey.devices.length, 'block device')}, ${counted(survey['volume-groups'].length, 'volume group')}, ${counted(survey['file-systems'].length, 'file system')}`,
+    ...(isDeclared ? [] : [`${survey.server} is not declared yet. ${offer(survey.server, servers)}`.trim()]),
+    ...(unseen.length === 0 ? [] : ['Not seen, so that nothing is said of it:', ...unseenLines(unseen)]),
+    ...(leftOut.length === 0 ? [] : ['Left out:', ...leftOutLines(leftOut)]),
+  ];
+}
+
+const unseenLines = (unseen: Surveyed['unseen']): readonly string[] => [
+  ...new Set(unseen.map(({ what, why }) => `  ${partNames[what]}: ${why.slice(0, 200)}`)),
+];
+
+const partNames: Readonly<Record<Surveyed['unseen'][number]['what'], string>> = {
+  devices: 'block devices',
+  mounts: 'mounts',
+  use: 'use of file systems',
+  'volume-groups': 'volume groups',
+  fstab: 'fstab',
+  superblocks: 'superblocks',
+};
+
+/** As many names as a line takes. */
+const namedAtMost = 6;
+
+/** Those with the same reason on one line. */
+function leftOutLines(leftOut: readonly LeftOut[]): readonly string[] {
+  const byReason = new Map<string, string[]>();
+  for (const { what, why } of leftOut) byReason.set(why, [...(byReason.get(why) ?? []), what.slice(0, 80)]);
+  return [...byReason].map(([why, all]) => {
+    const names = [...new Set(all)];
+    const more = names.length - namedAtMost;
+    return `  ${names.slice(0, namedAtMost).join(', ')}${more > 0 ? ` and ${more} more` : ''}: ${why}`;
+  });
+}
+
+/** Adds what df measured to the readings. What keeps it from being added keeps nobody from having the survey. */
+async function readingLines(
+  { surveyed: { survey, use }, estate }: Kept,
+  { repo }: SurveyAddFlags,
+  now: string,
+): Promise<readonly string[]> {
+  if (use.length === 0 || !estate.servers.has(survey.server)) return [];
+  const added = await addRows(use, { repo, server: survey.server, at: survey.at, now, anySize: false });
+  if (added.ok) return told(added.value);
+  return [
+    'Not added to the readings:',
+    ...added.problems.map(({ message, advice }) => `  ${message}. ${advice}`),
+  ];
+}
