@@ -1,18 +1,23 @@
 /** Which server holds which volume now. */
 import type { Attachment, Estate, Server, Volume } from '../estate/estate.ts';
+import type { Adoption } from './adoption.ts';
 import type { Change } from './change.ts';
 import { type DifferingPart, type Pairs, subjectOf } from './pairs.ts';
 import { onBase, onHead } from './place.ts';
 import { baseName, headName, type Renames } from './renames.ts';
 
-export function attachmentChanges(
-  base: Estate,
-  head: Estate,
-  differing: readonly DifferingPart[],
-  renames: Renames,
-  servers: Pairs<Server>,
-  volumes: Pairs<Volume>,
-): readonly Change[] {
+export interface Holding {
+  readonly base: Estate;
+  readonly head: Estate;
+  readonly differing: readonly DifferingPart[];
+  readonly renames: Renames;
+  readonly servers: Pairs<Server>;
+  readonly volumes: Pairs<Volume>;
+  readonly adoption: Adoption;
+}
+
+export function attachmentChanges(holding: Holding): readonly Change[] {
+  const { base, head, differing, renames, servers, volumes, adoption } = holding;
   // Boot volumes are held by their servers' declarations, the rest by the lists; both sit in differing files.
   const touched = new Set<string>();
   for (const { before, after } of differing) {
@@ -37,7 +42,7 @@ export function attachmentChanges(
     const came = after.filter((held) => !before.some(({ server }) => server === held.server));
     const volume = head.volumes.get(name) ?? base.volumes.get(baseName(renames.volumes, name));
     if (volume === undefined) return [];
-    return holdersChanged(volume, left, came);
+    return holdersChanged(volume, left, came, adoption);
   });
 }
 
@@ -45,6 +50,7 @@ function holdersChanged(
   volume: Volume,
   left: readonly Attachment[],
   came: readonly Attachment[],
+  adoption: Adoption,
 ): readonly Change[] {
   const subject = subjectOf(volume);
   const [from] = left;
@@ -58,8 +64,10 @@ function holdersChanged(
     ...left.map(
       ({ server, place }): Change => ({ kind: 'detached', volume, server, subject, place: onBase(place) }),
     ),
-    ...came.map(
-      ({ server, place }): Change => ({ kind: 'attached', volume, server, subject, place: onHead(place) }),
-    ),
+    ...came.map((attachment): Change => {
+      const kind = adoption.attaches(attachment) ? 'attachment-adopted' : 'attached';
+      const { server, place } = attachment;
+      return { kind, volume, server, subject, place: onHead(place) };
+    }),
   ];
 }

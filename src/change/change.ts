@@ -11,6 +11,8 @@ export interface Both<T> {
 
 type ServerChange =
   | { readonly kind: 'server-created'; readonly after: Server }
+  /** There already, and only declared now; likewise each kind of the same ending. */
+  | { readonly kind: 'server-adopted'; readonly after: Server }
   | { readonly kind: 'server-deleted'; readonly before: Server }
   | ({ readonly kind: 'server-renamed' } & Both<Server>)
   | ({ readonly kind: 'server-started' } & Both<Server>)
@@ -25,9 +27,13 @@ type ServerChange =
 
 type VolumeChange =
   | { readonly kind: 'volume-created'; readonly after: Volume }
+  | { readonly kind: 'volume-adopted'; readonly after: Volume }
   | { readonly kind: 'volume-deleted'; readonly before: Volume }
-  /** Deleted, and another volume created in its place: the same seat in a group, boot or mount point. */
-  | ({ readonly kind: 'volume-re-created'; readonly seat: string } & Both<Volume>)
+  /**
+   * Deleted, and another volume in its place: the same seat in a group, boot or mount point. The other is created, or
+   * is there already and only declared.
+   */
+  | ({ readonly kind: 'volume-re-created'; readonly seat: string; readonly existing: boolean } & Both<Volume>)
   | ({ readonly kind: 'volume-renamed' } & Both<Volume>)
   | ({ readonly kind: 'volume-grown' } & Both<Volume>)
   | ({ readonly kind: 'volume-shrunk' } & Both<Volume>)
@@ -41,10 +47,14 @@ type VolumeChange =
 
 type AttachmentChange =
   | { readonly kind: 'attached'; readonly volume: Volume; readonly server: string }
+  | { readonly kind: 'attachment-adopted'; readonly volume: Volume; readonly server: string }
   | { readonly kind: 'detached'; readonly volume: Volume; readonly server: string }
   | { readonly kind: 'handed-over'; readonly volume: Volume; readonly from: string; readonly to: string };
 
-/** A volume that is written over, whatever lies on it: its name on the head, and as it was on the base. */
+/**
+ * A volume that is written over, whatever lies on it: its name on the head, and as it was on the base, or is on the head
+ * where it was there before it was declared.
+ */
 export interface Wiped {
   readonly name: string;
   readonly before: Volume;
@@ -57,14 +67,17 @@ export interface Wiping {
 
 type GroupChange =
   | ({ readonly kind: 'group-created'; readonly after: VolumeGroup } & Wiping)
+  | { readonly kind: 'group-adopted'; readonly after: VolumeGroup }
   | { readonly kind: 'group-deleted'; readonly before: VolumeGroup }
   | ({ readonly kind: 'group-renamed' } & Both<VolumeGroup>)
   | ({ readonly kind: 'member-joined'; readonly volume: string; readonly after: VolumeGroup } & Wiping)
+  | { readonly kind: 'member-adopted'; readonly volume: string; readonly after: VolumeGroup }
   | ({ readonly kind: 'member-left'; readonly volume: string } & Both<VolumeGroup>)
   | ({ readonly kind: 'group-edited' } & Both<VolumeGroup>);
 
 type FileSystemChange =
   | ({ readonly kind: 'file-system-created'; readonly after: FileSystem } & Wiping)
+  | { readonly kind: 'file-system-adopted'; readonly after: FileSystem }
   | { readonly kind: 'file-system-deleted'; readonly before: FileSystem }
   /** The same file system at another mount point. */
   | ({ readonly kind: 'file-system-remounted' } & Both<FileSystem>)

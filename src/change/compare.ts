@@ -2,6 +2,7 @@
 import { byText } from '../base/order.ts';
 import type { Problem } from '../base/problem.ts';
 import type { Estate, Server, Subject, Volume, VolumeGroup } from '../estate/estate.ts';
+import { Adoption } from './adoption.ts';
 import { attachmentChanges } from './attachments.ts';
 import { type Change, partOf } from './change.ts';
 import { contradictions } from './contradictions.ts';
@@ -27,12 +28,19 @@ export function compareEstates(base: Estate, head: Estate): Comparison {
   const servers = pair<Server>(differing, (part) => part.servers, base.servers, head.servers);
   const volumes = pair<Volume>(differing, (part) => part.volumes, base.volumes, head.volumes);
   const groups = pair<VolumeGroup>(differing, (part) => part.groups, base.groups, head.groups);
+  const adoption = new Adoption(base, head, {
+    servers: servers.renames,
+    volumes: volumes.renames,
+    groups: groups.renames,
+  });
   const formerVolumes: FormerVolumes = (names) =>
     names.flatMap((name) => {
-      const before = base.volumes.get(baseName(volumes.renames, name));
+      const now = head.volumes.get(name);
+      const there = now !== undefined && adoption.adopts(now) ? now : undefined;
+      const before = base.volumes.get(baseName(volumes.renames, name)) ?? there;
       return before === undefined ? [] : [{ name, before }];
     });
-  const ofSystems = fileSystemChanges(volumes, groups, formerVolumes);
+  const ofSystems = fileSystemChanges(volumes, groups, { formerVolumes, adoption });
   const renames: Renames = {
     servers: servers.renames,
     volumes: volumes.renames,
@@ -41,16 +49,16 @@ export function compareEstates(base: Estate, head: Estate): Comparison {
   };
   const replacements = pairReplacements(base, head, volumes, renames);
   const changes = [
-    ...servers.pairs.flatMap((each) => serverChanges(each, renames)),
-    ...volumeChanges(volumes, replacements),
-    ...attachmentChanges(base, head, differing, renames, servers, volumes),
-    ...groups.pairs.flatMap((each) => groupChanges(each, renames, formerVolumes)),
+    ...servers.pairs.flatMap((each) => serverChanges(each, renames, adoption)),
+    ...volumeChanges(volumes, replacements, adoption),
+    ...attachmentChanges({ base, head, differing, renames, servers, volumes, adoption }),
+    ...groups.pairs.flatMap((each) => groupChanges(each, renames, { head, formerVolumes, adoption })),
     ...ofSystems,
   ];
   return {
     changes: changes.sort(inOrder),
     renames,
-    contradictions: contradictions(base, head, differing),
+    contradictions: [...contradictions(base, head, differing), ...adoption.contradictions(differing)],
     files: differing.map(({ file }) => file),
   };
 }

@@ -1,5 +1,6 @@
 /** What changed about file systems. */
 import type { FileSystem, Volume, VolumeGroup } from '../estate/estate.ts';
+import type { Adoption } from './adoption.ts';
 import type { Change } from './change.ts';
 import { makingChange } from './making.ts';
 import { type FormerVolumes, type Pairs, subjectOf } from './pairs.ts';
@@ -10,7 +11,7 @@ import { type RenamesOfKind, renamesOfKind } from './renames.ts';
 export function fileSystemChanges(
   volumes: Pairs<Volume>,
   groups: Pairs<VolumeGroup>,
-  formerVolumes: FormerVolumes,
+  { formerVolumes, adoption }: { readonly formerVolumes: FormerVolumes; readonly adoption: Adoption },
 ): readonly Change[] {
   return [...volumes.pairs, ...groups.pairs].flatMap(({ before, after }): readonly Change[] => {
     const old = systemsOf(before);
@@ -33,10 +34,10 @@ export function fileSystemChanges(
       const former =
         old.find(({ mount }) => mount === system.mount) ?? remounts.find(([, now]) => now === system)?.[0];
       if (former === undefined) {
-        const wipes = after?.kind === 'volume' && !system.existing ? formerVolumes([after.name]) : [];
-        return [
-          { kind: 'file-system-created', wipes, after: system, subject, place: placed(system, 'head') },
-        ];
+        const where = { after: system, subject, place: placed(system, 'head') };
+        if (adoption.adopts(system)) return [{ kind: 'file-system-adopted', ...where }];
+        const wipes = after?.kind === 'volume' ? formerVolumes([after.name]) : [];
+        return [{ kind: 'file-system-created', wipes, ...where }];
       }
       if (former.mount !== system.mount) {
         const place = placed(system, 'head');

@@ -1,5 +1,6 @@
 /** What changed about volume groups. */
-import type { Layout, VolumeGroup } from '../estate/estate.ts';
+import type { Estate, Layout, VolumeGroup } from '../estate/estate.ts';
+import type { Adoption } from './adoption.ts';
 import type { Change } from './change.ts';
 import { type FormerVolumes, type Pair, sameLabels, subjectOf } from './pairs.ts';
 import { placed } from './place.ts';
@@ -16,16 +17,25 @@ const layoutText = (layout: Layout): string => {
   }
 };
 
+/** What a group may take in that was there before. */
+interface ThereBefore {
+  readonly head: Estate;
+  readonly formerVolumes: FormerVolumes;
+  readonly adoption: Adoption;
+}
+
 export function groupChanges(
   { before, after }: Pair<VolumeGroup>,
   renames: Renames,
-  formerVolumes: FormerVolumes,
+  { head, formerVolumes, adoption }: ThereBefore,
 ): readonly Change[] {
   if (before === undefined) {
     if (after === undefined) return [];
+    const where = { after, subject: subjectOf(after), place: placed(after, 'head') };
     // The volume manager writes over whatever is on a volume it takes in, unless the group lies there already.
-    const wipes = after.existing ? [] : formerVolumes(after.members);
-    return [{ kind: 'group-created', wipes, after, subject: subjectOf(after), place: placed(after, 'head') }];
+    return adoption.adopts(after)
+      ? [{ kind: 'group-adopted', ...where }]
+      : [{ kind: 'group-created', wipes: formerVolumes(after.members), ...where }];
   }
   if (after === undefined) {
     return [{ kind: 'group-deleted', before, subject: subjectOf(before), place: placed(before, 'base') }];
@@ -43,16 +53,14 @@ export function groupChanges(
   }
   for (const volume of [...membersAfter].sort()) {
     if (membersBefore.has(volume)) continue;
-    // That a group lies there already says nothing of a volume that comes to it now.
-    const wipes = formerVolumes([volume]);
-    changes.push({
-      kind: 'member-joined',
-      volume,
-      wipes,
-      after,
-      subject,
-      place: placed(after, 'head', 'members'),
-    });
+    const where = { volume, after, subject, place: placed(after, 'head', 'members') };
+    const now = head.volumes.get(volume);
+    // A volume that nobody declared before is taken for the member that it may be; one that main has is none yet.
+    changes.push(
+      now !== undefined && adoption.adopts(now)
+        ? { kind: 'member-adopted', ...where }
+        : { kind: 'member-joined', wipes: formerVolumes([volume]), ...where },
+    );
   }
   if (before.extent !== after.extent || layoutText(before.layout) !== layoutText(after.layout)) {
     changes.push({

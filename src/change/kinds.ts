@@ -34,6 +34,8 @@ interface KindRow<C extends Change> {
   readonly loss: 'none' | Of<C, Loss | undefined>;
   /** What cannot run while it is carried out: its server, or the server that starts from its volume. */
   readonly stops: 'nothing' | 'its server' | 'the server that starts from it';
+  /** The kind that it is asked about as, too: whoever has a rule for what is created has it for what is only declared. */
+  readonly like?: ChangeKind;
   /** It in one sentence without a full stop, in the trade's words. */
   readonly says: Of<C, string>;
 }
@@ -63,6 +65,11 @@ const kinds = {
   'server-created': {
     ...harmless,
     says: ({ after }) => `server ${after.name} is created, ${after.power}`,
+  },
+  'server-adopted': {
+    ...harmless,
+    like: 'server-created',
+    says: ({ after }) => `server ${after.name} is declared as existing, ${after.power}`,
   },
   'server-renamed': {
     ...harmless,
@@ -119,11 +126,17 @@ const kinds = {
     ...harmless,
     says: ({ after }) => `volume ${after.name} is created: ${exactSize(after.size)}, tier ${after.tier}`,
   },
+  'volume-adopted': {
+    ...harmless,
+    like: 'volume-created',
+    says: ({ after }) =>
+      `volume ${after.name} is declared as existing: ${exactSize(after.size)}, tier ${after.tier}`,
+  },
   'volume-re-created': {
     loss: ({ before }) => whole(before),
     stops: 'the server that starts from it',
-    says: ({ before, after, seat }) =>
-      `volume ${before.name} (${exactSize(before.size)}) is deleted and ${after.name} (${exactSize(after.size)}) created in its place, ${seat}`,
+    says: ({ before, after, seat, existing }) =>
+      `volume ${before.name} (${exactSize(before.size)}) is deleted and ${after.name} (${exactSize(after.size)}) ${existing ? 'declared as existing' : 'created'} in its place, ${seat}`,
   },
   'volume-renamed': {
     ...harmless,
@@ -185,6 +198,11 @@ const kinds = {
     ...harmless,
     says: ({ volume, server }) => `volume ${volume.name} is attached to ${server}`,
   },
+  'attachment-adopted': {
+    ...harmless,
+    like: 'attached',
+    says: ({ volume, server }) => `volume ${volume.name} is declared as attached to ${server} already`,
+  },
   'volume-deleted': {
     loss: ({ before }) => whole(before),
     stops: 'the server that starts from it',
@@ -194,7 +212,12 @@ const kinds = {
     loss: ({ wipes }) => overwritten(wipes),
     stops: 'nothing',
     says: ({ after, wipes }) =>
-      `volume group ${after.name} is ${after.existing ? 'declared as existing' : 'created'} on ${after.members.join(', ')}${wipes.length === 0 ? '' : `, and any data on ${wipes.map(({ name }) => name).join(', ')} is overwritten`}`,
+      `volume group ${after.name} is created on ${after.members.join(', ')}${wipes.length === 0 ? '' : `, and any data on ${wipes.map(({ name }) => name).join(', ')} is overwritten`}`,
+  },
+  'group-adopted': {
+    ...harmless,
+    like: 'group-created',
+    says: ({ after }) => `volume group ${after.name} is declared as existing on ${after.members.join(', ')}`,
   },
   'group-renamed': {
     ...harmless,
@@ -209,6 +232,12 @@ const kinds = {
     stops: 'nothing',
     says: ({ after, volume, wipes }) =>
       `volume ${volume} joins the volume group ${after.name}${wipes.length === 0 ? '' : ', and any data on it is overwritten'}`,
+  },
+  'member-adopted': {
+    ...harmless,
+    like: 'member-joined',
+    says: ({ after, volume }) =>
+      `volume ${volume} is declared as a member of the volume group ${after.name} already`,
   },
   'group-edited': {
     loss: ({ before, after }) => restriped(before, after),
@@ -232,12 +261,14 @@ const kinds = {
   'file-system-created': {
     loss: ({ wipes }) => overwritten(wipes),
     stops: 'nothing',
-    says: ({ after, wipes }) => {
-      const what = `${exactSize(after.size)}, ${after.type}`;
-      return after.existing
-        ? `file system ${after.mount} on ${after.on.name} is declared as existing: ${what}`
-        : `file system ${after.mount} on ${after.on.name} is created: ${what}${wipes.length === 0 ? '' : ', and any data on the volume is overwritten'}`;
-    },
+    says: ({ after, wipes }) =>
+      `file system ${after.mount} on ${after.on.name} is created: ${exactSize(after.size)}, ${after.type}${wipes.length === 0 ? '' : ', and any data on the volume is overwritten'}`,
+  },
+  'file-system-adopted': {
+    ...harmless,
+    like: 'file-system-created',
+    says: ({ after }) =>
+      `file system ${after.mount} on ${after.on.name} is declared as existing: ${exactSize(after.size)}, ${after.type}`,
   },
   'file-system-remounted': {
     ...harmless,
@@ -304,6 +335,12 @@ export const destroys = (change: Change): change is LosingChange => lossOf(chang
 export const stoppedBy = (change: Change): KindRow<Change>['stops'] => rowOf(change).stops;
 
 export const stops = (change: Change): change is StoppingChange => stoppedBy(change) !== 'nothing';
+
+/** Whether a change is of one of some kinds, or is asked about as one of them. */
+export function isOfKinds(change: Change, asked: readonly string[]): boolean {
+  const { like } = rowOf(change);
+  return asked.includes(change.kind) || (like !== undefined && asked.includes(like));
+}
 
 /** One sentence without a full stop, such as `plates-1 grows from 40 GiB to 60 GiB, by 20 GiB`. */
 export const describeChange = (change: Change): string => rowOf(change).says(change);

@@ -96,5 +96,5 @@ export const isMove = (before: Belonging, after: Belonging): boolean =>
 
 export const subjectOf = ({ kind, name }: Subject): Subject => ({ kind, name });
 
-/** Of volumes by their names on the head: those that the base has, as they were there. */
+/** Of volumes by their names on the head: those that were there before, as `Wiped` has them. */
 export type FormerVolumes = (names: readonly string[]) => readonly Wiped[];

@@ -1,14 +1,20 @@
 /** What changed about servers. */
 import type { Server } from '../estate/estate.ts';
+import type { Adoption } from './adoption.ts';
 import type { Change } from './change.ts';
 import { isAnotherById, isMove, isToldSite, type Pair, sameLabels, subjectOf } from './pairs.ts';
 import { placed } from './place.ts';
 import { headName, type Renames } from './renames.ts';
 
-export function serverChanges({ before, after }: Pair<Server>, renames: Renames): readonly Change[] {
+export function serverChanges(
+  { before, after }: Pair<Server>,
+  renames: Renames,
+  adoption: Adoption,
+): readonly Change[] {
   if (before === undefined) {
     if (after === undefined) return [];
-    return [{ kind: 'server-created', after, subject: subjectOf(after), place: placed(after, 'head') }];
+    const kind = adoption.adopts(after) ? 'server-adopted' : 'server-created';
+    return [{ kind, after, subject: subjectOf(after), place: placed(after, 'head') }];
   }
   if (after === undefined) {
     return [{ kind: 'server-deleted', before, subject: subjectOf(before), place: placed(before, 'base') }];

@@ -1,5 +1,6 @@
 /** What changed about volumes, and which of them took the place of which. */
 import type { Estate, Volume } from '../estate/estate.ts';
+import type { Adoption } from './adoption.ts';
 import type { Change } from './change.ts';
 import { isAnotherById, isMove, isToldSite, type Pairs, sameLabels, subjectOf } from './pairs.ts';
 import { placed } from './place.ts';
@@ -8,12 +9,14 @@ import { headName, noRenames, type Renames } from './renames.ts';
 export function volumeChanges(
   { pairs }: Pairs<Volume>,
   replacements: ReadonlyMap<string, Replacement>,
+  adoption: Adoption,
 ): readonly Change[] {
   const replacing = new Set([...replacements.values()].map(({ after }) => after.name));
   return pairs.flatMap(({ before, after }): readonly Change[] => {
     if (before === undefined) {
       if (after === undefined || replacing.has(after.name)) return [];
-      return [{ kind: 'volume-created', after, subject: subjectOf(after), place: placed(after, 'head') }];
+      const kind = adoption.adopts(after) ? 'volume-adopted' : 'volume-created';
+      return [{ kind, after, subject: subjectOf(after), place: placed(after, 'head') }];
     }
     if (after === undefined) {
       const replacement = replacements.get(before.name);
@@ -26,6 +29,7 @@ export function volumeChanges(
               before,
               after: replacement.after,
               seat: replacement.seat,
+              existing: adoption.adopts(replacement.after),
               subject,
               place: placed(before, 'base'),
             },

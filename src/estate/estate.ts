@@ -32,6 +32,8 @@ export interface Server extends Declared, Belonging {
   /** Operations a second that the server's work needs of its volumes together. */
   readonly iops: number | undefined;
   readonly attachmentSlots: number | undefined;
+  /** Whether it, or its file, says that it was there before it was declared: `change/adoption.ts` says what that is worth. */
+  readonly existing: boolean;
   readonly formerly: string | undefined;
 }
 
@@ -48,6 +50,8 @@ export interface Volume extends Declared, Belonging {
   readonly reason: string | undefined;
   /** RFC 3339 full-date. */
   readonly retainUntil: string | undefined;
+  /** As of a server. */
+  readonly existing: boolean;
   readonly fileSystem: FileSystem | undefined;
   readonly formerly: string | undefined;
 }
@@ -57,6 +61,8 @@ export interface Attachment {
   readonly volume: string;
   readonly server: string;
   readonly boot: boolean;
+  /** What its own line says; `undefined` where it has none, or says nothing. */
+  readonly existing?: boolean | undefined;
   readonly place: Place;
   /** Where a boot volume is listed as attached besides. */
   readonly listed?: Place | undefined;
@@ -76,7 +82,7 @@ export interface VolumeGroup extends Declared, Belonging {
   readonly extent: Bytes;
   readonly members: readonly string[];
   readonly layout: Layout;
-  /** Whether it was there before it was declared: declaring it makes nothing. */
+  /** As of a server. */
   readonly existing: boolean;
   readonly fileSystems: readonly FileSystem[];
   readonly formerly: string | undefined;
@@ -90,7 +96,7 @@ export interface FileSystem extends Declared, Belonging {
   readonly type: FileSystemType;
   /** The size of the device beneath it. */
   readonly size: Bytes;
-  /** Whether it lay there before it was declared: declaring it makes nothing. */
+  /** Likewise, and what it lies on may say so for it. */
   readonly existing: boolean;
   readonly making: Making;
   readonly on:
@@ -112,6 +118,8 @@ export interface Retired {
 /** What one file declares. Two revisions that hold the same file hold the same `EstatePart`, by identity. */
 export interface EstatePart {
   readonly file: string;
+  /** What the file says of all in it, if anything. */
+  readonly existing: boolean | undefined;
   readonly servers: readonly Server[];
   readonly volumes: readonly Volume[];
   readonly attachments: readonly Attachment[];

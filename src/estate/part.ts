@@ -59,13 +59,15 @@ class PartReader {
     } = this.#file;
     const part: EstatePart = {
       file: this.#document.file,
+      existing: this.#file.existing,
       servers: Object.entries(servers).map(([name, declared]) => this.#server(servers, name, declared)),
       volumes: Object.entries(volumes).map(([name, declared]) => this.#volume(volumes, name, declared)),
       attachments: attachments.map(
-        ({ volume, server }, index): Attachment => ({
+        ({ volume, server, existing }, index): Attachment => ({
           volume: this.#name(volume, ['attachments', index], 'volume'),
           server: this.#name(server, ['attachments', index], 'server'),
           boot: false,
+          existing,
           place: this.#document.placeIn(attachments, index),
         }),
       ),
@@ -101,6 +103,7 @@ class PartReader {
       type: this.#optional(declared.type, path, 'type'),
       iops: declared.iops,
       attachmentSlots: declared['attachment-slots'],
+      existing: this.#existing(declared),
       formerly: this.#optional(declared.formerly, path, 'formerly'),
       ...this.#belonging(declared, path),
       ...this.#declared(servers, name),
@@ -142,13 +145,14 @@ class PartReader {
               name: `${name}:${whole.mount}`,
               mount: whole.mount,
               type: whole.type,
-              existing: whole.existing ?? false,
+              existing: whole.existing ?? this.#existing(declared),
               making: this.#making(whole, [...path, 'file-system']),
               size: within,
               on: { kind: 'volume', name },
               ...belonging,
               ...this.#declared(declared, 'file-system'),
             },
+      existing: this.#existing(declared),
       formerly: this.#optional(declared.formerly, path, 'formerly'),
       ...belonging,
       ...this.#declared(volumes, name),
@@ -178,14 +182,14 @@ class PartReader {
         declared.extent === undefined ? usualExtent : this.#extent(declared.extent, [...path, 'extent']),
       members,
       layout: this.#layout(declared, path),
-      existing: declared.existing ?? false,
+      existing: this.#existing(declared),
       fileSystems: Object.entries(systems).map(
         ([mount, system]): FileSystem => ({
           kind: 'file-system',
           name: `${name}:${mount}`,
           mount,
           type: system.type,
-          existing: system.existing ?? false,
+          existing: system.existing ?? this.#existing(declared),
           making: this.#making(system, [...path, 'file-systems', mount]),
           size: this.#size(system.size, [...path, 'file-systems', mount, 'size']),
           on: { kind: 'volume-group', name },
@@ -197,6 +201,11 @@ class PartReader {
       ...belonging,
       ...this.#declared(groups, name),
     };
+  }
+
+  /** What a thing says of itself, or its file of all in it. */
+  #existing({ existing }: { readonly existing?: boolean }): boolean {
+    return existing ?? this.#file.existing ?? false;
   }
 
   #layout(declared: VolumeGroupDeclaration, path: readonly Step[]): Layout {

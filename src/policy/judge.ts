@@ -7,6 +7,7 @@
 import { err, type Outcome, ok, type Problem, problemKey } from '../base/problem.ts';
 import { counted } from '../base/wording.ts';
 import { headroomOf, type Room } from '../capacity/headroom.ts';
+import { adoptedIn } from '../change/adoption.ts';
 import { type Comparison, compareEstates } from '../change/compare.ts';
 import { type Touched, touchedBy } from '../change/touched.ts';
 import { holdsOn } from '../estate/dates.ts';
@@ -157,6 +158,7 @@ export function evaluateChange(
       },
       comparison.renames,
       touched,
+      adoptedIn(comparison.changes),
     ),
     afterAtJudgingPrices: own.value === undefined ? undefined : after.view.cost.total,
   });

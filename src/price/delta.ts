@@ -1,5 +1,6 @@
 /** The difference between two costs, taken apart into its causes. */
 
+import type { Adopted } from '../change/adoption.ts';
 import { baseName, type Renames, type RenamesOfKind } from '../change/renames.ts';
 import type { Touched } from '../change/touched.ts';
 import type { Estate } from '../estate/estate.ts';
@@ -10,12 +11,18 @@ import type { PriceList } from './price-list.ts';
 import type { Summing } from './sums.ts';
 
 /**
- * Why a cost changed: more or less of something, another tier or server type, another price for the same, another
- * length of the month for prices by the hour, or another currency.
+ * Why a cost changed: more or less of something, something that is there already and is only declared now, another tier
+ * or server type, another price for the same, another length of the month for prices by the hour, or another currency.
  */
-export type CauseKind = 'quantity' | 'tier-move' | 'price-change' | 'month-change' | 'currency-change';
+export type CauseKind =
+  | 'quantity'
+  | 'adoption'
+  | 'tier-move'
+  | 'price-change'
+  | 'month-change'
+  | 'currency-change';
 
-const causeKinds = ['quantity', 'tier-move', 'price-change', 'month-change'] as const;
+const causeKinds = ['quantity', 'adoption', 'tier-move', 'price-change', 'month-change'] as const;
 
 export interface Cause {
   readonly cause: CauseKind;
@@ -40,6 +47,8 @@ export interface CostDelta {
   readonly difference: Money | undefined;
   /** Every kind of cause, in one order; they add up to the difference exactly. */
   readonly causes: readonly Cause[];
+  /** What of `after` is being paid already, for what the branch only declares. */
+  readonly adopted: Money;
   readonly teams: readonly TeamDelta[];
   /** What volumes that no server holds cost after the change. */
   readonly detached: Money;
@@ -68,13 +77,14 @@ export interface Priced {
 
 /**
  * Takes the difference apart, thing by thing. With q for quantity, t for tier and p for the price list:
- * quantity is price(t0, p0, q1) - price(t0, p0, q0); the tier move is price(t1, p0, q1) - price(t0, p0, q1); the
+ * quantity is price(t0, p0, q1) - price(t0, p0, q0), and adoption the same for what is only declared now; the tier move is price(t1, p0, q1) - price(t0, p0, q1); the
  * price change is price(t1, p1, q1) - price(t1, p0, q1). The month change is the same at another length of
  * the month. They telescope, so they add up exactly. Whatever
  * the old list does not price counts as quantity in whole. Servers follow the same rule: their power is their
  * quantity (hours at another rate), their server type is their tier.
  *
  * @param touched what can differ between the two estates; the rest costs what it did
+ * @param adopted what is there already and is only declared now
  */
 export function costDelta(
   base: Priced,
@@ -82,6 +92,7 @@ export function costDelta(
   { atBasePrices, inBaseMonth }: HeadCosts,
   renames: Renames,
   touched: Pick<Touched, 'volumes' | 'servers'>,
+  adopted: Pick<Adopted, 'volumes' | 'servers'>,
 ): CostDelta {
   const inMonth = inBaseMonth ?? head.cost;
   const middle = atBasePrices ?? inMonth;
@@ -89,8 +100,16 @@ export function costDelta(
     ...movesOf(touched.volumes, base.cost.volumes, middle.volumes, renames.volumes),
     ...movesOf(touched.servers, base.cost.servers, middle.servers, renames.servers),
   ].map((move) => ({ ...move, unmoved: unmoved(move, base.list) }));
+  const isAdopted = ({ after }: Move): boolean =>
+    after !== undefined &&
+    (after.kind === 'volume'
+      ? adopted.volumes.has(after.volume.name)
+      : adopted.servers.has(after.server.name));
+  const grown = (these: typeof moves): Money =>
+    sumMoney(these.map(({ before, unmoved }) => subtractMoney(unmoved, monthlyOf(before))));
   const sums: { readonly [K in (typeof causeKinds)[number]]: Money } = {
-    quantity: sumMoney(moves.map(({ before, unmoved }) => subtractMoney(unmoved, monthlyOf(before)))),
+    quantity: grown(moves.filter((move) => !isAdopted(move))),
+    adoption: grown(moves.filter(isAdopted)),
     'tier-move': sumMoney(moves.map(({ after, unmoved }) => subtractMoney(monthlyOf(after), unmoved))),
     'price-change': subtractMoney(inMonth.total, middle.total),
     'month-change': subtractMoney(head.cost.total, inMonth.total),
@@ -105,6 +124,10 @@ export function costDelta(
       currencies.currencyBefore === currencies.currency
         ? causeKinds.map((cause) => ({ cause, difference: sums[cause] }))
         : [{ cause: 'currency-change', difference: undefined }],
+    adopted: sumMoney([
+      ...[...adopted.volumes].flatMap((name) => head.cost.volumes.get(name)?.monthly ?? []),
+      ...[...adopted.servers].flatMap((name) => head.cost.servers.get(name)?.monthly ?? []),
+    ]),
     teams: teamDeltas(base.cost, head.cost),
     detached: detachedCost(head.cost, head.estate),
   };

@@ -131,6 +131,7 @@ function costReport(cost: CostDelta, atJudgingPrices: Money | undefined): CostRe
       before: exact(cost.before),
       after: exact(cost.after),
       difference: differenceReport(changed).exact,
+      alreadyPaid: exact(cost.adopted),
       unattached: exact(cost.detached),
       afterAtBasePrices: atJudgingPrices === undefined ? null : exact(atJudgingPrices),
     },
@@ -149,6 +150,7 @@ function costReport(cost: CostDelta, atJudgingPrices: Money | undefined): CostRe
         exact: { before: exact(before), after: exact(after), difference: difference.exact },
       };
     }),
+    alreadyPaid: shown(cost.adopted),
     unattached: shown(cost.detached),
     afterAtBasePrices: atJudgingPrices === undefined ? null : shown(atJudgingPrices, currencyBefore),
   };
@@ -240,6 +242,7 @@ function thingsOf(change: Change): Pick<ChangeReport, 'before' | 'after'> {
   }
   switch (change.kind) {
     case 'attached':
+    case 'attachment-adopted':
       return { before: null, after: attachmentReport(change.volume, change.server) };
     case 'detached':
       return { before: attachmentReport(change.volume, change.server), after: null };

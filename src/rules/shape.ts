@@ -1,4 +1,4 @@
-import { changeKinds } from '../change/kinds.ts';
+import { changeKinds, isOfKinds } from '../change/kinds.ts';
 import { placed } from '../change/place.ts';
 import { selected } from '../change/touched.ts';
 import type { Declaration } from '../estate/estate.ts';
@@ -34,7 +34,8 @@ export const shape: StateRule<'shape'> = {
         type: 'array',
         minItems: 1,
         items: { type: 'string', enum: changeKinds },
-        description: 'Only changes of these kinds; all kinds if left out. Only with of: change.',
+        description:
+          'Only changes of these kinds; all kinds if left out. What is only declared as existing counts as created, attached or joined, too. Only with of: change.',
       },
       looser: 'shorter',
       absent: 'tightest',
@@ -128,7 +129,7 @@ schema:
     const missed = missesOf(entry.schema);
     return function* ({ changes, base, head }) {
       for (const change of changes) {
-        if (!kinds.includes(change.kind)) continue;
+        if (!isOfKinds(change, kinds)) continue;
         const misses = missed(changeFacts(change, base.estate, head.estate));
         if (misses.length === 0) continue;
         const who = `the change ${change.kind} of ${change.subject.kind} ${change.subject.name}`;

@@ -21,7 +21,8 @@ export function attach(draft: Draft, volume: string, server: string): string {
   const after = sides.head.servers.get(server);
   const boots = after?.boot === volume;
   // A server is created with the volume it starts from.
-  if (boots && sides.serverBefore(server) === undefined) return `create-server ${server}`;
+  if (boots && sides.serverBefore(server) === undefined && !sides.adopted.servers.has(server))
+    return `create-server ${server}`;
   const subject = volumeSubject(volume);
   const old = sides.bootBefore(server);
   const key = draft.want(`attach ${volume} ${server}`, boots ? 'attach-boot' : 'attach', subject, {
@@ -56,7 +57,8 @@ function takeIn(draft: Draft, volume: string, server: string): void {
   if (system !== undefined) mountKept(draft, system, server, [`see ${volume} ${server}`]);
   if (group === undefined || sides.made.has(group.name)) return;
   // A member that only joins comes to a group that is there already.
-  if (sides.headName('groups', sides.groupBefore(volume)?.name ?? '') !== group.name) return;
+  const isGroups = sides.headName('groups', sides.groupBefore(volume)?.name ?? '') === group.name;
+  if (!isGroups && !sides.adopted.groups.has(group.name)) return;
   const carrier: Carrier = { kind: 'volume-group', name: group.name };
   const key = `activate ${group.name} ${server}`;
   const seen = [`see ${volume} ${server}`];
@@ -68,7 +70,8 @@ function takeIn(draft: Draft, volume: string, server: string): void {
     .carrierHoldersBefore(carrier)
     .some((holder) => sides.runsBefore(holder) && !sides.carrierHoldersAfter(carrier).includes(holder));
   const subject: Subject = { kind: 'volume-group', name: group.name };
-  const words = { group: group.name, count: sides.membersBefore(group.name).length.toString() };
+  const members = isGroups ? sides.membersBefore(group.name) : group.members;
+  const words = { group: group.name, count: members.length.toString() };
   const taken = exported
     ? [
         draft.want(`import ${group.name} ${server}`, 'import', subject, {

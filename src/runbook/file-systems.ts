@@ -8,6 +8,7 @@ import { exactSize } from '../estate/size.ts';
 import { checkBackup } from './checks.ts';
 import { handledBy, laidOut, madeBy } from './commands.ts';
 import type { Draft } from './draft.ts';
+import { installOver, systemInWords } from './install.ts';
 import { mountSystem, unmountSystem } from './mounts.ts';
 import type { Carrier } from './sides.ts';
 import { goneWith } from './volume-deletion.ts';
@@ -33,12 +34,16 @@ export function systemCreated(
     how: makingWords(system),
   };
   // A guest that starts from it cannot make it: its image or its installer did, before there was a guest.
-  if (mount === '/' && server !== undefined && wipes.length === 0 && startsFrom(draft, server, on)) {
-    return draft.want(`mount ${key} ${server}`, 'check-root', subject, {
-      server,
+  const starter = sides.bootedFrom(on);
+  if (starter !== undefined && (on.kind === 'volume' || mount === '/' || sides.made.has(on.name))) {
+    const checked = draft.want(`mount ${key} ${starter}`, 'check-root', subject, {
+      server: starter,
       words,
-      after: ready(on, server),
+      after: [...ready(on, starter), `install ${on.name}`],
     });
+    return wipes.length === 0
+      ? checked
+      : installOver(draft, { on, server: starter, what: systemInWords(system) });
   }
   const bed =
     carrier?.kind === 'volume-group'
@@ -65,9 +70,6 @@ export function systemCreated(
   );
   return mountSystem(draft, system, server, [made]);
 }
-
-const startsFrom = ({ sides }: Draft, server: string, on: Carrier): boolean =>
-  on.kind === 'volume' && sides.head.servers.get(server)?.boot === on.name;
 
 export function systemDeleted(
   draft: Draft,
@@ -207,6 +209,13 @@ export function makeAnew(draft: Draft, system: FileSystem, former: FileSystem, r
   const subject = systemSubject(system);
   const words = { mount, type, on: on.name, size: exactSize(size), how: makingWords(system), reason };
   const backup = checkBackup(draft, subject, `${mount} on ${on.name}`);
+  const starter = on.kind === 'volume' || mount === '/' ? sides.bootedFrom(on) : undefined;
+  if (starter !== undefined) {
+    const installed = installOver(draft, { on, server: starter, what: systemInWords(system) });
+    draft.wait(installed, [backup]);
+    draft.want(`bring-back ${key}`, 'bring-back', subject, { server: starter, words, after: [installed] });
+    return installed;
+  }
   const off = sides.carrierHoldersBefore(on).flatMap((each) => unmountSystem(draft, former, each) ?? []);
   const made = draft.want(`make ${key}`, 'make-anew', subject, {
     server,

@@ -4,6 +4,7 @@ import { exactSize } from '../estate/size.ts';
 import { takeOut } from './attachments.ts';
 import { checkBackup, checkGroup } from './checks.ts';
 import type { Draft } from './draft.ts';
+import { installOver } from './install.ts';
 import type { Carrier } from './sides.ts';
 import { goneWith } from './volume-deletion.ts';
 import { cleared, ready } from './waits.ts';
@@ -15,6 +16,14 @@ export function makeGroup(draft: Draft, { after: group, wipes }: ChangeOf<'group
   const server = sides.homeOf({ kind: 'volume-group', name });
   const members = sorted(group.members);
   const over = sorted(wipes.map((wiped) => wiped.name));
+  const carrier: Carrier = { kind: 'volume-group', name };
+  const starter = sides.bootedFrom(carrier);
+  if (starter !== undefined) {
+    const what = `volume group ${name} on ${listed(members)}, with extents of ${exactSize(extent)}`;
+    const made = over.length === 0 ? [] : [installOver(draft, { on: carrier, server: starter, what })];
+    const checked = checkGroup(draft, group, starter, made);
+    return made[0] ?? checked;
+  }
   const key = draft.want(
     `make-group ${name}`,
     over.length > 0 ? 'make-group-over' : 'make-group',
@@ -138,6 +147,11 @@ export function groupEdited(
   const anew = (before.layout.kind === 'striped') !== (after.layout.kind === 'striped');
   const words = { group: name, on: name, ...layouts };
   const first = [...active, ...(extent === undefined ? [] : [extent])];
+  const starter = anew ? sides.bootedFrom({ kind: 'volume-group', name }) : undefined;
+  if (starter !== undefined) {
+    const what = `volume group ${name} with its logical volumes ${layouts.layout}`;
+    return installOver(draft, { on: { kind: 'volume-group', name }, server: starter, what });
+  }
   return anew
     ? draft.want(`lay-out ${name}`, 'lay-out-anew', subject, {
         server,

@@ -25,7 +25,7 @@ export function mountSystem(
 export function mountKept(draft: Draft, system: FileSystem, server: string, after: readonly string[]): void {
   const { sides } = draft;
   const former = sides.formerOf(system);
-  if (former === undefined && !system.existing) return;
+  if (former === undefined && !sides.adopted.fileSystems.has(system.name)) return;
   mountSystem(draft, system, server, after);
 }
 

@@ -34,6 +34,9 @@ export interface Procedure {
 const grownForGood =
   "A grown volume cannot be made smaller again, and the new size is billed at once: check its name and its new size twice. Your own change control and the provider's documentation take precedence.";
 
+const onlyDeclared =
+  'It is only being declared, so nothing is created, attached or formatted. Where it differs, correct the declaration before anything else is changed.';
+
 export const procedures = {
   // Making sure
   'check-backup': {
@@ -60,8 +63,8 @@ export const procedures = {
   },
   'check-root': {
     at: 'guest',
-    does: 'Check that the file system / on {on} is {type}, as declared.',
-    why: 'The root file system is made by the image or the installer that the server starts from, never from within the guest that runs on it.',
+    does: 'Check that the file system {mount} on {on} is {type}, as declared.',
+    why: 'What a server starts from is made by the image or the installer that the server starts from, never from within the guest that runs on it.',
   },
   'check-missed': {
     at: 'check',
@@ -72,6 +75,26 @@ export const procedures = {
     at: 'check',
     does: 'Where the provider or the guest shows the name {old}, change it to {name}; nothing else changes.',
     why: 'The next change refers to it by its new name.',
+  },
+  'check-server-there': {
+    at: 'provider',
+    does: 'Check that server {server} is there as declared: {declared}.',
+    why: onlyDeclared,
+  },
+  'check-volume-there': {
+    at: 'provider',
+    does: 'Check that volume {volume} is there as declared: {declared}.',
+    why: onlyDeclared,
+  },
+  'check-layers': {
+    at: 'guest',
+    does: 'Check that this is there as declared: {declared}.',
+    why: onlyDeclared,
+    linux: [look, utilLinux('findmnt', 'findmnt --df --real')],
+    lvm: [
+      lvm2('vgs', 'vgs --options vg_name,vg_extent_size,vg_extent_count,vg_free_count'),
+      lvm2('lvs', 'lvs --units b --options vg_name,lv_name,lv_size'),
+    ],
   },
   'check-identity': {
     at: 'provider',
@@ -120,6 +143,13 @@ export const procedures = {
   'fill-boot': {
     at: 'provider',
     does: 'Put on {volume} what {server} is to start from: what {old} held, or a newly installed guest.',
+  },
+  'install-over': {
+    at: 'provider',
+    does: 'Put {what} on {volume}, with the image or the installer that {server} is to start from; any data there is overwritten.',
+    why: 'What a server starts from is never made from within the guest that runs on it.',
+    destroys: true,
+    cautions: [cautions],
   },
   unprotect: {
     at: 'provider',

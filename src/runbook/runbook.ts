@@ -9,6 +9,7 @@
 import type { Change } from '../change/change.ts';
 import type { Comparison } from '../change/compare.ts';
 import type { Estate } from '../estate/estate.ts';
+import { attachmentThere, layersThere, serverThere, volumeThere } from './adoption.ts';
 import { attach, detach } from './attachments.ts';
 import { Draft, leaving, type Wanted } from './draft.ts';
 import {
@@ -69,6 +70,17 @@ function carryOut(draft: Draft, change: Change): string | undefined {
   switch (change.kind) {
     case 'server-created':
       return serverCreated(draft, change);
+    case 'server-adopted':
+      return serverThere(draft, change.after.name);
+    case 'volume-adopted':
+      return volumeThere(draft, change.after.name);
+    case 'attachment-adopted':
+      return attachmentThere(draft, change);
+    case 'group-adopted':
+    case 'member-adopted':
+      return layersThere(draft, { kind: 'volume-group', name: change.after.name });
+    case 'file-system-adopted':
+      return layersThere(draft, change.after.on);
     case 'server-deleted':
       return serverDeleted(draft, change);
     case 'server-renamed':
@@ -136,7 +148,7 @@ function carryOut(draft: Draft, change: Change): string | undefined {
       detach(draft, change.volume.name, change.from);
       return attach(draft, change.volume.name, change.to);
     case 'group-created':
-      return change.after.existing ? undefined : makeGroup(draft, change);
+      return makeGroup(draft, change);
     case 'group-deleted':
       return groupDeleted(draft, change);
     case 'group-renamed':
@@ -148,7 +160,7 @@ function carryOut(draft: Draft, change: Change): string | undefined {
     case 'group-edited':
       return groupEdited(draft, change);
     case 'file-system-created':
-      return change.after.existing ? undefined : systemCreated(draft, change);
+      return systemCreated(draft, change);
     case 'file-system-deleted':
       return systemDeleted(draft, change);
     case 'file-system-remounted':

@@ -1,5 +1,6 @@
 /** What each kind of change to a server wants. */
 import type { ChangeOf } from '../change/change.ts';
+import { volumeThere } from './adoption.ts';
 import type { Draft } from './draft.ts';
 import { restart, stop } from './power.ts';
 import { fetched } from './waits.ts';
@@ -48,6 +49,13 @@ export function whileStopped(
 export function bootSwapped(draft: Draft, { before, after, subject }: ChangeOf<'boot-swapped'>): string {
   const { sides } = draft;
   const { name } = after;
+  // A boot volume that is there already, on a server of which main says none, is only declared.
+  if (
+    before.boot === undefined &&
+    after.boot !== undefined &&
+    sides.adopted.attached.has(`${after.boot} ${name}`)
+  )
+    return volumeThere(draft, after.boot);
   restart(draft, name);
   const old = before.boot === undefined ? [] : [`detach ${sides.headName('volumes', before.boot)} ${name}`];
   return draft.want(`set-boot ${name}`, 'set-boot', subject, {

@@ -2,6 +2,7 @@
  * What stands on either side of a branch, by the names of the head, and of the base for what is gone: who holds what,
  * what runs, and which groups come to be.
  */
+import { type Adopted, adoptedIn } from '../change/adoption.ts';
 import type { Change, ChangeOf } from '../change/change.ts';
 import { stoppedBy } from '../change/kinds.ts';
 import { baseName, headName, type Renames } from '../change/renames.ts';
@@ -17,6 +18,8 @@ export class Sides {
   readonly head: Estate;
   /** Groups that the branch makes. */
   readonly made: ReadonlySet<string>;
+  /** What is there already and is only declared. */
+  readonly adopted: Adopted;
   /** Servers that run, and stop in this branch if only for a while. */
   readonly stopping: ReadonlySet<string>;
   /** By group: the volumes that come into it, and whether each is written over. */
@@ -34,6 +37,7 @@ export class Sides {
     this.made = new Set(
       changes.flatMap((change) => (change.kind === 'group-created' ? change.after.name : [])),
     );
+    this.adopted = adoptedIn(changes);
     this.stopping = new Set(changes.flatMap((change) => this.#stoppedFor(change)));
     const joined = new Map<string, ChangeOf<'member-joined'>[]>();
     for (const change of changes) {
@@ -142,6 +146,14 @@ export class Sides {
 
   /** The server in whose guest something comes to be, and none where nobody holds it. */
   readonly homeOf = (carrier: Carrier): string | undefined => this.carrierHoldersAfter(carrier)[0];
+
+  /** The server that starts from a volume, or from a member of a group: its own guest makes nothing of that anew. */
+  bootedFrom({ kind, name }: Carrier): string | undefined {
+    const volumes = kind === 'volume' ? [name] : (this.head.groups.get(name)?.members ?? []);
+    return volumes
+      .flatMap((volume) => this.holdersAfter(volume).map((server) => ({ volume, server })))
+      .find(({ volume, server }) => this.head.servers.get(server)?.boot === volume)?.server;
+  }
 
   formerOf({ on, mount }: FileSystem): FileSystem | undefined {
     const before = this.carrierBefore(on);

@@ -2,6 +2,7 @@
 import type { ChangeOf } from '../change/change.ts';
 import type { Volume, VolumeGroup } from '../estate/estate.ts';
 import { exactSize } from '../estate/size.ts';
+import { volumeThere } from './adoption.ts';
 import { attach, detach } from './attachments.ts';
 import { checkBackup, checkGroup } from './checks.ts';
 import type { Draft } from './draft.ts';
@@ -17,8 +18,20 @@ export function createVolume(draft: Draft, { name, size, tier, site }: Volume): 
   });
 }
 
-export function reCreated(draft: Draft, { before, after, subject }: ChangeOf<'volume-re-created'>): string {
+export function reCreated(
+  draft: Draft,
+  { before, after, subject, existing }: ChangeOf<'volume-re-created'>,
+): string {
   const { sides } = draft;
+  if (existing) {
+    // What is there already has what it is to hold: nothing is put on it from the old one.
+    const done = deleteVolume(draft, before);
+    draft.want(`replacement ${before.name}`, 'check-replacement', subject, {
+      words: { volume: after.name, old: before.name },
+      after: [volumeThere(draft, after.name)],
+    });
+    return done;
+  }
   createVolume(draft, after);
   const done = deleteVolume(draft, before);
   const [holder] = sides.holdersAfter(after.name);

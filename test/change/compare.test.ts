@@ -31,6 +31,7 @@ const held = (name: string): string => `{ volume: plates-1, server: ${name} }`;
 /** One change of each kind, by itself, and how it is told. */
 const each: readonly (readonly [ChangeKind, string, string, string])[] = [
   ['server-created', '', server(''), 'server scanner is created, running'],
+  ['server-adopted', '', server('existing: true'), 'server scanner is declared as existing, running'],
   ['server-deleted', server(''), '', 'server scanner is deleted'],
   [
     'server-renamed',
@@ -66,6 +67,12 @@ const each: readonly (readonly [ChangeKind, string, string, string])[] = [
   ],
   ['server-edited', server('iops: 100'), server('iops: 200'), 'server scanner: IOPS changes from 100 to 200'],
   ['volume-created', '', volume('size: 40 GiB, tier: bulk'), 'volume plates-1 is created: 40 GiB, tier bulk'],
+  [
+    'volume-adopted',
+    '',
+    volume('size: 40 GiB, tier: bulk, existing: true'),
+    'volume plates-1 is declared as existing: 40 GiB, tier bulk',
+  ],
   ['volume-deleted', volume('size: 40 GiB, tier: bulk'), '', 'volume plates-1 is deleted (40 GiB)'],
   [
     'volume-renamed',
@@ -122,6 +129,12 @@ const each: readonly (readonly [ChangeKind, string, string, string])[] = [
     'volume plates-1: reason changes from none to kept',
   ],
   ['attached', on(''), on(held('scanner')), 'volume plates-1 is attached to scanner'],
+  [
+    'attachment-adopted',
+    on(''),
+    on('{ volume: plates-1, server: scanner, existing: true }'),
+    'volume plates-1 is declared as attached to scanner already',
+  ],
   ['detached', on(held('scanner')), on(''), 'volume plates-1 is detached from scanner'],
   [
     'handed-over',
@@ -134,6 +147,12 @@ const each: readonly (readonly [ChangeKind, string, string, string])[] = [
     'volumes:\n  a: { size: 40 GiB, tier: bulk }\n  b: { size: 40 GiB, tier: bulk }\n',
     group('members: [a, b]'),
     'volume group plates is created on a, b, and any data on a, b is overwritten',
+  ],
+  [
+    'group-adopted',
+    'volumes:\n  a: { size: 40 GiB, tier: bulk }\n  b: { size: 40 GiB, tier: bulk }\n',
+    group('members: [a, b], existing: true'),
+    'volume group plates is declared as existing on a, b',
   ],
   [
     'group-deleted',
@@ -165,6 +184,12 @@ const each: readonly (readonly [ChangeKind, string, string, string])[] = [
     system(''),
     system('/plates: { size: 30 GiB, type: xfs }'),
     'file system /plates on plates is created: 30 GiB, xfs',
+  ],
+  [
+    'file-system-adopted',
+    group('members: [a]'),
+    system('/a: { size: 10 GiB, type: xfs, existing: true }'),
+    'file system /a on plates is declared as existing: 10 GiB, xfs',
   ],
   [
     'file-system-deleted',
@@ -213,7 +238,11 @@ describe('every kind of change', () => {
 
   it('has its case here, but for those that never come alone', () => {
     const alone = new Set<string>(each.map(([kind]) => kind));
-    expect(changeKinds.filter((kind) => !alone.has(kind))).toEqual(['boot-swapped', 'volume-re-created']);
+    expect(changeKinds.filter((kind) => !alone.has(kind))).toEqual([
+      'boot-swapped',
+      'volume-re-created',
+      'member-adopted',
+    ]);
   });
 
   it('what is gone is shown where it last stood, on the base', () => {
@@ -319,9 +348,9 @@ describe('what is written over', () => {
 
   it('is nothing where the group, or the file system, lies there already and is only declared', () => {
     const both = 'volumes:\n  a: { size: 40 GiB, tier: bulk }\n  b: { size: 40 GiB, tier: bulk }\n';
-    expect(kinds(both, group('members: [a, b], existing: true'))).toEqual([['group-created', false]]);
+    expect(kinds(both, group('members: [a, b], existing: true'))).toEqual([['group-adopted', false]]);
     const declared = old.replace('bulk }', 'bulk, file-system: { mount: /a, type: xfs, existing: true } }');
-    expect(kinds(old, declared)).toEqual([['file-system-created', false]]);
+    expect(kinds(old, declared)).toEqual([['file-system-adopted', false]]);
   });
 
   it('is whatever lay on a volume that comes to a group now, however long the group has been there', () => {

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { adoptedIn } from '../../src/change/adoption.ts';
 import { compareEstates } from '../../src/change/compare.ts';
 import { touchedBy } from '../../src/change/touched.ts';
 import type { Settings } from '../../src/estate/settings.ts';
@@ -206,13 +207,14 @@ describe('the difference between two costs', () => {
     const settings: Settings = settingsOf();
     const [base, head] = [estateOf(before), estateOf(after)];
     const cost = (estate: typeof base, by: PriceList) => valueIn(priceEstate(estate, by, settings, today));
-    const { files, renames } = compareEstates(base, head);
+    const { changes, files, renames } = compareEstates(base, head);
     return costDelta(
       { estate: base, list: old, cost: cost(base, old) },
       { estate: head, list, cost: cost(head, list) },
       { atBasePrices: list === old ? undefined : cost(head, old) },
       renames,
       touchedBy(base, head, files),
+      adoptedIn(changes),
     );
   }
 
@@ -227,6 +229,7 @@ describe('the difference between two costs', () => {
     );
     expect(causes(found)).toEqual({
       quantity: '0.9',
+      adoption: '0',
       'tier-move': '3.3',
       'price-change': '1',
       'month-change': '0',
@@ -247,6 +250,7 @@ describe('the difference between two costs', () => {
     // 730 h x (0.004 - 0.031) while it is small, then 730 h x (0.01 - 0.004) while it is stopped.
     expect(causes(found)).toEqual({
       quantity: '-19.71',
+      adoption: '0',
       'tier-move': '4.38',
       'price-change': '0',
       'month-change': '0',
@@ -291,6 +295,7 @@ describe('the difference between two costs', () => {
         const found = delta(text(before), text(after), newList, oldList);
         expect(causes(found)).toEqual({
           quantity: total(moved, oldList).minus(total(before, oldList)).toFixed(),
+          adoption: '0',
           'tier-move': total(after, oldList).minus(total(moved, oldList)).toFixed(),
           'price-change': total(after, newList).minus(total(after, oldList)).toFixed(),
           'month-change': '0',
@@ -306,6 +311,7 @@ describe('the difference between two costs', () => {
     );
     expect(causes(found)).toEqual({
       quantity: '0',
+      adoption: '0',
       'tier-move': '0',
       'price-change': '0',
       'month-change': '0',

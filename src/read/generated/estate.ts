@@ -171,6 +171,10 @@ export interface EstateFile {
   site?: Name1;
   labels?: Labels;
   /**
+   * true means that everything that comes with this line and says nothing of its own is already there and is only being declared: nothing is created, attached or formatted. Once main has the line, it says nothing of what is added to the file later.
+   */
+  existing?: boolean;
+  /**
    * The servers, by name.
    */
   servers?: {
@@ -229,6 +233,10 @@ export interface ServerDeclaration {
   team?: Name4;
   site?: Name5;
   labels?: Labels1;
+  /**
+   * true means that the server and the volume it starts from are already there and are only being declared: nothing is created or attached. Only while the server is new to main.
+   */
+  existing?: boolean;
   formerly?: Name6;
 }
 /**
@@ -259,6 +267,10 @@ export interface VolumeDeclaration {
   team?: Name8;
   site?: Name9;
   labels?: Labels1;
+  /**
+   * true means that the volume, what is on it and its attachments are already there and are only being declared: nothing is created, attached or formatted. Only while the volume is new to main.
+   */
+  existing?: boolean;
   formerly?: Name10;
 }
 /**
@@ -269,7 +281,7 @@ export interface WholeVolumeFileSystemDeclaration {
   type: FileSystemType;
   size?: Size1;
   /**
-   * true means that it is already there and is only being declared: nothing is created, and nothing is overwritten.
+   * true means that it is already there and is only being declared: nothing is created, and nothing is overwritten. If left out, that of its volume; only while the file system is new to main.
    */
   existing?: boolean;
   /**
@@ -289,6 +301,10 @@ export interface WholeVolumeFileSystemDeclaration {
 export interface AttachmentDeclaration {
   volume: Name11;
   server: Name12;
+  /**
+   * true means that it is attached already and that is only being declared. If left out, so is a volume that is itself only being declared.
+   */
+  existing?: boolean;
 }
 /**
  * Volumes that are used as one. All of them are moved together.
@@ -323,7 +339,7 @@ export interface VolumeGroupDeclaration {
   labels?: Labels1;
   formerly?: Name15;
   /**
-   * true means that it is already there and is only being declared: nothing is created, and nothing is overwritten.
+   * true means that the group, its members and its file systems are already there and are only being declared: nothing is created, and nothing is overwritten. Only while the group is new to main.
    */
   existing?: boolean;
 }
@@ -334,7 +350,7 @@ export interface FileSystemDeclaration {
   size: Size5;
   type: FileSystemType;
   /**
-   * true means that it is already there and is only being declared: nothing is created, and nothing is overwritten.
+   * true means that it is already there and is only being declared: nothing is created, and nothing is overwritten. If left out, that of its group; only while the file system is new to main.
    */
   existing?: boolean;
   /**

@@ -856,13 +856,14 @@ export interface ShapeEntry {
    */
   of: 'server' | 'volume' | 'volume-group' | 'file-system' | 'change';
   /**
-   * Only changes of these kinds; all kinds if left out. Only with of: change.
+   * Only changes of these kinds; all kinds if left out. What is only declared as existing counts as created, attached or joined, too. Only with of: change.
    *
    * @minItems 1
    */
   kinds?: [
     (
       | 'server-created'
+      | 'server-adopted'
       | 'server-renamed'
       | 'server-changed-id'
       | 'server-changed-team'
@@ -874,6 +875,7 @@ export interface ShapeEntry {
       | 'server-edited'
       | 'server-deleted'
       | 'volume-created'
+      | 'volume-adopted'
       | 'volume-re-created'
       | 'volume-renamed'
       | 'volume-changed-id'
@@ -887,14 +889,18 @@ export interface ShapeEntry {
       | 'handed-over'
       | 'detached'
       | 'attached'
+      | 'attachment-adopted'
       | 'volume-deleted'
       | 'group-created'
+      | 'group-adopted'
       | 'group-renamed'
       | 'member-left'
       | 'member-joined'
+      | 'member-adopted'
       | 'group-edited'
       | 'group-deleted'
       | 'file-system-created'
+      | 'file-system-adopted'
       | 'file-system-remounted'
       | 'file-system-edited'
       | 'file-system-remade'
@@ -904,6 +910,7 @@ export interface ShapeEntry {
     ),
     ...(
       | 'server-created'
+      | 'server-adopted'
       | 'server-renamed'
       | 'server-changed-id'
       | 'server-changed-team'
@@ -915,6 +922,7 @@ export interface ShapeEntry {
       | 'server-edited'
       | 'server-deleted'
       | 'volume-created'
+      | 'volume-adopted'
       | 'volume-re-created'
       | 'volume-renamed'
       | 'volume-changed-id'
@@ -928,14 +936,18 @@ export interface ShapeEntry {
       | 'handed-over'
       | 'detached'
       | 'attached'
+      | 'attachment-adopted'
       | 'volume-deleted'
       | 'group-created'
+      | 'group-adopted'
       | 'group-renamed'
       | 'member-left'
       | 'member-joined'
+      | 'member-adopted'
       | 'group-edited'
       | 'group-deleted'
       | 'file-system-created'
+      | 'file-system-adopted'
       | 'file-system-remounted'
       | 'file-system-edited'
       | 'file-system-remade'

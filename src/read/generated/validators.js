@@ -1888,7 +1888,7 @@ function validate20(data, { instancePath = "", parentData, parentDataProperty, r
   return validate20.errors = vErrors, errors === 0;
 }
 validate20.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var estate = validate51, schema70 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "estate.json", title: "EstateFile", description: "An estate file: servers, volumes, attachments, volume groups, file systems, retired volumes.", type: "object", additionalProperties: !1, properties: { team: { $ref: "common.json#/$defs/name", description: "The team that everything in this file belongs to, unless it names its own." }, site: { $ref: "common.json#/$defs/name", description: "The site that everything in this file is at, unless it names its own." }, labels: { $ref: "common.json#/$defs/labels", description: "Labels that everything in this file carries, unless it sets the same label itself." }, servers: { type: "object", propertyNames: { $ref: "common.json#/$defs/name" }, description: "The servers, by name.", additionalProperties: { title: "ServerDeclaration", type: "object", additionalProperties: !1, description: "One server.", properties: { id: { $ref: "common.json#/$defs/providerId", description: "The provider's own identifier of the server, by which surveys and bills know it; no two servers have the same. In quotes where it looks like a number." }, power: { type: "string", enum: ["running", "stopped"], default: "running", description: "Whether the server runs. A stopped server may still be billed." }, boot: { $ref: "common.json#/$defs/name", description: "The volume the server starts from. It counts as attached." }, guest: { type: "string", enum: ["linux-lvm", "linux", "windows", "other"], description: "What runs inside the server, which decides the steps in the guest." }, type: { $ref: "common.json#/$defs/name", description: "The server type in the price list that this server is billed as." }, iops: { type: "integer", minimum: 0, description: "The IOPS (input and output operations a second) that this server needs from all its volumes together." }, "attachment-slots": { type: "integer", minimum: 0, description: "How many volumes can be attached to this server, if other than at its site in general." }, team: { $ref: "common.json#/$defs/name", description: "The team that is responsible for the server and its cost." }, site: { $ref: "common.json#/$defs/name", description: "The site the server is at." }, labels: { $ref: "common.json#/$defs/labels" }, formerly: { $ref: "common.json#/$defs/name", description: "The server's name before this change, so that a rename is not taken for a deletion." } } } }, volumes: { type: "object", propertyNames: { $ref: "common.json#/$defs/name" }, description: "The volumes, by name.", additionalProperties: { title: "VolumeDeclaration", type: "object", additionalProperties: !1, required: ["size", "tier"], description: "One volume.", properties: { id: { $ref: "common.json#/$defs/providerId", description: "The provider's own identifier of the volume, by which surveys and bills know it; no two volumes have the same. In quotes where it looks like a number." }, size: { $ref: "common.json#/$defs/size", description: "The provisioned size: a number with its unit, such as 50 GiB." }, tier: { $ref: "common.json#/$defs/name", description: "The tier in the price list." }, shareable: { type: "boolean", default: !1, description: "Whether the provider allows it to be attached to several servers at once." }, protected: { type: "boolean", default: !1, description: "A protected volume cannot be deleted before its protection is removed in a change of its own." }, owner: { $ref: "common.json#/$defs/sentence", description: "The person or role that is responsible for an unattached volume; the team if none is named." }, reason: { $ref: "common.json#/$defs/sentence", description: "Why an unattached volume is kept." }, "retain-until": { $ref: "common.json#/$defs/date", description: "The day until which an unattached volume is kept." }, "file-system": { $ref: "#/$defs/wholeVolumeFileSystem" }, team: { $ref: "common.json#/$defs/name", description: "The team that is responsible for the volume and its cost." }, site: { $ref: "common.json#/$defs/name", description: "The site the volume is at." }, labels: { $ref: "common.json#/$defs/labels" }, formerly: { $ref: "common.json#/$defs/name", description: "The volume's name before this change, so that a rename is not taken for a deletion." } } } }, attachments: { type: "array", description: "Which volume is attached to which server. A boot volume needs no entry.", items: { title: "AttachmentDeclaration", type: "object", additionalProperties: !1, required: ["volume", "server"], description: "One volume on one server.", properties: { volume: { $ref: "common.json#/$defs/name", description: "The volume." }, server: { $ref: "common.json#/$defs/name", description: "The server it is attached to." } } } }, "volume-groups": { type: "object", propertyNames: { $ref: "common.json#/$defs/name" }, description: "The volume groups, by name.", additionalProperties: { title: "VolumeGroupDeclaration", type: "object", additionalProperties: !1, required: ["members"], description: "Volumes that are used as one. All of them are moved together.", properties: { extent: { $ref: "common.json#/$defs/size", default: "4 MiB", description: "The size of the group's extents, in which it allocates capacity." }, members: { type: "array", minItems: 1, items: { $ref: "common.json#/$defs/name" }, description: "The volumes in the group." }, layout: { type: "string", enum: ["linear", "striped", "mirrored"], default: "linear", description: "How the group's file systems are laid out on its members." }, stripes: { type: "integer", minimum: 2, description: "Over how many members a striped layout spreads; all of them if left out." }, copies: { type: "integer", minimum: 2, default: 2, description: "How many whole copies a mirrored layout keeps." }, "file-systems": { type: "object", description: "The file systems in the group, by mount point.", propertyNames: { $ref: "#/$defs/mountPoint" }, additionalProperties: { title: "FileSystemDeclaration", type: "object", additionalProperties: !1, required: ["size", "type"], description: "One file system on its own logical volume.", properties: { size: { $ref: "common.json#/$defs/size", description: "The size of its logical volume." }, type: { $ref: "#/$defs/fileSystemType" }, existing: { type: "boolean", default: !1, description: "true means that it is already there and is only being declared: nothing is created, and nothing is overwritten." }, reserve: { type: "number", minimum: 0, maximum: 0.5, default: 0.05, description: "ext2, ext3 and ext4: the share of it that only the superuser may fill, such as 0.01. mke2fs 1.47.0 keeps 0.05." }, "block-size": { $ref: "common.json#/$defs/size", description: "ext2, ext3, ext4 and xfs: its block size. mke2fs 1.47.0 uses 1 KiB below 512 MiB, and 4 KiB above; mkfs.xfs 6.1.0 uses 4 KiB." }, "inode-ratio": { $ref: "common.json#/$defs/size", description: "ext2, ext3 and ext4: how much of the device there is for each inode. mke2fs 1.47.0 uses 4 KiB below 512 MiB, 32 KiB from 4 TiB, and 16 KiB between." }, "reverse-map": { type: "boolean", default: !1, description: "xfs: whether it keeps a map from each block to what owns it, which takes more than a hundredth of its capacity. mkfs.xfs 6.1.0 does not unless told to; later versions may." } } } }, team: { $ref: "common.json#/$defs/name", description: "The team that is responsible for the group." }, labels: { $ref: "common.json#/$defs/labels" }, formerly: { $ref: "common.json#/$defs/name", description: "The group's name before this change, so that a rename is not taken for a deletion." }, existing: { type: "boolean", default: !1, description: "true means that it is already there and is only being declared: nothing is created, and nothing is overwritten." } } } }, retired: { type: "array", description: "Volumes and file systems that were deleted, each with its reason and its backup.", items: { title: "RetiredDeclaration", type: "object", additionalProperties: !1, required: ["on", "reason"], description: "One deletion, put on record.", properties: { volume: { $ref: "common.json#/$defs/name", description: "The volume that was deleted." }, "file-system": { $ref: "common.json#/$defs/sentence", description: "The file system that was deleted while its volumes stay: what it was on and its mount point, as in plates:/plates." }, on: { $ref: "common.json#/$defs/date", description: "The day of the deletion." }, reason: { $ref: "common.json#/$defs/sentence", description: "Why it is no longer needed." }, backup: { $ref: "common.json#/$defs/sentence", description: "Where the last backup is." }, "backed-up": { $ref: "common.json#/$defs/date", description: "The day of that backup." } }, oneOf: [{ required: ["volume"] }, { required: ["file-system"] }] } } }, $defs: { mountPoint: { title: "MountPoint", type: "string", pattern: "^(/[^\\u0000-\\u001f]*|[A-Z]:(\\\\[^\\u0000-\\u001f]*)?|swap)$", description: "Where the guest mounts it: an absolute path, a drive letter such as D:, or swap.", examples: ["/plates"] }, fileSystemType: { title: "FileSystemType", type: "string", enum: ["ext2", "ext3", "ext4", "xfs", "btrfs", "ntfs", "vfat", "gfs2", "ocfs2", "swap"], description: "The file system's type, which decides whether it can shrink and whether two servers may mount it." }, wholeVolumeFileSystem: { title: "WholeVolumeFileSystemDeclaration", type: "object", additionalProperties: !1, required: ["mount", "type"], description: "The file system on this volume itself, outside any group.", properties: { mount: { $ref: "#/$defs/mountPoint" }, type: { $ref: "#/$defs/fileSystemType" }, size: { $ref: "common.json#/$defs/size", description: "The size it was created with or grown to; the whole volume if left out." }, existing: { type: "boolean", default: !1, description: "true means that it is already there and is only being declared: nothing is created, and nothing is overwritten." }, reserve: { type: "number", minimum: 0, maximum: 0.5, default: 0.05, description: "ext2, ext3 and ext4: the share of it that only the superuser may fill, such as 0.01. mke2fs 1.47.0 keeps 0.05." }, "block-size": { $ref: "common.json#/$defs/size", description: "ext2, ext3, ext4 and xfs: its block size. mke2fs 1.47.0 uses 1 KiB below 512 MiB, and 4 KiB above; mkfs.xfs 6.1.0 uses 4 KiB." }, "inode-ratio": { $ref: "common.json#/$defs/size", description: "ext2, ext3 and ext4: how much of the device there is for each inode. mke2fs 1.47.0 uses 4 KiB below 512 MiB, 32 KiB from 4 TiB, and 16 KiB between." }, "reverse-map": { type: "boolean", default: !1, description: "xfs: whether it keeps a map from each block to what owns it, which takes more than a hundredth of its capacity. mkfs.xfs 6.1.0 does not unless told to; later versions may." } } } } }, schema71 = { title: "Name", type: "string", pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", description: "A name: letters, digits, dot, underscore and hyphen, beginning with a letter or digit, at most 128 characters.", examples: ["plates-1"] }, schema76 = { title: "Identifier", type: "string", pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]{1,255}$", description: "The provider's own identifier, as its console or its list shows it, without control characters; in quotes where it looks like a number.", examples: ["6f1c2b0e-9d1a-4f0e-8a55-2f6f0c1d7e11"] }, schema84 = { title: "Size", type: "string", pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", description: "A size with its unit: 50 GiB (IEC 80000-13, 1024-based) or 50 GB (SI, 1000-based). A bare number is refused.", examples: ["50 GiB", "1.5 TiB", "500 GB"] }, schema86 = { title: "Sentence", type: "string", pattern: "\\S", description: "A few words that say why; not blank.", examples: ["superseded by plates-1"] }, schema90 = { title: "MountPoint", type: "string", pattern: "^(/[^\\u0000-\\u001f]*|[A-Z]:(\\\\[^\\u0000-\\u001f]*)?|swap)$", description: "Where the guest mounts it: an absolute path, a drive letter such as D:, or swap.", examples: ["/plates"] }, schema91 = { title: "FileSystemType", type: "string", enum: ["ext2", "ext3", "ext4", "xfs", "btrfs", "ntfs", "vfat", "gfs2", "ocfs2", "swap"], description: "The file system's type, which decides whether it can shrink and whether two servers may mount it." }, pattern11 = new RegExp("^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", "u"), pattern15 = new RegExp("^[^\\u0000-\\u001f\\u007f-\\u009f]{1,255}$", "u"), pattern23 = new RegExp("^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", "u"), pattern25 = new RegExp("\\S", "u"), pattern28 = new RegExp("^(/[^\\u0000-\\u001f]*|[A-Z]:(\\\\[^\\u0000-\\u001f]*)?|swap)$", "u"), schema73 = { title: "Labels", type: "object", propertyNames: { $ref: "#/$defs/name" }, additionalProperties: { type: "string" }, description: "Labels of your own, name to text; limits and rules can select by them." };
+var estate = validate51, schema70 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "estate.json", title: "EstateFile", description: "An estate file: servers, volumes, attachments, volume groups, file systems, retired volumes.", type: "object", additionalProperties: !1, properties: { team: { $ref: "common.json#/$defs/name", description: "The team that everything in this file belongs to, unless it names its own." }, site: { $ref: "common.json#/$defs/name", description: "The site that everything in this file is at, unless it names its own." }, labels: { $ref: "common.json#/$defs/labels", description: "Labels that everything in this file carries, unless it sets the same label itself." }, existing: { type: "boolean", description: "true means that everything that comes with this line and says nothing of its own is already there and is only being declared: nothing is created, attached or formatted. Once main has the line, it says nothing of what is added to the file later." }, servers: { type: "object", propertyNames: { $ref: "common.json#/$defs/name" }, description: "The servers, by name.", additionalProperties: { title: "ServerDeclaration", type: "object", additionalProperties: !1, description: "One server.", properties: { id: { $ref: "common.json#/$defs/providerId", description: "The provider's own identifier of the server, by which surveys and bills know it; no two servers have the same. In quotes where it looks like a number." }, power: { type: "string", enum: ["running", "stopped"], default: "running", description: "Whether the server runs. A stopped server may still be billed." }, boot: { $ref: "common.json#/$defs/name", description: "The volume the server starts from. It counts as attached." }, guest: { type: "string", enum: ["linux-lvm", "linux", "windows", "other"], description: "What runs inside the server, which decides the steps in the guest." }, type: { $ref: "common.json#/$defs/name", description: "The server type in the price list that this server is billed as." }, iops: { type: "integer", minimum: 0, description: "The IOPS (input and output operations a second) that this server needs from all its volumes together." }, "attachment-slots": { type: "integer", minimum: 0, description: "How many volumes can be attached to this server, if other than at its site in general." }, team: { $ref: "common.json#/$defs/name", description: "The team that is responsible for the server and its cost." }, site: { $ref: "common.json#/$defs/name", description: "The site the server is at." }, labels: { $ref: "common.json#/$defs/labels" }, existing: { type: "boolean", description: "true means that the server and the volume it starts from are already there and are only being declared: nothing is created or attached. Only while the server is new to main." }, formerly: { $ref: "common.json#/$defs/name", description: "The server's name before this change, so that a rename is not taken for a deletion." } } } }, volumes: { type: "object", propertyNames: { $ref: "common.json#/$defs/name" }, description: "The volumes, by name.", additionalProperties: { title: "VolumeDeclaration", type: "object", additionalProperties: !1, required: ["size", "tier"], description: "One volume.", properties: { id: { $ref: "common.json#/$defs/providerId", description: "The provider's own identifier of the volume, by which surveys and bills know it; no two volumes have the same. In quotes where it looks like a number." }, size: { $ref: "common.json#/$defs/size", description: "The provisioned size: a number with its unit, such as 50 GiB." }, tier: { $ref: "common.json#/$defs/name", description: "The tier in the price list." }, shareable: { type: "boolean", default: !1, description: "Whether the provider allows it to be attached to several servers at once." }, protected: { type: "boolean", default: !1, description: "A protected volume cannot be deleted before its protection is removed in a change of its own." }, owner: { $ref: "common.json#/$defs/sentence", description: "The person or role that is responsible for an unattached volume; the team if none is named." }, reason: { $ref: "common.json#/$defs/sentence", description: "Why an unattached volume is kept." }, "retain-until": { $ref: "common.json#/$defs/date", description: "The day until which an unattached volume is kept." }, "file-system": { $ref: "#/$defs/wholeVolumeFileSystem" }, team: { $ref: "common.json#/$defs/name", description: "The team that is responsible for the volume and its cost." }, site: { $ref: "common.json#/$defs/name", description: "The site the volume is at." }, labels: { $ref: "common.json#/$defs/labels" }, existing: { type: "boolean", description: "true means that the volume, what is on it and its attachments are already there and are only being declared: nothing is created, attached or formatted. Only while the volume is new to main." }, formerly: { $ref: "common.json#/$defs/name", description: "The volume's name before this change, so that a rename is not taken for a deletion." } } } }, attachments: { type: "array", description: "Which volume is attached to which server. A boot volume needs no entry.", items: { title: "AttachmentDeclaration", type: "object", additionalProperties: !1, required: ["volume", "server"], description: "One volume on one server.", properties: { volume: { $ref: "common.json#/$defs/name", description: "The volume." }, server: { $ref: "common.json#/$defs/name", description: "The server it is attached to." }, existing: { type: "boolean", description: "true means that it is attached already and that is only being declared. If left out, so is a volume that is itself only being declared." } } } }, "volume-groups": { type: "object", propertyNames: { $ref: "common.json#/$defs/name" }, description: "The volume groups, by name.", additionalProperties: { title: "VolumeGroupDeclaration", type: "object", additionalProperties: !1, required: ["members"], description: "Volumes that are used as one. All of them are moved together.", properties: { extent: { $ref: "common.json#/$defs/size", default: "4 MiB", description: "The size of the group's extents, in which it allocates capacity." }, members: { type: "array", minItems: 1, items: { $ref: "common.json#/$defs/name" }, description: "The volumes in the group." }, layout: { type: "string", enum: ["linear", "striped", "mirrored"], default: "linear", description: "How the group's file systems are laid out on its members." }, stripes: { type: "integer", minimum: 2, description: "Over how many members a striped layout spreads; all of them if left out." }, copies: { type: "integer", minimum: 2, default: 2, description: "How many whole copies a mirrored layout keeps." }, "file-systems": { type: "object", description: "The file systems in the group, by mount point.", propertyNames: { $ref: "#/$defs/mountPoint" }, additionalProperties: { title: "FileSystemDeclaration", type: "object", additionalProperties: !1, required: ["size", "type"], description: "One file system on its own logical volume.", properties: { size: { $ref: "common.json#/$defs/size", description: "The size of its logical volume." }, type: { $ref: "#/$defs/fileSystemType" }, existing: { type: "boolean", description: "true means that it is already there and is only being declared: nothing is created, and nothing is overwritten. If left out, that of its group; only while the file system is new to main." }, reserve: { type: "number", minimum: 0, maximum: 0.5, default: 0.05, description: "ext2, ext3 and ext4: the share of it that only the superuser may fill, such as 0.01. mke2fs 1.47.0 keeps 0.05." }, "block-size": { $ref: "common.json#/$defs/size", description: "ext2, ext3, ext4 and xfs: its block size. mke2fs 1.47.0 uses 1 KiB below 512 MiB, and 4 KiB above; mkfs.xfs 6.1.0 uses 4 KiB." }, "inode-ratio": { $ref: "common.json#/$defs/size", description: "ext2, ext3 and ext4: how much of the device there is for each inode. mke2fs 1.47.0 uses 4 KiB below 512 MiB, 32 KiB from 4 TiB, and 16 KiB between." }, "reverse-map": { type: "boolean", default: !1, description: "xfs: whether it keeps a map from each block to what owns it, which takes more than a hundredth of its capacity. mkfs.xfs 6.1.0 does not unless told to; later versions may." } } } }, team: { $ref: "common.json#/$defs/name", description: "The team that is responsible for the group." }, labels: { $ref: "common.json#/$defs/labels" }, formerly: { $ref: "common.json#/$defs/name", description: "The group's name before this change, so that a rename is not taken for a deletion." }, existing: { type: "boolean", description: "true means that the group, its members and its file systems are already there and are only being declared: nothing is created, and nothing is overwritten. Only while the group is new to main." } } } }, retired: { type: "array", description: "Volumes and file systems that were deleted, each with its reason and its backup.", items: { title: "RetiredDeclaration", type: "object", additionalProperties: !1, required: ["on", "reason"], description: "One deletion, put on record.", properties: { volume: { $ref: "common.json#/$defs/name", description: "The volume that was deleted." }, "file-system": { $ref: "common.json#/$defs/sentence", description: "The file system that was deleted while its volumes stay: what it was on and its mount point, as in plates:/plates." }, on: { $ref: "common.json#/$defs/date", description: "The day of the deletion." }, reason: { $ref: "common.json#/$defs/sentence", description: "Why it is no longer needed." }, backup: { $ref: "common.json#/$defs/sentence", description: "Where the last backup is." }, "backed-up": { $ref: "common.json#/$defs/date", description: "The day of that backup." } }, oneOf: [{ required: ["volume"] }, { required: ["file-system"] }] } } }, $defs: { mountPoint: { title: "MountPoint", type: "string", pattern: "^(/[^\\u0000-\\u001f]*|[A-Z]:(\\\\[^\\u0000-\\u001f]*)?|swap)$", description: "Where the guest mounts it: an absolute path, a drive letter such as D:, or swap.", examples: ["/plates"] }, fileSystemType: { title: "FileSystemType", type: "string", enum: ["ext2", "ext3", "ext4", "xfs", "btrfs", "ntfs", "vfat", "gfs2", "ocfs2", "swap"], description: "The file system's type, which decides whether it can shrink and whether two servers may mount it." }, wholeVolumeFileSystem: { title: "WholeVolumeFileSystemDeclaration", type: "object", additionalProperties: !1, required: ["mount", "type"], description: "The file system on this volume itself, outside any group.", properties: { mount: { $ref: "#/$defs/mountPoint" }, type: { $ref: "#/$defs/fileSystemType" }, size: { $ref: "common.json#/$defs/size", description: "The size it was created with or grown to; the whole volume if left out." }, existing: { type: "boolean", description: "true means that it is already there and is only being declared: nothing is created, and nothing is overwritten. If left out, that of its volume; only while the file system is new to main." }, reserve: { type: "number", minimum: 0, maximum: 0.5, default: 0.05, description: "ext2, ext3 and ext4: the share of it that only the superuser may fill, such as 0.01. mke2fs 1.47.0 keeps 0.05." }, "block-size": { $ref: "common.json#/$defs/size", description: "ext2, ext3, ext4 and xfs: its block size. mke2fs 1.47.0 uses 1 KiB below 512 MiB, and 4 KiB above; mkfs.xfs 6.1.0 uses 4 KiB." }, "inode-ratio": { $ref: "common.json#/$defs/size", description: "ext2, ext3 and ext4: how much of the device there is for each inode. mke2fs 1.47.0 uses 4 KiB below 512 MiB, 32 KiB from 4 TiB, and 16 KiB between." }, "reverse-map": { type: "boolean", default: !1, description: "xfs: whether it keeps a map from each block to what owns it, which takes more than a hundredth of its capacity. mkfs.xfs 6.1.0 does not unless told to; later versions may." } } } } }, schema71 = { title: "Name", type: "string", pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", description: "A name: letters, digits, dot, underscore and hyphen, beginning with a letter or digit, at most 128 characters.", examples: ["plates-1"] }, schema76 = { title: "Identifier", type: "string", pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]{1,255}$", description: "The provider's own identifier, as its console or its list shows it, without control characters; in quotes where it looks like a number.", examples: ["6f1c2b0e-9d1a-4f0e-8a55-2f6f0c1d7e11"] }, schema84 = { title: "Size", type: "string", pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", description: "A size with its unit: 50 GiB (IEC 80000-13, 1024-based) or 50 GB (SI, 1000-based). A bare number is refused.", examples: ["50 GiB", "1.5 TiB", "500 GB"] }, schema86 = { title: "Sentence", type: "string", pattern: "\\S", description: "A few words that say why; not blank.", examples: ["superseded by plates-1"] }, schema90 = { title: "MountPoint", type: "string", pattern: "^(/[^\\u0000-\\u001f]*|[A-Z]:(\\\\[^\\u0000-\\u001f]*)?|swap)$", description: "Where the guest mounts it: an absolute path, a drive letter such as D:, or swap.", examples: ["/plates"] }, schema91 = { title: "FileSystemType", type: "string", enum: ["ext2", "ext3", "ext4", "xfs", "btrfs", "ntfs", "vfat", "gfs2", "ocfs2", "swap"], description: "The file system's type, which decides whether it can shrink and whether two servers may mount it." }, pattern11 = new RegExp("^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", "u"), pattern15 = new RegExp("^[^\\u0000-\\u001f\\u007f-\\u009f]{1,255}$", "u"), pattern23 = new RegExp("^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", "u"), pattern25 = new RegExp("\\S", "u"), pattern28 = new RegExp("^(/[^\\u0000-\\u001f]*|[A-Z]:(\\\\[^\\u0000-\\u001f]*)?|swap)$", "u"), schema73 = { title: "Labels", type: "object", propertyNames: { $ref: "#/$defs/name" }, additionalProperties: { type: "string" }, description: "Labels of your own, name to text; limits and rules can select by them." };
 function validate52(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate52.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
@@ -1923,7 +1923,7 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
   return validate52.errors = vErrors, errors === 0;
 }
 validate52.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var schema89 = { title: "WholeVolumeFileSystemDeclaration", type: "object", additionalProperties: !1, required: ["mount", "type"], description: "The file system on this volume itself, outside any group.", properties: { mount: { $ref: "#/$defs/mountPoint" }, type: { $ref: "#/$defs/fileSystemType" }, size: { $ref: "common.json#/$defs/size", description: "The size it was created with or grown to; the whole volume if left out." }, existing: { type: "boolean", default: !1, description: "true means that it is already there and is only being declared: nothing is created, and nothing is overwritten." }, reserve: { type: "number", minimum: 0, maximum: 0.5, default: 0.05, description: "ext2, ext3 and ext4: the share of it that only the superuser may fill, such as 0.01. mke2fs 1.47.0 keeps 0.05." }, "block-size": { $ref: "common.json#/$defs/size", description: "ext2, ext3, ext4 and xfs: its block size. mke2fs 1.47.0 uses 1 KiB below 512 MiB, and 4 KiB above; mkfs.xfs 6.1.0 uses 4 KiB." }, "inode-ratio": { $ref: "common.json#/$defs/size", description: "ext2, ext3 and ext4: how much of the device there is for each inode. mke2fs 1.47.0 uses 4 KiB below 512 MiB, 32 KiB from 4 TiB, and 16 KiB between." }, "reverse-map": { type: "boolean", default: !1, description: "xfs: whether it keeps a map from each block to what owns it, which takes more than a hundredth of its capacity. mkfs.xfs 6.1.0 does not unless told to; later versions may." } } };
+var schema89 = { title: "WholeVolumeFileSystemDeclaration", type: "object", additionalProperties: !1, required: ["mount", "type"], description: "The file system on this volume itself, outside any group.", properties: { mount: { $ref: "#/$defs/mountPoint" }, type: { $ref: "#/$defs/fileSystemType" }, size: { $ref: "common.json#/$defs/size", description: "The size it was created with or grown to; the whole volume if left out." }, existing: { type: "boolean", description: "true means that it is already there and is only being declared: nothing is created, and nothing is overwritten. If left out, that of its volume; only while the file system is new to main." }, reserve: { type: "number", minimum: 0, maximum: 0.5, default: 0.05, description: "ext2, ext3 and ext4: the share of it that only the superuser may fill, such as 0.01. mke2fs 1.47.0 keeps 0.05." }, "block-size": { $ref: "common.json#/$defs/size", description: "ext2, ext3, ext4 and xfs: its block size. mke2fs 1.47.0 uses 1 KiB below 512 MiB, and 4 KiB above; mkfs.xfs 6.1.0 uses 4 KiB." }, "inode-ratio": { $ref: "common.json#/$defs/size", description: "ext2, ext3 and ext4: how much of the device there is for each inode. mke2fs 1.47.0 uses 4 KiB below 512 MiB, 32 KiB from 4 TiB, and 16 KiB between." }, "reverse-map": { type: "boolean", default: !1, description: "xfs: whether it keeps a map from each block to what owns it, which takes more than a hundredth of its capacity. mkfs.xfs 6.1.0 does not unless told to; later versions may." } } };
 function validate55(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate55.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
@@ -2040,7 +2040,7 @@ function validate51(data, { instancePath = "", parentData, parentDataProperty, r
   let vErrors = null, errors = 0, evaluated0 = validate51.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     for (let key0 in data)
-      if (!(key0 === "team" || key0 === "site" || key0 === "labels" || key0 === "servers" || key0 === "volumes" || key0 === "attachments" || key0 === "volume-groups" || key0 === "retired")) {
+      if (!func1.call(schema70.properties, key0)) {
         let err0 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema70, data };
         vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
       }
@@ -2068,771 +2068,799 @@ function validate51(data, { instancePath = "", parentData, parentDataProperty, r
         vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
       }
     }
-    if (data.labels !== void 0 && (validate52(data.labels, { instancePath: instancePath + "/labels", parentData: data, parentDataProperty: "labels", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate52.errors : vErrors.concat(validate52.errors), errors = vErrors.length)), data.servers !== void 0) {
-      let data3 = data.servers;
-      if (data3 && typeof data3 == "object" && !Array.isArray(data3)) {
-        for (let key1 in data3) {
-          let _errs11 = errors;
+    if (data.labels !== void 0 && (validate52(data.labels, { instancePath: instancePath + "/labels", parentData: data, parentDataProperty: "labels", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate52.errors : vErrors.concat(validate52.errors), errors = vErrors.length)), data.existing !== void 0) {
+      let data3 = data.existing;
+      if (typeof data3 != "boolean") {
+        let err5 = { instancePath: instancePath + "/existing", schemaPath: "#/properties/existing/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema70.properties.existing.type, parentSchema: schema70.properties.existing, data: data3 };
+        vErrors === null ? vErrors = [err5] : vErrors.push(err5), errors++;
+      }
+    }
+    if (data.servers !== void 0) {
+      let data4 = data.servers;
+      if (data4 && typeof data4 == "object" && !Array.isArray(data4)) {
+        for (let key1 in data4) {
+          let _errs13 = errors;
           if (typeof key1 == "string") {
             if (!pattern11.test(key1)) {
-              let err5 = { instancePath: instancePath + "/servers", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema71, data: key1, propertyName: key1 };
-              vErrors === null ? vErrors = [err5] : vErrors.push(err5), errors++;
+              let err6 = { instancePath: instancePath + "/servers", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema71, data: key1, propertyName: key1 };
+              vErrors === null ? vErrors = [err6] : vErrors.push(err6), errors++;
             }
           } else {
-            let err6 = { instancePath: instancePath + "/servers", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema71.type, parentSchema: schema71, data: key1, propertyName: key1 };
-            vErrors === null ? vErrors = [err6] : vErrors.push(err6), errors++;
-          }
-          var valid3 = _errs11 === errors;
-          if (!valid3) {
-            let err7 = { instancePath: instancePath + "/servers", schemaPath: "#/properties/servers/propertyNames", keyword: "propertyNames", params: { propertyName: key1 }, message: "property name must be valid", schema: schema70.properties.servers.propertyNames, parentSchema: schema70.properties.servers, data: data3 };
+            let err7 = { instancePath: instancePath + "/servers", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema71.type, parentSchema: schema71, data: key1, propertyName: key1 };
             vErrors === null ? vErrors = [err7] : vErrors.push(err7), errors++;
           }
+          var valid3 = _errs13 === errors;
+          if (!valid3) {
+            let err8 = { instancePath: instancePath + "/servers", schemaPath: "#/properties/servers/propertyNames", keyword: "propertyNames", params: { propertyName: key1 }, message: "property name must be valid", schema: schema70.properties.servers.propertyNames, parentSchema: schema70.properties.servers, data: data4 };
+            vErrors === null ? vErrors = [err8] : vErrors.push(err8), errors++;
+          }
         }
-        for (let key2 in data3) {
-          let data4 = data3[key2];
-          if (data4 && typeof data4 == "object" && !Array.isArray(data4)) {
-            for (let key3 in data4)
+        for (let key2 in data4) {
+          let data5 = data4[key2];
+          if (data5 && typeof data5 == "object" && !Array.isArray(data5)) {
+            for (let key3 in data5)
               if (!func1.call(schema70.properties.servers.additionalProperties.properties, key3)) {
-                let err8 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/servers/additionalProperties/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key3 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema70.properties.servers.additionalProperties, data: data4 };
-                vErrors === null ? vErrors = [err8] : vErrors.push(err8), errors++;
+                let err9 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/servers/additionalProperties/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key3 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema70.properties.servers.additionalProperties, data: data5 };
+                vErrors === null ? vErrors = [err9] : vErrors.push(err9), errors++;
               }
-            if (data4.id !== void 0) {
-              let data5 = data4.id;
-              if (typeof data5 == "string") {
-                if (!pattern15.test(data5)) {
-                  let err9 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/id", schemaPath: "common.json#/$defs/providerId/pattern", keyword: "pattern", params: { pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]{1,255}$" }, message: 'must match pattern "^[^\\u0000-\\u001f\\u007f-\\u009f]{1,255}$"', schema: "^[^\\u0000-\\u001f\\u007f-\\u009f]{1,255}$", parentSchema: schema76, data: data5 };
-                  vErrors === null ? vErrors = [err9] : vErrors.push(err9), errors++;
+            if (data5.id !== void 0) {
+              let data6 = data5.id;
+              if (typeof data6 == "string") {
+                if (!pattern15.test(data6)) {
+                  let err10 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/id", schemaPath: "common.json#/$defs/providerId/pattern", keyword: "pattern", params: { pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]{1,255}$" }, message: 'must match pattern "^[^\\u0000-\\u001f\\u007f-\\u009f]{1,255}$"', schema: "^[^\\u0000-\\u001f\\u007f-\\u009f]{1,255}$", parentSchema: schema76, data: data6 };
+                  vErrors === null ? vErrors = [err10] : vErrors.push(err10), errors++;
                 }
               } else {
-                let err10 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/id", schemaPath: "common.json#/$defs/providerId/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema76.type, parentSchema: schema76, data: data5 };
-                vErrors === null ? vErrors = [err10] : vErrors.push(err10), errors++;
-              }
-            }
-            if (data4.power !== void 0) {
-              let data6 = data4.power;
-              if (typeof data6 != "string") {
-                let err11 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/power", schemaPath: "#/properties/servers/additionalProperties/properties/power/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema70.properties.servers.additionalProperties.properties.power.type, parentSchema: schema70.properties.servers.additionalProperties.properties.power, data: data6 };
+                let err11 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/id", schemaPath: "common.json#/$defs/providerId/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema76.type, parentSchema: schema76, data: data6 };
                 vErrors === null ? vErrors = [err11] : vErrors.push(err11), errors++;
               }
-              if (!(data6 === "running" || data6 === "stopped")) {
-                let err12 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/power", schemaPath: "#/properties/servers/additionalProperties/properties/power/enum", keyword: "enum", params: { allowedValues: schema70.properties.servers.additionalProperties.properties.power.enum }, message: "must be equal to one of the allowed values", schema: schema70.properties.servers.additionalProperties.properties.power.enum, parentSchema: schema70.properties.servers.additionalProperties.properties.power, data: data6 };
+            }
+            if (data5.power !== void 0) {
+              let data7 = data5.power;
+              if (typeof data7 != "string") {
+                let err12 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/power", schemaPath: "#/properties/servers/additionalProperties/properties/power/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema70.properties.servers.additionalProperties.properties.power.type, parentSchema: schema70.properties.servers.additionalProperties.properties.power, data: data7 };
                 vErrors === null ? vErrors = [err12] : vErrors.push(err12), errors++;
               }
-            }
-            if (data4.boot !== void 0) {
-              let data7 = data4.boot;
-              if (typeof data7 == "string") {
-                if (!pattern11.test(data7)) {
-                  let err13 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/boot", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema71, data: data7 };
-                  vErrors === null ? vErrors = [err13] : vErrors.push(err13), errors++;
-                }
-              } else {
-                let err14 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/boot", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema71.type, parentSchema: schema71, data: data7 };
-                vErrors === null ? vErrors = [err14] : vErrors.push(err14), errors++;
+              if (!(data7 === "running" || data7 === "stopped")) {
+                let err13 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/power", schemaPath: "#/properties/servers/additionalProperties/properties/power/enum", keyword: "enum", params: { allowedValues: schema70.properties.servers.additionalProperties.properties.power.enum }, message: "must be equal to one of the allowed values", schema: schema70.properties.servers.additionalProperties.properties.power.enum, parentSchema: schema70.properties.servers.additionalProperties.properties.power, data: data7 };
+                vErrors === null ? vErrors = [err13] : vErrors.push(err13), errors++;
               }
             }
-            if (data4.guest !== void 0) {
-              let data8 = data4.guest;
-              if (typeof data8 != "string") {
-                let err15 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/guest", schemaPath: "#/properties/servers/additionalProperties/properties/guest/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema70.properties.servers.additionalProperties.properties.guest.type, parentSchema: schema70.properties.servers.additionalProperties.properties.guest, data: data8 };
+            if (data5.boot !== void 0) {
+              let data8 = data5.boot;
+              if (typeof data8 == "string") {
+                if (!pattern11.test(data8)) {
+                  let err14 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/boot", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema71, data: data8 };
+                  vErrors === null ? vErrors = [err14] : vErrors.push(err14), errors++;
+                }
+              } else {
+                let err15 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/boot", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema71.type, parentSchema: schema71, data: data8 };
                 vErrors === null ? vErrors = [err15] : vErrors.push(err15), errors++;
               }
-              if (!(data8 === "linux-lvm" || data8 === "linux" || data8 === "windows" || data8 === "other")) {
-                let err16 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/guest", schemaPath: "#/properties/servers/additionalProperties/properties/guest/enum", keyword: "enum", params: { allowedValues: schema70.properties.servers.additionalProperties.properties.guest.enum }, message: "must be equal to one of the allowed values", schema: schema70.properties.servers.additionalProperties.properties.guest.enum, parentSchema: schema70.properties.servers.additionalProperties.properties.guest, data: data8 };
+            }
+            if (data5.guest !== void 0) {
+              let data9 = data5.guest;
+              if (typeof data9 != "string") {
+                let err16 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/guest", schemaPath: "#/properties/servers/additionalProperties/properties/guest/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema70.properties.servers.additionalProperties.properties.guest.type, parentSchema: schema70.properties.servers.additionalProperties.properties.guest, data: data9 };
                 vErrors === null ? vErrors = [err16] : vErrors.push(err16), errors++;
               }
-            }
-            if (data4.type !== void 0) {
-              let data9 = data4.type;
-              if (typeof data9 == "string") {
-                if (!pattern11.test(data9)) {
-                  let err17 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/type", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema71, data: data9 };
-                  vErrors === null ? vErrors = [err17] : vErrors.push(err17), errors++;
-                }
-              } else {
-                let err18 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/type", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema71.type, parentSchema: schema71, data: data9 };
-                vErrors === null ? vErrors = [err18] : vErrors.push(err18), errors++;
+              if (!(data9 === "linux-lvm" || data9 === "linux" || data9 === "windows" || data9 === "other")) {
+                let err17 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/guest", schemaPath: "#/properties/servers/additionalProperties/properties/guest/enum", keyword: "enum", params: { allowedValues: schema70.properties.servers.additionalProperties.properties.guest.enum }, message: "must be equal to one of the allowed values", schema: schema70.properties.servers.additionalProperties.properties.guest.enum, parentSchema: schema70.properties.servers.additionalProperties.properties.guest, data: data9 };
+                vErrors === null ? vErrors = [err17] : vErrors.push(err17), errors++;
               }
             }
-            if (data4.iops !== void 0) {
-              let data10 = data4.iops;
-              if (!(typeof data10 == "number" && !(data10 % 1) && !isNaN(data10) && isFinite(data10))) {
-                let err19 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/iops", schemaPath: "#/properties/servers/additionalProperties/properties/iops/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema70.properties.servers.additionalProperties.properties.iops.type, parentSchema: schema70.properties.servers.additionalProperties.properties.iops, data: data10 };
+            if (data5.type !== void 0) {
+              let data10 = data5.type;
+              if (typeof data10 == "string") {
+                if (!pattern11.test(data10)) {
+                  let err18 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/type", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema71, data: data10 };
+                  vErrors === null ? vErrors = [err18] : vErrors.push(err18), errors++;
+                }
+              } else {
+                let err19 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/type", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema71.type, parentSchema: schema71, data: data10 };
                 vErrors === null ? vErrors = [err19] : vErrors.push(err19), errors++;
               }
-              if (typeof data10 == "number" && isFinite(data10) && (data10 < 0 || isNaN(data10))) {
-                let err20 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/iops", schemaPath: "#/properties/servers/additionalProperties/properties/iops/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema70.properties.servers.additionalProperties.properties.iops, data: data10 };
+            }
+            if (data5.iops !== void 0) {
+              let data11 = data5.iops;
+              if (!(typeof data11 == "number" && !(data11 % 1) && !isNaN(data11) && isFinite(data11))) {
+                let err20 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/iops", schemaPath: "#/properties/servers/additionalProperties/properties/iops/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema70.properties.servers.additionalProperties.properties.iops.type, parentSchema: schema70.properties.servers.additionalProperties.properties.iops, data: data11 };
                 vErrors === null ? vErrors = [err20] : vErrors.push(err20), errors++;
               }
-            }
-            if (data4["attachment-slots"] !== void 0) {
-              let data11 = data4["attachment-slots"];
-              if (!(typeof data11 == "number" && !(data11 % 1) && !isNaN(data11) && isFinite(data11))) {
-                let err21 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/attachment-slots", schemaPath: "#/properties/servers/additionalProperties/properties/attachment-slots/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema70.properties.servers.additionalProperties.properties["attachment-slots"].type, parentSchema: schema70.properties.servers.additionalProperties.properties["attachment-slots"], data: data11 };
+              if (typeof data11 == "number" && isFinite(data11) && (data11 < 0 || isNaN(data11))) {
+                let err21 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/iops", schemaPath: "#/properties/servers/additionalProperties/properties/iops/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema70.properties.servers.additionalProperties.properties.iops, data: data11 };
                 vErrors === null ? vErrors = [err21] : vErrors.push(err21), errors++;
               }
-              if (typeof data11 == "number" && isFinite(data11) && (data11 < 0 || isNaN(data11))) {
-                let err22 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/attachment-slots", schemaPath: "#/properties/servers/additionalProperties/properties/attachment-slots/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema70.properties.servers.additionalProperties.properties["attachment-slots"], data: data11 };
+            }
+            if (data5["attachment-slots"] !== void 0) {
+              let data12 = data5["attachment-slots"];
+              if (!(typeof data12 == "number" && !(data12 % 1) && !isNaN(data12) && isFinite(data12))) {
+                let err22 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/attachment-slots", schemaPath: "#/properties/servers/additionalProperties/properties/attachment-slots/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema70.properties.servers.additionalProperties.properties["attachment-slots"].type, parentSchema: schema70.properties.servers.additionalProperties.properties["attachment-slots"], data: data12 };
                 vErrors === null ? vErrors = [err22] : vErrors.push(err22), errors++;
               }
-            }
-            if (data4.team !== void 0) {
-              let data12 = data4.team;
-              if (typeof data12 == "string") {
-                if (!pattern11.test(data12)) {
-                  let err23 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/team", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema71, data: data12 };
-                  vErrors === null ? vErrors = [err23] : vErrors.push(err23), errors++;
-                }
-              } else {
-                let err24 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/team", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema71.type, parentSchema: schema71, data: data12 };
-                vErrors === null ? vErrors = [err24] : vErrors.push(err24), errors++;
+              if (typeof data12 == "number" && isFinite(data12) && (data12 < 0 || isNaN(data12))) {
+                let err23 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/attachment-slots", schemaPath: "#/properties/servers/additionalProperties/properties/attachment-slots/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema70.properties.servers.additionalProperties.properties["attachment-slots"], data: data12 };
+                vErrors === null ? vErrors = [err23] : vErrors.push(err23), errors++;
               }
             }
-            if (data4.site !== void 0) {
-              let data13 = data4.site;
+            if (data5.team !== void 0) {
+              let data13 = data5.team;
               if (typeof data13 == "string") {
                 if (!pattern11.test(data13)) {
-                  let err25 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/site", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema71, data: data13 };
-                  vErrors === null ? vErrors = [err25] : vErrors.push(err25), errors++;
+                  let err24 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/team", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema71, data: data13 };
+                  vErrors === null ? vErrors = [err24] : vErrors.push(err24), errors++;
                 }
               } else {
-                let err26 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/site", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema71.type, parentSchema: schema71, data: data13 };
-                vErrors === null ? vErrors = [err26] : vErrors.push(err26), errors++;
+                let err25 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/team", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema71.type, parentSchema: schema71, data: data13 };
+                vErrors === null ? vErrors = [err25] : vErrors.push(err25), errors++;
               }
             }
-            if (data4.labels !== void 0 && (validate52(data4.labels, { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/labels", parentData: data4, parentDataProperty: "labels", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate52.errors : vErrors.concat(validate52.errors), errors = vErrors.length)), data4.formerly !== void 0) {
-              let data15 = data4.formerly;
-              if (typeof data15 == "string") {
-                if (!pattern11.test(data15)) {
-                  let err27 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/formerly", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema71, data: data15 };
-                  vErrors === null ? vErrors = [err27] : vErrors.push(err27), errors++;
+            if (data5.site !== void 0) {
+              let data14 = data5.site;
+              if (typeof data14 == "string") {
+                if (!pattern11.test(data14)) {
+                  let err26 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/site", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema71, data: data14 };
+                  vErrors === null ? vErrors = [err26] : vErrors.push(err26), errors++;
                 }
               } else {
-                let err28 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/formerly", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema71.type, parentSchema: schema71, data: data15 };
+                let err27 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/site", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema71.type, parentSchema: schema71, data: data14 };
+                vErrors === null ? vErrors = [err27] : vErrors.push(err27), errors++;
+              }
+            }
+            if (data5.labels !== void 0 && (validate52(data5.labels, { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/labels", parentData: data5, parentDataProperty: "labels", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate52.errors : vErrors.concat(validate52.errors), errors = vErrors.length)), data5.existing !== void 0) {
+              let data16 = data5.existing;
+              if (typeof data16 != "boolean") {
+                let err28 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/existing", schemaPath: "#/properties/servers/additionalProperties/properties/existing/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema70.properties.servers.additionalProperties.properties.existing.type, parentSchema: schema70.properties.servers.additionalProperties.properties.existing, data: data16 };
                 vErrors === null ? vErrors = [err28] : vErrors.push(err28), errors++;
               }
             }
+            if (data5.formerly !== void 0) {
+              let data17 = data5.formerly;
+              if (typeof data17 == "string") {
+                if (!pattern11.test(data17)) {
+                  let err29 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/formerly", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema71, data: data17 };
+                  vErrors === null ? vErrors = [err29] : vErrors.push(err29), errors++;
+                }
+              } else {
+                let err30 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/formerly", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema71.type, parentSchema: schema71, data: data17 };
+                vErrors === null ? vErrors = [err30] : vErrors.push(err30), errors++;
+              }
+            }
           } else {
-            let err29 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/servers/additionalProperties/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema70.properties.servers.additionalProperties.type, parentSchema: schema70.properties.servers.additionalProperties, data: data4 };
-            vErrors === null ? vErrors = [err29] : vErrors.push(err29), errors++;
+            let err31 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/servers/additionalProperties/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema70.properties.servers.additionalProperties.type, parentSchema: schema70.properties.servers.additionalProperties, data: data5 };
+            vErrors === null ? vErrors = [err31] : vErrors.push(err31), errors++;
           }
         }
       } else {
-        let err30 = { instancePath: instancePath + "/servers", schemaPath: "#/properties/servers/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema70.properties.servers.type, parentSchema: schema70.properties.servers, data: data3 };
-        vErrors === null ? vErrors = [err30] : vErrors.push(err30), errors++;
+        let err32 = { instancePath: instancePath + "/servers", schemaPath: "#/properties/servers/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema70.properties.servers.type, parentSchema: schema70.properties.servers, data: data4 };
+        vErrors === null ? vErrors = [err32] : vErrors.push(err32), errors++;
       }
     }
     if (data.volumes !== void 0) {
-      let data16 = data.volumes;
-      if (data16 && typeof data16 == "object" && !Array.isArray(data16)) {
-        for (let key4 in data16) {
-          let _errs47 = errors;
+      let data18 = data.volumes;
+      if (data18 && typeof data18 == "object" && !Array.isArray(data18)) {
+        for (let key4 in data18) {
+          let _errs51 = errors;
           if (typeof key4 == "string") {
             if (!pattern11.test(key4)) {
-              let err31 = { instancePath: instancePath + "/volumes", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema71, data: key4, propertyName: key4 };
-              vErrors === null ? vErrors = [err31] : vErrors.push(err31), errors++;
+              let err33 = { instancePath: instancePath + "/volumes", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema71, data: key4, propertyName: key4 };
+              vErrors === null ? vErrors = [err33] : vErrors.push(err33), errors++;
             }
           } else {
-            let err32 = { instancePath: instancePath + "/volumes", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema71.type, parentSchema: schema71, data: key4, propertyName: key4 };
-            vErrors === null ? vErrors = [err32] : vErrors.push(err32), errors++;
+            let err34 = { instancePath: instancePath + "/volumes", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema71.type, parentSchema: schema71, data: key4, propertyName: key4 };
+            vErrors === null ? vErrors = [err34] : vErrors.push(err34), errors++;
           }
-          var valid13 = _errs47 === errors;
+          var valid13 = _errs51 === errors;
           if (!valid13) {
-            let err33 = { instancePath: instancePath + "/volumes", schemaPath: "#/properties/volumes/propertyNames", keyword: "propertyNames", params: { propertyName: key4 }, message: "property name must be valid", schema: schema70.properties.volumes.propertyNames, parentSchema: schema70.properties.volumes, data: data16 };
-            vErrors === null ? vErrors = [err33] : vErrors.push(err33), errors++;
+            let err35 = { instancePath: instancePath + "/volumes", schemaPath: "#/properties/volumes/propertyNames", keyword: "propertyNames", params: { propertyName: key4 }, message: "property name must be valid", schema: schema70.properties.volumes.propertyNames, parentSchema: schema70.properties.volumes, data: data18 };
+            vErrors === null ? vErrors = [err35] : vErrors.push(err35), errors++;
           }
         }
-        for (let key5 in data16) {
-          let data17 = data16[key5];
-          if (data17 && typeof data17 == "object" && !Array.isArray(data17)) {
-            if (data17.size === void 0) {
-              let err34 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/volumes/additionalProperties/required", keyword: "required", params: { missingProperty: "size" }, message: "must have required property 'size'", schema: schema70.properties.volumes.additionalProperties.required, parentSchema: schema70.properties.volumes.additionalProperties, data: data17 };
-              vErrors === null ? vErrors = [err34] : vErrors.push(err34), errors++;
+        for (let key5 in data18) {
+          let data19 = data18[key5];
+          if (data19 && typeof data19 == "object" && !Array.isArray(data19)) {
+            if (data19.size === void 0) {
+              let err36 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/volumes/additionalProperties/required", keyword: "required", params: { missingProperty: "size" }, message: "must have required property 'size'", schema: schema70.properties.volumes.additionalProperties.required, parentSchema: schema70.properties.volumes.additionalProperties, data: data19 };
+              vErrors === null ? vErrors = [err36] : vErrors.push(err36), errors++;
             }
-            if (data17.tier === void 0) {
-              let err35 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/volumes/additionalProperties/required", keyword: "required", params: { missingProperty: "tier" }, message: "must have required property 'tier'", schema: schema70.properties.volumes.additionalProperties.required, parentSchema: schema70.properties.volumes.additionalProperties, data: data17 };
-              vErrors === null ? vErrors = [err35] : vErrors.push(err35), errors++;
+            if (data19.tier === void 0) {
+              let err37 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/volumes/additionalProperties/required", keyword: "required", params: { missingProperty: "tier" }, message: "must have required property 'tier'", schema: schema70.properties.volumes.additionalProperties.required, parentSchema: schema70.properties.volumes.additionalProperties, data: data19 };
+              vErrors === null ? vErrors = [err37] : vErrors.push(err37), errors++;
             }
-            for (let key6 in data17)
+            for (let key6 in data19)
               if (!func1.call(schema70.properties.volumes.additionalProperties.properties, key6)) {
-                let err36 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/volumes/additionalProperties/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key6 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema70.properties.volumes.additionalProperties, data: data17 };
-                vErrors === null ? vErrors = [err36] : vErrors.push(err36), errors++;
-              }
-            if (data17.id !== void 0) {
-              let data18 = data17.id;
-              if (typeof data18 == "string") {
-                if (!pattern15.test(data18)) {
-                  let err37 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/id", schemaPath: "common.json#/$defs/providerId/pattern", keyword: "pattern", params: { pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]{1,255}$" }, message: 'must match pattern "^[^\\u0000-\\u001f\\u007f-\\u009f]{1,255}$"', schema: "^[^\\u0000-\\u001f\\u007f-\\u009f]{1,255}$", parentSchema: schema76, data: data18 };
-                  vErrors === null ? vErrors = [err37] : vErrors.push(err37), errors++;
-                }
-              } else {
-                let err38 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/id", schemaPath: "common.json#/$defs/providerId/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema76.type, parentSchema: schema76, data: data18 };
+                let err38 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/volumes/additionalProperties/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key6 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema70.properties.volumes.additionalProperties, data: data19 };
                 vErrors === null ? vErrors = [err38] : vErrors.push(err38), errors++;
               }
-            }
-            if (data17.size !== void 0) {
-              let data19 = data17.size;
-              if (typeof data19 == "string") {
-                if (!pattern23.test(data19)) {
-                  let err39 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/size", schemaPath: "common.json#/$defs/size/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", parentSchema: schema84, data: data19 };
+            if (data19.id !== void 0) {
+              let data20 = data19.id;
+              if (typeof data20 == "string") {
+                if (!pattern15.test(data20)) {
+                  let err39 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/id", schemaPath: "common.json#/$defs/providerId/pattern", keyword: "pattern", params: { pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]{1,255}$" }, message: 'must match pattern "^[^\\u0000-\\u001f\\u007f-\\u009f]{1,255}$"', schema: "^[^\\u0000-\\u001f\\u007f-\\u009f]{1,255}$", parentSchema: schema76, data: data20 };
                   vErrors === null ? vErrors = [err39] : vErrors.push(err39), errors++;
                 }
               } else {
-                let err40 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/size", schemaPath: "common.json#/$defs/size/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema84.type, parentSchema: schema84, data: data19 };
+                let err40 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/id", schemaPath: "common.json#/$defs/providerId/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema76.type, parentSchema: schema76, data: data20 };
                 vErrors === null ? vErrors = [err40] : vErrors.push(err40), errors++;
               }
             }
-            if (data17.tier !== void 0) {
-              let data20 = data17.tier;
-              if (typeof data20 == "string") {
-                if (!pattern11.test(data20)) {
-                  let err41 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/tier", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema71, data: data20 };
+            if (data19.size !== void 0) {
+              let data21 = data19.size;
+              if (typeof data21 == "string") {
+                if (!pattern23.test(data21)) {
+                  let err41 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/size", schemaPath: "common.json#/$defs/size/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", parentSchema: schema84, data: data21 };
                   vErrors === null ? vErrors = [err41] : vErrors.push(err41), errors++;
                 }
               } else {
-                let err42 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/tier", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema71.type, parentSchema: schema71, data: data20 };
+                let err42 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/size", schemaPath: "common.json#/$defs/size/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema84.type, parentSchema: schema84, data: data21 };
                 vErrors === null ? vErrors = [err42] : vErrors.push(err42), errors++;
               }
             }
-            if (data17.shareable !== void 0) {
-              let data21 = data17.shareable;
-              if (typeof data21 != "boolean") {
-                let err43 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/shareable", schemaPath: "#/properties/volumes/additionalProperties/properties/shareable/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema70.properties.volumes.additionalProperties.properties.shareable.type, parentSchema: schema70.properties.volumes.additionalProperties.properties.shareable, data: data21 };
-                vErrors === null ? vErrors = [err43] : vErrors.push(err43), errors++;
-              }
-            }
-            if (data17.protected !== void 0) {
-              let data22 = data17.protected;
-              if (typeof data22 != "boolean") {
-                let err44 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/protected", schemaPath: "#/properties/volumes/additionalProperties/properties/protected/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema70.properties.volumes.additionalProperties.properties.protected.type, parentSchema: schema70.properties.volumes.additionalProperties.properties.protected, data: data22 };
+            if (data19.tier !== void 0) {
+              let data22 = data19.tier;
+              if (typeof data22 == "string") {
+                if (!pattern11.test(data22)) {
+                  let err43 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/tier", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema71, data: data22 };
+                  vErrors === null ? vErrors = [err43] : vErrors.push(err43), errors++;
+                }
+              } else {
+                let err44 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/tier", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema71.type, parentSchema: schema71, data: data22 };
                 vErrors === null ? vErrors = [err44] : vErrors.push(err44), errors++;
               }
             }
-            if (data17.owner !== void 0) {
-              let data23 = data17.owner;
-              if (typeof data23 == "string") {
-                if (!pattern25.test(data23)) {
-                  let err45 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/owner", schemaPath: "common.json#/$defs/sentence/pattern", keyword: "pattern", params: { pattern: "\\S" }, message: 'must match pattern "\\S"', schema: "\\S", parentSchema: schema86, data: data23 };
-                  vErrors === null ? vErrors = [err45] : vErrors.push(err45), errors++;
-                }
-              } else {
-                let err46 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/owner", schemaPath: "common.json#/$defs/sentence/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema86.type, parentSchema: schema86, data: data23 };
+            if (data19.shareable !== void 0) {
+              let data23 = data19.shareable;
+              if (typeof data23 != "boolean") {
+                let err45 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/shareable", schemaPath: "#/properties/volumes/additionalProperties/properties/shareable/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema70.properties.volumes.additionalProperties.properties.shareable.type, parentSchema: schema70.properties.volumes.additionalProperties.properties.shareable, data: data23 };
+                vErrors === null ? vErrors = [err45] : vErrors.push(err45), errors++;
+              }
+            }
+            if (data19.protected !== void 0) {
+              let data24 = data19.protected;
+              if (typeof data24 != "boolean") {
+                let err46 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/protected", schemaPath: "#/properties/volumes/additionalProperties/properties/protected/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema70.properties.volumes.additionalProperties.properties.protected.type, parentSchema: schema70.properties.volumes.additionalProperties.properties.protected, data: data24 };
                 vErrors === null ? vErrors = [err46] : vErrors.push(err46), errors++;
               }
             }
-            if (data17.reason !== void 0) {
-              let data24 = data17.reason;
-              if (typeof data24 == "string") {
-                if (!pattern25.test(data24)) {
-                  let err47 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/reason", schemaPath: "common.json#/$defs/sentence/pattern", keyword: "pattern", params: { pattern: "\\S" }, message: 'must match pattern "\\S"', schema: "\\S", parentSchema: schema86, data: data24 };
+            if (data19.owner !== void 0) {
+              let data25 = data19.owner;
+              if (typeof data25 == "string") {
+                if (!pattern25.test(data25)) {
+                  let err47 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/owner", schemaPath: "common.json#/$defs/sentence/pattern", keyword: "pattern", params: { pattern: "\\S" }, message: 'must match pattern "\\S"', schema: "\\S", parentSchema: schema86, data: data25 };
                   vErrors === null ? vErrors = [err47] : vErrors.push(err47), errors++;
                 }
               } else {
-                let err48 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/reason", schemaPath: "common.json#/$defs/sentence/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema86.type, parentSchema: schema86, data: data24 };
+                let err48 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/owner", schemaPath: "common.json#/$defs/sentence/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema86.type, parentSchema: schema86, data: data25 };
                 vErrors === null ? vErrors = [err48] : vErrors.push(err48), errors++;
               }
             }
-            if (data17["retain-until"] !== void 0) {
-              let data25 = data17["retain-until"];
-              if (typeof data25 == "string") {
-                if (!pattern4.test(data25)) {
-                  let err49 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/retain-until", schemaPath: "common.json#/$defs/date/pattern", keyword: "pattern", params: { pattern: "^[0-9]{4}-[0-9]{2}-[0-9]{2}$" }, message: 'must match pattern "^[0-9]{4}-[0-9]{2}-[0-9]{2}$"', schema: "^[0-9]{4}-[0-9]{2}-[0-9]{2}$", parentSchema: schema33, data: data25 };
+            if (data19.reason !== void 0) {
+              let data26 = data19.reason;
+              if (typeof data26 == "string") {
+                if (!pattern25.test(data26)) {
+                  let err49 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/reason", schemaPath: "common.json#/$defs/sentence/pattern", keyword: "pattern", params: { pattern: "\\S" }, message: 'must match pattern "\\S"', schema: "\\S", parentSchema: schema86, data: data26 };
                   vErrors === null ? vErrors = [err49] : vErrors.push(err49), errors++;
                 }
               } else {
-                let err50 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/retain-until", schemaPath: "common.json#/$defs/date/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema33.type, parentSchema: schema33, data: data25 };
+                let err50 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/reason", schemaPath: "common.json#/$defs/sentence/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema86.type, parentSchema: schema86, data: data26 };
                 vErrors === null ? vErrors = [err50] : vErrors.push(err50), errors++;
               }
             }
-            if (data17["file-system"] !== void 0 && (validate55(data17["file-system"], { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-system", parentData: data17, parentDataProperty: "file-system", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate55.errors : vErrors.concat(validate55.errors), errors = vErrors.length)), data17.team !== void 0) {
-              let data27 = data17.team;
+            if (data19["retain-until"] !== void 0) {
+              let data27 = data19["retain-until"];
               if (typeof data27 == "string") {
-                if (!pattern11.test(data27)) {
-                  let err51 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/team", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema71, data: data27 };
+                if (!pattern4.test(data27)) {
+                  let err51 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/retain-until", schemaPath: "common.json#/$defs/date/pattern", keyword: "pattern", params: { pattern: "^[0-9]{4}-[0-9]{2}-[0-9]{2}$" }, message: 'must match pattern "^[0-9]{4}-[0-9]{2}-[0-9]{2}$"', schema: "^[0-9]{4}-[0-9]{2}-[0-9]{2}$", parentSchema: schema33, data: data27 };
                   vErrors === null ? vErrors = [err51] : vErrors.push(err51), errors++;
                 }
               } else {
-                let err52 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/team", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema71.type, parentSchema: schema71, data: data27 };
+                let err52 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/retain-until", schemaPath: "common.json#/$defs/date/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema33.type, parentSchema: schema33, data: data27 };
                 vErrors === null ? vErrors = [err52] : vErrors.push(err52), errors++;
               }
             }
-            if (data17.site !== void 0) {
-              let data28 = data17.site;
-              if (typeof data28 == "string") {
-                if (!pattern11.test(data28)) {
-                  let err53 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/site", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema71, data: data28 };
+            if (data19["file-system"] !== void 0 && (validate55(data19["file-system"], { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-system", parentData: data19, parentDataProperty: "file-system", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate55.errors : vErrors.concat(validate55.errors), errors = vErrors.length)), data19.team !== void 0) {
+              let data29 = data19.team;
+              if (typeof data29 == "string") {
+                if (!pattern11.test(data29)) {
+                  let err53 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/team", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema71, data: data29 };
                   vErrors === null ? vErrors = [err53] : vErrors.push(err53), errors++;
                 }
               } else {
-                let err54 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/site", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema71.type, parentSchema: schema71, data: data28 };
+                let err54 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/team", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema71.type, parentSchema: schema71, data: data29 };
                 vErrors === null ? vErrors = [err54] : vErrors.push(err54), errors++;
               }
             }
-            if (data17.labels !== void 0 && (validate52(data17.labels, { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/labels", parentData: data17, parentDataProperty: "labels", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate52.errors : vErrors.concat(validate52.errors), errors = vErrors.length)), data17.formerly !== void 0) {
-              let data30 = data17.formerly;
+            if (data19.site !== void 0) {
+              let data30 = data19.site;
               if (typeof data30 == "string") {
                 if (!pattern11.test(data30)) {
-                  let err55 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/formerly", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema71, data: data30 };
+                  let err55 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/site", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema71, data: data30 };
                   vErrors === null ? vErrors = [err55] : vErrors.push(err55), errors++;
                 }
               } else {
-                let err56 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/formerly", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema71.type, parentSchema: schema71, data: data30 };
+                let err56 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/site", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema71.type, parentSchema: schema71, data: data30 };
                 vErrors === null ? vErrors = [err56] : vErrors.push(err56), errors++;
               }
             }
+            if (data19.labels !== void 0 && (validate52(data19.labels, { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/labels", parentData: data19, parentDataProperty: "labels", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate52.errors : vErrors.concat(validate52.errors), errors = vErrors.length)), data19.existing !== void 0) {
+              let data32 = data19.existing;
+              if (typeof data32 != "boolean") {
+                let err57 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/existing", schemaPath: "#/properties/volumes/additionalProperties/properties/existing/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema70.properties.volumes.additionalProperties.properties.existing.type, parentSchema: schema70.properties.volumes.additionalProperties.properties.existing, data: data32 };
+                vErrors === null ? vErrors = [err57] : vErrors.push(err57), errors++;
+              }
+            }
+            if (data19.formerly !== void 0) {
+              let data33 = data19.formerly;
+              if (typeof data33 == "string") {
+                if (!pattern11.test(data33)) {
+                  let err58 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/formerly", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema71, data: data33 };
+                  vErrors === null ? vErrors = [err58] : vErrors.push(err58), errors++;
+                }
+              } else {
+                let err59 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/formerly", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema71.type, parentSchema: schema71, data: data33 };
+                vErrors === null ? vErrors = [err59] : vErrors.push(err59), errors++;
+              }
+            }
           } else {
-            let err57 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/volumes/additionalProperties/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema70.properties.volumes.additionalProperties.type, parentSchema: schema70.properties.volumes.additionalProperties, data: data17 };
-            vErrors === null ? vErrors = [err57] : vErrors.push(err57), errors++;
+            let err60 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/volumes/additionalProperties/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema70.properties.volumes.additionalProperties.type, parentSchema: schema70.properties.volumes.additionalProperties, data: data19 };
+            vErrors === null ? vErrors = [err60] : vErrors.push(err60), errors++;
           }
         }
       } else {
-        let err58 = { instancePath: instancePath + "/volumes", schemaPath: "#/properties/volumes/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema70.properties.volumes.type, parentSchema: schema70.properties.volumes, data: data16 };
-        vErrors === null ? vErrors = [err58] : vErrors.push(err58), errors++;
+        let err61 = { instancePath: instancePath + "/volumes", schemaPath: "#/properties/volumes/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema70.properties.volumes.type, parentSchema: schema70.properties.volumes, data: data18 };
+        vErrors === null ? vErrors = [err61] : vErrors.push(err61), errors++;
       }
     }
     if (data.attachments !== void 0) {
-      let data31 = data.attachments;
-      if (Array.isArray(data31)) {
-        let len0 = data31.length;
+      let data34 = data.attachments;
+      if (Array.isArray(data34)) {
+        let len0 = data34.length;
         for (let i0 = 0; i0 < len0; i0++) {
-          let data32 = data31[i0];
-          if (data32 && typeof data32 == "object" && !Array.isArray(data32)) {
-            if (data32.volume === void 0) {
-              let err59 = { instancePath: instancePath + "/attachments/" + i0, schemaPath: "#/properties/attachments/items/required", keyword: "required", params: { missingProperty: "volume" }, message: "must have required property 'volume'", schema: schema70.properties.attachments.items.required, parentSchema: schema70.properties.attachments.items, data: data32 };
-              vErrors === null ? vErrors = [err59] : vErrors.push(err59), errors++;
+          let data35 = data34[i0];
+          if (data35 && typeof data35 == "object" && !Array.isArray(data35)) {
+            if (data35.volume === void 0) {
+              let err62 = { instancePath: instancePath + "/attachments/" + i0, schemaPath: "#/properties/attachments/items/required", keyword: "required", params: { missingProperty: "volume" }, message: "must have required property 'volume'", schema: schema70.properties.attachments.items.required, parentSchema: schema70.properties.attachments.items, data: data35 };
+              vErrors === null ? vErrors = [err62] : vErrors.push(err62), errors++;
             }
-            if (data32.server === void 0) {
-              let err60 = { instancePath: instancePath + "/attachments/" + i0, schemaPath: "#/properties/attachments/items/required", keyword: "required", params: { missingProperty: "server" }, message: "must have required property 'server'", schema: schema70.properties.attachments.items.required, parentSchema: schema70.properties.attachments.items, data: data32 };
-              vErrors === null ? vErrors = [err60] : vErrors.push(err60), errors++;
+            if (data35.server === void 0) {
+              let err63 = { instancePath: instancePath + "/attachments/" + i0, schemaPath: "#/properties/attachments/items/required", keyword: "required", params: { missingProperty: "server" }, message: "must have required property 'server'", schema: schema70.properties.attachments.items.required, parentSchema: schema70.properties.attachments.items, data: data35 };
+              vErrors === null ? vErrors = [err63] : vErrors.push(err63), errors++;
             }
-            for (let key7 in data32)
-              if (!(key7 === "volume" || key7 === "server")) {
-                let err61 = { instancePath: instancePath + "/attachments/" + i0, schemaPath: "#/properties/attachments/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key7 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema70.properties.attachments.items, data: data32 };
-                vErrors === null ? vErrors = [err61] : vErrors.push(err61), errors++;
+            for (let key7 in data35)
+              if (!(key7 === "volume" || key7 === "server" || key7 === "existing")) {
+                let err64 = { instancePath: instancePath + "/attachments/" + i0, schemaPath: "#/properties/attachments/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key7 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema70.properties.attachments.items, data: data35 };
+                vErrors === null ? vErrors = [err64] : vErrors.push(err64), errors++;
               }
-            if (data32.volume !== void 0) {
-              let data33 = data32.volume;
-              if (typeof data33 == "string") {
-                if (!pattern11.test(data33)) {
-                  let err62 = { instancePath: instancePath + "/attachments/" + i0 + "/volume", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema71, data: data33 };
-                  vErrors === null ? vErrors = [err62] : vErrors.push(err62), errors++;
+            if (data35.volume !== void 0) {
+              let data36 = data35.volume;
+              if (typeof data36 == "string") {
+                if (!pattern11.test(data36)) {
+                  let err65 = { instancePath: instancePath + "/attachments/" + i0 + "/volume", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema71, data: data36 };
+                  vErrors === null ? vErrors = [err65] : vErrors.push(err65), errors++;
                 }
               } else {
-                let err63 = { instancePath: instancePath + "/attachments/" + i0 + "/volume", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema71.type, parentSchema: schema71, data: data33 };
-                vErrors === null ? vErrors = [err63] : vErrors.push(err63), errors++;
+                let err66 = { instancePath: instancePath + "/attachments/" + i0 + "/volume", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema71.type, parentSchema: schema71, data: data36 };
+                vErrors === null ? vErrors = [err66] : vErrors.push(err66), errors++;
               }
             }
-            if (data32.server !== void 0) {
-              let data34 = data32.server;
-              if (typeof data34 == "string") {
-                if (!pattern11.test(data34)) {
-                  let err64 = { instancePath: instancePath + "/attachments/" + i0 + "/server", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema71, data: data34 };
-                  vErrors === null ? vErrors = [err64] : vErrors.push(err64), errors++;
+            if (data35.server !== void 0) {
+              let data37 = data35.server;
+              if (typeof data37 == "string") {
+                if (!pattern11.test(data37)) {
+                  let err67 = { instancePath: instancePath + "/attachments/" + i0 + "/server", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema71, data: data37 };
+                  vErrors === null ? vErrors = [err67] : vErrors.push(err67), errors++;
                 }
               } else {
-                let err65 = { instancePath: instancePath + "/attachments/" + i0 + "/server", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema71.type, parentSchema: schema71, data: data34 };
-                vErrors === null ? vErrors = [err65] : vErrors.push(err65), errors++;
+                let err68 = { instancePath: instancePath + "/attachments/" + i0 + "/server", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema71.type, parentSchema: schema71, data: data37 };
+                vErrors === null ? vErrors = [err68] : vErrors.push(err68), errors++;
+              }
+            }
+            if (data35.existing !== void 0) {
+              let data38 = data35.existing;
+              if (typeof data38 != "boolean") {
+                let err69 = { instancePath: instancePath + "/attachments/" + i0 + "/existing", schemaPath: "#/properties/attachments/items/properties/existing/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema70.properties.attachments.items.properties.existing.type, parentSchema: schema70.properties.attachments.items.properties.existing, data: data38 };
+                vErrors === null ? vErrors = [err69] : vErrors.push(err69), errors++;
               }
             }
           } else {
-            let err66 = { instancePath: instancePath + "/attachments/" + i0, schemaPath: "#/properties/attachments/items/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema70.properties.attachments.items.type, parentSchema: schema70.properties.attachments.items, data: data32 };
-            vErrors === null ? vErrors = [err66] : vErrors.push(err66), errors++;
-          }
-        }
-      } else {
-        let err67 = { instancePath: instancePath + "/attachments", schemaPath: "#/properties/attachments/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema70.properties.attachments.type, parentSchema: schema70.properties.attachments, data: data31 };
-        vErrors === null ? vErrors = [err67] : vErrors.push(err67), errors++;
-      }
-    }
-    if (data["volume-groups"] !== void 0) {
-      let data35 = data["volume-groups"];
-      if (data35 && typeof data35 == "object" && !Array.isArray(data35)) {
-        for (let key8 in data35) {
-          let _errs100 = errors;
-          if (typeof key8 == "string") {
-            if (!pattern11.test(key8)) {
-              let err68 = { instancePath: instancePath + "/volume-groups", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema71, data: key8, propertyName: key8 };
-              vErrors === null ? vErrors = [err68] : vErrors.push(err68), errors++;
-            }
-          } else {
-            let err69 = { instancePath: instancePath + "/volume-groups", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema71.type, parentSchema: schema71, data: key8, propertyName: key8 };
-            vErrors === null ? vErrors = [err69] : vErrors.push(err69), errors++;
-          }
-          var valid31 = _errs100 === errors;
-          if (!valid31) {
-            let err70 = { instancePath: instancePath + "/volume-groups", schemaPath: "#/properties/volume-groups/propertyNames", keyword: "propertyNames", params: { propertyName: key8 }, message: "property name must be valid", schema: schema70.properties["volume-groups"].propertyNames, parentSchema: schema70.properties["volume-groups"], data: data35 };
+            let err70 = { instancePath: instancePath + "/attachments/" + i0, schemaPath: "#/properties/attachments/items/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema70.properties.attachments.items.type, parentSchema: schema70.properties.attachments.items, data: data35 };
             vErrors === null ? vErrors = [err70] : vErrors.push(err70), errors++;
           }
         }
-        for (let key9 in data35) {
-          let data36 = data35[key9];
-          if (data36 && typeof data36 == "object" && !Array.isArray(data36)) {
-            if (data36.members === void 0) {
-              let err71 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/volume-groups/additionalProperties/required", keyword: "required", params: { missingProperty: "members" }, message: "must have required property 'members'", schema: schema70.properties["volume-groups"].additionalProperties.required, parentSchema: schema70.properties["volume-groups"].additionalProperties, data: data36 };
-              vErrors === null ? vErrors = [err71] : vErrors.push(err71), errors++;
+      } else {
+        let err71 = { instancePath: instancePath + "/attachments", schemaPath: "#/properties/attachments/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema70.properties.attachments.type, parentSchema: schema70.properties.attachments, data: data34 };
+        vErrors === null ? vErrors = [err71] : vErrors.push(err71), errors++;
+      }
+    }
+    if (data["volume-groups"] !== void 0) {
+      let data39 = data["volume-groups"];
+      if (data39 && typeof data39 == "object" && !Array.isArray(data39)) {
+        for (let key8 in data39) {
+          let _errs108 = errors;
+          if (typeof key8 == "string") {
+            if (!pattern11.test(key8)) {
+              let err72 = { instancePath: instancePath + "/volume-groups", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema71, data: key8, propertyName: key8 };
+              vErrors === null ? vErrors = [err72] : vErrors.push(err72), errors++;
             }
-            for (let key10 in data36)
+          } else {
+            let err73 = { instancePath: instancePath + "/volume-groups", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema71.type, parentSchema: schema71, data: key8, propertyName: key8 };
+            vErrors === null ? vErrors = [err73] : vErrors.push(err73), errors++;
+          }
+          var valid31 = _errs108 === errors;
+          if (!valid31) {
+            let err74 = { instancePath: instancePath + "/volume-groups", schemaPath: "#/properties/volume-groups/propertyNames", keyword: "propertyNames", params: { propertyName: key8 }, message: "property name must be valid", schema: schema70.properties["volume-groups"].propertyNames, parentSchema: schema70.properties["volume-groups"], data: data39 };
+            vErrors === null ? vErrors = [err74] : vErrors.push(err74), errors++;
+          }
+        }
+        for (let key9 in data39) {
+          let data40 = data39[key9];
+          if (data40 && typeof data40 == "object" && !Array.isArray(data40)) {
+            if (data40.members === void 0) {
+              let err75 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/volume-groups/additionalProperties/required", keyword: "required", params: { missingProperty: "members" }, message: "must have required property 'members'", schema: schema70.properties["volume-groups"].additionalProperties.required, parentSchema: schema70.properties["volume-groups"].additionalProperties, data: data40 };
+              vErrors === null ? vErrors = [err75] : vErrors.push(err75), errors++;
+            }
+            for (let key10 in data40)
               if (!func1.call(schema70.properties["volume-groups"].additionalProperties.properties, key10)) {
-                let err72 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/volume-groups/additionalProperties/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key10 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema70.properties["volume-groups"].additionalProperties, data: data36 };
-                vErrors === null ? vErrors = [err72] : vErrors.push(err72), errors++;
+                let err76 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/volume-groups/additionalProperties/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key10 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema70.properties["volume-groups"].additionalProperties, data: data40 };
+                vErrors === null ? vErrors = [err76] : vErrors.push(err76), errors++;
               }
-            if (data36.extent !== void 0) {
-              let data37 = data36.extent;
-              if (typeof data37 == "string") {
-                if (!pattern23.test(data37)) {
-                  let err73 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/extent", schemaPath: "common.json#/$defs/size/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", parentSchema: schema84, data: data37 };
-                  vErrors === null ? vErrors = [err73] : vErrors.push(err73), errors++;
+            if (data40.extent !== void 0) {
+              let data41 = data40.extent;
+              if (typeof data41 == "string") {
+                if (!pattern23.test(data41)) {
+                  let err77 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/extent", schemaPath: "common.json#/$defs/size/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", parentSchema: schema84, data: data41 };
+                  vErrors === null ? vErrors = [err77] : vErrors.push(err77), errors++;
                 }
               } else {
-                let err74 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/extent", schemaPath: "common.json#/$defs/size/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema84.type, parentSchema: schema84, data: data37 };
-                vErrors === null ? vErrors = [err74] : vErrors.push(err74), errors++;
-              }
-            }
-            if (data36.members !== void 0) {
-              let data38 = data36.members;
-              if (Array.isArray(data38)) {
-                if (data38.length < 1) {
-                  let err75 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/members", schemaPath: "#/properties/volume-groups/additionalProperties/properties/members/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items", schema: 1, parentSchema: schema70.properties["volume-groups"].additionalProperties.properties.members, data: data38 };
-                  vErrors === null ? vErrors = [err75] : vErrors.push(err75), errors++;
-                }
-                let len1 = data38.length;
-                for (let i1 = 0; i1 < len1; i1++) {
-                  let data39 = data38[i1];
-                  if (typeof data39 == "string") {
-                    if (!pattern11.test(data39)) {
-                      let err76 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/members/" + i1, schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema71, data: data39 };
-                      vErrors === null ? vErrors = [err76] : vErrors.push(err76), errors++;
-                    }
-                  } else {
-                    let err77 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/members/" + i1, schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema71.type, parentSchema: schema71, data: data39 };
-                    vErrors === null ? vErrors = [err77] : vErrors.push(err77), errors++;
-                  }
-                }
-              } else {
-                let err78 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/members", schemaPath: "#/properties/volume-groups/additionalProperties/properties/members/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema70.properties["volume-groups"].additionalProperties.properties.members.type, parentSchema: schema70.properties["volume-groups"].additionalProperties.properties.members, data: data38 };
+                let err78 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/extent", schemaPath: "common.json#/$defs/size/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema84.type, parentSchema: schema84, data: data41 };
                 vErrors === null ? vErrors = [err78] : vErrors.push(err78), errors++;
               }
             }
-            if (data36.layout !== void 0) {
-              let data40 = data36.layout;
-              if (typeof data40 != "string") {
-                let err79 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/layout", schemaPath: "#/properties/volume-groups/additionalProperties/properties/layout/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema70.properties["volume-groups"].additionalProperties.properties.layout.type, parentSchema: schema70.properties["volume-groups"].additionalProperties.properties.layout, data: data40 };
-                vErrors === null ? vErrors = [err79] : vErrors.push(err79), errors++;
-              }
-              if (!(data40 === "linear" || data40 === "striped" || data40 === "mirrored")) {
-                let err80 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/layout", schemaPath: "#/properties/volume-groups/additionalProperties/properties/layout/enum", keyword: "enum", params: { allowedValues: schema70.properties["volume-groups"].additionalProperties.properties.layout.enum }, message: "must be equal to one of the allowed values", schema: schema70.properties["volume-groups"].additionalProperties.properties.layout.enum, parentSchema: schema70.properties["volume-groups"].additionalProperties.properties.layout, data: data40 };
-                vErrors === null ? vErrors = [err80] : vErrors.push(err80), errors++;
-              }
-            }
-            if (data36.stripes !== void 0) {
-              let data41 = data36.stripes;
-              if (!(typeof data41 == "number" && !(data41 % 1) && !isNaN(data41) && isFinite(data41))) {
-                let err81 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/stripes", schemaPath: "#/properties/volume-groups/additionalProperties/properties/stripes/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema70.properties["volume-groups"].additionalProperties.properties.stripes.type, parentSchema: schema70.properties["volume-groups"].additionalProperties.properties.stripes, data: data41 };
-                vErrors === null ? vErrors = [err81] : vErrors.push(err81), errors++;
-              }
-              if (typeof data41 == "number" && isFinite(data41) && (data41 < 2 || isNaN(data41))) {
-                let err82 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/stripes", schemaPath: "#/properties/volume-groups/additionalProperties/properties/stripes/minimum", keyword: "minimum", params: { comparison: ">=", limit: 2 }, message: "must be >= 2", schema: 2, parentSchema: schema70.properties["volume-groups"].additionalProperties.properties.stripes, data: data41 };
+            if (data40.members !== void 0) {
+              let data42 = data40.members;
+              if (Array.isArray(data42)) {
+                if (data42.length < 1) {
+                  let err79 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/members", schemaPath: "#/properties/volume-groups/additionalProperties/properties/members/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items", schema: 1, parentSchema: schema70.properties["volume-groups"].additionalProperties.properties.members, data: data42 };
+                  vErrors === null ? vErrors = [err79] : vErrors.push(err79), errors++;
+                }
+                let len1 = data42.length;
+                for (let i1 = 0; i1 < len1; i1++) {
+                  let data43 = data42[i1];
+                  if (typeof data43 == "string") {
+                    if (!pattern11.test(data43)) {
+                      let err80 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/members/" + i1, schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema71, data: data43 };
+                      vErrors === null ? vErrors = [err80] : vErrors.push(err80), errors++;
+                    }
+                  } else {
+                    let err81 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/members/" + i1, schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema71.type, parentSchema: schema71, data: data43 };
+                    vErrors === null ? vErrors = [err81] : vErrors.push(err81), errors++;
+                  }
+                }
+              } else {
+                let err82 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/members", schemaPath: "#/properties/volume-groups/additionalProperties/properties/members/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema70.properties["volume-groups"].additionalProperties.properties.members.type, parentSchema: schema70.properties["volume-groups"].additionalProperties.properties.members, data: data42 };
                 vErrors === null ? vErrors = [err82] : vErrors.push(err82), errors++;
               }
             }
-            if (data36.copies !== void 0) {
-              let data42 = data36.copies;
-              if (!(typeof data42 == "number" && !(data42 % 1) && !isNaN(data42) && isFinite(data42))) {
-                let err83 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/copies", schemaPath: "#/properties/volume-groups/additionalProperties/properties/copies/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema70.properties["volume-groups"].additionalProperties.properties.copies.type, parentSchema: schema70.properties["volume-groups"].additionalProperties.properties.copies, data: data42 };
+            if (data40.layout !== void 0) {
+              let data44 = data40.layout;
+              if (typeof data44 != "string") {
+                let err83 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/layout", schemaPath: "#/properties/volume-groups/additionalProperties/properties/layout/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema70.properties["volume-groups"].additionalProperties.properties.layout.type, parentSchema: schema70.properties["volume-groups"].additionalProperties.properties.layout, data: data44 };
                 vErrors === null ? vErrors = [err83] : vErrors.push(err83), errors++;
               }
-              if (typeof data42 == "number" && isFinite(data42) && (data42 < 2 || isNaN(data42))) {
-                let err84 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/copies", schemaPath: "#/properties/volume-groups/additionalProperties/properties/copies/minimum", keyword: "minimum", params: { comparison: ">=", limit: 2 }, message: "must be >= 2", schema: 2, parentSchema: schema70.properties["volume-groups"].additionalProperties.properties.copies, data: data42 };
+              if (!(data44 === "linear" || data44 === "striped" || data44 === "mirrored")) {
+                let err84 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/layout", schemaPath: "#/properties/volume-groups/additionalProperties/properties/layout/enum", keyword: "enum", params: { allowedValues: schema70.properties["volume-groups"].additionalProperties.properties.layout.enum }, message: "must be equal to one of the allowed values", schema: schema70.properties["volume-groups"].additionalProperties.properties.layout.enum, parentSchema: schema70.properties["volume-groups"].additionalProperties.properties.layout, data: data44 };
                 vErrors === null ? vErrors = [err84] : vErrors.push(err84), errors++;
               }
             }
-            if (data36["file-systems"] !== void 0) {
-              let data43 = data36["file-systems"];
-              if (data43 && typeof data43 == "object" && !Array.isArray(data43)) {
-                for (let key11 in data43) {
-                  let _errs123 = errors;
+            if (data40.stripes !== void 0) {
+              let data45 = data40.stripes;
+              if (!(typeof data45 == "number" && !(data45 % 1) && !isNaN(data45) && isFinite(data45))) {
+                let err85 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/stripes", schemaPath: "#/properties/volume-groups/additionalProperties/properties/stripes/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema70.properties["volume-groups"].additionalProperties.properties.stripes.type, parentSchema: schema70.properties["volume-groups"].additionalProperties.properties.stripes, data: data45 };
+                vErrors === null ? vErrors = [err85] : vErrors.push(err85), errors++;
+              }
+              if (typeof data45 == "number" && isFinite(data45) && (data45 < 2 || isNaN(data45))) {
+                let err86 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/stripes", schemaPath: "#/properties/volume-groups/additionalProperties/properties/stripes/minimum", keyword: "minimum", params: { comparison: ">=", limit: 2 }, message: "must be >= 2", schema: 2, parentSchema: schema70.properties["volume-groups"].additionalProperties.properties.stripes, data: data45 };
+                vErrors === null ? vErrors = [err86] : vErrors.push(err86), errors++;
+              }
+            }
+            if (data40.copies !== void 0) {
+              let data46 = data40.copies;
+              if (!(typeof data46 == "number" && !(data46 % 1) && !isNaN(data46) && isFinite(data46))) {
+                let err87 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/copies", schemaPath: "#/properties/volume-groups/additionalProperties/properties/copies/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema70.properties["volume-groups"].additionalProperties.properties.copies.type, parentSchema: schema70.properties["volume-groups"].additionalProperties.properties.copies, data: data46 };
+                vErrors === null ? vErrors = [err87] : vErrors.push(err87), errors++;
+              }
+              if (typeof data46 == "number" && isFinite(data46) && (data46 < 2 || isNaN(data46))) {
+                let err88 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/copies", schemaPath: "#/properties/volume-groups/additionalProperties/properties/copies/minimum", keyword: "minimum", params: { comparison: ">=", limit: 2 }, message: "must be >= 2", schema: 2, parentSchema: schema70.properties["volume-groups"].additionalProperties.properties.copies, data: data46 };
+                vErrors === null ? vErrors = [err88] : vErrors.push(err88), errors++;
+              }
+            }
+            if (data40["file-systems"] !== void 0) {
+              let data47 = data40["file-systems"];
+              if (data47 && typeof data47 == "object" && !Array.isArray(data47)) {
+                for (let key11 in data47) {
+                  let _errs131 = errors;
                   if (typeof key11 == "string") {
                     if (!pattern28.test(key11)) {
-                      let err85 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems", schemaPath: "#/$defs/mountPoint/pattern", keyword: "pattern", params: { pattern: "^(/[^\\u0000-\\u001f]*|[A-Z]:(\\\\[^\\u0000-\\u001f]*)?|swap)$" }, message: 'must match pattern "^(/[^\\u0000-\\u001f]*|[A-Z]:(\\\\[^\\u0000-\\u001f]*)?|swap)$"', schema: "^(/[^\\u0000-\\u001f]*|[A-Z]:(\\\\[^\\u0000-\\u001f]*)?|swap)$", parentSchema: schema90, data: key11, propertyName: key11 };
-                      vErrors === null ? vErrors = [err85] : vErrors.push(err85), errors++;
-                    }
-                  } else {
-                    let err86 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems", schemaPath: "#/$defs/mountPoint/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema90.type, parentSchema: schema90, data: key11, propertyName: key11 };
-                    vErrors === null ? vErrors = [err86] : vErrors.push(err86), errors++;
-                  }
-                  var valid39 = _errs123 === errors;
-                  if (!valid39) {
-                    let err87 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems", schemaPath: "#/properties/volume-groups/additionalProperties/properties/file-systems/propertyNames", keyword: "propertyNames", params: { propertyName: key11 }, message: "property name must be valid", schema: schema70.properties["volume-groups"].additionalProperties.properties["file-systems"].propertyNames, parentSchema: schema70.properties["volume-groups"].additionalProperties.properties["file-systems"], data: data43 };
-                    vErrors === null ? vErrors = [err87] : vErrors.push(err87), errors++;
-                  }
-                }
-                for (let key12 in data43) {
-                  let data44 = data43[key12];
-                  if (data44 && typeof data44 == "object" && !Array.isArray(data44)) {
-                    if (data44.size === void 0) {
-                      let err88 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems/" + key12.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/volume-groups/additionalProperties/properties/file-systems/additionalProperties/required", keyword: "required", params: { missingProperty: "size" }, message: "must have required property 'size'", schema: schema70.properties["volume-groups"].additionalProperties.properties["file-systems"].additionalProperties.required, parentSchema: schema70.properties["volume-groups"].additionalProperties.properties["file-systems"].additionalProperties, data: data44 };
-                      vErrors === null ? vErrors = [err88] : vErrors.push(err88), errors++;
-                    }
-                    if (data44.type === void 0) {
-                      let err89 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems/" + key12.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/volume-groups/additionalProperties/properties/file-systems/additionalProperties/required", keyword: "required", params: { missingProperty: "type" }, message: "must have required property 'type'", schema: schema70.properties["volume-groups"].additionalProperties.properties["file-systems"].additionalProperties.required, parentSchema: schema70.properties["volume-groups"].additionalProperties.properties["file-systems"].additionalProperties, data: data44 };
+                      let err89 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems", schemaPath: "#/$defs/mountPoint/pattern", keyword: "pattern", params: { pattern: "^(/[^\\u0000-\\u001f]*|[A-Z]:(\\\\[^\\u0000-\\u001f]*)?|swap)$" }, message: 'must match pattern "^(/[^\\u0000-\\u001f]*|[A-Z]:(\\\\[^\\u0000-\\u001f]*)?|swap)$"', schema: "^(/[^\\u0000-\\u001f]*|[A-Z]:(\\\\[^\\u0000-\\u001f]*)?|swap)$", parentSchema: schema90, data: key11, propertyName: key11 };
                       vErrors === null ? vErrors = [err89] : vErrors.push(err89), errors++;
                     }
-                    for (let key13 in data44)
-                      if (!(key13 === "size" || key13 === "type" || key13 === "existing" || key13 === "reserve" || key13 === "block-size" || key13 === "inode-ratio" || key13 === "reverse-map")) {
-                        let err90 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems/" + key12.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/volume-groups/additionalProperties/properties/file-systems/additionalProperties/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key13 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema70.properties["volume-groups"].additionalProperties.properties["file-systems"].additionalProperties, data: data44 };
-                        vErrors === null ? vErrors = [err90] : vErrors.push(err90), errors++;
-                      }
-                    if (data44.size !== void 0) {
-                      let data45 = data44.size;
-                      if (typeof data45 == "string") {
-                        if (!pattern23.test(data45)) {
-                          let err91 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems/" + key12.replace(/~/g, "~0").replace(/\//g, "~1") + "/size", schemaPath: "common.json#/$defs/size/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", parentSchema: schema84, data: data45 };
-                          vErrors === null ? vErrors = [err91] : vErrors.push(err91), errors++;
-                        }
-                      } else {
-                        let err92 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems/" + key12.replace(/~/g, "~0").replace(/\//g, "~1") + "/size", schemaPath: "common.json#/$defs/size/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema84.type, parentSchema: schema84, data: data45 };
-                        vErrors === null ? vErrors = [err92] : vErrors.push(err92), errors++;
-                      }
+                  } else {
+                    let err90 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems", schemaPath: "#/$defs/mountPoint/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema90.type, parentSchema: schema90, data: key11, propertyName: key11 };
+                    vErrors === null ? vErrors = [err90] : vErrors.push(err90), errors++;
+                  }
+                  var valid39 = _errs131 === errors;
+                  if (!valid39) {
+                    let err91 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems", schemaPath: "#/properties/volume-groups/additionalProperties/properties/file-systems/propertyNames", keyword: "propertyNames", params: { propertyName: key11 }, message: "property name must be valid", schema: schema70.properties["volume-groups"].additionalProperties.properties["file-systems"].propertyNames, parentSchema: schema70.properties["volume-groups"].additionalProperties.properties["file-systems"], data: data47 };
+                    vErrors === null ? vErrors = [err91] : vErrors.push(err91), errors++;
+                  }
+                }
+                for (let key12 in data47) {
+                  let data48 = data47[key12];
+                  if (data48 && typeof data48 == "object" && !Array.isArray(data48)) {
+                    if (data48.size === void 0) {
+                      let err92 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems/" + key12.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/volume-groups/additionalProperties/properties/file-systems/additionalProperties/required", keyword: "required", params: { missingProperty: "size" }, message: "must have required property 'size'", schema: schema70.properties["volume-groups"].additionalProperties.properties["file-systems"].additionalProperties.required, parentSchema: schema70.properties["volume-groups"].additionalProperties.properties["file-systems"].additionalProperties, data: data48 };
+                      vErrors === null ? vErrors = [err92] : vErrors.push(err92), errors++;
                     }
-                    if (data44.type !== void 0) {
-                      let data46 = data44.type;
-                      if (typeof data46 != "string") {
-                        let err93 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems/" + key12.replace(/~/g, "~0").replace(/\//g, "~1") + "/type", schemaPath: "#/$defs/fileSystemType/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema91.type, parentSchema: schema91, data: data46 };
-                        vErrors === null ? vErrors = [err93] : vErrors.push(err93), errors++;
-                      }
-                      if (!(data46 === "ext2" || data46 === "ext3" || data46 === "ext4" || data46 === "xfs" || data46 === "btrfs" || data46 === "ntfs" || data46 === "vfat" || data46 === "gfs2" || data46 === "ocfs2" || data46 === "swap")) {
-                        let err94 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems/" + key12.replace(/~/g, "~0").replace(/\//g, "~1") + "/type", schemaPath: "#/$defs/fileSystemType/enum", keyword: "enum", params: { allowedValues: schema91.enum }, message: "must be equal to one of the allowed values", schema: schema91.enum, parentSchema: schema91, data: data46 };
+                    if (data48.type === void 0) {
+                      let err93 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems/" + key12.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/volume-groups/additionalProperties/properties/file-systems/additionalProperties/required", keyword: "required", params: { missingProperty: "type" }, message: "must have required property 'type'", schema: schema70.properties["volume-groups"].additionalProperties.properties["file-systems"].additionalProperties.required, parentSchema: schema70.properties["volume-groups"].additionalProperties.properties["file-systems"].additionalProperties, data: data48 };
+                      vErrors === null ? vErrors = [err93] : vErrors.push(err93), errors++;
+                    }
+                    for (let key13 in data48)
+                      if (!(key13 === "size" || key13 === "type" || key13 === "existing" || key13 === "reserve" || key13 === "block-size" || key13 === "inode-ratio" || key13 === "reverse-map")) {
+                        let err94 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems/" + key12.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/volume-groups/additionalProperties/properties/file-systems/additionalProperties/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key13 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema70.properties["volume-groups"].additionalProperties.properties["file-systems"].additionalProperties, data: data48 };
                         vErrors === null ? vErrors = [err94] : vErrors.push(err94), errors++;
                       }
-                    }
-                    if (data44.existing !== void 0) {
-                      let data47 = data44.existing;
-                      if (typeof data47 != "boolean") {
-                        let err95 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems/" + key12.replace(/~/g, "~0").replace(/\//g, "~1") + "/existing", schemaPath: "#/properties/volume-groups/additionalProperties/properties/file-systems/additionalProperties/properties/existing/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema70.properties["volume-groups"].additionalProperties.properties["file-systems"].additionalProperties.properties.existing.type, parentSchema: schema70.properties["volume-groups"].additionalProperties.properties["file-systems"].additionalProperties.properties.existing, data: data47 };
-                        vErrors === null ? vErrors = [err95] : vErrors.push(err95), errors++;
-                      }
-                    }
-                    if (data44.reserve !== void 0) {
-                      let data48 = data44.reserve;
-                      if (typeof data48 == "number" && isFinite(data48)) {
-                        if (data48 > 0.5 || isNaN(data48)) {
-                          let err96 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems/" + key12.replace(/~/g, "~0").replace(/\//g, "~1") + "/reserve", schemaPath: "#/properties/volume-groups/additionalProperties/properties/file-systems/additionalProperties/properties/reserve/maximum", keyword: "maximum", params: { comparison: "<=", limit: 0.5 }, message: "must be <= 0.5", schema: 0.5, parentSchema: schema70.properties["volume-groups"].additionalProperties.properties["file-systems"].additionalProperties.properties.reserve, data: data48 };
-                          vErrors === null ? vErrors = [err96] : vErrors.push(err96), errors++;
-                        }
-                        if (data48 < 0 || isNaN(data48)) {
-                          let err97 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems/" + key12.replace(/~/g, "~0").replace(/\//g, "~1") + "/reserve", schemaPath: "#/properties/volume-groups/additionalProperties/properties/file-systems/additionalProperties/properties/reserve/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema70.properties["volume-groups"].additionalProperties.properties["file-systems"].additionalProperties.properties.reserve, data: data48 };
-                          vErrors === null ? vErrors = [err97] : vErrors.push(err97), errors++;
+                    if (data48.size !== void 0) {
+                      let data49 = data48.size;
+                      if (typeof data49 == "string") {
+                        if (!pattern23.test(data49)) {
+                          let err95 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems/" + key12.replace(/~/g, "~0").replace(/\//g, "~1") + "/size", schemaPath: "common.json#/$defs/size/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", parentSchema: schema84, data: data49 };
+                          vErrors === null ? vErrors = [err95] : vErrors.push(err95), errors++;
                         }
                       } else {
-                        let err98 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems/" + key12.replace(/~/g, "~0").replace(/\//g, "~1") + "/reserve", schemaPath: "#/properties/volume-groups/additionalProperties/properties/file-systems/additionalProperties/properties/reserve/type", keyword: "type", params: { type: "number" }, message: "must be number", schema: schema70.properties["volume-groups"].additionalProperties.properties["file-systems"].additionalProperties.properties.reserve.type, parentSchema: schema70.properties["volume-groups"].additionalProperties.properties["file-systems"].additionalProperties.properties.reserve, data: data48 };
+                        let err96 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems/" + key12.replace(/~/g, "~0").replace(/\//g, "~1") + "/size", schemaPath: "common.json#/$defs/size/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema84.type, parentSchema: schema84, data: data49 };
+                        vErrors === null ? vErrors = [err96] : vErrors.push(err96), errors++;
+                      }
+                    }
+                    if (data48.type !== void 0) {
+                      let data50 = data48.type;
+                      if (typeof data50 != "string") {
+                        let err97 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems/" + key12.replace(/~/g, "~0").replace(/\//g, "~1") + "/type", schemaPath: "#/$defs/fileSystemType/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema91.type, parentSchema: schema91, data: data50 };
+                        vErrors === null ? vErrors = [err97] : vErrors.push(err97), errors++;
+                      }
+                      if (!(data50 === "ext2" || data50 === "ext3" || data50 === "ext4" || data50 === "xfs" || data50 === "btrfs" || data50 === "ntfs" || data50 === "vfat" || data50 === "gfs2" || data50 === "ocfs2" || data50 === "swap")) {
+                        let err98 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems/" + key12.replace(/~/g, "~0").replace(/\//g, "~1") + "/type", schemaPath: "#/$defs/fileSystemType/enum", keyword: "enum", params: { allowedValues: schema91.enum }, message: "must be equal to one of the allowed values", schema: schema91.enum, parentSchema: schema91, data: data50 };
                         vErrors === null ? vErrors = [err98] : vErrors.push(err98), errors++;
                       }
                     }
-                    if (data44["block-size"] !== void 0) {
-                      let data49 = data44["block-size"];
-                      if (typeof data49 == "string") {
-                        if (!pattern23.test(data49)) {
-                          let err99 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems/" + key12.replace(/~/g, "~0").replace(/\//g, "~1") + "/block-size", schemaPath: "common.json#/$defs/size/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", parentSchema: schema84, data: data49 };
-                          vErrors === null ? vErrors = [err99] : vErrors.push(err99), errors++;
-                        }
-                      } else {
-                        let err100 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems/" + key12.replace(/~/g, "~0").replace(/\//g, "~1") + "/block-size", schemaPath: "common.json#/$defs/size/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema84.type, parentSchema: schema84, data: data49 };
-                        vErrors === null ? vErrors = [err100] : vErrors.push(err100), errors++;
+                    if (data48.existing !== void 0) {
+                      let data51 = data48.existing;
+                      if (typeof data51 != "boolean") {
+                        let err99 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems/" + key12.replace(/~/g, "~0").replace(/\//g, "~1") + "/existing", schemaPath: "#/properties/volume-groups/additionalProperties/properties/file-systems/additionalProperties/properties/existing/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema70.properties["volume-groups"].additionalProperties.properties["file-systems"].additionalProperties.properties.existing.type, parentSchema: schema70.properties["volume-groups"].additionalProperties.properties["file-systems"].additionalProperties.properties.existing, data: data51 };
+                        vErrors === null ? vErrors = [err99] : vErrors.push(err99), errors++;
                       }
                     }
-                    if (data44["inode-ratio"] !== void 0) {
-                      let data50 = data44["inode-ratio"];
-                      if (typeof data50 == "string") {
-                        if (!pattern23.test(data50)) {
-                          let err101 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems/" + key12.replace(/~/g, "~0").replace(/\//g, "~1") + "/inode-ratio", schemaPath: "common.json#/$defs/size/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", parentSchema: schema84, data: data50 };
+                    if (data48.reserve !== void 0) {
+                      let data52 = data48.reserve;
+                      if (typeof data52 == "number" && isFinite(data52)) {
+                        if (data52 > 0.5 || isNaN(data52)) {
+                          let err100 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems/" + key12.replace(/~/g, "~0").replace(/\//g, "~1") + "/reserve", schemaPath: "#/properties/volume-groups/additionalProperties/properties/file-systems/additionalProperties/properties/reserve/maximum", keyword: "maximum", params: { comparison: "<=", limit: 0.5 }, message: "must be <= 0.5", schema: 0.5, parentSchema: schema70.properties["volume-groups"].additionalProperties.properties["file-systems"].additionalProperties.properties.reserve, data: data52 };
+                          vErrors === null ? vErrors = [err100] : vErrors.push(err100), errors++;
+                        }
+                        if (data52 < 0 || isNaN(data52)) {
+                          let err101 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems/" + key12.replace(/~/g, "~0").replace(/\//g, "~1") + "/reserve", schemaPath: "#/properties/volume-groups/additionalProperties/properties/file-systems/additionalProperties/properties/reserve/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema70.properties["volume-groups"].additionalProperties.properties["file-systems"].additionalProperties.properties.reserve, data: data52 };
                           vErrors === null ? vErrors = [err101] : vErrors.push(err101), errors++;
                         }
                       } else {
-                        let err102 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems/" + key12.replace(/~/g, "~0").replace(/\//g, "~1") + "/inode-ratio", schemaPath: "common.json#/$defs/size/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema84.type, parentSchema: schema84, data: data50 };
+                        let err102 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems/" + key12.replace(/~/g, "~0").replace(/\//g, "~1") + "/reserve", schemaPath: "#/properties/volume-groups/additionalProperties/properties/file-systems/additionalProperties/properties/reserve/type", keyword: "type", params: { type: "number" }, message: "must be number", schema: schema70.properties["volume-groups"].additionalProperties.properties["file-systems"].additionalProperties.properties.reserve.type, parentSchema: schema70.properties["volume-groups"].additionalProperties.properties["file-systems"].additionalProperties.properties.reserve, data: data52 };
                         vErrors === null ? vErrors = [err102] : vErrors.push(err102), errors++;
                       }
                     }
-                    if (data44["reverse-map"] !== void 0) {
-                      let data51 = data44["reverse-map"];
-                      if (typeof data51 != "boolean") {
-                        let err103 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems/" + key12.replace(/~/g, "~0").replace(/\//g, "~1") + "/reverse-map", schemaPath: "#/properties/volume-groups/additionalProperties/properties/file-systems/additionalProperties/properties/reverse-map/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema70.properties["volume-groups"].additionalProperties.properties["file-systems"].additionalProperties.properties["reverse-map"].type, parentSchema: schema70.properties["volume-groups"].additionalProperties.properties["file-systems"].additionalProperties.properties["reverse-map"], data: data51 };
-                        vErrors === null ? vErrors = [err103] : vErrors.push(err103), errors++;
+                    if (data48["block-size"] !== void 0) {
+                      let data53 = data48["block-size"];
+                      if (typeof data53 == "string") {
+                        if (!pattern23.test(data53)) {
+                          let err103 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems/" + key12.replace(/~/g, "~0").replace(/\//g, "~1") + "/block-size", schemaPath: "common.json#/$defs/size/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", parentSchema: schema84, data: data53 };
+                          vErrors === null ? vErrors = [err103] : vErrors.push(err103), errors++;
+                        }
+                      } else {
+                        let err104 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems/" + key12.replace(/~/g, "~0").replace(/\//g, "~1") + "/block-size", schemaPath: "common.json#/$defs/size/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema84.type, parentSchema: schema84, data: data53 };
+                        vErrors === null ? vErrors = [err104] : vErrors.push(err104), errors++;
+                      }
+                    }
+                    if (data48["inode-ratio"] !== void 0) {
+                      let data54 = data48["inode-ratio"];
+                      if (typeof data54 == "string") {
+                        if (!pattern23.test(data54)) {
+                          let err105 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems/" + key12.replace(/~/g, "~0").replace(/\//g, "~1") + "/inode-ratio", schemaPath: "common.json#/$defs/size/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", parentSchema: schema84, data: data54 };
+                          vErrors === null ? vErrors = [err105] : vErrors.push(err105), errors++;
+                        }
+                      } else {
+                        let err106 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems/" + key12.replace(/~/g, "~0").replace(/\//g, "~1") + "/inode-ratio", schemaPath: "common.json#/$defs/size/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema84.type, parentSchema: schema84, data: data54 };
+                        vErrors === null ? vErrors = [err106] : vErrors.push(err106), errors++;
+                      }
+                    }
+                    if (data48["reverse-map"] !== void 0) {
+                      let data55 = data48["reverse-map"];
+                      if (typeof data55 != "boolean") {
+                        let err107 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems/" + key12.replace(/~/g, "~0").replace(/\//g, "~1") + "/reverse-map", schemaPath: "#/properties/volume-groups/additionalProperties/properties/file-systems/additionalProperties/properties/reverse-map/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema70.properties["volume-groups"].additionalProperties.properties["file-systems"].additionalProperties.properties["reverse-map"].type, parentSchema: schema70.properties["volume-groups"].additionalProperties.properties["file-systems"].additionalProperties.properties["reverse-map"], data: data55 };
+                        vErrors === null ? vErrors = [err107] : vErrors.push(err107), errors++;
                       }
                     }
                   } else {
-                    let err104 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems/" + key12.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/volume-groups/additionalProperties/properties/file-systems/additionalProperties/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema70.properties["volume-groups"].additionalProperties.properties["file-systems"].additionalProperties.type, parentSchema: schema70.properties["volume-groups"].additionalProperties.properties["file-systems"].additionalProperties, data: data44 };
-                    vErrors === null ? vErrors = [err104] : vErrors.push(err104), errors++;
+                    let err108 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems/" + key12.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/volume-groups/additionalProperties/properties/file-systems/additionalProperties/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema70.properties["volume-groups"].additionalProperties.properties["file-systems"].additionalProperties.type, parentSchema: schema70.properties["volume-groups"].additionalProperties.properties["file-systems"].additionalProperties, data: data48 };
+                    vErrors === null ? vErrors = [err108] : vErrors.push(err108), errors++;
                   }
                 }
               } else {
-                let err105 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems", schemaPath: "#/properties/volume-groups/additionalProperties/properties/file-systems/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema70.properties["volume-groups"].additionalProperties.properties["file-systems"].type, parentSchema: schema70.properties["volume-groups"].additionalProperties.properties["file-systems"], data: data43 };
-                vErrors === null ? vErrors = [err105] : vErrors.push(err105), errors++;
-              }
-            }
-            if (data36.team !== void 0) {
-              let data52 = data36.team;
-              if (typeof data52 == "string") {
-                if (!pattern11.test(data52)) {
-                  let err106 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/team", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema71, data: data52 };
-                  vErrors === null ? vErrors = [err106] : vErrors.push(err106), errors++;
-                }
-              } else {
-                let err107 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/team", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema71.type, parentSchema: schema71, data: data52 };
-                vErrors === null ? vErrors = [err107] : vErrors.push(err107), errors++;
-              }
-            }
-            if (data36.labels !== void 0 && (validate52(data36.labels, { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/labels", parentData: data36, parentDataProperty: "labels", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate52.errors : vErrors.concat(validate52.errors), errors = vErrors.length)), data36.formerly !== void 0) {
-              let data54 = data36.formerly;
-              if (typeof data54 == "string") {
-                if (!pattern11.test(data54)) {
-                  let err108 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/formerly", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema71, data: data54 };
-                  vErrors === null ? vErrors = [err108] : vErrors.push(err108), errors++;
-                }
-              } else {
-                let err109 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/formerly", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema71.type, parentSchema: schema71, data: data54 };
+                let err109 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems", schemaPath: "#/properties/volume-groups/additionalProperties/properties/file-systems/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema70.properties["volume-groups"].additionalProperties.properties["file-systems"].type, parentSchema: schema70.properties["volume-groups"].additionalProperties.properties["file-systems"], data: data47 };
                 vErrors === null ? vErrors = [err109] : vErrors.push(err109), errors++;
               }
             }
-            if (data36.existing !== void 0) {
-              let data55 = data36.existing;
-              if (typeof data55 != "boolean") {
-                let err110 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/existing", schemaPath: "#/properties/volume-groups/additionalProperties/properties/existing/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema70.properties["volume-groups"].additionalProperties.properties.existing.type, parentSchema: schema70.properties["volume-groups"].additionalProperties.properties.existing, data: data55 };
-                vErrors === null ? vErrors = [err110] : vErrors.push(err110), errors++;
+            if (data40.team !== void 0) {
+              let data56 = data40.team;
+              if (typeof data56 == "string") {
+                if (!pattern11.test(data56)) {
+                  let err110 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/team", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema71, data: data56 };
+                  vErrors === null ? vErrors = [err110] : vErrors.push(err110), errors++;
+                }
+              } else {
+                let err111 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/team", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema71.type, parentSchema: schema71, data: data56 };
+                vErrors === null ? vErrors = [err111] : vErrors.push(err111), errors++;
+              }
+            }
+            if (data40.labels !== void 0 && (validate52(data40.labels, { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/labels", parentData: data40, parentDataProperty: "labels", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate52.errors : vErrors.concat(validate52.errors), errors = vErrors.length)), data40.formerly !== void 0) {
+              let data58 = data40.formerly;
+              if (typeof data58 == "string") {
+                if (!pattern11.test(data58)) {
+                  let err112 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/formerly", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema71, data: data58 };
+                  vErrors === null ? vErrors = [err112] : vErrors.push(err112), errors++;
+                }
+              } else {
+                let err113 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/formerly", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema71.type, parentSchema: schema71, data: data58 };
+                vErrors === null ? vErrors = [err113] : vErrors.push(err113), errors++;
+              }
+            }
+            if (data40.existing !== void 0) {
+              let data59 = data40.existing;
+              if (typeof data59 != "boolean") {
+                let err114 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/existing", schemaPath: "#/properties/volume-groups/additionalProperties/properties/existing/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema70.properties["volume-groups"].additionalProperties.properties.existing.type, parentSchema: schema70.properties["volume-groups"].additionalProperties.properties.existing, data: data59 };
+                vErrors === null ? vErrors = [err114] : vErrors.push(err114), errors++;
               }
             }
           } else {
-            let err111 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/volume-groups/additionalProperties/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema70.properties["volume-groups"].additionalProperties.type, parentSchema: schema70.properties["volume-groups"].additionalProperties, data: data36 };
-            vErrors === null ? vErrors = [err111] : vErrors.push(err111), errors++;
+            let err115 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/volume-groups/additionalProperties/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema70.properties["volume-groups"].additionalProperties.type, parentSchema: schema70.properties["volume-groups"].additionalProperties, data: data40 };
+            vErrors === null ? vErrors = [err115] : vErrors.push(err115), errors++;
           }
         }
       } else {
-        let err112 = { instancePath: instancePath + "/volume-groups", schemaPath: "#/properties/volume-groups/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema70.properties["volume-groups"].type, parentSchema: schema70.properties["volume-groups"], data: data35 };
-        vErrors === null ? vErrors = [err112] : vErrors.push(err112), errors++;
+        let err116 = { instancePath: instancePath + "/volume-groups", schemaPath: "#/properties/volume-groups/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema70.properties["volume-groups"].type, parentSchema: schema70.properties["volume-groups"], data: data39 };
+        vErrors === null ? vErrors = [err116] : vErrors.push(err116), errors++;
       }
     }
     if (data.retired !== void 0) {
-      let data56 = data.retired;
-      if (Array.isArray(data56)) {
-        let len2 = data56.length;
+      let data60 = data.retired;
+      if (Array.isArray(data60)) {
+        let len2 = data60.length;
         for (let i2 = 0; i2 < len2; i2++) {
-          let data57 = data56[i2], _errs161 = errors, valid51 = !1, passing0 = null, _errs162 = errors;
-          if (data57 && typeof data57 == "object" && !Array.isArray(data57) && data57.volume === void 0) {
-            let err113 = { instancePath: instancePath + "/retired/" + i2, schemaPath: "#/properties/retired/items/oneOf/0/required", keyword: "required", params: { missingProperty: "volume" }, message: "must have required property 'volume'", schema: schema70.properties.retired.items.oneOf[0].required, parentSchema: schema70.properties.retired.items.oneOf[0], data: data57 };
-            vErrors === null ? vErrors = [err113] : vErrors.push(err113), errors++;
+          let data61 = data60[i2], _errs169 = errors, valid51 = !1, passing0 = null, _errs170 = errors;
+          if (data61 && typeof data61 == "object" && !Array.isArray(data61) && data61.volume === void 0) {
+            let err117 = { instancePath: instancePath + "/retired/" + i2, schemaPath: "#/properties/retired/items/oneOf/0/required", keyword: "required", params: { missingProperty: "volume" }, message: "must have required property 'volume'", schema: schema70.properties.retired.items.oneOf[0].required, parentSchema: schema70.properties.retired.items.oneOf[0], data: data61 };
+            vErrors === null ? vErrors = [err117] : vErrors.push(err117), errors++;
           }
-          var _valid0 = _errs162 === errors;
+          var _valid0 = _errs170 === errors;
           _valid0 && (valid51 = !0, passing0 = 0);
-          let _errs163 = errors;
-          if (data57 && typeof data57 == "object" && !Array.isArray(data57) && data57["file-system"] === void 0) {
-            let err114 = { instancePath: instancePath + "/retired/" + i2, schemaPath: "#/properties/retired/items/oneOf/1/required", keyword: "required", params: { missingProperty: "file-system" }, message: "must have required property 'file-system'", schema: schema70.properties.retired.items.oneOf[1].required, parentSchema: schema70.properties.retired.items.oneOf[1], data: data57 };
-            vErrors === null ? vErrors = [err114] : vErrors.push(err114), errors++;
+          let _errs171 = errors;
+          if (data61 && typeof data61 == "object" && !Array.isArray(data61) && data61["file-system"] === void 0) {
+            let err118 = { instancePath: instancePath + "/retired/" + i2, schemaPath: "#/properties/retired/items/oneOf/1/required", keyword: "required", params: { missingProperty: "file-system" }, message: "must have required property 'file-system'", schema: schema70.properties.retired.items.oneOf[1].required, parentSchema: schema70.properties.retired.items.oneOf[1], data: data61 };
+            vErrors === null ? vErrors = [err118] : vErrors.push(err118), errors++;
           }
-          var _valid0 = _errs163 === errors;
+          var _valid0 = _errs171 === errors;
           if (_valid0 && valid51 ? (valid51 = !1, passing0 = [passing0, 1]) : _valid0 && (valid51 = !0, passing0 = 1), valid51)
-            errors = _errs161, vErrors !== null && (_errs161 ? vErrors.length = _errs161 : vErrors = null);
+            errors = _errs169, vErrors !== null && (_errs169 ? vErrors.length = _errs169 : vErrors = null);
           else {
-            let err115 = { instancePath: instancePath + "/retired/" + i2, schemaPath: "#/properties/retired/items/oneOf", keyword: "oneOf", params: { passingSchemas: passing0 }, message: "must match exactly one schema in oneOf", schema: schema70.properties.retired.items.oneOf, parentSchema: schema70.properties.retired.items, data: data57 };
-            vErrors === null ? vErrors = [err115] : vErrors.push(err115), errors++;
+            let err119 = { instancePath: instancePath + "/retired/" + i2, schemaPath: "#/properties/retired/items/oneOf", keyword: "oneOf", params: { passingSchemas: passing0 }, message: "must match exactly one schema in oneOf", schema: schema70.properties.retired.items.oneOf, parentSchema: schema70.properties.retired.items, data: data61 };
+            vErrors === null ? vErrors = [err119] : vErrors.push(err119), errors++;
           }
-          if (data57 && typeof data57 == "object" && !Array.isArray(data57)) {
-            if (data57.on === void 0) {
-              let err116 = { instancePath: instancePath + "/retired/" + i2, schemaPath: "#/properties/retired/items/required", keyword: "required", params: { missingProperty: "on" }, message: "must have required property 'on'", schema: schema70.properties.retired.items.required, parentSchema: schema70.properties.retired.items, data: data57 };
-              vErrors === null ? vErrors = [err116] : vErrors.push(err116), errors++;
+          if (data61 && typeof data61 == "object" && !Array.isArray(data61)) {
+            if (data61.on === void 0) {
+              let err120 = { instancePath: instancePath + "/retired/" + i2, schemaPath: "#/properties/retired/items/required", keyword: "required", params: { missingProperty: "on" }, message: "must have required property 'on'", schema: schema70.properties.retired.items.required, parentSchema: schema70.properties.retired.items, data: data61 };
+              vErrors === null ? vErrors = [err120] : vErrors.push(err120), errors++;
             }
-            if (data57.reason === void 0) {
-              let err117 = { instancePath: instancePath + "/retired/" + i2, schemaPath: "#/properties/retired/items/required", keyword: "required", params: { missingProperty: "reason" }, message: "must have required property 'reason'", schema: schema70.properties.retired.items.required, parentSchema: schema70.properties.retired.items, data: data57 };
-              vErrors === null ? vErrors = [err117] : vErrors.push(err117), errors++;
+            if (data61.reason === void 0) {
+              let err121 = { instancePath: instancePath + "/retired/" + i2, schemaPath: "#/properties/retired/items/required", keyword: "required", params: { missingProperty: "reason" }, message: "must have required property 'reason'", schema: schema70.properties.retired.items.required, parentSchema: schema70.properties.retired.items, data: data61 };
+              vErrors === null ? vErrors = [err121] : vErrors.push(err121), errors++;
             }
-            for (let key14 in data57)
+            for (let key14 in data61)
               if (!(key14 === "volume" || key14 === "file-system" || key14 === "on" || key14 === "reason" || key14 === "backup" || key14 === "backed-up")) {
-                let err118 = { instancePath: instancePath + "/retired/" + i2, schemaPath: "#/properties/retired/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key14 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema70.properties.retired.items, data: data57 };
-                vErrors === null ? vErrors = [err118] : vErrors.push(err118), errors++;
-              }
-            if (data57.volume !== void 0) {
-              let data58 = data57.volume;
-              if (typeof data58 == "string") {
-                if (!pattern11.test(data58)) {
-                  let err119 = { instancePath: instancePath + "/retired/" + i2 + "/volume", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema71, data: data58 };
-                  vErrors === null ? vErrors = [err119] : vErrors.push(err119), errors++;
-                }
-              } else {
-                let err120 = { instancePath: instancePath + "/retired/" + i2 + "/volume", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema71.type, parentSchema: schema71, data: data58 };
-                vErrors === null ? vErrors = [err120] : vErrors.push(err120), errors++;
-              }
-            }
-            if (data57["file-system"] !== void 0) {
-              let data59 = data57["file-system"];
-              if (typeof data59 == "string") {
-                if (!pattern25.test(data59)) {
-                  let err121 = { instancePath: instancePath + "/retired/" + i2 + "/file-system", schemaPath: "common.json#/$defs/sentence/pattern", keyword: "pattern", params: { pattern: "\\S" }, message: 'must match pattern "\\S"', schema: "\\S", parentSchema: schema86, data: data59 };
-                  vErrors === null ? vErrors = [err121] : vErrors.push(err121), errors++;
-                }
-              } else {
-                let err122 = { instancePath: instancePath + "/retired/" + i2 + "/file-system", schemaPath: "common.json#/$defs/sentence/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema86.type, parentSchema: schema86, data: data59 };
+                let err122 = { instancePath: instancePath + "/retired/" + i2, schemaPath: "#/properties/retired/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key14 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema70.properties.retired.items, data: data61 };
                 vErrors === null ? vErrors = [err122] : vErrors.push(err122), errors++;
               }
-            }
-            if (data57.on !== void 0) {
-              let data60 = data57.on;
-              if (typeof data60 == "string") {
-                if (!pattern4.test(data60)) {
-                  let err123 = { instancePath: instancePath + "/retired/" + i2 + "/on", schemaPath: "common.json#/$defs/date/pattern", keyword: "pattern", params: { pattern: "^[0-9]{4}-[0-9]{2}-[0-9]{2}$" }, message: 'must match pattern "^[0-9]{4}-[0-9]{2}-[0-9]{2}$"', schema: "^[0-9]{4}-[0-9]{2}-[0-9]{2}$", parentSchema: schema33, data: data60 };
+            if (data61.volume !== void 0) {
+              let data62 = data61.volume;
+              if (typeof data62 == "string") {
+                if (!pattern11.test(data62)) {
+                  let err123 = { instancePath: instancePath + "/retired/" + i2 + "/volume", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema71, data: data62 };
                   vErrors === null ? vErrors = [err123] : vErrors.push(err123), errors++;
                 }
               } else {
-                let err124 = { instancePath: instancePath + "/retired/" + i2 + "/on", schemaPath: "common.json#/$defs/date/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema33.type, parentSchema: schema33, data: data60 };
+                let err124 = { instancePath: instancePath + "/retired/" + i2 + "/volume", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema71.type, parentSchema: schema71, data: data62 };
                 vErrors === null ? vErrors = [err124] : vErrors.push(err124), errors++;
               }
             }
-            if (data57.reason !== void 0) {
-              let data61 = data57.reason;
-              if (typeof data61 == "string") {
-                if (!pattern25.test(data61)) {
-                  let err125 = { instancePath: instancePath + "/retired/" + i2 + "/reason", schemaPath: "common.json#/$defs/sentence/pattern", keyword: "pattern", params: { pattern: "\\S" }, message: 'must match pattern "\\S"', schema: "\\S", parentSchema: schema86, data: data61 };
+            if (data61["file-system"] !== void 0) {
+              let data63 = data61["file-system"];
+              if (typeof data63 == "string") {
+                if (!pattern25.test(data63)) {
+                  let err125 = { instancePath: instancePath + "/retired/" + i2 + "/file-system", schemaPath: "common.json#/$defs/sentence/pattern", keyword: "pattern", params: { pattern: "\\S" }, message: 'must match pattern "\\S"', schema: "\\S", parentSchema: schema86, data: data63 };
                   vErrors === null ? vErrors = [err125] : vErrors.push(err125), errors++;
                 }
               } else {
-                let err126 = { instancePath: instancePath + "/retired/" + i2 + "/reason", schemaPath: "common.json#/$defs/sentence/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema86.type, parentSchema: schema86, data: data61 };
+                let err126 = { instancePath: instancePath + "/retired/" + i2 + "/file-system", schemaPath: "common.json#/$defs/sentence/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema86.type, parentSchema: schema86, data: data63 };
                 vErrors === null ? vErrors = [err126] : vErrors.push(err126), errors++;
               }
             }
-            if (data57.backup !== void 0) {
-              let data62 = data57.backup;
-              if (typeof data62 == "string") {
-                if (!pattern25.test(data62)) {
-                  let err127 = { instancePath: instancePath + "/retired/" + i2 + "/backup", schemaPath: "common.json#/$defs/sentence/pattern", keyword: "pattern", params: { pattern: "\\S" }, message: 'must match pattern "\\S"', schema: "\\S", parentSchema: schema86, data: data62 };
+            if (data61.on !== void 0) {
+              let data64 = data61.on;
+              if (typeof data64 == "string") {
+                if (!pattern4.test(data64)) {
+                  let err127 = { instancePath: instancePath + "/retired/" + i2 + "/on", schemaPath: "common.json#/$defs/date/pattern", keyword: "pattern", params: { pattern: "^[0-9]{4}-[0-9]{2}-[0-9]{2}$" }, message: 'must match pattern "^[0-9]{4}-[0-9]{2}-[0-9]{2}$"', schema: "^[0-9]{4}-[0-9]{2}-[0-9]{2}$", parentSchema: schema33, data: data64 };
                   vErrors === null ? vErrors = [err127] : vErrors.push(err127), errors++;
                 }
               } else {
-                let err128 = { instancePath: instancePath + "/retired/" + i2 + "/backup", schemaPath: "common.json#/$defs/sentence/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema86.type, parentSchema: schema86, data: data62 };
+                let err128 = { instancePath: instancePath + "/retired/" + i2 + "/on", schemaPath: "common.json#/$defs/date/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema33.type, parentSchema: schema33, data: data64 };
                 vErrors === null ? vErrors = [err128] : vErrors.push(err128), errors++;
               }
             }
-            if (data57["backed-up"] !== void 0) {
-              let data63 = data57["backed-up"];
-              if (typeof data63 == "string") {
-                if (!pattern4.test(data63)) {
-                  let err129 = { instancePath: instancePath + "/retired/" + i2 + "/backed-up", schemaPath: "common.json#/$defs/date/pattern", keyword: "pattern", params: { pattern: "^[0-9]{4}-[0-9]{2}-[0-9]{2}$" }, message: 'must match pattern "^[0-9]{4}-[0-9]{2}-[0-9]{2}$"', schema: "^[0-9]{4}-[0-9]{2}-[0-9]{2}$", parentSchema: schema33, data: data63 };
+            if (data61.reason !== void 0) {
+              let data65 = data61.reason;
+              if (typeof data65 == "string") {
+                if (!pattern25.test(data65)) {
+                  let err129 = { instancePath: instancePath + "/retired/" + i2 + "/reason", schemaPath: "common.json#/$defs/sentence/pattern", keyword: "pattern", params: { pattern: "\\S" }, message: 'must match pattern "\\S"', schema: "\\S", parentSchema: schema86, data: data65 };
                   vErrors === null ? vErrors = [err129] : vErrors.push(err129), errors++;
                 }
               } else {
-                let err130 = { instancePath: instancePath + "/retired/" + i2 + "/backed-up", schemaPath: "common.json#/$defs/date/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema33.type, parentSchema: schema33, data: data63 };
+                let err130 = { instancePath: instancePath + "/retired/" + i2 + "/reason", schemaPath: "common.json#/$defs/sentence/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema86.type, parentSchema: schema86, data: data65 };
                 vErrors === null ? vErrors = [err130] : vErrors.push(err130), errors++;
               }
             }
+            if (data61.backup !== void 0) {
+              let data66 = data61.backup;
+              if (typeof data66 == "string") {
+                if (!pattern25.test(data66)) {
+                  let err131 = { instancePath: instancePath + "/retired/" + i2 + "/backup", schemaPath: "common.json#/$defs/sentence/pattern", keyword: "pattern", params: { pattern: "\\S" }, message: 'must match pattern "\\S"', schema: "\\S", parentSchema: schema86, data: data66 };
+                  vErrors === null ? vErrors = [err131] : vErrors.push(err131), errors++;
+                }
+              } else {
+                let err132 = { instancePath: instancePath + "/retired/" + i2 + "/backup", schemaPath: "common.json#/$defs/sentence/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema86.type, parentSchema: schema86, data: data66 };
+                vErrors === null ? vErrors = [err132] : vErrors.push(err132), errors++;
+              }
+            }
+            if (data61["backed-up"] !== void 0) {
+              let data67 = data61["backed-up"];
+              if (typeof data67 == "string") {
+                if (!pattern4.test(data67)) {
+                  let err133 = { instancePath: instancePath + "/retired/" + i2 + "/backed-up", schemaPath: "common.json#/$defs/date/pattern", keyword: "pattern", params: { pattern: "^[0-9]{4}-[0-9]{2}-[0-9]{2}$" }, message: 'must match pattern "^[0-9]{4}-[0-9]{2}-[0-9]{2}$"', schema: "^[0-9]{4}-[0-9]{2}-[0-9]{2}$", parentSchema: schema33, data: data67 };
+                  vErrors === null ? vErrors = [err133] : vErrors.push(err133), errors++;
+                }
+              } else {
+                let err134 = { instancePath: instancePath + "/retired/" + i2 + "/backed-up", schemaPath: "common.json#/$defs/date/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema33.type, parentSchema: schema33, data: data67 };
+                vErrors === null ? vErrors = [err134] : vErrors.push(err134), errors++;
+              }
+            }
           } else {
-            let err131 = { instancePath: instancePath + "/retired/" + i2, schemaPath: "#/properties/retired/items/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema70.properties.retired.items.type, parentSchema: schema70.properties.retired.items, data: data57 };
-            vErrors === null ? vErrors = [err131] : vErrors.push(err131), errors++;
+            let err135 = { instancePath: instancePath + "/retired/" + i2, schemaPath: "#/properties/retired/items/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema70.properties.retired.items.type, parentSchema: schema70.properties.retired.items, data: data61 };
+            vErrors === null ? vErrors = [err135] : vErrors.push(err135), errors++;
           }
         }
       } else {
-        let err132 = { instancePath: instancePath + "/retired", schemaPath: "#/properties/retired/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema70.properties.retired.type, parentSchema: schema70.properties.retired, data: data56 };
-        vErrors === null ? vErrors = [err132] : vErrors.push(err132), errors++;
+        let err136 = { instancePath: instancePath + "/retired", schemaPath: "#/properties/retired/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema70.properties.retired.type, parentSchema: schema70.properties.retired, data: data60 };
+        vErrors === null ? vErrors = [err136] : vErrors.push(err136), errors++;
       }
     }
   } else {
-    let err133 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema70.type, parentSchema: schema70, data };
-    vErrors === null ? vErrors = [err133] : vErrors.push(err133), errors++;
+    let err137 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema70.type, parentSchema: schema70, data };
+    vErrors === null ? vErrors = [err137] : vErrors.push(err137), errors++;
   }
   return validate51.errors = vErrors, errors === 0;
 }
@@ -3573,7 +3601,7 @@ function validate67(data, { instancePath = "", parentData, parentDataProperty, r
   return validate67.errors = vErrors, errors === 0;
 }
 validate67.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var provider_survey = validate68, schema164 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "provider-survey.json", title: "ProviderSurveyFile", description: "What the provider's list shows to be there, at one time: what `ullage survey provider` keeps of it in surveys/provider.json.", type: "object", additionalProperties: !1, required: ["format", "at", "lists", "volumes", "servers"], properties: { format: { const: "ullage-provider-survey-1", description: "The version of this format." }, at: { $ref: "survey.json#/$defs/time", description: "When it was taken." }, lists: { type: "array", items: { type: "string", enum: ["volumes", "servers"] }, uniqueItems: !0, description: "What the list lists: of what it does not list nothing is said to be missing." }, volumes: { type: "array", description: "The volumes, by id, then by name.", items: { title: "ProviderVolume", type: "object", additionalProperties: !1, required: ["size"], description: "One volume.", properties: { id: { $ref: "survey.json#/$defs/text", description: "The provider's own identifier." }, name: { $ref: "survey.json#/$defs/text", description: "Its name there." }, size: { $ref: "survey.json#/$defs/bytes", description: "What is provisioned, and billed." }, tier: { $ref: "survey.json#/$defs/text", description: "Its tier, by your name for it where the settings tell it." }, site: { $ref: "survey.json#/$defs/text", description: "Its site, likewise." }, server: { $ref: "survey.json#/$defs/text", description: "The id or name of the server that it is attached to." }, boot: { type: "boolean", description: "Whether that server starts from it." } } } }, servers: { type: "array", description: "The servers, by id, then by name.", items: { title: "ProviderServer", type: "object", additionalProperties: !1, required: [], description: "One server.", properties: { id: { $ref: "survey.json#/$defs/text", description: "The provider's own identifier." }, name: { $ref: "survey.json#/$defs/text", description: "Its name there." }, site: { $ref: "survey.json#/$defs/text", description: "Its site, by your name for it where the settings tell it." }, type: { $ref: "survey.json#/$defs/text", description: "Its server type, likewise." }, power: { type: "string", enum: ["running", "stopped"], description: "Whether it runs." }, boot: { $ref: "survey.json#/$defs/text", description: "The id or name of the volume it starts from." } } } } } }, schema121 = { title: "SurveyText", type: "string", minLength: 1, maxLength: 255, pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$", description: "A name as the server has it, without control characters." }, schema124 = { title: "ByteCount", type: "string", pattern: "^(0|[1-9][0-9]{0,18})$", description: "A whole number of bytes." }, pattern55 = new RegExp("^[^\\u0000-\\u001f\\u007f-\\u009f]*$", "u"), pattern59 = new RegExp("^(0|[1-9][0-9]{0,18})$", "u"), func7 = require_ucs2length().default;
+var provider_survey = validate68, schema164 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "provider-survey.json", title: "ProviderSurveyFile", description: "What the provider's list shows to be there, at one time: what `ullage survey provider` keeps of it in surveys/provider.json.", type: "object", additionalProperties: !1, required: ["format", "at", "lists", "volumes", "servers"], properties: { format: { const: "ullage-provider-survey-1", description: "The version of this format." }, at: { $ref: "survey.json#/$defs/time", description: "When it was taken." }, lists: { type: "array", items: { type: "string", enum: ["volumes", "servers"] }, uniqueItems: !0, description: "What the list lists: of what it does not list nothing is said to be missing." }, volumes: { type: "array", description: "The volumes, by id, then by name.", items: { title: "ProviderVolume", type: "object", additionalProperties: !1, required: ["size"], description: "One volume.", properties: { id: { $ref: "survey.json#/$defs/text", description: "The provider's own identifier." }, name: { $ref: "survey.json#/$defs/text", description: "Its name there." }, size: { $ref: "survey.json#/$defs/bytes", description: "What is provisioned, and billed." }, tier: { $ref: "survey.json#/$defs/text", description: "Its tier, by your name for it where the settings tell it." }, site: { $ref: "survey.json#/$defs/text", description: "Its site, likewise." }, server: { $ref: "survey.json#/$defs/text", description: "The id or name of the server that it is attached to." }, boot: { type: "boolean", description: "Whether that server starts from it." } } } }, servers: { type: "array", description: "The servers, by id, then by name.", items: { title: "ProviderServer", type: "object", additionalProperties: !1, required: [], description: "One server.", properties: { id: { $ref: "survey.json#/$defs/text", description: "The provider's own identifier." }, name: { $ref: "survey.json#/$defs/text", description: "Its name there." }, site: { $ref: "survey.json#/$defs/text", description: "Its site, by your name for it where the settings tell it." }, type: { $ref: "survey.json#/$defs/text", description: "Its server type, likewise." }, power: { type: "string", enum: ["running", "stopped"], description: "Whether it runs." }, boot: { $ref: "survey.json#/$defs/text", description: "The id or name of the volume it starts from." } } } } } }, schema121 = { title: "SurveyText", type: "string", minLength: 1, maxLength: 255, pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$", description: "A name as the server has it, without control characters." }, schema124 = { title: "ByteCount", type: "string", pattern: "^(0|[1-9][0-9]{0,18})$", description: "A whole number of bytes." }, pattern55 = new RegExp("^[^\\u0000-\\u001f\\u007f-\\u009f]*$", "u"), pattern59 = new RegExp("^(0|[1-9][0-9]{0,18})$", "u"), func8 = require_ucs2length().default;
 function validate68(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate68.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
@@ -3676,11 +3704,11 @@ function validate68(data, { instancePath = "", parentData, parentDataProperty, r
             if (data5.id !== void 0) {
               let data6 = data5.id;
               if (typeof data6 == "string") {
-                if (func7(data6) > 255) {
+                if (func8(data6) > 255) {
                   let err15 = { instancePath: instancePath + "/volumes/" + i2 + "/id", schemaPath: "survey.json#/$defs/text/maxLength", keyword: "maxLength", params: { limit: 255 }, message: "must NOT have more than 255 characters", schema: 255, parentSchema: schema121, data: data6 };
                   vErrors === null ? vErrors = [err15] : vErrors.push(err15), errors++;
                 }
-                if (func7(data6) < 1) {
+                if (func8(data6) < 1) {
                   let err16 = { instancePath: instancePath + "/volumes/" + i2 + "/id", schemaPath: "survey.json#/$defs/text/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema121, data: data6 };
                   vErrors === null ? vErrors = [err16] : vErrors.push(err16), errors++;
                 }
@@ -3696,11 +3724,11 @@ function validate68(data, { instancePath = "", parentData, parentDataProperty, r
             if (data5.name !== void 0) {
               let data7 = data5.name;
               if (typeof data7 == "string") {
-                if (func7(data7) > 255) {
+                if (func8(data7) > 255) {
                   let err19 = { instancePath: instancePath + "/volumes/" + i2 + "/name", schemaPath: "survey.json#/$defs/text/maxLength", keyword: "maxLength", params: { limit: 255 }, message: "must NOT have more than 255 characters", schema: 255, parentSchema: schema121, data: data7 };
                   vErrors === null ? vErrors = [err19] : vErrors.push(err19), errors++;
                 }
-                if (func7(data7) < 1) {
+                if (func8(data7) < 1) {
                   let err20 = { instancePath: instancePath + "/volumes/" + i2 + "/name", schemaPath: "survey.json#/$defs/text/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema121, data: data7 };
                   vErrors === null ? vErrors = [err20] : vErrors.push(err20), errors++;
                 }
@@ -3728,11 +3756,11 @@ function validate68(data, { instancePath = "", parentData, parentDataProperty, r
             if (data5.tier !== void 0) {
               let data9 = data5.tier;
               if (typeof data9 == "string") {
-                if (func7(data9) > 255) {
+                if (func8(data9) > 255) {
                   let err25 = { instancePath: instancePath + "/volumes/" + i2 + "/tier", schemaPath: "survey.json#/$defs/text/maxLength", keyword: "maxLength", params: { limit: 255 }, message: "must NOT have more than 255 characters", schema: 255, parentSchema: schema121, data: data9 };
                   vErrors === null ? vErrors = [err25] : vErrors.push(err25), errors++;
                 }
-                if (func7(data9) < 1) {
+                if (func8(data9) < 1) {
                   let err26 = { instancePath: instancePath + "/volumes/" + i2 + "/tier", schemaPath: "survey.json#/$defs/text/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema121, data: data9 };
                   vErrors === null ? vErrors = [err26] : vErrors.push(err26), errors++;
                 }
@@ -3748,11 +3776,11 @@ function validate68(data, { instancePath = "", parentData, parentDataProperty, r
             if (data5.site !== void 0) {
               let data10 = data5.site;
               if (typeof data10 == "string") {
-                if (func7(data10) > 255) {
+                if (func8(data10) > 255) {
                   let err29 = { instancePath: instancePath + "/volumes/" + i2 + "/site", schemaPath: "survey.json#/$defs/text/maxLength", keyword: "maxLength", params: { limit: 255 }, message: "must NOT have more than 255 characters", schema: 255, parentSchema: schema121, data: data10 };
                   vErrors === null ? vErrors = [err29] : vErrors.push(err29), errors++;
                 }
-                if (func7(data10) < 1) {
+                if (func8(data10) < 1) {
                   let err30 = { instancePath: instancePath + "/volumes/" + i2 + "/site", schemaPath: "survey.json#/$defs/text/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema121, data: data10 };
                   vErrors === null ? vErrors = [err30] : vErrors.push(err30), errors++;
                 }
@@ -3768,11 +3796,11 @@ function validate68(data, { instancePath = "", parentData, parentDataProperty, r
             if (data5.server !== void 0) {
               let data11 = data5.server;
               if (typeof data11 == "string") {
-                if (func7(data11) > 255) {
+                if (func8(data11) > 255) {
                   let err33 = { instancePath: instancePath + "/volumes/" + i2 + "/server", schemaPath: "survey.json#/$defs/text/maxLength", keyword: "maxLength", params: { limit: 255 }, message: "must NOT have more than 255 characters", schema: 255, parentSchema: schema121, data: data11 };
                   vErrors === null ? vErrors = [err33] : vErrors.push(err33), errors++;
                 }
-                if (func7(data11) < 1) {
+                if (func8(data11) < 1) {
                   let err34 = { instancePath: instancePath + "/volumes/" + i2 + "/server", schemaPath: "survey.json#/$defs/text/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema121, data: data11 };
                   vErrors === null ? vErrors = [err34] : vErrors.push(err34), errors++;
                 }
@@ -3817,11 +3845,11 @@ function validate68(data, { instancePath = "", parentData, parentDataProperty, r
             if (data14.id !== void 0) {
               let data15 = data14.id;
               if (typeof data15 == "string") {
-                if (func7(data15) > 255) {
+                if (func8(data15) > 255) {
                   let err41 = { instancePath: instancePath + "/servers/" + i3 + "/id", schemaPath: "survey.json#/$defs/text/maxLength", keyword: "maxLength", params: { limit: 255 }, message: "must NOT have more than 255 characters", schema: 255, parentSchema: schema121, data: data15 };
                   vErrors === null ? vErrors = [err41] : vErrors.push(err41), errors++;
                 }
-                if (func7(data15) < 1) {
+                if (func8(data15) < 1) {
                   let err42 = { instancePath: instancePath + "/servers/" + i3 + "/id", schemaPath: "survey.json#/$defs/text/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema121, data: data15 };
                   vErrors === null ? vErrors = [err42] : vErrors.push(err42), errors++;
                 }
@@ -3837,11 +3865,11 @@ function validate68(data, { instancePath = "", parentData, parentDataProperty, r
             if (data14.name !== void 0) {
               let data16 = data14.name;
               if (typeof data16 == "string") {
-                if (func7(data16) > 255) {
+                if (func8(data16) > 255) {
                   let err45 = { instancePath: instancePath + "/servers/" + i3 + "/name", schemaPath: "survey.json#/$defs/text/maxLength", keyword: "maxLength", params: { limit: 255 }, message: "must NOT have more than 255 characters", schema: 255, parentSchema: schema121, data: data16 };
                   vErrors === null ? vErrors = [err45] : vErrors.push(err45), errors++;
                 }
-                if (func7(data16) < 1) {
+                if (func8(data16) < 1) {
                   let err46 = { instancePath: instancePath + "/servers/" + i3 + "/name", schemaPath: "survey.json#/$defs/text/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema121, data: data16 };
                   vErrors === null ? vErrors = [err46] : vErrors.push(err46), errors++;
                 }
@@ -3857,11 +3885,11 @@ function validate68(data, { instancePath = "", parentData, parentDataProperty, r
             if (data14.site !== void 0) {
               let data17 = data14.site;
               if (typeof data17 == "string") {
-                if (func7(data17) > 255) {
+                if (func8(data17) > 255) {
                   let err49 = { instancePath: instancePath + "/servers/" + i3 + "/site", schemaPath: "survey.json#/$defs/text/maxLength", keyword: "maxLength", params: { limit: 255 }, message: "must NOT have more than 255 characters", schema: 255, parentSchema: schema121, data: data17 };
                   vErrors === null ? vErrors = [err49] : vErrors.push(err49), errors++;
                 }
-                if (func7(data17) < 1) {
+                if (func8(data17) < 1) {
                   let err50 = { instancePath: instancePath + "/servers/" + i3 + "/site", schemaPath: "survey.json#/$defs/text/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema121, data: data17 };
                   vErrors === null ? vErrors = [err50] : vErrors.push(err50), errors++;
                 }
@@ -3877,11 +3905,11 @@ function validate68(data, { instancePath = "", parentData, parentDataProperty, r
             if (data14.type !== void 0) {
               let data18 = data14.type;
               if (typeof data18 == "string") {
-                if (func7(data18) > 255) {
+                if (func8(data18) > 255) {
                   let err53 = { instancePath: instancePath + "/servers/" + i3 + "/type", schemaPath: "survey.json#/$defs/text/maxLength", keyword: "maxLength", params: { limit: 255 }, message: "must NOT have more than 255 characters", schema: 255, parentSchema: schema121, data: data18 };
                   vErrors === null ? vErrors = [err53] : vErrors.push(err53), errors++;
                 }
-                if (func7(data18) < 1) {
+                if (func8(data18) < 1) {
                   let err54 = { instancePath: instancePath + "/servers/" + i3 + "/type", schemaPath: "survey.json#/$defs/text/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema121, data: data18 };
                   vErrors === null ? vErrors = [err54] : vErrors.push(err54), errors++;
                 }
@@ -3908,11 +3936,11 @@ function validate68(data, { instancePath = "", parentData, parentDataProperty, r
             if (data14.boot !== void 0) {
               let data20 = data14.boot;
               if (typeof data20 == "string") {
-                if (func7(data20) > 255) {
+                if (func8(data20) > 255) {
                   let err59 = { instancePath: instancePath + "/servers/" + i3 + "/boot", schemaPath: "survey.json#/$defs/text/maxLength", keyword: "maxLength", params: { limit: 255 }, message: "must NOT have more than 255 characters", schema: 255, parentSchema: schema121, data: data20 };
                   vErrors === null ? vErrors = [err59] : vErrors.push(err59), errors++;
                 }
-                if (func7(data20) < 1) {
+                if (func8(data20) < 1) {
                   let err60 = { instancePath: instancePath + "/servers/" + i3 + "/boot", schemaPath: "survey.json#/$defs/text/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema121, data: data20 };
                   vErrors === null ? vErrors = [err60] : vErrors.push(err60), errors++;
                 }
@@ -3942,7 +3970,7 @@ function validate68(data, { instancePath = "", parentData, parentDataProperty, r
   return validate68.errors = vErrors, errors === 0;
 }
 validate68.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var rule_pack = validate69, schema177 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "rule-pack.json", title: "RulePackFile", description: "A rule pack: rules with their parameters, limits and scope.", type: "object", additionalProperties: !1, properties: { use: { type: "array", items: { $ref: "common.json#/$defs/name" }, description: "Packs that ship with Ullage, by name; what follows adds to them or overrides them by name." }, rules: { type: "array", items: { $ref: "#/$defs/entry" }, description: "The rules of this pack." } }, $defs: { names: { type: "array", minItems: 1, items: { $ref: "common.json#/$defs/name" } }, scope: { title: "ScopeDeclaration", type: "object", additionalProperties: !1, description: "What the rule applies to; everything if left out. All keys given must match.", properties: { teams: { $ref: "#/$defs/names", description: "Only what belongs to one of these teams." }, sites: { $ref: "#/$defs/names", description: "Only what is at one of these sites." }, tiers: { $ref: "#/$defs/names", description: "Only volumes of one of these tiers." }, labels: { type: "object", propertyNames: { $ref: "common.json#/$defs/name" }, additionalProperties: { type: ["string", "array"], items: { type: "string" }, minItems: 1 }, description: "Only what has each of these labels, with the value or one of the values." } } }, entry: { title: "RuleEntry", type: "object", required: ["rule"], examples: [{ rule: "no-shrink" }], discriminator: { propertyName: "rule" }, oneOf: [{ title: "MaxMonthlySpendEntry", type: "object", description: "A team, a site, a label or the whole estate whose monthly cost is over its limit.", additionalProperties: !1, required: ["rule", "limit"], properties: { rule: { const: "max-monthly-spend", description: "A team, a site, a label or the whole estate whose monthly cost is over its limit." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, limit: { $ref: "common.json#/$defs/amount", description: "The highest total monthly cost of everything in scope. Exactly this amount is allowed." }, each: { type: "string", enum: ["team", "site"], description: "Applies the limit to each team, or each site, in scope separately instead of to their total." }, "warn-from": { type: "number", exclusiveMinimum: 0, maximum: 1, description: "The share of the limit from which a warning is given." }, from: { $ref: "common.json#/$defs/date", description: "The first day on which the limit applies." }, until: { $ref: "common.json#/$defs/date", description: "The last day on which the limit applies." } } }, { title: "SpendUnderALimitEntry", type: "object", description: "Monthly cost that no spend limit covers: of a team, or of no team at all.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "spend-under-a-limit", description: "Monthly cost that no spend limit covers: of a team, or of no team at all." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "MinimumHeadroomEntry", type: "object", description: "Less headroom than required in a site's quota, a server's attachment slots, a volume group or a file system; or a file system that, by its readings, will be full too soon.", additionalProperties: !1, required: ["rule", "of"], properties: { rule: { const: "minimum-headroom", description: "Less headroom than required in a site's quota, a server's attachment slots, a volume group or a file system; or a file system that, by its readings, will be full too soon." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, of: { type: "string", enum: ["quota", "attachment-slots", "volume-group", "file-system"], description: "The layer that must keep headroom. A file system is checked against its readings; without any, its share and size are not checked." }, share: { type: "number", minimum: 0, maximum: 1, description: "The smallest share of the capacity that must be free. Exactly this share is enough." }, size: { $ref: "common.json#/$defs/size", description: "The smallest size that must be free, at layers measured in bytes." }, count: { type: "integer", minimum: 0, description: "The smallest number of volumes or slots that must be free, at layers that are counted." }, days: { type: "integer", minimum: 1, description: "The smallest number of days, from the day of the judgement, until a file system may be full by its readings: what counts is the day by which 5 in 100 of the futures drawn from them are full, so that the rule errs early. Exactly this many are enough." } } }, { title: "NoShrinkEntry", type: "object", description: "A volume, a volume group or a file system made smaller in exact bytes: also across a rename, a change of unit, or a deletion and re-creation in its place.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "no-shrink", description: "A volume, a volume group or a file system made smaller in exact bytes: also across a rename, a change of unit, or a deletion and re-creation in its place." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "allow-file-systems": { type: "array", items: { type: "string", enum: ["ext2", "ext3", "ext4", "btrfs", "ntfs", "swap"] }, description: "The types of file system that may be made smaller, among those whose own tools can do it." } } }, { title: "BootVolumeStaysEntry", type: "object", description: "A boot volume detached, swapped, moved, deleted, added to a volume group or given a new file system while its server runs.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "boot-volume-stays", description: "A boot volume detached, swapped, moved, deleted, added to a volume group or given a new file system while its server runs." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "ExclusiveAttachmentEntry", type: "object", description: "One volume attached to several servers, unless it is shareable, within its tier's limit, and holds a cluster-aware file system.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "exclusive-attachment", description: "One volume attached to several servers, unless it is shareable, within its tier's limit, and holds a cluster-aware file system." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "GroupTravelsWholeEntry", type: "object", description: "A volume group with members on different servers, or with some members attached and some not.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "group-travels-whole", description: "A volume group with members on different servers, or with some members attached and some not." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "SameSiteEntry", type: "object", description: "A volume attached to a server at another site.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "same-site", description: "A volume attached to a server at another site." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "GrowthStepEntry", type: "object", description: "A volume made larger in one change by more than a set factor or a set size.", additionalProperties: !1, required: ["rule"], minProperties: 2, properties: { rule: { const: "growth-step", description: "A volume made larger in one change by more than a set factor or a set size." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, times: { type: "number", minimum: 1, description: "The largest factor by which a volume may grow in one change." }, by: { $ref: "common.json#/$defs/size", description: "The largest size by which a volume may grow in one change." } } }, { title: "DetachedVolumeOwnedEntry", type: "object", description: "A volume that no server uses and that is still billed, unattached or attached only to stopped servers that cost nothing, without an owner, a reason or a retention date, or kept past that date.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "detached-volume-owned", description: "A volume that no server uses and that is still billed, unattached or attached only to stopped servers that cost nothing, without an owner, a reason or a retention date, or kept past that date." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "at-most": { type: "integer", minimum: 1, description: "How many days ahead a retention date may be at most." }, grace: { type: "integer", minimum: 0, default: 0, description: "How many days past the retention date are tolerated." } } }, { title: "DeletionPreparedEntry", type: "object", description: "The deletion of a volume that is attached on main, is protected, is to be kept longer, or leaves no record of its reason and of a recent enough backup; likewise a move to another site, and a file system deleted or reformatted on volumes that stay. Warns when a volume joins a group, or gets its first file system, and may already hold data.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "deletion-prepared", description: "The deletion of a volume that is attached on main, is protected, is to be kept longer, or leaves no record of its reason and of a recent enough backup; likewise a move to another site, and a file system deleted or reformatted on volumes that stay. Warns when a volume joins a group, or gets its first file system, and may already hold data." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "backup-within": { type: "integer", minimum: 0, description: "The greatest age, in days, of the backup on record on the day of the judgement; if left out, no backup is required." }, "attached-allowed": { type: "boolean", default: !1, description: "Whether a volume that is still attached on main may be deleted." } } }, { title: "DestructiveChangesFewEntry", type: "object", description: "More than a set number of changes in one branch that cannot be undone.", additionalProperties: !1, required: ["rule", "at-most"], properties: { rule: { const: "destructive-changes-few", description: "More than a set number of changes in one branch that cannot be undone." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "at-most": { type: "integer", minimum: 0, description: "How many volumes, groups and file systems one branch may delete, shrink or reformat. Exactly this many are allowed; what is lost together with its volume or group counts once." } } }, { title: "FreezeEntry", type: "object", description: "Changes that cannot be undone, or any changes, within a freeze period.", additionalProperties: !1, required: ["rule"], minProperties: 2, properties: { rule: { const: "freeze", description: "Changes that cannot be undone, or any changes, within a freeze period." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, from: { $ref: "common.json#/$defs/date", description: "The first day of the freeze." }, until: { $ref: "common.json#/$defs/date", description: "The last day of the freeze." }, "all-changes": { type: "boolean", default: !1, description: "Whether every change of storage is refused, not only those that cannot be undone." }, reason: { $ref: "common.json#/$defs/sentence", description: "Why there is a freeze; shown with each finding." } } }, { title: "GrowthFollowedThroughEntry", type: "object", description: "Provisioned capacity that is left unallocated: a volume group with too much allocated to no file system, an attached volume in no group and without a file system, a file system smaller than the volume under it.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "growth-followed-through", description: "Provisioned capacity that is left unallocated: a volume group with too much allocated to no file system, an attached volume in no group and without a file system, a file system smaller than the volume under it." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; warning if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "idle-share": { type: "number", minimum: 0, maximum: 1, default: 0.25, description: "The largest share of the provisioned capacity of a volume group that may be unallocated. Exactly this share is allowed." }, "idle-size": { $ref: "common.json#/$defs/size", default: "1 GiB", description: "The size that may be unallocated at any one place, for a partition table, a group's metadata or a last extent. Exactly this size is allowed." } } }, { title: "NamingEntry", type: "object", description: "A name of a server, a volume, a volume group or a mount point that breaks the estate's pattern.", additionalProperties: !1, required: ["rule"], minProperties: 2, properties: { rule: { const: "naming", description: "A name of a server, a volume, a volume group or a mount point that breaks the estate's pattern." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, server: { type: "string", minLength: 1, description: "The pattern (RE2) that a server's name must match from end to end." }, volume: { type: "string", minLength: 1, description: "The pattern (RE2) that a volume's name must match from end to end." }, "volume-group": { type: "string", minLength: 1, description: "The pattern (RE2) that a volume group's name must match from end to end." }, mount: { type: "string", minLength: 1, description: "The pattern (RE2) that the mount point of a file system must match from end to end." } } }, { title: "NoStaleRenameEntry", type: "object", description: "An old name under formerly: that another thing has taken up since.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "no-stale-rename", description: "An old name under formerly: that another thing has taken up since." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; warning if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "ShapeEntry", type: "object", description: "Whatever does not match a JSON Schema of your own: a rule without code, for one kind of thing or for changes.", additionalProperties: !1, required: ["rule", "schema", "of"], properties: { rule: { const: "shape", description: "Whatever does not match a JSON Schema of your own: a rule without code, for one kind of thing or for changes." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, of: { type: "string", enum: ["server", "volume", "volume-group", "file-system", "change"], description: "What is checked against the schema, each by itself." }, kinds: { type: "array", minItems: 1, items: { type: "string", enum: ["server-created", "server-renamed", "server-changed-id", "server-changed-team", "server-moved-site", "server-changed-type", "server-started", "server-stopped", "boot-swapped", "server-edited", "server-deleted", "volume-created", "volume-re-created", "volume-renamed", "volume-changed-id", "volume-changed-team", "volume-moved-site", "volume-moved-tier", "volume-grown", "volume-shrunk", "volume-unprotected", "volume-edited", "handed-over", "detached", "attached", "volume-deleted", "group-created", "group-renamed", "member-left", "member-joined", "group-edited", "group-deleted", "file-system-created", "file-system-remounted", "file-system-edited", "file-system-remade", "file-system-grown", "file-system-shrunk", "file-system-deleted"] }, description: "Only changes of these kinds; all kinds if left out. Only with of: change." }, schema: { type: "object", description: "A JSON Schema (2020-12) that each must satisfy. It sees the keys of the estate files, sizes as numbers under size-gib, and servers, volumes or volume-group for what it is attached to or part of; for a change: change, subject, before and after. Patterns are RE2; $ref stays within the schema." }, message: { $ref: "common.json#/$defs/sentence", description: "The beginning of the message about what does not match." } } }, { title: "TierBoundsEntry", type: "object", description: "A volume whose size its tier does not offer, or a server that needs more IOPS than its volumes' tiers provide.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "tier-bounds", description: "A volume whose size its tier does not offer, or a server that needs more IOPS than its volumes' tiers provide." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "PolicyApartEntry", type: "object", description: "A looser policy and a change of storage in one branch.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "policy-apart", description: "A looser policy and a change of storage in one branch." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }] } } }, schema179 = { title: "RuleEntry", type: "object", required: ["rule"], examples: [{ rule: "no-shrink" }], discriminator: { propertyName: "rule" }, oneOf: [{ title: "MaxMonthlySpendEntry", type: "object", description: "A team, a site, a label or the whole estate whose monthly cost is over its limit.", additionalProperties: !1, required: ["rule", "limit"], properties: { rule: { const: "max-monthly-spend", description: "A team, a site, a label or the whole estate whose monthly cost is over its limit." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, limit: { $ref: "common.json#/$defs/amount", description: "The highest total monthly cost of everything in scope. Exactly this amount is allowed." }, each: { type: "string", enum: ["team", "site"], description: "Applies the limit to each team, or each site, in scope separately instead of to their total." }, "warn-from": { type: "number", exclusiveMinimum: 0, maximum: 1, description: "The share of the limit from which a warning is given." }, from: { $ref: "common.json#/$defs/date", description: "The first day on which the limit applies." }, until: { $ref: "common.json#/$defs/date", description: "The last day on which the limit applies." } } }, { title: "SpendUnderALimitEntry", type: "object", description: "Monthly cost that no spend limit covers: of a team, or of no team at all.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "spend-under-a-limit", description: "Monthly cost that no spend limit covers: of a team, or of no team at all." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "MinimumHeadroomEntry", type: "object", description: "Less headroom than required in a site's quota, a server's attachment slots, a volume group or a file system; or a file system that, by its readings, will be full too soon.", additionalProperties: !1, required: ["rule", "of"], properties: { rule: { const: "minimum-headroom", description: "Less headroom than required in a site's quota, a server's attachment slots, a volume group or a file system; or a file system that, by its readings, will be full too soon." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, of: { type: "string", enum: ["quota", "attachment-slots", "volume-group", "file-system"], description: "The layer that must keep headroom. A file system is checked against its readings; without any, its share and size are not checked." }, share: { type: "number", minimum: 0, maximum: 1, description: "The smallest share of the capacity that must be free. Exactly this share is enough." }, size: { $ref: "common.json#/$defs/size", description: "The smallest size that must be free, at layers measured in bytes." }, count: { type: "integer", minimum: 0, description: "The smallest number of volumes or slots that must be free, at layers that are counted." }, days: { type: "integer", minimum: 1, description: "The smallest number of days, from the day of the judgement, until a file system may be full by its readings: what counts is the day by which 5 in 100 of the futures drawn from them are full, so that the rule errs early. Exactly this many are enough." } } }, { title: "NoShrinkEntry", type: "object", description: "A volume, a volume group or a file system made smaller in exact bytes: also across a rename, a change of unit, or a deletion and re-creation in its place.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "no-shrink", description: "A volume, a volume group or a file system made smaller in exact bytes: also across a rename, a change of unit, or a deletion and re-creation in its place." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "allow-file-systems": { type: "array", items: { type: "string", enum: ["ext2", "ext3", "ext4", "btrfs", "ntfs", "swap"] }, description: "The types of file system that may be made smaller, among those whose own tools can do it." } } }, { title: "BootVolumeStaysEntry", type: "object", description: "A boot volume detached, swapped, moved, deleted, added to a volume group or given a new file system while its server runs.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "boot-volume-stays", description: "A boot volume detached, swapped, moved, deleted, added to a volume group or given a new file system while its server runs." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "ExclusiveAttachmentEntry", type: "object", description: "One volume attached to several servers, unless it is shareable, within its tier's limit, and holds a cluster-aware file system.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "exclusive-attachment", description: "One volume attached to several servers, unless it is shareable, within its tier's limit, and holds a cluster-aware file system." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "GroupTravelsWholeEntry", type: "object", description: "A volume group with members on different servers, or with some members attached and some not.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "group-travels-whole", description: "A volume group with members on different servers, or with some members attached and some not." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "SameSiteEntry", type: "object", description: "A volume attached to a server at another site.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "same-site", description: "A volume attached to a server at another site." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "GrowthStepEntry", type: "object", description: "A volume made larger in one change by more than a set factor or a set size.", additionalProperties: !1, required: ["rule"], minProperties: 2, properties: { rule: { const: "growth-step", description: "A volume made larger in one change by more than a set factor or a set size." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, times: { type: "number", minimum: 1, description: "The largest factor by which a volume may grow in one change." }, by: { $ref: "common.json#/$defs/size", description: "The largest size by which a volume may grow in one change." } } }, { title: "DetachedVolumeOwnedEntry", type: "object", description: "A volume that no server uses and that is still billed, unattached or attached only to stopped servers that cost nothing, without an owner, a reason or a retention date, or kept past that date.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "detached-volume-owned", description: "A volume that no server uses and that is still billed, unattached or attached only to stopped servers that cost nothing, without an owner, a reason or a retention date, or kept past that date." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "at-most": { type: "integer", minimum: 1, description: "How many days ahead a retention date may be at most." }, grace: { type: "integer", minimum: 0, default: 0, description: "How many days past the retention date are tolerated." } } }, { title: "DeletionPreparedEntry", type: "object", description: "The deletion of a volume that is attached on main, is protected, is to be kept longer, or leaves no record of its reason and of a recent enough backup; likewise a move to another site, and a file system deleted or reformatted on volumes that stay. Warns when a volume joins a group, or gets its first file system, and may already hold data.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "deletion-prepared", description: "The deletion of a volume that is attached on main, is protected, is to be kept longer, or leaves no record of its reason and of a recent enough backup; likewise a move to another site, and a file system deleted or reformatted on volumes that stay. Warns when a volume joins a group, or gets its first file system, and may already hold data." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "backup-within": { type: "integer", minimum: 0, description: "The greatest age, in days, of the backup on record on the day of the judgement; if left out, no backup is required." }, "attached-allowed": { type: "boolean", default: !1, description: "Whether a volume that is still attached on main may be deleted." } } }, { title: "DestructiveChangesFewEntry", type: "object", description: "More than a set number of changes in one branch that cannot be undone.", additionalProperties: !1, required: ["rule", "at-most"], properties: { rule: { const: "destructive-changes-few", description: "More than a set number of changes in one branch that cannot be undone." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "at-most": { type: "integer", minimum: 0, description: "How many volumes, groups and file systems one branch may delete, shrink or reformat. Exactly this many are allowed; what is lost together with its volume or group counts once." } } }, { title: "FreezeEntry", type: "object", description: "Changes that cannot be undone, or any changes, within a freeze period.", additionalProperties: !1, required: ["rule"], minProperties: 2, properties: { rule: { const: "freeze", description: "Changes that cannot be undone, or any changes, within a freeze period." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, from: { $ref: "common.json#/$defs/date", description: "The first day of the freeze." }, until: { $ref: "common.json#/$defs/date", description: "The last day of the freeze." }, "all-changes": { type: "boolean", default: !1, description: "Whether every change of storage is refused, not only those that cannot be undone." }, reason: { $ref: "common.json#/$defs/sentence", description: "Why there is a freeze; shown with each finding." } } }, { title: "GrowthFollowedThroughEntry", type: "object", description: "Provisioned capacity that is left unallocated: a volume group with too much allocated to no file system, an attached volume in no group and without a file system, a file system smaller than the volume under it.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "growth-followed-through", description: "Provisioned capacity that is left unallocated: a volume group with too much allocated to no file system, an attached volume in no group and without a file system, a file system smaller than the volume under it." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; warning if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "idle-share": { type: "number", minimum: 0, maximum: 1, default: 0.25, description: "The largest share of the provisioned capacity of a volume group that may be unallocated. Exactly this share is allowed." }, "idle-size": { $ref: "common.json#/$defs/size", default: "1 GiB", description: "The size that may be unallocated at any one place, for a partition table, a group's metadata or a last extent. Exactly this size is allowed." } } }, { title: "NamingEntry", type: "object", description: "A name of a server, a volume, a volume group or a mount point that breaks the estate's pattern.", additionalProperties: !1, required: ["rule"], minProperties: 2, properties: { rule: { const: "naming", description: "A name of a server, a volume, a volume group or a mount point that breaks the estate's pattern." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, server: { type: "string", minLength: 1, description: "The pattern (RE2) that a server's name must match from end to end." }, volume: { type: "string", minLength: 1, description: "The pattern (RE2) that a volume's name must match from end to end." }, "volume-group": { type: "string", minLength: 1, description: "The pattern (RE2) that a volume group's name must match from end to end." }, mount: { type: "string", minLength: 1, description: "The pattern (RE2) that the mount point of a file system must match from end to end." } } }, { title: "NoStaleRenameEntry", type: "object", description: "An old name under formerly: that another thing has taken up since.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "no-stale-rename", description: "An old name under formerly: that another thing has taken up since." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; warning if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "ShapeEntry", type: "object", description: "Whatever does not match a JSON Schema of your own: a rule without code, for one kind of thing or for changes.", additionalProperties: !1, required: ["rule", "schema", "of"], properties: { rule: { const: "shape", description: "Whatever does not match a JSON Schema of your own: a rule without code, for one kind of thing or for changes." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, of: { type: "string", enum: ["server", "volume", "volume-group", "file-system", "change"], description: "What is checked against the schema, each by itself." }, kinds: { type: "array", minItems: 1, items: { type: "string", enum: ["server-created", "server-renamed", "server-changed-id", "server-changed-team", "server-moved-site", "server-changed-type", "server-started", "server-stopped", "boot-swapped", "server-edited", "server-deleted", "volume-created", "volume-re-created", "volume-renamed", "volume-changed-id", "volume-changed-team", "volume-moved-site", "volume-moved-tier", "volume-grown", "volume-shrunk", "volume-unprotected", "volume-edited", "handed-over", "detached", "attached", "volume-deleted", "group-created", "group-renamed", "member-left", "member-joined", "group-edited", "group-deleted", "file-system-created", "file-system-remounted", "file-system-edited", "file-system-remade", "file-system-grown", "file-system-shrunk", "file-system-deleted"] }, description: "Only changes of these kinds; all kinds if left out. Only with of: change." }, schema: { type: "object", description: "A JSON Schema (2020-12) that each must satisfy. It sees the keys of the estate files, sizes as numbers under size-gib, and servers, volumes or volume-group for what it is attached to or part of; for a change: change, subject, before and after. Patterns are RE2; $ref stays within the schema." }, message: { $ref: "common.json#/$defs/sentence", description: "The beginning of the message about what does not match." } } }, { title: "TierBoundsEntry", type: "object", description: "A volume whose size its tier does not offer, or a server that needs more IOPS than its volumes' tiers provide.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "tier-bounds", description: "A volume whose size its tier does not offer, or a server that needs more IOPS than its volumes' tiers provide." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "PolicyApartEntry", type: "object", description: "A looser policy and a change of storage in one branch.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "policy-apart", description: "A looser policy and a change of storage in one branch." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }] }, schema181 = { title: "ScopeDeclaration", type: "object", additionalProperties: !1, description: "What the rule applies to; everything if left out. All keys given must match.", properties: { teams: { $ref: "#/$defs/names", description: "Only what belongs to one of these teams." }, sites: { $ref: "#/$defs/names", description: "Only what is at one of these sites." }, tiers: { $ref: "#/$defs/names", description: "Only volumes of one of these tiers." }, labels: { type: "object", propertyNames: { $ref: "common.json#/$defs/name" }, additionalProperties: { type: ["string", "array"], items: { type: "string" }, minItems: 1 }, description: "Only what has each of these labels, with the value or one of the values." } } }, schema182 = { type: "array", minItems: 1, items: { $ref: "common.json#/$defs/name" } };
+var rule_pack = validate69, schema177 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "rule-pack.json", title: "RulePackFile", description: "A rule pack: rules with their parameters, limits and scope.", type: "object", additionalProperties: !1, properties: { use: { type: "array", items: { $ref: "common.json#/$defs/name" }, description: "Packs that ship with Ullage, by name; what follows adds to them or overrides them by name." }, rules: { type: "array", items: { $ref: "#/$defs/entry" }, description: "The rules of this pack." } }, $defs: { names: { type: "array", minItems: 1, items: { $ref: "common.json#/$defs/name" } }, scope: { title: "ScopeDeclaration", type: "object", additionalProperties: !1, description: "What the rule applies to; everything if left out. All keys given must match.", properties: { teams: { $ref: "#/$defs/names", description: "Only what belongs to one of these teams." }, sites: { $ref: "#/$defs/names", description: "Only what is at one of these sites." }, tiers: { $ref: "#/$defs/names", description: "Only volumes of one of these tiers." }, labels: { type: "object", propertyNames: { $ref: "common.json#/$defs/name" }, additionalProperties: { type: ["string", "array"], items: { type: "string" }, minItems: 1 }, description: "Only what has each of these labels, with the value or one of the values." } } }, entry: { title: "RuleEntry", type: "object", required: ["rule"], examples: [{ rule: "no-shrink" }], discriminator: { propertyName: "rule" }, oneOf: [{ title: "MaxMonthlySpendEntry", type: "object", description: "A team, a site, a label or the whole estate whose monthly cost is over its limit.", additionalProperties: !1, required: ["rule", "limit"], properties: { rule: { const: "max-monthly-spend", description: "A team, a site, a label or the whole estate whose monthly cost is over its limit." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, limit: { $ref: "common.json#/$defs/amount", description: "The highest total monthly cost of everything in scope. Exactly this amount is allowed." }, each: { type: "string", enum: ["team", "site"], description: "Applies the limit to each team, or each site, in scope separately instead of to their total." }, "warn-from": { type: "number", exclusiveMinimum: 0, maximum: 1, description: "The share of the limit from which a warning is given." }, from: { $ref: "common.json#/$defs/date", description: "The first day on which the limit applies." }, until: { $ref: "common.json#/$defs/date", description: "The last day on which the limit applies." } } }, { title: "SpendUnderALimitEntry", type: "object", description: "Monthly cost that no spend limit covers: of a team, or of no team at all.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "spend-under-a-limit", description: "Monthly cost that no spend limit covers: of a team, or of no team at all." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "MinimumHeadroomEntry", type: "object", description: "Less headroom than required in a site's quota, a server's attachment slots, a volume group or a file system; or a file system that, by its readings, will be full too soon.", additionalProperties: !1, required: ["rule", "of"], properties: { rule: { const: "minimum-headroom", description: "Less headroom than required in a site's quota, a server's attachment slots, a volume group or a file system; or a file system that, by its readings, will be full too soon." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, of: { type: "string", enum: ["quota", "attachment-slots", "volume-group", "file-system"], description: "The layer that must keep headroom. A file system is checked against its readings; without any, its share and size are not checked." }, share: { type: "number", minimum: 0, maximum: 1, description: "The smallest share of the capacity that must be free. Exactly this share is enough." }, size: { $ref: "common.json#/$defs/size", description: "The smallest size that must be free, at layers measured in bytes." }, count: { type: "integer", minimum: 0, description: "The smallest number of volumes or slots that must be free, at layers that are counted." }, days: { type: "integer", minimum: 1, description: "The smallest number of days, from the day of the judgement, until a file system may be full by its readings: what counts is the day by which 5 in 100 of the futures drawn from them are full, so that the rule errs early. Exactly this many are enough." } } }, { title: "NoShrinkEntry", type: "object", description: "A volume, a volume group or a file system made smaller in exact bytes: also across a rename, a change of unit, or a deletion and re-creation in its place.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "no-shrink", description: "A volume, a volume group or a file system made smaller in exact bytes: also across a rename, a change of unit, or a deletion and re-creation in its place." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "allow-file-systems": { type: "array", items: { type: "string", enum: ["ext2", "ext3", "ext4", "btrfs", "ntfs", "swap"] }, description: "The types of file system that may be made smaller, among those whose own tools can do it." } } }, { title: "BootVolumeStaysEntry", type: "object", description: "A boot volume detached, swapped, moved, deleted, added to a volume group or given a new file system while its server runs.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "boot-volume-stays", description: "A boot volume detached, swapped, moved, deleted, added to a volume group or given a new file system while its server runs." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "ExclusiveAttachmentEntry", type: "object", description: "One volume attached to several servers, unless it is shareable, within its tier's limit, and holds a cluster-aware file system.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "exclusive-attachment", description: "One volume attached to several servers, unless it is shareable, within its tier's limit, and holds a cluster-aware file system." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "GroupTravelsWholeEntry", type: "object", description: "A volume group with members on different servers, or with some members attached and some not.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "group-travels-whole", description: "A volume group with members on different servers, or with some members attached and some not." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "SameSiteEntry", type: "object", description: "A volume attached to a server at another site.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "same-site", description: "A volume attached to a server at another site." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "GrowthStepEntry", type: "object", description: "A volume made larger in one change by more than a set factor or a set size.", additionalProperties: !1, required: ["rule"], minProperties: 2, properties: { rule: { const: "growth-step", description: "A volume made larger in one change by more than a set factor or a set size." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, times: { type: "number", minimum: 1, description: "The largest factor by which a volume may grow in one change." }, by: { $ref: "common.json#/$defs/size", description: "The largest size by which a volume may grow in one change." } } }, { title: "DetachedVolumeOwnedEntry", type: "object", description: "A volume that no server uses and that is still billed, unattached or attached only to stopped servers that cost nothing, without an owner, a reason or a retention date, or kept past that date.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "detached-volume-owned", description: "A volume that no server uses and that is still billed, unattached or attached only to stopped servers that cost nothing, without an owner, a reason or a retention date, or kept past that date." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "at-most": { type: "integer", minimum: 1, description: "How many days ahead a retention date may be at most." }, grace: { type: "integer", minimum: 0, default: 0, description: "How many days past the retention date are tolerated." } } }, { title: "DeletionPreparedEntry", type: "object", description: "The deletion of a volume that is attached on main, is protected, is to be kept longer, or leaves no record of its reason and of a recent enough backup; likewise a move to another site, and a file system deleted or reformatted on volumes that stay. Warns when a volume joins a group, or gets its first file system, and may already hold data.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "deletion-prepared", description: "The deletion of a volume that is attached on main, is protected, is to be kept longer, or leaves no record of its reason and of a recent enough backup; likewise a move to another site, and a file system deleted or reformatted on volumes that stay. Warns when a volume joins a group, or gets its first file system, and may already hold data." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "backup-within": { type: "integer", minimum: 0, description: "The greatest age, in days, of the backup on record on the day of the judgement; if left out, no backup is required." }, "attached-allowed": { type: "boolean", default: !1, description: "Whether a volume that is still attached on main may be deleted." } } }, { title: "DestructiveChangesFewEntry", type: "object", description: "More than a set number of changes in one branch that cannot be undone.", additionalProperties: !1, required: ["rule", "at-most"], properties: { rule: { const: "destructive-changes-few", description: "More than a set number of changes in one branch that cannot be undone." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "at-most": { type: "integer", minimum: 0, description: "How many volumes, groups and file systems one branch may delete, shrink or reformat. Exactly this many are allowed; what is lost together with its volume or group counts once." } } }, { title: "FreezeEntry", type: "object", description: "Changes that cannot be undone, or any changes, within a freeze period.", additionalProperties: !1, required: ["rule"], minProperties: 2, properties: { rule: { const: "freeze", description: "Changes that cannot be undone, or any changes, within a freeze period." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, from: { $ref: "common.json#/$defs/date", description: "The first day of the freeze." }, until: { $ref: "common.json#/$defs/date", description: "The last day of the freeze." }, "all-changes": { type: "boolean", default: !1, description: "Whether every change of storage is refused, not only those that cannot be undone." }, reason: { $ref: "common.json#/$defs/sentence", description: "Why there is a freeze; shown with each finding." } } }, { title: "GrowthFollowedThroughEntry", type: "object", description: "Provisioned capacity that is left unallocated: a volume group with too much allocated to no file system, an attached volume in no group and without a file system, a file system smaller than the volume under it.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "growth-followed-through", description: "Provisioned capacity that is left unallocated: a volume group with too much allocated to no file system, an attached volume in no group and without a file system, a file system smaller than the volume under it." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; warning if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "idle-share": { type: "number", minimum: 0, maximum: 1, default: 0.25, description: "The largest share of the provisioned capacity of a volume group that may be unallocated. Exactly this share is allowed." }, "idle-size": { $ref: "common.json#/$defs/size", default: "1 GiB", description: "The size that may be unallocated at any one place, for a partition table, a group's metadata or a last extent. Exactly this size is allowed." } } }, { title: "NamingEntry", type: "object", description: "A name of a server, a volume, a volume group or a mount point that breaks the estate's pattern.", additionalProperties: !1, required: ["rule"], minProperties: 2, properties: { rule: { const: "naming", description: "A name of a server, a volume, a volume group or a mount point that breaks the estate's pattern." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, server: { type: "string", minLength: 1, description: "The pattern (RE2) that a server's name must match from end to end." }, volume: { type: "string", minLength: 1, description: "The pattern (RE2) that a volume's name must match from end to end." }, "volume-group": { type: "string", minLength: 1, description: "The pattern (RE2) that a volume group's name must match from end to end." }, mount: { type: "string", minLength: 1, description: "The pattern (RE2) that the mount point of a file system must match from end to end." } } }, { title: "NoStaleRenameEntry", type: "object", description: "An old name under formerly: that another thing has taken up since.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "no-stale-rename", description: "An old name under formerly: that another thing has taken up since." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; warning if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "ShapeEntry", type: "object", description: "Whatever does not match a JSON Schema of your own: a rule without code, for one kind of thing or for changes.", additionalProperties: !1, required: ["rule", "schema", "of"], properties: { rule: { const: "shape", description: "Whatever does not match a JSON Schema of your own: a rule without code, for one kind of thing or for changes." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, of: { type: "string", enum: ["server", "volume", "volume-group", "file-system", "change"], description: "What is checked against the schema, each by itself." }, kinds: { type: "array", minItems: 1, items: { type: "string", enum: ["server-created", "server-adopted", "server-renamed", "server-changed-id", "server-changed-team", "server-moved-site", "server-changed-type", "server-started", "server-stopped", "boot-swapped", "server-edited", "server-deleted", "volume-created", "volume-adopted", "volume-re-created", "volume-renamed", "volume-changed-id", "volume-changed-team", "volume-moved-site", "volume-moved-tier", "volume-grown", "volume-shrunk", "volume-unprotected", "volume-edited", "handed-over", "detached", "attached", "attachment-adopted", "volume-deleted", "group-created", "group-adopted", "group-renamed", "member-left", "member-joined", "member-adopted", "group-edited", "group-deleted", "file-system-created", "file-system-adopted", "file-system-remounted", "file-system-edited", "file-system-remade", "file-system-grown", "file-system-shrunk", "file-system-deleted"] }, description: "Only changes of these kinds; all kinds if left out. What is only declared as existing counts as created, attached or joined, too. Only with of: change." }, schema: { type: "object", description: "A JSON Schema (2020-12) that each must satisfy. It sees the keys of the estate files, sizes as numbers under size-gib, and servers, volumes or volume-group for what it is attached to or part of; for a change: change, subject, before and after. Patterns are RE2; $ref stays within the schema." }, message: { $ref: "common.json#/$defs/sentence", description: "The beginning of the message about what does not match." } } }, { title: "TierBoundsEntry", type: "object", description: "A volume whose size its tier does not offer, or a server that needs more IOPS than its volumes' tiers provide.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "tier-bounds", description: "A volume whose size its tier does not offer, or a server that needs more IOPS than its volumes' tiers provide." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "PolicyApartEntry", type: "object", description: "A looser policy and a change of storage in one branch.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "policy-apart", description: "A looser policy and a change of storage in one branch." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }] } } }, schema179 = { title: "RuleEntry", type: "object", required: ["rule"], examples: [{ rule: "no-shrink" }], discriminator: { propertyName: "rule" }, oneOf: [{ title: "MaxMonthlySpendEntry", type: "object", description: "A team, a site, a label or the whole estate whose monthly cost is over its limit.", additionalProperties: !1, required: ["rule", "limit"], properties: { rule: { const: "max-monthly-spend", description: "A team, a site, a label or the whole estate whose monthly cost is over its limit." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, limit: { $ref: "common.json#/$defs/amount", description: "The highest total monthly cost of everything in scope. Exactly this amount is allowed." }, each: { type: "string", enum: ["team", "site"], description: "Applies the limit to each team, or each site, in scope separately instead of to their total." }, "warn-from": { type: "number", exclusiveMinimum: 0, maximum: 1, description: "The share of the limit from which a warning is given." }, from: { $ref: "common.json#/$defs/date", description: "The first day on which the limit applies." }, until: { $ref: "common.json#/$defs/date", description: "The last day on which the limit applies." } } }, { title: "SpendUnderALimitEntry", type: "object", description: "Monthly cost that no spend limit covers: of a team, or of no team at all.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "spend-under-a-limit", description: "Monthly cost that no spend limit covers: of a team, or of no team at all." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "MinimumHeadroomEntry", type: "object", description: "Less headroom than required in a site's quota, a server's attachment slots, a volume group or a file system; or a file system that, by its readings, will be full too soon.", additionalProperties: !1, required: ["rule", "of"], properties: { rule: { const: "minimum-headroom", description: "Less headroom than required in a site's quota, a server's attachment slots, a volume group or a file system; or a file system that, by its readings, will be full too soon." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, of: { type: "string", enum: ["quota", "attachment-slots", "volume-group", "file-system"], description: "The layer that must keep headroom. A file system is checked against its readings; without any, its share and size are not checked." }, share: { type: "number", minimum: 0, maximum: 1, description: "The smallest share of the capacity that must be free. Exactly this share is enough." }, size: { $ref: "common.json#/$defs/size", description: "The smallest size that must be free, at layers measured in bytes." }, count: { type: "integer", minimum: 0, description: "The smallest number of volumes or slots that must be free, at layers that are counted." }, days: { type: "integer", minimum: 1, description: "The smallest number of days, from the day of the judgement, until a file system may be full by its readings: what counts is the day by which 5 in 100 of the futures drawn from them are full, so that the rule errs early. Exactly this many are enough." } } }, { title: "NoShrinkEntry", type: "object", description: "A volume, a volume group or a file system made smaller in exact bytes: also across a rename, a change of unit, or a deletion and re-creation in its place.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "no-shrink", description: "A volume, a volume group or a file system made smaller in exact bytes: also across a rename, a change of unit, or a deletion and re-creation in its place." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "allow-file-systems": { type: "array", items: { type: "string", enum: ["ext2", "ext3", "ext4", "btrfs", "ntfs", "swap"] }, description: "The types of file system that may be made smaller, among those whose own tools can do it." } } }, { title: "BootVolumeStaysEntry", type: "object", description: "A boot volume detached, swapped, moved, deleted, added to a volume group or given a new file system while its server runs.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "boot-volume-stays", description: "A boot volume detached, swapped, moved, deleted, added to a volume group or given a new file system while its server runs." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "ExclusiveAttachmentEntry", type: "object", description: "One volume attached to several servers, unless it is shareable, within its tier's limit, and holds a cluster-aware file system.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "exclusive-attachment", description: "One volume attached to several servers, unless it is shareable, within its tier's limit, and holds a cluster-aware file system." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "GroupTravelsWholeEntry", type: "object", description: "A volume group with members on different servers, or with some members attached and some not.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "group-travels-whole", description: "A volume group with members on different servers, or with some members attached and some not." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "SameSiteEntry", type: "object", description: "A volume attached to a server at another site.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "same-site", description: "A volume attached to a server at another site." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "GrowthStepEntry", type: "object", description: "A volume made larger in one change by more than a set factor or a set size.", additionalProperties: !1, required: ["rule"], minProperties: 2, properties: { rule: { const: "growth-step", description: "A volume made larger in one change by more than a set factor or a set size." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, times: { type: "number", minimum: 1, description: "The largest factor by which a volume may grow in one change." }, by: { $ref: "common.json#/$defs/size", description: "The largest size by which a volume may grow in one change." } } }, { title: "DetachedVolumeOwnedEntry", type: "object", description: "A volume that no server uses and that is still billed, unattached or attached only to stopped servers that cost nothing, without an owner, a reason or a retention date, or kept past that date.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "detached-volume-owned", description: "A volume that no server uses and that is still billed, unattached or attached only to stopped servers that cost nothing, without an owner, a reason or a retention date, or kept past that date." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "at-most": { type: "integer", minimum: 1, description: "How many days ahead a retention date may be at most." }, grace: { type: "integer", minimum: 0, default: 0, description: "How many days past the retention date are tolerated." } } }, { title: "DeletionPreparedEntry", type: "object", description: "The deletion of a volume that is attached on main, is protected, is to be kept longer, or leaves no record of its reason and of a recent enough backup; likewise a move to another site, and a file system deleted or reformatted on volumes that stay. Warns when a volume joins a group, or gets its first file system, and may already hold data.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "deletion-prepared", description: "The deletion of a volume that is attached on main, is protected, is to be kept longer, or leaves no record of its reason and of a recent enough backup; likewise a move to another site, and a file system deleted or reformatted on volumes that stay. Warns when a volume joins a group, or gets its first file system, and may already hold data." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "backup-within": { type: "integer", minimum: 0, description: "The greatest age, in days, of the backup on record on the day of the judgement; if left out, no backup is required." }, "attached-allowed": { type: "boolean", default: !1, description: "Whether a volume that is still attached on main may be deleted." } } }, { title: "DestructiveChangesFewEntry", type: "object", description: "More than a set number of changes in one branch that cannot be undone.", additionalProperties: !1, required: ["rule", "at-most"], properties: { rule: { const: "destructive-changes-few", description: "More than a set number of changes in one branch that cannot be undone." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "at-most": { type: "integer", minimum: 0, description: "How many volumes, groups and file systems one branch may delete, shrink or reformat. Exactly this many are allowed; what is lost together with its volume or group counts once." } } }, { title: "FreezeEntry", type: "object", description: "Changes that cannot be undone, or any changes, within a freeze period.", additionalProperties: !1, required: ["rule"], minProperties: 2, properties: { rule: { const: "freeze", description: "Changes that cannot be undone, or any changes, within a freeze period." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, from: { $ref: "common.json#/$defs/date", description: "The first day of the freeze." }, until: { $ref: "common.json#/$defs/date", description: "The last day of the freeze." }, "all-changes": { type: "boolean", default: !1, description: "Whether every change of storage is refused, not only those that cannot be undone." }, reason: { $ref: "common.json#/$defs/sentence", description: "Why there is a freeze; shown with each finding." } } }, { title: "GrowthFollowedThroughEntry", type: "object", description: "Provisioned capacity that is left unallocated: a volume group with too much allocated to no file system, an attached volume in no group and without a file system, a file system smaller than the volume under it.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "growth-followed-through", description: "Provisioned capacity that is left unallocated: a volume group with too much allocated to no file system, an attached volume in no group and without a file system, a file system smaller than the volume under it." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; warning if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "idle-share": { type: "number", minimum: 0, maximum: 1, default: 0.25, description: "The largest share of the provisioned capacity of a volume group that may be unallocated. Exactly this share is allowed." }, "idle-size": { $ref: "common.json#/$defs/size", default: "1 GiB", description: "The size that may be unallocated at any one place, for a partition table, a group's metadata or a last extent. Exactly this size is allowed." } } }, { title: "NamingEntry", type: "object", description: "A name of a server, a volume, a volume group or a mount point that breaks the estate's pattern.", additionalProperties: !1, required: ["rule"], minProperties: 2, properties: { rule: { const: "naming", description: "A name of a server, a volume, a volume group or a mount point that breaks the estate's pattern." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, server: { type: "string", minLength: 1, description: "The pattern (RE2) that a server's name must match from end to end." }, volume: { type: "string", minLength: 1, description: "The pattern (RE2) that a volume's name must match from end to end." }, "volume-group": { type: "string", minLength: 1, description: "The pattern (RE2) that a volume group's name must match from end to end." }, mount: { type: "string", minLength: 1, description: "The pattern (RE2) that the mount point of a file system must match from end to end." } } }, { title: "NoStaleRenameEntry", type: "object", description: "An old name under formerly: that another thing has taken up since.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "no-stale-rename", description: "An old name under formerly: that another thing has taken up since." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; warning if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "ShapeEntry", type: "object", description: "Whatever does not match a JSON Schema of your own: a rule without code, for one kind of thing or for changes.", additionalProperties: !1, required: ["rule", "schema", "of"], properties: { rule: { const: "shape", description: "Whatever does not match a JSON Schema of your own: a rule without code, for one kind of thing or for changes." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, of: { type: "string", enum: ["server", "volume", "volume-group", "file-system", "change"], description: "What is checked against the schema, each by itself." }, kinds: { type: "array", minItems: 1, items: { type: "string", enum: ["server-created", "server-adopted", "server-renamed", "server-changed-id", "server-changed-team", "server-moved-site", "server-changed-type", "server-started", "server-stopped", "boot-swapped", "server-edited", "server-deleted", "volume-created", "volume-adopted", "volume-re-created", "volume-renamed", "volume-changed-id", "volume-changed-team", "volume-moved-site", "volume-moved-tier", "volume-grown", "volume-shrunk", "volume-unprotected", "volume-edited", "handed-over", "detached", "attached", "attachment-adopted", "volume-deleted", "group-created", "group-adopted", "group-renamed", "member-left", "member-joined", "member-adopted", "group-edited", "group-deleted", "file-system-created", "file-system-adopted", "file-system-remounted", "file-system-edited", "file-system-remade", "file-system-grown", "file-system-shrunk", "file-system-deleted"] }, description: "Only changes of these kinds; all kinds if left out. What is only declared as existing counts as created, attached or joined, too. Only with of: change." }, schema: { type: "object", description: "A JSON Schema (2020-12) that each must satisfy. It sees the keys of the estate files, sizes as numbers under size-gib, and servers, volumes or volume-group for what it is attached to or part of; for a change: change, subject, before and after. Patterns are RE2; $ref stays within the schema." }, message: { $ref: "common.json#/$defs/sentence", description: "The beginning of the message about what does not match." } } }, { title: "TierBoundsEntry", type: "object", description: "A volume whose size its tier does not offer, or a server that needs more IOPS than its volumes' tiers provide.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "tier-bounds", description: "A volume whose size its tier does not offer, or a server that needs more IOPS than its volumes' tiers provide." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "PolicyApartEntry", type: "object", description: "A looser policy and a change of storage in one branch.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "policy-apart", description: "A looser policy and a change of storage in one branch." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }] }, schema181 = { title: "ScopeDeclaration", type: "object", additionalProperties: !1, description: "What the rule applies to; everything if left out. All keys given must match.", properties: { teams: { $ref: "#/$defs/names", description: "Only what belongs to one of these teams." }, sites: { $ref: "#/$defs/names", description: "Only what is at one of these sites." }, tiers: { $ref: "#/$defs/names", description: "Only volumes of one of these tiers." }, labels: { type: "object", propertyNames: { $ref: "common.json#/$defs/name" }, additionalProperties: { type: ["string", "array"], items: { type: "string" }, minItems: 1 }, description: "Only what has each of these labels, with the value or one of the values." } } }, schema182 = { type: "array", minItems: 1, items: { $ref: "common.json#/$defs/name" } };
 function validate72(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate72.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), Array.isArray(data)) {
@@ -5152,7 +5180,7 @@ function validate70(data, { instancePath = "", parentData, parentDataProperty, r
           if (data.where !== void 0 && (validate71(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate71.errors : vErrors.concat(validate71.errors), errors = vErrors.length)), data.server !== void 0) {
             let data100 = data.server;
             if (typeof data100 == "string") {
-              if (func7(data100) < 1) {
+              if (func8(data100) < 1) {
                 let err191 = { instancePath: instancePath + "/server", schemaPath: "#/oneOf/14/properties/server/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema179.oneOf[14].properties.server, data: data100 };
                 vErrors === null ? vErrors = [err191] : vErrors.push(err191), errors++;
               }
@@ -5164,7 +5192,7 @@ function validate70(data, { instancePath = "", parentData, parentDataProperty, r
           if (data.volume !== void 0) {
             let data101 = data.volume;
             if (typeof data101 == "string") {
-              if (func7(data101) < 1) {
+              if (func8(data101) < 1) {
                 let err193 = { instancePath: instancePath + "/volume", schemaPath: "#/oneOf/14/properties/volume/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema179.oneOf[14].properties.volume, data: data101 };
                 vErrors === null ? vErrors = [err193] : vErrors.push(err193), errors++;
               }
@@ -5176,7 +5204,7 @@ function validate70(data, { instancePath = "", parentData, parentDataProperty, r
           if (data["volume-group"] !== void 0) {
             let data102 = data["volume-group"];
             if (typeof data102 == "string") {
-              if (func7(data102) < 1) {
+              if (func8(data102) < 1) {
                 let err195 = { instancePath: instancePath + "/volume-group", schemaPath: "#/oneOf/14/properties/volume-group/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema179.oneOf[14].properties["volume-group"], data: data102 };
                 vErrors === null ? vErrors = [err195] : vErrors.push(err195), errors++;
               }
@@ -5188,7 +5216,7 @@ function validate70(data, { instancePath = "", parentData, parentDataProperty, r
           if (data.mount !== void 0) {
             let data103 = data.mount;
             if (typeof data103 == "string") {
-              if (func7(data103) < 1) {
+              if (func8(data103) < 1) {
                 let err197 = { instancePath: instancePath + "/mount", schemaPath: "#/oneOf/14/properties/mount/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema179.oneOf[14].properties.mount, data: data103 };
                 vErrors === null ? vErrors = [err197] : vErrors.push(err197), errors++;
               }
@@ -5337,7 +5365,7 @@ function validate70(data, { instancePath = "", parentData, parentDataProperty, r
                   let err222 = { instancePath: instancePath + "/kinds/" + i1, schemaPath: "#/oneOf/16/properties/kinds/items/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema179.oneOf[16].properties.kinds.items.type, parentSchema: schema179.oneOf[16].properties.kinds.items, data: data116 };
                   vErrors === null ? vErrors = [err222] : vErrors.push(err222), errors++;
                 }
-                if (!(data116 === "server-created" || data116 === "server-renamed" || data116 === "server-changed-id" || data116 === "server-changed-team" || data116 === "server-moved-site" || data116 === "server-changed-type" || data116 === "server-started" || data116 === "server-stopped" || data116 === "boot-swapped" || data116 === "server-edited" || data116 === "server-deleted" || data116 === "volume-created" || data116 === "volume-re-created" || data116 === "volume-renamed" || data116 === "volume-changed-id" || data116 === "volume-changed-team" || data116 === "volume-moved-site" || data116 === "volume-moved-tier" || data116 === "volume-grown" || data116 === "volume-shrunk" || data116 === "volume-unprotected" || data116 === "volume-edited" || data116 === "handed-over" || data116 === "detached" || data116 === "attached" || data116 === "volume-deleted" || data116 === "group-created" || data116 === "group-renamed" || data116 === "member-left" || data116 === "member-joined" || data116 === "group-edited" || data116 === "group-deleted" || data116 === "file-system-created" || data116 === "file-system-remounted" || data116 === "file-system-edited" || data116 === "file-system-remade" || data116 === "file-system-grown" || data116 === "file-system-shrunk" || data116 === "file-system-deleted")) {
+                if (!(data116 === "server-created" || data116 === "server-adopted" || data116 === "server-renamed" || data116 === "server-changed-id" || data116 === "server-changed-team" || data116 === "server-moved-site" || data116 === "server-changed-type" || data116 === "server-started" || data116 === "server-stopped" || data116 === "boot-swapped" || data116 === "server-edited" || data116 === "server-deleted" || data116 === "volume-created" || data116 === "volume-adopted" || data116 === "volume-re-created" || data116 === "volume-renamed" || data116 === "volume-changed-id" || data116 === "volume-changed-team" || data116 === "volume-moved-site" || data116 === "volume-moved-tier" || data116 === "volume-grown" || data116 === "volume-shrunk" || data116 === "volume-unprotected" || data116 === "volume-edited" || data116 === "handed-over" || data116 === "detached" || data116 === "attached" || data116 === "attachment-adopted" || data116 === "volume-deleted" || data116 === "group-created" || data116 === "group-adopted" || data116 === "group-renamed" || data116 === "member-left" || data116 === "member-joined" || data116 === "member-adopted" || data116 === "group-edited" || data116 === "group-deleted" || data116 === "file-system-created" || data116 === "file-system-adopted" || data116 === "file-system-remounted" || data116 === "file-system-edited" || data116 === "file-system-remade" || data116 === "file-system-grown" || data116 === "file-system-shrunk" || data116 === "file-system-deleted")) {
                   let err223 = { instancePath: instancePath + "/kinds/" + i1, schemaPath: "#/oneOf/16/properties/kinds/items/enum", keyword: "enum", params: { allowedValues: schema179.oneOf[16].properties.kinds.items.enum }, message: "must be equal to one of the allowed values", schema: schema179.oneOf[16].properties.kinds.items.enum, parentSchema: schema179.oneOf[16].properties.kinds.items, data: data116 };
                   vErrors === null ? vErrors = [err223] : vErrors.push(err223), errors++;
                 }
@@ -5813,11 +5841,11 @@ function validate61(data, { instancePath = "", parentData, parentDataProperty, r
     if (data.name !== void 0) {
       let data0 = data.name;
       if (typeof data0 == "string") {
-        if (func7(data0) > 255) {
+        if (func8(data0) > 255) {
           let err4 = { instancePath: instancePath + "/name", schemaPath: "#/$defs/text/maxLength", keyword: "maxLength", params: { limit: 255 }, message: "must NOT have more than 255 characters", schema: 255, parentSchema: schema121, data: data0 };
           vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
         }
-        if (func7(data0) < 1) {
+        if (func8(data0) < 1) {
           let err5 = { instancePath: instancePath + "/name", schemaPath: "#/$defs/text/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema121, data: data0 };
           vErrors === null ? vErrors = [err5] : vErrors.push(err5), errors++;
         }
@@ -5833,11 +5861,11 @@ function validate61(data, { instancePath = "", parentData, parentDataProperty, r
     if (data.type !== void 0) {
       let data1 = data.type;
       if (typeof data1 == "string") {
-        if (func7(data1) > 255) {
+        if (func8(data1) > 255) {
           let err8 = { instancePath: instancePath + "/type", schemaPath: "#/$defs/text/maxLength", keyword: "maxLength", params: { limit: 255 }, message: "must NOT have more than 255 characters", schema: 255, parentSchema: schema121, data: data1 };
           vErrors === null ? vErrors = [err8] : vErrors.push(err8), errors++;
         }
-        if (func7(data1) < 1) {
+        if (func8(data1) < 1) {
           let err9 = { instancePath: instancePath + "/type", schemaPath: "#/$defs/text/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema121, data: data1 };
           vErrors === null ? vErrors = [err9] : vErrors.push(err9), errors++;
         }
@@ -5861,11 +5889,11 @@ function validate61(data, { instancePath = "", parentData, parentDataProperty, r
         for (let i0 = 0; i0 < len0; i0++) {
           let data3 = data2[i0];
           if (typeof data3 == "string") {
-            if (func7(data3) > 255) {
+            if (func8(data3) > 255) {
               let err13 = { instancePath: instancePath + "/on/" + i0, schemaPath: "#/$defs/text/maxLength", keyword: "maxLength", params: { limit: 255 }, message: "must NOT have more than 255 characters", schema: 255, parentSchema: schema121, data: data3 };
               vErrors === null ? vErrors = [err13] : vErrors.push(err13), errors++;
             }
-            if (func7(data3) < 1) {
+            if (func8(data3) < 1) {
               let err14 = { instancePath: instancePath + "/on/" + i0, schemaPath: "#/$defs/text/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema121, data: data3 };
               vErrors === null ? vErrors = [err14] : vErrors.push(err14), errors++;
             }
@@ -5898,11 +5926,11 @@ function validate61(data, { instancePath = "", parentData, parentDataProperty, r
     if (data.serial !== void 0) {
       let data5 = data.serial;
       if (typeof data5 == "string") {
-        if (func7(data5) > 255) {
+        if (func8(data5) > 255) {
           let err20 = { instancePath: instancePath + "/serial", schemaPath: "#/$defs/text/maxLength", keyword: "maxLength", params: { limit: 255 }, message: "must NOT have more than 255 characters", schema: 255, parentSchema: schema121, data: data5 };
           vErrors === null ? vErrors = [err20] : vErrors.push(err20), errors++;
         }
-        if (func7(data5) < 1) {
+        if (func8(data5) < 1) {
           let err21 = { instancePath: instancePath + "/serial", schemaPath: "#/$defs/text/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema121, data: data5 };
           vErrors === null ? vErrors = [err21] : vErrors.push(err21), errors++;
         }
@@ -5918,11 +5946,11 @@ function validate61(data, { instancePath = "", parentData, parentDataProperty, r
     if (data.content !== void 0) {
       let data6 = data.content;
       if (typeof data6 == "string") {
-        if (func7(data6) > 255) {
+        if (func8(data6) > 255) {
           let err24 = { instancePath: instancePath + "/content", schemaPath: "#/$defs/text/maxLength", keyword: "maxLength", params: { limit: 255 }, message: "must NOT have more than 255 characters", schema: 255, parentSchema: schema121, data: data6 };
           vErrors === null ? vErrors = [err24] : vErrors.push(err24), errors++;
         }
-        if (func7(data6) < 1) {
+        if (func8(data6) < 1) {
           let err25 = { instancePath: instancePath + "/content", schemaPath: "#/$defs/text/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema121, data: data6 };
           vErrors === null ? vErrors = [err25] : vErrors.push(err25), errors++;
         }
@@ -5982,11 +6010,11 @@ function validate63(data, { instancePath = "", parentData, parentDataProperty, r
     if (data.name !== void 0) {
       let data0 = data.name;
       if (typeof data0 == "string") {
-        if (func7(data0) > 255) {
+        if (func8(data0) > 255) {
           let err8 = { instancePath: instancePath + "/name", schemaPath: "#/$defs/text/maxLength", keyword: "maxLength", params: { limit: 255 }, message: "must NOT have more than 255 characters", schema: 255, parentSchema: schema121, data: data0 };
           vErrors === null ? vErrors = [err8] : vErrors.push(err8), errors++;
         }
-        if (func7(data0) < 1) {
+        if (func8(data0) < 1) {
           let err9 = { instancePath: instancePath + "/name", schemaPath: "#/$defs/text/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema121, data: data0 };
           vErrors === null ? vErrors = [err9] : vErrors.push(err9), errors++;
         }
@@ -6067,11 +6095,11 @@ function validate63(data, { instancePath = "", parentData, parentDataProperty, r
             if (data6.device !== void 0) {
               let data7 = data6.device;
               if (typeof data7 == "string") {
-                if (func7(data7) > 255) {
+                if (func8(data7) > 255) {
                   let err23 = { instancePath: instancePath + "/members/" + i0 + "/device", schemaPath: "#/$defs/text/maxLength", keyword: "maxLength", params: { limit: 255 }, message: "must NOT have more than 255 characters", schema: 255, parentSchema: schema121, data: data7 };
                   vErrors === null ? vErrors = [err23] : vErrors.push(err23), errors++;
                 }
-                if (func7(data7) < 1) {
+                if (func8(data7) < 1) {
                   let err24 = { instancePath: instancePath + "/members/" + i0 + "/device", schemaPath: "#/$defs/text/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema121, data: data7 };
                   vErrors === null ? vErrors = [err24] : vErrors.push(err24), errors++;
                 }
@@ -6167,11 +6195,11 @@ function validate63(data, { instancePath = "", parentData, parentDataProperty, r
             if (data13.name !== void 0) {
               let data14 = data13.name;
               if (typeof data14 == "string") {
-                if (func7(data14) > 255) {
+                if (func8(data14) > 255) {
                   let err41 = { instancePath: instancePath + "/logical-volumes/" + i1 + "/name", schemaPath: "#/$defs/text/maxLength", keyword: "maxLength", params: { limit: 255 }, message: "must NOT have more than 255 characters", schema: 255, parentSchema: schema121, data: data14 };
                   vErrors === null ? vErrors = [err41] : vErrors.push(err41), errors++;
                 }
-                if (func7(data14) < 1) {
+                if (func8(data14) < 1) {
                   let err42 = { instancePath: instancePath + "/logical-volumes/" + i1 + "/name", schemaPath: "#/$defs/text/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema121, data: data14 };
                   vErrors === null ? vErrors = [err42] : vErrors.push(err42), errors++;
                 }
@@ -6273,11 +6301,11 @@ function validate65(data, { instancePath = "", parentData, parentDataProperty, r
     if (data.device !== void 0) {
       let data0 = data.device;
       if (typeof data0 == "string") {
-        if (func7(data0) > 255) {
+        if (func8(data0) > 255) {
           let err3 = { instancePath: instancePath + "/device", schemaPath: "#/$defs/text/maxLength", keyword: "maxLength", params: { limit: 255 }, message: "must NOT have more than 255 characters", schema: 255, parentSchema: schema121, data: data0 };
           vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
         }
-        if (func7(data0) < 1) {
+        if (func8(data0) < 1) {
           let err4 = { instancePath: instancePath + "/device", schemaPath: "#/$defs/text/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema121, data: data0 };
           vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
         }
@@ -6293,11 +6321,11 @@ function validate65(data, { instancePath = "", parentData, parentDataProperty, r
     if (data.type !== void 0) {
       let data1 = data.type;
       if (typeof data1 == "string") {
-        if (func7(data1) > 255) {
+        if (func8(data1) > 255) {
           let err7 = { instancePath: instancePath + "/type", schemaPath: "#/$defs/text/maxLength", keyword: "maxLength", params: { limit: 255 }, message: "must NOT have more than 255 characters", schema: 255, parentSchema: schema121, data: data1 };
           vErrors === null ? vErrors = [err7] : vErrors.push(err7), errors++;
         }
-        if (func7(data1) < 1) {
+        if (func8(data1) < 1) {
           let err8 = { instancePath: instancePath + "/type", schemaPath: "#/$defs/text/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema121, data: data1 };
           vErrors === null ? vErrors = [err8] : vErrors.push(err8), errors++;
         }
@@ -6313,11 +6341,11 @@ function validate65(data, { instancePath = "", parentData, parentDataProperty, r
     if (data.id !== void 0) {
       let data2 = data.id;
       if (typeof data2 == "string") {
-        if (func7(data2) > 255) {
+        if (func8(data2) > 255) {
           let err11 = { instancePath: instancePath + "/id", schemaPath: "#/$defs/text/maxLength", keyword: "maxLength", params: { limit: 255 }, message: "must NOT have more than 255 characters", schema: 255, parentSchema: schema121, data: data2 };
           vErrors === null ? vErrors = [err11] : vErrors.push(err11), errors++;
         }
-        if (func7(data2) < 1) {
+        if (func8(data2) < 1) {
           let err12 = { instancePath: instancePath + "/id", schemaPath: "#/$defs/text/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema121, data: data2 };
           vErrors === null ? vErrors = [err12] : vErrors.push(err12), errors++;
         }
@@ -6337,7 +6365,7 @@ function validate65(data, { instancePath = "", parentData, parentDataProperty, r
         for (let i0 = 0; i0 < len0; i0++) {
           let data4 = data3[i0];
           if (typeof data4 == "string") {
-            if (func7(data4) > 4096) {
+            if (func8(data4) > 4096) {
               let err15 = { instancePath: instancePath + "/mounts/" + i0, schemaPath: "#/properties/mounts/items/maxLength", keyword: "maxLength", params: { limit: 4096 }, message: "must NOT have more than 4096 characters", schema: 4096, parentSchema: schema135.properties.mounts.items, data: data4 };
               vErrors === null ? vErrors = [err15] : vErrors.push(err15), errors++;
             }
@@ -6358,7 +6386,7 @@ function validate65(data, { instancePath = "", parentData, parentDataProperty, r
     if (data["in-fstab"] !== void 0) {
       let data5 = data["in-fstab"];
       if (typeof data5 == "string") {
-        if (func7(data5) > 4096) {
+        if (func8(data5) > 4096) {
           let err19 = { instancePath: instancePath + "/in-fstab", schemaPath: "#/properties/in-fstab/maxLength", keyword: "maxLength", params: { limit: 4096 }, message: "must NOT have more than 4096 characters", schema: 4096, parentSchema: schema135.properties["in-fstab"], data: data5 };
           vErrors === null ? vErrors = [err19] : vErrors.push(err19), errors++;
         }
@@ -6551,7 +6579,7 @@ function validate60(data, { instancePath = "", parentData, parentDataProperty, r
         for (let key2 in data3) {
           let data4 = data3[key2];
           if (typeof data4 == "string") {
-            if (func7(data4) > 64) {
+            if (func8(data4) > 64) {
               let err16 = { instancePath: instancePath + "/tools/" + key2.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/tools/additionalProperties/maxLength", keyword: "maxLength", params: { limit: 64 }, message: "must NOT have more than 64 characters", schema: 64, parentSchema: schema117.properties.tools.additionalProperties, data: data4 };
               vErrors === null ? vErrors = [err16] : vErrors.push(err16), errors++;
             }

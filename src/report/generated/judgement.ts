@@ -247,6 +247,10 @@ export interface CostReport {
   /**
    * An amount in the currency, rounded half up to its minor unit (ISO 4217), such as "130.00". Amounts are rounded one by one, so rounded parts may differ from their rounded sum by a minor unit; the exact amounts are under `exact`.
    */
+  alreadyPaid: string;
+  /**
+   * An amount in the currency, rounded half up to its minor unit (ISO 4217), such as "130.00". Amounts are rounded one by one, so rounded parts may differ from their rounded sum by a minor unit; the exact amounts are under `exact`.
+   */
   unattached: string;
   /**
    * The head at the base's prices, which limits are checked at; null where the branch changes no prices.
@@ -272,6 +276,10 @@ export interface ExactCostReport {
   /**
    * An amount in the currency, exact to the last decimal; exact parts add up to their exact sum.
    */
+  alreadyPaid: string;
+  /**
+   * An amount in the currency, exact to the last decimal; exact parts add up to their exact sum.
+   */
   unattached: string;
   /**
    * The head at the base's prices, which limits are checked at; null where the branch changes no prices.
@@ -283,9 +291,9 @@ export interface ExactCostReport {
  */
 export interface CauseReport {
   /**
-   * More or less of something, another tier or server type, another price for the same, another length of the month, or another currency.
+   * More or less of something, something that is there already and is only declared now, another tier or server type, another price for the same, another length of the month, or another currency.
    */
-  cause: 'quantity' | 'tier-move' | 'price-change' | 'month-change' | 'currency-change';
+  cause: 'quantity' | 'adoption' | 'tier-move' | 'price-change' | 'month-change' | 'currency-change';
   /**
    * What it adds a month, negative where it saves; null where before and after are in two currencies.
    */

@@ -23,6 +23,11 @@ export function costSentence({ cost, afterAtJudgingPrices, unlimited }: Judged):
       `This is at the prices that the branch proposes; at the prices on main, which decide the verdict, it would be ${showAmount(afterAtJudgingPrices, currencyBefore)}.`,
     );
   }
+  if (cost.adopted.gt(0)) {
+    sentences.push(
+      `Of this, ${showAmount(cost.adopted, currency)} a month is already being paid, for what is there and is only declared now.`,
+    );
+  }
   if (cost.detached.gt(0)) {
     sentences.push(
       `After the merge, ${showAmount(cost.detached, currency)} a month is for unattached volumes, which are billed until they are deleted.`,
@@ -39,6 +44,7 @@ export function costSentence({ cost, afterAtJudgingPrices, unlimited }: Judged):
 
 const causeWords: Readonly<Record<CauseKind, string>> = {
   quantity: 'changes in quantity',
+  adoption: 'what is there already and is only declared now',
   'tier-move': 'changes of tier or server type',
   'price-change': 'price changes',
   'month-change': 'another length of the month',
