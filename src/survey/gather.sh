@@ -22,27 +22,26 @@ new_line='
 
 is_there() { command -v "$1" >/dev/null 2>&1; }
 
-# Runs a tool that may hang, and fails with 124 where it did.
+# Runs a tool that may hang, and fails with 137 where it did and was killed.
 limited() {
-  if timeout 5 true 2>/dev/null; then
-    timeout "$patience" "$@" 2>/dev/null
+  if is_there timeout; then
+    timeout -s KILL "$patience" "$@" 2>/dev/null
     return
   fi
   "$@" 2>/dev/null &
   tool=$!
-  (sleep "$patience" && kill "$tool") >/dev/null 2>&1 &
+  (sleep "$patience" && kill -s KILL "$tool") >/dev/null 2>&1 &
   watch=$!
   wait "$tool" 2>/dev/null
   ended=$?
   kill "$watch" 2>/dev/null
-  if [ "$ended" -eq 143 ]; then ended=124; fi
   return "$ended"
 }
 
 # not_seen WHAT TOOL CODE: what a tool's failure kept from being seen, in this script's own words.
 not_seen() {
   if ! is_there "$2"; then why="$2 is not on this server"
-  elif [ "$3" -eq 124 ]; then why="$2 did not end within $patience seconds"
+  elif [ "$3" -eq 137 ]; then why="$2 did not end within $patience seconds"
   elif [ "$(id -u)" -ne 0 ]; then why="$2 fails (exit code $3); it may need the superuser"
   else why="$2 fails (exit code $3)"
   fi
@@ -72,14 +71,15 @@ as_json='
 # Standard input as one JSON string.
 text_as_json() {
   awk "$as_json"'
-    { text = text $0 "\n" }
+    { text = (NR == 1 ? "" : text "\n") $0 }
     END { printf "%s", json(text) }
   '
 }
 
-# Takes lines of KEY="value" pairs, in which the tools write what is odd as \x20; gives one JSON object for each.
+# Takes lines of KEY="value" pairs, in which the tools write what is odd as \x20; gives one JSON object for each, with
+# these keys only.
 pairs_as_json() {
-  awk "$as_json"'
+  awk -v keys=" $1 " "$as_json"'
     function digit(text) { return index("0123456789abcdef", tolower(text)) - 1 }
     function plain(text,   at, out) {
       out = ""
@@ -98,6 +98,7 @@ pairs_as_json() {
         equals = index(pair, "=")
         key = tolower(substr(pair, 1, equals - 1))
         if (key == "maj_min") key = "maj:min"
+        if (index(keys, " " key " ") == 0) continue
         value = substr(pair, equals + 2, length(pair) - equals - 2)
         members = members (members == "" ? "" : ", ") json(key) ": " (value == "" ? "null" : json(plain(value)))
       }
@@ -116,38 +117,55 @@ gather_versions() {
       xfs_db) said=$(limited xfs_db -V) ;;
       *) said=$(limited "$tool" --version | sed -n 1p) ;;
     esac
-    versions="$versions${versions:+,}$new_line    \"$tool\": $(printf '%s' "$said" | tr -cd '[:alnum:] .()+_-' | text_as_json | sed 's/\\u000a"$/"/')"
+    versions="$versions${versions:+,}$new_line    \"$tool\": $(printf '%s' "$said" | tr -cd '[:alnum:] .()+_-' | text_as_json)"
   done
   member versions "{$versions$new_line  }"
 }
 
+all_columns='NAME KNAME PKNAME MAJ:MIN TYPE SIZE SERIAL FSTYPE UUID'
+
+list_devices() { limited lsblk "$1" --bytes --output "$(printf '%s' "$2" | tr ' ' ',')"; }
+
 gather_devices() {
-  columns=NAME,KNAME,PKNAME,MAJ:MIN,TYPE,SIZE,SERIAL,FSTYPE,UUID
-  devices=$(limited lsblk --json --bytes --output "$columns")
+  columns=$all_columns
+  devices=$(list_devices --json "$columns")
   code=$?
-  if [ "$code" -ne 0 ] && [ "$code" -ne 124 ] && is_there lsblk; then
-    # An older lsblk, without some of the columns or without JSON.
-    known=''
-    for column in NAME KNAME PKNAME MAJ:MIN TYPE SIZE SERIAL FSTYPE UUID; do
-      if limited lsblk --noheadings --output "$column" >/dev/null; then known="$known${known:+,}$column"; fi
+  if [ "$code" -ne 0 ] && [ "$code" -ne 137 ] && is_there lsblk; then
+    # An older one, without some of the columns or without JSON.
+    columns=''
+    for column in $all_columns; do
+      if list_devices --noheadings "$column" >/dev/null; then columns="$columns${columns:+ }$column"; fi
     done
-    if [ -n "$known" ]; then
-      devices=$(limited lsblk --json --bytes --output "$known")
+    devices=$(list_devices --json "$columns")
+    code=$?
+    if [ "$code" -ne 0 ]; then
+      devices=$(list_devices --pairs "$columns")
       code=$?
-      if [ "$code" -ne 0 ]; then
-        devices=$(limited lsblk --pairs --bytes --output "$known")
-        code=$?
-        devices="{\"blockdevices\": [$(printf '%s\n' "$devices" | pairs_as_json)]}"
-      fi
+      keys=$(printf '%s' "$columns" | tr '[:upper:]' '[:lower:]')
+      devices="{\"blockdevices\": [$(printf '%s\n' "$devices" | pairs_as_json "$keys")]}"
     fi
   fi
   if [ "$code" -eq 0 ]; then member lsblk "$devices"; else not_seen devices lsblk "$code"; fi
+  gather_contents
+  gather_serials
+}
+
+# What lies on the devices, where lsblk has no udev to ask. Without a cache nothing is written.
+gather_contents() {
+  contents=''
+  case $devices in *'"fstype": "'* | *'"fstype":"'*) return ;; esac
+  contents=$(limited blkid -c /dev/null -s TYPE -s UUID | sed -n 's/^\([^: ]*\): /NAME="\1" /p')
+  member contents "[$(printf '%s\n' "$contents" | pairs_as_json 'name type uuid')]"
+}
+
+gather_serials() {
   serials=''
   for file in /sys/block/*/serial /sys/block/*/device/serial; do
-    if IFS= read -r serial 2>/dev/null <"$file"; then :; fi
-    [ -r "$file" ] && [ -n "$serial" ] || continue
+    if [ ! -r "$file" ]; then continue; fi
+    serial=$(sed -n 1p "$file")
+    if [ -z "$serial" ]; then continue; fi
     device=${file#/sys/block/}
-    serials="$serials${serials:+,}$new_line    {\"device\": \"${device%%/*}\", \"serial\": $(printf '%s' "$serial" | tr -cd '[:graph:] ' | text_as_json | sed 's/\\u000a"$/"/')}"
+    serials="$serials${serials:+,}$new_line    {\"device\": \"${device%%/*}\", \"serial\": $(printf '%s' "$serial" | text_as_json)}"
   done
   member serials "[$serials]"
 }
@@ -162,7 +180,9 @@ kernel_mounts() {
         out = out substr(text, 1, RSTART - 1) sprintf("\\x%02x", substr(octal, 1, 1) * 64 + substr(octal, 2, 1) * 8 + substr(octal, 3, 1))
         text = substr(text, RSTART + 4)
       }
-      return out text
+      out = out text
+      gsub(/"/, "\\x22", out)
+      return out
     }
     {
       for (at = 7; at < NF && $at != "-"; at++) continue
@@ -173,8 +193,8 @@ kernel_mounts() {
 
 # Leaves of the lines of mounts only those that may be told.
 mounts_to_tell() {
-  block_types=$(awk '$1 != "nodev" { print $1 }' /proc/filesystems 2>/dev/null)
-  awk -v types=" $(printf '%s ' ${block_types:-ext2 ext3 ext4 xfs btrfs vfat})" -v homes="${ULLAGE_HOMES:-}" '
+  block_types=$(awk '$1 != "nodev" { printf "%s ", $1 }' /proc/filesystems 2>/dev/null)
+  awk -v types=" ${block_types:-ext2 ext3 ext4 xfs btrfs vfat }" -v homes="${ULLAGE_HOMES:-}" '
     function value(key,   start) {
       if (!match($0, key "=\"[^\"]*\"")) return ""
       start = RSTART + length(key) + 2
@@ -202,8 +222,9 @@ gather_mounts() {
     if [ -n "$mounts" ]; then code=0; fi
   fi
   mounts=$(printf '%s\n' "$mounts" | mounts_to_tell)
+  keys='maj:min source fsroot target fstype'
   if [ "$code" -eq 0 ]; then
-    member findmnt "{\"filesystems\": [$(printf '%s\n' "$mounts" | pairs_as_json)]}"
+    member findmnt "{\"filesystems\": [$(printf '%s\n' "$mounts" | pairs_as_json "$keys")]}"
     gather_use
   else
     not_seen mounts findmnt "$code"
@@ -233,12 +254,18 @@ targets() {
 # df is asked of each mount point by itself, so that no other file system makes it wait.
 gather_use() {
   use=''
+  usual=$IFS
+  IFS=$new_line
+  set -f
   for format in $(printf '%s\n' "$mounts" | targets); do
+    IFS=$usual
     # shellcheck disable=SC2059
     shown=$(limited df -P "$(printf "$format")")
     code=$?
     if [ "$code" -eq 0 ]; then use="$use$shown$new_line"; else not_seen use df "$code"; fi
   done
+  IFS=$usual
+  set +f
   member df "$(printf '%s' "$use" | awk 'NR == 1 || !/^Filesystem /' | text_as_json)"
 }
 
@@ -267,22 +294,36 @@ gather_fstab() {
   member fstab "$(printf '%s\n' "$lines" | text_as_json)"
 }
 
-# gather_report TOOL FIELDS FEWER-FIELDS
-gather_report() {
-  report=$(limited "$1" --readonly --reportformat json --units b --nosuffix --options "$2")
+# report TOOL FIELDS: without taking a lock, and without writing what was found where.
+report() {
+  limited "$1" --readonly --config 'devices { hints = "none" } log { report_command_log = 0 }' \
+    --units b --nosuffix --options "$2" --reportformat json
+}
+
+# An older volume manager, which has no JSON.
+plain_report() {
+  rows=$(limited "$1" --readonly --units b --nosuffix --options "$2" --noheadings --nameprefixes --separator ' ')
   code=$?
-  if [ "$code" -ne 0 ] && [ "$code" -ne 124 ]; then
-    report=$(limited "$1" --readonly --reportformat json --units b --nosuffix --options "$3")
+  rows=$(printf '%s\n' "$rows" | sed "s/'/\"/g" | sed 's/LVM2_//g' | pairs_as_json "$(printf '%s' "$2" | tr ',' ' ')")
+  printf '{"report": [{"%s": [%s]}]}' "${1%s}" "$rows"
+  return "$code"
+}
+
+# gather_report TOOL FIELDS
+gather_report() {
+  report=$(report "$1" "$2")
+  code=$?
+  if [ "$code" -ne 0 ] && [ "$code" -ne 137 ] && is_there "$1"; then
+    report=$(plain_report "$1" "$2")
     code=$?
   fi
-  case $report in *'{'*'}') ;; *) if [ "$code" -eq 0 ]; then code=5; fi ;; esac
   if [ "$code" -eq 0 ]; then member "$1" "$report"; else not_seen volume-groups "$1" "$code"; fi
 }
 
 gather_groups() {
-  gather_report pvs vg_name,pv_name,pv_attr,pv_size,dev_size,pv_pe_count,pv_pe_alloc_count vg_name,pv_name,pv_attr,pv_size,dev_size,pv_pe_count,pv_pe_alloc_count
-  gather_report vgs vg_name,vg_extent_size,vg_extent_count,vg_free_count,pv_count,vg_missing_pv_count vg_name,vg_extent_size,vg_extent_count,vg_free_count,pv_count
-  gather_report lvs vg_name,lv_name,lv_size,lv_attr,lv_layout,segtype,stripes vg_name,lv_name,lv_size,lv_attr,segtype,stripes
+  gather_report pvs vg_name,pv_name,pv_attr,pv_size,dev_size,pv_pe_count,pv_pe_alloc_count
+  gather_report vgs vg_name,vg_extent_size,vg_extent_count,vg_free_count
+  gather_report lvs vg_name,lv_name,lv_size,lv_attr,segtype,stripes
 }
 
 superblock() {
@@ -298,6 +339,7 @@ gather_superblocks() {
   systems=$(
     {
       limited lsblk --raw --noheadings --paths --output NAME,FSTYPE
+      printf '%s\n' "$contents" | sed -n 's/^NAME="\([^"]*\)".* TYPE="\([^"]*\)".*/\1 \2/p'
       printf '%s\n' "$mounts" | sed -n 's/.* SOURCE="\([^"]*\)".* FSTYPE="\([^"]*\)".*/\1 \2/p'
     } | awk '$2 ~ /^(ext[234]|xfs)$/ && $1 ~ /^\/dev\/[^\\]+$/ && !seen[$1]++ { print $1 "=" $2 }'
   )
@@ -317,7 +359,12 @@ gather_superblocks() {
 }
 
 gather() {
+  if ! awk 'BEGIN { exit 0 }' 2>/dev/null; then
+    echo 'The survey needs awk, which POSIX asks of every system and this server has not.' >&2
+    return 1
+  fi
   printf '{\n  "format": "ullage-gathered-1",\n  "at": "%s"' "$(date -u +%Y-%m-%dT%H:%M:%SZ)"
+  if [ "${ULLAGE_HOMES:-}" = told ]; then member asked '["homes"]'; fi
   gather_versions
   gather_devices
   gather_mounts
