@@ -12,6 +12,7 @@ import {
   type Volume,
   type VolumeGroup,
 } from '../estate/estate.ts';
+import { fileSystemFacts } from '../estate/file-system-facts.ts';
 import { differenceOfBytes, exactSize, showSize } from '../estate/size.ts';
 import type { Change, ChangeKind, ChangeOf, Wiped } from './change.ts';
 import { makingDifferences } from './making.ts';
@@ -49,6 +50,21 @@ const whole = (lost: Volume | VolumeGroup, within: Loss['within'] = []): Loss =>
 });
 
 const contentOf = (lost: FileSystem): Loss => ({ of: [lost], whole: false, within: [lost.on] });
+
+/** Of a type that cannot grow: it is made anew at the larger size. */
+const outgrown = (before: FileSystem, after: FileSystem): Loss | undefined => {
+  const { online, offline } = fileSystemFacts(after.type).grow;
+  return online || offline ? undefined : contentOf(before);
+};
+
+/** What fills its volume, and has no size of its own, is to grow with it. */
+const outgrownOn = (before: Volume, after: Volume): Loss | undefined =>
+  before.fileSystem === undefined ||
+  after.fileSystem === undefined ||
+  before.fileSystem.type !== after.fileSystem.type ||
+  after.fileSystem.fields.of('size') !== undefined
+    ? undefined
+    : outgrown(before.fileSystem, after.fileSystem);
 
 const overwritten = (wipes: readonly Wiped[]): Loss | undefined =>
   wipes.length === 0 ? undefined : { of: wipes.map(({ before }) => before), whole: false, within: [] };
@@ -166,7 +182,8 @@ const kinds = {
     says: ({ before, after }) => `volume ${after.name} moves from tier ${before.tier} to ${after.tier}`,
   },
   'volume-grown': {
-    ...harmless,
+    loss: ({ before, after }) => outgrownOn(before, after),
+    stops: 'nothing',
     says: ({ before, after }) =>
       `volume ${after.name} grows from ${exactSize(before.size)} to ${exactSize(after.size)}, by ${showSize(differenceOfBytes(after.size, before.size))}`,
   },
@@ -289,7 +306,8 @@ const kinds = {
         : `file system ${after.mount} on ${after.on.name} is reformatted from ${before.type} to ${after.type}`,
   },
   'file-system-grown': {
-    ...harmless,
+    loss: ({ before, after }) => outgrown(before, after),
+    stops: 'nothing',
     says: ({ before, after }) =>
       `file system ${after.mount} on ${after.on.name} grows from ${exactSize(before.size)} to ${exactSize(after.size)}`,
   },

@@ -166,6 +166,19 @@ function deletionOf(
         ],
       };
     }
+    case 'volume-grown':
+    case 'file-system-grown': {
+      const system = change.kind === 'volume-grown' ? change.before.fileSystem : change.before;
+      if (system === undefined) return undefined;
+      const volumes = carriersOf(base, system);
+      return {
+        what: `file system ${system.mount} on ${system.on.name} is ${system.type}, which cannot grow: it would be created again, without what it holds`,
+        faults: [
+          ...volumes.flatMap((volume) => keptFaults(volume, on, `its volume ${volume.name}`)),
+          ...record(system.name, ...volumes.map(({ name }) => name)),
+        ],
+      };
+    }
     case 'group-deleted':
     case 'group-edited': {
       const { before } = change;

@@ -1,6 +1,6 @@
-import { fileSystemFacts } from '../capacity/file-system-facts.ts';
 import { placed } from '../change/place.ts';
 import type { Estate, FileSystem, Volume } from '../estate/estate.ts';
+import { fileSystemFacts } from '../estate/file-system-facts.ts';
 import type { Tier } from '../price/price-list.ts';
 import type { StateRule } from './rule.ts';
 import { subjectRef } from './subject-ref.ts';

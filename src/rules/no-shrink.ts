@@ -1,7 +1,7 @@
 import { cautions, exact } from '../base/wording.ts';
-import { fileSystemFacts } from '../capacity/file-system-facts.ts';
 import type { ChangeOf } from '../change/change.ts';
 import type { Estate, VolumeGroup } from '../estate/estate.ts';
+import { fileSystemFacts } from '../estate/file-system-facts.ts';
 import { type Bytes, differenceOfBytes, exactSize, noBytes, sumBytes } from '../estate/size.ts';
 import type { ChangeRule, Violation } from './rule.ts';
 

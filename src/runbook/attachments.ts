@@ -5,15 +5,20 @@ import type { Draft } from './draft.ts';
 import { inOrder, mountKept, unmountSystem } from './mounts.ts';
 import { restart } from './power.ts';
 import type { Carrier, Sides } from './sides.ts';
-import { fetched } from './waits.ts';
+import { fetched, outOfGroup } from './waits.ts';
 import { volumeSubject } from './words.ts';
 
-/** The members of a group that goes to another server are all detached before the first of them is attached. */
+/**
+ * The members of a group that goes to another server are all detached before the first of them is attached; one that
+ * is a member no longer is taken out of its group before it goes anywhere.
+ */
 function travelsWith(sides: Sides, volume: string): readonly string[] {
   const before = sides.groupBefore(volume);
+  if (before === undefined) return [];
   const after = sides.head.groupOf.get(volume);
-  const same = before !== undefined && sides.headName('groups', before.name) === after?.name;
-  return same ? [`detached ${after.name}`] : [];
+  return sides.headName('groups', before.name) === after?.name
+    ? [`detached ${after.name}`]
+    : outOfGroup(sides, volume, before);
 }
 
 export function attach(draft: Draft, volume: string, server: string): string {
@@ -112,6 +117,8 @@ export function detach(draft: Draft, volume: string, server: string): string {
     ],
   });
   if (boots) restart(draft, server);
+  // A guest that starts with it would take it into use.
+  draft.wait(`start ${server}`, [key]);
   if (own !== undefined) unmountSystem(draft, own, server);
   const stays =
     group !== undefined && sides.head.groupOf.get(volume)?.name !== name && sides.head.groups.has(name ?? '');
@@ -134,15 +141,21 @@ export function takeOut(draft: Draft, group: VolumeGroup, name: string, server: 
     const count = sides.membersBefore(name).length.toString();
     draft.want(`detached ${name}`, 'check-detached', subject, { words: { group: name, count } });
   }
-  if (!sides.runsBefore(server) || draft.has(`deactivate ${name} ${server}`)) return;
+  if (draft.has(`deactivate ${name} ${server}`)) return;
   const unmounted = inOrder(group.fileSystems).map((system) => unmountSystem(draft, system, server));
+  if (!sides.runsBefore(server)) return;
   const off = draft.want(`deactivate ${name} ${server}`, 'deactivate', subject, {
     server,
     words: { group: name },
     after: [
       ...unmounted.flatMap((each) => each ?? []),
       ...(sides.leavesAt(name) === server
-        ? sides.membersBefore(name).flatMap((member) => [`leave ${name} ${member}`, `replaced ${member}`])
+        ? sides
+            .membersBefore(name)
+            .flatMap((member) => [
+              `leave ${name} ${member}`,
+              ...(sides.head.groupOf.get(member)?.name === name ? [`replaced ${member}`] : []),
+            ])
         : []),
     ],
   });

@@ -29,6 +29,7 @@ export const leaving: ReadonlySet<ProcedureName> = new Set<ProcedureName>([
   'shrink-mounted',
   'shrink-unmounted',
   'reduce-logical-volume',
+  'cut-logical-volume',
   'remove-file-system',
   'give-up-file-system',
   'remove-group',
@@ -79,7 +80,8 @@ export class Draft {
 
   /** What leaves is done before a server stops, and what comes once it is up. */
   #whileItRuns(key: string, procedure: ProcedureName, server: string): void {
-    if (!leaving.has(procedure)) this.#plan.wait(key, comesUp(server));
-    else if (this.sides.runsBefore(server)) this.#plan.wait(`stop ${server}`, [key]);
+    const { sides } = this;
+    if (!leaving.has(procedure) || !sides.runsBefore(server)) this.#plan.wait(key, comesUp(server));
+    else this.#plan.wait(`stop ${server}`, [key]);
   }
 }

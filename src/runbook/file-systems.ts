@@ -1,10 +1,12 @@
 /** What each kind of change to a file system wants. */
-import { fileSystemFacts } from '../capacity/file-system-facts.ts';
+
 import type { ChangeOf } from '../change/change.ts';
 import { perCent } from '../change/making.ts';
 import type { FileSystem } from '../estate/estate.ts';
+import { fileSystemFacts } from '../estate/file-system-facts.ts';
 import { madeOf } from '../estate/made.ts';
 import { exactSize } from '../estate/size.ts';
+import { detach } from './attachments.ts';
 import { checkBackup } from './checks.ts';
 import { handledBy, laidOut, madeBy } from './commands.ts';
 import type { Draft } from './draft.ts';
@@ -12,7 +14,7 @@ import { installOver, systemInWords } from './install.ts';
 import { mountSystem, unmountSystem } from './mounts.ts';
 import type { Carrier } from './sides.ts';
 import { goneWith } from './volume-deletion.ts';
-import { cleared, madeRoomIn, present, ready } from './waits.ts';
+import { cleared, madeRoomIn, present, ready, workplace } from './waits.ts';
 import { layoutWords, makingWords, systemSubject, volumeSubject } from './words.ts';
 
 export function systemCreated(
@@ -74,11 +76,15 @@ export function systemCreated(
 export function systemDeleted(
   draft: Draft,
   { before: system, subject }: ChangeOf<'file-system-deleted'>,
-): string {
+): string | undefined {
   const { sides } = draft;
   const name = sides.headCarrierName(system.on);
   const carrier: Carrier = { kind: system.on.kind, name };
   const servers = sides.carrierHoldersBefore(carrier);
+  const root = servers.find((server) => sides.isRootBefore(system, server));
+  // The root of a server is let go of with the server, or goes on being its root.
+  if (root !== undefined && sides.carrierAfter(carrier) !== undefined)
+    return sides.holdersAfter(name).includes(root) ? undefined : detach(draft, name, root);
   const unmounted = servers.flatMap((server) => unmountSystem(draft, system, server) ?? []);
   const key = `remove ${sides.systemKey(system)}`;
   const after = sides.carrierAfter(carrier);
@@ -91,13 +97,21 @@ export function systemDeleted(
       : `remove-group ${name}`;
   }
   const words = { mount: system.mount, group: name, volume: name, on: name };
-  return carrier.kind === 'volume'
-    ? draft.want(key, 'give-up-file-system', subject, { server: servers[0], words, after: unmounted })
-    : draft.want(key, 'remove-file-system', subject, {
-        server: servers[0],
-        words,
-        after: [...unmounted, checkBackup(draft, subject, `${system.mount} on ${name}`)],
-      });
+  const inUse = servers.find((server) => sides.runsBefore(server));
+  if (carrier.kind === 'volume') {
+    // Nobody uses it where nothing runs that holds it.
+    return inUse === undefined
+      ? undefined
+      : draft.want(key, 'give-up-file-system', subject, { server: inUse, words, after: unmounted });
+  }
+  // Its group is active for as long as something in it is removed.
+  for (const server of servers) draft.wait(`deactivate ${name} ${server}`, [key]);
+  const { server, there } = workplace(sides, carrier);
+  return draft.want(key, 'remove-file-system', subject, {
+    server,
+    words,
+    after: [...unmounted, ...there, checkBackup(draft, subject, `${system.mount} on ${name}`)],
+  });
 }
 
 export function systemRemounted(
@@ -107,7 +121,8 @@ export function systemRemounted(
   const { sides } = draft;
   const server = sides.homeOf(after.on);
   const [former] = sides.carrierHoldersBefore(after.on);
-  const mounted = server !== undefined && server === former && sides.runsBefore(server);
+  const stays = server !== undefined && server === former && sides.runsBefore(server);
+  const mounted = stays && !sides.isRootBefore(before, server) && !sides.isRootAfter(after, server);
   // Where it is not mounted, or is unmounted anyhow, it is only mounted where it is to be.
   if (!mounted || draft.has(`unmount ${sides.systemKey(before)} ${server}`)) {
     return mountSystem(draft, after, server, ready(after.on, server));
@@ -176,7 +191,7 @@ export function systemShrunk(
   const { shrink, caution } = fileSystemFacts(type);
   if (!shrink.online && !shrink.offline) return makeAnew(draft, system, before, caution);
   const key = sides.systemKey(system);
-  const server = sides.carrierHoldersBefore(on)[0];
+  const { server, there } = workplace(sides, on);
   const words = { mount, type, on: on.name, group: on.name, size: exactSize(size) };
   const backup = checkBackup(draft, subject, `${mount} on ${on.name}`);
   const off = !shrink.online && server !== undefined ? unmountSystem(draft, before, server) : undefined;
@@ -185,7 +200,7 @@ export function systemShrunk(
     words,
     examples: handledBy(type, 'shrink'),
     cautions: [caution],
-    after: [backup, ...(off === undefined ? [] : [off])],
+    after: [backup, ...there, ...(off === undefined ? [] : [off])],
   });
   const done =
     on.kind === 'volume-group'
@@ -195,7 +210,7 @@ export function systemShrunk(
           after: [shrunk, backup],
         })
       : shrunk;
-  if (server !== undefined) draft.wait(`deactivate ${on.name} ${server}`, [done]);
+  for (const holder of sides.carrierHoldersBefore(on)) draft.wait(`deactivate ${on.name} ${holder}`, [done]);
   if (!shrink.online) mountSystem(draft, system, sides.homeOf(on), [done]);
   return done;
 }
@@ -217,17 +232,48 @@ export function makeAnew(draft: Draft, system: FileSystem, former: FileSystem, r
     return installed;
   }
   const off = sides.carrierHoldersBefore(on).flatMap((each) => unmountSystem(draft, former, each) ?? []);
+  const first = [backup, ...off, ...ready(on, server)];
+  const sized =
+    on.kind === 'volume' ? [`grow ${on.name}`] : resizeFor(draft, system, former, [backup, ...off]);
   const made = draft.want(`make ${key}`, 'make-anew', subject, {
     server,
     words,
     examples: madeBy(system),
-    after: [backup, ...off, ...ready(on, server)],
+    after: [...first, ...sized],
   });
   const mounted = mountSystem(draft, system, server, [made]);
   if (type !== 'swap' && former.type !== 'swap') {
     draft.want(`bring-back ${key}`, 'bring-back', subject, { server, words, after: [mounted] });
   }
   return made;
+}
+
+/** A logical volume brought to the size of what is made anew on it; what one gives back is there for others. */
+function resizeFor(
+  draft: Draft,
+  system: FileSystem,
+  former: FileSystem,
+  after: readonly string[],
+): readonly string[] {
+  const { sides } = draft;
+  const { on, mount, size } = system;
+  if (size === former.size) return [];
+  const key = sides.systemKey(system);
+  const subject = systemSubject(system);
+  const words = { mount, group: on.name, on: on.name, was: exactSize(former.size), size: exactSize(size) };
+  if (size > former.size) {
+    const server = sides.homeOf(on);
+    const first = [...after, ...ready(on, server), ...madeRoomIn(sides, on)];
+    return [draft.want(`logical ${key}`, 'extend-logical-volume', subject, { server, words, after: first })];
+  }
+  const { server, there } = workplace(sides, on);
+  const cut = draft.want(`shrunk ${key}`, 'cut-logical-volume', subject, {
+    server,
+    words,
+    after: [...after, ...there],
+  });
+  for (const holder of sides.carrierHoldersBefore(on)) draft.wait(`deactivate ${on.name} ${holder}`, [cut]);
+  return [cut];
 }
 
 /** The share that only the superuser may fill, which is set on it as it lies. */

@@ -7,7 +7,7 @@ import type { Draft } from './draft.ts';
 import { installOver } from './install.ts';
 import type { Carrier } from './sides.ts';
 import { goneWith } from './volume-deletion.ts';
-import { cleared, ready } from './waits.ts';
+import { boughtFor, cleared, madeRoomIn, ready, workplace } from './waits.ts';
 import { layoutWords, listed, sorted, volumeSubject } from './words.ts';
 
 export function makeGroup(draft: Draft, { after: group, wipes }: ChangeOf<'group-created'>): string {
@@ -49,12 +49,18 @@ export function groupDeleted(draft: Draft, { before, subject }: ChangeOf<'group-
   const lastGone = members.every((member) => !sides.head.volumes.has(member)) ? members.at(-1) : undefined;
   // The group goes with its volumes, and can be had back until the last of them is deleted.
   if (lastGone !== undefined) return goneWith(draft, lastGone);
-  const server = sides.carrierHoldersBefore({ kind: 'volume-group', name })[0];
-  if (server !== undefined) takeOut(draft, before, name, server);
+  const server = sides.worksAt({ kind: 'volume-group', name });
+  for (const holder of sides.carrierHoldersBefore({ kind: 'volume-group', name }))
+    takeOut(draft, before, name, holder);
   return draft.want(`remove-group ${name}`, 'remove-group', subject, {
     server,
     words: { group: name, on: name },
-    after: [checkBackup(draft, subject, `volume group ${name}`), `deactivate ${name} ${server ?? ''}`],
+    after: [
+      checkBackup(draft, subject, `volume group ${name}`),
+      ...sides
+        .carrierHoldersBefore({ kind: 'volume-group', name })
+        .map((holder) => `deactivate ${name} ${holder}`),
+    ],
   });
 }
 
@@ -95,31 +101,23 @@ export function memberJoined(
   return key;
 }
 
-export function memberLeft(
-  draft: Draft,
-  { volume, before, after, subject }: ChangeOf<'member-left'>,
-): string {
+export function memberLeft(draft: Draft, { volume, after, subject }: ChangeOf<'member-left'>): string {
   const { sides } = draft;
   const { name } = after;
   const carrier: Carrier = { kind: 'volume-group', name };
   const holders = sides.carrierHoldersBefore(carrier);
-  const server = sides.leavesAt(name);
+  const { server, there } = workplace(sides, carrier);
   const homes = sides.carrierHoldersAfter(carrier);
-  const stays = holders.length === 1 && homes.length === 1 && holders[0] === homes[0];
-  const bought = (sides.joined.get(name) ?? []).filter(({ wipes }) => wipes.length === 0);
+  const stays = holders.length === homes.length && holders.length < 2 && holders[0] === homes[0];
   const key = draft.want(`leave ${name} ${volume}`, 'leave-group', subject, {
     server,
     words: { volume, group: name, on: name },
     after: [
       ...holders.flatMap((holder) => (holder === server ? [] : [`deactivate ${name} ${holder}`])),
       // What comes makes room for what goes, unless it comes to where the group goes, or once its server is up again.
-      ...(!stays || sides.stopping.has(server ?? '')
-        ? []
-        : bought.map((each) => `join ${name} ${each.volume}`)),
-      ...before.fileSystems.flatMap((system) => [
-        `remove ${sides.systemKey(system)}`,
-        `shrunk ${sides.systemKey(system)}`,
-      ]),
+      ...(!stays || sides.stopping.has(server ?? '') ? [] : boughtFor(sides, after)),
+      ...madeRoomIn(sides, carrier),
+      ...there,
     ],
   });
   checkGroup(draft, after, sides.homeOf(carrier), stays ? [key] : []);
@@ -143,6 +141,7 @@ export function groupEdited(
           words: { group: name, was: exactSize(before.extent), extent: exactSize(after.extent), on: name },
           after: active,
         });
+  if (extent !== undefined) draft.wait(`check-group ${name}`, [extent]);
   if (layouts.was === layouts.layout) return extent;
   const anew = (before.layout.kind === 'striped') !== (after.layout.kind === 'striped');
   const words = { group: name, on: name, ...layouts };

@@ -8,6 +8,7 @@ import { checkBackup } from './checks.ts';
 import type { Draft } from './draft.ts';
 import { restart } from './power.ts';
 import type { Carrier } from './sides.ts';
+import { cleared } from './waits.ts';
 import { makingWords, volumeSubject } from './words.ts';
 
 interface Install {
@@ -26,7 +27,18 @@ export function installOver(draft: Draft, { on, server, what }: Install): string
   const key = draft.want(`install ${on.name}`, 'install-over', volumeSubject(boot), {
     server,
     words: { volume: boot, what },
-    after: [checkBackup(draft, volumeSubject(boot), boot), `stop ${server}`, `create ${boot}`],
+    after: [
+      checkBackup(draft, volumeSubject(boot), boot),
+      `stop ${server}`,
+      `create ${boot}`,
+      `fill ${boot}`,
+      `replaced ${boot}`,
+      `copy-across ${boot}`,
+      ...cleared(sides, boot),
+      ...sides
+        .holdersBefore(boot)
+        .flatMap((holder) => (holder === server ? [] : [`detach ${boot} ${holder}`])),
+    ],
   });
   for (const start of [`start ${server}`, `create-server ${server}`]) draft.wait(start, [key]);
   return key;

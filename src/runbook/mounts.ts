@@ -4,7 +4,7 @@ import { byText } from '../base/order.ts';
 import type { FileSystem, Subject } from '../estate/estate.ts';
 import type { Draft } from './draft.ts';
 import { type Carrier, systemsOn } from './sides.ts';
-import { listed, systemSubject } from './words.ts';
+import { listed, serverSubject, systemSubject } from './words.ts';
 
 export function mountSystem(
   draft: Draft,
@@ -13,10 +13,12 @@ export function mountSystem(
   after: readonly string[],
 ): string {
   const { sides } = draft;
-  const procedure = system.type === 'swap' ? 'mount-swap' : 'mount';
+  const { mount, type } = system;
+  const root = server !== undefined && sides.isRootAfter(system, server);
+  const procedure = root ? 'check-root' : type === 'swap' ? 'mount-swap' : 'mount';
   return draft.want(`mount ${sides.systemKey(system)} ${server ?? ''}`, procedure, systemSubject(system), {
     server,
-    words: { mount: system.mount, on: sides.headCarrierName(system.on) },
+    words: { mount, type, on: sides.headCarrierName(system.on) },
     after: [...after],
   });
 }
@@ -35,7 +37,11 @@ export function mountKept(draft: Draft, system: FileSystem, server: string, afte
  */
 export function unmountSystem(draft: Draft, system: FileSystem, server: string): string | undefined {
   const { sides } = draft;
-  if (!sides.runsBefore(server) || isRootOf(draft, system, server)) return undefined;
+  if (sides.isRootBefore(system, server)) return undefined;
+  if (!sides.runsBefore(server)) {
+    forget(draft, system, server);
+    return undefined;
+  }
   const subject: Subject = {
     kind: 'file-system',
     name: `${sides.headCarrierName(system.on)}:${system.mount}`,
@@ -56,8 +62,15 @@ export function unmountSystem(draft: Draft, system: FileSystem, server: string):
   return key;
 }
 
-const isRootOf = ({ sides }: Draft, { mount, on }: FileSystem, server: string): boolean =>
-  mount === '/' && on.kind === 'volume' && sides.bootBefore(server) === sides.headCarrierName(on);
+/** A server that stands still has nothing mounted, and mounts what its fstab says when it starts. */
+function forget(draft: Draft, system: FileSystem, server: string): void {
+  const { sides } = draft;
+  if (!sides.head.servers.has(server)) return;
+  const words = { mount: system.mount, on: sides.headCarrierName(system.on) };
+  const key = `fstab ${sides.systemKey(system)} ${server}`;
+  draft.want(key, 'check-fstab', serverSubject(server), { server, words });
+  draft.wait(`start ${server}`, [key]);
+}
 
 export const inOrder = (systems: readonly FileSystem[]): readonly FileSystem[] =>
   [...systems].sort((a, b) => byText(a.mount, b.mount));

@@ -105,7 +105,7 @@ export const procedures = {
   // At the provider: volumes
   'create-volume': {
     at: 'provider',
-    does: 'Create volume {volume}: {size}, tier {tier}{where}.',
+    does: 'Create volume {volume}: {size}, tier {tier}{where}{how}.',
   },
   'grow-volume': {
     at: 'provider',
@@ -119,7 +119,7 @@ export const procedures = {
   },
   'create-smaller': {
     at: 'provider',
-    does: 'Create a volume of {size} beside {volume}, to replace it and then take its name.',
+    does: 'Create a volume of {size} beside {volume}, tier {tier}{how}, to replace it and then take its name.',
     why: 'A volume cannot be made smaller in place: whatever is cut off is lost.',
   },
   'attach-smaller': {
@@ -137,7 +137,7 @@ export const procedures = {
   },
   'copy-across': {
     at: 'provider',
-    does: 'Create {volume} again at site {site}, and restore to it what it holds at {was}, from a backup taken when nothing writes to it any more{how}.',
+    does: 'Create {volume} again at site {site}: {size}, tier {tier}{how}. Restore to it what it holds at {was}, from a backup taken when nothing writes to it any more{copied}.',
     why: 'Changing its declaration does not copy its data to another site.',
   },
   'fill-boot': {
@@ -154,6 +154,13 @@ export const procedures = {
   unprotect: {
     at: 'provider',
     does: 'Remove the protection of {volume} against deletion.',
+    cautions: [
+      'Without it a single mistake deletes the volume: check its name, its size and its server twice.',
+    ],
+  },
+  'unprotect-old': {
+    at: 'provider',
+    does: 'Remove the protection of the old {volume} against deletion.',
     cautions: [
       'Without it a single mistake deletes the volume: check its name, its size and its server twice.',
     ],
@@ -180,7 +187,7 @@ export const procedures = {
     cautions: [cautions],
   },
   // At the provider: servers
-  'create-server': { at: 'provider', does: 'Create server {server}{boot}, {power}.' },
+  'create-server': { at: 'provider', does: 'Create server {server}{where}{boot}, {power}.' },
   'delete-server': {
     at: 'provider',
     does: 'Delete server {server}; its volumes stay.',
@@ -367,6 +374,11 @@ export const procedures = {
     why: 'A file system cannot be unmounted while a file on it is open.',
     linux: [{ command: 'fuser --verbose --mount MOUNT_POINT', source: 'fuser(1), psmisc 23.6' }],
   },
+  'check-fstab': {
+    at: 'check',
+    does: 'Before {server} next starts, remove {mount} from its fstab.',
+    why: 'It will not be there then, and the guest would wait for it, or not come up.',
+  },
   unmount: {
     at: 'guest',
     does: 'Unmount {mount}; if it is not coming back to {server}, remove it from fstab as well.',
@@ -409,6 +421,14 @@ export const procedures = {
     at: 'guest',
     does: 'Reduce the logical volume of {mount} in volume group {group} to {size}, but not below the size of its file system.',
     why: 'Whatever is beyond the new end is lost.',
+    destroys: true,
+    cautions: [cautions],
+    lvm: [lvm2('lvreduce', 'lvreduce --size SIZE /dev/GROUP/LOGICAL_VOLUME')],
+  },
+  'cut-logical-volume': {
+    at: 'guest',
+    does: 'Reduce the logical volume of {mount} in volume group {group} from {was} to {size}; the file system on it is created again.',
+    why: 'A file system of this type cannot be made smaller: what it holds comes back from its backup.',
     destroys: true,
     cautions: [cautions],
     lvm: [lvm2('lvreduce', 'lvreduce --size SIZE /dev/GROUP/LOGICAL_VOLUME')],

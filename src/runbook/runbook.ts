@@ -29,7 +29,14 @@ import { Sides } from './sides.ts';
 import { volumeShrunk } from './smaller-volumes.ts';
 import type { Example, Step } from './step.ts';
 import { deleteVolume, unprotect } from './volume-deletion.ts';
-import { createVolume, reCreated, volumeEdited, volumeGrown, volumeMovedSite } from './volumes.ts';
+import {
+  createVolume,
+  reCreated,
+  volumeEdited,
+  volumeGrown,
+  volumeMovedSite,
+  volumeMovedTier,
+} from './volumes.ts';
 import { filled } from './words.ts';
 
 /** The steps in the order in which they are to be done: the same whatever the order of the files. */
@@ -131,13 +138,13 @@ function carryOut(draft: Draft, change: Change): string | undefined {
     case 'volume-shrunk':
       return volumeShrunk(draft, change);
     case 'volume-moved-tier':
-      return draft.want(`tier ${change.after.name}`, 'move-tier', change.subject, {
-        words: { was: change.before.tier, tier: change.after.tier },
-      });
+      return volumeMovedTier(draft, change);
     case 'volume-moved-site':
       return volumeMovedSite(draft, change);
     case 'volume-unprotected':
-      return unprotect(draft, change.after.name);
+      return draft.sides.madeAnew.has(change.after.name)
+        ? `unprotect-old ${change.after.name}`
+        : unprotect(draft, change.after.name);
     case 'volume-edited':
       return volumeEdited(draft, change);
     case 'attached':
@@ -229,11 +236,12 @@ function whenUp(
   does: string,
 ): string {
   const later = `${does.charAt(0).toLowerCase()}${does.slice(1)}`;
-  if (server === undefined) return `Once a server holds ${what}: ${later}`;
-  // What a stopped server is to give up can be got at where one runs.
+  // What a stopped server is to give up, or nobody holds, can be got at where one runs.
   if (leaving.has(procedure)) {
-    return sides.runsBefore(server) ? does : `With a server that runs and holds ${what}: ${later}`;
+    const runs = server !== undefined && (sides.runsBefore(server) || sides.runsAfter(server));
+    return runs ? does : `With a server that runs and holds ${what}: ${later}`;
   }
+  if (server === undefined) return `Once a server holds ${what}: ${later}`;
   return sides.runsAfter(server) ? does : `When ${server} next starts: ${later}`;
 }
 

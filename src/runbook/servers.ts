@@ -4,15 +4,19 @@ import { volumeThere } from './adoption.ts';
 import type { Draft } from './draft.ts';
 import { restart, stop } from './power.ts';
 import { fetched } from './waits.ts';
-import { serverSubject, sorted } from './words.ts';
+import { serverSubject } from './words.ts';
 
 export function serverCreated(draft: Draft, { after, subject }: ChangeOf<'server-created'>): string {
   const { sides } = draft;
-  const { name, boot, power } = after;
+  const { name, boot, power, type, site } = after;
   const ready = boot === undefined ? [] : fetched(sides, boot, name);
   return draft.want(`create-server ${name}`, 'create-server', subject, {
     server: name,
-    words: { boot: boot === undefined ? '' : `, to start from ${boot}`, power },
+    words: {
+      where: `${type === undefined ? '' : `, server type ${type}`}${site === undefined ? '' : `, site ${site}`}`,
+      boot: boot === undefined ? '' : `, to start from ${boot}`,
+      power,
+    },
     after: ready,
   });
 }
@@ -21,10 +25,9 @@ export function serverDeleted(draft: Draft, { before, subject }: ChangeOf<'serve
   const { sides } = draft;
   const { name } = before;
   if (before.power === 'running') stop(draft, name);
-  const held = (sides.base.held.get(name) ?? []).map(({ volume }) => sides.headName('volumes', volume));
   return draft.want(`delete-server ${name}`, 'delete-server', subject, {
     server: name,
-    after: [`stop ${name}`, ...sorted(held).map((volume) => `detach ${volume} ${name}`)],
+    after: [`stop ${name}`, ...sides.heldBefore(name).map((volume) => `detach ${volume} ${name}`)],
     turn: 'delete',
   });
 }
@@ -37,10 +40,15 @@ export function whileStopped(
 ): string {
   const { sides } = draft;
   restart(draft, server);
+  const moves = procedure === 'move-server';
   const key = draft.want(`${procedure} ${server}`, procedure, serverSubject(server), {
     server,
     words,
-    after: [`stop ${server}`],
+    // Its volumes stay where they are; those that go along are made again there.
+    after: [
+      `stop ${server}`,
+      ...(moves ? sides.heldBefore(server).map((volume) => `detach ${volume} ${server}`) : []),
+    ],
   });
   if (sides.head.servers.get(server) !== undefined) draft.wait(`start ${server}`, [key]);
   return key;
@@ -64,7 +72,9 @@ export function bootSwapped(draft: Draft, { before, after, subject }: ChangeOf<'
     after: [
       `stop ${name}`,
       ...old,
-      ...(after.boot === undefined ? [] : [`attach ${after.boot} ${name}`, `fill ${after.boot}`]),
+      ...(after.boot === undefined
+        ? []
+        : [`attach ${after.boot} ${name}`, `fill ${after.boot}`, `install ${after.boot}`]),
     ],
   });
 }

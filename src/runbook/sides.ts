@@ -22,6 +22,8 @@ export class Sides {
   readonly adopted: Adopted;
   /** Servers that run, and stop in this branch if only for a while. */
   readonly stopping: ReadonlySet<string>;
+  /** By the volume that another takes the place of: the act that makes the other, as it is declared. */
+  readonly madeAnew: ReadonlyMap<string, string>;
   /** By group: the volumes that come into it, and whether each is written over. */
   readonly joined: ReadonlyMap<string, readonly ChangeOf<'member-joined'>[]>;
   readonly #renames: Renames;
@@ -39,6 +41,14 @@ export class Sides {
     );
     this.adopted = adoptedIn(changes);
     this.stopping = new Set(changes.flatMap((change) => this.#stoppedFor(change)));
+    const shrunk = changes.flatMap(({ kind, subject: { name } }) =>
+      kind === 'volume-shrunk' ? [[name, `smaller ${name}`] as const] : [],
+    );
+    const moved = changes.flatMap(({ kind, subject: { name } }) =>
+      kind === 'volume-moved-site' ? [[name, `copy-across ${name}`] as const] : [],
+    );
+    // Made anew at another site, it is made smaller there.
+    this.madeAnew = new Map([...shrunk, ...moved]);
     const joined = new Map<string, ChangeOf<'member-joined'>[]>();
     for (const change of changes) {
       if (change.kind !== 'member-joined') continue;
@@ -61,10 +71,20 @@ export class Sides {
     }
   }
 
-  /** Of the servers that hold a group, the one in whose guest members are taken out of it. */
+  /** In whose guest members are taken out of a group. */
   leavesAt(group: string): string | undefined {
-    const holders = this.carrierHoldersBefore({ kind: 'volume-group', name: group });
-    return holders.find((server) => this.runsBefore(server)) ?? holders[0];
+    return this.worksAt({ kind: 'volume-group', name: group });
+  }
+
+  /**
+   * Where what lies on something is worked on while it is as it was: where it is held by a server that runs, or where
+   * it comes to one; with any server otherwise.
+   */
+  worksAt(carrier: Carrier): string | undefined {
+    return (
+      this.carrierHoldersBefore(carrier).find((server) => this.runsBefore(server)) ??
+      this.carrierHoldersAfter(carrier).find((server) => this.runsAfter(server))
+    );
   }
 
   readonly baseName = (kind: keyof Renames, name: string): string => baseName(this.#renames[kind], name);
@@ -96,9 +116,23 @@ export class Sides {
     return sorted((this.head.holders.get(volume) ?? []).map(({ server }) => server));
   }
 
+  heldBefore(server: string): readonly string[] {
+    const held = this.base.held.get(this.baseName('servers', server)) ?? [];
+    return sorted(held.map(({ volume }) => this.headName('volumes', volume)));
+  }
+
   bootBefore(server: string): string | undefined {
     const boot = this.serverBefore(server)?.boot;
     return boot === undefined ? undefined : this.headName('volumes', boot);
+  }
+
+  /** Whether a server that starts from it has it as its root: made by an image, and in use as long as that runs. */
+  isRootBefore({ mount, on }: FileSystem, server: string): boolean {
+    return mount === '/' && on.kind === 'volume' && this.bootBefore(server) === this.headCarrierName(on);
+  }
+
+  isRootAfter({ mount, on }: FileSystem, server: string): boolean {
+    return mount === '/' && on.kind === 'volume' && this.head.servers.get(server)?.boot === on.name;
   }
 
   groupBefore(volume: string): VolumeGroup | undefined {

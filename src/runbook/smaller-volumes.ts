@@ -5,17 +5,18 @@ import { attach, detach } from './attachments.ts';
 import { checkBackup, checkGroup } from './checks.ts';
 import type { Draft } from './draft.ts';
 import { restart } from './power.ts';
-import { unprotect } from './volume-deletion.ts';
+import { deleteOld } from './volume-deletion.ts';
 import { volumeMovedSite } from './volumes.ts';
+import { boughtFor, madeRoomIn, outOfGroup } from './waits.ts';
+import { settingsWords } from './words.ts';
 
 export function volumeShrunk(draft: Draft, { before, after, subject }: ChangeOf<'volume-shrunk'>): string {
   const { sides } = draft;
   const { name } = after;
   // Made anew at another site, it is made smaller there.
   if (before.site !== after.site) return volumeMovedSite(draft, { before, after, subject });
-  const words = { size: exactSize(after.size) };
+  const words = { size: exactSize(after.size), tier: after.tier, how: settingsWords(after) };
   const backup = checkBackup(draft, subject, name);
-  if (before.protected) unprotect(draft, name);
   const made = draft.want(`smaller ${name}`, 'create-smaller', subject, { words, turn: 'ahead' });
   const [server] = sides.holdersBefore(name);
   const boots = server !== undefined && sides.bootBefore(server) === name;
@@ -32,7 +33,23 @@ export function volumeShrunk(draft: Draft, { before, after, subject }: ChangeOf<
       `replaced ${name}`,
       grouped ? 'replace-member' : 'put-smaller-in-place',
       subject,
-      { server, words: { group: sides.headName('groups', group?.name ?? '') }, after: [beside, backup] },
+      {
+        server,
+        words: { group: sides.headName('groups', group?.name ?? '') },
+        // A member that leaves its group for good has nothing on it then.
+        after: [
+          beside,
+          backup,
+          ...(group === undefined
+            ? []
+            : grouped
+              ? [
+                  ...madeRoomIn(sides, { kind: 'volume-group', name: stillIn.name }),
+                  ...boughtFor(sides, stillIn),
+                ]
+              : outOfGroup(sides, name, group)),
+        ],
+      },
     );
     if (grouped) checkGroup(draft, stillIn, server, [swapped]);
     const own = before.fileSystem;
@@ -70,9 +87,5 @@ export function volumeShrunk(draft: Draft, { before, after, subject }: ChangeOf<
       ],
     },
   );
-  return draft.want(`delete-old ${name}`, 'delete-old', subject, {
-    words: { size: exactSize(before.size) },
-    after: [backup, proven, `unprotect ${name}`, ...out],
-    turn: 'delete',
-  });
+  return deleteOld(draft, before, name, [backup, proven, ...out]);
 }

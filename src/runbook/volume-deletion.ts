@@ -11,6 +11,22 @@ export function unprotect(draft: Draft, name: string): string {
   return draft.want(`unprotect ${name}`, 'unprotect', volumeSubject(name));
 }
 
+/** Deletes what another has taken the place and the name of, once the other is proven. */
+export function deleteOld(
+  draft: Draft,
+  { size, protected: kept }: Volume,
+  name: string,
+  after: readonly string[],
+): string {
+  const subject = volumeSubject(name);
+  const freed = kept ? [draft.want(`unprotect-old ${name}`, 'unprotect-old', subject, { after })] : [];
+  return draft.want(`delete-old ${name}`, 'delete-old', subject, {
+    words: { size: exactSize(size) },
+    after: [...after, ...freed],
+    turn: 'delete',
+  });
+}
+
 export function deleteVolume(draft: Draft, { name, size, protected: kept }: Volume): string {
   const { sides } = draft;
   const key = `delete ${name}`;

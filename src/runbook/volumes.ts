@@ -7,13 +7,19 @@ import { attach, detach } from './attachments.ts';
 import { checkBackup, checkGroup } from './checks.ts';
 import type { Draft } from './draft.ts';
 import { growSystem } from './file-systems.ts';
-import { deleteVolume, unprotect } from './volume-deletion.ts';
+import { deleteOld, deleteVolume } from './volume-deletion.ts';
 import { ready } from './waits.ts';
-import { volumeSubject } from './words.ts';
+import { settingsWords, volumeSubject } from './words.ts';
 
-export function createVolume(draft: Draft, { name, size, tier, site }: Volume): string {
+export function createVolume(draft: Draft, volume: Volume): string {
+  const { name, size, tier, site } = volume;
   return draft.want(`create ${name}`, 'create-volume', volumeSubject(name), {
-    words: { size: exactSize(size), tier, where: site === undefined ? '' : `, site ${site}` },
+    words: {
+      size: exactSize(size),
+      tier,
+      where: site === undefined ? '' : `, site ${site}`,
+      how: settingsWords(volume),
+    },
     turn: 'ahead',
   });
 }
@@ -77,18 +83,21 @@ export function reCreated(
 export function volumeGrown(draft: Draft, { before, after, subject }: ChangeOf<'volume-grown'>): string {
   const { sides } = draft;
   const { name, size } = after;
+  const anew = sides.madeAnew.get(name);
+  if (anew !== undefined) return anew;
   const key = draft.want(`grow ${name}`, 'grow-volume', subject, {
     words: { was: exactSize(before.size), size: exactSize(size) },
   });
   const group = sides.head.groupOf.get(name);
-  const whole = after.fileSystem;
-  const former = before.fileSystem;
   // All that hold it see it grow; one of them, whichever comes first, grows what lies on it.
-  for (const server of sides.holdersAfter(name)) {
+  const holders = sides.holdersAfter(name);
+  for (const server of holders) {
     const boots = sides.head.servers.get(server)?.boot === name;
     const held = sides.holdersBefore(name).includes(server);
     // A server that starts from it later sees all of it then.
     if (boots && !held && !sides.runsAfter(server)) continue;
+    // A guest that starts sees it as it then is.
+    if (held && !sides.runsBefore(server)) draft.wait(`start ${server}`, [key]);
     const seen =
       held && sides.runsBefore(server) && sides.runsAfter(server)
         ? draft.want(`see-size ${name} ${server}`, 'see-size', subject, {
@@ -109,26 +118,41 @@ export function volumeGrown(draft: Draft, { before, after, subject }: ChangeOf<'
       : [seen];
     if (group !== undefined) {
       if (sides.groupBefore(name) !== undefined) growMember(draft, name, group, server, room);
-    } else if (whole === undefined) {
-      draft.want(`inside ${name}`, 'grow-inside', subject, { server, after: room });
-    } else if (former?.type === whole.type && whole.fields.of('size') === undefined) {
-      draft.wait(growSystem(draft, whole, former), room);
-    }
+    } else growOnIt(draft, { before, after, subject }, server, room);
+  }
+  // What nobody holds is grown inside once somebody does.
+  if (holders.length === 0) {
+    if (group === undefined) growOnIt(draft, { before, after, subject }, undefined, [key]);
+    else if (sides.groupBefore(name) !== undefined) growMember(draft, name, group, undefined, [key]);
   }
   return key;
+}
+
+function growOnIt(
+  draft: Draft,
+  { before, after, subject }: Pick<ChangeOf<'volume-grown'>, 'before' | 'after' | 'subject'>,
+  server: string | undefined,
+  room: readonly string[],
+): void {
+  const [former, whole] = [before.fileSystem, after.fileSystem];
+  if (whole === undefined) {
+    draft.want(`inside ${after.name}`, 'grow-inside', subject, { server, after: room });
+  } else if (former?.type === whole.type && whole.fields.of('size') === undefined) {
+    draft.wait(growSystem(draft, whole, former), room);
+  }
 }
 
 function growMember(
   draft: Draft,
   volume: string,
   group: VolumeGroup,
-  server: string,
+  server: string | undefined,
   after: readonly string[],
 ): void {
   const key = draft.want(`grow-member ${volume}`, 'grow-member', volumeSubject(volume), {
     server,
     words: { group: group.name },
-    after: [...after, `activate ${group.name} ${server}`, `join ${group.name} ${volume}`],
+    after: [...after, `activate ${group.name} ${server ?? ''}`, `join ${group.name} ${volume}`],
   });
   checkGroup(draft, group, server, [key]);
 }
@@ -140,13 +164,15 @@ export function volumeMovedSite(
   const { sides } = draft;
   const { name } = after;
   const backup = checkBackup(draft, subject, name);
-  if (before.protected) unprotect(draft, name);
   const detached = sides.holdersBefore(name).map((server) => detach(draft, name, server));
   const made = draft.want(`copy-across ${name}`, 'copy-across', subject, {
     words: {
       site: after.site ?? 'none',
       was: before.site ?? 'none',
-      how: after.size < before.size ? ', file by file, because it is smaller there' : '',
+      size: exactSize(after.size),
+      tier: after.tier,
+      how: settingsWords(after),
+      copied: after.size < before.size ? ', file by file, because it is smaller there' : '',
     },
     after: [backup, ...detached],
   });
@@ -155,11 +181,17 @@ export function volumeMovedSite(
     words: { old: `the old ${name}` },
     after: [made, ...attached, ...sides.holdersAfter(name).map((server) => `see ${name} ${server}`)],
   });
-  return draft.want(`delete-old-site ${name}`, 'delete-old', subject, {
-    words: { size: exactSize(before.size) },
-    after: [backup, proven, `unprotect ${name}`],
-    turn: 'delete',
-  });
+  return deleteOld(draft, before, name, [backup, proven]);
+}
+
+export function volumeMovedTier(
+  draft: Draft,
+  { before, after, subject }: ChangeOf<'volume-moved-tier'>,
+): string {
+  const words = { was: before.tier, tier: after.tier };
+  return (
+    draft.sides.madeAnew.get(after.name) ?? draft.want(`tier ${after.name}`, 'move-tier', subject, { words })
+  );
 }
 
 export function volumeEdited(
@@ -168,6 +200,9 @@ export function volumeEdited(
 ): string | undefined {
   const { sides } = draft;
   const { name } = after;
+  const anew = sides.madeAnew.get(name);
+  const sets = before.shareable !== after.shareable || (!before.protected && after.protected);
+  if (anew !== undefined) return sets ? anew : undefined;
   const protects =
     !before.protected && after.protected
       ? draft.want(`protect ${name}`, 'protect', subject, { after: [`create ${name}`] })

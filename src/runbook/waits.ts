@@ -26,6 +26,23 @@ export function ready(carrier: Carrier, server: string | undefined): readonly st
   ];
 }
 
+/** Where what lies on it is worked on, and what must be done first where that is only where it comes to. */
+export function workplace(
+  sides: Sides,
+  carrier: Carrier,
+): { readonly server: string | undefined; readonly there: readonly string[] } {
+  const server = sides.worksAt(carrier);
+  const comes = server !== undefined && !sides.carrierHoldersBefore(carrier).includes(server);
+  return {
+    server,
+    there: comes
+      ? carrier.kind === 'volume'
+        ? present(carrier.name, server)
+        : [`activate ${carrier.name} ${server}`]
+      : [],
+  };
+}
+
 /** What must be so before a server can have a volume. */
 export function fetched(sides: Sides, volume: string, server: string): readonly string[] {
   const after = sides.holdersAfter(volume);
@@ -34,6 +51,7 @@ export function fetched(sides: Sides, volume: string, server: string): readonly 
     `create ${volume}`,
     `grow ${volume}`,
     `fill ${volume}`,
+    `install ${volume}`,
     `copy-across ${volume}`,
     `share ${volume}`,
     ...left.map((holder) => `detach ${volume} ${holder}`),
@@ -64,4 +82,15 @@ export function madeRoomIn(sides: Sides, on: Carrier): readonly string[] {
     `remove ${sides.systemKey(system)}`,
     `shrunk ${sides.systemKey(system)}`,
   ]);
+}
+
+/** What makes a group larger where it is: members that come from no other group, and members that grow. */
+export function boughtFor(sides: Sides, { name, members }: VolumeGroup): readonly string[] {
+  const joined = (sides.joined.get(name) ?? []).filter(
+    ({ volume }) => sides.groupBefore(volume) === undefined,
+  );
+  return [
+    ...joined.map(({ volume }) => `join ${name} ${volume}`),
+    ...members.map((volume) => `grow-member ${volume}`),
+  ];
 }

@@ -2,7 +2,7 @@
 
 import { byText } from '../base/order.ts';
 import { declaredMaking } from '../change/making.ts';
-import type { FileSystem, Layout, Subject } from '../estate/estate.ts';
+import type { FileSystem, Layout, Subject, Volume } from '../estate/estate.ts';
 
 export const volumeSubject = (name: string): Subject => ({ kind: 'volume', name });
 export const serverSubject = (name: string): Subject => ({ kind: 'server', name });
@@ -31,6 +31,10 @@ export function makingWords(system: FileSystem): string {
   const declared = declaredMaking(system);
   return declared.length === 0 ? '' : `, with ${listed(declared)}`;
 }
+
+/** What is set on a volume at the provider; nothing where all of it is as usual. */
+export const settingsWords = ({ shareable, protected: kept }: Volume): string =>
+  `${shareable ? ', which several servers may attach at once' : ''}${kept ? ', protected against deletion' : ''}`;
 
 /** One pass, so that a name with braces in it stays a name. */
 export const filled = (text: string, words: Readonly<Record<string, string>>): string =>

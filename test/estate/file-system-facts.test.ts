@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { fileSystemFacts, fileSystemTypes } from '../../src/capacity/file-system-facts.ts';
+import { fileSystemFacts, fileSystemTypes } from '../../src/estate/file-system-facts.ts';
 
 const schema = readFileSync(new URL('../../schema/estate.json', import.meta.url), 'utf8');
 

@@ -3,7 +3,7 @@
  * one table, each fact with its source. `memory` marks what was looked up nowhere.
  */
 
-import { type Bytes, bytes, unitBytes } from '../estate/size.ts';
+import { type Bytes, bytes, unitBytes } from './size.ts';
 
 export const fileSystemTypes = [
   'ext2',
