@@ -2,6 +2,8 @@
  * Every kind of change, in the order in which changes of one thing are told: what each destroys, which server it
  * stops, and how it is told. Whatever asks about changes by their kind asks here, so that a new kind is thought of
  * once, and the compiler names what is missing.
+ *
+ * In one file, since it is one table.
  */
 import {
   type Declaration,

@@ -117,11 +117,12 @@ export function detach(draft: Draft, volume: string, server: string): string {
     ],
   });
   if (boots) restart(draft, server);
-  // A guest that starts with it would take it into use.
-  draft.wait(`start ${server}`, [key]);
   if (own !== undefined) unmountSystem(draft, own, server);
   const stays =
     group !== undefined && sides.head.groupOf.get(volume)?.name !== name && sides.head.groups.has(name ?? '');
+  // A guest that starts with it would take it into use; but what leaves its group there does so once it is up.
+  const leavesThere = stays && name !== undefined && sides.leavesAt(name) === server;
+  if (!leavesThere || sides.runsBefore(server)) draft.wait(`start ${server}`, [key]);
   // A member that leaves its group first goes by itself; any other takes the group out of use, and so does one
   // that several servers hold at once, on all of them but the one where it leaves.
   if (group !== undefined && name !== undefined && (!stays || sides.leavesAt(name) !== server)) {

@@ -83,8 +83,14 @@ export class Sides {
   worksAt(carrier: Carrier): string | undefined {
     return (
       this.carrierHoldersBefore(carrier).find((server) => this.runsBefore(server)) ??
-      this.carrierHoldersAfter(carrier).find((server) => this.runsAfter(server))
+      this.carrierHoldersAfter(carrier).find((server) => this.runsAfter(server) && !this.#moves(server))
     );
+  }
+
+  /** Whether a server leaves its site, and so all that it holds there. */
+  #moves(server: string): boolean {
+    const before = this.serverBefore(server);
+    return before !== undefined && before.site !== this.head.servers.get(server)?.site;
   }
 
   readonly baseName = (kind: keyof Renames, name: string): string => baseName(this.#renames[kind], name);

@@ -125,6 +125,7 @@ describe('growth', () => {
     const loose = 'volumes: { a: { size: 1 GiB, tier: bulk, file-system: { mount: /a, type: xfs } } }\n';
     expect(told(runbook(loose, loose.replace('1 GiB', '2 GiB')))).toEqual([
       'provider: Grow volume a from 1 GiB to 2 GiB.',
+      expect.stringMatching(/^guest of .*: Once a server holds a: grow the file system \/a/),
     ]);
   });
 });
