@@ -9,6 +9,7 @@ import { counted } from '../base/wording.ts';
 import { headroomOf, type Room } from '../capacity/headroom.ts';
 import { adoptedIn } from '../change/adoption.ts';
 import { type Comparison, compareEstates } from '../change/compare.ts';
+import { questionOf } from '../change/question.ts';
 import { type Touched, touchedBy } from '../change/touched.ts';
 import { holdsOn } from '../estate/dates.ts';
 import { type Estate, subjectKey } from '../estate/estate.ts';
@@ -223,6 +224,7 @@ export function judgementOf(change: ChangeEvaluation, options: JudgeOptions): Ju
   const { base, head, policy, policyFrom, unreadMain } = sides;
   const carried = carriedFindings(before, touched, findingTerms(policy, on, failOn));
   const findings = [...change.findings, ...carried].sort(worstFirst);
+  const question = questionOf(base.estate, head.estate, comparison.changes);
   const uses = {
     used: new Set(findings.flatMap(({ waiver }) => waiver ?? [])),
     outgrown: new Set(findings.flatMap(({ outgrown }) => outgrown ?? [])),
@@ -242,6 +244,7 @@ export function judgementOf(change: ChangeEvaluation, options: JudgeOptions): Ju
     unlimited: { before: unlimitedIn(before.view), after: unlimitedIn(after.view) },
     findings,
     changes: comparison.changes,
+    ...(question === undefined ? {} : { question }),
     runbook: runbookOf(comparison, base.estate, head.estate),
     headroom: headroomChanges(change),
     policyChanges,

@@ -4,6 +4,7 @@ import type { Problem } from '../base/problem.ts';
 import type { Room } from '../capacity/headroom.ts';
 import type { Change } from '../change/change.ts';
 import type { RevisionPlace } from '../change/place.ts';
+import type { Question } from '../change/question.ts';
 import type { Subject } from '../estate/estate.ts';
 import type { CostDelta } from '../price/delta.ts';
 import type { Money } from '../price/money.ts';
@@ -122,6 +123,8 @@ export interface Judged {
   readonly unlimited: { readonly before: Money; readonly after: Money };
   readonly findings: readonly Finding[];
   readonly changes: readonly Change[];
+  /** Only where the branch does not say of much that it brings whether it is new. */
+  readonly question?: Question;
   /** The steps that carry the changes out, in order. */
   readonly runbook: readonly Step[];
   readonly headroom: readonly RoomChange[];

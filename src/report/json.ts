@@ -5,6 +5,7 @@ import type { Room } from '../capacity/headroom.ts';
 import { type Change, isAttachmentChange } from '../change/change.ts';
 import { describeChange, destroys } from '../change/kinds.ts';
 import type { RevisionPlace } from '../change/place.ts';
+import type { Question } from '../change/question.ts';
 import type { Declaration, Subject, Volume } from '../estate/estate.ts';
 import type {
   Finding,
@@ -34,6 +35,7 @@ import type {
   PolicyChangeReport,
   ProblemReport,
   ProposedReport,
+  QuestionReport,
   RuleInForceReport,
   StepReport,
   ThingReport,
@@ -42,6 +44,7 @@ import type {
   WaiverReport,
 } from './generated/judgement.ts';
 import { jsonText } from './json-text.ts';
+import { questionSentence } from './model/question.ts';
 
 /** The whole judgement, never cut; the same judgement gives the same bytes. */
 export const reportJson = (judgement: Judgement): string => jsonText(judgementReport(judgement));
@@ -65,6 +68,7 @@ function notJudgedReport({ verdict, reasons, base, head, on, problems }: NotJudg
     limits: [],
     findings: [],
     changes: [],
+    question: null,
     runbook: [],
     headroom: [],
     policyChanges: [],
@@ -93,6 +97,7 @@ function judgedReport(judged: Judged): JudgementReport {
     limits: judged.limits.map((limit) => limitReport(limit, currency)),
     findings: judged.findings.map((finding) => findingReport(finding, policyFrom)),
     changes: judged.changes.map(changeReport),
+    question: judged.question === undefined ? null : questionReport(judged.question),
     runbook: judged.runbook.map(stepReport),
     headroom: judged.headroom.flatMap(headroomReport),
     policyChanges: judged.policyChanges.map(policyChangeReport),
@@ -102,6 +107,13 @@ function judgedReport(judged: Judged): JudgementReport {
     problems: [],
   };
 }
+
+const questionReport = (question: Question): QuestionReport => ({
+  firstEstate: question.first,
+  servers: [...question.servers],
+  volumes: [...question.volumes],
+  text: questionSentence(question),
+});
 
 const unreadReport = (unread: UnreadMain): UnreadMainReport => ({
   comparedWith: unread.comparedWith?.commit ?? null,

@@ -10,6 +10,7 @@ import type { Problem } from '../base/problem.ts';
 import { visible } from '../base/visible.ts';
 import type { Finding, Judged, Judgement, NotJudged } from '../policy/judgement.ts';
 import { type Money, showMoney } from '../price/money.ts';
+import { questionSentence } from './model/question.ts';
 import { unreadSentence } from './model/unread-main.ts';
 
 export function reportJunit(judgement: Judgement): string {
@@ -105,6 +106,7 @@ function writeJudged(document: XMLBuilder, judged: Judged): void {
       base: base.commit,
       head: head.commit,
       ...(judged.unreadMain === undefined ? {} : { main: unreadSentence(judged.unreadMain) }),
+      ...(judged.question === undefined ? {} : { question: questionSentence(judged.question) }),
       on,
       'cost before': shown(cost.before, cost.currencyBefore),
       'cost after': shown(cost.after),

@@ -24,6 +24,7 @@ import { version } from '../version.ts';
 import { fingerprint } from './fingerprint.ts';
 import { jsonText } from './json-text.ts';
 import { markdownAdvice, markdownText } from './markdown-text.ts';
+import { questionSentence } from './model/question.ts';
 import { unreadSentence } from './model/unread-main.ts';
 
 export interface SarifOptions {
@@ -55,7 +56,7 @@ function runOf(judgement: Judgement, { toolVersion = version, repositoryRoot }: 
         semanticVersion: toolVersion,
         language: 'en',
         rules: inForce.map(descriptor),
-        notifications: [notJudgedDescriptor, unreadMainDescriptor],
+        notifications: [notJudgedDescriptor, unreadMainDescriptor, questionDescriptor],
       },
     },
     automationDetails: {
@@ -220,16 +221,33 @@ const unreadMainDescriptor: ReportingDescriptor = {
   defaultConfiguration: { level: 'warning' },
 };
 
+const questionId = 'new-or-existing';
+
+const questionDescriptor: ReportingDescriptor = {
+  id: questionId,
+  shortDescription: { text: 'The branch does not say whether what it brings is new or there already.' },
+  fullDescription: {
+    text: 'It is taken for new, and the steps create it: what is there already is to be marked existing: true.',
+  },
+  defaultConfiguration: { level: 'warning' },
+};
+
 function invocationOf(judgement: Judgement): Invocation {
   if (judgement.verdict !== 'not judged') {
-    const { unreadMain } = judgement;
-    if (unreadMain === undefined) return { executionSuccessful: true };
-    const notification: Notification = {
-      descriptor: { id: unreadMainId, index: 1 },
+    const { unreadMain, question } = judgement;
+    const warned = (id: string, index: number, text: string): Notification => ({
+      descriptor: { id, index },
       level: 'warning',
-      message: { text: messageText(unreadSentence(unreadMain)) },
+      message: { text: messageText(text) },
+    });
+    const notifications = [
+      ...(unreadMain === undefined ? [] : [warned(unreadMainId, 1, unreadSentence(unreadMain))]),
+      ...(question === undefined ? [] : [warned(questionId, 2, questionSentence(question))]),
+    ];
+    return {
+      executionSuccessful: true,
+      ...(notifications.length === 0 ? {} : { toolExecutionNotifications: notifications }),
     };
-    return { executionSuccessful: true, toolExecutionNotifications: [notification] };
   }
   return {
     executionSuccessful: false,

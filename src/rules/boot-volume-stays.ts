@@ -118,7 +118,7 @@ function takesAway(change: TakingChange): string | undefined {
     case 'volume-deleted':
       return 'deleted';
     case 'volume-re-created':
-      return `deleted and ${change.after.name} created in its place`;
+      return `deleted, with ${change.after.name} in its place`;
     case 'volume-moved-site':
       return `moved to site ${change.after.site ?? 'none'}`;
     case 'volume-changed-id':

@@ -173,24 +173,56 @@ const otherMount: Move = (branch) =>
     return [{ what, branch: saying(branch, thing, { 'file-systems': Object.fromEntries(moved) }) }];
   });
 
-/** What lies there already, where a file may say so. */
-const declaredOnly: Move = (branch) =>
-  thingsOf(branch).flatMap((thing): readonly Moved[] => {
-    const value = branch.estate[thing.file]?.[thing.kind]?.[thing.name];
-    const what = `${thing.kind} ${thing.name}`;
-    const own = value?.['file-system'];
-    return [
-      { what, branch: saying(branch, thing, { existing: true }) },
-      ...(isValues(own)
-        ? [
-            {
-              what: `${what} file system`,
-              branch: saying(branch, thing, { 'file-system': { ...own, existing: true } }),
-            },
-          ]
-        : []),
-    ];
-  });
+/** What lies there already, or what is new, wherever a file may say so. */
+const declared =
+  (existing: boolean): Move =>
+  (branch) => [
+    ...thingsOf(branch).flatMap((thing): readonly Moved[] => {
+      const value = branch.estate[thing.file]?.[thing.kind]?.[thing.name];
+      const what = `${thing.kind} ${thing.name}`;
+      const own = value?.['file-system'];
+      const systems = value?.['file-systems'];
+      return [
+        { what, branch: saying(branch, thing, { existing }) },
+        ...(isValues(own)
+          ? [
+              {
+                what: `${what} file system`,
+                branch: saying(branch, thing, { 'file-system': { ...own, existing } }),
+              },
+            ]
+          : []),
+        ...(isValues(systems)
+          ? Object.entries(systems).map(([mount, system]) => ({
+              what: `${what} ${mount}`,
+              branch: saying(branch, thing, {
+                'file-systems': { ...systems, [mount]: { ...(isValues(system) ? system : {}), existing } },
+              }),
+            }))
+          : []),
+      ];
+    }),
+    ...Object.entries(branch.estate).flatMap(([file, doc]): readonly Moved[] => [
+      { what: `all of ${file}`, branch: withFile(branch, file, { existing, ...doc }) },
+      ...(doc.attachments ?? []).map((_, index) => ({
+        what: `attachment ${index}`,
+        branch: withFile(branch, file, {
+          ...doc,
+          attachments: (doc.attachments ?? []).map((each, at) =>
+            at === index ? { ...each, existing } : each,
+          ),
+        }),
+      })),
+    ]),
+  ];
+
+/** Each thing of a branch marked by itself. */
+const declaredEach: Move = (branch) => [
+  {
+    what: 'one by one',
+    branch: thingsOf(branch).reduce((made, thing) => saying(made, thing, { existing: true }), branch),
+  },
+];
 
 const defaultsOf = ({ team, site, labels }: EstateFile): Values => ({
   ...(team === undefined ? {} : { team }),
@@ -343,7 +375,9 @@ export const moves: Readonly<Record<string, Move>> = {
   'another name, with formerly': otherName(true),
   'another name, without': otherName(false),
   'another mount point': otherMount,
-  'existing: true': declaredOnly,
+  'existing: true': declared(true),
+  'existing: true on each': declaredEach,
+  'existing: false': declared(false),
   'another file for all': otherFile,
   'a file of its own': ownFile,
   'another order': otherOrder,

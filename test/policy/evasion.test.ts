@@ -95,6 +95,14 @@ const more: Partial<Record<RuleName, readonly Refused[]>> = {
       entries: ['{ rule: shape, of: volume, schema: { properties: { size-gib: { maximum: 100 } } } }'],
     },
     {
+      what: 'a volume created, where none of its tier is wanted',
+      main: 'volumes:\n  a: { size: 10 GiB, tier: bulk }\n',
+      branch: 'volumes:\n  a: { size: 10 GiB, tier: bulk }\n  b: { size: 10 GiB, tier: bulk }\n',
+      entries: [
+        '{ rule: shape, where: { sites: [north-quay, east-quay] }, of: change, kinds: [volume-created], schema: { properties: { after: { properties: { tier: { enum: [none] } } } } } }',
+      ],
+    },
+    {
       what: 'a change that is not wanted',
       main: 'servers:\n  scanner: {}\nvolumes:\n  a: { size: 10 GiB, tier: bulk }\nattachments:\n  - { volume: a, server: scanner }\n',
       branch: 'servers:\n  scanner: {}\nvolumes:\n  a: { size: 10 GiB, tier: bulk }\n',
@@ -126,6 +134,25 @@ const more: Partial<Record<RuleName, readonly Refused[]>> = {
       entries: ['{ rule: deletion-prepared }'],
     },
     {
+      what: 'a group made over a file system of main',
+      main: 'volumes:\n  a: { size: 100 GiB, tier: bulk, file-system: { mount: /a, type: ext4 } }\n',
+      branch:
+        'volumes:\n  a: { size: 100 GiB, tier: bulk }\nvolume-groups:\n  plates: { members: [a], file-systems: { /a: { size: 50 GiB, type: ext4 } } }\n',
+      entries: ['{ rule: deletion-prepared }'],
+    },
+    {
+      what: 'another volume in the seat of one that is deleted',
+      main: 'volumes:\n  a: { size: 100 GiB, tier: bulk }\nvolume-groups:\n  plates: { members: [a] }\n',
+      branch: 'volumes:\n  b: { size: 100 GiB, tier: bulk }\nvolume-groups:\n  plates: { members: [b] }\n',
+      entries: ['{ rule: deletion-prepared }'],
+    },
+    {
+      what: 'another volume under the name, by its identifier',
+      main: 'volumes:\n  a: { id: vol-1, size: 100 GiB, tier: bulk }\n',
+      branch: 'volumes:\n  a: { id: vol-2, size: 100 GiB, tier: bulk }\n',
+      entries: ['{ rule: deletion-prepared }'],
+    },
+    {
       what: 'a volume with a file system taken into a group',
       main: 'volumes:\n  a: { size: 100 GiB, tier: bulk }\n  b: { size: 100 GiB, tier: bulk, file-system: { mount: /b, type: ext4 } }\nvolume-groups:\n  plates: { members: [a] }\n',
       branch:
@@ -135,6 +162,13 @@ const more: Partial<Record<RuleName, readonly Refused[]>> = {
   ],
   'boot-volume-stays': [
     {
+      what: 'another server under the name, by its identifier',
+      main: 'servers:\n  scanner: { id: srv-1, power: running, boot: root }\nvolumes:\n  root: { size: 50 GiB, tier: bulk }\n',
+      branch:
+        'servers:\n  scanner: { id: srv-2, power: running, boot: root }\nvolumes:\n  root: { size: 50 GiB, tier: bulk }\n',
+      entries: ['{ rule: boot-volume-stays }'],
+    },
+    {
       what: 'a boot volume taken into a group',
       main: 'servers:\n  scanner: { power: running, boot: root }\nvolumes:\n  root: { size: 50 GiB, tier: bulk }\n',
       branch:
@@ -143,6 +177,12 @@ const more: Partial<Record<RuleName, readonly Refused[]>> = {
     },
   ],
   'max-monthly-spend': [
+    {
+      what: 'a first estate beyond the limit',
+      main: '{}',
+      branch: 'volumes:\n  a: { size: 1000 GiB, tier: bulk }\n',
+      entries: ['{ rule: max-monthly-spend, limit: "10.00" }'],
+    },
     {
       what: 'a limit for each team',
       main: 'volumes:\n  a: { size: 100 GiB, tier: bulk }\n',
@@ -345,7 +385,7 @@ const otherwise: readonly Otherwise[] = [
   },
   {
     rule: 'boot-volume-stays',
-    moves: ['existing: true'],
+    moves: ['existing: true', 'existing: true on each'],
     why: 'A group that lies on the volume already is made by nobody, and the change says so.',
     told: ({ changes }) =>
       changes.some((change) => describeChange(change).includes('is declared as existing on')),

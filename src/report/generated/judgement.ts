@@ -104,6 +104,10 @@ export interface JudgementReport {
    */
   changes: ChangeReport[];
   /**
+   * Where the branch brings many things, or the first estate, and does not say whether they are new or there already: what is asked; null otherwise. It does not decide the verdict.
+   */
+  question: QuestionReport | null;
+  /**
    * The steps that carry the changes out, in order. Where the verdict is not `pass` they are not to be carried out.
    */
   runbook: StepReport[];
@@ -808,6 +812,27 @@ export interface FileSystemReport {
    * The size in bytes of the device beneath it.
    */
   size: string;
+}
+/**
+ * Whether what a branch brings is new, or there already.
+ */
+export interface QuestionReport {
+  /**
+   * Whether the base declares no server and no volume.
+   */
+  firstEstate: boolean;
+  /**
+   * The servers that are taken for new.
+   */
+  servers: string[];
+  /**
+   * The volumes that are taken for new.
+   */
+  volumes: string[];
+  /**
+   * The question, and what to write.
+   */
+  text: string;
 }
 /**
  * One step of the runbook.

@@ -10,6 +10,7 @@ import { headroomSection } from './headroom.ts';
 import type { ReportModel } from './model.ts';
 import { policySection } from './policy-changes.ts';
 import { problemSections } from './problems.ts';
+import { questionSentence } from './question.ts';
 import { stepSection } from './steps.ts';
 import { shortCommit } from './subjects.ts';
 import { unreadSentence } from './unread-main.ts';
@@ -34,6 +35,7 @@ function judgedModel(judged: Judged): ReportModel {
     fields: [
       ...(judged.unreadMain === undefined ? [] : [line('Main', unreadSentence(judged.unreadMain))]),
       line('Cost', costSentence(judged)),
+      ...(judged.question === undefined ? [] : [advice('Question', questionSentence(judged.question))]),
       whatToDo(judged),
       ...(grouped.size === 0 ? [] : [line('Findings', countGroups(grouped))]),
       line('Judged', judgedSentence(judged)),

@@ -6,15 +6,20 @@ import type { Step } from '../../runbook/step.ts';
 import { entries, line, sentence } from './blocks.ts';
 import { losesData } from './changes.ts';
 import type { Block, Entry, Field, Section } from './model.ts';
+import { stepsQuestion } from './question.ts';
 
 /** Nothing where there is nothing to do. */
-export function stepSection({ verdict, changes, runbook }: Judged): readonly Section[] {
+export function stepSection({ verdict, changes, runbook, question }: Judged): readonly Section[] {
   if (runbook.length === 0) return [];
   const cautioned = changes.some(destroys) ? 'in a section of their own' : 'nowhere yet';
   return [
     {
       title: `Steps, in order (${runbook.length})`,
-      blocks: [...opening(verdict, runbook, cautioned), entries(stepEntries(runbook))],
+      blocks: [
+        ...(question === undefined ? [] : [sentence(stepsQuestion(question))]),
+        ...opening(verdict, runbook, cautioned),
+        entries(stepEntries(runbook)),
+      ],
     },
   ];
 }
