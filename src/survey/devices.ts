@@ -31,7 +31,7 @@ export function devicesOf(gathered: GatheredFile, inUse: ReadonlyMap<string, str
   const kernelNames = new Map<string, string>();
   for (const { fields } of nodes) {
     const name = deviceName(fields);
-    const kernel = nameIn(fields, 'kname');
+    const kernel = kernelName(fields);
     if (name !== undefined && kernel !== undefined) kernelNames.set(kernel, name);
   }
   const contents = new Map(
@@ -51,17 +51,21 @@ export function devicesOf(gathered: GatheredFile, inUse: ReadonlyMap<string, str
       });
       continue;
     }
-    const kernel = nameIn(fields, 'kname') ?? name;
-    const parentKernel = nameIn(fields, 'pkname');
+    const kernel = kernelName(fields) ?? name;
+    const parentKernel = kernelName(fields, 'pkname');
     const on =
-      parent ?? (parentKernel === undefined ? undefined : (kernelNames.get(parentKernel) ?? parentKernel));
+      parent ??
+      kernelNames.get(parentKernel ?? '') ??
+      (textIn(fields, 'type') === 'part' ? diskOf(name) : undefined);
     const before = found.get(name);
     const beside = contents.get(kernel) ?? contents.get(name) ?? {};
     found.set(name, {
       name,
       type: nameIn(fields, 'type') ?? 'disk',
       // One that lies on several is shown beneath each of them.
-      on: [...new Set([...(before?.on ?? []), ...(on === undefined ? [] : [on])])].sort(byText),
+      on: [...new Set([...(before?.on ?? []), ...(on === undefined || on === name ? [] : [on])])].sort(
+        byText,
+      ),
       size,
       serial: nameIn(fields, 'serial') ?? nameIn({ ...serials.get(kernel) }, 'serial'),
       content: nameIn(fields, 'fstype') ?? nameIn(beside, 'type'),
@@ -83,7 +87,12 @@ export function devicesOf(gathered: GatheredFile, inUse: ReadonlyMap<string, str
     if (why === undefined) list.push({ ...device, content });
     else leftOut.push({ what: device.name, why });
   }
-  return { list, leftOut, named };
+  const kept = new Set(list.map(({ name }) => name));
+  return {
+    list: list.map((device) => ({ ...device, on: device.on.filter((below) => kept.has(below)) })),
+    leftOut,
+    named,
+  };
 }
 
 export const asSurveyed = ({
@@ -147,12 +156,22 @@ function* nodesOf(list: unknown, parent: string | undefined): Generator<Node> {
   }
 }
 
+/** Older versions do not say what a partition is of: vda1 is of vda, nvme0n1p1 of nvme0n1. */
+const diskOf = (partition: string): string | undefined =>
+  /^(.*[0-9])p[0-9]+$/.exec(partition)?.[1] ?? /^(.*[^0-9])[0-9]+$/.exec(partition)?.[1];
+
+/** lsblk may have been asked for whole paths. */
+function kernelName(fields: Fields, key: 'kname' | 'pkname' = 'kname'): string | undefined {
+  const name = nameIn(fields, key);
+  return name === undefined ? undefined : underDev(name);
+}
+
 const mapped: ReadonlySet<string> = new Set(['lvm', 'crypt', 'mpath', 'dm']);
 
 /** The name under /dev: what the device mapper makes lies beneath mapper/. */
 function deviceName(fields: Fields): string | undefined {
   const name = nameIn(fields, 'name');
-  const kernel = nameIn(fields, 'kname');
+  const kernel = kernelName(fields);
   if (name === undefined) return undefined;
   const isMapped =
     kernel === undefined ? mapped.has(textIn(fields, 'type') ?? '') : /^dm-[0-9]+$/.test(kernel);
