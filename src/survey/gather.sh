@@ -107,17 +107,20 @@ pairs_as_json() {
   '
 }
 
+# Of what a tool says of itself, the number of its version only.
+version_of() {
+  case $1 in
+    dumpe2fs | xfs_db) "$1" -V 2>&1 ;;
+    lvm) limited lvm version ;;
+    *) limited "$1" --version ;;
+  esac | sed -n 's/^.* \([0-9][0-9.]*\.[0-9][0-9()]*\).*/\1/p' | sed -n 1p
+}
+
 gather_versions() {
   versions=''
   for tool in lsblk findmnt df lvm dumpe2fs xfs_db; do
-    is_there "$tool" || continue
-    case $tool in
-      lvm) said=$(limited lvm version | sed -n 's/.*LVM version: *//p') ;;
-      dumpe2fs) said=$(timeout 5 dumpe2fs -V 2>&1 | sed -n 1p) ;;
-      xfs_db) said=$(limited xfs_db -V) ;;
-      *) said=$(limited "$tool" --version | sed -n 1p) ;;
-    esac
-    versions="$versions${versions:+,}$new_line    \"$tool\": $(printf '%s' "$said" | tr -cd '[:alnum:] .()+_-' | text_as_json)"
+    if ! is_there "$tool"; then continue; fi
+    versions="$versions${versions:+,}$new_line    \"$tool\": \"$(version_of "$tool")\""
   done
   member versions "{$versions$new_line  }"
 }

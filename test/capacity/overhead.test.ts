@@ -1,8 +1,8 @@
 import { readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { fileSystemTypes } from '../../src/estate/file-system-facts.ts';
 import { isKnown, type UsableSpace, usableOf } from '../../src/capacity/overhead.ts';
+import { fileSystemTypes } from '../../src/estate/file-system-facts.ts';
 import type { FileSystemType, Making } from '../../src/estate/made.ts';
 import { bytes, sumBytes, unitBytes } from '../../src/estate/size.ts';
 import { type ExtCounts, mke2fsVersion, withImages } from './images.ts';
