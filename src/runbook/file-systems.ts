@@ -171,8 +171,7 @@ export function growSystem(draft: Draft, system: FileSystem, former: FileSystem)
       after: [...room, mounted, `remount ${key}`],
     });
   }
-  const stays =
-    server !== undefined && sides.runsBefore(server) && sides.carrierHoldersBefore(on).includes(server);
+  const stays = server !== undefined && sides.carrierHoldersBefore(on).includes(server);
   const off = stays ? unmountSystem(draft, former, server) : undefined;
   draft.want(grown, 'grow-unmounted', subject, {
     ...more,

@@ -83,7 +83,17 @@ export class Sides {
   worksAt(carrier: Carrier): string | undefined {
     return (
       this.carrierHoldersBefore(carrier).find((server) => this.runsBefore(server)) ??
-      this.carrierHoldersAfter(carrier).find((server) => this.runsAfter(server) && !this.#moves(server))
+      this.carrierHoldersAfter(carrier).find(
+        (server) => this.runsAfter(server) && !this.#moves(server) && this.#comesWhole(carrier, server),
+      )
+    );
+  }
+
+  /** Whether all that a group lay on is at a server in the end: it is activated whole, or not at all. */
+  #comesWhole({ kind, name }: Carrier, server: string): boolean {
+    return (
+      kind === 'volume' ||
+      this.membersBefore(name).every((member) => this.holdersAfter(member).includes(server))
     );
   }
 

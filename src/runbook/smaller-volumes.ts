@@ -62,6 +62,9 @@ export function volumeShrunk(draft: Draft, { before, after, subject }: ChangeOf<
         after: [swapped, ...gone, ...moved, ...idle],
       }),
     );
+    // Two of one name do not go along, nor are they there when a guest starts.
+    draft.wait(`move-server ${server}`, [`detach-old ${name}`]);
+    draft.wait(`start ${server}`, [`detach-old ${name}`]);
   } else {
     if (server !== undefined && boots) restart(draft, server);
     const holders = sides.holdersBefore(name);

@@ -84,11 +84,16 @@ export function madeRoomIn(sides: Sides, on: Carrier): readonly string[] {
   ]);
 }
 
-/** What makes a group larger where it is: members that come from no other group, and members that grow. */
+/** What makes a group larger where it is: members that come to it, but for those of a trade, and members that grow. */
 export function boughtFor(sides: Sides, { name, members }: VolumeGroup): readonly string[] {
-  const joined = (sides.joined.get(name) ?? []).filter(
-    ({ volume }) => sides.groupBefore(volume) === undefined,
-  );
+  const from = (volume: string): string | undefined => {
+    const before = sides.groupBefore(volume);
+    return before === undefined ? undefined : sides.headName('groups', before.name);
+  };
+  const joined = (sides.joined.get(name) ?? []).filter(({ volume }) => {
+    const other = from(volume);
+    return other === undefined || !(sides.joined.get(other) ?? []).some((each) => from(each.volume) === name);
+  });
   return [
     ...joined.map(({ volume }) => `join ${name} ${volume}`),
     ...members.map((volume) => `grow-member ${volume}`),

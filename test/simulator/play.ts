@@ -24,6 +24,7 @@ const names = (text = ''): readonly string[] => text.split(/, | and /).filter((n
 /** Procedures of a guest that are looked at and not done. */
 const looks: ReadonlySet<string> = new Set([
   'check-backup',
+  'check-layers',
   'check-missed',
   'check-name',
   'check-replacement',
@@ -98,6 +99,7 @@ function atProvider(world: World, { procedure, words, server: at }: Step, volume
       if (disk.content.kind === 'member') refuse(`${volume} is a member of ${disk.content.group.name}`);
       if (disk.content.kind !== 'nothing' && procedure === 'fill-boot') refuse(`something is on ${volume}`);
       disk.content = { kind: 'system', system: image(disk, holds) };
+      for (const each of world.servers.values()) if (each.boot === volume) roots(disk, each);
       return;
     }
     case 'unprotect':
@@ -242,6 +244,7 @@ function swapNames(world: World, volume: string): void {
 /** A server that starts from a disk has what lies there as its root. */
 function roots({ content }: Disk, server: Server): void {
   if (content.kind !== 'system') return;
+  server.fstab.delete('/');
   for (const [mount, system] of server.fstab) if (system === content.system) server.fstab.delete(mount);
   content.system.mount = '/';
   server.fstab.set('/', content.system);
