@@ -80,6 +80,14 @@ export function memberJoined(
 ): string {
   const { sides } = draft;
   const { name } = after;
+  const starter = sides.bootedFrom({ kind: 'volume', name: volume });
+  if (starter !== undefined) {
+    const on: Carrier = { kind: 'volume', name: volume };
+    const what = `a member of volume group ${name}`;
+    const installed = wipes.length === 0 ? [] : [installOver(draft, { on, server: starter, what })];
+    const checked = checkGroup(draft, after, starter, installed);
+    return installed[0] ?? checked;
+  }
   const server = sides.homeOf({ kind: 'volume-group', name });
   const key = draft.want(
     `join ${name} ${volume}`,

@@ -177,6 +177,27 @@ describe('the order of any branch', () => {
     });
   });
 
+  it('makes nothing from within a guest on what that guest starts from', () => {
+    const making = /^(make-(group|file-system|anew)|join-group|lay-out-anew)/;
+    let made = 0;
+    property(({ head, steps }) => {
+      for (const { procedure, subject, server, words, does } of steps) {
+        if (!making.test(procedure)) continue;
+        const boot = head.servers.get(server ?? '')?.boot;
+        const [name = ''] = subject.name.split(':');
+        const on = procedure.startsWith('join-group')
+          ? [words.volume]
+          : (head.groups.get(name)?.members ?? [name]);
+        // A logical volume of its own, in a group that main has, leaves the rest of the disk as it is.
+        const isOwn = /^make-(file-system|anew)$/.test(procedure) && head.groups.has(name);
+        if (boot !== undefined && !isOwn)
+          expect([does, on]).not.toEqual([does, expect.arrayContaining([boot])]);
+        made++;
+      }
+    });
+    expect(made).toBeGreaterThan(20);
+  });
+
   it('leaves no word of a procedure unfilled', () => {
     property(({ steps }) => {
       for (const { does, why } of steps) expect(`${does} ${why ?? ''}`).not.toMatch(/\{\w+\}|undefined/);
