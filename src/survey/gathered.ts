@@ -5,6 +5,9 @@ import type { GatheredFile } from '../read/generated/gathered.ts';
 import { isRecord } from '../read/schema-error.ts';
 import { validate } from '../read/validate.ts';
 
+/** The version of the format that is read; what is read must say it. */
+const gatheredFormat = 'ullage-gathered-1';
+
 /** No server has so many disks that the script prints more. */
 export const mostGathered = 16 << 20;
 
@@ -31,6 +34,16 @@ export function readGathered(content: Uint8Array, file: string): Outcome<Gathere
     );
   }
   if (!isRecord(parsed) || !('format' in parsed)) return refuse(jsonThatItIs(parsed));
+  if (
+    typeof parsed.format === 'string' &&
+    parsed.format !== gatheredFormat &&
+    /^ullage-gathered-/.test(parsed.format)
+  ) {
+    return refuse(
+      'it is what the script of another version of Ullage prints',
+      'Print the script with this version, and run that.',
+    );
+  }
   const document = readDocument(text, file);
   if (!document.ok) return document;
   const valid = validate('gathered', document.value);

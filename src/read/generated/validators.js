@@ -2865,7 +2865,7 @@ function validate51(data, { instancePath = "", parentData, parentDataProperty, r
   return validate51.errors = vErrors, errors === 0;
 }
 validate51.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var gathered = validate59, schema116 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "gathered.json", title: "GatheredFile", description: "What the script of `ullage survey script` prints: what a server's tools said, as they said it.", type: "object", additionalProperties: !1, required: ["format", "at"], properties: { format: { const: "ullage-gathered-1", description: "The version of this format." }, at: { $ref: "survey.json#/$defs/time", description: "When it was taken." }, asked: { type: "array", items: { type: "string", enum: ["homes"] }, description: "What was asked for beside the usual: the mounts beneath /home, which are left out otherwise." }, versions: { type: "object", additionalProperties: { type: "string" }, description: "The tools that were asked, each with what it says of its version." }, lsblk: { type: "object", required: ["blockdevices"], properties: { blockdevices: { type: "array", items: { type: "object" } } }, description: "lsblk --json --bytes" }, serials: { type: "array", items: { type: "object", additionalProperties: !1, required: ["device", "serial"], properties: { device: { type: "string" }, serial: { type: "string" } } }, description: "The disks' serial numbers as the kernel has them in /sys/block, for where lsblk knows none." }, contents: { type: "array", items: { type: "object" }, description: "What lies on the devices, as blkid finds it, for where lsblk knows of none." }, findmnt: { type: "object", required: ["filesystems"], properties: { filesystems: { type: "array", items: { type: "object" } } }, description: "The mounts of block devices, as findmnt --list --json has them." }, df: { type: "string", description: "df -P" }, swaps: { type: "string", description: "The devices that are swapped to, one a line." }, pvs: { $ref: "#/$defs/report", description: "pvs --reportformat json" }, vgs: { $ref: "#/$defs/report", description: "vgs --reportformat json" }, lvs: { $ref: "#/$defs/report", description: "lvs --reportformat json" }, fstab: { type: "string", description: "The first three fields of fstab's lines that mount a block device." }, superblocks: { type: "array", items: { type: "object", additionalProperties: !1, required: ["device", "text"], properties: { device: { type: "string" }, text: { type: "string" } } }, description: "Of ext and xfs file systems: the figures that dumpe2fs -h or xfs_db prints, a line each." }, unseen: { type: "array", items: { type: "object", additionalProperties: !1, required: ["what", "why"], properties: { what: { type: "string", enum: ["devices", "mounts", "use", "volume-groups", "fstab", "superblocks"] }, why: { type: "string" } } }, description: "What could not be seen, and why." } }, $defs: { report: { title: "LvmReport", type: "object", required: ["report"], properties: { report: { type: "array", items: { type: "object" } } }, description: "A report of the volume manager, as it prints it." } } }, schema119 = { title: "SurveyTime", type: "string", pattern: "^[0-9]{4}-[0-9]{2}-[0-9]{2}T[0-9]{2}:[0-9]{2}:[0-9]{2}Z$", description: "RFC 3339, in UTC, with whole seconds." }, schema146 = { title: "LvmReport", type: "object", required: ["report"], properties: { report: { type: "array", items: { type: "object" } } }, description: "A report of the volume manager, as it prints it." }, pattern53 = new RegExp("^[0-9]{4}-[0-9]{2}-[0-9]{2}T[0-9]{2}:[0-9]{2}:[0-9]{2}Z$", "u");
+var gathered = validate59, schema116 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "gathered.json", title: "GatheredFile", description: "What the script of `ullage survey script` prints: what a server's tools said, as they said it.", type: "object", additionalProperties: !1, required: ["format", "at"], properties: { format: { type: "string", enum: ["ullage-gathered-1"], description: "The version of this format." }, at: { $ref: "survey.json#/$defs/time", description: "When it was taken." }, asked: { type: "array", items: { type: "string", enum: ["homes"] }, description: "What was asked for beside the usual: the mounts beneath /home, which are left out otherwise." }, versions: { type: "object", additionalProperties: { type: "string" }, description: "The tools that were asked, each with what it says of its version." }, lsblk: { type: "object", required: ["blockdevices"], properties: { blockdevices: { type: "array", items: { type: "object" } } }, description: "lsblk --json --bytes" }, serials: { type: "array", items: { type: "object", additionalProperties: !1, required: ["device", "serial"], properties: { device: { type: "string" }, serial: { type: "string" } } }, description: "The disks' serial numbers as the kernel has them in /sys/block, for where lsblk knows none." }, contents: { type: "array", items: { type: "object" }, description: "What lies on the devices, as blkid finds it, for where lsblk knows of none." }, findmnt: { type: "object", required: ["filesystems"], properties: { filesystems: { type: "array", items: { type: "object" } } }, description: "The mounts of block devices, as findmnt --list --json has them." }, df: { type: "string", description: "df -P" }, swaps: { type: "string", description: "The devices that are swapped to, one a line." }, pvs: { $ref: "#/$defs/report", description: "pvs --reportformat json" }, vgs: { $ref: "#/$defs/report", description: "vgs --reportformat json" }, lvs: { $ref: "#/$defs/report", description: "lvs --reportformat json" }, fstab: { type: "string", description: "The first three fields of fstab's lines that mount a block device." }, superblocks: { type: "array", items: { type: "object", additionalProperties: !1, required: ["device", "text"], properties: { device: { type: "string" }, text: { type: "string" } } }, description: "Of ext and xfs file systems: the figures that dumpe2fs -h or xfs_db prints, a line each." }, unseen: { type: "array", items: { type: "object", additionalProperties: !1, required: ["what", "why"], properties: { what: { type: "string", enum: ["devices", "mounts", "use", "volume-groups", "fstab", "superblocks"] }, why: { type: "string" } } }, description: "What could not be seen, and why." } }, $defs: { report: { title: "LvmReport", type: "object", required: ["report"], properties: { report: { type: "array", items: { type: "object" } } }, description: "A report of the volume manager, as it prints it." } } }, schema119 = { title: "SurveyTime", type: "string", pattern: "^[0-9]{4}-[0-9]{2}-[0-9]{2}T[0-9]{2}:[0-9]{2}:[0-9]{2}Z$", description: "RFC 3339, in UTC, with whole seconds." }, schema146 = { title: "LvmReport", type: "object", required: ["report"], properties: { report: { type: "array", items: { type: "object" } } }, description: "A report of the volume manager, as it prints it." }, pattern53 = new RegExp("^[0-9]{4}-[0-9]{2}-[0-9]{2}T[0-9]{2}:[0-9]{2}:[0-9]{2}Z$", "u");
 function validate59(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate59.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
@@ -2884,21 +2884,25 @@ function validate59(data, { instancePath = "", parentData, parentDataProperty, r
       }
     if (data.format !== void 0) {
       let data0 = data.format;
-      if (data0 !== "ullage-gathered-1") {
-        let err3 = { instancePath: instancePath + "/format", schemaPath: "#/properties/format/const", keyword: "const", params: { allowedValue: "ullage-gathered-1" }, message: "must be equal to constant", schema: "ullage-gathered-1", parentSchema: schema116.properties.format, data: data0 };
+      if (typeof data0 != "string") {
+        let err3 = { instancePath: instancePath + "/format", schemaPath: "#/properties/format/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema116.properties.format.type, parentSchema: schema116.properties.format, data: data0 };
         vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
+      }
+      if (data0 !== "ullage-gathered-1") {
+        let err4 = { instancePath: instancePath + "/format", schemaPath: "#/properties/format/enum", keyword: "enum", params: { allowedValues: schema116.properties.format.enum }, message: "must be equal to one of the allowed values", schema: schema116.properties.format.enum, parentSchema: schema116.properties.format, data: data0 };
+        vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
       }
     }
     if (data.at !== void 0) {
       let data1 = data.at;
       if (typeof data1 == "string") {
         if (!pattern53.test(data1)) {
-          let err4 = { instancePath: instancePath + "/at", schemaPath: "survey.json#/$defs/time/pattern", keyword: "pattern", params: { pattern: "^[0-9]{4}-[0-9]{2}-[0-9]{2}T[0-9]{2}:[0-9]{2}:[0-9]{2}Z$" }, message: 'must match pattern "^[0-9]{4}-[0-9]{2}-[0-9]{2}T[0-9]{2}:[0-9]{2}:[0-9]{2}Z$"', schema: "^[0-9]{4}-[0-9]{2}-[0-9]{2}T[0-9]{2}:[0-9]{2}:[0-9]{2}Z$", parentSchema: schema119, data: data1 };
-          vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
+          let err5 = { instancePath: instancePath + "/at", schemaPath: "survey.json#/$defs/time/pattern", keyword: "pattern", params: { pattern: "^[0-9]{4}-[0-9]{2}-[0-9]{2}T[0-9]{2}:[0-9]{2}:[0-9]{2}Z$" }, message: 'must match pattern "^[0-9]{4}-[0-9]{2}-[0-9]{2}T[0-9]{2}:[0-9]{2}:[0-9]{2}Z$"', schema: "^[0-9]{4}-[0-9]{2}-[0-9]{2}T[0-9]{2}:[0-9]{2}:[0-9]{2}Z$", parentSchema: schema119, data: data1 };
+          vErrors === null ? vErrors = [err5] : vErrors.push(err5), errors++;
         }
       } else {
-        let err5 = { instancePath: instancePath + "/at", schemaPath: "survey.json#/$defs/time/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema119.type, parentSchema: schema119, data: data1 };
-        vErrors === null ? vErrors = [err5] : vErrors.push(err5), errors++;
+        let err6 = { instancePath: instancePath + "/at", schemaPath: "survey.json#/$defs/time/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema119.type, parentSchema: schema119, data: data1 };
+        vErrors === null ? vErrors = [err6] : vErrors.push(err6), errors++;
       }
     }
     if (data.asked !== void 0) {
@@ -2908,17 +2912,17 @@ function validate59(data, { instancePath = "", parentData, parentDataProperty, r
         for (let i0 = 0; i0 < len0; i0++) {
           let data3 = data2[i0];
           if (typeof data3 != "string") {
-            let err6 = { instancePath: instancePath + "/asked/" + i0, schemaPath: "#/properties/asked/items/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema116.properties.asked.items.type, parentSchema: schema116.properties.asked.items, data: data3 };
-            vErrors === null ? vErrors = [err6] : vErrors.push(err6), errors++;
+            let err7 = { instancePath: instancePath + "/asked/" + i0, schemaPath: "#/properties/asked/items/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema116.properties.asked.items.type, parentSchema: schema116.properties.asked.items, data: data3 };
+            vErrors === null ? vErrors = [err7] : vErrors.push(err7), errors++;
           }
           if (data3 !== "homes") {
-            let err7 = { instancePath: instancePath + "/asked/" + i0, schemaPath: "#/properties/asked/items/enum", keyword: "enum", params: { allowedValues: schema116.properties.asked.items.enum }, message: "must be equal to one of the allowed values", schema: schema116.properties.asked.items.enum, parentSchema: schema116.properties.asked.items, data: data3 };
-            vErrors === null ? vErrors = [err7] : vErrors.push(err7), errors++;
+            let err8 = { instancePath: instancePath + "/asked/" + i0, schemaPath: "#/properties/asked/items/enum", keyword: "enum", params: { allowedValues: schema116.properties.asked.items.enum }, message: "must be equal to one of the allowed values", schema: schema116.properties.asked.items.enum, parentSchema: schema116.properties.asked.items, data: data3 };
+            vErrors === null ? vErrors = [err8] : vErrors.push(err8), errors++;
           }
         }
       } else {
-        let err8 = { instancePath: instancePath + "/asked", schemaPath: "#/properties/asked/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema116.properties.asked.type, parentSchema: schema116.properties.asked, data: data2 };
-        vErrors === null ? vErrors = [err8] : vErrors.push(err8), errors++;
+        let err9 = { instancePath: instancePath + "/asked", schemaPath: "#/properties/asked/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema116.properties.asked.type, parentSchema: schema116.properties.asked, data: data2 };
+        vErrors === null ? vErrors = [err9] : vErrors.push(err9), errors++;
       }
     }
     if (data.versions !== void 0) {
@@ -2927,21 +2931,21 @@ function validate59(data, { instancePath = "", parentData, parentDataProperty, r
         for (let key1 in data4) {
           let data5 = data4[key1];
           if (typeof data5 != "string") {
-            let err9 = { instancePath: instancePath + "/versions/" + key1.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/versions/additionalProperties/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema116.properties.versions.additionalProperties.type, parentSchema: schema116.properties.versions.additionalProperties, data: data5 };
-            vErrors === null ? vErrors = [err9] : vErrors.push(err9), errors++;
+            let err10 = { instancePath: instancePath + "/versions/" + key1.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/versions/additionalProperties/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema116.properties.versions.additionalProperties.type, parentSchema: schema116.properties.versions.additionalProperties, data: data5 };
+            vErrors === null ? vErrors = [err10] : vErrors.push(err10), errors++;
           }
         }
       else {
-        let err10 = { instancePath: instancePath + "/versions", schemaPath: "#/properties/versions/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema116.properties.versions.type, parentSchema: schema116.properties.versions, data: data4 };
-        vErrors === null ? vErrors = [err10] : vErrors.push(err10), errors++;
+        let err11 = { instancePath: instancePath + "/versions", schemaPath: "#/properties/versions/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema116.properties.versions.type, parentSchema: schema116.properties.versions, data: data4 };
+        vErrors === null ? vErrors = [err11] : vErrors.push(err11), errors++;
       }
     }
     if (data.lsblk !== void 0) {
       let data6 = data.lsblk;
       if (data6 && typeof data6 == "object" && !Array.isArray(data6)) {
         if (data6.blockdevices === void 0) {
-          let err11 = { instancePath: instancePath + "/lsblk", schemaPath: "#/properties/lsblk/required", keyword: "required", params: { missingProperty: "blockdevices" }, message: "must have required property 'blockdevices'", schema: schema116.properties.lsblk.required, parentSchema: schema116.properties.lsblk, data: data6 };
-          vErrors === null ? vErrors = [err11] : vErrors.push(err11), errors++;
+          let err12 = { instancePath: instancePath + "/lsblk", schemaPath: "#/properties/lsblk/required", keyword: "required", params: { missingProperty: "blockdevices" }, message: "must have required property 'blockdevices'", schema: schema116.properties.lsblk.required, parentSchema: schema116.properties.lsblk, data: data6 };
+          vErrors === null ? vErrors = [err12] : vErrors.push(err12), errors++;
         }
         if (data6.blockdevices !== void 0) {
           let data7 = data6.blockdevices;
@@ -2950,18 +2954,18 @@ function validate59(data, { instancePath = "", parentData, parentDataProperty, r
             for (let i1 = 0; i1 < len1; i1++) {
               let data8 = data7[i1];
               if (!(data8 && typeof data8 == "object" && !Array.isArray(data8))) {
-                let err12 = { instancePath: instancePath + "/lsblk/blockdevices/" + i1, schemaPath: "#/properties/lsblk/properties/blockdevices/items/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema116.properties.lsblk.properties.blockdevices.items.type, parentSchema: schema116.properties.lsblk.properties.blockdevices.items, data: data8 };
-                vErrors === null ? vErrors = [err12] : vErrors.push(err12), errors++;
+                let err13 = { instancePath: instancePath + "/lsblk/blockdevices/" + i1, schemaPath: "#/properties/lsblk/properties/blockdevices/items/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema116.properties.lsblk.properties.blockdevices.items.type, parentSchema: schema116.properties.lsblk.properties.blockdevices.items, data: data8 };
+                vErrors === null ? vErrors = [err13] : vErrors.push(err13), errors++;
               }
             }
           } else {
-            let err13 = { instancePath: instancePath + "/lsblk/blockdevices", schemaPath: "#/properties/lsblk/properties/blockdevices/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema116.properties.lsblk.properties.blockdevices.type, parentSchema: schema116.properties.lsblk.properties.blockdevices, data: data7 };
-            vErrors === null ? vErrors = [err13] : vErrors.push(err13), errors++;
+            let err14 = { instancePath: instancePath + "/lsblk/blockdevices", schemaPath: "#/properties/lsblk/properties/blockdevices/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema116.properties.lsblk.properties.blockdevices.type, parentSchema: schema116.properties.lsblk.properties.blockdevices, data: data7 };
+            vErrors === null ? vErrors = [err14] : vErrors.push(err14), errors++;
           }
         }
       } else {
-        let err14 = { instancePath: instancePath + "/lsblk", schemaPath: "#/properties/lsblk/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema116.properties.lsblk.type, parentSchema: schema116.properties.lsblk, data: data6 };
-        vErrors === null ? vErrors = [err14] : vErrors.push(err14), errors++;
+        let err15 = { instancePath: instancePath + "/lsblk", schemaPath: "#/properties/lsblk/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema116.properties.lsblk.type, parentSchema: schema116.properties.lsblk, data: data6 };
+        vErrors === null ? vErrors = [err15] : vErrors.push(err15), errors++;
       }
     }
     if (data.serials !== void 0) {
@@ -2972,40 +2976,40 @@ function validate59(data, { instancePath = "", parentData, parentDataProperty, r
           let data10 = data9[i2];
           if (data10 && typeof data10 == "object" && !Array.isArray(data10)) {
             if (data10.device === void 0) {
-              let err15 = { instancePath: instancePath + "/serials/" + i2, schemaPath: "#/properties/serials/items/required", keyword: "required", params: { missingProperty: "device" }, message: "must have required property 'device'", schema: schema116.properties.serials.items.required, parentSchema: schema116.properties.serials.items, data: data10 };
-              vErrors === null ? vErrors = [err15] : vErrors.push(err15), errors++;
+              let err16 = { instancePath: instancePath + "/serials/" + i2, schemaPath: "#/properties/serials/items/required", keyword: "required", params: { missingProperty: "device" }, message: "must have required property 'device'", schema: schema116.properties.serials.items.required, parentSchema: schema116.properties.serials.items, data: data10 };
+              vErrors === null ? vErrors = [err16] : vErrors.push(err16), errors++;
             }
             if (data10.serial === void 0) {
-              let err16 = { instancePath: instancePath + "/serials/" + i2, schemaPath: "#/properties/serials/items/required", keyword: "required", params: { missingProperty: "serial" }, message: "must have required property 'serial'", schema: schema116.properties.serials.items.required, parentSchema: schema116.properties.serials.items, data: data10 };
-              vErrors === null ? vErrors = [err16] : vErrors.push(err16), errors++;
+              let err17 = { instancePath: instancePath + "/serials/" + i2, schemaPath: "#/properties/serials/items/required", keyword: "required", params: { missingProperty: "serial" }, message: "must have required property 'serial'", schema: schema116.properties.serials.items.required, parentSchema: schema116.properties.serials.items, data: data10 };
+              vErrors === null ? vErrors = [err17] : vErrors.push(err17), errors++;
             }
             for (let key2 in data10)
               if (!(key2 === "device" || key2 === "serial")) {
-                let err17 = { instancePath: instancePath + "/serials/" + i2, schemaPath: "#/properties/serials/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key2 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema116.properties.serials.items, data: data10 };
-                vErrors === null ? vErrors = [err17] : vErrors.push(err17), errors++;
+                let err18 = { instancePath: instancePath + "/serials/" + i2, schemaPath: "#/properties/serials/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key2 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema116.properties.serials.items, data: data10 };
+                vErrors === null ? vErrors = [err18] : vErrors.push(err18), errors++;
               }
             if (data10.device !== void 0) {
               let data11 = data10.device;
               if (typeof data11 != "string") {
-                let err18 = { instancePath: instancePath + "/serials/" + i2 + "/device", schemaPath: "#/properties/serials/items/properties/device/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema116.properties.serials.items.properties.device.type, parentSchema: schema116.properties.serials.items.properties.device, data: data11 };
-                vErrors === null ? vErrors = [err18] : vErrors.push(err18), errors++;
+                let err19 = { instancePath: instancePath + "/serials/" + i2 + "/device", schemaPath: "#/properties/serials/items/properties/device/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema116.properties.serials.items.properties.device.type, parentSchema: schema116.properties.serials.items.properties.device, data: data11 };
+                vErrors === null ? vErrors = [err19] : vErrors.push(err19), errors++;
               }
             }
             if (data10.serial !== void 0) {
               let data12 = data10.serial;
               if (typeof data12 != "string") {
-                let err19 = { instancePath: instancePath + "/serials/" + i2 + "/serial", schemaPath: "#/properties/serials/items/properties/serial/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema116.properties.serials.items.properties.serial.type, parentSchema: schema116.properties.serials.items.properties.serial, data: data12 };
-                vErrors === null ? vErrors = [err19] : vErrors.push(err19), errors++;
+                let err20 = { instancePath: instancePath + "/serials/" + i2 + "/serial", schemaPath: "#/properties/serials/items/properties/serial/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema116.properties.serials.items.properties.serial.type, parentSchema: schema116.properties.serials.items.properties.serial, data: data12 };
+                vErrors === null ? vErrors = [err20] : vErrors.push(err20), errors++;
               }
             }
           } else {
-            let err20 = { instancePath: instancePath + "/serials/" + i2, schemaPath: "#/properties/serials/items/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema116.properties.serials.items.type, parentSchema: schema116.properties.serials.items, data: data10 };
-            vErrors === null ? vErrors = [err20] : vErrors.push(err20), errors++;
+            let err21 = { instancePath: instancePath + "/serials/" + i2, schemaPath: "#/properties/serials/items/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema116.properties.serials.items.type, parentSchema: schema116.properties.serials.items, data: data10 };
+            vErrors === null ? vErrors = [err21] : vErrors.push(err21), errors++;
           }
         }
       } else {
-        let err21 = { instancePath: instancePath + "/serials", schemaPath: "#/properties/serials/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema116.properties.serials.type, parentSchema: schema116.properties.serials, data: data9 };
-        vErrors === null ? vErrors = [err21] : vErrors.push(err21), errors++;
+        let err22 = { instancePath: instancePath + "/serials", schemaPath: "#/properties/serials/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema116.properties.serials.type, parentSchema: schema116.properties.serials, data: data9 };
+        vErrors === null ? vErrors = [err22] : vErrors.push(err22), errors++;
       }
     }
     if (data.contents !== void 0) {
@@ -3015,21 +3019,21 @@ function validate59(data, { instancePath = "", parentData, parentDataProperty, r
         for (let i3 = 0; i3 < len3; i3++) {
           let data14 = data13[i3];
           if (!(data14 && typeof data14 == "object" && !Array.isArray(data14))) {
-            let err22 = { instancePath: instancePath + "/contents/" + i3, schemaPath: "#/properties/contents/items/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema116.properties.contents.items.type, parentSchema: schema116.properties.contents.items, data: data14 };
-            vErrors === null ? vErrors = [err22] : vErrors.push(err22), errors++;
+            let err23 = { instancePath: instancePath + "/contents/" + i3, schemaPath: "#/properties/contents/items/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema116.properties.contents.items.type, parentSchema: schema116.properties.contents.items, data: data14 };
+            vErrors === null ? vErrors = [err23] : vErrors.push(err23), errors++;
           }
         }
       } else {
-        let err23 = { instancePath: instancePath + "/contents", schemaPath: "#/properties/contents/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema116.properties.contents.type, parentSchema: schema116.properties.contents, data: data13 };
-        vErrors === null ? vErrors = [err23] : vErrors.push(err23), errors++;
+        let err24 = { instancePath: instancePath + "/contents", schemaPath: "#/properties/contents/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema116.properties.contents.type, parentSchema: schema116.properties.contents, data: data13 };
+        vErrors === null ? vErrors = [err24] : vErrors.push(err24), errors++;
       }
     }
     if (data.findmnt !== void 0) {
       let data15 = data.findmnt;
       if (data15 && typeof data15 == "object" && !Array.isArray(data15)) {
         if (data15.filesystems === void 0) {
-          let err24 = { instancePath: instancePath + "/findmnt", schemaPath: "#/properties/findmnt/required", keyword: "required", params: { missingProperty: "filesystems" }, message: "must have required property 'filesystems'", schema: schema116.properties.findmnt.required, parentSchema: schema116.properties.findmnt, data: data15 };
-          vErrors === null ? vErrors = [err24] : vErrors.push(err24), errors++;
+          let err25 = { instancePath: instancePath + "/findmnt", schemaPath: "#/properties/findmnt/required", keyword: "required", params: { missingProperty: "filesystems" }, message: "must have required property 'filesystems'", schema: schema116.properties.findmnt.required, parentSchema: schema116.properties.findmnt, data: data15 };
+          vErrors === null ? vErrors = [err25] : vErrors.push(err25), errors++;
         }
         if (data15.filesystems !== void 0) {
           let data16 = data15.filesystems;
@@ -3038,40 +3042,40 @@ function validate59(data, { instancePath = "", parentData, parentDataProperty, r
             for (let i4 = 0; i4 < len4; i4++) {
               let data17 = data16[i4];
               if (!(data17 && typeof data17 == "object" && !Array.isArray(data17))) {
-                let err25 = { instancePath: instancePath + "/findmnt/filesystems/" + i4, schemaPath: "#/properties/findmnt/properties/filesystems/items/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema116.properties.findmnt.properties.filesystems.items.type, parentSchema: schema116.properties.findmnt.properties.filesystems.items, data: data17 };
-                vErrors === null ? vErrors = [err25] : vErrors.push(err25), errors++;
+                let err26 = { instancePath: instancePath + "/findmnt/filesystems/" + i4, schemaPath: "#/properties/findmnt/properties/filesystems/items/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema116.properties.findmnt.properties.filesystems.items.type, parentSchema: schema116.properties.findmnt.properties.filesystems.items, data: data17 };
+                vErrors === null ? vErrors = [err26] : vErrors.push(err26), errors++;
               }
             }
           } else {
-            let err26 = { instancePath: instancePath + "/findmnt/filesystems", schemaPath: "#/properties/findmnt/properties/filesystems/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema116.properties.findmnt.properties.filesystems.type, parentSchema: schema116.properties.findmnt.properties.filesystems, data: data16 };
-            vErrors === null ? vErrors = [err26] : vErrors.push(err26), errors++;
+            let err27 = { instancePath: instancePath + "/findmnt/filesystems", schemaPath: "#/properties/findmnt/properties/filesystems/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema116.properties.findmnt.properties.filesystems.type, parentSchema: schema116.properties.findmnt.properties.filesystems, data: data16 };
+            vErrors === null ? vErrors = [err27] : vErrors.push(err27), errors++;
           }
         }
       } else {
-        let err27 = { instancePath: instancePath + "/findmnt", schemaPath: "#/properties/findmnt/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema116.properties.findmnt.type, parentSchema: schema116.properties.findmnt, data: data15 };
-        vErrors === null ? vErrors = [err27] : vErrors.push(err27), errors++;
+        let err28 = { instancePath: instancePath + "/findmnt", schemaPath: "#/properties/findmnt/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema116.properties.findmnt.type, parentSchema: schema116.properties.findmnt, data: data15 };
+        vErrors === null ? vErrors = [err28] : vErrors.push(err28), errors++;
       }
     }
     if (data.df !== void 0) {
       let data18 = data.df;
       if (typeof data18 != "string") {
-        let err28 = { instancePath: instancePath + "/df", schemaPath: "#/properties/df/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema116.properties.df.type, parentSchema: schema116.properties.df, data: data18 };
-        vErrors === null ? vErrors = [err28] : vErrors.push(err28), errors++;
+        let err29 = { instancePath: instancePath + "/df", schemaPath: "#/properties/df/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema116.properties.df.type, parentSchema: schema116.properties.df, data: data18 };
+        vErrors === null ? vErrors = [err29] : vErrors.push(err29), errors++;
       }
     }
     if (data.swaps !== void 0) {
       let data19 = data.swaps;
       if (typeof data19 != "string") {
-        let err29 = { instancePath: instancePath + "/swaps", schemaPath: "#/properties/swaps/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema116.properties.swaps.type, parentSchema: schema116.properties.swaps, data: data19 };
-        vErrors === null ? vErrors = [err29] : vErrors.push(err29), errors++;
+        let err30 = { instancePath: instancePath + "/swaps", schemaPath: "#/properties/swaps/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema116.properties.swaps.type, parentSchema: schema116.properties.swaps, data: data19 };
+        vErrors === null ? vErrors = [err30] : vErrors.push(err30), errors++;
       }
     }
     if (data.pvs !== void 0) {
       let data20 = data.pvs;
       if (data20 && typeof data20 == "object" && !Array.isArray(data20)) {
         if (data20.report === void 0) {
-          let err30 = { instancePath: instancePath + "/pvs", schemaPath: "#/$defs/report/required", keyword: "required", params: { missingProperty: "report" }, message: "must have required property 'report'", schema: schema146.required, parentSchema: schema146, data: data20 };
-          vErrors === null ? vErrors = [err30] : vErrors.push(err30), errors++;
+          let err31 = { instancePath: instancePath + "/pvs", schemaPath: "#/$defs/report/required", keyword: "required", params: { missingProperty: "report" }, message: "must have required property 'report'", schema: schema146.required, parentSchema: schema146, data: data20 };
+          vErrors === null ? vErrors = [err31] : vErrors.push(err31), errors++;
         }
         if (data20.report !== void 0) {
           let data21 = data20.report;
@@ -3080,26 +3084,26 @@ function validate59(data, { instancePath = "", parentData, parentDataProperty, r
             for (let i5 = 0; i5 < len5; i5++) {
               let data22 = data21[i5];
               if (!(data22 && typeof data22 == "object" && !Array.isArray(data22))) {
-                let err31 = { instancePath: instancePath + "/pvs/report/" + i5, schemaPath: "#/$defs/report/properties/report/items/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema146.properties.report.items.type, parentSchema: schema146.properties.report.items, data: data22 };
-                vErrors === null ? vErrors = [err31] : vErrors.push(err31), errors++;
+                let err32 = { instancePath: instancePath + "/pvs/report/" + i5, schemaPath: "#/$defs/report/properties/report/items/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema146.properties.report.items.type, parentSchema: schema146.properties.report.items, data: data22 };
+                vErrors === null ? vErrors = [err32] : vErrors.push(err32), errors++;
               }
             }
           } else {
-            let err32 = { instancePath: instancePath + "/pvs/report", schemaPath: "#/$defs/report/properties/report/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema146.properties.report.type, parentSchema: schema146.properties.report, data: data21 };
-            vErrors === null ? vErrors = [err32] : vErrors.push(err32), errors++;
+            let err33 = { instancePath: instancePath + "/pvs/report", schemaPath: "#/$defs/report/properties/report/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema146.properties.report.type, parentSchema: schema146.properties.report, data: data21 };
+            vErrors === null ? vErrors = [err33] : vErrors.push(err33), errors++;
           }
         }
       } else {
-        let err33 = { instancePath: instancePath + "/pvs", schemaPath: "#/$defs/report/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema146.type, parentSchema: schema146, data: data20 };
-        vErrors === null ? vErrors = [err33] : vErrors.push(err33), errors++;
+        let err34 = { instancePath: instancePath + "/pvs", schemaPath: "#/$defs/report/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema146.type, parentSchema: schema146, data: data20 };
+        vErrors === null ? vErrors = [err34] : vErrors.push(err34), errors++;
       }
     }
     if (data.vgs !== void 0) {
       let data23 = data.vgs;
       if (data23 && typeof data23 == "object" && !Array.isArray(data23)) {
         if (data23.report === void 0) {
-          let err34 = { instancePath: instancePath + "/vgs", schemaPath: "#/$defs/report/required", keyword: "required", params: { missingProperty: "report" }, message: "must have required property 'report'", schema: schema146.required, parentSchema: schema146, data: data23 };
-          vErrors === null ? vErrors = [err34] : vErrors.push(err34), errors++;
+          let err35 = { instancePath: instancePath + "/vgs", schemaPath: "#/$defs/report/required", keyword: "required", params: { missingProperty: "report" }, message: "must have required property 'report'", schema: schema146.required, parentSchema: schema146, data: data23 };
+          vErrors === null ? vErrors = [err35] : vErrors.push(err35), errors++;
         }
         if (data23.report !== void 0) {
           let data24 = data23.report;
@@ -3108,26 +3112,26 @@ function validate59(data, { instancePath = "", parentData, parentDataProperty, r
             for (let i6 = 0; i6 < len6; i6++) {
               let data25 = data24[i6];
               if (!(data25 && typeof data25 == "object" && !Array.isArray(data25))) {
-                let err35 = { instancePath: instancePath + "/vgs/report/" + i6, schemaPath: "#/$defs/report/properties/report/items/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema146.properties.report.items.type, parentSchema: schema146.properties.report.items, data: data25 };
-                vErrors === null ? vErrors = [err35] : vErrors.push(err35), errors++;
+                let err36 = { instancePath: instancePath + "/vgs/report/" + i6, schemaPath: "#/$defs/report/properties/report/items/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema146.properties.report.items.type, parentSchema: schema146.properties.report.items, data: data25 };
+                vErrors === null ? vErrors = [err36] : vErrors.push(err36), errors++;
               }
             }
           } else {
-            let err36 = { instancePath: instancePath + "/vgs/report", schemaPath: "#/$defs/report/properties/report/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema146.properties.report.type, parentSchema: schema146.properties.report, data: data24 };
-            vErrors === null ? vErrors = [err36] : vErrors.push(err36), errors++;
+            let err37 = { instancePath: instancePath + "/vgs/report", schemaPath: "#/$defs/report/properties/report/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema146.properties.report.type, parentSchema: schema146.properties.report, data: data24 };
+            vErrors === null ? vErrors = [err37] : vErrors.push(err37), errors++;
           }
         }
       } else {
-        let err37 = { instancePath: instancePath + "/vgs", schemaPath: "#/$defs/report/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema146.type, parentSchema: schema146, data: data23 };
-        vErrors === null ? vErrors = [err37] : vErrors.push(err37), errors++;
+        let err38 = { instancePath: instancePath + "/vgs", schemaPath: "#/$defs/report/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema146.type, parentSchema: schema146, data: data23 };
+        vErrors === null ? vErrors = [err38] : vErrors.push(err38), errors++;
       }
     }
     if (data.lvs !== void 0) {
       let data26 = data.lvs;
       if (data26 && typeof data26 == "object" && !Array.isArray(data26)) {
         if (data26.report === void 0) {
-          let err38 = { instancePath: instancePath + "/lvs", schemaPath: "#/$defs/report/required", keyword: "required", params: { missingProperty: "report" }, message: "must have required property 'report'", schema: schema146.required, parentSchema: schema146, data: data26 };
-          vErrors === null ? vErrors = [err38] : vErrors.push(err38), errors++;
+          let err39 = { instancePath: instancePath + "/lvs", schemaPath: "#/$defs/report/required", keyword: "required", params: { missingProperty: "report" }, message: "must have required property 'report'", schema: schema146.required, parentSchema: schema146, data: data26 };
+          vErrors === null ? vErrors = [err39] : vErrors.push(err39), errors++;
         }
         if (data26.report !== void 0) {
           let data27 = data26.report;
@@ -3136,25 +3140,25 @@ function validate59(data, { instancePath = "", parentData, parentDataProperty, r
             for (let i7 = 0; i7 < len7; i7++) {
               let data28 = data27[i7];
               if (!(data28 && typeof data28 == "object" && !Array.isArray(data28))) {
-                let err39 = { instancePath: instancePath + "/lvs/report/" + i7, schemaPath: "#/$defs/report/properties/report/items/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema146.properties.report.items.type, parentSchema: schema146.properties.report.items, data: data28 };
-                vErrors === null ? vErrors = [err39] : vErrors.push(err39), errors++;
+                let err40 = { instancePath: instancePath + "/lvs/report/" + i7, schemaPath: "#/$defs/report/properties/report/items/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema146.properties.report.items.type, parentSchema: schema146.properties.report.items, data: data28 };
+                vErrors === null ? vErrors = [err40] : vErrors.push(err40), errors++;
               }
             }
           } else {
-            let err40 = { instancePath: instancePath + "/lvs/report", schemaPath: "#/$defs/report/properties/report/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema146.properties.report.type, parentSchema: schema146.properties.report, data: data27 };
-            vErrors === null ? vErrors = [err40] : vErrors.push(err40), errors++;
+            let err41 = { instancePath: instancePath + "/lvs/report", schemaPath: "#/$defs/report/properties/report/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema146.properties.report.type, parentSchema: schema146.properties.report, data: data27 };
+            vErrors === null ? vErrors = [err41] : vErrors.push(err41), errors++;
           }
         }
       } else {
-        let err41 = { instancePath: instancePath + "/lvs", schemaPath: "#/$defs/report/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema146.type, parentSchema: schema146, data: data26 };
-        vErrors === null ? vErrors = [err41] : vErrors.push(err41), errors++;
+        let err42 = { instancePath: instancePath + "/lvs", schemaPath: "#/$defs/report/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema146.type, parentSchema: schema146, data: data26 };
+        vErrors === null ? vErrors = [err42] : vErrors.push(err42), errors++;
       }
     }
     if (data.fstab !== void 0) {
       let data29 = data.fstab;
       if (typeof data29 != "string") {
-        let err42 = { instancePath: instancePath + "/fstab", schemaPath: "#/properties/fstab/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema116.properties.fstab.type, parentSchema: schema116.properties.fstab, data: data29 };
-        vErrors === null ? vErrors = [err42] : vErrors.push(err42), errors++;
+        let err43 = { instancePath: instancePath + "/fstab", schemaPath: "#/properties/fstab/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema116.properties.fstab.type, parentSchema: schema116.properties.fstab, data: data29 };
+        vErrors === null ? vErrors = [err43] : vErrors.push(err43), errors++;
       }
     }
     if (data.superblocks !== void 0) {
@@ -3165,40 +3169,40 @@ function validate59(data, { instancePath = "", parentData, parentDataProperty, r
           let data31 = data30[i8];
           if (data31 && typeof data31 == "object" && !Array.isArray(data31)) {
             if (data31.device === void 0) {
-              let err43 = { instancePath: instancePath + "/superblocks/" + i8, schemaPath: "#/properties/superblocks/items/required", keyword: "required", params: { missingProperty: "device" }, message: "must have required property 'device'", schema: schema116.properties.superblocks.items.required, parentSchema: schema116.properties.superblocks.items, data: data31 };
-              vErrors === null ? vErrors = [err43] : vErrors.push(err43), errors++;
+              let err44 = { instancePath: instancePath + "/superblocks/" + i8, schemaPath: "#/properties/superblocks/items/required", keyword: "required", params: { missingProperty: "device" }, message: "must have required property 'device'", schema: schema116.properties.superblocks.items.required, parentSchema: schema116.properties.superblocks.items, data: data31 };
+              vErrors === null ? vErrors = [err44] : vErrors.push(err44), errors++;
             }
             if (data31.text === void 0) {
-              let err44 = { instancePath: instancePath + "/superblocks/" + i8, schemaPath: "#/properties/superblocks/items/required", keyword: "required", params: { missingProperty: "text" }, message: "must have required property 'text'", schema: schema116.properties.superblocks.items.required, parentSchema: schema116.properties.superblocks.items, data: data31 };
-              vErrors === null ? vErrors = [err44] : vErrors.push(err44), errors++;
+              let err45 = { instancePath: instancePath + "/superblocks/" + i8, schemaPath: "#/properties/superblocks/items/required", keyword: "required", params: { missingProperty: "text" }, message: "must have required property 'text'", schema: schema116.properties.superblocks.items.required, parentSchema: schema116.properties.superblocks.items, data: data31 };
+              vErrors === null ? vErrors = [err45] : vErrors.push(err45), errors++;
             }
             for (let key3 in data31)
               if (!(key3 === "device" || key3 === "text")) {
-                let err45 = { instancePath: instancePath + "/superblocks/" + i8, schemaPath: "#/properties/superblocks/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key3 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema116.properties.superblocks.items, data: data31 };
-                vErrors === null ? vErrors = [err45] : vErrors.push(err45), errors++;
+                let err46 = { instancePath: instancePath + "/superblocks/" + i8, schemaPath: "#/properties/superblocks/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key3 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema116.properties.superblocks.items, data: data31 };
+                vErrors === null ? vErrors = [err46] : vErrors.push(err46), errors++;
               }
             if (data31.device !== void 0) {
               let data32 = data31.device;
               if (typeof data32 != "string") {
-                let err46 = { instancePath: instancePath + "/superblocks/" + i8 + "/device", schemaPath: "#/properties/superblocks/items/properties/device/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema116.properties.superblocks.items.properties.device.type, parentSchema: schema116.properties.superblocks.items.properties.device, data: data32 };
-                vErrors === null ? vErrors = [err46] : vErrors.push(err46), errors++;
+                let err47 = { instancePath: instancePath + "/superblocks/" + i8 + "/device", schemaPath: "#/properties/superblocks/items/properties/device/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema116.properties.superblocks.items.properties.device.type, parentSchema: schema116.properties.superblocks.items.properties.device, data: data32 };
+                vErrors === null ? vErrors = [err47] : vErrors.push(err47), errors++;
               }
             }
             if (data31.text !== void 0) {
               let data33 = data31.text;
               if (typeof data33 != "string") {
-                let err47 = { instancePath: instancePath + "/superblocks/" + i8 + "/text", schemaPath: "#/properties/superblocks/items/properties/text/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema116.properties.superblocks.items.properties.text.type, parentSchema: schema116.properties.superblocks.items.properties.text, data: data33 };
-                vErrors === null ? vErrors = [err47] : vErrors.push(err47), errors++;
+                let err48 = { instancePath: instancePath + "/superblocks/" + i8 + "/text", schemaPath: "#/properties/superblocks/items/properties/text/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema116.properties.superblocks.items.properties.text.type, parentSchema: schema116.properties.superblocks.items.properties.text, data: data33 };
+                vErrors === null ? vErrors = [err48] : vErrors.push(err48), errors++;
               }
             }
           } else {
-            let err48 = { instancePath: instancePath + "/superblocks/" + i8, schemaPath: "#/properties/superblocks/items/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema116.properties.superblocks.items.type, parentSchema: schema116.properties.superblocks.items, data: data31 };
-            vErrors === null ? vErrors = [err48] : vErrors.push(err48), errors++;
+            let err49 = { instancePath: instancePath + "/superblocks/" + i8, schemaPath: "#/properties/superblocks/items/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema116.properties.superblocks.items.type, parentSchema: schema116.properties.superblocks.items, data: data31 };
+            vErrors === null ? vErrors = [err49] : vErrors.push(err49), errors++;
           }
         }
       } else {
-        let err49 = { instancePath: instancePath + "/superblocks", schemaPath: "#/properties/superblocks/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema116.properties.superblocks.type, parentSchema: schema116.properties.superblocks, data: data30 };
-        vErrors === null ? vErrors = [err49] : vErrors.push(err49), errors++;
+        let err50 = { instancePath: instancePath + "/superblocks", schemaPath: "#/properties/superblocks/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema116.properties.superblocks.type, parentSchema: schema116.properties.superblocks, data: data30 };
+        vErrors === null ? vErrors = [err50] : vErrors.push(err50), errors++;
       }
     }
     if (data.unseen !== void 0) {
@@ -3209,49 +3213,49 @@ function validate59(data, { instancePath = "", parentData, parentDataProperty, r
           let data35 = data34[i9];
           if (data35 && typeof data35 == "object" && !Array.isArray(data35)) {
             if (data35.what === void 0) {
-              let err50 = { instancePath: instancePath + "/unseen/" + i9, schemaPath: "#/properties/unseen/items/required", keyword: "required", params: { missingProperty: "what" }, message: "must have required property 'what'", schema: schema116.properties.unseen.items.required, parentSchema: schema116.properties.unseen.items, data: data35 };
-              vErrors === null ? vErrors = [err50] : vErrors.push(err50), errors++;
+              let err51 = { instancePath: instancePath + "/unseen/" + i9, schemaPath: "#/properties/unseen/items/required", keyword: "required", params: { missingProperty: "what" }, message: "must have required property 'what'", schema: schema116.properties.unseen.items.required, parentSchema: schema116.properties.unseen.items, data: data35 };
+              vErrors === null ? vErrors = [err51] : vErrors.push(err51), errors++;
             }
             if (data35.why === void 0) {
-              let err51 = { instancePath: instancePath + "/unseen/" + i9, schemaPath: "#/properties/unseen/items/required", keyword: "required", params: { missingProperty: "why" }, message: "must have required property 'why'", schema: schema116.properties.unseen.items.required, parentSchema: schema116.properties.unseen.items, data: data35 };
-              vErrors === null ? vErrors = [err51] : vErrors.push(err51), errors++;
+              let err52 = { instancePath: instancePath + "/unseen/" + i9, schemaPath: "#/properties/unseen/items/required", keyword: "required", params: { missingProperty: "why" }, message: "must have required property 'why'", schema: schema116.properties.unseen.items.required, parentSchema: schema116.properties.unseen.items, data: data35 };
+              vErrors === null ? vErrors = [err52] : vErrors.push(err52), errors++;
             }
             for (let key4 in data35)
               if (!(key4 === "what" || key4 === "why")) {
-                let err52 = { instancePath: instancePath + "/unseen/" + i9, schemaPath: "#/properties/unseen/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key4 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema116.properties.unseen.items, data: data35 };
-                vErrors === null ? vErrors = [err52] : vErrors.push(err52), errors++;
+                let err53 = { instancePath: instancePath + "/unseen/" + i9, schemaPath: "#/properties/unseen/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key4 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema116.properties.unseen.items, data: data35 };
+                vErrors === null ? vErrors = [err53] : vErrors.push(err53), errors++;
               }
             if (data35.what !== void 0) {
               let data36 = data35.what;
               if (typeof data36 != "string") {
-                let err53 = { instancePath: instancePath + "/unseen/" + i9 + "/what", schemaPath: "#/properties/unseen/items/properties/what/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema116.properties.unseen.items.properties.what.type, parentSchema: schema116.properties.unseen.items.properties.what, data: data36 };
-                vErrors === null ? vErrors = [err53] : vErrors.push(err53), errors++;
+                let err54 = { instancePath: instancePath + "/unseen/" + i9 + "/what", schemaPath: "#/properties/unseen/items/properties/what/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema116.properties.unseen.items.properties.what.type, parentSchema: schema116.properties.unseen.items.properties.what, data: data36 };
+                vErrors === null ? vErrors = [err54] : vErrors.push(err54), errors++;
               }
               if (!(data36 === "devices" || data36 === "mounts" || data36 === "use" || data36 === "volume-groups" || data36 === "fstab" || data36 === "superblocks")) {
-                let err54 = { instancePath: instancePath + "/unseen/" + i9 + "/what", schemaPath: "#/properties/unseen/items/properties/what/enum", keyword: "enum", params: { allowedValues: schema116.properties.unseen.items.properties.what.enum }, message: "must be equal to one of the allowed values", schema: schema116.properties.unseen.items.properties.what.enum, parentSchema: schema116.properties.unseen.items.properties.what, data: data36 };
-                vErrors === null ? vErrors = [err54] : vErrors.push(err54), errors++;
+                let err55 = { instancePath: instancePath + "/unseen/" + i9 + "/what", schemaPath: "#/properties/unseen/items/properties/what/enum", keyword: "enum", params: { allowedValues: schema116.properties.unseen.items.properties.what.enum }, message: "must be equal to one of the allowed values", schema: schema116.properties.unseen.items.properties.what.enum, parentSchema: schema116.properties.unseen.items.properties.what, data: data36 };
+                vErrors === null ? vErrors = [err55] : vErrors.push(err55), errors++;
               }
             }
             if (data35.why !== void 0) {
               let data37 = data35.why;
               if (typeof data37 != "string") {
-                let err55 = { instancePath: instancePath + "/unseen/" + i9 + "/why", schemaPath: "#/properties/unseen/items/properties/why/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema116.properties.unseen.items.properties.why.type, parentSchema: schema116.properties.unseen.items.properties.why, data: data37 };
-                vErrors === null ? vErrors = [err55] : vErrors.push(err55), errors++;
+                let err56 = { instancePath: instancePath + "/unseen/" + i9 + "/why", schemaPath: "#/properties/unseen/items/properties/why/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema116.properties.unseen.items.properties.why.type, parentSchema: schema116.properties.unseen.items.properties.why, data: data37 };
+                vErrors === null ? vErrors = [err56] : vErrors.push(err56), errors++;
               }
             }
           } else {
-            let err56 = { instancePath: instancePath + "/unseen/" + i9, schemaPath: "#/properties/unseen/items/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema116.properties.unseen.items.type, parentSchema: schema116.properties.unseen.items, data: data35 };
-            vErrors === null ? vErrors = [err56] : vErrors.push(err56), errors++;
+            let err57 = { instancePath: instancePath + "/unseen/" + i9, schemaPath: "#/properties/unseen/items/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema116.properties.unseen.items.type, parentSchema: schema116.properties.unseen.items, data: data35 };
+            vErrors === null ? vErrors = [err57] : vErrors.push(err57), errors++;
           }
         }
       } else {
-        let err57 = { instancePath: instancePath + "/unseen", schemaPath: "#/properties/unseen/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema116.properties.unseen.type, parentSchema: schema116.properties.unseen, data: data34 };
-        vErrors === null ? vErrors = [err57] : vErrors.push(err57), errors++;
+        let err58 = { instancePath: instancePath + "/unseen", schemaPath: "#/properties/unseen/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema116.properties.unseen.type, parentSchema: schema116.properties.unseen, data: data34 };
+        vErrors === null ? vErrors = [err58] : vErrors.push(err58), errors++;
       }
     }
   } else {
-    let err58 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema116.type, parentSchema: schema116, data };
-    vErrors === null ? vErrors = [err58] : vErrors.push(err58), errors++;
+    let err59 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema116.type, parentSchema: schema116, data };
+    vErrors === null ? vErrors = [err59] : vErrors.push(err59), errors++;
   }
   return validate59.errors = vErrors, errors === 0;
 }
@@ -5817,7 +5821,7 @@ function validate96(data, { instancePath = "", parentData, parentDataProperty, r
   return validate96.errors = vErrors, errors === 0;
 }
 validate96.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var survey = validate60, schema117 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "survey.json", title: "SurveyFile", description: "What a server's own tools show to be there, at one time: what `ullage survey add` keeps of it in surveys/SERVER.json.", type: "object", additionalProperties: !1, required: ["format", "server", "at", "tools", "unseen", "devices", "volume-groups", "file-systems"], properties: { format: { const: "ullage-survey-1", description: "The version of this format." }, server: { $ref: "common.json#/$defs/name", description: "The server, as the estate names it." }, at: { $ref: "#/$defs/time", description: "When it was taken." }, tools: { title: "SurveyTools", type: "object", propertyNames: { pattern: "^[a-z0-9._-]{1,32}$" }, additionalProperties: { type: "string", maxLength: 64, pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$" }, description: "The tools that were asked, each with its version, where it says one." }, unseen: { type: "array", items: { type: "string", enum: ["devices", "mounts", "use", "volume-groups", "fstab", "superblocks"] }, uniqueItems: !0, description: "What could not be seen, for want of a tool or of a privilege. Of these nothing is said to be missing." }, devices: { type: "array", description: "The disks, and the partitions and other block devices on them, by name.", items: { $ref: "#/$defs/device" } }, "volume-groups": { type: "array", description: "The volume groups, by name.", items: { $ref: "#/$defs/volumeGroup" } }, "file-systems": { type: "array", description: "The file systems and swap areas, by device.", items: { $ref: "#/$defs/fileSystem" } } }, $defs: { time: { title: "SurveyTime", type: "string", pattern: "^[0-9]{4}-[0-9]{2}-[0-9]{2}T[0-9]{2}:[0-9]{2}:[0-9]{2}Z$", description: "RFC 3339, in UTC, with whole seconds." }, bytes: { title: "ByteCount", type: "string", pattern: "^(0|[1-9][0-9]{0,18})$", description: "A whole number of bytes." }, text: { title: "SurveyText", type: "string", minLength: 1, maxLength: 255, pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$", description: "A name as the server has it, without control characters." }, device: { title: "SurveyedDevice", type: "object", additionalProperties: !1, required: ["name", "type", "size"], description: "One block device.", properties: { name: { $ref: "#/$defs/text", description: "Its name under /dev, such as vdb, vda1 or mapper/plates-scans." }, type: { $ref: "#/$defs/text", description: "As lsblk says it: disk, part, lvm, crypt, raid1 and the like." }, on: { type: "array", items: { $ref: "#/$defs/text" }, minItems: 1, description: "The devices it lies on, by name; none for a disk." }, size: { $ref: "#/$defs/bytes", description: "Its size." }, serial: { $ref: "#/$defs/text", description: "A disk's serial number, as the guest sees it." }, content: { $ref: "#/$defs/text", description: "What lies on it, as the system recognises it: ext4, xfs, swap, LVM2_member and the like." } } }, volumeGroup: { title: "SurveyedVolumeGroup", type: "object", additionalProperties: !1, required: ["name", "extent", "extents", "free", "missing", "members", "logical-volumes"], description: "One volume group.", properties: { name: { $ref: "#/$defs/text", description: "Its name." }, extent: { $ref: "#/$defs/bytes", description: "The size of an extent." }, extents: { type: "integer", minimum: 0, description: "How many extents it has." }, free: { type: "integer", minimum: 0, description: "How many of them belong to no logical volume." }, missing: { type: "integer", minimum: 0, description: "How many of its physical volumes are missing." }, members: { type: "array", description: "Its physical volumes, by device.", items: { title: "SurveyedMember", type: "object", additionalProperties: !1, required: ["extents", "free"], description: "One physical volume.", properties: { device: { $ref: "#/$defs/text", description: "The device, by name; left out where it is missing." }, size: { $ref: "#/$defs/bytes", description: "The physical volume's size, as the group has taken it up." }, "device-size": { $ref: "#/$defs/bytes", description: "The size of the device beneath it." }, extents: { type: "integer", minimum: 0, description: "How many extents it gives the group." }, free: { type: "integer", minimum: 0, description: "How many of them are free." } } } }, "logical-volumes": { type: "array", description: "Its logical volumes, by name.", items: { title: "SurveyedLogicalVolume", type: "object", additionalProperties: !1, required: ["name", "size", "layout"], description: "One logical volume.", properties: { name: { $ref: "#/$defs/text", description: "Its name in the group." }, size: { $ref: "#/$defs/bytes", description: "Its size." }, layout: { type: "string", enum: ["linear", "striped", "mirrored", "other"], description: "How its extents lie." }, stripes: { type: "integer", minimum: 1, description: "Of a striped one: on how many members." }, copies: { type: "integer", minimum: 1, description: "Of a mirrored one: how many images." }, active: { type: "boolean", description: "Whether it is active." } } } } } }, fileSystem: { title: "SurveyedFileSystem", type: "object", additionalProperties: !1, required: ["device", "type"], description: "One file system or swap area.", properties: { device: { $ref: "#/$defs/text", description: "The device it lies on, by name; of a logical volume, group/logical volume." }, type: { $ref: "#/$defs/text", description: "Its type: ext4, xfs, swap and the like." }, id: { $ref: "#/$defs/text", description: "Its own identifier (UUID), by which the same one is known on another server." }, mounts: { type: "array", items: { type: "string", pattern: "^(/[^\\u0000-\\u001f\\u007f-\\u009f]*|swap)$", maxLength: 4096 }, description: "Where it is mounted now; the first is the one it is known by." }, "in-fstab": { type: "string", pattern: "^(/[^\\u0000-\\u001f\\u007f-\\u009f]*|swap)$", maxLength: 4096, description: "Where fstab mounts it." }, size: { $ref: "#/$defs/bytes", description: "Its own size by its superblock: blocks times block size." }, "block-size": { $ref: "#/$defs/bytes", description: "Its block size." }, metadata: { $ref: "#/$defs/bytes", description: "What it keeps for itself of that." }, reserved: { $ref: "#/$defs/bytes", description: "What only the superuser may fill." }, usable: { $ref: "#/$defs/bytes", description: "What df gives as its size." }, used: { $ref: "#/$defs/bytes", description: "What df gives as used." }, available: { type: "string", pattern: "^(0|-?[1-9][0-9]{0,18})$", description: "What df gives as available." } } } } }, pattern54 = new RegExp("^[a-z0-9._-]{1,32}$", "u"), schema120 = { title: "SurveyedDevice", type: "object", additionalProperties: !1, required: ["name", "type", "size"], description: "One block device.", properties: { name: { $ref: "#/$defs/text", description: "Its name under /dev, such as vdb, vda1 or mapper/plates-scans." }, type: { $ref: "#/$defs/text", description: "As lsblk says it: disk, part, lvm, crypt, raid1 and the like." }, on: { type: "array", items: { $ref: "#/$defs/text" }, minItems: 1, description: "The devices it lies on, by name; none for a disk." }, size: { $ref: "#/$defs/bytes", description: "Its size." }, serial: { $ref: "#/$defs/text", description: "A disk's serial number, as the guest sees it." }, content: { $ref: "#/$defs/text", description: "What lies on it, as the system recognises it: ext4, xfs, swap, LVM2_member and the like." } } };
+var survey = validate60, schema117 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "survey.json", title: "SurveyFile", description: "What a server's own tools show to be there, at one time: what `ullage survey add` keeps of it in surveys/SERVER.json.", type: "object", additionalProperties: !1, required: ["format", "server", "at", "tools", "unseen", "devices", "volume-groups", "file-systems"], properties: { format: { type: "string", enum: ["ullage-survey-1"], description: "The version of this format." }, server: { $ref: "common.json#/$defs/name", description: "The server, as the estate names it." }, at: { $ref: "#/$defs/time", description: "When it was taken." }, tools: { title: "SurveyTools", type: "object", propertyNames: { pattern: "^[a-z0-9._-]{1,32}$" }, additionalProperties: { type: "string", maxLength: 64, pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$" }, description: "The tools that were asked, each with its version, where it says one." }, unseen: { type: "array", items: { type: "string", enum: ["devices", "mounts", "use", "volume-groups", "fstab", "superblocks"] }, uniqueItems: !0, description: "What could not be seen, for want of a tool or of a privilege. Of these nothing is said to be missing." }, devices: { type: "array", description: "The disks, and the partitions and other block devices on them, by name.", items: { $ref: "#/$defs/device" } }, "volume-groups": { type: "array", description: "The volume groups, by name.", items: { $ref: "#/$defs/volumeGroup" } }, "file-systems": { type: "array", description: "The file systems and swap areas, by device.", items: { $ref: "#/$defs/fileSystem" } } }, $defs: { time: { title: "SurveyTime", type: "string", pattern: "^[0-9]{4}-[0-9]{2}-[0-9]{2}T[0-9]{2}:[0-9]{2}:[0-9]{2}Z$", description: "RFC 3339, in UTC, with whole seconds." }, bytes: { title: "ByteCount", type: "string", pattern: "^(0|[1-9][0-9]{0,18})$", description: "A whole number of bytes." }, text: { title: "SurveyText", type: "string", minLength: 1, maxLength: 255, pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$", description: "A name as the server has it, without control characters." }, device: { title: "SurveyedDevice", type: "object", additionalProperties: !1, required: ["name", "type", "size"], description: "One block device.", properties: { name: { $ref: "#/$defs/text", description: "Its name under /dev, such as vdb, vda1 or mapper/plates-scans." }, type: { $ref: "#/$defs/text", description: "As lsblk says it: disk, part, lvm, crypt, raid1 and the like." }, on: { type: "array", items: { $ref: "#/$defs/text" }, minItems: 1, description: "The devices it lies on, by name; none for a disk." }, size: { $ref: "#/$defs/bytes", description: "Its size." }, serial: { $ref: "#/$defs/text", description: "A disk's serial number, as the guest sees it." }, content: { $ref: "#/$defs/text", description: "What lies on it, as the system recognises it: ext4, xfs, swap, LVM2_member and the like." } } }, volumeGroup: { title: "SurveyedVolumeGroup", type: "object", additionalProperties: !1, required: ["name", "extent", "extents", "free", "missing", "members", "logical-volumes"], description: "One volume group.", properties: { name: { $ref: "#/$defs/text", description: "Its name." }, extent: { $ref: "#/$defs/bytes", description: "The size of an extent." }, extents: { type: "integer", minimum: 0, description: "How many extents it has." }, free: { type: "integer", minimum: 0, description: "How many of them belong to no logical volume." }, missing: { type: "integer", minimum: 0, description: "How many of its physical volumes are missing." }, members: { type: "array", description: "Its physical volumes, by device.", items: { title: "SurveyedMember", type: "object", additionalProperties: !1, required: ["extents", "free"], description: "One physical volume.", properties: { device: { $ref: "#/$defs/text", description: "The device, by name; left out where it is missing." }, size: { $ref: "#/$defs/bytes", description: "The physical volume's size, as the group has taken it up." }, "device-size": { $ref: "#/$defs/bytes", description: "The size of the device beneath it." }, extents: { type: "integer", minimum: 0, description: "How many extents it gives the group." }, free: { type: "integer", minimum: 0, description: "How many of them are free." } } } }, "logical-volumes": { type: "array", description: "Its logical volumes, by name.", items: { title: "SurveyedLogicalVolume", type: "object", additionalProperties: !1, required: ["name", "size", "layout"], description: "One logical volume.", properties: { name: { $ref: "#/$defs/text", description: "Its name in the group." }, size: { $ref: "#/$defs/bytes", description: "Its size." }, layout: { type: "string", enum: ["linear", "striped", "mirrored", "other"], description: "How its extents lie." }, stripes: { type: "integer", minimum: 1, description: "Of a striped one: on how many members." }, copies: { type: "integer", minimum: 1, description: "Of a mirrored one: how many images." }, active: { type: "boolean", description: "Whether it is active." } } } } } }, fileSystem: { title: "SurveyedFileSystem", type: "object", additionalProperties: !1, required: ["device", "type"], description: "One file system or swap area.", properties: { device: { $ref: "#/$defs/text", description: "The device it lies on, by name; of a logical volume, group/logical volume." }, type: { $ref: "#/$defs/text", description: "Its type: ext4, xfs, swap and the like." }, id: { $ref: "#/$defs/text", description: "Its own identifier (UUID), by which the same one is known on another server." }, mounts: { type: "array", items: { type: "string", pattern: "^(/[^\\u0000-\\u001f\\u007f-\\u009f]*|swap)$", maxLength: 4096 }, description: "Where it is mounted now; the first is the one it is known by." }, "in-fstab": { type: "string", pattern: "^(/[^\\u0000-\\u001f\\u007f-\\u009f]*|swap)$", maxLength: 4096, description: "Where fstab mounts it." }, size: { $ref: "#/$defs/bytes", description: "Its own size by its superblock: blocks times block size." }, "block-size": { $ref: "#/$defs/bytes", description: "Its block size." }, metadata: { $ref: "#/$defs/bytes", description: "What it keeps for itself of that." }, reserved: { $ref: "#/$defs/bytes", description: "What only the superuser may fill." }, usable: { $ref: "#/$defs/bytes", description: "What df gives as its size." }, used: { $ref: "#/$defs/bytes", description: "What df gives as used." }, available: { type: "string", pattern: "^(0|-?[1-9][0-9]{0,18})$", description: "What df gives as available." } } } } }, pattern54 = new RegExp("^[a-z0-9._-]{1,32}$", "u"), schema120 = { title: "SurveyedDevice", type: "object", additionalProperties: !1, required: ["name", "type", "size"], description: "One block device.", properties: { name: { $ref: "#/$defs/text", description: "Its name under /dev, such as vdb, vda1 or mapper/plates-scans." }, type: { $ref: "#/$defs/text", description: "As lsblk says it: disk, part, lvm, crypt, raid1 and the like." }, on: { type: "array", items: { $ref: "#/$defs/text" }, minItems: 1, description: "The devices it lies on, by name; none for a disk." }, size: { $ref: "#/$defs/bytes", description: "Its size." }, serial: { $ref: "#/$defs/text", description: "A disk's serial number, as the guest sees it." }, content: { $ref: "#/$defs/text", description: "What lies on it, as the system recognises it: ext4, xfs, swap, LVM2_member and the like." } } };
 function validate61(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate61.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
@@ -6532,69 +6536,73 @@ function validate60(data, { instancePath = "", parentData, parentDataProperty, r
       }
     if (data.format !== void 0) {
       let data0 = data.format;
-      if (data0 !== "ullage-survey-1") {
-        let err9 = { instancePath: instancePath + "/format", schemaPath: "#/properties/format/const", keyword: "const", params: { allowedValue: "ullage-survey-1" }, message: "must be equal to constant", schema: "ullage-survey-1", parentSchema: schema117.properties.format, data: data0 };
+      if (typeof data0 != "string") {
+        let err9 = { instancePath: instancePath + "/format", schemaPath: "#/properties/format/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema117.properties.format.type, parentSchema: schema117.properties.format, data: data0 };
         vErrors === null ? vErrors = [err9] : vErrors.push(err9), errors++;
+      }
+      if (data0 !== "ullage-survey-1") {
+        let err10 = { instancePath: instancePath + "/format", schemaPath: "#/properties/format/enum", keyword: "enum", params: { allowedValues: schema117.properties.format.enum }, message: "must be equal to one of the allowed values", schema: schema117.properties.format.enum, parentSchema: schema117.properties.format, data: data0 };
+        vErrors === null ? vErrors = [err10] : vErrors.push(err10), errors++;
       }
     }
     if (data.server !== void 0) {
       let data1 = data.server;
       if (typeof data1 == "string") {
         if (!pattern11.test(data1)) {
-          let err10 = { instancePath: instancePath + "/server", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema71, data: data1 };
-          vErrors === null ? vErrors = [err10] : vErrors.push(err10), errors++;
+          let err11 = { instancePath: instancePath + "/server", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema71, data: data1 };
+          vErrors === null ? vErrors = [err11] : vErrors.push(err11), errors++;
         }
       } else {
-        let err11 = { instancePath: instancePath + "/server", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema71.type, parentSchema: schema71, data: data1 };
-        vErrors === null ? vErrors = [err11] : vErrors.push(err11), errors++;
+        let err12 = { instancePath: instancePath + "/server", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema71.type, parentSchema: schema71, data: data1 };
+        vErrors === null ? vErrors = [err12] : vErrors.push(err12), errors++;
       }
     }
     if (data.at !== void 0) {
       let data2 = data.at;
       if (typeof data2 == "string") {
         if (!pattern53.test(data2)) {
-          let err12 = { instancePath: instancePath + "/at", schemaPath: "#/$defs/time/pattern", keyword: "pattern", params: { pattern: "^[0-9]{4}-[0-9]{2}-[0-9]{2}T[0-9]{2}:[0-9]{2}:[0-9]{2}Z$" }, message: 'must match pattern "^[0-9]{4}-[0-9]{2}-[0-9]{2}T[0-9]{2}:[0-9]{2}:[0-9]{2}Z$"', schema: "^[0-9]{4}-[0-9]{2}-[0-9]{2}T[0-9]{2}:[0-9]{2}:[0-9]{2}Z$", parentSchema: schema119, data: data2 };
-          vErrors === null ? vErrors = [err12] : vErrors.push(err12), errors++;
+          let err13 = { instancePath: instancePath + "/at", schemaPath: "#/$defs/time/pattern", keyword: "pattern", params: { pattern: "^[0-9]{4}-[0-9]{2}-[0-9]{2}T[0-9]{2}:[0-9]{2}:[0-9]{2}Z$" }, message: 'must match pattern "^[0-9]{4}-[0-9]{2}-[0-9]{2}T[0-9]{2}:[0-9]{2}:[0-9]{2}Z$"', schema: "^[0-9]{4}-[0-9]{2}-[0-9]{2}T[0-9]{2}:[0-9]{2}:[0-9]{2}Z$", parentSchema: schema119, data: data2 };
+          vErrors === null ? vErrors = [err13] : vErrors.push(err13), errors++;
         }
       } else {
-        let err13 = { instancePath: instancePath + "/at", schemaPath: "#/$defs/time/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema119.type, parentSchema: schema119, data: data2 };
-        vErrors === null ? vErrors = [err13] : vErrors.push(err13), errors++;
+        let err14 = { instancePath: instancePath + "/at", schemaPath: "#/$defs/time/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema119.type, parentSchema: schema119, data: data2 };
+        vErrors === null ? vErrors = [err14] : vErrors.push(err14), errors++;
       }
     }
     if (data.tools !== void 0) {
       let data3 = data.tools;
       if (data3 && typeof data3 == "object" && !Array.isArray(data3)) {
         for (let key1 in data3) {
-          let _errs11 = errors;
+          let _errs12 = errors;
           if (typeof key1 == "string" && !pattern54.test(key1)) {
-            let err14 = { instancePath: instancePath + "/tools", schemaPath: "#/properties/tools/propertyNames/pattern", keyword: "pattern", params: { pattern: "^[a-z0-9._-]{1,32}$" }, message: 'must match pattern "^[a-z0-9._-]{1,32}$"', schema: "^[a-z0-9._-]{1,32}$", parentSchema: schema117.properties.tools.propertyNames, data: key1, propertyName: key1 };
-            vErrors === null ? vErrors = [err14] : vErrors.push(err14), errors++;
-          }
-          var valid3 = _errs11 === errors;
-          if (!valid3) {
-            let err15 = { instancePath: instancePath + "/tools", schemaPath: "#/properties/tools/propertyNames", keyword: "propertyNames", params: { propertyName: key1 }, message: "property name must be valid", schema: schema117.properties.tools.propertyNames, parentSchema: schema117.properties.tools, data: data3 };
+            let err15 = { instancePath: instancePath + "/tools", schemaPath: "#/properties/tools/propertyNames/pattern", keyword: "pattern", params: { pattern: "^[a-z0-9._-]{1,32}$" }, message: 'must match pattern "^[a-z0-9._-]{1,32}$"', schema: "^[a-z0-9._-]{1,32}$", parentSchema: schema117.properties.tools.propertyNames, data: key1, propertyName: key1 };
             vErrors === null ? vErrors = [err15] : vErrors.push(err15), errors++;
+          }
+          var valid3 = _errs12 === errors;
+          if (!valid3) {
+            let err16 = { instancePath: instancePath + "/tools", schemaPath: "#/properties/tools/propertyNames", keyword: "propertyNames", params: { propertyName: key1 }, message: "property name must be valid", schema: schema117.properties.tools.propertyNames, parentSchema: schema117.properties.tools, data: data3 };
+            vErrors === null ? vErrors = [err16] : vErrors.push(err16), errors++;
           }
         }
         for (let key2 in data3) {
           let data4 = data3[key2];
           if (typeof data4 == "string") {
             if (func8(data4) > 64) {
-              let err16 = { instancePath: instancePath + "/tools/" + key2.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/tools/additionalProperties/maxLength", keyword: "maxLength", params: { limit: 64 }, message: "must NOT have more than 64 characters", schema: 64, parentSchema: schema117.properties.tools.additionalProperties, data: data4 };
-              vErrors === null ? vErrors = [err16] : vErrors.push(err16), errors++;
-            }
-            if (!pattern55.test(data4)) {
-              let err17 = { instancePath: instancePath + "/tools/" + key2.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/tools/additionalProperties/pattern", keyword: "pattern", params: { pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$" }, message: 'must match pattern "^[^\\u0000-\\u001f\\u007f-\\u009f]*$"', schema: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$", parentSchema: schema117.properties.tools.additionalProperties, data: data4 };
+              let err17 = { instancePath: instancePath + "/tools/" + key2.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/tools/additionalProperties/maxLength", keyword: "maxLength", params: { limit: 64 }, message: "must NOT have more than 64 characters", schema: 64, parentSchema: schema117.properties.tools.additionalProperties, data: data4 };
               vErrors === null ? vErrors = [err17] : vErrors.push(err17), errors++;
             }
+            if (!pattern55.test(data4)) {
+              let err18 = { instancePath: instancePath + "/tools/" + key2.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/tools/additionalProperties/pattern", keyword: "pattern", params: { pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$" }, message: 'must match pattern "^[^\\u0000-\\u001f\\u007f-\\u009f]*$"', schema: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$", parentSchema: schema117.properties.tools.additionalProperties, data: data4 };
+              vErrors === null ? vErrors = [err18] : vErrors.push(err18), errors++;
+            }
           } else {
-            let err18 = { instancePath: instancePath + "/tools/" + key2.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/tools/additionalProperties/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema117.properties.tools.additionalProperties.type, parentSchema: schema117.properties.tools.additionalProperties, data: data4 };
-            vErrors === null ? vErrors = [err18] : vErrors.push(err18), errors++;
+            let err19 = { instancePath: instancePath + "/tools/" + key2.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/tools/additionalProperties/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema117.properties.tools.additionalProperties.type, parentSchema: schema117.properties.tools.additionalProperties, data: data4 };
+            vErrors === null ? vErrors = [err19] : vErrors.push(err19), errors++;
           }
         }
       } else {
-        let err19 = { instancePath: instancePath + "/tools", schemaPath: "#/properties/tools/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema117.properties.tools.type, parentSchema: schema117.properties.tools, data: data3 };
-        vErrors === null ? vErrors = [err19] : vErrors.push(err19), errors++;
+        let err20 = { instancePath: instancePath + "/tools", schemaPath: "#/properties/tools/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema117.properties.tools.type, parentSchema: schema117.properties.tools, data: data3 };
+        vErrors === null ? vErrors = [err20] : vErrors.push(err20), errors++;
       }
     }
     if (data.unseen !== void 0) {
@@ -6604,12 +6612,12 @@ function validate60(data, { instancePath = "", parentData, parentDataProperty, r
         for (let i0 = 0; i0 < len0; i0++) {
           let data6 = data5[i0];
           if (typeof data6 != "string") {
-            let err20 = { instancePath: instancePath + "/unseen/" + i0, schemaPath: "#/properties/unseen/items/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema117.properties.unseen.items.type, parentSchema: schema117.properties.unseen.items, data: data6 };
-            vErrors === null ? vErrors = [err20] : vErrors.push(err20), errors++;
+            let err21 = { instancePath: instancePath + "/unseen/" + i0, schemaPath: "#/properties/unseen/items/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema117.properties.unseen.items.type, parentSchema: schema117.properties.unseen.items, data: data6 };
+            vErrors === null ? vErrors = [err21] : vErrors.push(err21), errors++;
           }
           if (!(data6 === "devices" || data6 === "mounts" || data6 === "use" || data6 === "volume-groups" || data6 === "fstab" || data6 === "superblocks")) {
-            let err21 = { instancePath: instancePath + "/unseen/" + i0, schemaPath: "#/properties/unseen/items/enum", keyword: "enum", params: { allowedValues: schema117.properties.unseen.items.enum }, message: "must be equal to one of the allowed values", schema: schema117.properties.unseen.items.enum, parentSchema: schema117.properties.unseen.items, data: data6 };
-            vErrors === null ? vErrors = [err21] : vErrors.push(err21), errors++;
+            let err22 = { instancePath: instancePath + "/unseen/" + i0, schemaPath: "#/properties/unseen/items/enum", keyword: "enum", params: { allowedValues: schema117.properties.unseen.items.enum }, message: "must be equal to one of the allowed values", schema: schema117.properties.unseen.items.enum, parentSchema: schema117.properties.unseen.items, data: data6 };
+            vErrors === null ? vErrors = [err22] : vErrors.push(err22), errors++;
           }
         }
         let i1 = data5.length, j0;
@@ -6620,8 +6628,8 @@ function validate60(data, { instancePath = "", parentData, parentDataProperty, r
             if (typeof item0 == "string") {
               if (typeof indices0[item0] == "number") {
                 j0 = indices0[item0];
-                let err22 = { instancePath: instancePath + "/unseen", schemaPath: "#/properties/unseen/uniqueItems", keyword: "uniqueItems", params: { i: i1, j: j0 }, message: "must NOT have duplicate items (items ## " + j0 + " and " + i1 + " are identical)", schema: !0, parentSchema: schema117.properties.unseen, data: data5 };
-                vErrors === null ? vErrors = [err22] : vErrors.push(err22), errors++;
+                let err23 = { instancePath: instancePath + "/unseen", schemaPath: "#/properties/unseen/uniqueItems", keyword: "uniqueItems", params: { i: i1, j: j0 }, message: "must NOT have duplicate items (items ## " + j0 + " and " + i1 + " are identical)", schema: !0, parentSchema: schema117.properties.unseen, data: data5 };
+                vErrors === null ? vErrors = [err23] : vErrors.push(err23), errors++;
                 break;
               }
               indices0[item0] = i1;
@@ -6629,8 +6637,8 @@ function validate60(data, { instancePath = "", parentData, parentDataProperty, r
           }
         }
       } else {
-        let err23 = { instancePath: instancePath + "/unseen", schemaPath: "#/properties/unseen/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema117.properties.unseen.type, parentSchema: schema117.properties.unseen, data: data5 };
-        vErrors === null ? vErrors = [err23] : vErrors.push(err23), errors++;
+        let err24 = { instancePath: instancePath + "/unseen", schemaPath: "#/properties/unseen/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema117.properties.unseen.type, parentSchema: schema117.properties.unseen, data: data5 };
+        vErrors === null ? vErrors = [err24] : vErrors.push(err24), errors++;
       }
     }
     if (data.devices !== void 0) {
@@ -6640,8 +6648,8 @@ function validate60(data, { instancePath = "", parentData, parentDataProperty, r
         for (let i2 = 0; i2 < len1; i2++)
           validate61(data7[i2], { instancePath: instancePath + "/devices/" + i2, parentData: data7, parentDataProperty: i2, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate61.errors : vErrors.concat(validate61.errors), errors = vErrors.length);
       } else {
-        let err24 = { instancePath: instancePath + "/devices", schemaPath: "#/properties/devices/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema117.properties.devices.type, parentSchema: schema117.properties.devices, data: data7 };
-        vErrors === null ? vErrors = [err24] : vErrors.push(err24), errors++;
+        let err25 = { instancePath: instancePath + "/devices", schemaPath: "#/properties/devices/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema117.properties.devices.type, parentSchema: schema117.properties.devices, data: data7 };
+        vErrors === null ? vErrors = [err25] : vErrors.push(err25), errors++;
       }
     }
     if (data["volume-groups"] !== void 0) {
@@ -6651,8 +6659,8 @@ function validate60(data, { instancePath = "", parentData, parentDataProperty, r
         for (let i3 = 0; i3 < len2; i3++)
           validate63(data9[i3], { instancePath: instancePath + "/volume-groups/" + i3, parentData: data9, parentDataProperty: i3, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors), errors = vErrors.length);
       } else {
-        let err25 = { instancePath: instancePath + "/volume-groups", schemaPath: "#/properties/volume-groups/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema117.properties["volume-groups"].type, parentSchema: schema117.properties["volume-groups"], data: data9 };
-        vErrors === null ? vErrors = [err25] : vErrors.push(err25), errors++;
+        let err26 = { instancePath: instancePath + "/volume-groups", schemaPath: "#/properties/volume-groups/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema117.properties["volume-groups"].type, parentSchema: schema117.properties["volume-groups"], data: data9 };
+        vErrors === null ? vErrors = [err26] : vErrors.push(err26), errors++;
       }
     }
     if (data["file-systems"] !== void 0) {
@@ -6662,13 +6670,13 @@ function validate60(data, { instancePath = "", parentData, parentDataProperty, r
         for (let i4 = 0; i4 < len3; i4++)
           validate65(data11[i4], { instancePath: instancePath + "/file-systems/" + i4, parentData: data11, parentDataProperty: i4, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate65.errors : vErrors.concat(validate65.errors), errors = vErrors.length);
       } else {
-        let err26 = { instancePath: instancePath + "/file-systems", schemaPath: "#/properties/file-systems/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema117.properties["file-systems"].type, parentSchema: schema117.properties["file-systems"], data: data11 };
-        vErrors === null ? vErrors = [err26] : vErrors.push(err26), errors++;
+        let err27 = { instancePath: instancePath + "/file-systems", schemaPath: "#/properties/file-systems/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema117.properties["file-systems"].type, parentSchema: schema117.properties["file-systems"], data: data11 };
+        vErrors === null ? vErrors = [err27] : vErrors.push(err27), errors++;
       }
     }
   } else {
-    let err27 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema117.type, parentSchema: schema117, data };
-    vErrors === null ? vErrors = [err27] : vErrors.push(err27), errors++;
+    let err28 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema117.type, parentSchema: schema117, data };
+    vErrors === null ? vErrors = [err28] : vErrors.push(err28), errors++;
   }
   return validate60.errors = vErrors, errors === 0;
 }
