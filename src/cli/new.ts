@@ -56,8 +56,9 @@ export async function runNew({ repo, now }: NewFlags): Promise<Finished> {
     'Written:',
     ...layout.map(([path]) => `  ${join(top === repo ? '' : top, path)}`),
     '',
-    'Next: enter your own figures, commit to main (`git init` first, if there is no repository yet), and judge a',
-    'branch with: ullage gate',
+    'Next: enter your own prices, commit to main (`git init` first, if there is no repository yet), declare your storage',
+    'on a branch as storage/example.yaml shows it, and judge the branch with: ullage gate',
+    'For servers that you have already, write existing: true at the top of the file: nothing of them is created.',
     'Until a branch is merged, `ullage cost` and `ullage headroom` read the files as they are.',
     '',
   ];

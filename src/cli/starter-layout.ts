@@ -1,38 +1,44 @@
-/** The files that `ullage new` writes: a small, commented estate that reads, is priced and passes. */
+/**
+ * The files that `ullage new` writes: settings, prices and rules that read, and an estate that is commented out, so that
+ * nobody's first branch has to delete it.
+ */
 
 /** Path from the top of the repository -> text. `year` dates the price list. */
 export const starterLayout = (year: string): Readonly<Record<string, string>> => ({
   'ullage.yaml': `# Where things are, the currency of the estate, its month and its sites.
 currency: EUR
 month: 730 h          # or: calendar. How long a month is for prices by the hour.
-sites:
-  first-site:
-    quota: { volumes: 50, size: 10 TiB }   # what the provider lets you hold there
-    attachment-slots: 16                   # how many volumes one server can hold
+# Once any site is listed, every server and volume names one; a quota is what the provider lets you hold there.
+# sites:
+#   first-site:
+#     quota: { volumes: 50, size: 10 TiB }
+#     attachment-slots: 16                   # how many volumes one server can hold
 `,
-  'storage/example.yaml': `# One estate file; have as many as you like, in any folders below storage/.
-# The file's own team and site apply to everything in it that has none.
-team: example
-site: first-site
-servers:
-  files-1:
-    power: running            # running | stopped
-    boot: files-1-root        # the volume it starts from; it needs no attachment below
-    guest: linux-lvm
-    type: small            # a server type in the price list, if the server is billed
-volumes:
-  files-1-root: { size: 20 GiB, tier: standard, file-system: { mount: /, type: ext4 } }
-  shared-1: { size: 40 GiB, tier: standard }
-  shared-2: { size: 40 GiB, tier: standard }
-attachments:
-  - { volume: shared-1, server: files-1 }
-  - { volume: shared-2, server: files-1 }
-volume-groups:
-  shared:
-    extent: 4 MiB
-    members: [shared-1, shared-2]
-    file-systems:
-      /srv/shared: { size: 70 GiB, type: xfs }
+  'storage/example.yaml': `# An estate file, as an example: all of it is commented out, so that nothing of it is declared. Write your own beside it
+# or in its place; have as many as you like, in any folders below storage/.
+#
+# existing: true              # for what is there already: nothing in this file is created then; leave it out for what is new
+# team: example               # the file's own team and site apply to everything in it that has none
+# site: first-site
+# servers:
+#   files-1:
+#     power: running          # running | stopped
+#     boot: files-1-root      # the volume it starts from; it needs no attachment below
+#     guest: linux-lvm
+#     type: small             # a server type in the price list, if the server is billed
+# volumes:
+#   files-1-root: { size: 20 GiB, tier: standard, file-system: { mount: /, type: ext4 } }
+#   shared-1: { size: 40 GiB, tier: standard }
+#   shared-2: { size: 40 GiB, tier: standard }
+# attachments:
+#   - { volume: shared-1, server: files-1 }
+#   - { volume: shared-2, server: files-1 }
+# volume-groups:
+#   shared:
+#     extent: 4 MiB
+#     members: [shared-1, shared-2]
+#     file-systems:
+#       /srv/shared: { size: 70 GiB, type: xfs }
 # A deletion leaves its reason and its evidence behind:
 # retired:
 #   - { volume: shared-0, on: ${year}-02-01, reason: superseded, backup: vault/shared-0, backed-up: ${year}-01-31 }
@@ -49,7 +55,7 @@ server-types:                     # an hour
   'policies/storage.yaml': `# The rules of this repository. \`ullage rules\` explains each of them.
 use: [starter]                # ships with Ullage; what follows adds to it, or overrides it by name
 rules:
-  - { name: example-limit, rule: max-monthly-spend, where: { teams: [example] }, limit: "50.00", warn-from: 0.8 }
+  # - { name: example-limit, rule: max-monthly-spend, where: { teams: [example] }, limit: "50.00", warn-from: 0.8 }
   - { name: group-headroom, rule: minimum-headroom, of: volume-group, share: 0.05 }
 `,
   'waivers/README.md': `# Waivers

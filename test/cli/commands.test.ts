@@ -18,18 +18,66 @@ afterAll(() => {
 });
 
 describe('ullage new', () => {
-  it('writes a layout that is priced, has room, and judges its first branch', async () => {
+  const started = async () => {
     const repository = makeRepository();
     expect((await ullage('new', '--repo', repository.dir, '--now', demoDay)).code).toBe(0);
-    repository.commit('the estate');
-    repository.branch('grow');
-    const path = join(repository.dir, 'storage/example.yaml');
-    writeFileSync(path, readFileSync(path, 'utf8').replaceAll(/(shared-[12]: \{ size: )40/g, '$150'));
-    repository.commit('grow both');
+    repository.commit('the layout');
+    repository.branch('ours');
+    return repository;
+  };
+  const gate = async (dir: string) => {
+    const run = await ullage('gate', '--base', 'main', '--repo', dir, '--now', demoDay, '--format', 'json');
+    return { code: run.code, judgement: JSON.parse(run.out) };
+  };
+  const example = 'storage/example.yaml';
+
+  it('writes a layout that reads and declares nothing yet', async () => {
+    const { dir } = await started();
     for (const command of [['cost'], ['headroom'], ['policy', 'check'], ['gate', '--base', 'main']]) {
-      const { code, out, err } = await ullage(...command, '--repo', repository.dir, '--now', demoDay);
+      const { code, out, err } = await ullage(...command, '--repo', dir, '--now', demoDay);
       expect([command, code, code === 0 ? '' : out + err]).toEqual([command, 0, '']);
     }
+  });
+
+  it.each(['', 'existing: true\n'])(
+    'whose example gives way to an estate of two volumes without a deletion: %j',
+    async (top) => {
+      const repository = await started();
+      repository.write({
+        [example]: `${top}team: ours\nservers:\n  files: { boot: files-root }\nvolumes:\n  files-root: { size: 30 GiB, tier: standard, file-system: { mount: /, type: ext4 } }\n  papers: { size: 60 GiB, tier: standard, file-system: { mount: /srv, type: xfs } }\nattachments:\n  - { volume: papers, server: files }\n`,
+      });
+      repository.commit('our estate in its place');
+      const { code, judgement } = await gate(repository.dir);
+      expect([code, judgement.verdict, judgement.cost.after]).toEqual([0, 'pass', '9.00']);
+      const kinds: readonly string[] = judgement.changes.map(({ kind }: { kind: string }) => kind);
+      expect(kinds.filter((kind) => !/-(created|adopted)$|^attached$/.test(kind))).toEqual([]);
+      const rules: readonly string[] = judgement.findings.map(({ rule }: { rule: string }) => rule);
+      expect(rules).not.toContain('deletion-prepared');
+      expect(judgement.question === null).toBe(top !== '');
+    },
+  );
+
+  it('whose example is right: without its comment signs it is priced, has room, and passes', async () => {
+    const repository = await started();
+    const uncommented = (path: string, from: string): string => {
+      const text = readFileSync(join(repository.dir, path), 'utf8');
+      const at = text.indexOf(from);
+      return (
+        text.slice(0, at) +
+        text
+          .slice(at)
+          .replaceAll(/^# /gm, '')
+          .replaceAll(/^(A deletion|retired| {2}- .*shared-0)/gm, '# $1')
+      );
+    };
+    repository.write({
+      [example]: uncommented(example, '# existing'),
+      'ullage.yaml': uncommented('ullage.yaml', '# sites'),
+    });
+    repository.commit('the example');
+    const { code, judgement } = await gate(repository.dir);
+    expect([code, judgement.verdict, judgement.changes.length]).toEqual([0, 'pass', 10]);
+    expect(judgement.findings.filter(({ level }: { level: string }) => level === 'error')).toEqual([]);
   });
 
   it('overwrites nothing, and then writes nothing', async () => {
