@@ -39,6 +39,17 @@ describe('ullage new', () => {
     }
   });
 
+  it('is followed by the README for servers that are there: its file passes as it is shown', async () => {
+    const repository = await started();
+    const readme = readFileSync(join(import.meta.dirname, '../../README.md'), 'utf8');
+    const [, shown = ''] = /```yaml\n(# storage\/ours\.yaml\n[\s\S]*?)```/.exec(readme) ?? [];
+    repository.write({ 'storage/ours.yaml': shown });
+    repository.commit('what we have');
+    const { code, judgement } = await gate(repository.dir);
+    expect([code, judgement.question, judgement.cost.alreadyPaid]).toEqual([0, null, '9.00']);
+    expect(judgement.runbook.map(({ at }: { at: string }) => at)).toEqual(['provider', 'guest']);
+  });
+
   it.each(['', 'existing: true\n'])(
     'whose example gives way to an estate of two volumes without a deletion: %j',
     async (top) => {
