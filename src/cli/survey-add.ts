@@ -9,7 +9,7 @@ import { counted } from '../base/wording.ts';
 import type { Estate } from '../estate/estate.ts';
 import { usualPaths } from '../estate/settings.ts';
 import { readRevision } from '../policy/reader.ts';
-import { readDocument } from '../read/document.ts';
+import { readJson } from '../read/json.ts';
 import { decodeText } from '../read/text.ts';
 import { reportProblems } from '../report/report.ts';
 import { mostGathered, readGathered } from '../survey/gathered.ts';
@@ -144,7 +144,7 @@ async function keptBefore(
   });
   if (content === undefined) return ok(undefined);
   const text = decodeText(content, path);
-  const document = text.ok ? readDocument(text.value, path) : text;
+  const document = text.ok ? readJson(text.value, path) : text;
   const survey = document.ok ? readSurvey(document.value) : document;
   if (text.ok && survey.ok) return ok({ at: survey.value.at, text: text.value });
   return replace

@@ -9,7 +9,7 @@ import { validate } from '../read/validate.ts';
 const gatheredFormat = 'ullage-gathered-1';
 
 /** No server has so many disks that the script prints more. */
-export const mostGathered = 16 << 20;
+export const mostGathered = 8 << 20;
 
 const advice =
   'Give it what the script of `ullage survey script` prints: ullage survey script | ssh SERVER sudo sh > FILE';

@@ -4,6 +4,7 @@ import type { DfRow } from '../capacity/df.ts';
 import { readingTime } from '../capacity/readings.ts';
 import type { GatheredFile } from '../read/generated/gathered.ts';
 import type { SurveyFile } from '../read/generated/survey.ts';
+import { jsonText } from '../read/json.ts';
 import { asSurveyed, devicesOf } from './devices.ts';
 import { fileSystemsOf, mountsOf, swapPaths, useOf } from './file-systems.ts';
 import { groupsOf, memberPaths } from './groups.ts';
@@ -88,7 +89,7 @@ function missingParts(gathered: GatheredFile): { what: Unseen; why: string }[] {
 /** Of what a tool says of itself, its version. */
 function toolsOf({ versions = {} }: GatheredFile): SurveyFile['tools'] {
   const known = Object.entries(versions)
-    .filter(([tool]) => /^[a-z0-9._-]{1,32}$/.test(tool) && tool !== '__proto__')
+    .filter(([tool]) => /^[a-z0-9][a-z0-9._-]{0,31}$/.test(tool))
     .map(
       ([tool, said]) =>
         [tool, /[0-9]+(?:\.[0-9]+)+(?:\([0-9]+\))?/.exec(said)?.[0].slice(0, 64) ?? ''] as const,
@@ -97,4 +98,4 @@ function toolsOf({ versions = {} }: GatheredFile): SurveyFile['tools'] {
 }
 
 /** As `surveys/SERVER.json` holds it: one value a line, and the same for the same survey. */
-export const surveyAsText = (survey: SurveyFile): string => `${JSON.stringify(survey, null, 2)}\n`;
+export const surveyAsText = (survey: SurveyFile): string => jsonText(survey);

@@ -94,7 +94,7 @@ export interface SurveyedFileSystem {
   readonly available: Bytes | undefined;
 }
 
-/** Reads `surveys/SERVER.json`. */
+/** Reads `surveys/SERVER.json`; `readJson` gives its document soonest. */
 export function readSurvey(text: ReadDocument): Outcome<Survey> {
   const valid = validate('survey', text);
   if (!valid.ok) return valid;

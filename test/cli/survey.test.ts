@@ -195,13 +195,13 @@ describe('what is refused leaves the older survey as it was', () => {
   });
 
   it('more than a server can print', async () => {
-    const { code, out } = await add(office(), Buffer.alloc((16 << 20) + 1, 0x20));
-    expect([code, out]).toEqual([2, expect.stringContaining('it is larger than 16 MiB')]);
+    const { code, out } = await add(office(), Buffer.alloc((8 << 20) + 1, 0x20));
+    expect([code, out]).toEqual([2, expect.stringContaining('it is larger than 8 MiB')]);
   });
 
   it('a file without end is not read to its end', async () => {
     const { code, out } = await addFile(office(), '/dev/zero');
-    expect([code, out]).toEqual([2, expect.stringContaining('it is larger than 16 MiB')]);
+    expect([code, out]).toEqual([2, expect.stringContaining('it is larger than 8 MiB')]);
   });
 
   it('a file that is not there', async () => {
