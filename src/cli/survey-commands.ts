@@ -13,7 +13,8 @@ const script: AddCommand = (above, { finish }) =>
     .addHelpText(
       'after',
       `
-Run as the superuser the script sees everything; what it cannot see without, it says.
+Run as the superuser the script sees everything; what it cannot see without, it says. Where sudo asks for a
+password, copy the script to the server, and run it there.
 
 Example:
   ullage survey script | ssh plate-scanner sudo sh > plate-scanner.json`,
