@@ -12,13 +12,17 @@ import { volumeSubject } from './words.ts';
  * The members of a group that goes to another server are all detached before the first of them is attached; one that
  * is a member no longer is taken out of its group before it goes anywhere.
  */
-function travelsWith(sides: Sides, volume: string): readonly string[] {
+function travelsWith(sides: Sides, volume: string, server: string): readonly string[] {
   const before = sides.groupBefore(volume);
   if (before === undefined) return [];
   const after = sides.head.groupOf.get(volume);
-  return sides.headName('groups', before.name) === after?.name
-    ? [`detached ${after.name}`]
-    : outOfGroup(sides, volume, before);
+  if (sides.headName('groups', before.name) !== after?.name) return outOfGroup(sides, volume, before);
+  // What leaves the group elsewhere does so while all of it is there.
+  const left = sides.leavesAt(after.name) === server ? [] : sides.membersBefore(after.name);
+  return [
+    `detached ${after.name}`,
+    ...left.filter((each) => !after.members.includes(each)).map((each) => `leave ${after.name} ${each}`),
+  ];
 }
 
 export function attach(draft: Draft, volume: string, server: string): string {
@@ -34,7 +38,7 @@ export function attach(draft: Draft, volume: string, server: string): string {
     server,
     after: [
       ...fetched(sides, volume, server),
-      ...travelsWith(sides, volume),
+      ...travelsWith(sides, volume, server),
       `create-server ${server}`,
       `move-server ${server}`,
       ...(boots ? [`stop ${server}`, ...(old === undefined ? [] : [`detach ${old} ${server}`])] : []),
@@ -132,6 +136,17 @@ export function detach(draft: Draft, volume: string, server: string): string {
   return key;
 }
 
+/** Whether a server holds at least a part of a group all along. */
+const keeps = (sides: Sides, group: string, server: string): boolean =>
+  sides
+    .membersBefore(group)
+    .some(
+      (member) =>
+        sides.head.groupOf.get(member)?.name === group &&
+        sides.holdersAfter(member).includes(server) &&
+        !sides.madeAnew.has(member),
+    );
+
 export function takeOut(draft: Draft, group: VolumeGroup, name: string, server: string): void {
   const { sides } = draft;
   const subject: Subject = { kind: 'volume-group', name };
@@ -143,6 +158,8 @@ export function takeOut(draft: Draft, group: VolumeGroup, name: string, server: 
     draft.want(`detached ${name}`, 'check-detached', subject, { words: { group: name, count } });
   }
   if (draft.has(`deactivate ${name} ${server}`)) return;
+  // A server that stands still, and goes on holding the group, has nothing to let go of.
+  if (!sides.runsBefore(server) && keeps(sides, name, server)) return;
   const unmounted = inOrder(group.fileSystems).map((system) => unmountSystem(draft, system, server));
   if (!sides.runsBefore(server)) return;
   const off = draft.want(`deactivate ${name} ${server}`, 'deactivate', subject, {

@@ -67,21 +67,31 @@ export class Draft {
       readonly after?: readonly string[];
       readonly examples?: readonly Example[];
       readonly cautions?: readonly string[];
+      /** It is done where something comes to, once its server is up again. */
+      readonly comes?: boolean;
       readonly turn?: 'check' | 'ahead' | 'act' | 'delete';
     } = {},
   ): string {
-    const { server, words = {}, after = [], examples = [], cautions: own = [], turn = 'act' } = more;
+    const {
+      server,
+      words = {},
+      after = [],
+      examples = [],
+      cautions: own = [],
+      comes = false,
+      turn = 'act',
+    } = more;
     const all = { volume: subject.name, server: server ?? 'its server', ...words };
     const act = { procedure, subject, server, words: all, examples, cautions: own };
     if (procedureOf(procedure).at === 'guest' && server !== undefined)
-      this.#whileItRuns(key, procedure, server);
+      this.#whileItRuns(key, leaving.has(procedure) && !comes, server);
     return this.#plan.want(key, act, after, turn);
   }
 
   /** What leaves is done before a server stops, and what comes once it is up. */
-  #whileItRuns(key: string, procedure: ProcedureName, server: string): void {
+  #whileItRuns(key: string, leaves: boolean, server: string): void {
     const { sides } = this;
-    if (!leaving.has(procedure) || !sides.runsBefore(server)) this.#plan.wait(key, comesUp(server));
+    if (!leaves || !sides.runsBefore(server)) this.#plan.wait(key, comesUp(server));
     else this.#plan.wait(`stop ${server}`, [key]);
   }
 }

@@ -100,38 +100,28 @@ export function systemDeleted(
   const inUse = servers.find((server) => sides.runsBefore(server));
   if (carrier.kind === 'volume') {
     // Nobody uses it where nothing runs that holds it.
-    return inUse === undefined
-      ? undefined
-      : draft.want(key, 'give-up-file-system', subject, { server: inUse, words, after: unmounted });
+    if (inUse === undefined) return undefined;
+    for (const server of servers) draft.wait(`detach ${name} ${server}`, [key]);
+    return draft.want(key, 'give-up-file-system', subject, { server: inUse, words, after: unmounted });
   }
   // Its group is active for as long as something in it is removed.
   for (const server of servers) draft.wait(`deactivate ${name} ${server}`, [key]);
-  const { server, there } = workplace(sides, carrier);
+  const { server, comes, there } = workplace(sides, carrier);
   return draft.want(key, 'remove-file-system', subject, {
     server,
+    comes,
     words,
     after: [...unmounted, ...there, checkBackup(draft, subject, `${system.mount} on ${name}`)],
   });
 }
 
-export function systemRemounted(
-  draft: Draft,
-  { before, after, subject }: ChangeOf<'file-system-remounted'>,
-): string {
+export function systemRemounted(draft: Draft, { before, after }: ChangeOf<'file-system-remounted'>): string {
   const { sides } = draft;
   const server = sides.homeOf(after.on);
   const [former] = sides.carrierHoldersBefore(after.on);
-  const stays = server !== undefined && server === former && sides.runsBefore(server);
-  const mounted = stays && !sides.isRootBefore(before, server) && !sides.isRootAfter(after, server);
-  // Where it is not mounted, or is unmounted anyhow, it is only mounted where it is to be.
-  if (!mounted || draft.has(`unmount ${sides.systemKey(before)} ${server}`)) {
-    return mountSystem(draft, after, server, ready(after.on, server));
-  }
-  return draft.want(`remount ${sides.systemKey(after)}`, 'remount', subject, {
-    server,
-    words: { was: before.mount, mount: after.mount, on: after.on.name },
-    after: ready(after.on, server),
-  });
+  const stays = server !== undefined && server === former;
+  const off = stays ? unmountSystem(draft, before, server) : undefined;
+  return mountSystem(draft, after, server, [...ready(after.on, server), ...(off === undefined ? [] : [off])]);
 }
 
 export function growSystem(draft: Draft, system: FileSystem, former: FileSystem): string {
@@ -168,7 +158,7 @@ export function growSystem(draft: Draft, system: FileSystem, former: FileSystem)
   if (grow.online) {
     return draft.want(grown, 'grow-mounted', subject, {
       ...more,
-      after: [...room, mounted, `remount ${key}`],
+      after: [...room, mounted],
     });
   }
   const stays = server !== undefined && sides.carrierHoldersBefore(on).includes(server);
@@ -190,12 +180,13 @@ export function systemShrunk(
   const { shrink, caution } = fileSystemFacts(type);
   if (!shrink.online && !shrink.offline) return makeAnew(draft, system, before, caution);
   const key = sides.systemKey(system);
-  const { server, there } = workplace(sides, on);
+  const { server, comes, there } = workplace(sides, on);
   const words = { mount, type, on: on.name, group: on.name, size: exactSize(size) };
   const backup = checkBackup(draft, subject, `${mount} on ${on.name}`);
   const off = !shrink.online && server !== undefined ? unmountSystem(draft, before, server) : undefined;
   const shrunk = draft.want(`shrink ${key}`, shrink.online ? 'shrink-mounted' : 'shrink-unmounted', subject, {
     server,
+    comes,
     words,
     examples: handledBy(type, 'shrink'),
     cautions: [caution],
@@ -205,6 +196,7 @@ export function systemShrunk(
     on.kind === 'volume-group'
       ? draft.want(`shrunk ${key}`, 'reduce-logical-volume', subject, {
           server,
+          comes,
           words,
           after: [shrunk, backup],
         })
@@ -265,9 +257,10 @@ function resizeFor(
     const first = [...after, ...ready(on, server), ...madeRoomIn(sides, on)];
     return [draft.want(`logical ${key}`, 'extend-logical-volume', subject, { server, words, after: first })];
   }
-  const { server, there } = workplace(sides, on);
+  const { server, comes, there } = workplace(sides, on);
   const cut = draft.want(`shrunk ${key}`, 'cut-logical-volume', subject, {
     server,
+    comes,
     words,
     after: [...after, ...there],
   });

@@ -114,11 +114,12 @@ export function memberLeft(draft: Draft, { volume, after, subject }: ChangeOf<'m
   const { name } = after;
   const carrier: Carrier = { kind: 'volume-group', name };
   const holders = sides.carrierHoldersBefore(carrier);
-  const { server, there } = workplace(sides, carrier);
+  const { server, comes, there } = workplace(sides, carrier);
   const homes = sides.carrierHoldersAfter(carrier);
   const stays = holders.length === homes.length && holders.length < 2 && holders[0] === homes[0];
   const key = draft.want(`leave ${name} ${volume}`, 'leave-group', subject, {
     server,
+    comes,
     words: { volume, group: name, on: name },
     after: [
       ...holders.flatMap((holder) => (holder === server ? [] : [`deactivate ${name} ${holder}`])),

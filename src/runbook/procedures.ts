@@ -402,11 +402,6 @@ export const procedures = {
     does: 'Put the swap space {mount} into use, and add it to fstab.',
     linux: [utilLinux('swapon', 'swapon DEVICE')],
   },
-  remount: {
-    at: 'guest',
-    does: 'Stop whatever uses {was}, unmount it, mount it at {mount} and change fstab accordingly.',
-    linux: [utilLinux('umount', 'umount MOUNT_POINT'), utilLinux('mount', 'mount DEVICE NEW_MOUNT_POINT')],
-  },
   'make-logical-volume': {
     at: 'guest',
     does: 'Create a logical volume of {size} for {mount} in volume group {group}, {layout}.',

@@ -84,7 +84,7 @@ export class Sides {
     return (
       this.carrierHoldersBefore(carrier).find((server) => this.runsBefore(server)) ??
       this.carrierHoldersAfter(carrier).find(
-        (server) => this.runsAfter(server) && !this.#moves(server) && this.#comesWhole(carrier, server),
+        (server) => this.#goesOnRunning(server) && this.#comesWhole(carrier, server),
       )
     );
   }
@@ -97,10 +97,12 @@ export class Sides {
     );
   }
 
-  /** Whether a server leaves its site, and so all that it holds there. */
-  #moves(server: string): boolean {
+  /** Whether a server runs all along, or from when it is created on, at one site. */
+  #goesOnRunning(server: string): boolean {
     const before = this.serverBefore(server);
-    return before !== undefined && before.site !== this.head.servers.get(server)?.site;
+    const after = this.head.servers.get(server);
+    if (after?.power !== 'running') return false;
+    return before === undefined || (before.power === 'running' && before.site === after.site);
   }
 
   readonly baseName = (kind: keyof Renames, name: string): string => baseName(this.#renames[kind], name);

@@ -22,7 +22,8 @@ export function volumeShrunk(draft: Draft, { before, after, subject }: ChangeOf<
   const boots = server !== undefined && sides.bootBefore(server) === name;
   const group = sides.groupBefore(name);
   const stillIn = sides.head.groupOf.get(name);
-  const grouped = group !== undefined && stillIn !== undefined && !sides.made.has(stillIn.name);
+  const grouped =
+    group !== undefined && stillIn !== undefined && sides.headName('groups', group.name) === stillIn.name;
   const out: string[] = [];
   if (server !== undefined && !boots && sides.runsBefore(server)) {
     const beside = draft.want(`attach-smaller ${name}`, 'attach-smaller', subject, {
@@ -54,12 +55,11 @@ export function volumeShrunk(draft: Draft, { before, after, subject }: ChangeOf<
     if (grouped) checkGroup(draft, stillIn, server, [swapped]);
     const own = before.fileSystem;
     const gone = own === undefined ? [] : [`unmount ${sides.systemKey(own)} ${server}`];
-    const moved = after.fileSystem === undefined ? [] : [`remount ${sides.systemKey(after.fileSystem)}`];
     const idle = group === undefined ? [] : [`deactivate ${sides.headName('groups', group.name)} ${server}`];
     out.push(
       draft.want(`detach-old ${name}`, 'detach-old', subject, {
         server,
-        after: [swapped, ...gone, ...moved, ...idle],
+        after: [swapped, ...gone, ...idle],
       }),
     );
     // Two of one name do not go along, nor are they there when a guest starts.

@@ -7,6 +7,7 @@ import { attach, detach } from './attachments.ts';
 import { checkBackup, checkGroup } from './checks.ts';
 import type { Draft } from './draft.ts';
 import { growSystem } from './file-systems.ts';
+import type { Sides } from './sides.ts';
 import { deleteOld, deleteVolume } from './volume-deletion.ts';
 import { ready } from './waits.ts';
 import { settingsWords, volumeSubject } from './words.ts';
@@ -117,16 +118,21 @@ export function volumeGrown(draft: Draft, { before, after, subject }: ChangeOf<'
         ]
       : [seen];
     if (group !== undefined) {
-      if (sides.groupBefore(name) !== undefined) growMember(draft, name, group, server, room);
+      if (wasIn(sides, name, group)) growMember(draft, name, group, server, room);
     } else growOnIt(draft, { before, after, subject }, server, room);
   }
   // What nobody holds is grown inside once somebody does.
   if (holders.length === 0) {
     if (group === undefined) growOnIt(draft, { before, after, subject }, undefined, [key]);
-    else if (sides.groupBefore(name) !== undefined) growMember(draft, name, group, undefined, [key]);
+    else if (wasIn(sides, name, group)) growMember(draft, name, group, undefined, [key]);
   }
   return key;
 }
+
+const wasIn = (sides: Sides, volume: string, { name }: VolumeGroup): boolean => {
+  const before = sides.groupBefore(volume);
+  return before !== undefined && sides.headName('groups', before.name) === name;
+};
 
 function growOnIt(
   draft: Draft,

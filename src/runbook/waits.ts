@@ -26,15 +26,21 @@ export function ready(carrier: Carrier, server: string | undefined): readonly st
   ];
 }
 
+export interface Workplace {
+  readonly server: string | undefined;
+  /** Whether it only comes there with this branch. */
+  readonly comes: boolean;
+  /** What must be done first. */
+  readonly there: readonly string[];
+}
+
 /** Where what lies on it is worked on, and what must be done first where that is only where it comes to. */
-export function workplace(
-  sides: Sides,
-  carrier: Carrier,
-): { readonly server: string | undefined; readonly there: readonly string[] } {
+export function workplace(sides: Sides, carrier: Carrier): Workplace {
   const server = sides.worksAt(carrier);
   const comes = server !== undefined && !sides.carrierHoldersBefore(carrier).includes(server);
   return {
     server,
+    comes,
     there: comes
       ? carrier.kind === 'volume'
         ? present(carrier.name, server)

@@ -413,15 +413,6 @@ function inGuest(world: World, { procedure, words, subject }: Step, guest: Serve
       system.mount = mount;
       return;
     }
-    case 'remount': {
-      const system = systemOn(world, subject.name);
-      if (guest.mounts.get(words.was ?? '') !== system)
-        refuse(`${words.was} is not mounted on ${guest.name}`);
-      world.unmount(guest, words.was ?? '');
-      world.mount(guest, mount, system);
-      system.mount = mount;
-      return;
-    }
     case 'make-logical-volume': {
       const on = active();
       if (on.volumes.has(mount)) refuse(`${on.name} has a logical volume for ${mount}`);

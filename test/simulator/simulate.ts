@@ -25,7 +25,10 @@ export function simulate(base: Estate, head: Estate, { spareSlots }: Room): read
   const world = worldOf(base, head, renames, spareSlots);
   const before = world.holdings();
   const later: Step[] = [];
-  for (const step of runbookOf(comparison, base, head)) {
+  const steps = runbookOf(comparison, base, head);
+  const odd = steps.find(({ why }) => why?.includes('settle by hand'));
+  if (odd !== undefined) return [`waits in a circle: ${odd.does}`];
+  for (const step of steps) {
     const refused = attempt(world, step, head, later);
     if (refused !== undefined) return [`step ${step.number}, ${step.does} ${refused}`];
   }
