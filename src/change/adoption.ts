@@ -26,6 +26,7 @@ export class Adoption {
   readonly #base: Estate;
   readonly #head: Estate;
   readonly #renames: Omit<Renames, 'fileSystems'>;
+  readonly #known = new Map<Declaration, boolean>();
 
   constructor(base: Estate, head: Estate, renames: Omit<Renames, 'fileSystems'>) {
     this.#base = base;
@@ -35,6 +36,12 @@ export class Adoption {
 
   /** Whether something that main does not have is there already. Of a file system it is asked only where it is new. */
   adopts(thing: Declaration): boolean {
+    const known = this.#known.get(thing) ?? this.#find(thing);
+    this.#known.set(thing, known);
+    return known;
+  }
+
+  #find(thing: Declaration): boolean {
     switch (thing.kind) {
       case 'server':
         return this.#isNew(thing) && (this.#said(thing) ?? false);

@@ -2,6 +2,7 @@
 import type { FileSystem } from '../estate/estate.ts';
 import { type Made, type MakingKey, madeOf } from '../estate/made.ts';
 import { exactSize } from '../estate/size.ts';
+import { own } from './adoption.ts';
 
 /** What differs between the two, and whether it can be set without making the file system anew. */
 export type MakingChange = 'none' | 'in place' | 'anew';
@@ -41,5 +42,5 @@ export const makingDifferences = (before: FileSystem, after: FileSystem): readon
 export function makingChange(before: FileSystem, after: FileSystem): MakingChange {
   const keysChanged = differing(before, after);
   if (keysChanged.length === 0) return 'none';
-  return after.existing || keysChanged.every((key) => key === 'reserve') ? 'in place' : 'anew';
+  return own(after) === true || keysChanged.every((key) => key === 'reserve') ? 'in place' : 'anew';
 }

@@ -9,6 +9,7 @@ import { exactSize, showSize, timesBytes } from '../estate/size.ts';
 import type { Draft } from './draft.ts';
 import { inOrder } from './mounts.ts';
 import type { Carrier, Sides } from './sides.ts';
+import { ready } from './waits.ts';
 import { listed, serverSubject, sorted, volumeSubject } from './words.ts';
 
 /** One look at the provider for a server and all that is attached to it. */
@@ -29,9 +30,15 @@ export function volumeThere(draft: Draft, name: string): string {
   const server = holders.find((each) => sides.adopted.servers.has(each));
   const volume = sides.head.volumes.get(name);
   if (server !== undefined && sides.adopted.volumes.has(name)) return serverThere(draft, server);
-  const where = holders.length === 0 ? 'attached to no server' : `attached to ${listed(holders)}`;
+  // What is attached by this branch is not looked for before.
+  const already = holders.filter((each) => sides.adopted.attached.has(`${name} ${each}`));
+  const words = [
+    ...(volume === undefined ? [] : [volumeWords(volume)]),
+    ...(holders.length === 0 ? ['attached to no server'] : []),
+    ...(already.length === 0 ? [] : [`attached to ${listed(already)}`]),
+  ];
   return draft.want(`there volume ${name}`, 'check-volume-there', volumeSubject(name), {
-    words: { declared: `${volume === undefined ? '' : `${volumeWords(volume)}, `}${where}` },
+    words: { declared: words.join(', ') },
     turn: 'check',
   });
 }
@@ -54,6 +61,8 @@ export function layersThere(draft: Draft, on: Carrier): string {
     server === undefined ? on : serverSubject(server),
     {
       server,
+      // What this branch brings to the server is looked at once it is there.
+      after: carriers.flatMap((each) => ready(each, server)),
       words: { on: on.name, declared: carriers.flatMap((each) => layerWords(sides, each) ?? []).join('; ') },
       turn: 'check',
     },
@@ -75,13 +84,18 @@ function serverWords(sides: Sides, { name, id, power, site, type, boot }: Server
     const declared = sides.head.volumes.get(each);
     return declared === undefined ? each : `${each} (${volumeWords(declared)})`;
   };
-  const others = sorted((sides.head.held.get(name) ?? []).flatMap((held) => (held.boot ? [] : held.volume)));
+  const already = (held: string): boolean => sides.adopted.attached.has(`${held} ${name}`);
+  const others = sorted(
+    (sides.head.held.get(name) ?? []).flatMap((held) =>
+      held.boot || !already(held.volume) ? [] : held.volume,
+    ),
+  );
   return [
     ...(id === undefined ? [] : [`id ${id}`]),
     power,
     ...(type === undefined ? [] : [`server type ${type}`]),
     ...(site === undefined ? [] : [`at site ${site}`]),
-    ...(boot === undefined ? [] : [`starting from ${volume(boot)}`]),
+    ...(boot === undefined || !already(boot) ? [] : [`starting from ${volume(boot)}`]),
     ...(others.length === 0 ? [] : [`with ${listed(others.map(volume))} attached`]),
   ].join(', ');
 }

@@ -214,14 +214,13 @@ export function makeAnew(draft: Draft, system: FileSystem, former: FileSystem, r
   const server = sides.homeOf(on);
   const subject = systemSubject(system);
   const words = { mount, type, on: on.name, size: exactSize(size), how: makingWords(system), reason };
-  const backup = checkBackup(draft, subject, `${mount} on ${on.name}`);
   const starter = on.kind === 'volume' || mount === '/' ? sides.bootedFrom(on) : undefined;
   if (starter !== undefined) {
     const installed = installOver(draft, { on, server: starter, what: systemInWords(system) });
-    draft.wait(installed, [backup]);
     draft.want(`bring-back ${key}`, 'bring-back', subject, { server: starter, words, after: [installed] });
     return installed;
   }
+  const backup = checkBackup(draft, subject, `${mount} on ${on.name}`);
   const off = sides.carrierHoldersBefore(on).flatMap((each) => unmountSystem(draft, former, each) ?? []);
   const first = [backup, ...off, ...ready(on, server)];
   const sized =

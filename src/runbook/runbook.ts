@@ -6,6 +6,7 @@
  * What leaves a server waits only for what else leaves; what comes to one waits for both. That keeps the whole
  * without circles, but for a member of a group that makes room on one that comes.
  */
+import { own } from '../change/adoption.ts';
 import type { Change } from '../change/change.ts';
 import type { Comparison } from '../change/compare.ts';
 import type { Estate } from '../estate/estate.ts';
@@ -177,7 +178,7 @@ function carryOut(draft: Draft, change: Change): string | undefined {
     case 'file-system-shrunk':
       return systemShrunk(draft, change);
     case 'file-system-edited':
-      return change.after.existing ? undefined : setReserve(draft, change);
+      return own(change.after) === true ? undefined : setReserve(draft, change);
     case 'file-system-remade':
       return makeAnew(
         draft,

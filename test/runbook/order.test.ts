@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { own } from '../../src/change/adoption.ts';
 import type { Change, ChangeKind } from '../../src/change/change.ts';
 import { compareEstates } from '../../src/change/compare.ts';
 import type { Estate } from '../../src/estate/estate.ts';
@@ -68,7 +69,7 @@ function needsHands(change: Change, base: Estate, head: Estate): boolean {
       return running.length > 0;
     }
     case 'file-system-edited':
-      return !change.after.existing;
+      return own(change.after) !== true;
     case 'volume-edited':
       return (
         change.before.shareable !== change.after.shareable ||

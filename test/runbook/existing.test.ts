@@ -1,0 +1,87 @@
+import { describe, expect, it } from 'vitest';
+import { compareEstates } from '../../src/change/compare.ts';
+import { runbookOf } from '../../src/runbook/runbook.ts';
+import type { Step } from '../../src/runbook/step.ts';
+import { estateOf } from '../estate/builder.ts';
+
+function runbook(before: string, after: string): readonly Step[] {
+  const [base, head] = [estateOf(before), estateOf(after)];
+  return runbookOf(compareEstates(base, head), base, head);
+}
+
+describe('what a server starts from', () => {
+  const booting = (server: string, system: string): string =>
+    `servers:\n  scanner: { boot: root, guest: linux, ${server} }\nvolumes:\n  root: { size: 50 GiB, tier: steady${system} }\n`;
+  const root = (mount: string, type: string): string => `, file-system: { mount: ${mount}, type: ${type} }`;
+  const told = (before: string, after: string) =>
+    runbook(before, after).map(({ at: where, destroys, does }) => [where, destroys, does]);
+
+  it.each(['/', '/srv'])('is checked and never made in its guest, wherever it is mounted: %s', (mount) => {
+    const steps = told('{}\n', booting('power: running', root(mount, 'ext4')));
+    expect(steps.map(([, , does]) => does)).toEqual([
+      'Create volume root: 50 GiB, tier steady.',
+      'Create server scanner, to start from root, running.',
+      `Check that the file system ${mount} on root is ext4, as declared.`,
+    ]);
+  });
+
+  it('is put there by its image or installer, with the server stopped, where it is to be overwritten', () => {
+    const over =
+      'Put ext4 for /, 50 GiB on root, with the image or the installer that scanner is to start from; any data there is overwritten.';
+    const steps = told(booting('power: stopped', ''), booting('power: stopped', root('/', 'ext4')));
+    expect(steps).toContainEqual(['provider', true, over]);
+    const anew = told(booting('', root('/', 'xfs')), booting('', root('/', 'ext4')));
+    expect(anew.map(([, , does]) => does)).toEqual([
+      'Check that root has a recent enough backup, and that a restore of it has been tried.',
+      'Shut scanner down from within its guest, and check at the provider that it is stopped.',
+      over,
+      'Start scanner, and check that its guest comes up.',
+      'Restore what / held from its backup, and compare.',
+    ]);
+  });
+
+  it('and a group on it come with it; of such a group only what is added later is made in the guest', () => {
+    const grouped = (systems: string): string =>
+      `${booting('', '')}volume-groups:\n  system: { members: [root], file-systems: { /: { size: 10 GiB, type: ext4 }${systems} } }\n`;
+    const first = told('{}\n', grouped(', /var: { size: 5 GiB, type: xfs }')).map(([, , does]) => does);
+    expect(first.filter((does) => /^(Create|Make) (a|volume group)/.test(`${does}`))).toEqual([]);
+    expect(first).toContain('Check that the file system /var on system is xfs, as declared.');
+    const later = told(grouped(''), grouped(', /var: { size: 5 GiB, type: xfs }')).map(([, , does]) => does);
+    expect(later).toContain('Create a file system, xfs, for /var on system.');
+  });
+});
+
+describe('volumes that are there already', () => {
+  const volumes = `volumes:
+  root: { size: 50 GiB, tier: steady, file-system: { mount: /, type: ext4 } }
+  p1: { size: 40 GiB, tier: bulk, existing: true, id: vol-7 }
+attachments:
+  - { volume: p1, server: scanner }
+volume-groups:
+  plates: { members: [p1], file-systems: { /plates: { size: 30 GiB, type: xfs } } }
+`;
+  const server = 'servers:\n  scanner: { boot: root, guest: linux-lvm }\n';
+
+  it('come to a server that is created: attached, activated, looked at and mounted, and nothing on them is made', () => {
+    expect(runbook('{}\n', server + volumes).map(({ does }) => does)).toEqual([
+      'Check that volume p1 is there as declared: id vol-7, 40 GiB, tier bulk.',
+      'Create volume root: 50 GiB, tier steady.',
+      'Create server scanner, to start from root, running.',
+      'Attach volume p1 to scanner.',
+      'Check that the new device of p1 has appeared, with 40 GiB, and note its name.',
+      'Activate volume group plates.',
+      'Check that this is there as declared: volume group plates on p1 (10239 extents of 4 MiB, ≈40 GiB in all), with /plates (xfs, 30 GiB).',
+      'Mount /plates, and add it to fstab.',
+      'Check that the file system / on root is ext4, as declared.',
+    ]);
+  });
+
+  it('are looked at where they are on a server of main', () => {
+    const bare = 'servers:\n  scanner: { guest: linux-lvm }\n';
+    const found = volumes.replace(/ {2}root: .*\n/, '');
+    expect(runbook(bare, bare + found).map(({ at: where, does }) => `${where}: ${does}`)).toEqual([
+      'provider: Check that volume p1 is there as declared: id vol-7, 40 GiB, tier bulk, attached to scanner.',
+      'guest: Check that this is there as declared: volume group plates on p1 (10239 extents of 4 MiB, ≈40 GiB in all), with /plates (xfs, 30 GiB).',
+    ]);
+  });
+});
