@@ -138,11 +138,13 @@ async function keptBefore(
   path: string,
   replace: boolean,
 ): Promise<Outcome<{ readonly at: string; readonly text: string } | undefined>> {
-  const content = await readFile(path).catch((error: unknown) => {
-    if (error instanceof Error && 'code' in error && error.code === 'ENOENT') return undefined;
-    throw error;
-  });
-  if (content === undefined) return ok(undefined);
+  let content: Uint8Array;
+  try {
+    content = await readFile(path);
+  } catch (error) {
+    if (error instanceof Error && 'code' in error && error.code === 'ENOENT') return ok(undefined);
+    return err({ message: `${path} cannot be read: ${reasonOf(error)}`, advice: 'Move away what is there.' });
+  }
   const text = decodeText(content, path);
   const document = text.ok ? readJson(text.value, path) : text;
   const survey = document.ok ? readSurvey(document.value) : document;

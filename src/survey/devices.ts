@@ -21,7 +21,7 @@ export interface FoundDevice {
 export interface FoundDevices {
   readonly list: readonly FoundDevice[];
   readonly leftOut: readonly LeftOut[];
-  /** The device that a tool means by a path or a name under /dev, or by the kernel's two numbers for it. */
+  /** The device of the list that a tool means by a path or a name under /dev, or by the kernel's two numbers for it. */
   readonly named: (name: string | undefined) => FoundDevice | undefined;
 }
 
@@ -73,25 +73,25 @@ export function devicesOf(gathered: GatheredFile, inUse: ReadonlyMap<string, str
     });
     for (const known of [kernel, textIn(fields, 'maj:min')]) if (known !== undefined) other.set(known, name);
   }
-  const named = (name: string | undefined): FoundDevice | undefined => {
+  const anyNamed = (name: string | undefined): FoundDevice | undefined => {
     const short = underDev(name ?? '');
     return found.get(short) ?? found.get(other.get(short) ?? '') ?? found.get(mapperName(short) ?? '');
   };
-  const used = new Map([...inUse].map(([path, content]) => [named(path)?.name, content]));
+  const used = new Map([...inUse].map(([path, content]) => [anyNamed(path)?.name, content]));
   const carriers = new Set([...found.values()].flatMap(({ on }) => on));
   const list: FoundDevice[] = [];
   for (const device of [...found.values()].sort((a, b) => byText(a.name, b.name))) {
     const content = device.content ?? used.get(device.name);
     const isNeeded = used.has(device.name) || carriers.has(device.name);
-    const why = isNeeded ? undefined : whyNot(device);
+    const why = inMemory(device) ?? (isNeeded ? undefined : whyNot(device));
     if (why === undefined) list.push({ ...device, content });
     else leftOut.push({ what: device.name, why });
   }
-  const kept = new Set(list.map(({ name }) => name));
+  const kept = new Map(list.map((device) => [device.name, device]));
   return {
     list: list.map((device) => ({ ...device, on: device.on.filter((below) => kept.has(below)) })),
     leftOut,
-    named,
+    named: (name) => kept.get(anyNamed(name)?.name ?? ''),
   };
 }
 
@@ -134,11 +134,13 @@ const images: ReadonlySet<string> = new Set(['squashfs', 'erofs', 'iso9660', 'ud
 
 export const isImage = (content: string | undefined): boolean => content !== undefined && images.has(content);
 
-function whyNot({ type, size, content, name }: FoundDevice): string | undefined {
+const inMemory = ({ name }: FoundDevice): string | undefined =>
+  /^z?ram[0-9]+$/.test(name) ? 'it lies in memory' : undefined;
+
+function whyNot({ type, size, content }: FoundDevice): string | undefined {
   if (size === '0') return 'it is empty';
   if (isImage(content)) return `it holds an image (${content})`;
   if (type === 'rom') return 'it is a drive for media that come and go';
-  if (/^(ram|zram)[0-9]+$/.test(name)) return 'it lies in memory';
   return type === 'loop' && content === undefined
     ? 'it stands for a file, and holds nothing that is mounted'
     : undefined;

@@ -131,8 +131,17 @@ export function fileSystemsOf(
       system.use = { usable: `${use.size}`, used: `${use.used}`, available: `${use.available}` };
     }
   }
+  // Of one that lies on several devices, the one that it is mounted by stands for all.
+  const isTwin = ({ type, mounts: [mount], device }: Found): boolean =>
+    type === 'btrfs' && mount === undefined && mountedIds.has(device.uuid);
+  const mountedIds = new Set(
+    [...found.values()].flatMap((each) => (each.mounts.length > 0 ? [each.device.uuid] : [])),
+  );
   return {
-    list: [...found.values()].map(asSurveyed).sort((a, b) => byText(a.device, b.device)),
+    list: [...found.values()]
+      .filter((each) => !isTwin(each))
+      .map(asSurveyed)
+      .sort((a, b) => byText(a.device, b.device)),
     leftOut,
   };
 }

@@ -19,8 +19,7 @@ export function readGathered(content: Uint8Array, file: string): Outcome<Gathere
   const place = { file, line: 1, column: 1 };
   const refuse = (message: string, todo = advice) => err({ place, message, advice: todo });
   if (content.length > mostGathered) return refuse(`it is larger than ${mostGathered >> 20} MiB`);
-  // A mount point may be named in bytes that are no text. It is left out; the rest is good.
-  const text = new TextDecoder().decode(content);
+  const text = decoded(content);
   if (text.trim() === '') return refuse('there is nothing in it');
   let parsed: unknown;
   try {
@@ -52,9 +51,18 @@ export function readGathered(content: Uint8Array, file: string): Outcome<Gathere
   return problems.length > 0 ? err(...problems.map(shorter)) : ok(value);
 }
 
+/**
+ * A mount point may be named in bytes that are no text: it is left out, and the rest is good. Some shells of Windows
+ * write what is redirected into a file as UTF-16, with a mark in front.
+ */
+const decoded = (content: Uint8Array): string =>
+  new TextDecoder(content[0] === 0xff && content[1] === 0xfe ? 'utf-16le' : 'utf-8').decode(content);
+
 /** What somebody most likely took instead. */
 function whatItIs(text: string): string {
   const start = text.trimStart();
+  if (/^\{\s*"format": "ullage-gathered-/m.test(start))
+    return 'something else stands before what the script prints';
   if (start.startsWith('#!')) return 'it is the script itself, not what it prints';
   if (/^<(!doctype|html|\?xml)/i.test(start)) return 'it is a web page';
   if (/^Filesystem[ \t]/.test(start)) return 'it is what df prints; `ullage reading add` takes that';

@@ -144,6 +144,29 @@ describe('a survey that is added', () => {
     expect(readdirSync(join(repository.dir, 'surveys'))).toEqual(['plate-scaner.json']);
   });
 
+  it('as a shell of Windows writes it into a file, in UTF-16, is the same', async () => {
+    const [one, other] = [office(), office()];
+    await add(one, text());
+    expect((await add(other, Buffer.from(`\uFEFF${text()}`, 'utf16le'))).code).toBe(0);
+    expect(keptIn(other)).toBe(keptIn(one));
+  });
+
+  it('with a mount point in bytes that are no text is kept without it', async () => {
+    const repository = office();
+    const [before = '', ...after] = text().split('/plates"');
+    const { code } = await add(
+      repository,
+      Buffer.concat([
+        Buffer.from(`${before}/caf`),
+        Buffer.from([0xe9, 0x22]),
+        Buffer.from(after.join('/plates"')),
+      ]),
+    );
+    expect(code).toBe(0);
+    expect(JSON.parse(keptIn(repository))['file-systems']).toHaveLength(2);
+    expect(keptIn(repository)).not.toMatch(/caf|\uFFFD/);
+  });
+
   it('goes where the settings say, and through a symbolic link', async () => {
     const repository = makeRepository({
       files: { ...declared, 'ullage.yaml': 'currency: EUR\npaths: { surveys: what-is-there }\n' },
@@ -167,6 +190,11 @@ describe('what is refused leaves the older survey as it was', () => {
     ['the JSON of findmnt', JSON.stringify(gathered().findmnt), 'it is what findmnt alone prints'],
     ['the JSON of pvs', JSON.stringify(gathered().pvs), 'it is what the volume manager alone prints'],
     ['a web page', '<!DOCTYPE html><html></html>', 'it is a web page'],
+    [
+      'a greeting before it',
+      `Welcome to plate-scanner\n${JSON.stringify(gathered(), null, 2)}`,
+      'something else stands before',
+    ],
     ['the script itself', gatheringScript, 'it is the script itself'],
     ['other JSON', '[1]', 'it is JSON, and not what the script prints'],
     ['another format', whole.replace('gathered-1', 'gathered-9'), 'the script of another version of Ullage'],
@@ -202,6 +230,13 @@ describe('what is refused leaves the older survey as it was', () => {
   it('a file without end is not read to its end', async () => {
     const { code, out } = await addFile(office(), '/dev/zero');
     expect([code, out]).toEqual([2, expect.stringContaining('it is larger than 8 MiB')]);
+  });
+
+  it('where a folder is in its place', async () => {
+    const repository = office();
+    mkdirSync(join(repository.dir, 'surveys/plate-scanner.json'), { recursive: true });
+    const { code, out } = await add(repository, whole);
+    expect([code, out]).toEqual([2, expect.stringContaining('plate-scanner.json cannot be read')]);
   });
 
   it('a file that is not there', async () => {

@@ -64,6 +64,46 @@ describe.skipIf(!isLinux)('on the machine itself', () => {
   });
 });
 
+describe.skipIf(!isLinux || process.getuid?.() !== 0)('as the superuser', () => {
+  it('leaves nothing behind where the tools keep locks, caches and hints', (context) => {
+    // In a namespace of its own, where these folders are empty and nobody else writes to them.
+    const empty = 'mount -t tmpfs none /etc/lvm && mount -t tmpfs none /run && mkdir -p /run/lock/lvm';
+    const state = `find /run /etc/lvm -printf '%p %T@\\n'`;
+    const { status, stdout } = spawnSync(
+      'unshare',
+      [
+        '--mount',
+        'sh',
+        '-c',
+        `${empty} || exit; ${state}; sh -s >/dev/null; code=$?; echo; ${state}; exit $code`,
+      ],
+      { input: gatheringScript, encoding: 'utf8' },
+    );
+    if (status !== 0) return context.skip('there are no mount namespaces here');
+    const [before, after] = stdout.split('\n\n');
+    expect(before).toContain('/run/lock/lvm');
+    expect(after?.trim()).toBe(before?.trim());
+  });
+});
+
+describe.skipIf(!isLinux)('as somebody without privilege', () => {
+  it.skipIf(process.getuid?.() !== 0)('says what needs the superuser, and shows the rest', () => {
+    const { status, stdout, stderr } = spawnSync('/bin/sh', ['-s'], {
+      input: gatheringScript,
+      encoding: 'utf8',
+      uid: 65534,
+      gid: 65534,
+      cwd: '/',
+    });
+    expect([status, stderr]).toEqual([0, '']);
+    const gathered = readGathered(Buffer.from(stdout), 'gathered');
+    if (!gathered.ok) throw new Error(JSON.stringify(gathered.problems));
+    for (const { why } of gathered.value.unseen ?? []) {
+      expect(why).toMatch(/is not on this server|it may need the superuser/);
+    }
+  });
+});
+
 /** Why disks cannot be made here; undefined where they can. */
 function whyNoDisks(): string | undefined {
   if (!isLinux) return 'this is no Linux';

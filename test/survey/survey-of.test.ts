@@ -238,6 +238,37 @@ describe('mounts, fstab, swap and use', () => {
     });
   });
 
+  it('leave out swap that lies in memory, and the other disks of a file system on several', () => {
+    const { survey, leftOut } = surveyed({
+      lsblk: {
+        blockdevices: [
+          disk('vdd', 48, { fstype: 'btrfs', uuid: 'dddd' }),
+          disk('vde', 64, { fstype: 'btrfs', uuid: 'dddd' }),
+          disk('vdf', 80, { fstype: 'btrfs', uuid: 'ffff' }),
+          disk('zram0', 99, { fstype: 'swap' }),
+        ],
+      },
+      findmnt: {
+        filesystems: [
+          { source: '/dev/vde[/@]', 'maj:min': '0:45', target: '/', fstype: 'btrfs', fsroot: '/@' },
+          {
+            source: '/dev/vde[/@log]',
+            'maj:min': '0:45',
+            target: '/var/log',
+            fstype: 'btrfs',
+            fsroot: '/@log',
+          },
+        ],
+      },
+      swaps: '/dev/zram0',
+    });
+    expect(survey['file-systems']).toEqual([
+      { device: 'vde', type: 'btrfs', id: 'dddd', mounts: ['/', '/var/log'] },
+      { device: 'vdf', type: 'btrfs', id: 'ffff' },
+    ]);
+    expect(leftOut).toEqual([{ what: 'zram0', why: 'it lies in memory' }]);
+  });
+
   it('keep a name with a space, which fstab writes as \\040', () => {
     const { survey } = surveyed({
       lsblk: devices,
