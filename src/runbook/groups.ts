@@ -7,7 +7,7 @@ import type { Draft } from './draft.ts';
 import { installOver } from './install.ts';
 import type { Carrier } from './sides.ts';
 import { goneWith } from './volume-deletion.ts';
-import { boughtFor, cleared, madeRoomIn, ready, workplace } from './waits.ts';
+import { boughtFor, cleared, madeRoomIn, ready, staysPut, workplace } from './waits.ts';
 import { layoutWords, listed, sorted, volumeSubject } from './words.ts';
 
 export function makeGroup(draft: Draft, { after: group, wipes }: ChangeOf<'group-created'>): string {
@@ -115,16 +115,14 @@ export function memberLeft(draft: Draft, { volume, after, subject }: ChangeOf<'m
   const carrier: Carrier = { kind: 'volume-group', name };
   const holders = sides.carrierHoldersBefore(carrier);
   const { server, comes, there } = workplace(sides, carrier);
-  const homes = sides.carrierHoldersAfter(carrier);
-  const stays = holders.length === homes.length && holders.length < 2 && holders[0] === homes[0];
+  const stays = staysPut(sides, carrier);
   const key = draft.want(`leave ${name} ${volume}`, 'leave-group', subject, {
     server,
     comes,
     words: { volume, group: name, on: name },
     after: [
       ...holders.flatMap((holder) => (holder === server ? [] : [`deactivate ${name} ${holder}`])),
-      // What comes makes room for what goes, unless it comes to where the group goes, or once its server is up again.
-      ...(!stays || sides.stopping.has(server ?? '') ? [] : boughtFor(sides, after)),
+      ...boughtFor(sides, after),
       ...madeRoomIn(sides, carrier),
       ...there,
     ],

@@ -89,11 +89,14 @@ export class Sides {
     );
   }
 
-  /** Whether all that a group lay on is at a server in the end: it is activated whole, or not at all. */
+  /** Whether all that a group lay on is at a server in the end, and is not what that starts from. */
   #comesWhole({ kind, name }: Carrier, server: string): boolean {
     return (
       kind === 'volume' ||
-      this.membersBefore(name).every((member) => this.holdersAfter(member).includes(server))
+      this.membersBefore(name).every(
+        (member) =>
+          this.holdersAfter(member).includes(server) && this.head.servers.get(server)?.boot !== member,
+      )
     );
   }
 

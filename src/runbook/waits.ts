@@ -90,8 +90,23 @@ export function madeRoomIn(sides: Sides, on: Carrier): readonly string[] {
   ]);
 }
 
+/** Whether a carrier is where it was, and is worked on there. */
+export function staysPut(sides: Sides, carrier: Carrier): boolean {
+  const [before, after] = [sides.carrierHoldersBefore(carrier), sides.carrierHoldersAfter(carrier)];
+  const [here] = before;
+  return (
+    before.length < 2 &&
+    after.length === before.length &&
+    after[0] === here &&
+    sides.worksAt(carrier) === here
+  );
+}
+
 /** What makes a group larger where it is: members that come to it, but for those of a trade, and members that grow. */
 export function boughtFor(sides: Sides, { name, members }: VolumeGroup): readonly string[] {
+  const carrier: Carrier = { kind: 'volume-group', name };
+  // What comes to where the group goes, or once its server is up again, is no room where it is.
+  if (!staysPut(sides, carrier) || sides.stopping.has(sides.worksAt(carrier) ?? '')) return [];
   const from = (volume: string): string | undefined => {
     const before = sides.groupBefore(volume);
     return before === undefined ? undefined : sides.headName('groups', before.name);
