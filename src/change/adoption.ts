@@ -1,20 +1,23 @@
 /**
  * What a branch only declares: it is there already, and the branch makes nothing of it. `existing: true` says so.
  *
+ * Of the first estate of all, what surveys show to be there needs no word.
+ *
  * The word counts for what comes to main with it, and for what hangs together with that: a server and the volume that
  * it starts from; a volume, what is on it and where it is attached; a group, its members and its file systems. Once main
  * has what says it, it is spent: it says nothing of what comes to that later. Nothing is believed that main's own
  * declarations deny: a volume on which main has a file system, or a group, has no other one there already.
  */
 import { at, type Problem } from '../base/problem.ts';
-import type {
-  Attachment,
-  Declaration,
-  Estate,
-  FileSystem,
-  Server,
-  Volume,
-  VolumeGroup,
+import {
+  type Attachment,
+  type Declaration,
+  type Estate,
+  type FileSystem,
+  type Server,
+  subjectKey,
+  type Volume,
+  type VolumeGroup,
 } from '../estate/estate.ts';
 import type { Change } from './change.ts';
 import type { DifferingPart } from './pairs.ts';
@@ -26,9 +29,12 @@ export class Adoption {
   readonly #base: Estate;
   readonly #head: Estate;
   readonly #renames: Omit<Renames, 'fileSystems'>;
+  readonly #shown: ReadonlySet<string>;
   readonly #known = new Map<Declaration, boolean>();
 
-  constructor(base: Estate, head: Estate, renames: Omit<Renames, 'fileSystems'>) {
+  /** @param shown what surveys show to be there of what the head declares, by `subjectKey` */
+  constructor(base: Estate, head: Estate, renames: Omit<Renames, 'fileSystems'>, shown: ReadonlySet<string>) {
+    this.#shown = base.servers.size === 0 && base.volumes.size === 0 ? shown : new Set();
     this.#base = base;
     this.#head = head;
     this.#renames = renames;
@@ -177,9 +183,10 @@ export class Adoption {
     return on.kind === 'volume' ? this.#head.volumes.get(on.name) : this.#head.groups.get(on.name);
   }
 
-  /** What a thing says, or its file of all that comes to it. */
+  /** What a thing says, or its file of all that comes to it, or a survey. */
   #said(thing: Declaration): boolean | undefined {
-    return own(thing) ?? (this.#comesWith(thing) ? true : undefined);
+    const shown = this.#comesWith(thing) || this.#shown.has(subjectKey(thing));
+    return own(thing) ?? (shown ? true : undefined);
   }
 
   /** Whether its file says so of all in it, and main's does not yet. */

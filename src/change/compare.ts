@@ -23,16 +23,22 @@ export interface Comparison {
   readonly files: readonly string[];
 }
 
-export function compareEstates(base: Estate, head: Estate): Comparison {
+/** @param shown what surveys show to be there of what the head declares, by `subjectKey` */
+export function compareEstates(
+  base: Estate,
+  head: Estate,
+  shown: ReadonlySet<string> = new Set(),
+): Comparison {
   const differing = differingParts(base, head);
   const servers = pair<Server>(differing, (part) => part.servers, base.servers, head.servers);
   const volumes = pair<Volume>(differing, (part) => part.volumes, base.volumes, head.volumes);
   const groups = pair<VolumeGroup>(differing, (part) => part.groups, base.groups, head.groups);
-  const adoption = new Adoption(base, head, {
-    servers: servers.renames,
-    volumes: volumes.renames,
-    groups: groups.renames,
-  });
+  const adoption = new Adoption(
+    base,
+    head,
+    { servers: servers.renames, volumes: volumes.renames, groups: groups.renames },
+    shown,
+  );
   const formerVolumes: FormerVolumes = (names) =>
     names.flatMap((name) => {
       const now = head.volumes.get(name);

@@ -17,6 +17,7 @@ import {
 import { fileSystemFacts } from '../estate/file-system-facts.ts';
 import { differenceOfBytes, exactSize, showSize } from '../estate/size.ts';
 import type { Change, ChangeKind, ChangeOf, Wiped } from './change.ts';
+import { differences } from './edited.ts';
 import { makingDifferences } from './making.ts';
 
 /** What a change destroys and nobody brings back without a backup, as it was on the base. */
@@ -381,31 +382,4 @@ export function lossesOf(changes: readonly Change[]): readonly LosingChange[] {
     const within = lossOf(change)?.within ?? [];
     return within.length === 0 || !within.every((carrier) => goneWhole.has(subjectKey(carrier)));
   });
-}
-
-/** Keys that no kind of change of its own tells of, as files write them. */
-const edited = [
-  ['guest', 'guest'],
-  ['iops', 'IOPS'],
-  ['attachmentSlots', 'attachment-slots'],
-  ['shareable', 'shareable'],
-  ['protected', 'protected'],
-  ['owner', 'owner'],
-  ['reason', 'reason'],
-  ['retainUntil', 'retain-until'],
-  ['site', 'site'],
-  ['labels', 'labels'],
-] as const;
-
-/** Such as `retain-until goes from 2027-03-31 to none`. */
-function differences(before: Server | Volume, after: Server | Volume): string {
-  const shown = (declared: object, key: string): string => {
-    const value: unknown = Reflect.get(declared, key);
-    if (value === undefined) return none;
-    return typeof value === 'object' ? JSON.stringify(value) : String(value);
-  };
-  return edited
-    .filter(([key]) => shown(before, key) !== shown(after, key))
-    .map(([key, written]) => `${written} changes from ${shown(before, key)} to ${shown(after, key)}`)
-    .join(', ');
 }

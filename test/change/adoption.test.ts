@@ -211,6 +211,29 @@ describe('existing: true is spent once main has what says it', () => {
   });
 });
 
+describe('surveys', () => {
+  const shown = new Set(['server scanner', 'volume plates-1', 'volume plates-2']);
+  const kindsShown = (before: string, after: string): Change['kind'][] =>
+    compareEstates(estateOf(before), estateOf(after), shown).changes.map(({ kind }) => kind);
+
+  it('stand for the word in the first estate, for what they show and what hangs together with that', () => {
+    const found = kindsShown('{}\n', `${scanner('', '', '')}`);
+    expect(found.filter((kind) => !kind.endsWith('-adopted'))).toEqual([]);
+    const more = scanner('', '', '').replace(
+      'volumes:\n',
+      'volumes:\n  other: { size: 1 GiB, tier: bulk }\n',
+    );
+    expect(kindsShown('{}\n', more).filter((kind) => !kind.endsWith('-adopted'))).toEqual(['volume-created']);
+  });
+
+  it('do not gainsay what says that it is new, and say nothing once main has an estate', () => {
+    expect(kindsShown('{}\n', scanner('', '', ', existing: false'))).toContain('volume-created');
+    const main = 'volumes:\n  old: { size: 1 GiB, tier: bulk }\n';
+    const after = scanner('', '', '').replace('volumes:\n', main);
+    expect(kindsShown(main, after).filter((kind) => kind.endsWith('-adopted'))).toEqual([]);
+  });
+});
+
 describe('an attachment', () => {
   const on = (volume: string, attachment = ''): string =>
     `servers: { scanner: {} }\nvolumes:\n  a: { size: 40 GiB, tier: bulk${volume} }\nattachments:\n  - { volume: a, server: scanner${attachment} }\n`;

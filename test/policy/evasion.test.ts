@@ -147,6 +147,13 @@ const more: Partial<Record<RuleName, readonly Refused[]>> = {
       entries: ['{ rule: deletion-prepared }'],
     },
     {
+      what: 'a file system made over with other blocks',
+      main: 'volumes:\n  a: { size: 100 GiB, tier: bulk, file-system: { mount: /a, type: ext4 } }\n',
+      branch:
+        'volumes:\n  a: { size: 100 GiB, tier: bulk, file-system: { mount: /a, type: ext4, block-size: 1 KiB } }\n',
+      entries: ['{ rule: deletion-prepared }'],
+    },
+    {
       what: 'another volume under the name, by its identifier',
       main: 'volumes:\n  a: { id: vol-1, size: 100 GiB, tier: bulk }\n',
       branch: 'volumes:\n  a: { id: vol-2, size: 100 GiB, tier: bulk }\n',
@@ -382,6 +389,13 @@ const otherwise: readonly Otherwise[] = [
     scopes: ['sites'],
     why: 'What moves to another site is held against the quota of that site, which this entry is not for; the move is told, and destroys what was there.',
     told: losesAnyway,
+  },
+  {
+    rule: 'deletion-prepared',
+    moves: ['existing: true'],
+    why: 'A file system that is marked by itself and stays as it is, with other blocks than main said, is only described better: the change says so, and no step makes it over.',
+    told: ({ changes, runbook }) =>
+      changes.some(({ kind }) => kind === 'file-system-edited') && runbook.every(({ destroys }) => !destroys),
   },
   {
     rule: 'boot-volume-stays',
