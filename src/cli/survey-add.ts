@@ -106,7 +106,7 @@ function nameProblem(server: string) {
   }
   return server.toLowerCase() === 'provider'
     ? {
-        message: 'surveys/provider.json is for the provider’s list',
+        message: "surveys/provider.json is for the provider's list",
         advice: 'Give the server another name; with `formerly:` that is a renaming.',
       }
     : undefined;

@@ -32,7 +32,7 @@ export function mountsOf(gathered: GatheredFile): {
     const [, device = '', part] = /^(\/dev\/[^[]*)(?:\[(.*)\])?$/.exec(nameIn(fields, 'source') ?? '') ?? [];
     const root = textIn(fields, 'fsroot') ?? part ?? '/';
     if (device === '' || type === undefined || isImage(type)) {
-      leftOut.push({ what: 'mounts', why: 'they are of no block device that is an estate’s' });
+      leftOut.push({ what: 'mounts', why: 'they are of no block device that belongs to an estate' });
     } else if (target === undefined || !isTold(target)) {
       leftOut.push({ what: 'mounts', why: 'their names are not for a survey' });
     } else if (root !== '/' && type !== 'btrfs') {
@@ -110,7 +110,7 @@ export function fileSystemsOf(
       (id === undefined ? undefined : byId.get(id)) ??
       (device === undefined ? undefined : found.get(device.name)) ??
       (place === 'swap' ? undefined : byMount.get(place));
-    if (system === undefined) leftOut.push({ what: `fstab’s ${place}`, why: 'its device is not there' });
+    if (system === undefined) leftOut.push({ what: `fstab's ${place}`, why: 'its device is not there' });
     else system.inFstab ??= place;
   }
   for (const { device, text } of gathered.superblocks ?? []) {

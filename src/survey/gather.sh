@@ -25,10 +25,10 @@ is_there() { command -v "$1" >/dev/null 2>&1; }
 # Runs a tool that may hang, and fails with 137 where it did and was killed.
 limited() {
   if is_there timeout; then
-    timeout -s KILL "$patience" "$@" 2>/dev/null
+    timeout -s KILL "$patience" "$@" </dev/null 2>/dev/null
     return
   fi
-  "$@" 2>/dev/null &
+  "$@" </dev/null 2>/dev/null &
   tool=$!
   (sleep "$patience" && kill -s KILL "$tool") >/dev/null 2>&1 &
   watch=$!
@@ -47,6 +47,9 @@ not_seen() {
   fi
   unseen="$unseen${unseen:+,}$new_line    {\"what\": \"$1\", \"why\": \"$why\"}"
 }
+
+# Whether a tool that ended well printed JSON at all: some print nothing where there is nothing.
+is_json() { case $1 in *'{'*'}'*) ;; *) return 1 ;; esac; }
 
 member() { printf ',\n  "%s": %s' "$1" "$2"; }
 
@@ -148,6 +151,7 @@ gather_devices() {
       devices="{\"blockdevices\": [$(printf '%s\n' "$devices" | pairs_as_json "$keys")]}"
     fi
   fi
+  if [ "$code" -eq 0 ] && ! is_json "$devices"; then devices='{"blockdevices": []}'; fi
   if [ "$code" -eq 0 ]; then member lsblk "$devices"; else not_seen devices lsblk "$code"; fi
   gather_contents
   gather_serials
@@ -320,6 +324,7 @@ gather_report() {
     report=$(plain_report "$1" "$2")
     code=$?
   fi
+  if [ "$code" -eq 0 ] && ! is_json "$report"; then report='{"report": []}'; fi
   if [ "$code" -eq 0 ]; then member "$1" "$report"; else not_seen volume-groups "$1" "$code"; fi
 }
 

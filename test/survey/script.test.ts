@@ -115,6 +115,17 @@ describe('the script', () => {
     expect(gathered.lsblk?.blockdevices).toHaveLength(1);
   });
 
+  it('of a server without disks, where the tools print nothing, is a survey of nothing', () => {
+    const nothing = { lsblk: '', findmnt: '', pvs: '', vgs: '', lvs: '' };
+    const { survey } = surveyed({ tools: nothing });
+    expect([survey.unseen, survey.devices, survey['volume-groups'], survey['file-systems']]).toEqual([
+      [],
+      [],
+      [],
+      [],
+    ]);
+  });
+
   it('without awk says so, and prints nothing', () => {
     gatherOn({ without: ['awk'] }, ({ code, out, err }) => {
       expect([code, out, err]).toEqual([1, '', expect.stringContaining('needs awk')]);

@@ -231,7 +231,7 @@ describe('mounts, fstab, swap and use', () => {
       { device: 'vdb', type: 'swap', id: 'bbbb', mounts: ['swap'], 'in-fstab': 'swap' },
       { device: 'vdc', type: 'xfs', id: 'cccc', mounts: ['/plates', '/also'], 'in-fstab': '/plates' },
     ]);
-    expect(leftOut).toContainEqual({ what: 'fstab’s /gone', why: 'its device is not there' });
+    expect(leftOut).toContainEqual({ what: "fstab's /gone", why: 'its device is not there' });
     expect(leftOut).toContainEqual({
       what: '/srv/scans',
       why: 'it shows a part of what is mounted elsewhere',
