@@ -45,8 +45,13 @@ not_seen() {
   elif [ "$(id -u)" -ne 0 ]; then why="$2 fails (exit code $3); it may need the superuser"
   else why="$2 fails (exit code $3)"
   fi
-  unseen="$unseen${unseen:+,}$new_line    {\"what\": \"$1\", \"why\": \"$why\"}"
+  left_out "$1" "$why"
 }
+
+# left_out WHAT WHY
+left_out() { unseen="$unseen${unseen:+,}$new_line    {\"what\": \"$1\", \"why\": \"$2\"}"; }
+
+homes_left_out='those beneath /home are left out; ULLAGE_HOMES=told in the environment of the script tells them'
 
 # Whether a tool that ended well printed JSON at all: some print nothing where there is nothing.
 is_json() { case $1 in *'{'*'}'*) ;; *) return 1 ;; esac; }
@@ -198,10 +203,10 @@ kernel_mounts() {
   ' /proc/self/mountinfo 2>/dev/null
 }
 
-# Leaves of the lines of mounts only those that may be told.
+# Leaves of the lines of mounts only those that may be told; those beneath /home, where it is given "told".
 mounts_to_tell() {
   block_types=$(awk '$1 != "nodev" { printf "%s ", $1 }' /proc/filesystems 2>/dev/null)
-  awk -v types=" ${block_types:-ext2 ext3 ext4 xfs btrfs vfat }" -v homes="${ULLAGE_HOMES:-}" '
+  awk -v types=" ${block_types:-ext2 ext3 ext4 xfs btrfs vfat }" -v homes="$1" '
     function value(key,   start) {
       if (!match($0, key "=\"[^\"]*\"")) return ""
       start = RSTART + length(key) + 2
@@ -228,7 +233,9 @@ gather_mounts() {
     mounts=$(kernel_mounts)
     if [ -n "$mounts" ]; then code=0; fi
   fi
-  mounts=$(printf '%s\n' "$mounts" | mounts_to_tell)
+  with_homes=$(printf '%s\n' "$mounts" | mounts_to_tell told)
+  mounts=$(printf '%s\n' "$mounts" | mounts_to_tell "${ULLAGE_HOMES:-}")
+  if [ "$mounts" != "$with_homes" ]; then left_out mounts "$homes_left_out"; fi
   keys='maj:min source fsroot target fstype'
   if [ "$code" -eq 0 ]; then
     member findmnt "{\"filesystems\": [$(printf '%s\n' "$mounts" | pairs_as_json "$keys")]}"
@@ -282,6 +289,9 @@ gather_fstab() {
   if [ ! -r /etc/fstab ]; then
     if [ -e /etc/fstab ]; then not_seen fstab cat 1; else member fstab '""'; fi
     return
+  fi
+  if [ "${ULLAGE_HOMES:-}" != told ] && grep -Eq '^[[:space:]]*(/dev/|[A-Z]*(UUID|LABEL)=)[^[:space:]]*[[:space:]]+/home/' /etc/fstab; then
+    left_out fstab "$homes_left_out"
   fi
   lines=$(while read -r source target type rest || [ -n "$source" ]; do
     case $source in

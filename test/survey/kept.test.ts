@@ -180,6 +180,8 @@ describe('planted among what a server has', () => {
       expect(code).toBe(0);
       expect(found(out)).toEqual([]);
       expect(found(kept(out))).toEqual([]);
+      // What is left out is said, so that nothing of it is taken for missing.
+      expect(JSON.parse(kept(out)).unseen).toEqual(expect.arrayContaining(['mounts', 'fstab']));
       // Not because nothing is in it.
       expect(kept(out)).toContain('"in-fstab": "/plates"');
       expect(kept(out)).toContain('"usable": "102400"');
@@ -192,6 +194,7 @@ describe('planted among what a server has', () => {
       expect(found(out)).toEqual([secret.user]);
       expect(kept(out)).toContain(`"in-fstab": "/home/${secret.user}"`);
       expect(found(kept(out))).toEqual([secret.user]);
+      expect(JSON.parse(kept(out)).unseen).not.toContain('mounts');
     });
   });
 
