@@ -8,6 +8,7 @@ import { clipped, visible } from '../base/visible.ts';
 import { reasonOf, writeReport } from '../cli/edge.ts';
 import { gate } from '../cli/gate.ts';
 import { endsTooSoon } from '../git/ancestors.ts';
+import { lacksHistory } from '../policy/approval.ts';
 import { type Judgement, notJudged } from '../policy/judgement.ts';
 import { showMoney } from '../price/money.ts';
 import { report, reportText, summaryLine } from '../report/report.ts';
@@ -83,10 +84,10 @@ async function judgeEvent(host: Host, inputs: Inputs): Promise<Run> {
   return { judgement, notes: [...notes, ...commits.value.notes], pullRequest };
 }
 
-/** Whether main does not read, and the checkout holds too little of its history to go back to where it did. */
+/** Whether the checkout holds too little of main's history: to go back to where it reads, or to where a waiver came. */
 const wantsHistory = (judgement: Judgement): boolean =>
   judgement.verdict === 'not judged' &&
-  judgement.problems.some(({ message }) => message === endsTooSoon.message);
+  judgement.problems.some((problem) => problem.message === endsTooSoon.message || lacksHistory(problem));
 
 async function payloadOf({ eventPath }: Host): Promise<Outcome<unknown>> {
   try {

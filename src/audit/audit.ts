@@ -5,6 +5,7 @@ import type { HistoryEntry } from '../git/history.ts';
 import { missingObject } from '../git/object-store.ts';
 import type { GitRepository } from '../git/repository.ts';
 import type { PolicyRule } from '../policy/policy.ts';
+import { approvalsUpTo } from './approvals.ts';
 import { type AuditRecord, dayOfCommit, recordOf } from './record.ts';
 import { faulted, Replay, type ReplayOptions } from './replay.ts';
 import { pathsInHistory, type Span, walk } from './walk.ts';
@@ -38,7 +39,10 @@ export async function* auditRecords(
   const { span, since = '', until = '9999-12-31', failOn, tried, store, onCommit } = options;
   const choices = await pathsInHistory(repository, span.to);
   if (!choices.ok) return yield choices;
-  const replay = new Replay(repository, { failOn, tried, paths: choices.value });
+  const replay = new Replay(repository, {
+    ...{ failOn, tried, paths: choices.value },
+    ask: (base, waivers) => approvalsUpTo(repository, { base, waivers, tried }),
+  });
   let previous: string | undefined;
   for await (const step of walk(repository, span, choices.value)) {
     if (!step.ok) return yield step;

@@ -122,6 +122,8 @@ export interface WaiverHistory {
   readonly waiver: AuditRecord['waivers'][number]['waiver'];
   /** Records in which it let a finding stand. */
   readonly used: readonly AuditRecord[];
+  /** Records in which a finding was beyond what it covers. */
+  readonly outgrown: readonly AuditRecord[];
   /** Records after its date in which there still was a finding that it had been for. */
   readonly expired: readonly AuditRecord[];
 }
@@ -130,13 +132,18 @@ export interface WaiverHistory {
 export function waiversUsed(records: readonly AuditRecord[]): readonly WaiverHistory[] {
   const uses = new Map<
     string,
-    { waiver: WaiverHistory['waiver']; used: AuditRecord[]; expired: AuditRecord[] }
+    {
+      waiver: WaiverHistory['waiver'];
+      used: AuditRecord[];
+      outgrown: AuditRecord[];
+      expired: AuditRecord[];
+    }
   >();
   for (const record of records) {
     for (const { waiver, state } of record.waivers) {
-      const { rule, subject, from, until, approvedBy } = waiver;
-      const key = JSON.stringify([rule, subject, from, until, approvedBy]);
-      const known = uses.get(key) ?? { waiver, used: [], expired: [] };
+      const { rule, name, subject, kind, upTo, from, until, approvedBy } = waiver;
+      const key = JSON.stringify([rule, name, subject, kind, upTo, from, until, approvedBy]);
+      const known = uses.get(key) ?? { waiver, used: [], outgrown: [], expired: [] };
       uses.set(key, known);
       known[state].push(record);
     }

@@ -3,6 +3,7 @@
 import type { Problem } from '../base/problem.ts';
 import { subjectKey } from '../estate/estate.ts';
 import type { Commit } from '../git/commit.ts';
+import { heldTo, plainHeld } from '../policy/approval.ts';
 import {
   allSaid,
   type Counts,
@@ -161,6 +162,8 @@ function findingRecord(finding: Finding): readonly AuditFinding[] {
       fails: finding.fails,
       place: placeRecord(finding.place),
       waiver: finding.waiver === undefined ? null : waiverRecord(finding.waiver),
+      outgrown: finding.outgrown === undefined ? null : waiverRecord(finding.outgrown),
+      held: plainHeld(finding.held),
     },
   ];
 }
@@ -183,9 +186,23 @@ const problemRecord = ({ place, revision, message, advice }: Problem): AuditReco
   advice,
 });
 
-const waiverRecord = ({ rule, subject, reason, approvedBy, from, until, place }: Waiver): AuditWaiver => ({
+const waiverRecord = ({
   rule,
+  name,
   subject,
+  kind,
+  upTo,
+  reason,
+  approvedBy,
+  from,
+  until,
+  place,
+}: Waiver): AuditWaiver => ({
+  rule,
+  name: name ?? null,
+  subject,
+  kind: kind ?? null,
+  upTo: upTo?.written ?? null,
   reason,
   approvedBy,
   from,
@@ -250,7 +267,13 @@ export function waiverUses(
   const standing = findings.filter(({ baselineState }) => baselineState !== 'absent');
   return waivers.flatMap((waiver): readonly AuditWaiverUse[] => {
     const used = standing.filter((finding) => finding.waiver === waiver).length;
-    if (used > 0) return [{ state: 'used', waiver: waiverRecord(waiver), findings: used }];
+    const beyond = standing.filter(({ outgrown }) => outgrown === waiver).length;
+    if (used > 0 || beyond > 0) {
+      return (['used', 'outgrown'] as const).flatMap((state) => {
+        const findings = state === 'used' ? used : beyond;
+        return findings === 0 ? [] : [{ state, waiver: waiverRecord(waiver), findings }];
+      });
+    }
     if (on <= waiver.until) return [];
     const lapsed = standing.filter(
       ({ rule, entry, subject, waiver: other }) =>
@@ -281,7 +304,11 @@ export function judgedOf(
   const key = ({ entry, subject, facet }: Finding): string =>
     `${entry} ${subjectKey(subject)} ${facet ?? ''}`;
   const waived = new Set(carried.waived.map(key));
-  const wanted = waivedAmongCarried(before, touched, { failOn, waivers: bySubject(lapsed) })
+  const wanted = waivedAmongCarried(before, touched, {
+    failOn,
+    waivers: bySubject(lapsed),
+    held: heldTo(change.approvals, before.view.prices.currency),
+  })
     .filter((finding) => !waived.has(key(finding)))
     .map((finding) => ({ ...finding, waiver: undefined }));
   return {

@@ -13,14 +13,16 @@ import type { Commit } from '../git/commit.ts';
 import type { ChangedPath, HistoryEntry } from '../git/history.ts';
 import type { GitRepository } from '../git/repository.ts';
 import { emptyTree, type Tree } from '../git/tree.ts';
+import { type Approvals, type Seen, succeed, withChange } from '../policy/approval.ts';
 import type { Evaluation } from '../policy/evaluation.ts';
 import { type FileKind, kindsOf, type PathNow } from '../policy/files.ts';
 import { type ChangeEvaluation, evaluateChange, type JudgeOptions, verdictIn } from '../policy/judge.ts';
 import { notJudged } from '../policy/judgement.ts';
-import { evaluateReadable } from '../policy/pair.ts';
-import type { PolicyRule } from '../policy/policy.ts';
+import { type AskApprovals, evaluateAsking, evaluateReadable } from '../policy/pair.ts';
+import type { PolicyRule, Waiver } from '../policy/policy.ts';
 import { emptyReading, pathsOf, problemsIn, type Reading, readNext } from '../policy/reader.ts';
 import type { Sides } from '../policy/revision.ts';
+import { waiversThatRead } from '../policy/stand-in.ts';
 import { type ChangeOutcome, dayOfCommit, judgedOf, type Opinion, type Replayed } from './record.ts';
 
 export interface ReplayOptions {
@@ -29,7 +31,18 @@ export interface ReplayOptions {
   readonly tried?: readonly PolicyRule[] | undefined;
   /** Every choice of folders that the history made. */
   readonly paths: readonly Paths[];
+  /** Asked where what a waiver covers hangs on commits before those that were judged here. */
+  readonly ask?: AskHistory | undefined;
 }
+
+/** What waivers without a ceiling are known to have covered, by the rules in force and by those that are tried. */
+export interface Known {
+  readonly own: Approvals | undefined;
+  readonly tried: Approvals | undefined;
+}
+
+/** @param base the commit up to which history is asked */
+export type AskHistory = (base: string, waivers: readonly Waiver[]) => Promise<Outcome<Known>>;
 
 type Options = Required<JudgeOptions>;
 
@@ -43,8 +56,10 @@ export class Replay {
   /** The last head that was evaluated, under the judging policy and under the one that is tried. */
   #evaluation: Evaluation | undefined;
   #triedEvaluation: Evaluation | undefined;
+  /** What the waivers have covered up to the last commit; undefined where that is not known of any. */
+  #known: Known = nothingKnown;
   /** The last commit that is known to have been judged and those after it, kept until one must be judged on top. */
-  #known: HistoryEntry[] = [];
+  #waiting: HistoryEntry[] = [];
 
   constructor(repository: GitRepository, options: ReplayOptions) {
     this.#repository = repository;
@@ -54,28 +69,34 @@ export class Replay {
   /** Passes over a commit that comes before what is asked for. */
   pass(entry: HistoryEntry): void {
     // What is known and waits comes before it.
-    if (this.#known.length > 0) this.#known.push(entry);
+    if (this.#waiting.length > 0) this.#waiting.push(entry);
     else this.#pass(entry);
   }
 
   #pass({ changed, cutShort }: HistoryEntry): void {
+    this.#known = nothingKnown;
     if (cutShort) this.#forget();
     else this.#note(changed);
+  }
+
+  /** What the waivers of the last commit have covered up to it. */
+  get known(): Known {
+    return this.#known;
   }
 
   /** Passes over a commit whose record is known. */
   know(entry: HistoryEntry, outcome: ChangeOutcome['kind']): void {
     if (outcome === 'judged') {
-      for (const earlier of this.#known) this.#pass(earlier);
-      this.#known = [];
+      for (const earlier of this.#waiting) this.#pass(earlier);
+      this.#waiting = [];
     }
-    this.#known.push(entry);
+    this.#waiting.push(entry);
   }
 
   /** Judges a commit; undefined where it touched nothing that a judgement goes by. */
   async judge(entry: HistoryEntry): Promise<Replayed | undefined> {
-    const [last, ...after] = this.#known;
-    this.#known = [];
+    const [last, ...after] = this.#waiting;
+    this.#waiting = [];
     if (last !== undefined) await this.#judgeOrFail(last);
     for (const known of after) this.#pass(known);
     return this.#judgeOrFail(entry);
@@ -103,7 +124,10 @@ export class Replay {
     const before = isFirst ? emptyReading : await this.#read(base.value);
     this.#note(changed);
     const label = { revision: commit.id, name: commit.id.slice(0, 12) };
-    if (isFirst) this.#forget();
+    if (isFirst) {
+      this.#forget();
+      this.#known = { own: new Map(), tried: new Map() };
+    }
     const after = await this.#read(this.#repository.tree(commit.tree, label));
     const isSound = problemsIn(before).length === 0 && problemsIn(after).length === 0;
     // What does not read does not say where its files are, either.
@@ -112,35 +136,69 @@ export class Replay {
     if (touched.length === 0) return undefined;
     const pair = { base: before, head: after };
     const options = { on, failOn };
-    const ancestors = () => firstParentAncestors(this.#repository, base.value.label.revision);
-    const { change, sides } = await evaluateReadable(pair, options, ancestors, this.#evaluation);
+    const { revision } = base.value.label;
+    const asking = this.#asking(revision);
+    this.#beginKnowing(before);
+    const history = {
+      ancestors: () => firstParentAncestors(this.#repository, revision),
+      ...(asking === undefined ? {} : { approvals: asking('own') }),
+      known: this.#known.own,
+    };
+    const { change, sides } = await evaluateReadable(pair, options, history, this.#evaluation);
     const outcome = outcomeOf(change, options, this.#evaluation === undefined ? 'first' : 'next');
     if (change.ok) this.#evaluation = change.value.after;
-    const tried =
-      sides !== undefined
-        ? this.#try(sides, options, change)
-        : this.#untried('one of the two revisions has contradictions');
-    return { commit, on, touched, failOn, outcome, tried };
+    const tried = await this.#try(sides, options, change, asking?.('tried'));
+    const waivers = waiversThatRead(after);
+    const next = (judged: Outcome<ChangeEvaluation> | undefined, known: Approvals | undefined) =>
+      approvalsAfter(judged, known, waivers, { commit: commit.id, on });
+    this.#known = { own: next(change, this.#known.own), tried: next(tried?.change, this.#known.tried) };
+    return { commit, on, touched, failOn, outcome, tried: tried?.opinion };
+  }
+
+  /** Of the waivers of the first revision nothing is known yet; of any that come after it all will be. */
+  #beginKnowing(before: Reading): void {
+    const waivers = this.#known.own === undefined ? waiversThatRead(before) : undefined;
+    if (waivers === undefined) return;
+    const none = succeed(undefined, waivers);
+    this.#known = { own: none, tried: none };
+  }
+
+  #asking(base: string): ((whose: keyof Known) => AskApprovals) | undefined {
+    const { ask } = this.#options;
+    if (ask === undefined) return undefined;
+    return (whose) => async (waivers) => {
+      const found = await ask(base, waivers);
+      return found.ok ? ok(found.value[whose] ?? new Map()) : found;
+    };
   }
 
   /** What the rules that are tried would have said; all else is the parent's. */
-  #try(sides: Sides, options: Options, judged: Outcome<ChangeEvaluation>): Opinion | undefined {
+  async #try(
+    sides: Sides | undefined,
+    options: Options,
+    judged: Outcome<ChangeEvaluation>,
+    ask: AskApprovals | undefined,
+  ): Promise<Tried | undefined> {
     const { tried: rules } = this.#options;
     if (rules === undefined) return undefined;
+    if (sides === undefined) return untried('one of the two revisions has contradictions');
     if (sides.policy.settings === bareSettings)
-      return this.#untried(`there is no ${settingsFile} at the top of the repository`);
-    const tried = evaluateChange(
-      { ...sides, policy: { ...sides.base.policy, rules }, policyFrom: 'base' },
+      return untried(`there is no ${settingsFile} at the top of the repository`);
+    const change = await evaluateAsking(
+      (approvals) =>
+        evaluateChange(
+          { ...sides, policy: { ...sides.base.policy, rules }, policyFrom: 'base' },
+          options,
+          approvals,
+          this.#triedEvaluation,
+          judged.ok ? judged.value : undefined,
+        ),
       options,
-      this.#triedEvaluation,
-      judged.ok ? judged.value : undefined,
+      this.#known.tried,
+      ask,
     );
-    if (tried.ok) this.#triedEvaluation = tried.value.after;
-    return verdictIn(tried, options);
-  }
-
-  #untried(reason: string): Opinion | undefined {
-    return this.#options.tried === undefined ? undefined : { verdict: 'not judged', reasons: [reason] };
+    if (change.ok) this.#triedEvaluation = change.value.after;
+    return { change, opinion: verdictIn(change, options) };
   }
 
   async #baseTree({ parents }: Commit): Promise<Outcome<Tree>> {
@@ -176,7 +234,35 @@ export class Replay {
     this.#pending.clear();
     this.#evaluation = undefined;
     this.#triedEvaluation = undefined;
+    this.#known = nothingKnown;
   }
+}
+
+const nothingKnown: Known = { own: undefined, tried: undefined };
+
+/** What the tried rules came to, and the verdict on it. */
+interface Tried {
+  readonly change?: Outcome<ChangeEvaluation>;
+  readonly opinion: Opinion;
+}
+
+const untried = (reason: string): Tried => ({ opinion: { verdict: 'not judged', reasons: [reason] } });
+
+/**
+ * What is known of the waivers of a commit. One that could not be judged lets nothing be seen, and of waivers that do
+ * not read nothing can be told to be gone.
+ */
+function approvalsAfter(
+  judged: Outcome<ChangeEvaluation> | undefined,
+  before: Approvals | undefined,
+  waivers: readonly Waiver[] | undefined,
+  { commit, on }: Omit<Seen, 'currency'>,
+): Approvals | undefined {
+  if (judged?.ok !== true) return waivers === undefined ? before : succeed(before, waivers);
+  const { approvals, findings, comparison, after } = judged.value;
+  const seen = { commit, on, currency: after.view.prices.currency };
+  const covered = withChange(approvals, findings, comparison.renames, seen);
+  return succeed(covered, waivers ?? [], { evaluation: after, seen });
 }
 
 /** The record of a commit that Ullage itself failed on; undefined where it touched nothing that is judged. */

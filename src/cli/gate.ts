@@ -1,13 +1,15 @@
 /** `ullage gate`: judges a branch against the main branch. */
 import type { JudgedRevisions } from '../audit/attest.ts';
-import { ok, ownFault } from '../base/problem.ts';
+import { type Outcome, ok, ownFault } from '../base/problem.ts';
 import { counted } from '../base/wording.ts';
 import { settingsFile } from '../estate/settings.ts';
 import { firstParentAncestors } from '../git/ancestors.ts';
 import { type RevisionPair, resolveRevisions, uncommittedFiles } from '../git/compare.ts';
 import type { GitRepository } from '../git/repository.ts';
+import type { Approvals } from '../policy/approval.ts';
 import { type Judgement, notJudged, type PastChange } from '../policy/judgement.ts';
 import { judgePair, type ReadingPair, readPair } from '../policy/pair.ts';
+import type { Waiver } from '../policy/policy.ts';
 import { pathsOf } from '../policy/reader.ts';
 import { type ReportFormat, report, reportJson, summaryLine, unreadSentence } from '../report/report.ts';
 import type { AttestFlags } from './attestation.ts';
@@ -62,8 +64,12 @@ async function gateAsTold(options: Options, clock: Date): Promise<Gated> {
     const compared = await resolveRevisions(repository, options);
     if (!compared.ok) return compared;
     const readings = await readPair(compared.value.base, compared.value.head);
-    const ancestors = () => firstParentAncestors(repository, compared.value.baseCommit);
-    const judgement = await judgePair(readings, { on, failOn: options.failOn }, ancestors);
+    const { baseCommit } = compared.value;
+    const history = {
+      ancestors: () => firstParentAncestors(repository, baseCommit),
+      approvals: (waivers: readonly Waiver[]) => approvalsOf(repository, baseCommit, waivers),
+    };
+    const judgement = await judgePair(readings, { on, failOn: options.failOn }, history);
     const revisions =
       attests === undefined
         ? undefined
@@ -83,6 +89,17 @@ async function gateAsTold(options: Options, clock: Date): Promise<Gated> {
     });
   });
   return gated.ok ? gated.value : unjudged(notJudged(gated.problems, on));
+}
+
+/** Few judgements hang on what a waiver has covered before; the others need not load the audit. */
+async function approvalsOf(
+  repository: GitRepository,
+  base: string,
+  waivers: readonly Waiver[],
+): Promise<Outcome<Approvals>> {
+  const { approvalsUpTo } = await import('../audit/approvals.ts');
+  const found = await approvalsUpTo(repository, { base, waivers });
+  return found.ok ? ok(found.value.own ?? new Map()) : found;
 }
 
 /** Few gates attest; the others need not load what it takes. */

@@ -10,10 +10,10 @@ import { type Amount, type Excess, levels, type Violation } from '../rules/rule.
 import { renameRefs } from '../rules/subject-ref.ts';
 import type { ChangeView } from '../rules/view.ts';
 import { type Evaluation, levelOf, touchedKeys, type ViolationEdit } from './evaluation.ts';
-import type { BaselineState, Finding } from './judgement.ts';
+import type { BaselineState, Finding, Held } from './judgement.ts';
 import type { Policy, PolicyRule, Waiver } from './policy.ts';
 import { changesInScope } from './scope.ts';
-import { covers, isFor } from './waiver.ts';
+import { covers, isFor, isOpen } from './waiver.ts';
 
 /** What turns a violation into a finding. */
 export interface FindingTerms {
@@ -21,10 +21,18 @@ export interface FindingTerms {
   readonly failOn: 'error' | 'warning';
   /** The waivers that hold on the day, by the name of the subject. */
   readonly waivers: ReadonlyMap<string, readonly Waiver[]>;
+  /** What one without a ceiling is held to, where a finding is new or worse. */
+  readonly held: (waiver: Waiver, finding: Unwaived) => Held;
 }
 
-export function findingTerms({ waivers }: Policy, on: string, failOn: FindingTerms['failOn']): FindingTerms {
-  return { failOn, waivers: bySubject(waivers.filter((waiver) => holdsOn(waiver, on))) };
+type Unwaived = Omit<Finding, 'waiver' | 'outgrown' | 'held' | 'fails'>;
+
+export function findingTerms(
+  { waivers }: Policy,
+  on: string,
+  { failOn, held }: Pick<FindingTerms, 'failOn' | 'held'>,
+): FindingTerms {
+  return { failOn, waivers: bySubject(waivers.filter((waiver) => holdsOn(waiver, on))), held };
 }
 
 export function bySubject(waivers: readonly Waiver[]): FindingTerms['waivers'] {
@@ -111,7 +119,10 @@ const placedIn = (revision: 'base' | 'head', violation: Violation): Violation =>
 });
 
 /** A violation of the base under the names that its subject, and what that is tied to, have on the head. */
-export function carriedOn(violation: Violation, renames: Renames): Violation {
+export function carriedOn<T extends Pick<Violation, 'subject' | 'facet' | 'excess'>>(
+  violation: T,
+  renames: Renames,
+): T {
   const { subject, facet, excess } = violation;
   const follow = (text: string): string => renameRefs(text, (each) => headSubject(renames, each));
   return {
@@ -161,18 +172,38 @@ const isMore = (was: Amount, now: Amount): boolean => {
   return typeof was === 'bigint' || now.gt(was);
 };
 
-/** The waiver that lets a violation stand; where none does, one that is for it and covers less. */
-function waiverFor(
-  rule: PolicyRule,
-  violation: Violation,
-  { waivers }: FindingTerms,
-): { readonly waiver?: Waiver; readonly outgrown?: Waiver } {
-  const { subject } = violation;
-  const meant = waivers.get(subject.name)?.filter((waiver) => isFor(waiver, rule, subject)) ?? [];
-  const waiver = meant.find((each) => covers(each, violation));
-  if (waiver !== undefined) return { waiver };
-  const [outgrown] = meant;
-  return outgrown === undefined ? {} : { outgrown };
+type Leave = Pick<Finding, 'waiver' | 'outgrown' | 'held'>;
+
+/** The waiver that lets a finding stand; where none does, one that is for it and covers less. */
+function leaveFor(rule: PolicyRule, finding: Unwaived, terms: FindingTerms): Leave {
+  const { subject } = finding;
+  const meant = terms.waivers.get(subject.name)?.filter((waiver) => isFor(waiver, rule, subject)) ?? [];
+  let outgrown: Leave | undefined;
+  for (const waiver of meant) {
+    const held = isOpen(waiver) && isAtStake(finding, terms) ? terms.held(waiver, finding) : undefined;
+    const told = held === undefined ? {} : { held };
+    if (held === undefined ? covers(waiver, finding) : isEnough(held)) return { waiver, ...told };
+    // What history may still tell stands before what is told already.
+    if (outgrown === undefined || held?.kind === 'unknown')
+      outgrown = { waiver: undefined, outgrown: waiver, ...told };
+  }
+  return outgrown ?? { waiver: undefined };
+}
+
+/** Whether a finding fails unless it is waived. */
+const isAtStake = ({ baselineState, level }: Unwaived, { failOn }: FindingTerms): boolean =>
+  (baselineState === 'new' || baselineState === 'updated') && levels.indexOf(level) <= levels.indexOf(failOn);
+
+function isEnough({ kind }: Held): boolean {
+  switch (kind) {
+    case 'nothing yet':
+    case 'as much':
+      return true;
+    case 'less':
+    case 'something else':
+    case 'unknown':
+      return false;
+  }
 }
 
 /** A finding of a rule about a state that is said of the branch alone. */
@@ -190,25 +221,24 @@ function finding(
   terms: FindingTerms,
 ): Finding {
   const { name, entry } = rule;
-  const level = levelOf(rule, violation);
-  // What is no longer said needs no waiver.
-  const { waiver, outgrown } = state === 'absent' ? {} : waiverFor(rule, violation, terms);
-  const isWorseNow = state === 'new' || state === 'updated';
-  return {
+  const { subject, facet, message, place, excess, measured } = violation;
+  const unwaived: Unwaived = {
     rule: entry.rule,
     entry: name,
-    level,
+    level: levelOf(rule, violation),
     about,
     baselineState: state,
-    subject: violation.subject,
-    facet: violation.facet,
-    message: violation.message,
+    subject,
+    facet,
+    message,
     advice: violation.advice ?? ruleOf(entry).advice,
-    place: violation.place,
-    waiver,
-    ...(outgrown === undefined ? {} : { outgrown }),
-    fails: isWorseNow && waiver === undefined && levels.indexOf(level) <= levels.indexOf(terms.failOn),
+    place,
+    ...(excess === undefined ? {} : { excess }),
+    ...(measured === undefined ? {} : { measured }),
   };
+  // What is no longer said needs no waiver.
+  const leave = state === 'absent' ? { waiver: undefined } : leaveFor(rule, unwaived, terms);
+  return { ...unwaived, ...leave, fails: leave.waiver === undefined && isAtStake(unwaived, terms) };
 }
 
 const stateOrder: readonly BaselineState[] = ['new', 'updated', 'unchanged', 'absent'];

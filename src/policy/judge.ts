@@ -22,6 +22,7 @@ import { ruleOf } from '../rules/registry.ts';
 import { spendsUnder, unlimitedSpends, unlimitedSumming } from '../rules/spend-limit.ts';
 import type { ChangeView, PolicyChange, View } from '../rules/view.ts';
 import { runbookOf } from '../runbook/runbook.ts';
+import { type Approvals, heldTo, isMeant, succeed, withStanding } from './approval.ts';
 import { slotChanges } from './changes/slots.ts';
 import { comparePolicies } from './direction.ts';
 import {
@@ -51,7 +52,7 @@ import {
   type RoomChange,
 } from './judgement.ts';
 import { leftScopeFindings } from './left-scope.ts';
-import { noPriceList, type Policy } from './policy.ts';
+import { noPriceList, type Policy, type Waiver } from './policy.ts';
 import type { Side, Sides } from './revision.ts';
 import { scopeOf } from './scope.ts';
 import { waiverUse } from './waiver.ts';
@@ -88,6 +89,8 @@ export interface ChangeEvaluation extends Difference {
   /** What is said of things that the change did not touch, before and after. */
   readonly carried: Carried;
   readonly policyChanges: readonly PolicyChange[];
+  /** What the waivers of the base are known to have covered there. */
+  readonly approvals: Approvals;
   readonly cost: CostDelta;
   readonly afterAtJudgingPrices: Money | undefined;
 }
@@ -101,11 +104,13 @@ export interface Carried {
 /**
  * Evaluates a change. With an evaluation of its base, the work grows with what the change touched, not with the estate.
  *
+ * @param approvals what is known of the base's waivers; undefined where nothing is
  * @param previous an evaluation that may be of the base
  */
 export function evaluateChange(
   sides: Sides,
   { on, failOn = 'error' }: JudgeOptions,
+  approvals: Approvals | undefined,
   previous?: Evaluation,
   difference = differenceOf(sides.base.estate, sides.head.estate),
 ): Outcome<ChangeEvaluation> {
@@ -133,7 +138,13 @@ export function evaluateChange(
           ...(base.policy === head.policy ? [] : comparePolicies(base.policy, head.policy, on, base.estate)),
           ...slotChanges(comparison.changes, policy.settings),
         ];
-  const terms = findingTerms(policy, on, failOn);
+  const known = withStanding(approvals ?? succeed(undefined, base.policy.waivers), before, {
+    commit: base.label.commit,
+    on,
+    currency: before.view.prices.currency,
+  });
+  const judging = policyFrom === 'base' ? known : succeed(known, policy.waivers);
+  const terms = findingTerms(policy, on, { failOn, held: heldTo(judging, before.view.prices.currency) });
   const changeView: ChangeView = { base: before.view, head: after.view, ...comparison, on, policyChanges };
   const proposed: OwnPrices = own.value ?? { list: after.view.prices, cost: after.view.cost };
   return ok({
@@ -150,6 +161,7 @@ export function evaluateChange(
     ].sort(worstFirst),
     carried: { counts, waived: waivedAmongCarried(before, touched, terms) },
     policyChanges,
+    approvals: known,
     cost: costDelta(
       { estate: base.estate, list: before.view.prices, cost: before.view.cost },
       { estate: head.estate, list: proposed.list, cost: proposed.cost },
@@ -206,12 +218,12 @@ function pricedByOwn(head: Side, policy: Policy, { prices, on }: View): Outcome<
 }
 
 /**
- * Judges what the head would change.
+ * Judges what the head would change. There is no history here: the waivers are taken to have come with the base.
  *
  * @param sides two revisions, each with the policy it carries, and the policy that judges
  */
 export function judge(sides: Sides, options: JudgeOptions): Judgement {
-  const change = evaluateChange(sides, options);
+  const change = evaluateChange(sides, options, succeed(new Map(), sides.base.policy.waivers));
   return change.ok
     ? judgementOf(change.value, options)
     : notJudged(change.problems, options.on, { base: sides.base.label, head: sides.head.label });
@@ -222,7 +234,11 @@ export function judgementOf(change: ChangeEvaluation, options: JudgeOptions): Ju
   const { on, failOn = 'error' } = options;
   const { sides, before, after, comparison, touched, policyChanges } = change;
   const { base, head, policy, policyFrom, unreadMain } = sides;
-  const carried = carriedFindings(before, touched, findingTerms(policy, on, failOn));
+  const carried = carriedFindings(
+    before,
+    touched,
+    findingTerms(policy, on, { failOn, held: heldTo(change.approvals, before.view.prices.currency) }),
+  );
   const findings = [...change.findings, ...carried].sort(worstFirst);
   const question = questionOf(base.estate, head.estate, comparison.changes);
   const uses = {
@@ -254,13 +270,37 @@ export function judgementOf(change: ChangeEvaluation, options: JudgeOptions): Ju
 }
 
 /** What the branch's own policy would say of the same change. Its looseness is not held against it here. */
-export function propose(
-  { sides, before, comparison, touched, policyChanges }: ChangeEvaluation,
+export function propose(change: ChangeEvaluation, options: JudgeOptions): Proposed | undefined {
+  const proposed = evaluateProposed(change, options);
+  return proposed === undefined ? undefined : verdictIn(proposed, options);
+}
+
+/** The same change under the branch's own policy; undefined where it alters none. */
+function evaluateProposed(
+  { sides, before, comparison, touched, policyChanges, approvals }: ChangeEvaluation,
   options: JudgeOptions,
-): Proposed | undefined {
+): Outcome<ChangeEvaluation> | undefined {
   if (policyChanges.length === 0) return undefined;
   const proposed: Sides = { ...sides, policy: sides.head.policy, policyFrom: 'head' };
-  return verdictIn(evaluateChange(proposed, options, before, { comparison, touched }), options);
+  return evaluateChange(proposed, options, approvals, before, { comparison, touched });
+}
+
+/** The waivers without a ceiling of which history has to be asked before it can be told what they cover. */
+export function inQuestion(change: ChangeEvaluation, options: JudgeOptions): readonly Waiver[] {
+  const { approvals } = change;
+  const unknown = [...approvals.values()].filter(
+    ({ waiver, covered }) => covered === undefined && holdsOn(waiver, options.on),
+  );
+  if (unknown.length === 0) return [];
+  const proposed = evaluateProposed(change, options);
+  const asking = [...change.findings, ...(proposed?.ok === true ? proposed.value.findings : [])].filter(
+    ({ held }) => held?.kind === 'unknown',
+  );
+  return asking.length === 0
+    ? []
+    : unknown
+        .map(({ waiver }) => waiver)
+        .filter((waiver) => asking.some((finding) => isMeant(waiver, finding)));
 }
 
 /** The verdict on a change that could perhaps not be evaluated. */

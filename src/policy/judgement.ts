@@ -8,11 +8,35 @@ import type { Question } from '../change/question.ts';
 import type { Subject } from '../estate/estate.ts';
 import type { CostDelta } from '../price/delta.ts';
 import type { Money } from '../price/money.ts';
-import type { Level, RuleName } from '../rules/rule.ts';
+import type { Excess, Level, Measured, RuleName } from '../rules/rule.ts';
 import type { PolicyChange } from '../rules/view.ts';
 import type { Step } from '../runbook/step.ts';
 import type { PolicyRule, Waiver } from './policy.ts';
 import type { WaiverUse } from './waiver.ts';
+
+/** What a waiver without a ceiling has covered on main, and where that was first seen. */
+export interface Covered {
+  readonly entry: string;
+  readonly level: Level;
+  readonly about: 'state' | 'change';
+  readonly subject: Subject;
+  readonly facet?: string;
+  readonly message: string;
+  readonly excess?: Excess;
+  readonly measured?: Measured;
+  readonly commit: string;
+  readonly on: string;
+  /** Of the amounts among them. */
+  readonly currency: string;
+}
+
+/**
+ * How a finding stands to what a waiver without a ceiling has covered before: to nothing, to as much or less, or to
+ * another fault; `unknown` where history does not tell.
+ */
+export type Held =
+  | { readonly kind: 'nothing yet' | 'unknown' }
+  | { readonly kind: 'as much' | 'less' | 'something else'; readonly covered: Covered };
 
 /** SARIF 2.1.0's words for a finding held against the base: `updated` here means made worse. */
 export type BaselineState = 'new' | 'unchanged' | 'updated' | 'absent';
@@ -31,9 +55,14 @@ export interface Finding {
   readonly message: string;
   readonly advice: string;
   readonly place: RevisionPlace;
+  /** How far it is beyond its bound, and in its rule's measures, as the rule says it. */
+  readonly excess?: Excess;
+  readonly measured?: Measured;
   readonly waiver: Waiver | undefined;
   /** A waiver that is for this finding and covers less than it comes to; only where no other covers it. */
   readonly outgrown?: Waiver;
+  /** What either was held to, where it has no ceiling and the finding would fail without it. */
+  readonly held?: Held;
   /** Whether this finding by itself makes the verdict fail. */
   readonly fails: boolean;
 }

@@ -2,10 +2,19 @@
 
 import { err, type Outcome, type Problem, problemKey } from '../base/problem.ts';
 import type { Tree } from '../git/tree.ts';
+import { type Approvals, foundOut, succeed } from './approval.ts';
 import type { Evaluation } from './evaluation.ts';
 import { withExcerpts } from './excerpts.ts';
-import { type ChangeEvaluation, evaluateChange, type JudgeOptions, judgementOf, priced } from './judge.ts';
+import {
+  type ChangeEvaluation,
+  evaluateChange,
+  inQuestion,
+  type JudgeOptions,
+  judgementOf,
+  priced,
+} from './judge.ts';
 import { type Judgement, notJudged } from './judgement.ts';
+import type { Waiver } from './policy.ts';
 import { emptyReading, problemsIn, type Reading, readNext } from './reader.ts';
 import { nothingToJudgeBy, policyOf, type Sides, sidesOf } from './revision.ts';
 import { readsOn, sidesInstead } from './stand-in.ts';
@@ -24,18 +33,20 @@ export async function readPair(base: Tree, head: Tree): Promise<ReadingPair> {
 /**
  * Evaluates what the head of a pair would change.
  *
+ * @param approvals what is known of the base's waivers; undefined where nothing is
  * @param previous an evaluation that may be of the base
  */
-export function evaluatePair(
+function evaluatePair(
   { base, head }: ReadingPair,
   options: JudgeOptions,
+  approvals: Approvals | undefined,
   previous?: Evaluation,
 ): Outcome<ChangeEvaluation> {
   const isSound = [base, head].every((reading) => problemsIn(reading).length === 0);
   if (!isSound) return err(...problemsOfBoth(base, head, options.on));
   const lacking = nothingToJudgeBy(base.revision, head.revision);
   if (lacking !== undefined) return err(lacking);
-  const change = evaluateChange(sidesOf(base.revision, head.revision), options, previous);
+  const change = evaluateChange(sidesOf(base.revision, head.revision), options, approvals, previous);
   if (change.ok || change.problems.every(({ place }) => place === undefined)) return change;
   // An evaluation tells no revision apart; what each of the two lacks by itself can be told.
   const known = problemsOfBoth(base, head, options.on);
@@ -45,6 +56,37 @@ export function evaluatePair(
 
 /** The first-parent ancestors of main, nearest first; walked only where main does not read. */
 export type Ancestors = () => AsyncIterable<Outcome<Tree>>;
+
+/** What some waivers without a ceiling have covered on main, up to the base. */
+export type AskApprovals = (waivers: readonly Waiver[]) => Promise<Outcome<Approvals>>;
+
+/** What can be asked of main's history; each only where a judgement hangs on it. */
+export interface History {
+  readonly ancestors: Ancestors;
+  readonly approvals?: AskApprovals;
+  /** What is known of the base's waivers already. */
+  readonly known?: Approvals | undefined;
+}
+
+/**
+ * Evaluates, and once more with what history says of the waivers, where the verdict hangs on that. What history does
+ * not tell is never a pass.
+ */
+export async function evaluateAsking(
+  evaluate: (approvals: Approvals | undefined) => Outcome<ChangeEvaluation>,
+  options: JudgeOptions,
+  known: Approvals | undefined,
+  ask: AskApprovals | undefined,
+): Promise<Outcome<ChangeEvaluation>> {
+  const change = evaluate(known);
+  if (!change.ok || ask === undefined) return change;
+  const asked = inQuestion(change.value, options);
+  if (asked.length === 0) return change;
+  const found = await ask(asked);
+  if (found.ok) return evaluate(foundOut(change.value.approvals, found.value));
+  const hangs = change.value.findings.some(({ held }) => held?.kind === 'unknown');
+  return hangs ? found : change;
+}
 
 /** What a pair of revisions came to, and which sides were held against each other where it could be told. */
 export interface PairEvaluation {
@@ -60,21 +102,25 @@ export interface PairEvaluation {
 export async function evaluateReadable(
   pair: ReadingPair,
   options: JudgeOptions,
-  ancestors: Ancestors | undefined,
+  history: History | undefined,
   previous?: Evaluation,
 ): Promise<PairEvaluation> {
   const { base, head } = pair;
   const { on } = options;
-  const change = evaluatePair(pair, options, previous);
+  // Where there is no history, the waivers are taken to have come with the base.
+  const known = history === undefined ? succeed(new Map(), base.revision.waivers) : history.known;
+  const asking = (evaluate: (approvals: Approvals | undefined) => Outcome<ChangeEvaluation>) =>
+    evaluateAsking(evaluate, options, known, history?.approvals);
+  const change = await asking((approvals) => evaluatePair(pair, options, approvals, previous));
   if (change.ok) return { change, sides: change.value.sides };
-  if (ancestors === undefined || readsOn(base, on) || !readsOn(head, on)) {
+  if (history === undefined || readsOn(base, on) || !readsOn(head, on)) {
     const isSound = [base, head].every((reading) => problemsIn(reading).length === 0);
     return { change, sides: isSound ? sidesOf(base.revision, head.revision) : undefined };
   }
-  const instead = await sidesInstead(base, head, ancestors(), on);
+  const instead = await sidesInstead(base, head, history.ancestors(), on);
   // What is wrong with main is said along with what stands in the way of going back further.
   if (!instead.ok) return { change: err(...instead.problems, ...change.problems), sides: undefined };
-  const evaluated = evaluateChange(instead.value, options, previous);
+  const evaluated = await asking((approvals) => evaluateChange(instead.value, options, approvals, previous));
   return {
     change: evaluated.ok ? evaluated : err(...evaluated.problems.map(inHead)),
     sides: instead.value,
@@ -86,15 +132,15 @@ const inHead = (problem: Problem): Problem => ({ ...problem, revision: 'head' })
 /**
  * Judges a pair as the gate does.
  *
- * @param ancestors of the base; left out where there is no history to go back in, and such a base is not judged
+ * @param history of the base; left out where there is none, and a base that does not read is not judged
  */
 export async function judgePair(
   pair: ReadingPair,
   options: JudgeOptions,
-  ancestors?: Ancestors,
+  history?: History,
 ): Promise<Judgement> {
   const { base, head } = pair;
-  const { change } = await evaluateReadable(pair, options, ancestors);
+  const { change } = await evaluateReadable(pair, options, history);
   if (change.ok) return judgementOf(change.value, options);
   const shownIn = ({ revision }: Problem): Tree => (revision === 'base' ? base : head).tree;
   const labels = { base: base.revision.label, head: head.revision.label };

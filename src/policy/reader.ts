@@ -150,7 +150,8 @@ export async function readNext(previous: Reading, tree: Tree, changed?: ChangedP
 }
 
 /** Where a revision's files are. */
-export const pathsOf = ({ settings }: Reading): Paths => (settings.value ?? bareSettings).paths;
+export const pathsOf = ({ settings }: Pick<Reading, 'settings'>): Paths =>
+  (settings.value ?? bareSettings).paths;
 
 /** Everything that is wrong with a revision. */
 export const problemsIn = ({ settings, files, estate, prices, rules, uses, waivers }: Reading) =>
@@ -163,6 +164,15 @@ export async function readRevision(tree: Tree): Promise<Outcome<Revision>> {
   const reading = await readNext(emptyReading, tree);
   const problems = problemsIn(reading);
   return problems.length > 0 ? err(...(await withExcerpts(problems, () => tree))) : ok(reading.revision);
+}
+
+/** The waivers of a revision, where nothing else of it is wanted. */
+export async function readOnlyWaivers(tree: Tree): Promise<Pick<Reading, 'settings' | 'files' | 'waivers'>> {
+  const settings = await settingsAfter(emptyReading.settings, tree, undefined);
+  const { paths } = settings.value ?? bareSettings;
+  const { list, change } = await listFiles(emptyReading.files, tree, paths, undefined);
+  const pieces = await readPieces(emptyReading.waivers.pieces, change, paths.waivers, tree, readWaivers);
+  return { settings, files: list, waivers: waiversIn(pieces) };
 }
 
 /** The readings of a revision, for a command that shows them whether a rule asks or not. */

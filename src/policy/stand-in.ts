@@ -16,6 +16,7 @@ import { listInForce, type PriceList } from '../price/price-list.ts';
 import { within } from './files.ts';
 import { priced } from './judge.ts';
 import type { PolicySource, UnreadMain } from './judgement.ts';
+import type { Waiver } from './policy.ts';
 import { emptyReading, type Part, pathsOf, problemsIn, type Reading, readNext } from './reader.ts';
 import { nothingToJudgeBy, policyOf, type Revision, type Sides, sidesOf } from './revision.ts';
 
@@ -110,7 +111,7 @@ function revisionInstead(main: Reading, sound: Reading, on: string) {
     partReads(main, main.rules, paths.policies) &&
     main.uses.problems.length === 0 &&
     main.settings.problems.length === 0;
-  const ownWaivers = main.settings.problems.length === 0 && partReads(main, main.waivers, paths.waivers);
+  const waivers = waiversThatRead(main);
   const settings = settingsBeside(ownPrices, main, sound);
   const rules = ownRules ? main.revision : sound.revision;
   const uses = main.uses.value;
@@ -128,14 +129,14 @@ function revisionInstead(main: Reading, sound: Reading, on: string) {
     rules: rules.rules,
     packs: rules.packs,
     hasPacks: rules.hasPacks,
-    waivers: (ownWaivers ? main : sound).revision.waivers,
+    waivers: waivers ?? sound.revision.waivers,
     usage,
   };
   const sources = {
     settings: source(settings === main.settings.value),
     prices: source(ownPrices),
     rules: source(ownRules),
-    waivers: source(ownWaivers),
+    waivers: source(waivers !== undefined),
   };
   return { revision, sources };
 }
@@ -149,8 +150,16 @@ function settingsBeside(ownPrices: boolean, main: Reading, sound: Reading): Sett
   return fits ? own : old;
 }
 
+/** The waivers of a revision; undefined where not all of them read. */
+export const waiversThatRead = (
+  reading: Pick<Reading, 'settings' | 'files' | 'waivers'>,
+): readonly Waiver[] | undefined =>
+  reading.settings.problems.length === 0 && partReads(reading, reading.waivers, pathsOf(reading).waivers)
+    ? reading.waivers.value
+    : undefined;
+
 /** Whether all files of a part read, and nothing lies among them that is no file. */
-function partReads({ files }: Reading, { problems }: Part<unknown>, folder: string): boolean {
+function partReads({ files }: Pick<Reading, 'files'>, { problems }: Part<unknown>, folder: string): boolean {
   const isThere = ({ place }: Problem): boolean =>
     place === undefined ||
     place.file === folder ||

@@ -74,6 +74,9 @@ function ceilingOf(written: string | number): Ceiling | { readonly why: string }
     : size;
 }
 
+/** Whether a waiver has no ceiling: history says what it covers. */
+export const isOpen = ({ upTo }: Waiver): boolean => upTo === undefined;
+
 /**
  * Whether a waiver covers so much. Its ceiling holds at equality; what is not measured as the ceiling is given is
  * covered by none.

@@ -7,6 +7,7 @@ import { describeChange, destroys } from '../change/kinds.ts';
 import type { RevisionPlace } from '../change/place.ts';
 import type { Question } from '../change/question.ts';
 import type { Declaration, Subject, Volume } from '../estate/estate.ts';
+import { plainHeld } from '../policy/approval.ts';
 import type {
   Finding,
   Judged,
@@ -195,6 +196,8 @@ const findingReport = (finding: Finding, policyFrom: 'base' | 'head'): FindingRe
   advice: finding.advice,
   place: placeReport(finding.place),
   waiver: finding.waiver === undefined ? null : waiverReport(finding.waiver, policyFrom),
+  outgrown: finding.outgrown === undefined ? null : waiverReport(finding.outgrown, policyFrom),
+  held: plainHeld(finding.held),
 });
 
 const subjectReport = ({ kind, name }: Subject): Subject => ({ kind, name });

@@ -10,6 +10,7 @@ import type { Problem } from '../base/problem.ts';
 import { visible } from '../base/visible.ts';
 import type { Finding, Judged, Judgement, NotJudged } from '../policy/judgement.ts';
 import { type Money, showMoney } from '../price/money.ts';
+import { leaveWords } from './model/coverage.ts';
 import { questionSentence } from './model/question.ts';
 import { unreadSentence } from './model/unread-main.ts';
 
@@ -127,8 +128,11 @@ function writeFinding(suite: XMLBuilder, finding: Finding): void {
     testcase.ele('failure', { type: level, message: literal(message) }).txt(textOf(finding));
   } else if (waiver !== undefined) {
     const { reason, approvedBy, until } = waiver;
+    const leave = leaveWords(finding);
     testcase.ele('skipped', {
-      message: literal(`waived until ${until}, approved by ${approvedBy}: ${reason}`),
+      message: literal(
+        `waived until ${until}, approved by ${approvedBy}: ${reason}${leave === undefined ? '' : `. ${leave}`}`,
+      ),
     });
     testcase.ele('system-out').txt(textOf(finding));
   } else {

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { afterAll, expect, it } from 'vitest';
+import { approvalsUpTo } from '../../src/audit/approvals.ts';
 import { auditRecords } from '../../src/audit/audit.ts';
 import {
   type AuditRecord,
@@ -8,6 +9,7 @@ import {
   recordOf,
   waiverUses,
 } from '../../src/audit/record.ts';
+import { ok } from '../../src/base/problem.ts';
 import { firstParentAncestors } from '../../src/git/ancestors.ts';
 import type { Commit } from '../../src/git/commit.ts';
 import { GitRepository } from '../../src/git/repository.ts';
@@ -83,6 +85,28 @@ const waivers = [
   'waivers:\n  - { rule: growth-followed-through, subject: plates, reason: survey, approved-by: head of imagery, from: 2026-01-01, until: 2026-12-01 }\n',
 ];
 
+/** Waivers without a ceiling for what branches do over and over, on many days and on few, in these words and in others. */
+const open = (until: string, reason: string): string =>
+  `waivers:\n${[
+    ['growth-step', 'plates-1'],
+    ['no-shrink', 'plates-1'],
+    ['no-shrink', 'master-plates'],
+    ['detached-volume-owned', 'master-plates'],
+    ['limit', 'scope'],
+    ['each', 'imagery'],
+  ]
+    .map(
+      ([rule, subject]) =>
+        `  - { rule: ${rule}, subject: ${subject}, reason: ${reason}, approved-by: head of imagery, from: 2026-01-01, until: ${until} }\n`,
+    )
+    .join('')}`;
+
+const openWaivers = [
+  open('2026-12-01', 'survey'),
+  open('2026-12-01', 'autumn survey'),
+  open('2026-02-20', 'survey'),
+];
+
 const prices = (bulk: string, from = '2026-01-01', more = ''): string =>
   `from: ${from}\ncurrency: EUR\ntiers:\n  bulk: { rate: "${bulk}", per: GiB-month }\n  steady: { rate: "0.10", per: GiB-month }\n${more}server-types:\n  small: { running: "0.031", stopped: "0.004" }\n`;
 
@@ -109,7 +133,8 @@ const choices: Readonly<Record<string, readonly Edits[string][]>> = {
   'storage/linked.yaml': [{ link: 'imagery.yaml' }, null, null, null],
   'estates/now/imagery.yaml': [...estates.slice(0, 4), null],
   'policies/storage.yaml': [...packs, null],
-  'waivers/2026.yaml': [...waivers, null],
+  'waivers/2026.yaml': [...waivers, ...openWaivers, null],
+  'waivers/more.yaml': [...openWaivers, 'waivers: [broken\n', null],
   'prices/2026.yaml': [
     prices('0.045'),
     prices('0.045', '2026-01-01', '  dear: { rate: "1", per: GiB-month }\n'),
@@ -140,7 +165,8 @@ const paths: readonly (readonly [string, number, number])[] = [
   ['storage/imagery.yaml', 10, 24],
   ['storage/sub/soundings.yaml', 4, 1],
   ['policies/storage.yaml', 4, 5],
-  ['waivers/2026.yaml', 3, 2],
+  ['waivers/2026.yaml', 3, 5],
+  ['waivers/more.yaml', 3, 3],
   ['prices/later.yaml', 1, 1],
   ['ullage.yaml', 1, 2],
   ['readings/2026.csv', 2, 3],
@@ -199,6 +225,15 @@ const brokenAndMended: readonly Step[] = [
   { edits: { 'ullage.yaml': 'currency: EUR\n' }, merges: [], date: '2026-01-12T12:00:00Z' },
 ];
 
+/** Another: a waiver's first use, the same again in the waiver's last week and more, and more than that. */
+const grownAgain: readonly Step[] = [
+  first,
+  { 'waivers/more.yaml': openWaivers[0] ?? '' },
+  ...[60, 1000, 40, 80].map((plates) => ({
+    'storage/imagery.yaml': imagery({ plates, master: masters[0] ?? '', team: 'imagery' }),
+  })),
+].map((edits, index) => ({ edits, merges: [], date: `2026-01-1${index}T12:00:00Z` }));
+
 /** What the gate says of a whole judgement, as the record of a commit has it. */
 function fromJudged(judged: Judged): ChangeJudged {
   const { verdict, reasons, policyFrom, unreadMain, findings, waivers, on, cost, policyChanges, proposed } =
@@ -227,6 +262,8 @@ function fromJudged(judged: Judged): ChangeJudged {
   };
 }
 
+let asked = 0;
+
 /** The record of a pair of revisions that are read whole and judged by themselves. */
 async function alone(repository: GitRepository, commit: Commit, touched: AuditRecord['touched']) {
   const [parent] = commit.parents;
@@ -239,8 +276,17 @@ async function alone(repository: GitRepository, commit: Commit, touched: AuditRe
         });
   const head = repository.tree(commit.tree, { revision: commit.id, name: commit.id.slice(0, 12) });
   const on = dayOfCommit(commit);
-  const judgement = await judgePair(await readPair(base, head), { on }, () =>
-    firstParentAncestors(repository, parent ?? commit.id),
+  const judgement = await judgePair(
+    await readPair(base, head),
+    { on },
+    {
+      ancestors: () => firstParentAncestors(repository, parent ?? commit.id),
+      approvals: async (waivers) => {
+        asked++;
+        const found = await approvalsUpTo(repository, { base: parent ?? '', waivers });
+        return ok(valueIn(found).own ?? new Map());
+      },
+    },
   );
   const outcome =
     judgement.verdict === 'not judged'
@@ -278,6 +324,7 @@ it('carried on from commit to commit says what reading and judging each pair who
 }, async () => {
   let judged = 0;
   let broken = 0;
+  asked = 0;
   let mended = 0;
   await fc.assert(
     fc.asyncProperty(history, async (steps) => {
@@ -327,7 +374,7 @@ it('carried on from commit to commit says what reading and judging each pair who
     }),
     {
       numRuns: Number(process.env.RUNS ?? 25),
-      examples: [[brokenAndMended]],
+      examples: [[brokenAndMended], [grownAgain]],
     },
   );
   // Some of those that are judged come after a commit that does not read.
@@ -335,4 +382,5 @@ it('carried on from commit to commit says what reading and judging each pair who
   // The histories are worth something only where most of them can be judged, and not all.
   expect(judged).toBeGreaterThan(broken / 2);
   expect(broken).toBeGreaterThan(0);
+  expect(asked).toBeGreaterThan(0);
 });

@@ -99,7 +99,7 @@ describe('a judgement as JUnit XML', () => {
       children.filter(({ tag }) => tag === 'skipped'),
     );
     expect(waived?.attributes.message).toBe(
-      'waived until 2026-12-01, approved by head of imagery: one-off import of the spring survey',
+      'waived until 2026-12-01, approved by head of imagery: one-off import of the spring survey. The waiver has no ceiling: it covers what this branch does, and no more than that afterwards.',
     );
   });
 

@@ -289,6 +289,14 @@ export interface AuditFinding {
    * The waiver that covers it.
    */
   waiver: AuditWaiver | null;
+  /**
+   * A waiver that is for it and covers less; null where there is none, or another covers it.
+   */
+  outgrown: AuditWaiver | null;
+  /**
+   * What either was held to, where it has no ceiling and the finding would fail without it; null otherwise.
+   */
+  held: AuditHeld | null;
 }
 /**
  * What it is about.
@@ -322,9 +330,21 @@ export interface AuditWaiver {
    */
   rule: string;
   /**
+   * The one entry that is meant; null where any of the rule is.
+   */
+  name: string | null;
+  /**
    * The subject it is for.
    */
   subject: string;
+  /**
+   * The kind of that subject; null where any of the name is meant.
+   */
+  kind: string | null;
+  /**
+   * The most that it covers, as it is written; null where it has no ceiling, and `held` in the finding says what it was held to.
+   */
+  upTo: string | null;
   /**
    * Why.
    */
@@ -343,6 +363,62 @@ export interface AuditWaiver {
    * Its line.
    */
   line: number;
+}
+/**
+ * What a waiver without a ceiling was held to: what it has covered on main before.
+ */
+export interface AuditHeld {
+  /**
+   * `nothing yet`: it had covered nothing, and covers this; `as much` as this or more; `less` than this; `something else`; `unknown` where history does not tell. Only the first two cover it.
+   */
+  kind: 'nothing yet' | 'as much' | 'less' | 'something else' | 'unknown';
+  /**
+   * What it had covered; null where that is nothing.
+   */
+  covered: AuditCovered | null;
+}
+/**
+ * What a waiver without a ceiling first covered.
+ */
+export interface AuditCovered {
+  /**
+   * The name of the entry.
+   */
+  entry: string;
+  level: AuditLevel;
+  subject: AuditSubject;
+  /**
+   * As in a finding.
+   */
+  facet: string | null;
+  /**
+   * What was wrong.
+   */
+  message: string;
+  /**
+   * What it came to in bytes, where the rule measures a size; null otherwise.
+   */
+  size: string | null;
+  /**
+   * What it came to in money a month, exact, where the rule measures an amount; null otherwise.
+   */
+  amount: string | null;
+  /**
+   * What it came to as a number, where the rule measures one; null otherwise.
+   */
+  number: string | null;
+  /**
+   * The currency of the amount (ISO 4217).
+   */
+  currency: string;
+  /**
+   * The commit of main where it was first seen.
+   */
+  commit: string;
+  /**
+   * The day of that (RFC 3339 full-date).
+   */
+  on: string;
 }
 /**
  * How many findings are open after the commit, waived ones included.
@@ -427,9 +503,9 @@ export interface AuditNamed {
  */
 export interface AuditWaiverUse {
   /**
-   * `used`: it waived a finding; `expired`: its date was over, and there still was a finding that it was for.
+   * `used`: it waived a finding; `outgrown`: a finding that it was for was beyond what it covers; `expired`: its date was over, and there still was a finding that it was for.
    */
-  state: 'used' | 'expired';
+  state: 'used' | 'outgrown' | 'expired';
   waiver: AuditWaiver;
   /**
    * How many findings.

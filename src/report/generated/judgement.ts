@@ -37,6 +37,10 @@ export type ExactMoney = string;
  */
 export type ReportLevel = 'error' | 'warning' | 'note';
 /**
+ * Its level.
+ */
+export type ReportLevel1 = 'error' | 'warning' | 'note';
+/**
  * What a change is of, told apart by `kind`.
  */
 export type ThingReport =
@@ -48,7 +52,7 @@ export type Verdict1 = 'pass' | 'fail' | 'not judged';
 /**
  * Its level.
  */
-export type ReportLevel1 = 'error' | 'warning' | 'note';
+export type ReportLevel2 = 'error' | 'warning' | 'note';
 
 /**
  * What `ullage gate --format json` prints: one judgement, whole and never cut. Every key is always there. When nothing could be judged, the lists are empty, what is unknown is null, and `problems` says why.
@@ -481,6 +485,14 @@ export interface FindingReport {
    * The waiver that covers it; null where none does.
    */
   waiver: WaiverReport | null;
+  /**
+   * A waiver that is for it and covers less; null where there is none, or another covers it.
+   */
+  outgrown: WaiverReport | null;
+  /**
+   * What either was held to, where it has no ceiling and the finding would fail without it; null otherwise.
+   */
+  held: HeldReport | null;
 }
 /**
  * What it is about.
@@ -590,6 +602,85 @@ export interface PlaceReport2 {
   column: number;
 }
 /**
+ * What a waiver without a ceiling was held to: what it has covered on main before.
+ */
+export interface HeldReport {
+  /**
+   * `nothing yet`: it had covered nothing, and covers this; `as much` as this or more; `less` than this; `something else`; `unknown` where history does not tell. Only the first two cover it.
+   */
+  kind: 'nothing yet' | 'as much' | 'less' | 'something else' | 'unknown';
+  /**
+   * What it had covered; null where that is nothing.
+   */
+  covered: CoveredReport | null;
+}
+/**
+ * What a waiver without a ceiling first covered.
+ */
+export interface CoveredReport {
+  /**
+   * The name of the entry.
+   */
+  entry: string;
+  level: ReportLevel1;
+  subject: SubjectReport2;
+  /**
+   * As in a finding.
+   */
+  facet: string | null;
+  /**
+   * What was wrong.
+   */
+  message: string;
+  /**
+   * What it came to in bytes, where the rule measures a size; null otherwise.
+   */
+  size: string | null;
+  /**
+   * What it came to in money a month, exact, where the rule measures an amount; null otherwise.
+   */
+  amount: string | null;
+  /**
+   * What it came to as a number, where the rule measures one; null otherwise.
+   */
+  number: string | null;
+  /**
+   * The currency of the amount (ISO 4217).
+   */
+  currency: string;
+  /**
+   * The commit of main where it was first seen.
+   */
+  commit: string;
+  /**
+   * The day of that (RFC 3339 full-date).
+   */
+  on: string;
+}
+/**
+ * What it was about.
+ */
+export interface SubjectReport2 {
+  /**
+   * The kind of thing.
+   */
+  kind:
+    | 'estate'
+    | 'site'
+    | 'team'
+    | 'label'
+    | 'scope'
+    | 'server'
+    | 'volume'
+    | 'volume-group'
+    | 'file-system'
+    | 'branch';
+  /**
+   * Its name.
+   */
+  name: string;
+}
+/**
  * One difference between the two estates.
  */
 export interface ChangeReport {
@@ -597,7 +688,7 @@ export interface ChangeReport {
    * The kind of change, such as `volume-grown`.
    */
   kind: string;
-  subject: SubjectReport2;
+  subject: SubjectReport3;
   place: PlaceReport3;
   /**
    * The change in one sentence.
@@ -619,7 +710,7 @@ export interface ChangeReport {
 /**
  * What changes.
  */
-export interface SubjectReport2 {
+export interface SubjectReport3 {
   /**
    * The kind of thing.
    */
@@ -850,7 +941,7 @@ export interface StepReport {
    * The server that it is about, or in whose guest it is done; null where there is none.
    */
   server: string | null;
-  subject: SubjectReport3;
+  subject: SubjectReport4;
   /**
    * What to do.
    */
@@ -883,7 +974,7 @@ export interface StepReport {
 /**
  * What it is done to.
  */
-export interface SubjectReport3 {
+export interface SubjectReport4 {
   /**
    * The kind of thing.
    */
@@ -924,7 +1015,7 @@ export interface HeadroomReport {
    * The layer.
    */
   layer: 'quota' | 'attachment-slots' | 'volume-group' | 'file-system';
-  subject: SubjectReport4;
+  subject: SubjectReport5;
   /**
    * What is counted.
    */
@@ -941,7 +1032,7 @@ export interface HeadroomReport {
 /**
  * What has the headroom.
  */
-export interface SubjectReport4 {
+export interface SubjectReport5 {
   /**
    * The kind of thing.
    */
@@ -1144,7 +1235,7 @@ export interface RuleInForceReport {
    * Its rule.
    */
   rule: string;
-  level: ReportLevel1;
+  level: ReportLevel2;
   /**
    * The shipped pack it comes from; null for the repository's own.
    */

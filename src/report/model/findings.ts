@@ -1,11 +1,11 @@
 /** Findings, those that fail first. */
 
-import { visible } from '../../base/visible.ts';
 import { cautions, counted } from '../../base/wording.ts';
 import type { Finding } from '../../policy/judgement.ts';
 import type { Waiver } from '../../policy/policy.ts';
 import type { Level } from '../../rules/rule.ts';
 import { advice, at, atRevision, entries, line } from './blocks.ts';
+import { leaveWords, outgrownWords } from './coverage.ts';
 import type { Entry, Section, Tone } from './model.ts';
 
 const groups = ['fails', 'warns', 'on main', 'waived', 'fixed'] as const;
@@ -70,6 +70,7 @@ const isOpen = (group: FindingGroup): boolean =>
 function findingEntry(finding: Finding, group: FindingGroup): Entry {
   const { level, message, place, baselineState, waiver } = finding;
   const open = isOpen(group);
+  const leave = leaveWords(finding);
   return {
     tag: { word: level, tone: open ? tones[level] : 'plain' },
     text: `${ruleOf(finding)}: ${message}`,
@@ -81,7 +82,10 @@ function findingEntry(finding: Finding, group: FindingGroup): Entry {
       ...(waiver === undefined
         ? []
         : [line('waiver', waiverWords(waiver)), at(waiver.place, '', 'waived at')]),
-      ...(finding.outgrown === undefined ? [] : [line('waiver', outgrownWords(finding.outgrown))]),
+      ...(leave === undefined ? [] : [line('ceiling', leave)]),
+      ...(finding.outgrown === undefined
+        ? []
+        : [line('waiver', outgrownWords(finding.outgrown, finding.held))]),
       ...(open ? [advice('advice', adviceOf(finding))] : []),
     ],
   };
@@ -89,9 +93,6 @@ function findingEntry(finding: Finding, group: FindingGroup): Entry {
 
 const waiverWords = ({ reason, approvedBy, until, upTo }: Waiver): string =>
   `${reason}; approved by ${approvedBy}, until ${until}${upTo === undefined ? '' : `, up to ${upTo.written}`}.`;
-
-const outgrownWords = ({ upTo, place }: Waiver): string =>
-  `The waiver at ${visible(place.file)}:${place.line} ${upTo === undefined ? 'covers less' : `covers no more than ${upTo.written}`}.`;
 
 /** The advice without the cautions, which are said once for all. */
 export const adviceOf = ({ advice: whole }: Finding): string =>

@@ -60,7 +60,10 @@ function waiverState({
     case 'outgrown':
       return {
         word: 'outgrown',
-        text: `covers ${waiver.upTo === undefined ? 'less' : `up to ${waiver.upTo.written}`} and is outgrown; remain within it, or have a higher ceiling approved`,
+        text:
+          waiver.upTo === undefined
+            ? 'has no ceiling and is outgrown; remain within what it first covered, or have a ceiling (up-to) approved'
+            : `covers up to ${waiver.upTo.written} and is outgrown; remain within it, or have a higher ceiling approved`,
       };
     case 'unused':
       return {
