@@ -223,7 +223,7 @@ export const beforeItCame = ([first, ...more]: readonly Waiver[]): Problem => ({
 const endsBefore = 'before it came to main, so that what it was approved for is not known';
 
 /** Whether more history would tell what a waiver covers. */
-export const lacksHistory = ({ message }: Problem): boolean => message.includes(endsBefore);
+export const lacksHistory = ({ message }: Pick<Problem, 'message'>): boolean => message.includes(endsBefore);
 
 /** What is said where history holds the day on which a waiver came, and does not tell what it has covered. */
 export const untold = (waiver: Waiver): Problem => ({

@@ -68,3 +68,28 @@ it('a main that does not read is gone back on, as far as the remote has history'
   const before = pull.origin.git('rev-parse', 'main~1').slice(0, 12);
   expect(ran.summary).toContain(before);
 });
+
+it('what a waiver without a ceiling covers is fetched, as far back as it came', async () => {
+  const waived = {
+    ...office,
+    'policies/storage.yaml': 'rules:\n  - { rule: growth-step, by: 1 GiB }\n',
+    'waivers/a.yaml':
+      'waivers:\n  - { rule: growth-step, subject: plates-1, reason: survey, approved-by: head of imagery, from: 2020-01-01, until: 2099-12-31 }\n',
+  };
+  for (const [size, code, verdict] of [
+    ['58 GiB', 0, 'pass'],
+    ['59 GiB', 1, 'fail'],
+  ] as const) {
+    // The waiver comes with main's second commit, and its first use with the third; the checkout has neither.
+    const pull = hosted(plates(size), waived, plates('54 GiB'), { 'README.md': 'words\n' });
+    const checkout = checkedOut(pull.origin, pull.merge);
+    const ran = await runStep({
+      action,
+      workspace: checkout.dir,
+      event: 'pull_request',
+      payload: pullRequestPayload(pull),
+      sha: pull.merge,
+    });
+    expect([size, ran.code, ran.outputs.verdict]).toEqual([size, code, verdict]);
+  }
+});

@@ -214,14 +214,18 @@ export interface Hosted {
 
 export const pullRequestNumber = 2;
 
-export function hosted(files: Files, main: Files = office): Hosted {
-  const origin = copyOf(['a pull request', main, files], () => {
+export function hosted(files: Files, main: Files = office, ...since: readonly Files[]): Hosted {
+  const origin = copyOf(['a pull request', main, since, files], () => {
     const told = makeRepository({
       files: { 'README.md': 'The storage of Gannet Point.\n' },
       message: 'the repository',
     });
     told.write(main);
-    const base = told.commit('the estate');
+    let base = told.commit('the estate');
+    for (const each of since) {
+      told.write(each);
+      base = told.commit('main goes on');
+    }
     told.branch('proposal');
     told.write(files);
     mergedBy(told, base, told.commit('the proposal'));

@@ -69,6 +69,35 @@ describe('one gate', () => {
     expect(lines.length, lines.join('\n')).toBeLessThanOrEqual(5);
   });
 
+  it('that hangs on what a waiver without a ceiling has covered starts it twice more', async () => {
+    const repo = makeRepository({
+      files: {
+        ...estate('40 GiB'),
+        'policies/storage.yaml': 'rules:\n  - { rule: growth-step, by: 1 GiB }\n',
+      },
+    });
+    repo.write({
+      'waivers/a.yaml':
+        'waivers:\n  - { rule: growth-step, subject: plates-1, reason: survey, approved-by: head of imagery, from: 2026-01-01, until: 2026-12-31 }\n',
+    });
+    repo.commit('waived');
+    for (const size of [45, 50, 55]) {
+      repo.write({ 'storage/a.yaml': estate(`${size} GiB`)['storage/a.yaml'] });
+      repo.commit(`${size} GiB`);
+    }
+    repo.branch('grow');
+    repo.write({ 'storage/a.yaml': estate('60 GiB')['storage/a.yaml'] });
+    repo.commit('grow');
+    const calls = join(mkdtempSync(join(outside, 'calls-')), 'calls');
+    process.env.PATH = `${gitThat(`echo "$*" >> '${calls}'`)}:${machinePath}`;
+    const { code, out, err } = await ullage(
+      ...['gate', '--repo', repo.dir, '--now', '2026-11-20', '--base', 'main', '--head', 'grow'],
+    );
+    expect([code, code === 0 ? '' : out + err]).toEqual([0, '']);
+    const lines = readFileSync(calls, 'utf8').trim().split('\n');
+    expect(lines.length, lines.join('\n')).toBeLessThanOrEqual(7);
+  });
+
   it('by a git that is too old says so, whichever call finds it out', async () => {
     const repo = grown({ mainGoesOn: true });
     // Git 2.37 knows no `cat-file -z`: "Operating modes like "--batch" of "git cat-file" command learned to take

@@ -5,7 +5,7 @@
  */
 export type Name = string;
 /**
- * The name of the one entry that is meant, where several entries of the rule apply.
+ * The name of the one entry that is meant, where several entries of the rule apply; left out, any of them is.
  */
 export type Name1 = string;
 /**
@@ -30,7 +30,7 @@ export type Date = string;
 export type Date1 = string;
 
 /**
- * Waivers: exceptions to one rule for one subject, each with a reason, an approver and dates.
+ * Waivers: exceptions to one rule for one subject, each with a reason, an approver, dates and, better, a ceiling.
  */
 export interface WaiversFile {
   /**
@@ -60,7 +60,7 @@ export interface WaiverDeclaration {
     | 'file-system'
     | 'branch';
   /**
-   * The most that the waiver covers, in the rule's own measure: a size such as 500 GiB, a monthly amount in quotes such as "150.00", or a number. Exactly this much is covered. `ullage rules NAME` says what the rule measures.
+   * The most that the waiver covers, in the rule's own measure: a size such as 500 GiB, a monthly amount in quotes such as "150.00", or a number. Exactly this much is covered. `ullage rules NAME` says what the rule measures. Left out, the waiver covers what main had of it when it came, or what the first change that it let through brought, and no more.
    */
   'up-to'?: string | number;
   reason: Sentence1;
