@@ -142,6 +142,29 @@ describe('the question', () => {
     expect(question).toEqual({ first: false, servers: [], volumes: ['new-0'], spent: [storage] });
   });
 
+  it('is told in every form', async () => {
+    const repository = makeRepository({ files: gannetPoint });
+    repository.branch('adopt');
+    repository.write({ [storage]: office });
+    repository.commit('Declare the office');
+    const asked = ['--repo', repository.dir, '--base', 'main', '--now', today, '--format'];
+    const sarif = JSON.parse((await ullage('gate', ...asked, 'sarif')).out);
+    const [invocation] = sarif.runs[0].invocations;
+    const [{ descriptor, level, message }] = invocation.toolExecutionNotifications;
+    expect([invocation.executionSuccessful, descriptor, level]).toEqual([
+      true,
+      { id: 'new-or-existing', index: 2 },
+      'warning',
+    ]);
+    expect(sarif.runs[0].tool.driver.notifications[2].id).toBe('new-or-existing');
+    for (const text of [
+      message.text,
+      (await ullage('gate', ...asked, 'junit')).out,
+      (await ullage('gate', ...asked, 'markdown')).out,
+    ])
+      expect(text.replace(/\s+/g, ' ')).toContain('new, or there already: 5 servers and 12 volumes?');
+  });
+
   it('alters no verdict', async () => {
     const { verdict, findings } = await judged({}, added(6), { failOn: 'warning' });
     expect([verdict, findings.some(({ message }) => /new, or/.test(message))]).toEqual(['fail', false]);
