@@ -20,7 +20,7 @@ import {
   type VolumeGroup,
 } from '../estate/estate.ts';
 import type { Change } from './change.ts';
-import type { DifferingPart } from './pairs.ts';
+import { type DifferingPart, isMove } from './pairs.ts';
 import { baseName, type Renames } from './renames.ts';
 
 type Named = Server | Volume | VolumeGroup;
@@ -83,6 +83,9 @@ export class Adoption {
     const before = this.#base.servers.get(baseName(this.#renames.servers, server.name));
     // A server that main starts from another volume does not start from this one yet.
     if (attachment.boot && before?.boot !== undefined) return false;
+    // Neither is a volume attached yet where it is only now made anew.
+    const held = this.#base.volumes.get(baseName(this.#renames.volumes, volume.name));
+    if (held !== undefined && isMove(held, volume)) return false;
     return (
       attachment.existing ??
       (this.adopts(volume) || (attachment.boot && this.adopts(server)) || this.#comesWith(attachment))

@@ -1,8 +1,12 @@
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { adoptedIn } from '../../src/change/adoption.ts';
 import { compareEstates } from '../../src/change/compare.ts';
+import { lossesOf } from '../../src/change/kinds.ts';
 import { runbookOf } from '../../src/runbook/runbook.ts';
 import type { Step } from '../../src/runbook/step.ts';
-import { estateOf } from '../estate/builder.ts';
+import { assembled, estateOf, type Files } from '../estate/builder.ts';
+import { change, filesOf, model } from '../estate/random.ts';
 
 function runbook(before: string, after: string): readonly Step[] {
   const [base, head] = [estateOf(before), estateOf(after)];
@@ -83,5 +87,102 @@ volume-groups:
       'provider: Check that volume p1 is there as declared: id vol-7, 40 GiB, tier bulk, attached to scanner.',
       'guest: Check that this is there as declared: volume group plates on p1 (10239 extents of 4 MiB, ≈40 GiB in all), with /plates (xfs, 30 GiB).',
     ]);
+  });
+});
+
+const sections = ['servers', 'volumes', 'volume-groups'] as const;
+
+/** The files with some of their things marked, each true or false. */
+const marked = (files: Files, marks: ReadonlyMap<string, boolean>): Files =>
+  Object.fromEntries(
+    Object.entries(files).map(([path, text]) => {
+      const file: Record<string, Record<string, object>> = JSON.parse(text);
+      const withMarks = (things: Record<string, object>): Record<string, object> =>
+        Object.fromEntries(
+          Object.entries(things).map(([name, thing]) => {
+            const existing = marks.get(name);
+            return [name, existing === undefined ? thing : { ...thing, existing }];
+          }),
+        );
+      const things = sections.map((section) => [section, withMarks(file[section] ?? {})]);
+      return [path, JSON.stringify({ ...file, ...Object.fromEntries(things) })];
+    }),
+  );
+
+const names = ['s0', 's1', 's2', 'v0', 'v1', 'v2', 'v3', 'v4', 'v5', 'g0', 'g1'];
+const marks = fc
+  .array(fc.constantFrom(true, true, undefined, false), { minLength: names.length, maxLength: names.length })
+  .map(
+    (chosen) => new Map(names.flatMap((name, at) => (chosen[at] === undefined ? [] : [[name, chosen[at]]]))),
+  );
+
+describe('whatever of a branch is marked, on whatever main has', () => {
+  it('no step makes what is only declared, and each change of what is there is carried out by one look', () => {
+    let adoptions = 0;
+    fc.assert(
+      fc.property(fc.oneof(change, fc.tuple(model, model)), marks, ([before, after], these) => {
+        const [base, head] = [assembled(filesOf(before)), assembled(marked(filesOf(after), these))];
+        fc.pre(base.ok && head.ok);
+        const comparison = compareEstates(base.value, head.value);
+        fc.pre(comparison.contradictions.length === 0);
+        const { changes } = comparison;
+        const steps = runbookOf(comparison, base.value, head.value);
+        const adopted = adoptedIn(changes);
+        adoptions += adopted.servers.size + adopted.volumes.size;
+        const made = {
+          'create-server': adopted.servers,
+          'create-volume': adopted.volumes,
+          'make-group': adopted.groups,
+          'make-group-over': adopted.groups,
+          'make-file-system': adopted.fileSystems,
+          'make-file-system-over': adopted.fileSystems,
+          'make-anew': adopted.fileSystems,
+          'make-logical-volume': adopted.fileSystems,
+        };
+        for (const { procedure, subject, server, does } of steps) {
+          const never = Object.entries(made).find(([name]) => name === procedure)?.[1];
+          expect([does, never?.has(subject.name) ?? false]).toEqual([does, false]);
+          if (procedure === 'attach' || procedure === 'attach-boot')
+            expect([does, adopted.attached.has(`${subject.name} ${server}`)]).toEqual([does, false]);
+        }
+        changes.forEach(({ kind }, index) => {
+          if (!kind.endsWith('-adopted')) return;
+          const by = steps.filter(({ carriesOut }) => carriesOut.includes(index));
+          expect([kind, by.map(({ procedure }) => procedure)]).toEqual([
+            kind,
+            [expect.toBeOneOf(['check-server-there', 'check-volume-there', 'check-layers'])],
+          ]);
+        });
+      }),
+      { numRuns: 200 },
+    );
+    expect(adoptions).toBeGreaterThan(30);
+  });
+
+  it('no marking hides a loss of what main has: each is lost by what is left as well', () => {
+    fc.assert(
+      fc.property(change, marks, ([before, after], these) => {
+        const [base, plain] = [assembled(filesOf(before)), assembled(filesOf(after))];
+        const head = assembled(marked(filesOf(after), these));
+        fc.pre(base.ok && plain.ok && head.ok);
+        const lost = (of: typeof head): readonly string[] =>
+          of.ok
+            ? lossesOf(compareEstates(base.value, of.value).changes).flatMap((each) =>
+                // A group, or a file system, on bare volumes is believed to be there; what main has on them is not lost by it.
+                each.kind === 'group-created' ||
+                each.kind === 'file-system-created' ||
+                each.kind === 'member-joined'
+                  ? each.wipes.flatMap(({ name }) =>
+                      base.value.volumes.get(name)?.fileSystem !== undefined || base.value.groupOf.has(name)
+                        ? [`over ${name}`]
+                        : [],
+                    )
+                  : [`${each.kind} ${each.subject.name}`],
+              )
+            : [];
+        expect(lost(head)).toEqual(expect.arrayContaining([...lost(plain)]));
+      }),
+      { numRuns: 200 },
+    );
   });
 });
