@@ -320,6 +320,8 @@ describe('the audit', () => {
 });
 
 it('no sequence of merges lets it cover more than it first did', { timeout: 120_000 }, async () => {
+  let covered = 0;
+  let refused = 0;
   const move = fc.oneof(
     { weight: 6, arbitrary: fc.integer({ min: 1, max: 60 }).map((by) => ({ by })) },
     { weight: 2, arbitrary: fc.constant({ by: -5 }) },
@@ -349,13 +351,13 @@ it('no sequence of merges lets it cover more than it first did', { timeout: 120_
       try {
         const records = await audited(repository);
         let first: number | undefined;
-        let covered = 0;
         for (const record of records) {
           const finding = record.findings.find(({ rule }) => rule === 'growth-step');
           const renewed = record.policyChanges.some(
             ({ of, direction }) => of === 'waiver' && direction === 'looser',
           );
           if (renewed) first = undefined;
+          if (finding?.held?.kind === 'less') refused++;
           if (finding?.waiver === null || finding === undefined) continue;
           const by = Number(/by (\d+) GiB/.exec(finding.message)?.[1]);
           expect(Number.isNaN(by), finding.message).toBe(false);
@@ -363,11 +365,12 @@ it('no sequence of merges lets it cover more than it first did', { timeout: 120_
           expect(by).toBeLessThanOrEqual(first);
           covered++;
         }
-        expect(covered).toBeGreaterThanOrEqual(0);
       } finally {
         repository.cleanup();
       }
     }),
     { numRuns: 40 },
   );
+  // It is worth something only where some are covered, and some are more than that.
+  expect(Math.min(covered, refused)).toBeGreaterThan(10);
 });
