@@ -15,8 +15,10 @@ import { listed, serverSubject, sorted, volumeSubject } from './words.ts';
 /** One look at the provider for a server and all that is attached to it. */
 export function serverThere(draft: Draft, name: string): string {
   const { sides } = draft;
+  const key = `there server ${name}`;
+  if (draft.has(key)) return key;
   const server = sides.head.servers.get(name);
-  return draft.want(`there server ${name}`, 'check-server-there', serverSubject(name), {
+  return draft.want(key, 'check-server-there', serverSubject(name), {
     server: name,
     words: { declared: server === undefined ? '' : serverWords(sides, server) },
     turn: 'check',
@@ -54,19 +56,16 @@ export function attachmentThere(draft: Draft, { volume, server }: ChangeOf<'atta
 export function layersThere(draft: Draft, on: Carrier): string {
   const { sides } = draft;
   const server = sides.homeOf(on);
+  const key = server === undefined ? `there on ${on.kind} ${on.name}` : `there in ${server}`;
+  if (draft.has(key)) return key;
   const carriers = server === undefined ? [on] : carriersAt(sides, server);
-  return draft.want(
-    server === undefined ? `there on ${on.kind} ${on.name}` : `there in ${server}`,
-    'check-layers',
-    server === undefined ? on : serverSubject(server),
-    {
-      server,
-      // What this branch brings to the server is looked at once it is there.
-      after: carriers.flatMap((each) => ready(each, server)),
-      words: { on: on.name, declared: carriers.flatMap((each) => layerWords(sides, each) ?? []).join('; ') },
-      turn: 'check',
-    },
-  );
+  return draft.want(key, 'check-layers', server === undefined ? on : serverSubject(server), {
+    server,
+    // What this branch brings to the server is looked at once it is there.
+    after: carriers.flatMap((each) => ready(each, server)),
+    words: { on: on.name, declared: carriers.flatMap((each) => layerWords(sides, each) ?? []).join('; ') },
+    turn: 'check',
+  });
 }
 
 /** What a server holds, with a home in its guest. */

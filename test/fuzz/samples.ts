@@ -42,19 +42,19 @@ labels: { purpose: scans, kept: 'yes' }
 servers:
   plate-scanner: { power: running, boot: plate-scanner-root, guest: linux-lvm, type: small, iops: 300, attachment-slots: 16, labels: { room: "2" } }
   plate-archive: { id: "4711", power: stopped, team: ledger, site: north-quay }
-  old-scanner: { power: stopped, formerly: first-scanner }
+  old-scanner: { existing: true, power: stopped, formerly: first-scanner }
 volumes:
   plate-scanner-root: { size: 50 GiB, tier: steady }
   plates-1: { size: 40 GiB, tier: bulk, protected: true, id: 6f1c2b0e-9d1a-4f0e-8a55-2f6f0c1d7e11 }
   plates-2: { size: 40 GiB, tier: bulk, labels: { purpose: plates } }
-  plates-3: { size: 40 GiB, tier: bulk }
+  plates-3: { size: 40 GiB, tier: bulk, existing: true }
   master-plates: { size: 100 GiB, tier: brisk, shareable: true, owner: head of imagery, reason: travels between servers, retain-until: 2027-03-31 }
   logs: { size: 20 GiB, tier: bulk, team: ledger, site: north-quay, formerly: old-logs, file-system: { mount: /var/log, type: ext4, size: 15 GiB, existing: true } }
 attachments:
   - { volume: plates-1, server: plate-scanner }
   - { volume: plates-2, server: plate-scanner }
   - { volume: plates-3, server: plate-scanner }
-  - { volume: logs, server: plate-scanner }
+  - { volume: logs, server: plate-scanner, existing: true }
 volume-groups:
   plates:
     extent: 64 MiB
