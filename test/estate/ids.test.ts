@@ -1,6 +1,8 @@
 import fc from 'fast-check';
-import { describe, expect, it } from 'vitest';
+import { afterAll, describe, expect, it } from 'vitest';
 import { assemble } from '../../src/estate/assemble.ts';
+import { ullage } from '../cli/run.ts';
+import { makeRepository, removeRepositories } from '../repository.ts';
 import {
   assembled,
   estateOf,
@@ -13,6 +15,7 @@ import {
   partOf,
   problemsOf,
   settingsOf,
+  today,
   underRule,
 } from './builder.ts';
 
@@ -165,5 +168,48 @@ describe('an identifier that main gives to another', () => {
     const renamed = main.replace('plates-1: { ', 'plates-9: { formerly: plates-1, ');
     const { changes } = await judged({ [a]: main, ...pack('rule: no-shrink') }, { [a]: renamed });
     expect(changes.map(({ kind }) => kind)).toEqual(['volume-renamed']);
+  });
+});
+
+describe('on a branch of a real repository', () => {
+  afterAll(removeRepositories);
+  const plates = (name: string, id: string): Record<string, string> => ({
+    [a]: `volumes:\n  ${name}: { size: 40 GiB, tier: bulk${id === '' ? '' : `, id: ${id}`} }\n`,
+  });
+  const gate = async (main: Record<string, string>, branch: Record<string, string>) => {
+    const repository = makeRepository({ files: { ...gannetPoint, ...main } });
+    repository.branch('identify');
+    repository.write(branch);
+    repository.commit('the ids');
+    return ullage('gate', '--repo', repository.dir, '--base', 'main', '--now', today);
+  };
+
+  it('ids that are told for the first time, or taken out, change nothing', async () => {
+    for (const [before, after] of [
+      ['', 'vol-1'],
+      ['vol-1', ''],
+    ] as const) {
+      const { code, out } = await gate(plates('plates-1', before), plates('plates-1', after));
+      expect([code, out.split('\n')[0]]).toEqual([0, 'pass: nothing changes']);
+    }
+  });
+
+  it('another id fails it, one given twice stops it at its place, and one of main under a new name, too', async () => {
+    const main = plates('plates-1', 'vol-1');
+    const swapped = await gate(main, plates('plates-1', 'vol-2'));
+    expect([swapped.code, swapped.out.split('\n')[0]]).toEqual([
+      1,
+      expect.stringContaining('fail: deletion-prepared: volume plates-1 would be another one'),
+    ]);
+    const twice = await gate(main, { [b]: named('plates-2', 'vol-1') });
+    expect([twice.code, twice.out + twice.err]).toEqual([
+      2,
+      expect.stringContaining('have the same id, vol-1'),
+    ]);
+    const renamed = await gate(main, plates('plates-9', 'vol-1'));
+    expect([renamed.code, renamed.out + renamed.err]).toEqual([
+      2,
+      expect.stringContaining('write formerly: plates-1'),
+    ]);
   });
 });
