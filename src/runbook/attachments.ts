@@ -5,7 +5,7 @@ import type { Draft } from './draft.ts';
 import { inOrder, mountKept, unmountSystem } from './mounts.ts';
 import { restart } from './power.ts';
 import type { Carrier, Sides } from './sides.ts';
-import { fetched, outOfGroup } from './waits.ts';
+import { fetched, madeRoomIn, outOfGroup } from './waits.ts';
 import { volumeSubject } from './words.ts';
 
 /**
@@ -16,11 +16,14 @@ function travelsWith(sides: Sides, volume: string, server: string): readonly str
   const before = sides.groupBefore(volume);
   if (before === undefined) return [];
   const after = sides.head.groupOf.get(volume);
-  if (sides.headName('groups', before.name) !== after?.name) return outOfGroup(sides, volume, before);
-  // What leaves the group elsewhere does so while all of it is there.
-  const left = sides.leavesAt(after.name) === server ? [] : sides.membersBefore(after.name);
+  const name = sides.headName('groups', before.name);
+  if (name !== after?.name) return sides.leavesAt(name) === server ? [] : outOfGroup(sides, volume, before);
+  if (sides.leavesAt(name) === server) return [`detached ${name}`];
+  // What leaves the group, or is made smaller in it, elsewhere, is so while all of it is there.
+  const left = sides.membersBefore(name);
   return [
     `detached ${after.name}`,
+    ...madeRoomIn(sides, { kind: 'volume-group', name }),
     ...left.filter((each) => !after.members.includes(each)).map((each) => `leave ${after.name} ${each}`),
   ];
 }
@@ -64,6 +67,11 @@ function takeIn(draft: Draft, volume: string, server: string): void {
   const group = sides.head.groupOf.get(volume);
   const system = sides.head.volumes.get(volume)?.fileSystem;
   if (system !== undefined) mountKept(draft, system, server, [`see ${volume} ${server}`]);
+  const former = sides.groupBefore(volume);
+  // A group is activated whole, with what is to leave it there.
+  const left = former === undefined ? undefined : sides.headName('groups', former.name);
+  if (left !== undefined && sides.leavesAt(left) === server)
+    draft.wait(`activate ${left} ${server}`, [`see ${volume} ${server}`]);
   if (group === undefined || sides.made.has(group.name)) return;
   // A member that only joins comes to a group that is there already.
   const isGroups = sides.headName('groups', sides.groupBefore(volume)?.name ?? '') === group.name;
@@ -112,7 +120,7 @@ export function detach(draft: Draft, volume: string, server: string): string {
       ...(name === undefined
         ? []
         : [
-            `leave ${name} ${volume}`,
+            ...([undefined, server].includes(sides.leavesAt(name)) ? [`leave ${name} ${volume}`] : []),
             `remove-group ${name}`,
             `deactivate ${name} ${server}`,
             `export ${name} ${server}`,
@@ -136,15 +144,14 @@ export function detach(draft: Draft, volume: string, server: string): string {
   return key;
 }
 
-/** Whether a server holds at least a part of a group all along. */
+/** Whether a server holds all along what stays of a group. */
 const keeps = (sides: Sides, group: string, server: string): boolean =>
   sides
     .membersBefore(group)
-    .some(
+    .every(
       (member) =>
-        sides.head.groupOf.get(member)?.name === group &&
-        sides.holdersAfter(member).includes(server) &&
-        !sides.madeAnew.has(member),
+        sides.head.groupOf.get(member)?.name !== group ||
+        (sides.holdersAfter(member).includes(server) && !sides.madeAnew.has(member)),
     );
 
 export function takeOut(draft: Draft, group: VolumeGroup, name: string, server: string): void {

@@ -183,7 +183,8 @@ export function systemShrunk(
   const { server, comes, there } = workplace(sides, on);
   const words = { mount, type, on: on.name, group: on.name, size: exactSize(size) };
   const backup = checkBackup(draft, subject, `${mount} on ${on.name}`);
-  const off = !shrink.online && server !== undefined ? unmountSystem(draft, before, server) : undefined;
+  const off =
+    !shrink.online && server !== undefined && !comes ? unmountSystem(draft, before, server) : undefined;
   const shrunk = draft.want(`shrink ${key}`, shrink.online ? 'shrink-mounted' : 'shrink-unmounted', subject, {
     server,
     comes,

@@ -40,7 +40,9 @@ export class Sides {
       changes.flatMap((change) => (change.kind === 'group-created' ? change.after.name : [])),
     );
     this.adopted = adoptedIn(changes);
-    this.stopping = new Set(changes.flatMap((change) => this.#stoppedFor(change)));
+    this.stopping = new Set(
+      changes.flatMap((change) => [...this.#stoppedFor(change), ...this.#installedFor(change)]),
+    );
     const shrunk = changes.flatMap(({ kind, subject: { name } }) =>
       kind === 'volume-shrunk' ? [[name, `smaller ${name}`] as const] : [],
     );
@@ -57,6 +59,13 @@ export class Sides {
       else others.push(change);
     }
     this.joined = joined;
+  }
+
+  /** The server that stops because what it starts from is written over. */
+  #installedFor(change: Change): readonly string[] {
+    const on = writtenBy(change);
+    const server = on === undefined ? undefined : this.bootedFrom(on);
+    return server === undefined ? [] : [server];
   }
 
   #stoppedFor(change: Change): readonly string[] {
@@ -215,6 +224,14 @@ export class Sides {
     const systems = before === undefined ? [] : systemsOn(before);
     return systems.find((each) => each.mount === mount);
   }
+}
+
+/** What a change may write anew, whatever is on it. */
+function writtenBy(change: Change): Carrier | undefined {
+  if (change.kind === 'group-created') return { kind: 'volume-group', name: change.after.name };
+  if (change.kind === 'member-joined') return { kind: 'volume', name: change.volume };
+  const makes = change.kind === 'file-system-created' || change.kind === 'file-system-remade';
+  return makes ? change.after.on : undefined;
 }
 
 function once<T>(known: Map<string, T>, key: string, make: () => T): T {

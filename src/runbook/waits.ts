@@ -1,4 +1,5 @@
 /** Keys of what has to be done first: each is no wait where nobody wants it. */
+import { extentsFor, usableExtents } from '../capacity/extents.ts';
 import type { VolumeGroup } from '../estate/estate.ts';
 import { type Carrier, type Sides, systemsOn } from './sides.ts';
 
@@ -102,6 +103,23 @@ export function staysPut(sides: Sides, carrier: Carrier): boolean {
   );
 }
 
+/** Whether the members that stay in a group can hold all that stays in it. */
+function holdsWithout(sides: Sides, name: string): boolean {
+  const before = sides.carrierBefore({ kind: 'volume-group', name });
+  const after = sides.head.groups.get(name);
+  if (before?.kind !== 'volume-group' || after === undefined) return false;
+  const staying = sides.membersBefore(name).filter((member) => after.members.includes(member));
+  const sizes = staying.flatMap(
+    (member) => sides.base.volumes.get(sides.baseName('volumes', member))?.size ?? [],
+  );
+  const extents = sizes.reduce((sum, size) => sum + usableExtents(size, before.extent), 0n);
+  const kept = before.fileSystems.filter(({ mount }) =>
+    after.fileSystems.some((each) => each.mount === mount),
+  );
+  const taken = kept.reduce((sum, { size }) => sum + extentsFor(size, before.extent), 0n);
+  return staying.length > 0 && extents >= taken;
+}
+
 /** What makes a group larger where it is: members that come to it, but for those of a trade, and members that grow. */
 export function boughtFor(sides: Sides, { name, members }: VolumeGroup): readonly string[] {
   const carrier: Carrier = { kind: 'volume-group', name };
@@ -113,7 +131,8 @@ export function boughtFor(sides: Sides, { name, members }: VolumeGroup): readonl
   };
   const joined = (sides.joined.get(name) ?? []).filter(({ volume }) => {
     const other = from(volume);
-    return other === undefined || !(sides.joined.get(other) ?? []).some((each) => from(each.volume) === name);
+    const trade = (sides.joined.get(other ?? '') ?? []).some((each) => from(each.volume) === name);
+    return !trade || !holdsWithout(sides, name);
   });
   return [
     ...joined.map(({ volume }) => `join ${name} ${volume}`),
