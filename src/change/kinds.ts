@@ -5,15 +5,7 @@
  *
  * In one file, since it is one table.
  */
-import {
-  type Declaration,
-  type FileSystem,
-  type Server,
-  type Subject,
-  subjectKey,
-  type Volume,
-  type VolumeGroup,
-} from '../estate/estate.ts';
+import type { Declaration, FileSystem, Server, Volume, VolumeGroup } from '../estate/estate.ts';
 import { fileSystemFacts } from '../estate/file-system-facts.ts';
 import { differenceOfBytes, exactSize, showSize } from '../estate/size.ts';
 import type { Change, ChangeKind, ChangeOf, Wiped } from './change.ts';
@@ -24,10 +16,6 @@ import { makingDifferences } from './making.ts';
 export interface Loss {
   /** Whose content is lost. */
   readonly of: readonly Exclude<Declaration, Server>[];
-  /** Whether all that lies on it goes with it. */
-  readonly whole: boolean;
-  /** What it lies on: where all of that is lost whole in the same branch, this is no loss of its own. */
-  readonly within: readonly Pick<Subject, 'kind' | 'name'>[];
 }
 
 /** A function of a change of one kind that may be kept among those of all kinds. */
@@ -46,18 +34,12 @@ interface KindRow<C extends Change> {
 
 const harmless = { loss: 'none', stops: 'nothing' } as const;
 
-const whole = (lost: Volume | VolumeGroup, within: Loss['within'] = []): Loss => ({
-  of: [lost],
-  whole: true,
-  within,
-});
-
-const contentOf = (lost: FileSystem): Loss => ({ of: [lost], whole: false, within: [lost.on] });
+const lossOfAll = (lost: Volume | VolumeGroup | FileSystem): Loss => ({ of: [lost] });
 
 /** Of a type that cannot grow: it is made anew at the larger size. */
 const outgrown = (before: FileSystem, after: FileSystem): Loss | undefined => {
   const { online, offline } = fileSystemFacts(after.type).grow;
-  return online || offline ? undefined : contentOf(before);
+  return online || offline ? undefined : lossOfAll(before);
 };
 
 /** What fills its volume, and has no size of its own, is to grow with it. */
@@ -70,13 +52,11 @@ const outgrownOn = (before: Volume, after: Volume): Loss | undefined =>
     : outgrown(before.fileSystem, after.fileSystem);
 
 const overwritten = (wipes: readonly Wiped[]): Loss | undefined =>
-  wipes.length === 0 ? undefined : { of: wipes.map(({ before }) => before), whole: false, within: [] };
+  wipes.length === 0 ? undefined : { of: wipes.map(({ before }) => before) };
 
 /** Extents side by side cannot be laid end to end in place, nor the other way round: the group is made anew. */
 const restriped = (before: VolumeGroup, after: VolumeGroup): Loss | undefined =>
-  (before.layout.kind === 'striped') === (after.layout.kind === 'striped')
-    ? undefined
-    : { of: [before], whole: false, within: [] };
+  (before.layout.kind === 'striped') === (after.layout.kind === 'striped') ? undefined : lossOfAll(before);
 
 const none = 'none';
 
@@ -152,7 +132,7 @@ const kinds = {
       `volume ${after.name} is declared as existing: ${exactSize(after.size)}, tier ${after.tier}`,
   },
   'volume-re-created': {
-    loss: ({ before }) => whole(before),
+    loss: ({ before }) => lossOfAll(before),
     stops: 'the server that starts from it',
     says: ({ before, after, seat, existing }) =>
       `volume ${before.name} (${exactSize(before.size)}) is deleted and ${after.name} (${exactSize(after.size)}) ${existing ? 'declared as existing' : 'created'} in its place, ${seat}`,
@@ -163,7 +143,7 @@ const kinds = {
   },
   // Whatever lies on the one that main has is not on the other: under its name it is gone.
   'volume-changed-id': {
-    loss: ({ before }) => whole(before),
+    loss: ({ before }) => lossOfAll(before),
     stops: 'the server that starts from it',
     says: ({ before, after }) =>
       `volume ${after.name} changes from the id ${before.id ?? none} to ${after.id ?? none}, which makes it another volume`,
@@ -175,7 +155,7 @@ const kinds = {
   },
   // No provider carries a volume's content across sites for a change of its declaration: it is made anew there.
   'volume-moved-site': {
-    loss: ({ before }) => whole(before),
+    loss: ({ before }) => lossOfAll(before),
     stops: 'the server that starts from it',
     says: ({ before, after }) =>
       `volume ${after.name} moves from site ${before.site ?? none} to ${after.site ?? none}`,
@@ -191,7 +171,7 @@ const kinds = {
       `volume ${after.name} grows from ${exactSize(before.size)} to ${exactSize(after.size)}, by ${showSize(differenceOfBytes(after.size, before.size))}`,
   },
   'volume-shrunk': {
-    loss: ({ before }) => whole(before),
+    loss: ({ before }) => lossOfAll(before),
     stops: 'the server that starts from it',
     says: ({ before, after }) =>
       `volume ${after.name} shrinks from ${exactSize(before.size)} to ${exactSize(after.size)}, by ${showSize(differenceOfBytes(before.size, after.size))}`,
@@ -224,7 +204,7 @@ const kinds = {
     says: ({ volume, server }) => `volume ${volume.name} is declared as attached to ${server} already`,
   },
   'volume-deleted': {
-    loss: ({ before }) => whole(before),
+    loss: ({ before }) => lossOfAll(before),
     stops: 'the server that starts from it',
     says: ({ before }) => `volume ${before.name} is deleted (${exactSize(before.size)})`,
   },
@@ -270,11 +250,7 @@ const kinds = {
           : `volume group ${after.name} is declared differently`,
   },
   'group-deleted': {
-    loss: ({ before }) =>
-      whole(
-        before,
-        before.members.map((name) => ({ kind: 'volume', name })),
-      ),
+    loss: ({ before }) => lossOfAll(before),
     stops: 'nothing',
     says: ({ before }) => `volume group ${before.name} is dissolved`,
   },
@@ -301,7 +277,7 @@ const kinds = {
       `file system ${after.mount} on ${after.on.name}: ${makingDifferences(before, after).join(', ')}`,
   },
   'file-system-remade': {
-    loss: ({ before }) => contentOf(before),
+    loss: ({ before }) => lossOfAll(before),
     stops: 'nothing',
     says: ({ before, after }) =>
       before.type === after.type
@@ -315,13 +291,13 @@ const kinds = {
       `file system ${after.mount} on ${after.on.name} grows from ${exactSize(before.size)} to ${exactSize(after.size)}`,
   },
   'file-system-shrunk': {
-    loss: ({ before }) => contentOf(before),
+    loss: ({ before }) => lossOfAll(before),
     stops: 'nothing',
     says: ({ before, after }) =>
       `file system ${after.mount} on ${after.on.name} shrinks from ${exactSize(before.size)} to ${exactSize(after.size)}`,
   },
   'file-system-deleted': {
-    loss: ({ before }) => contentOf(before),
+    loss: ({ before }) => lossOfAll(before),
     stops: 'nothing',
     says: ({ before }) =>
       `file system ${before.mount} on ${before.on.name} is deleted (${exactSize(before.size)})`,
@@ -365,21 +341,3 @@ export function isOfKinds(change: Change, asked: readonly string[]): boolean {
 
 /** One sentence without a full stop, such as `plates-1 grows from 40 GiB to 60 GiB, by 20 GiB`. */
 export const describeChange = (change: Change): string => rowOf(change).says(change);
-
-/**
- * The losses of a branch, each once: a file system that goes with its volume or its group is lost with it, and so is
- * a group whose members are all lost.
- */
-export function lossesOf(changes: readonly Change[]): readonly LosingChange[] {
-  const losing = changes.filter(destroys);
-  const goneWhole = new Set(
-    losing.flatMap((change) => {
-      const loss = lossOf(change);
-      return loss?.whole === true ? loss.of.map(subjectKey) : [];
-    }),
-  );
-  return losing.filter((change) => {
-    const within = lossOf(change)?.within ?? [];
-    return within.length === 0 || !within.every((carrier) => goneWhole.has(subjectKey(carrier)));
-  });
-}

@@ -1,6 +1,7 @@
 import { cautions, counted } from '../base/wording.ts';
 import type { Wiped } from '../change/change.ts';
-import { type LosingChange, lossesOf } from '../change/kinds.ts';
+import type { LosingChange } from '../change/kinds.ts';
+import { lossesOf } from '../change/losses.ts';
 import { daysBetween } from '../estate/dates.ts';
 import type { Estate, FileSystem, Retired, Volume } from '../estate/estate.ts';
 import { exactSize } from '../estate/size.ts';
@@ -89,7 +90,7 @@ retired:
           atMost: 'warning',
         };
       }
-      for (const change of lossesOf(changes)) {
+      for (const change of lossesOf(changes, isNoShrink)) {
         const deletion = deletionOf(change, base.estate, entry['attached-allowed'] ?? false, on, record);
         if (deletion === undefined || deletion.faults.length === 0) continue;
         const { what, faults, atMost, advice } = deletion;
@@ -104,6 +105,10 @@ retired:
       }
     },
 };
+
+/** What is made smaller is not deleted, which is refused for itself, and must not stand for what is. */
+const isNoShrink = ({ kind }: LosingChange): boolean =>
+  kind !== 'volume-shrunk' && kind !== 'file-system-shrunk';
 
 interface Deletion {
   readonly what: string;
@@ -199,7 +204,6 @@ function deletionOf(
       return overwritten(change.wipes, `joining the volume group ${change.after.name}`, base, on, record);
     case 'file-system-created':
       return overwritten(change.wipes, 'making a file system on it', base, on, record);
-    // What is made smaller is not deleted; that is refused for itself.
     case 'volume-shrunk':
     case 'file-system-shrunk':
       return undefined;

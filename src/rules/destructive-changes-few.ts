@@ -1,5 +1,6 @@
 import { cautions, counted } from '../base/wording.ts';
-import { describeChange, lossesOf } from '../change/kinds.ts';
+import { describeChange } from '../change/kinds.ts';
+import { lossesOf } from '../change/losses.ts';
 import { type ChangeRule, everyDeclaredKind } from './rule.ts';
 
 /** So many are named; the rest is counted. */

@@ -1,5 +1,6 @@
 import { cautions } from '../base/wording.ts';
-import { describeChange, lossesOf } from '../change/kinds.ts';
+import { describeChange } from '../change/kinds.ts';
+import { lossesOf } from '../change/losses.ts';
 import { holdsOn, type Span } from '../estate/dates.ts';
 import { changeFacet } from './change-facet.ts';
 import { type ChangeRule, everyDeclaredKind } from './rule.ts';

@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import type { Change } from '../../src/change/change.ts';
 import { compareEstates } from '../../src/change/compare.ts';
-import { describeChange, destroys, lossesOf } from '../../src/change/kinds.ts';
+import { describeChange, destroys } from '../../src/change/kinds.ts';
+import { lossesOf } from '../../src/change/losses.ts';
 import { estateOf, type Files } from '../estate/builder.ts';
 
 const compared = (before: Files | string, after: Files | string) =>
@@ -135,7 +136,7 @@ describe('what existing: true says is believed no further than it can be so', ()
     const main = two(', file-system: { mount: /a, type: ext4 }');
     const after = two(', file-system: { mount: /b, type: xfs, existing: true }');
     expect(kinds(main, after).sort()).toEqual(['file-system-created', 'file-system-deleted']);
-    expect(lossesOf(compared(main, after).changes)).toHaveLength(2);
+    expect(lossesOf(compared(main, after).changes)).toHaveLength(1);
     const remade = two(', file-system: { mount: /a, type: xfs, existing: true }');
     expect(kinds(main, remade)).toEqual(['file-system-remade']);
   });

@@ -6,7 +6,8 @@
 import fc from 'fast-check';
 import { afterAll, describe, expect, it } from 'vitest';
 import { parse, stringify } from 'yaml';
-import { describeChange, lossesOf } from '../../src/change/kinds.ts';
+import { describeChange } from '../../src/change/kinds.ts';
+import { lossesOf } from '../../src/change/losses.ts';
 import type { Judged, Judgement } from '../../src/policy/judgement.ts';
 import { judgePair } from '../../src/policy/pair.ts';
 import { emptyReading, type Reading, readNext } from '../../src/policy/reader.ts';

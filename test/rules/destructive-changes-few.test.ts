@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { lossSentence } from '../../src/report/model/changes.ts';
 import { judgedBranch, said } from '../estate/builder.ts';
 
 const at = (most: number, where = ''): readonly string[] => [
@@ -52,6 +53,49 @@ describe('many changes that cannot be undone, in one branch', () => {
     expect((await found(grouped, master([1, 2]), at(0)))[0]).toContain(
       'makes 1 change that cannot be undone',
     );
+  });
+
+  const one = (rest: string, more = ''): string =>
+    `volumes:\n  root: { size: 50 GiB, tier: bulk }\n  plates-1: { size: 50 GiB, tier: bulk${rest} }\n${more}`;
+  const onIt = ', file-system: { mount: /m, type: ext4 }';
+  const grouped = 'volume-groups:\n  plates: { members: [plates-1] }\n';
+
+  it.each([
+    ['deleted, and the volume taken into a group', one(onIt), one('', grouped)],
+    ['deleted, and another made on the volume', one(onIt), one(', file-system: { mount: /n, type: xfs }')],
+    [
+      'lost with a move to another site, and the volume made smaller',
+      one(`${onIt}, site: north-quay`),
+      one(`${onIt}, site: south-quay`).replace('plates-1: { size: 50', 'plates-1: { size: 40'),
+    ],
+    [
+      'lost with its group, and the volume written over',
+      one(
+        '',
+        'volume-groups:\n  plates: { members: [plates-1], file-systems: { /m: { size: 20 GiB, type: xfs } } }\n',
+      ),
+      one(onIt),
+    ],
+    [
+      'lost with its group, which is laid out otherwise',
+      one(
+        '',
+        'volume-groups:\n  plates: { members: [root, plates-1], file-systems: { /m: { size: 20 GiB, type: xfs } } }\n',
+      ),
+      one('', 'volume-groups:\n  plates: { members: [root, plates-1], layout: striped }\n'),
+    ],
+  ])('counts one file system once that is %s', async (_what, main, branch) => {
+    const judged = await judgedBranch({ main, branch, entries: at(0) });
+    expect(said(judged)[0]).toContain('makes 1 change that cannot be undone');
+    expect(lossSentence(judged.changes)).toBe('1 change loses data that only a backup can restore');
+  });
+
+  it('counts each of two that are lost apart', async () => {
+    const main = one(onIt).replace(
+      'root: { size: 50 GiB, tier: bulk',
+      `root: { size: 50 GiB, tier: bulk${onIt.replace('/m', '/')}`,
+    );
+    expect((await found(main, one('', grouped), at(0)))[0]).toContain('makes 2 changes');
   });
 
   it('counts a rename as no loss', async () => {

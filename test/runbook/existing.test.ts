@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { adoptedIn } from '../../src/change/adoption.ts';
 import { compareEstates } from '../../src/change/compare.ts';
-import { lossesOf } from '../../src/change/kinds.ts';
+import { lossesOf } from '../../src/change/losses.ts';
 import { runbookOf } from '../../src/runbook/runbook.ts';
 import type { Step } from '../../src/runbook/step.ts';
 import { assembled, estateOf, type Files } from '../estate/builder.ts';

@@ -1,7 +1,8 @@
 /** The changes of a branch, and how many of them lose data. */
 import { counted } from '../../base/wording.ts';
 import type { Change } from '../../change/change.ts';
-import { describeChange, destroys, lossesOf } from '../../change/kinds.ts';
+import { describeChange, destroys } from '../../change/kinds.ts';
+import { lossesOf } from '../../change/losses.ts';
 import { atRevision, entries } from './blocks.ts';
 import type { Section, Tag } from './model.ts';
 
