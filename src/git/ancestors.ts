@@ -24,6 +24,7 @@ export async function* firstParentAncestors(
 
 /** What is said where a shallow clone holds too little of main's history. */
 export const endsTooSoon: Problem = {
-  message: 'main cannot be read, and this shallow clone ends before a commit of main that can',
+  message:
+    'main has no policy that can be read, and this shallow clone ends before a commit of main that may',
   advice: 'Fetch the rest with `git fetch --unshallow origin`; in CI, check out with fetch depth 0.',
 };

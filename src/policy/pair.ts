@@ -17,7 +17,7 @@ import { type Judgement, notJudged } from './judgement.ts';
 import type { Waiver } from './policy.ts';
 import { emptyReading, problemsIn, type Reading, readNext } from './reader.ts';
 import { nothingToJudgeBy, policyOf, type Sides, sidesOf } from './revision.ts';
-import { readsOn, sidesInstead } from './stand-in.ts';
+import { lackedBy, readsOn, sidesInstead } from './stand-in.ts';
 
 export interface ReadingPair {
   readonly base: Reading;
@@ -111,6 +111,12 @@ export async function evaluateReadable(
   const known = history === undefined ? succeed(new Map(), base.revision.waivers) : history.known;
   const asking = (evaluate: (approvals: Approvals | undefined) => Outcome<ChangeEvaluation>) =>
     evaluateAsking(evaluate, options, known, history?.approvals);
+  const lacked = history === undefined ? undefined : lackedBy(base, head);
+  if (history !== undefined && lacked !== undefined) {
+    const instead = await sidesInstead(base, head, history.ancestors(), on, lacked);
+    if (!instead.ok) return { change: instead, sides: undefined };
+    if (instead.value !== undefined) return evaluateInstead(instead.value);
+  }
   const change = await asking((approvals) => evaluatePair(pair, options, approvals, previous));
   if (change.ok) return { change, sides: change.value.sides };
   if (history === undefined || readsOn(base, on) || !readsOn(head, on)) {
@@ -120,11 +126,12 @@ export async function evaluateReadable(
   const instead = await sidesInstead(base, head, history.ancestors(), on);
   // What is wrong with main is said along with what stands in the way of going back further.
   if (!instead.ok) return { change: err(...instead.problems, ...change.problems), sides: undefined };
-  const evaluated = await asking((approvals) => evaluateChange(instead.value, options, approvals, previous));
-  return {
-    change: evaluated.ok ? evaluated : err(...evaluated.problems.map(inHead)),
-    sides: instead.value,
-  };
+  return instead.value === undefined ? { change, sides: undefined } : evaluateInstead(instead.value);
+
+  async function evaluateInstead(sides: Sides): Promise<PairEvaluation> {
+    const evaluated = await asking((approvals) => evaluateChange(sides, options, approvals, previous));
+    return { change: evaluated.ok ? evaluated : err(...evaluated.problems.map(inHead)), sides };
+  }
 }
 
 const inHead = (problem: Problem): Problem => ({ ...problem, revision: 'head' });

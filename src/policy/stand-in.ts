@@ -10,8 +10,8 @@
 import { err, type Outcome, ok, type Problem } from '../base/problem.ts';
 import { usageOf } from '../capacity/usage.ts';
 import type { Estate } from '../estate/estate.ts';
-import type { Settings } from '../estate/settings.ts';
-import type { Tree } from '../git/tree.ts';
+import { type Settings, settingsFile } from '../estate/settings.ts';
+import { emptyTree, type Tree } from '../git/tree.ts';
 import { listInForce, type PriceList } from '../price/price-list.ts';
 import { within } from './files.ts';
 import { priced } from './judge.ts';
@@ -30,11 +30,39 @@ export function readsOn(reading: Reading, on: string): boolean {
   return !revision.hasPriceLists || priced(revision.estate, policyOf(revision, revision), on).ok;
 }
 
+/** What of a policy a main that reads has none of, and the head has: unless it is adopted, main has lost it. */
+type Lacked = 'rule pack' | 'price list' | 'settings';
+
+/** What main may have lost: two branches that each take one of two packs away leave none, and neither took the last. */
+export function lackedBy(main: Reading, head: Reading): Lacked | undefined {
+  const [base, its] = [main.revision, head.revision];
+  if (main.tree === emptyTree || !isSound(main) || !isSound(head)) return undefined;
+  if (!its.hasPacks || its.settings === undefined) return undefined;
+  if (!base.hasPacks) return 'rule pack';
+  if (!base.hasPriceLists && its.hasPriceLists) return 'price list';
+  return base.settings === undefined ? 'settings' : undefined;
+}
+
+const isSound = (reading: Reading): boolean => problemsIn(reading).length === 0;
+
+function hasOwn({ revision }: Reading, lacked: Lacked): boolean {
+  switch (lacked) {
+    case 'rule pack':
+      return revision.hasPacks;
+    case 'price list':
+      return revision.hasPriceLists;
+    case 'settings':
+      return revision.settings !== undefined;
+  }
+}
+
 interface Found {
   /** The ancestor; of nothing where none reads. */
   readonly sound: Reading;
   /** How many commits of main do not read, its tip among them. */
   readonly commits: number;
+  /** Whether any ancestor had what main lacks. */
+  readonly had: boolean;
 }
 
 /** @param ancestors of main's tip, nearest first */
@@ -42,27 +70,38 @@ async function nearestThatReads(
   main: Reading,
   ancestors: AsyncIterable<Outcome<Tree>>,
   on: string,
+  lacked: Lacked | undefined,
 ): Promise<Outcome<Found>> {
+  const serves = (reading: Reading): boolean =>
+    readsOn(reading, on) && (lacked === undefined || hasOwn(reading, lacked));
+  let had = false;
   let commits = 1;
   let reading = main;
   for await (const tree of ancestors) {
     if (!tree.ok) return tree;
     reading = await readNext(reading, tree.value);
-    if (readsOn(reading, on)) return ok({ sound: reading, commits });
+    if (serves(reading)) return ok({ sound: reading, commits, had: true });
+    had ||= lacked === undefined || hasOwn(reading, lacked);
     commits += 1;
   }
-  return ok({ sound: emptyReading, commits });
+  return ok({ sound: emptyReading, commits, had });
 }
 
-/** The two sides of a judgement where main does not read and the head does. */
+/**
+ * The two sides of a judgement where main does not read, or has lost a part of its policy, and the head does not lack it.
+ *
+ * @returns undefined where main never had what it lacks
+ */
 export async function sidesInstead(
   main: Reading,
   head: Reading,
   ancestors: AsyncIterable<Outcome<Tree>>,
   on: string,
-): Promise<Outcome<Sides>> {
-  const found = await nearestThatReads(main, ancestors, on);
+  lacked?: Lacked,
+): Promise<Outcome<Sides | undefined>> {
+  const found = await nearestThatReads(main, ancestors, on, lacked);
   if (!found.ok) return found;
+  if (!found.value.had && lacked !== undefined) return ok(undefined);
   const { sound, commits } = found.value;
   const { revision, sources } = revisionInstead(main, sound, on);
   const lacking = nothingToJudgeBy(revision, head.revision);
@@ -73,7 +112,7 @@ export async function sidesInstead(
   const unreadMain: UnreadMain = {
     comparedWith: ancestor,
     commits,
-    problem: whyUnread(main, on),
+    problem: lacked === undefined ? whyUnread(main, on) : lostIn(main, lacked),
     policy: {
       settings: revision.settings === undefined ? 'branch' : sources.settings,
       prices: revision.priceLists.length === 0 ? 'branch' : sources.prices,
@@ -92,6 +131,16 @@ function whyUnread(main: Reading, on: string): Problem {
   const cost = priced(main.estate.value, policyOf(main.revision, main.revision), on);
   const [unpriced] = cost.ok ? [] : cost.problems;
   return unpriced ?? { message: 'main cannot be read', advice: 'Run `ullage gate --worktree` on main.' };
+}
+
+function lostIn(main: Reading, lacked: Lacked): Problem {
+  const { prices, policies } = pathsOf(main);
+  const what = {
+    'rule pack': `there is no rule pack left in ${policies}/`,
+    'price list': `there is no price list left in ${prices}/`,
+    settings: `${settingsFile} is gone`,
+  }[lacked];
+  return { message: what, advice: 'Put it back in a branch of its own, as it was or as it is to be.' };
 }
 
 /** The estate of an ancestor, with each part of the policy main's own where that reads. */
