@@ -21,13 +21,13 @@ export function belongingProblems(
     ...(sites.size === 0
       ? []
       : [
-          ...unlisted('site', [...servers, ...volumes], [...sites.keys()]),
+          ...unlisted(part, 'site', [...servers, ...volumes], [...sites.keys()]),
           ...unnamed('site', [...servers, ...volumes], 'its quota and its attachment slots'),
         ]),
     ...(teams.length === 0
       ? []
       : [
-          ...unlisted('team', [...servers, ...volumes, ...groups], teams),
+          ...unlisted(part, 'team', [...servers, ...volumes, ...groups], teams),
           ...unnamed('team', billed, 'its spend limit'),
         ]),
   ];
@@ -35,7 +35,12 @@ export function belongingProblems(
 
 type Key = 'site' | 'team';
 
-function unlisted(key: Key, things: readonly Declaration[], known: readonly string[]): readonly Problem[] {
+function unlisted(
+  part: EstatePart,
+  key: Key,
+  things: readonly Declaration[],
+  known: readonly string[],
+): readonly Problem[] {
   const told = new Set<string>();
   return things.flatMap((thing): readonly Problem[] => {
     const named = thing[key];
@@ -46,7 +51,7 @@ function unlisted(key: Key, things: readonly Declaration[], known: readonly stri
     told.add(named);
     return [
       {
-        place: own ?? thing.place,
+        place: own ?? part.fields.of(key) ?? thing.place,
         message: `the ${spoken(thing)} ${thing.name} ${own === undefined ? `takes the ${key} ${named} from the file's own ${key}` : `names the ${key} ${named}`}, and ullage.yaml does not list that ${key}`,
         advice: `${offer(named, known)}List the ${key} in ullage.yaml, or correct the name.`,
       },

@@ -120,6 +120,8 @@ export interface EstatePart {
   readonly file: string;
   /** What the file says of all in it, if anything. */
   readonly existing: boolean | undefined;
+  /** Where the keys of the file itself stand. */
+  readonly fields: FieldPlaces;
   readonly servers: readonly Server[];
   readonly volumes: readonly Volume[];
   readonly attachments: readonly Attachment[];

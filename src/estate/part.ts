@@ -60,6 +60,7 @@ class PartReader {
     const part: EstatePart = {
       file: this.#document.file,
       existing: this.#file.existing,
+      fields: this.#document.fieldsIn(this.#file),
       servers: Object.entries(servers).map(([name, declared]) => this.#server(servers, name, declared)),
       volumes: Object.entries(volumes).map(([name, declared]) => this.#volume(volumes, name, declared)),
       attachments: attachments.map(

@@ -74,7 +74,7 @@ export function levelOf({ level }: PolicyRule, { atMost = 'error' }: Violation):
 }
 
 /** What tells one violation of an entry from another. */
-export const violationKey = ({ subject, facet }: Violation): string =>
+export const violationKey = ({ subject, facet }: Pick<Violation, 'subject' | 'facet'>): string =>
   `${subjectKey(subject)} ${facet ?? ''}`;
 
 /**

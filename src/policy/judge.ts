@@ -6,7 +6,7 @@
 
 import { err, type Outcome, ok, type Problem, problemKey } from '../base/problem.ts';
 import { counted } from '../base/wording.ts';
-import { headroomOf, type Room } from '../capacity/headroom.ts';
+import { headroomOf } from '../capacity/headroom.ts';
 import { adoptedIn } from '../change/adoption.ts';
 import { type Comparison, compareEstates } from '../change/compare.ts';
 import { questionOf } from '../change/question.ts';
@@ -19,6 +19,7 @@ import { hoursAMonth } from '../price/line.ts';
 import { type Money, noMoney, sumMoney } from '../price/money.ts';
 import { listInForce, type PriceList } from '../price/price-list.ts';
 import { ruleOf } from '../rules/registry.ts';
+import type { Violation } from '../rules/rule.ts';
 import { spendsUnder, unlimitedSpends, unlimitedSumming } from '../rules/spend-limit.ts';
 import type { ChangeView, PolicyChange, View } from '../rules/view.ts';
 import { runbookOf } from '../runbook/runbook.ts';
@@ -54,6 +55,7 @@ import {
 import { leftScopeFindings } from './left-scope.ts';
 import { noPriceList, type Policy, type Waiver } from './policy.ts';
 import type { Side, Sides } from './revision.ts';
+import { roomChanges } from './rooms.ts';
 import { scopeOf } from './scope.ts';
 import { waiverUse } from './waiver.ts';
 
@@ -146,6 +148,12 @@ export function evaluateChange(
   const judging = policyFrom === 'base' ? known : succeed(known, policy.waivers);
   const terms = findingTerms(policy, on, { failOn, held: heldTo(judging, before.view.prices.currency) });
   const changeView: ChangeView = { base: before.view, head: after.view, ...comparison, on, policyChanges };
+  const left = leftScopeFindings({ before, after, comparison, touched, terms });
+  const still = new Set(left.map((each) => `${each.entry} ${violationKey(plain(each))}`));
+  // What is as bad as it was, and only out of the rule's sight, is not mended.
+  const isMended = (each: Finding): boolean =>
+    each.baselineState !== 'absent' ||
+    !still.has(`${each.entry} ${violationKey(carriedOn(plain(each), comparison.renames))}`);
   const proposed: OwnPrices = own.value ?? { list: after.view.prices, cost: after.view.cost };
   return ok({
     ...difference,
@@ -155,9 +163,9 @@ export function evaluateChange(
     after,
     edits,
     findings: [
-      ...edits.map((edit) => editFinding(edit, comparison.renames, terms)),
+      ...edits.map((edit) => editFinding(edit, comparison.renames, terms)).filter(isMended),
       ...policy.rules.flatMap((entry) => changeFindings(entry, changeView, terms)),
-      ...leftScopeFindings({ before, after, comparison, touched, terms }),
+      ...left,
     ].sort(worstFirst),
     carried: { counts, waived: waivedAmongCarried(before, touched, terms) },
     policyChanges,
@@ -176,6 +184,12 @@ export function evaluateChange(
     afterAtJudgingPrices: own.value === undefined ? undefined : after.view.cost.total,
   });
 }
+
+/** What a finding is about, as a violation has it. */
+const plain = ({ subject, facet }: Finding): Pick<Violation, 'subject' | 'facet'> => ({
+  subject,
+  ...(facet === undefined ? {} : { facet }),
+});
 
 const together = (...lists: readonly (readonly Problem[])[]): readonly Problem[] => [
   ...new Map(lists.flat().map((problem) => [problemKey(problem), problem])).values(),
@@ -358,23 +372,14 @@ function limitUses(policy: Policy, before: View, after: View): readonly LimitUse
 const unlimitedIn = ({ cost, spendLimits, on }: View): Money =>
   sumMoney(unlimitedSpends(sumsBy(cost, unlimitedSumming(spendLimits, on))).map(({ monthly }) => monthly));
 
-function headroomChanges({ sides: { base, head, policy } }: ChangeEvaluation): readonly RoomChange[] {
+function headroomChanges({
+  sides: { base, head, policy },
+  comparison,
+}: ChangeEvaluation): readonly RoomChange[] {
   const before = headroomOf(base.estate, policy.settings);
-  return roomChanges(before.rooms, headroomOf(head.estate, policy.settings, before).rooms);
-}
-
-function roomChanges(before: readonly Room[], after: readonly Room[]): readonly RoomChange[] {
-  const same = (a: Room, b: Room | undefined): boolean =>
-    a.layer === b?.layer && a.measure === b.measure && a.subject.name === b.subject.name;
-  // Most changes neither add rooms nor take any away: then the two lists, in one order, pair off as they stand.
-  if (before.length === after.length && after.every((room, index) => same(room, before[index]))) {
-    return after.map((room, index) => ({ before: before[index], after: room }));
-  }
-  const key = ({ layer, subject, measure }: Room): string => `${layer} ${subjectKey(subject)} ${measure}`;
-  const old = new Map(before.map((room) => [key(room), room]));
-  const now = new Set(after.map(key));
-  return [
-    ...after.map((room) => ({ before: old.get(key(room)), after: room })),
-    ...before.filter((room) => !now.has(key(room))).map((room) => ({ before: room, after: undefined })),
-  ];
+  return roomChanges(
+    before.rooms,
+    headroomOf(head.estate, policy.settings, before).rooms,
+    comparison.renames,
+  );
 }

@@ -1,7 +1,8 @@
 /**
  * What a branch takes out of a rule's scope. A rule about a state is asked about what is in its scope, and a branch that
  * gives a thing another team, site, tier or label could do to it what the rule refuses. So whatever leaves a scope is
- * judged once more by the rule that it leaves, in the branch in which it leaves: what is new, or worse, is told.
+ * judged once more by the rule that it leaves, in the branch in which it leaves: what is new, or worse, is told, and
+ * what is as bad as before is told as that, and not as mended.
  *
  * It is said of the branch alone, and kept in no evaluation: on main the thing is out of scope from then on. Sums are
  * none of it: what passes to another team counts under that team's limit.
@@ -82,7 +83,6 @@ function findingsOf(rule: PolicyRule, pairs: readonly Pair[], leaving: Leaving):
     const isSaid = known?.get(key)?.some((said) => violationKey(said) === violationKey(violation)) === true;
     if (!keys.has(key) || isSaid) return [];
     const state = baselineState(rule, was.get(violationKey(violation)), violation);
-    if (state !== 'new' && state !== 'updated') return [];
     const message = `${violation.message}; on main it is in the scope of this rule, which the branch takes it out of`;
     return [branchFinding(rule, { ...violation, message }, state, terms)];
   });

@@ -157,7 +157,11 @@ export async function judgePair(
 /** The head's problems, then the base's own; what both have is the base's, and is said to be there already. */
 function problemsOfBoth(base: Reading, head: Reading, on: string): readonly Problem[] {
   const onBase = [...problemsIn(base), ...unpricedIn(base, head, on)].map(
-    (problem): Problem => ({ ...problem, revision: 'base' }),
+    (problem): Problem => ({
+      ...problem,
+      revision: 'base',
+      advice: `${problem.advice} Main has this already: correct it there first, in a branch of its own, or in this one.`,
+    }),
   );
   const known = new Set(onBase.map(problemKey));
   const onHead = [...problemsIn(head), ...unpricedIn(head, base, on)]

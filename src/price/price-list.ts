@@ -45,6 +45,7 @@ export interface ServerType {
   readonly name: string;
   readonly running: Money;
   readonly stopped: Money;
+  readonly place: Place;
 }
 
 export interface PriceList {
@@ -85,7 +86,12 @@ export function readPriceList(text: ReadDocument): PartialOutcome<PriceList> {
     serverTypes: new Map(
       Object.entries(serverTypes).map(([name, { running, stopped }]) => [
         name,
-        { name, running: money(running), stopped: stopped === undefined ? noMoney : money(stopped) },
+        {
+          name,
+          running: money(running),
+          stopped: stopped === undefined ? noMoney : money(stopped),
+          place: document.placeIn(serverTypes, name),
+        },
       ]),
     ),
     place: document.placeOfKey([]),

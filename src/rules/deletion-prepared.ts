@@ -7,6 +7,12 @@ import type { Estate, FileSystem, Retired, Volume } from '../estate/estate.ts';
 import { exactSize } from '../estate/size.ts';
 import type { ChangeRule } from './rule.ts';
 
+const toPrepare =
+  'Detach the volume in an earlier change; in that change, also remove any protection, and any retention date that no longer applies. Then add an entry under retired: for the volume or the file system, with reason, backup and backed-up.';
+
+/** Only where something is made over what is there: nothing that is deleted is only being declared. */
+const toDeclare = 'Mark with existing: true what is already there and is only being declared.';
+
 export const deletionPrepared: ChangeRule<'deletion-prepared'> = {
   name: 'deletion-prepared',
   about: 'change',
@@ -14,7 +20,7 @@ export const deletionPrepared: ChangeRule<'deletion-prepared'> = {
   refuses:
     'The deletion of a volume that is attached on main, is protected, is to be kept longer, or leaves no record of its reason and of a recent enough backup; likewise a move to another site, and a file system deleted or reformatted on volumes that stay. Warns when a volume joins a group, or gets its first file system, and may already hold data.',
   why: 'A deleted volume is gone at once, and so is whatever a new file system overwrites. Detaching a volume first, in a change of its own, shows who still needs it while that can still be undone.',
-  advice: `Detach the volume in an earlier change; in that change, also remove any protection, and any retention date that no longer applies. Then add an entry under retired: for the volume or the file system, with reason, backup and backed-up. Mark with existing: true what is already there and is only being declared. ${cautions}`,
+  advice: `${toPrepare} ${toDeclare} ${cautions}`,
   parameters: {
     'backup-within': {
       schema: {
@@ -87,13 +93,19 @@ retired:
           subject: change.subject,
           place: change.place,
           message: `volume ${after.name} was to be kept until ${before.retainUntil}, and would be kept ${after.retainUntil === undefined ? 'without a date' : `until ${after.retainUntil}`}`,
+          advice: `Keep the date, or say in the review who no longer needs the volume. ${cautions}`,
           atMost: 'warning',
         };
       }
       for (const change of lossesOf(changes, isNoShrink)) {
         const deletion = deletionOf(change, base.estate, entry['attached-allowed'] ?? false, on, record);
         if (deletion === undefined || deletion.faults.length === 0) continue;
-        const { what, faults, atMost, advice } = deletion;
+        const {
+          what,
+          faults,
+          atMost,
+          advice = 'wipes' in change ? undefined : `${toPrepare} ${cautions}`,
+        } = deletion;
         yield {
           subject: change.subject,
           ...(change.kind === 'member-joined' ? { facet: change.volume } : {}),
@@ -305,8 +317,13 @@ function recordOf(name: string, base: Estate, head: Estate, on: string): Retired
   if (last.on > on) return `its entry under retired: is dated ${last.on}, which is in the future`;
   if (last.on < gone)
     return `its entry under retired: is dated ${last.on}, and main has the record of an earlier ${name} that was gone by ${gone}`;
+  if (daysBetween(last.on, on) > longestOpen)
+    return `its entry under retired: comes with this branch and is dated ${last.on}, which is more than ${longestOpen} days ago, and main still has ${name}`;
   return last;
 }
+
+/** So many days may lie between the day written in a branch and the one on which it is judged: ours. */
+const longestOpen = 90;
 
 const sameRecord = (a: Retired, b: Retired): boolean =>
   a.on === b.on && a.reason === b.reason && a.backup === b.backup && a.backedUp === b.backedUp;

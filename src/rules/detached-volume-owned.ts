@@ -100,7 +100,7 @@ volumes:
           subject: { kind: 'volume', name: volume.name },
           place: placed(volume, revision, volume.retainUntil === undefined ? undefined : 'retain-until'),
         } as const;
-        const message = `volume ${volume.name} is ${idle} and still billed${price}, and`;
+        const message = `volume ${volume.name} is ${idle} still billed${price}, and`;
         const missing = missingFrom(volume);
         if (missing.length > 0) {
           yield {
@@ -131,13 +131,15 @@ volumes:
  */
 function idleBy(estate: Estate, volume: Volume, cost: EstateCost): string | undefined {
   const holders = estate.holders.get(volume.name) ?? [];
-  if (holders.length === 0) return 'unattached';
+  if (holders.length === 0) return 'unattached and';
   const unused = holders.every(({ server }) => {
     const monthly = cost.servers.get(server)?.monthly;
     return estate.servers.get(server)?.power === 'stopped' && (monthly === undefined || monthly.isZero());
   });
   const names = holders.map(({ server }) => server).sort();
-  return unused ? `attached only to ${names.join(', ')}, stopped and not billed,` : undefined;
+  return unused
+    ? `attached only to ${names.join(', ')}, which ${names.length === 1 ? 'is stopped and costs' : 'are stopped and cost'} nothing; the volume itself is`
+    : undefined;
 }
 
 /** The volumes that stopped servers hold. */

@@ -69,6 +69,12 @@ volumes:
         subject: { kind: 'branch', name: 'head' },
         place: first.place ?? onHead(head.settings.place),
         message: `the branch changes storage (${counted(others.length, 'change')}) and loosens the policy that applies to it: ${names.join(', ')}`,
+        // A server cannot come in another branch than what is written on it, but the figure on it can.
+        ...(ofServers
+          ? {
+              advice: `Leave the attachment-slots of ${[...raised].join(', ')} at the figure of the site in this branch, and raise them in a later one that changes nothing else.`,
+            }
+          : {}),
       };
     },
 };

@@ -8,6 +8,10 @@ import { ExactDecimal } from './parameter.ts';
 import type { StateRule, Violation } from './rule.ts';
 import type { View } from './view.ts';
 
+const adviceOnSize = 'Choose a size that the tier offers, or another tier.';
+const adviceOnIops = 'Use larger volumes, more of them, or a faster tier.';
+const lowered = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
+
 export const tierBounds: StateRule<'tier-bounds'> = {
   name: 'tier-bounds',
   about: 'state',
@@ -15,8 +19,7 @@ export const tierBounds: StateRule<'tier-bounds'> = {
   refuses:
     "A volume whose size its tier does not offer, or a server that needs more IOPS than its volumes' tiers provide.",
   why: 'The provider refuses such a size half-way through the change. Too few IOPS are sold without a warning, and show only when the server is busy.',
-  advice:
-    'Choose a size that the tier offers, or another tier. For IOPS: larger volumes, more of them, or a faster tier.',
+  advice: `For a size: ${lowered(adviceOnSize)} For IOPS: ${lowered(adviceOnIops)}`,
   parameters: {},
   usesPrices: ['sizes', 'iops'],
   measures: {
@@ -68,6 +71,7 @@ function* sizeFaults(volume: Volume, tier: Tier, { revision }: View): Iterable<V
   const common = {
     subject: { kind: 'volume', name: volume.name },
     place: placed(volume, revision, 'size'),
+    advice: adviceOnSize,
   } as const;
   // Nearly every volume fits: what would be said is put into words only where one does not.
   const who = () => `volume ${volume.name} has ${exactSize(size)}`;
@@ -148,9 +152,10 @@ function iopsFault(server: Server, wanted: number, view: View): Violation | unde
   return {
     ...common,
     message: `${needs}, and ${sums.length === 0 ? 'it has no volumes' : sums.join(' and ')}: ${exact(missing)} short`,
-    ...(silent.length === 0
-      ? {}
-      : { advice: 'Write iops-per-gib or iops-maximum on the tier in the price list, or use another tier.' }),
+    advice:
+      silent.length === 0
+        ? adviceOnIops
+        : 'Write iops-per-gib or iops-maximum on the tier in the price list, or use another tier.',
     excess: missing,
     measured: { number: missing },
   };

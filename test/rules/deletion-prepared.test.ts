@@ -21,6 +21,7 @@ describe('a deletion', () => {
     );
     expect(place).toMatchObject({ revision: 'base', file: 'storage/imagery.yaml', line: 2 });
     expect(advice).toContain('unmounted and quiesced');
+    expect(advice).not.toContain('existing: true');
   });
 
   it('of a volume that main still attaches is refused; it is detached first, in a change of its own', async () => {
@@ -227,6 +228,12 @@ describe('a record counts for the life of the volume that ended with it', () => 
       'gone by 2026-01-10',
     ],
     ['a record dated after the day of the judgement', '', lines('2026-11-26'), 'which is in the future'],
+    [
+      'a record that comes with the branch and is dated long back',
+      '',
+      lines('2026-08-26'),
+      'more than 90 days ago, and main still has plates-0',
+    ],
   ])('so not: %s', async (_what, before, after, why) => {
     const { verdict, reasons } = await underRule(rule, there + before, after);
     expect(verdict).toBe('fail');
@@ -237,14 +244,15 @@ describe('a record counts for the life of the volume that ended with it', () => 
     ['a record of its own beside the earlier one', lines('2026-01-10'), lines('2026-01-10', '2026-11-25')],
     [
       'a record of the day on which it came again and went',
-      lines('2026-01-10'),
-      lines('2026-01-10', '2026-01-10').replace('gone by', 'and again by'),
+      lines('2026-11-20'),
+      lines('2026-11-20', '2026-11-20').replace('gone by', 'and again by'),
     ],
     [
       'a record that an earlier one, dated later by a slip, would shadow',
       lines('2036-01-10'),
       lines('2036-01-10', '2026-11-25'),
     ],
+    ['a record of a branch that lay open for a season', '', lines('2026-08-27')],
     ['a record in place of the earlier one', lines('2026-01-10'), lines('2026-11-25')],
   ])('and so: %s', async (_what, before, after) => {
     expect((await underRule(rule, there + before, after)).verdict).toBe('pass');

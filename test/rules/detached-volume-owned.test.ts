@@ -53,7 +53,7 @@ describe('a volume parked on a server that is off and costs nothing', () => {
     const judgement = await underRule(rule, attached, parked('power: stopped'));
     expect(judgement.verdict).toBe('fail');
     expect(onlyFinding(judgement).message).toBe(
-      'volume master-plates is attached only to scanner, stopped and not billed, and still billed, at 4.50 EUR a month, and has no team or owner and gives no reason and has no retention date',
+      'volume master-plates is attached only to scanner, which is stopped and costs nothing; the volume itself is still billed, at 4.50 EUR a month, and has no team or owner and gives no reason and has no retention date',
     );
   });
 

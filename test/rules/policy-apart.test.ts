@@ -60,3 +60,20 @@ it('a rule taken out, a waiver brought along, the rule itself switched off: all 
     'fail',
   );
 });
+
+it('advises what works where a new server brings more slots than its site has', async () => {
+  const sites = {
+    'ullage.yaml': 'currency: EUR\nsites:\n  north-quay: { attachment-slots: 4 }\n',
+    'storage/imagery.yaml': 'site: north-quay\nvolumes:\n  plates-1: { size: 10 GiB, tier: bulk }\n',
+  };
+  const server = (more: string) => ({
+    'storage/scanner.yaml': `site: north-quay\nservers:\n  scanner: { power: stopped${more} }\n`,
+  });
+  const before = { ...limit('100.00'), ...sites };
+  const [finding] = (await judged(before, server(', attachment-slots: 9'))).findings;
+  expect(finding?.advice).toBe(
+    'Leave the attachment-slots of scanner at the figure of the site in this branch, and raise them in a later one that changes nothing else.',
+  );
+  expect((await judged(before, server(''))).verdict).toBe('pass');
+  expect((await judged({ ...before, ...server('') }, server(', attachment-slots: 9'))).verdict).toBe('pass');
+});

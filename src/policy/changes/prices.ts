@@ -110,7 +110,7 @@ function differences(
   };
   for (const name of allNames(old.serverTypes, now.serverTypes)) {
     const [before, after] = [old.serverTypes.get(name), now.serverTypes.get(name)];
-    const place = after === undefined ? onBase(old.place) : onHead(now.place);
+    const place = after === undefined ? before && onBase(before.place) : onHead(after.place);
     differ(`server type ${name}`, before && serverTypeKeys(before), after && serverTypeKeys(after), place);
   }
   for (const name of allNames(old.tiers, now.tiers)) {
