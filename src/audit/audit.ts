@@ -9,6 +9,7 @@ import type { PolicyRule } from '../policy/policy.ts';
 import { approvalsUpTo } from './approvals.ts';
 import { type AuditRecord, dayOfCommit, recordOf } from './record.ts';
 import { faulted, Replay, type ReplayOptions } from './replay.ts';
+import type { Undone } from './undone.ts';
 import { pathsInHistory, type Span, walk } from './walk.ts';
 
 /**
@@ -27,6 +28,8 @@ export interface AuditOptions {
   readonly until?: string | undefined;
   readonly failOn: 'error' | 'warning';
   readonly tried?: readonly PolicyRule[] | undefined;
+  /** Told of each change as it is judged; no record is then taken from the store. */
+  readonly undone?: Undone | undefined;
   readonly store?: RecordStore | undefined;
   /** Called after each commit that was looked at. */
   readonly onCommit?: (() => void) | undefined;
@@ -37,11 +40,12 @@ export async function* auditRecords(
   repository: GitRepository,
   options: AuditOptions,
 ): AsyncGenerator<Outcome<AuditRecord>, void, undefined> {
-  const { span, since = '', until = '9999-12-31', failOn, tried, store, onCommit } = options;
+  const { span, since = '', until = '9999-12-31', failOn, tried, undone, onCommit } = options;
+  const store = undone === undefined ? options.store : undefined;
   const choices = await pathsInHistory(repository, span.to);
   if (!choices.ok) return yield choices;
   const replay = new Replay(repository, {
-    ...{ failOn, tried, paths: choices.value },
+    ...{ failOn, tried, undone, paths: choices.value },
     ask: (base, waivers) => approvalsUpTo(repository, { base, waivers, tried }),
   });
   let previous: string | undefined;

@@ -24,6 +24,7 @@ import { emptyReading, pathsOf, problemsIn, type Reading, readNext } from '../po
 import type { Sides } from '../policy/revision.ts';
 import { waiversThatRead } from '../policy/stand-in.ts';
 import { type ChangeOutcome, dayOfCommit, judgedOf, type Opinion, type Replayed } from './record.ts';
+import type { Undone } from './undone.ts';
 
 export interface ReplayOptions {
   readonly failOn: 'error' | 'warning';
@@ -31,6 +32,8 @@ export interface ReplayOptions {
   readonly tried?: readonly PolicyRule[] | undefined;
   /** Every choice of folders that the history made. */
   readonly paths: readonly Paths[];
+  /** Told of each change that was judged. */
+  readonly undone?: Undone | undefined;
   /** Asked where what a waiver covers hangs on commits before those that were judged here. */
   readonly ask?: AskHistory | undefined;
 }
@@ -147,6 +150,7 @@ export class Replay {
     const { change, sides } = await evaluateReadable(pair, options, history, this.#evaluation);
     const outcome = outcomeOf(change, options, this.#evaluation === undefined ? 'first' : 'next');
     if (change.ok) this.#evaluation = change.value.after;
+    if (change.ok) this.#options.undone?.next(commit.id, change.value, options, change.value.approvals);
     const tried = await this.#try(sides, options, change, asking?.('tried'));
     const waivers = waiversThatRead(after);
     const next = (judged: Outcome<ChangeEvaluation> | undefined, known: Approvals | undefined) =>

@@ -1,20 +1,16 @@
 /** `ullage audit`: judges the main branch's history, answers questions about it, and tries a policy on it. */
-import { readFile } from 'node:fs/promises';
 import { SingleBar } from 'cli-progress';
 import { type AuditOptions, auditRecords } from '../audit/audit.ts';
 import { backTest } from '../audit/back-test.ts';
 import { holdAgainstEvidence, type ReplayedVerdict } from '../audit/evidence.ts';
 import type { AuditRecord } from '../audit/record.ts';
+import { Undone } from '../audit/undone.ts';
 import { commitOn, countWalk, pathsInHistory, type Span } from '../audit/walk.ts';
 import { err, type Outcome, ok, type Problem } from '../base/problem.ts';
 import { isDay } from '../estate/dates.ts';
 import { mainBranch } from '../git/compare.ts';
 import type { GitRepository } from '../git/repository.ts';
-import { gatherRules, readRulePack } from '../policy/pack.ts';
-import type { PolicyRule } from '../policy/policy.ts';
 import { readRevision } from '../policy/reader.ts';
-import { readDocument } from '../read/document.ts';
-import { decodeText } from '../read/text.ts';
 import {
   type AuditFormat,
   type AuditQuestion,
@@ -29,10 +25,11 @@ import {
   reportTable,
 } from '../report/audit/audit.ts';
 import { reportProblems } from '../report/report.ts';
-import { type Finished, reasonOf, terminal } from './edge.ts';
+import { type Finished, terminal } from './edge.ts';
 import { readEvidence } from './evidence.ts';
 import { openRecordStore, programId } from './record-store.ts';
 import { withRepository } from './repository.ts';
+import { triedRules } from './tried-rules.ts';
 
 export interface AuditFlags {
   readonly repo: string;
@@ -79,7 +76,8 @@ async function audit(
   const span = await spanOf(repository, named);
   if (!span.ok) return span;
   if (flags.policyOn !== undefined) return policyOn(repository, span.value.to, flags.policyOn, flags.format);
-  const tried = flags.try === undefined ? ok(undefined) : await rulesIn(flags.try);
+  const tried =
+    flags.try === undefined ? ok(undefined) : await triedRules(repository, span.value.to, flags.try);
   const evidence =
     flags.evidence === undefined
       ? ok(undefined)
@@ -89,6 +87,7 @@ async function audit(
   if (!tried.ok || !store.ok || !evidence.ok) {
     return err(...[tried, store, evidence].flatMap((each) => (each.ok ? [] : each.problems)));
   }
+  const undone = new Undone();
   const options: AuditOptions = {
     span: span.value,
     since: flags.since,
@@ -96,6 +95,7 @@ async function audit(
     failOn: flags.failOn,
     tried: tried.value,
     store: store.value,
+    ...(flags.show === 'loosenings' ? { undone } : {}),
   };
   const streamed =
     flags.show === 'records' &&
@@ -125,7 +125,8 @@ async function audit(
         : { output, code: 1, reason: 'fail: the evidence does not match the history' },
     );
   }
-  const table = flags.try === undefined ? answer(flags.show, records) : backTestTable(backTest(records));
+  const table =
+    flags.try === undefined ? answer(flags.show, records, undone.passed) : backTestTable(backTest(records));
   return ok({ output: printed(table), code: 0 });
 }
 
@@ -184,31 +185,18 @@ export async function spanOf(repository: GitRepository, named: string | undefine
   }
   const end = (to === undefined ? from : to) || ((await mainBranch(repository)) ?? 'HEAD');
   const last = await repository.resolveCommit(end);
+  if (!last.ok && end === 'HEAD') {
+    return err({
+      message: 'the repository has no commit yet, and so no history to audit',
+      advice: 'Commit something on the main branch first.',
+    });
+  }
   const first =
     to === undefined || from === undefined || from === '' ? undefined : await repository.resolveCommit(from);
   if (!last.ok || first?.ok === false) {
     return err(...(last.ok ? [] : last.problems), ...(first === undefined || first.ok ? [] : first.problems));
   }
   return ok({ to: last.value, ...(first === undefined ? {} : { from: first.value }) });
-}
-
-/** The rules of one pack, with those that it uses of the packs that ship. */
-async function rulesIn(path: string): Promise<Outcome<readonly PolicyRule[]>> {
-  let bytes: Uint8Array;
-  try {
-    bytes = await readFile(path);
-  } catch (error) {
-    return err({
-      message: `the rule pack ${path} cannot be read: ${reasonOf(error)}`,
-      advice: 'Name a file with --try FILE.',
-    });
-  }
-  const text = decodeText(bytes, path);
-  if (!text.ok) return text;
-  const document = readDocument(text.value, path);
-  if (!document.ok) return document;
-  const pack = readRulePack(document.value);
-  return pack.ok ? gatherRules([pack.value]) : pack;
 }
 
 async function policyOn(

@@ -268,7 +268,10 @@ const audit = (above: Command, { finish, write }: Sink): Command =>
       }).default('records'),
     )
     .option('--policy-on <day>', 'show the policy as it was on a day, and judge nothing')
-    .option('--try <file>', 'a rule pack to judge by in place of the policy of the time')
+    .option(
+      '--try <policy>',
+      'rules to judge by in place of those of the time: a file, or what the main branch had at a revision or on a day',
+    )
     .option('--evidence <folder>', 'compare the attestations in a folder with the replay')
     .option('--allowed-signers <file>', 'whose signatures on the evidence are accepted')
     .option('--cache <dir>', 'a folder to keep records in, so that an interrupted run can continue')
@@ -301,7 +304,8 @@ Examples:
   ullage audit --since 2026-01-01 --show open
   ullage audit --policy-on 2026-03-31
   ullage audit --evidence evidence --allowed-signers allowed_signers
-  ullage audit --try policies/proposed.yaml --cache ~/.cache/ullage`,
+  ullage audit --try policies/proposed.yaml --cache ~/.cache/ullage
+  ullage audit --try 2026-03-31`,
     )
     .action(async (span: string | undefined, flags: AuditFlags) =>
       finish(await (await import('./audit.ts')).runAudit(span, flags, write)),

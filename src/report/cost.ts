@@ -171,8 +171,27 @@ function costJson(overview: CostOverview): string {
 }
 
 /** A cell that a spreadsheet would take for a formula is led by an apostrophe, so that it stays text. */
+/** Under the headings that the screen has, where it has them. */
+function csvRow(overview: CostOverview, line: CostLine) {
+  const { name, kind, team, site, tier, serverType, bytes, billedBytes, unattached, monthly, calculation } =
+    lineFacts(overview, line);
+  return {
+    kind,
+    'volume or server': name,
+    team,
+    site,
+    'tier or server type': tier ?? serverType,
+    bytes,
+    'billed bytes': billedBytes,
+    unattached,
+    'monthly cost': monthly,
+    currency: overview.cost.currency,
+    calculation,
+  };
+}
+
 const costCsv = (overview: CostOverview): string =>
   stringify(
-    [...costLines(overview.cost)].sort(byName).map((line) => lineFacts(overview, line)),
+    [...costLines(overview.cost)].sort(byName).map((line) => csvRow(overview, line)),
     { header: true, escape_formulas: true, cast: { boolean: (value) => (value ? 'true' : 'false') } },
   );

@@ -186,10 +186,11 @@ describe('the records', () => {
     expect(table).toHaveLength(11);
     expect(table[2]).toMatchObject({
       verdict: 'fail',
-      author: 'Bo Skua',
-      subject: `'=HYPERLINK("https://gannet-point.example")`,
-      cost_before: '18',
-      cost_after: '16',
+      by: 'Bo Skua',
+      message: `'=HYPERLINK("https://gannet-point.example")`,
+      currency: 'EUR',
+      'monthly cost before': '18',
+      'monthly cost after': '16',
     });
   });
 
@@ -234,11 +235,11 @@ describe('the questions', () => {
 
   it("tell what each team's storage cost, from each change on", async () => {
     expect((await rows('--show', 'spend')).map(({ on, before, after }) => [on, before, after])).toEqual([
-      ['2026-01-05', '0.00 EUR', '14.00 EUR'],
-      ['2026-01-12', '14.00 EUR', '18.00 EUR'],
-      ['2026-01-20', '18.00 EUR', '16.00 EUR'],
-      ['2026-02-25', '16.00 EUR', '17.00 EUR'],
-      ['2026-03-10', '17.00 EUR', '17.50 EUR'],
+      ['2026-01-05', '0.00', '14.00'],
+      ['2026-01-12', '14.00', '18.00'],
+      ['2026-01-20', '18.00', '16.00'],
+      ['2026-02-25', '16.00', '17.00'],
+      ['2026-03-10', '17.00', '17.50'],
     ]);
   });
 

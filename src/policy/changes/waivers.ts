@@ -4,7 +4,7 @@ import type { PolicyChange } from '../../rules/view.ts';
 import type { Ceiling, Waiver } from '../policy.ts';
 import { allNames, type Direction, policyChange } from './change.ts';
 
-const waiverKey = ({ rule, name, subject, kind }: Waiver): string =>
+export const waiverKey = ({ rule, name, subject, kind }: Waiver): string =>
   `${rule}${name === undefined ? '' : ` (${name})`} for ${kind === undefined ? '' : `${kind} `}${subject}`;
 
 /** Which way a ceiling went: a higher one and none at all let more through; two measures cannot be compared. */

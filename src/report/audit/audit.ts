@@ -1,9 +1,11 @@
 /** The audit's answers, each as one table: for a terminal, as Markdown, as CSV or as lines of JSON. */
 import type { AuditRecord } from '../../audit/record.ts';
 import { visible } from '../../base/visible.ts';
+import { showMoney } from '../../price/money.ts';
 import { atLeast, drawHeadline, type Screen } from '../draw.ts';
 import { jsonLine } from '../json-text.ts';
 import { markdownText } from '../markdown-text.ts';
+import { showAmount, showDifference } from '../model/amounts.ts';
 import { markdownTable, textTable, wrapped } from '../table.ts';
 import { csv } from './csv.ts';
 import { looseningsTable } from './loosenings.ts';
@@ -24,14 +26,19 @@ export type AuditFormat = 'text' | 'ndjson' | 'csv' | 'markdown';
 
 export type AuditQuestion = 'records' | 'merged-anyway' | 'loosenings' | 'spend' | 'open' | 'waivers';
 
-export function answer(question: AuditQuestion, records: readonly AuditRecord[]): AuditTable {
+/** @param passed by `loosenedKey`: the commits that passed only by it; asked for the loosenings alone */
+export function answer(
+  question: AuditQuestion,
+  records: readonly AuditRecord[],
+  passed: ReadonlyMap<string, readonly string[]>,
+): AuditTable {
   switch (question) {
     case 'records':
       return recordsTable(records);
     case 'merged-anyway':
       return mergedTable(records);
     case 'loosenings':
-      return looseningsTable(records);
+      return looseningsTable(records, passed);
     case 'spend':
       return spendTable(records);
     case 'open':
@@ -41,20 +48,32 @@ export function answer(question: AuditQuestion, records: readonly AuditRecord[])
   }
 }
 
-const text = (cell: Cell): string => (cell === null ? '' : String(cell));
+function text(cell: Cell): string {
+  if (cell === null) return '';
+  if (typeof cell !== 'object') return String(cell);
+  const { kind, amount, currency } = cell;
+  return kind === 'difference' ? showDifference(amount, currency) : showAmount(amount, currency);
+}
+
+/** For programs: an amount is a bare decimal, with as many digits as its currency has. */
+const bare = (cell: Cell): string | number | null =>
+  cell === null || typeof cell !== 'object' ? cell : showMoney(cell.amount, cell.currency);
 
 export function reportTable(table: AuditTable, format: AuditFormat, screen: Screen): string {
   const { headline, notes, columns, rows } = table;
-  const cells = { columns, rows: rows.map((row) => row.map(text)) };
+  const cells = {
+    columns: columns.filter(({ shown }) => shown),
+    rows: rows.map((row) => row.flatMap((cell, index) => (columns[index]?.shown ? text(cell) : []))),
+  };
   switch (format) {
     case 'ndjson':
       return rows
         .map((row) =>
-          jsonLine(Object.fromEntries(columns.map(({ key }, index) => [key, row[index] ?? null]))),
+          jsonLine(Object.fromEntries(columns.map(({ key }, index) => [key, bare(row[index] ?? null)]))),
         )
         .join('');
     case 'csv':
-      return csv([columns.map(({ key }) => key), ...rows]);
+      return csv([columns.map(({ title }) => title), ...rows.map((row) => row.map(bare))]);
     case 'markdown': {
       const { head, rows: lines } = markdownTable(cells);
       return [

@@ -3,7 +3,16 @@ import type { BackTest } from '../../audit/back-test.ts';
 import type { AuditRecord } from '../../audit/record.ts';
 import { counted } from '../../base/wording.ts';
 import { showDifference } from '../model/amounts.ts';
-import { type AuditTable, changedCost, column, commitColumn, day, short, subjectColumn } from './table.ts';
+import {
+  type AuditTable,
+  changedCost,
+  column,
+  commitColumn,
+  currencyColumn,
+  day,
+  short,
+  subjectColumn,
+} from './table.ts';
 
 /** What a tried policy would have done, change by change. */
 export function backTestTable(test: BackTest): AuditTable {
@@ -17,7 +26,7 @@ export function backTestTable(test: BackTest): AuditTable {
       short(record.commit),
       what,
       record.author.name,
-      changedCost(record),
+      ...changedCost(record),
       (what === 'would have been stopped' ? (record.tried?.reasons ?? []) : record.reasons).join('; '),
       record.subject,
     ]);
@@ -34,6 +43,7 @@ export function backTestTable(test: BackTest): AuditTable {
       column('what', 'what'),
       column('by', 'by'),
       column('difference', 'monthly cost', 'right'),
+      currencyColumn(),
       column('why', 'why it fails'),
       subjectColumn,
     ],

@@ -1,9 +1,7 @@
 /** What each team's storage cost a month, change by change. */
 import { spendByTeam } from '../../audit/questions.ts';
 import type { AuditRecord } from '../../audit/record.ts';
-import { money } from '../../price/money.ts';
-import { showAmount } from '../model/amounts.ts';
-import { type AuditTable, column, commitColumn, day, short } from './table.ts';
+import { type AuditTable, amountCell, column, commitColumn, currencyColumn, day, short } from './table.ts';
 
 export function spendTable(records: readonly AuditRecord[]): AuditTable {
   const steps = spendByTeam(records);
@@ -15,15 +13,19 @@ export function spendTable(records: readonly AuditRecord[]): AuditTable {
       commitColumn,
       column('team', 'team'),
       column('before', 'before', 'right'),
+      currencyColumn('currency_before', 'currency before'),
       column('after', 'after', 'right'),
+      currencyColumn(),
       column('by', 'by'),
     ],
     rows: steps.map(({ record, team, before, after, currencyBefore, currency }) => [
       record.on,
       short(record.commit),
       team ?? 'no team',
-      showAmount(money(before), currencyBefore),
-      showAmount(money(after), currency),
+      amountCell(before, currencyBefore),
+      currencyBefore,
+      amountCell(after, currency),
+      currency,
       record.author.name,
     ]),
   };

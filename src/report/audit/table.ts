@@ -1,15 +1,24 @@
 /** One answer of the audit: a table with a name for each column, and what is common to several of them. */
 import type { AuditRecord } from '../../audit/record.ts';
-import { money } from '../../price/money.ts';
-import { showDifference } from '../model/amounts.ts';
+import { type Money, money } from '../../price/money.ts';
 
-export type Cell = string | number | null;
+/** An amount in its currency: on the screen both stand together, and for programs in a column each. */
+export interface AmountCell {
+  readonly kind: 'amount' | 'difference';
+  readonly amount: Money;
+  readonly currency: string;
+}
+
+export type Cell = string | number | AmountCell | null;
 
 export interface AuditColumn {
-  /** The name in CSV and JSON. */
+  /** The name in lines of JSON. */
   readonly key: string;
+  /** The heading on the screen and in CSV. */
   readonly title: string;
   readonly align: 'left' | 'right';
+  /** Whether people see it, too: what is in another column for them is in one of its own for programs. */
+  readonly shown: boolean;
 }
 
 /** One answer. Cells are plain text, and may come from input. */
@@ -24,6 +33,25 @@ export const column = (key: string, title: string, align: AuditColumn['align'] =
   key,
   title,
   align,
+  shown: true,
+});
+
+/** The currency of the amounts before it. */
+export const currencyColumn = (key = 'currency', title = 'currency'): AuditColumn => ({
+  ...column(key, title),
+  shown: false,
+});
+
+export const amountCell = (amount: string, currency: string): AmountCell => ({
+  kind: 'amount',
+  amount: money(amount),
+  currency,
+});
+
+export const differenceCell = (amount: Money, currency: string): AmountCell => ({
+  kind: 'difference',
+  amount,
+  currency,
 });
 
 export const short = (commit: string): string => commit.slice(0, 12);
@@ -40,8 +68,11 @@ export const trailersOf = ({ trailers }: AuditRecord): string =>
     .map(({ key, value }) => `${key}: ${value}`)
     .join('; ');
 
-export const changedCost = ({ cost }: AuditRecord): string =>
-  cost?.difference == null ? '' : showDifference(money(cost.difference), cost.currency);
+/** What it costs more or less a month, and in which currency. */
+export const changedCost = ({ cost }: AuditRecord): readonly [AmountCell | null, string | null] =>
+  cost?.difference == null
+    ? [null, null]
+    : [differenceCell(money(cost.difference), cost.currency), cost.currency];
 
 export const count = ({ findings }: AuditRecord, ...states: readonly string[]): number =>
   findings.filter(({ baselineState }) => states.includes(baselineState)).length;
