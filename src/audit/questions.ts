@@ -126,27 +126,43 @@ export interface WaiverHistory {
   readonly outgrown: readonly AuditRecord[];
   /** Records after its date in which there still was a finding that it had been for. */
   readonly expired: readonly AuditRecord[];
+  /** Records in which only the writing of its subject kept it from a finding, and the line to write instead. */
+  readonly written: readonly AuditRecord[];
+  readonly writeInstead: string | null;
 }
 
-/** Which waivers were used, and which were still wanted after their date. */
+type WaiverState = AuditRecord['waivers'][number]['state'];
+
+/** Which waivers were used, which were still wanted after their date, and which only their writing kept from use. */
 export function waiversUsed(records: readonly AuditRecord[]): readonly WaiverHistory[] {
   const uses = new Map<
     string,
     {
-      waiver: WaiverHistory['waiver'];
-      used: AuditRecord[];
-      outgrown: AuditRecord[];
-      expired: AuditRecord[];
+      readonly waiver: WaiverHistory['waiver'];
+      readonly by: Readonly<Record<WaiverState, AuditRecord[]>>;
+      writeInstead: string | null;
     }
   >();
   for (const record of records) {
-    for (const { waiver, state } of record.waivers) {
+    for (const { waiver, state, writeInstead } of record.waivers) {
       const { rule, name, subject, kind, upTo, from, until, approvedBy } = waiver;
       const key = JSON.stringify([rule, name, subject, kind, upTo, from, until, approvedBy]);
-      const known = uses.get(key) ?? { waiver, used: [], outgrown: [], expired: [] };
+      const known = uses.get(key) ?? {
+        waiver,
+        by: { used: [], outgrown: [], expired: [], 'written otherwise': [] },
+        writeInstead: null,
+      };
       uses.set(key, known);
-      known[state].push(record);
+      known.by[state].push(record);
+      known.writeInstead = writeInstead ?? known.writeInstead;
     }
   }
-  return [...uses.values()];
+  return [...uses.values()].map(({ waiver, by, writeInstead }) => ({
+    waiver,
+    used: by.used,
+    outgrown: by.outgrown,
+    expired: by.expired,
+    written: by['written otherwise'],
+    writeInstead,
+  }));
 }

@@ -16,6 +16,7 @@ import type { FileKind } from '../policy/files.ts';
 import { bySubject, waivedAmongCarried } from '../policy/findings.ts';
 import { type ChangeEvaluation, type JudgeOptions, propose, verdictOf } from '../policy/judge.ts';
 import type { Finding, UnreadMain } from '../policy/judgement.ts';
+import { type OtherWriting, otherWriting } from '../policy/other-writing.ts';
 import type { Waiver } from '../policy/policy.ts';
 import { isFor } from '../policy/waiver.ts';
 import { type CostDelta, changeOfCost } from '../price/delta.ts';
@@ -263,6 +264,7 @@ export function waiverUses(
   waivers: readonly Waiver[],
   findings: readonly Finding[],
   on: string,
+  writtenAs: (waiver: Waiver) => OtherWriting | undefined,
 ): readonly AuditWaiverUse[] {
   const standing = findings.filter(({ baselineState }) => baselineState !== 'absent');
   return waivers.flatMap((waiver): readonly AuditWaiverUse[] => {
@@ -271,15 +273,23 @@ export function waiverUses(
     if (used > 0 || beyond > 0) {
       return (['used', 'outgrown'] as const).flatMap((state) => {
         const findings = state === 'used' ? used : beyond;
-        return findings === 0 ? [] : [{ state, waiver: waiverRecord(waiver), findings }];
+        return findings === 0 ? [] : [{ state, waiver: waiverRecord(waiver), findings, writeInstead: null }];
       });
+    }
+    const written = writtenAs(waiver);
+    if (written !== undefined) {
+      return [
+        { state: 'written otherwise', waiver: waiverRecord(waiver), findings: 1, writeInstead: written.line },
+      ];
     }
     if (on <= waiver.until) return [];
     const lapsed = standing.filter(
       ({ rule, entry, subject, waiver: other }) =>
         other === undefined && isFor(waiver, { name: entry, entry: { rule } }, subject),
     ).length;
-    return lapsed === 0 ? [] : [{ state: 'expired', waiver: waiverRecord(waiver), findings: lapsed }];
+    return lapsed === 0
+      ? []
+      : [{ state: 'expired', waiver: waiverRecord(waiver), findings: lapsed, writeInstead: null }];
   });
 }
 
@@ -311,6 +321,7 @@ export function judgedOf(
   })
     .filter((finding) => !waived.has(key(finding)))
     .map((finding) => ({ ...finding, waiver: undefined }));
+  const refused = findings.filter(({ fails, baselineState }) => fails && baselineState !== 'absent');
   return {
     ...verdictOf(change),
     policyFrom,
@@ -321,7 +332,9 @@ export function judgedOf(
       ({ was, now }) => was !== undefined && now !== undefined && violationKey(was) !== violationKey(now),
     ),
     between: betweenRecord(place, place === 'first' ? allOf(before) : between),
-    waivers: waiverUses(policy.waivers, [...findings, ...carried.waived, ...wanted], on),
+    waivers: waiverUses(policy.waivers, [...findings, ...carried.waived, ...wanted], on, (waiver) =>
+      otherWriting(waiver, refused, change.comparison.renames),
+    ),
     cost,
     policyChanges,
     proposed: propose(change, options),

@@ -53,6 +53,7 @@ import {
   type RoomChange,
 } from './judgement.ts';
 import { leftScopeFindings } from './left-scope.ts';
+import { otherWriting } from './other-writing.ts';
 import { noPriceList, type Policy, type Waiver } from './policy.ts';
 import type { Side, Sides } from './revision.ts';
 import { roomChanges } from './rooms.ts';
@@ -259,6 +260,7 @@ export function judgementOf(change: ChangeEvaluation, options: JudgeOptions): Ju
     used: new Set(findings.flatMap(({ waiver }) => waiver ?? [])),
     outgrown: new Set(findings.flatMap(({ outgrown }) => outgrown ?? [])),
   };
+  const uncovered = findings.filter(({ fails, baselineState }) => fails && baselineState !== 'absent');
   return {
     ...verdictOf(change),
     base: base.label,
@@ -279,7 +281,11 @@ export function judgementOf(change: ChangeEvaluation, options: JudgeOptions): Ju
     headroom: headroomChanges(change),
     policyChanges,
     proposed: propose(change, options),
-    waivers: policy.waivers.map((waiver) => waiverUse(waiver, policy.rules, uses, on)),
+    waivers: policy.waivers.map((waiver) => {
+      const use = waiverUse(waiver, policy.rules, uses, on);
+      const covers = use.state === 'used' || use.state === 'outgrown';
+      return covers ? use : { ...use, written: otherWriting(waiver, uncovered, comparison.renames) };
+    }),
   };
 }
 

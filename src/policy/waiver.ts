@@ -103,6 +103,8 @@ export interface WaiverUse {
   readonly waiver: Waiver;
   /** `waiting` for what it permits, which is merged after it; `unused` only where there is little time left for that. */
   readonly state: 'used' | 'outgrown' | 'waiting' | 'unused' | 'expired' | 'not yet' | 'unknown rule';
+  /** What it would have to be like to be for a finding of this judgement, where its writing alone keeps it from that. */
+  readonly written?: { readonly subject: Subject; readonly line: string } | undefined;
 }
 
 /** A waiver that ends within so many days, and has nothing to let stand, is looked at: ours. */

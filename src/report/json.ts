@@ -103,7 +103,11 @@ function judgedReport(judged: Judged): JudgementReport {
     headroom: judged.headroom.flatMap(headroomReport),
     policyChanges: judged.policyChanges.map(policyChangeReport),
     proposed: proposed === undefined ? null : proposedReport(proposed),
-    waivers: judged.waivers.map(({ waiver, state }) => ({ state, waiver: waiverReport(waiver, policyFrom) })),
+    waivers: judged.waivers.map(({ waiver, state, written }) => ({
+      state,
+      waiver: waiverReport(waiver, policyFrom),
+      writeInstead: written?.line ?? null,
+    })),
     rules: judged.rules.map((rule) => ruleReport(rule, policyFrom)),
     problems: [],
   };

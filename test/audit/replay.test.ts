@@ -255,6 +255,7 @@ function fromJudged(judged: Judged): ChangeJudged {
       waivers.map(({ waiver }) => waiver),
       findings,
       on,
+      (waiver) => waivers.find((use) => use.waiver === waiver)?.written,
     ),
     cost,
     policyChanges,

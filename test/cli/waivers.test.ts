@@ -125,3 +125,59 @@ it('the audit keeps what a waiver without a ceiling went by', async () => {
     },
   ]);
 });
+
+describe('a waiver whose subject is written otherwise than the finding has it', () => {
+  const other = (subject: string): Files => ({
+    'waivers/a.yaml': `waivers:\n  - { rule: growth-step, subject: ${subject}, reason: spring survey, approved-by: "head: imagery", from: 2026-05-01, until: 2026-05-31 }\n`,
+  });
+
+  it.each(['Plates-1', 'volume plates-1', 'volume/plates-1', 'PLATES-1'])(
+    'as %s covers nothing, and the line to write is told, which then covers it',
+    async (subject) => {
+      const repository = office(other(JSON.stringify(subject)));
+      const { verdict, waivers } = await proposed(repository, volume('60 GiB'), '2026-05-02');
+      expect(verdict).toBe('fail');
+      const [{ writeInstead }] = waivers;
+      expect(writeInstead).toBe(
+        '- { rule: growth-step, subject: plates-1, reason: spring survey, approved-by: "head: imagery", from: 2026-05-01, until: 2026-05-31 }',
+      );
+      const text = await ullage(
+        ...['gate', '--repo', repository.dir, '--base', 'main', '--head', 'proposal', '--now', '2026-05-02'],
+      );
+      expect(text.out.replaceAll(/\s+/g, ' ')).toContain(`write it so: ${writeInstead}`);
+      const mended = office({ 'waivers/a.yaml': `waivers:\n  ${writeInstead}\n` });
+      expect((await proposed(mended, volume('60 GiB'), '2026-05-02')).verdict).toBe('pass');
+    },
+  );
+
+  it('is told of by its old name where the branch renames the volume', async () => {
+    const renamed = `team: imagery\nvolumes:\n  plates-9: { formerly: plates-1, size: 60 GiB, tier: bulk }\n`;
+    const { waivers } = await proposed(office(waived()), { 'storage/imagery.yaml': renamed }, '2026-05-02');
+    expect(waivers[0].writeInstead).toContain('subject: plates-9');
+  });
+
+  it('of another thing is not taken for it', async () => {
+    const { waivers } = await proposed(office(other('plates-10')), volume('60 GiB'), '2026-05-02');
+    expect(waivers).toMatchObject([{ state: 'waiting', writeInstead: null }]);
+  });
+
+  it('is told of by the audit, too', async () => {
+    const repository = office(other('Plates-1'));
+    repository.write(volume('60 GiB'));
+    repository.commit('grown', { date: '2026-05-02T12:00:00Z' });
+    const { out } = await ullage(
+      'audit',
+      '--repo',
+      repository.dir,
+      '--show',
+      'waivers',
+      '--format',
+      'ndjson',
+    );
+    expect(JSON.parse(out)).toMatchObject({
+      used: 0,
+      written: 1,
+      write_instead: expect.stringContaining('subject: plates-1'),
+    });
+  });
+});

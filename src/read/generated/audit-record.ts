@@ -503,14 +503,18 @@ export interface AuditNamed {
  */
 export interface AuditWaiverUse {
   /**
-   * `used`: it waived a finding; `outgrown`: a finding that it was for was beyond what it covers; `expired`: its date was over, and there still was a finding that it was for.
+   * `used`: it waived a finding; `outgrown`: a finding that it was for was beyond what it covers; `expired`: its date was over, and there still was a finding that it was for; `written otherwise`: only the writing of its subject kept it from a finding.
    */
-  state: 'used' | 'outgrown' | 'expired';
+  state: 'used' | 'outgrown' | 'expired' | 'written otherwise';
   waiver: AuditWaiver;
   /**
    * How many findings.
    */
   findings: number;
+  /**
+   * The waiver's line as it would have to be written to be for a finding of this judgement, where only the writing of its subject keeps it from that; null otherwise.
+   */
+  writeInstead: string | null;
 }
 /**
  * What the estate costs a month.

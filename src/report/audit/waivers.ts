@@ -27,9 +27,11 @@ export function waiversTable(records: readonly AuditRecord[]): AuditTable {
       column('last_outgrown', 'last outgrown'),
       column('expired', 'times needed after its date', 'right'),
       column('last_needed', 'last needed'),
+      column('written', 'times kept from use by its writing', 'right'),
+      column('write_instead', 'write instead'),
       column('place', 'at'),
     ],
-    rows: uses.map(({ waiver, used, outgrown, expired }) => [
+    rows: uses.map(({ waiver, used, outgrown, expired, written, writeInstead }) => [
       waiver.rule,
       waiver.subject,
       waiver.approvedBy,
@@ -42,6 +44,8 @@ export function waiversTable(records: readonly AuditRecord[]): AuditTable {
       last(outgrown),
       expired.length,
       last(expired),
+      written.length,
+      writeInstead,
       `${waiver.file}:${waiver.line}`,
     ]),
   };

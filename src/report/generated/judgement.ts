@@ -1180,6 +1180,10 @@ export interface WaiverUseReport {
    */
   state: 'used' | 'outgrown' | 'waiting' | 'unused' | 'expired' | 'not yet' | 'unknown rule';
   waiver: WaiverReport1;
+  /**
+   * The waiver's line as it would have to be written to be for a finding of this judgement, where only the writing of its subject keeps it from that; null otherwise.
+   */
+  writeInstead: string | null;
 }
 /**
  * An exception with a reason, an approver and dates.

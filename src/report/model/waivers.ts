@@ -2,7 +2,7 @@
 import { counted } from '../../base/wording.ts';
 import type { Judged } from '../../policy/judgement.ts';
 import type { WaiverUse } from '../../policy/waiver.ts';
-import { at, entries, sentence } from './blocks.ts';
+import { at, entries, line, sentence } from './blocks.ts';
 import type { Entry, Section } from './model.ts';
 
 /** An expired waiver is of interest where its subject or the policy is touched; elsewhere they are only counted. */
@@ -13,8 +13,10 @@ export function waiverSection({ waivers, findings, changes, policyChanges }: Jud
   const quiet = waivers.filter(isQuiet);
   const refused = findings.filter(({ fails }) => fails);
   // One that waits is merged ahead of its change, as it has to be; it is named where somebody may take it for this one's.
-  const isElsewhere = ({ state, waiver }: WaiverUse): boolean =>
-    state === 'waiting' && !refused.some(({ rule, entry }) => [rule, entry].includes(waiver.rule));
+  const isElsewhere = ({ state, waiver, written }: WaiverUse): boolean =>
+    state === 'waiting' &&
+    written === undefined &&
+    !refused.some(({ rule, entry }) => [rule, entry].includes(waiver.rule));
   const shown = waivers.filter((use) => !isQuiet(use) && !isElsewhere(use)).flatMap(waiverEntry);
   const more = shown.length === 0 ? 'waiver' : 'more waiver';
   const blocks = [
@@ -33,13 +35,24 @@ export function waiverSection({ waivers, findings, changes, policyChanges }: Jud
 function waiverEntry(use: WaiverUse): readonly Entry[] {
   const said = waiverState(use);
   const { rule, subject, place } = use.waiver;
+  const { written } = use;
   return said === undefined
     ? []
     : [
         {
           tag: { word: said.word, tone: 'caution' },
           text: `the waiver of ${rule} for ${subject} ${said.text}`,
-          fields: [at(place)],
+          fields: [
+            at(place),
+            ...(written === undefined
+              ? []
+              : [
+                  line(
+                    'written otherwise',
+                    `If it is meant for the ${written.subject.kind.replace('-', ' ')} ${written.subject.name}, write it so: ${written.line}`,
+                  ),
+                ]),
+          ],
         },
       ];
 }
