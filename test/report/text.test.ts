@@ -192,7 +192,7 @@ describe('what follows', () => {
   it('calls a rule by its name once, and no key by a name that no file has', async () => {
     const taken = await judged(mainFiles, edited(mainFiles, 'prices/2026.yaml', '"0.045"', '"0.0001"'));
     expect(unwrapped(reportText(taken, plain))).toMatch(
-      /looser prices from 2026-01-01, tier bulk, rate changes from 0\.045 to 0\.0001: -9\.88 EUR a month for the estate on main at prices\/2026\.yaml/,
+      /looser prices from 2026-01-01, tier bulk, rate changes from 0\.045 to 0\.0001: -9\.88 EUR a month for the estate on main, so its spend limits are reached later at prices\/2026\.yaml/,
     );
     const [sample] = taken.policyChanges;
     if (sample === undefined) throw new Error('no policy change');

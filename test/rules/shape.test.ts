@@ -279,6 +279,18 @@ describe('mappings in a schema', () => {
     expect(await found(volume(other), shapeOf('volume', schema))).toHaveLength(1);
   });
 
+  it.each(['valueOf', 'toString'])(
+    'that hide %s are a miss wherever they are compared, and end no judgement',
+    async (name) => {
+      const entry = shapeOf('volume', '{ properties: { labels: { const: { kept: y } } } }');
+      expect(await found(volume(`{ ${name}: x }`), entry)).toHaveLength(1);
+      const same = shapeOf('volume', `{ properties: { labels: { const: { ${name}: x } } } }`);
+      expect(await found(volume(`{ ${name}: x }`), same)).toEqual([
+        expect.stringContaining('cannot be compared with the schema'),
+      ]);
+    },
+  );
+
   it.each(['constructor', 'toString', 'valueOf'])('do not hold %s unless it was written', async (name) => {
     const entry = shapeOf('volume', `{ properties: { labels: { required: [${name}] } } }`);
     expect(await found(volume('{}'), entry)).toHaveLength(1);

@@ -5,7 +5,7 @@
  */
 import { Decimal } from 'decimal.js';
 import { onBase, onHead } from '../../change/place.ts';
-import { exactSize, parseSize } from '../../estate/size.ts';
+import { exactSize } from '../../estate/size.ts';
 import { listInForce, type PriceList, type ServerType, type Tier } from '../../price/price-list.ts';
 import type { PriceUse } from '../../rules/rule.ts';
 import type { PolicyChange } from '../../rules/view.ts';
@@ -56,7 +56,13 @@ export function priceListChanges(
   });
 }
 
-type Keys = ReadonlyMap<string, string>;
+/** What one key says: as it may be written, and, where it can be more or less, what it comes to. */
+interface Written {
+  readonly shown: string;
+  readonly worth?: Decimal;
+}
+
+type Keys = ReadonlyMap<string, Written>;
 
 /** What differs between two lists, key by key; a tier or a server type that one of them has not is one line. */
 function differences(
@@ -90,7 +96,7 @@ function differences(
     let money = monthly.get(what);
     for (const key of new Set([...before.keys(), ...after.keys()])) {
       const [from, to] = [before.get(key), after.get(key)];
-      if (from === to) continue;
+      if (from?.shown === to?.shown) continue;
       const direction = keyDirection(key, from, to, uses);
       const isCost = useOf(key) === 'cost';
       changes.push(
@@ -98,8 +104,8 @@ function differences(
           ...common,
           direction,
           key: `${what}, ${key}`,
-          from,
-          to,
+          from: from?.shown,
+          to: to?.shown,
           place,
           ...(isCost ? { monthly: money } : {}),
         }),
@@ -136,19 +142,19 @@ const useOf = (key: string): PriceUse => usesOfKeys[key] ?? 'cost';
 /** Which way one key went, where any rule depends on it. */
 function keyDirection(
   key: string,
-  from: string | undefined,
-  to: string | undefined,
+  from: Written | undefined,
+  to: Written | undefined,
   uses: ReadonlySet<PriceUse>,
 ): Direction {
   if (!uses.has(useOf(key))) return 'neither';
   const looser = looserWhen[key];
   if (looser === undefined) return 'unknown';
-  const [before, after] = [worth(from), worth(to)];
   // Left out, a bound does not hold, and a figure is not given.
-  if (before === undefined || after === undefined) {
-    return (after === undefined) === looserWithout.has(key) ? 'looser' : 'tighter';
+  if (from === undefined || to === undefined) {
+    return (to === undefined) === looserWithout.has(key) ? 'looser' : 'tighter';
   }
-  return after.gt(before) === (looser === 'higher') ? 'looser' : 'tighter';
+  if (from.worth === undefined || to.worth === undefined) return 'unknown';
+  return to.worth.gt(from.worth) === (looser === 'higher') ? 'looser' : 'tighter';
 }
 
 /** Keys that let more through where they are left out: bounds, and what is charged besides. */
@@ -168,24 +174,19 @@ const looserWhen: Readonly<Record<string, 'higher' | 'lower'>> = {
   'servers-a-volume': 'higher',
 };
 
-/** An amount, a count or a size by what it is worth. */
-function worth(text: string | undefined): Decimal | undefined {
-  if (text === undefined) return undefined;
-  const size = parseSize(text);
-  return new Decimal(typeof size === 'bigint' ? size.toString() : text);
-}
+const onOneLine = (keys: Keys | undefined): string | undefined =>
+  keys && [...keys].map(([key, { shown }]) => `${key} ${shown}`).join(', ');
 
-const onOneLine = (keys: ReadonlyMap<string, string> | undefined): string | undefined =>
-  keys && [...keys].map(([key, value]) => `${key} ${value}`).join(', ');
+const amount = (worth: Decimal): Written => ({ shown: worth.toFixed(), worth });
 
-const serverTypeKeys = ({ running, stopped }: ServerType): ReadonlyMap<string, string> =>
+const serverTypeKeys = ({ running, stopped }: ServerType): Keys =>
   new Map([
-    ['running', running.toFixed()],
-    ['stopped', stopped.toFixed()],
+    ['running', amount(running)],
+    ['stopped', amount(stopped)],
   ]);
 
 /** A tier by the keys of its file; amounts in plain figures, however small. */
-function tierKeys(tier: Tier): ReadonlyMap<string, string> {
+function tierKeys(tier: Tier): Keys {
   const [first, ...others] = tier.bands;
   const single = others.length === 0 && first !== undefined && first.upTo === undefined;
   const bands = tier.bands.map(
@@ -200,13 +201,15 @@ function tierKeys(tier: Tier): ReadonlyMap<string, string> {
     ['iops-maximum', tier.iopsMaximum],
     ['servers-a-volume', tier.serversAVolume],
   ];
-  return new Map([
-    single ? ['rate', first.rate.toFixed()] : ['bands', bands.join(', then ')],
-    ['per', tier.unitName],
-    ...(tier.flat.isZero() ? [] : [['flat', tier.flat.toFixed()] as const]),
+  return new Map<string, Written>([
+    single ? ['rate', amount(first.rate)] : ['bands', { shown: bands.join(', then ') }],
+    ['per', { shown: tier.unitName }],
+    ...(tier.flat.isZero() ? [] : [['flat', amount(tier.flat)] as const]),
     ...bounds.flatMap(([key, value]) => {
-      const shownAs = showLimit(value);
-      return shownAs === undefined ? [] : [[key, shownAs] as const];
+      const shown = showLimit(value);
+      return shown === undefined || value === undefined
+        ? []
+        : [[key, { shown, worth: new Decimal(value.toString()) }] as const];
     }),
   ]);
 }

@@ -3,6 +3,7 @@
 import { clipped } from '../../base/visible.ts';
 import { counted } from '../../base/wording.ts';
 import type { Judged, PastChange, Proposed } from '../../policy/judgement.ts';
+import type { Money } from '../../price/money.ts';
 import type { PolicyChange } from '../../rules/view.ts';
 import { showDifference } from './amounts.ts';
 import { atRevision, entries, sentence } from './blocks.ts';
@@ -99,10 +100,16 @@ function policyEntry({ direction, of, name, key, from, to, place, monthly }: Pol
       word: directionWord(direction),
       tone: direction === 'looser' || direction === 'unknown' ? 'caution' : 'plain',
     },
-    text: `${what} ${alteration(name, from, to)}${monthly === undefined ? '' : `: ${showDifference(monthly.difference, monthly.currency)} a month for the estate on main`}`,
+    text: `${what} ${alteration(name, from, to)}${monthly === undefined ? '' : `: ${showDifference(monthly.difference, monthly.currency)} a month for the estate on main${limitsMeet(monthly.difference)}`}`,
     fields: place === undefined ? [] : [atRevision(place)],
   };
 }
+
+/** What another price means for limits that stay as they are. */
+const limitsMeet = (difference: Money): string =>
+  difference.isZero()
+    ? ''
+    : `, so its spend limits are reached ${difference.isNegative() ? 'later' : 'sooner'}`;
 
 function directionWord(direction: PolicyChange['direction']): string {
   switch (direction) {
