@@ -77,7 +77,19 @@ export function fileSystemRenames(
   const remounted = changes.flatMap((change) =>
     change.kind === 'file-system-remounted' ? [[change.before.name, change.after.name] as const] : [],
   );
-  return renamesOfKind(new Map([...carried, ...remounted]));
+  // A name that passes from a volume to a group, or back, stands for another file system from then on.
+  const names = new Map<string, FileSystem>();
+  for (const { after } of [...volumes.pairs, ...groups.pairs])
+    for (const system of systemsOf(after)) names.set(system.name, system);
+  const passedOn = [...volumes.pairs, ...groups.pairs].flatMap(({ before }) =>
+    systemsOf(before).flatMap((former) => {
+      const now = names.get(former.name);
+      return now === undefined || now.on.kind === former.on.kind
+        ? []
+        : [[former.name, `${former.name} (of the ${former.on.kind.replace('-', ' ')} before)`] as const];
+    }),
+  );
+  return renamesOfKind(new Map([...passedOn, ...carried, ...remounted]));
 }
 
 const systemsOf = (carrier: Volume | VolumeGroup | undefined): readonly FileSystem[] => {

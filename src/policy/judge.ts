@@ -149,12 +149,6 @@ export function evaluateChange(
   const judging = policyFrom === 'base' ? known : succeed(known, policy.waivers);
   const terms = findingTerms(policy, on, { failOn, held: heldTo(judging, before.view.prices.currency) });
   const changeView: ChangeView = { base: before.view, head: after.view, ...comparison, on, policyChanges };
-  const left = leftScopeFindings({ before, after, comparison, touched, terms });
-  const still = new Set(left.map((each) => `${each.entry} ${violationKey(plain(each))}`));
-  // What is as bad as it was, and only out of the rule's sight, is not mended.
-  const isMended = (each: Finding): boolean =>
-    each.baselineState !== 'absent' ||
-    !still.has(`${each.entry} ${violationKey(carriedOn(plain(each), comparison.renames))}`);
   const proposed: OwnPrices = own.value ?? { list: after.view.prices, cost: after.view.cost };
   return ok({
     ...difference,
@@ -164,9 +158,9 @@ export function evaluateChange(
     after,
     edits,
     findings: [
-      ...edits.map((edit) => editFinding(edit, comparison.renames, terms)).filter(isMended),
+      ...edits.map((edit) => editFinding(edit, comparison.renames, terms)),
       ...policy.rules.flatMap((entry) => changeFindings(entry, changeView, terms)),
-      ...left,
+      ...leftScopeFindings({ before, after, comparison, touched, terms }),
     ].sort(worstFirst),
     carried: { counts, waived: waivedAmongCarried(before, touched, terms) },
     policyChanges,
@@ -184,6 +178,21 @@ export function evaluateChange(
     ),
     afterAtJudgingPrices: own.value === undefined ? undefined : after.view.cost.total,
   });
+}
+
+/**
+ * Whether a finding that is gone is mended: what is as bad as it was, and only out of the rule's sight, is not. The
+ * audit's records keep it as gone all the same, since it stands no longer on main.
+ */
+function isMended({ findings, comparison }: ChangeEvaluation): (finding: Finding) => boolean {
+  const named = (each: Finding, violation = plain(each)): string =>
+    `${each.entry} ${violationKey(violation)}`;
+  const left = findings.filter(
+    ({ about, baselineState }) => about === 'change' && baselineState !== 'absent',
+  );
+  const still = new Set(left.map((each) => named(each)));
+  return (each) =>
+    each.baselineState !== 'absent' || !still.has(named(each, carriedOn(plain(each), comparison.renames)));
 }
 
 /** What a finding is about, as a violation has it. */
@@ -254,7 +263,7 @@ export function judgementOf(change: ChangeEvaluation, options: JudgeOptions): Ju
     touched,
     findingTerms(policy, on, { failOn, held: heldTo(change.approvals, before.view.prices.currency) }),
   );
-  const findings = [...change.findings, ...carried].sort(worstFirst);
+  const findings = [...change.findings.filter(isMended(change)), ...carried].sort(worstFirst);
   const question = questionOf(base.estate, head.estate, comparison.changes);
   const uses = {
     used: new Set(findings.flatMap(({ waiver }) => waiver ?? [])),
