@@ -102,9 +102,11 @@ const sameness: Plugin = {
   },
 };
 
+const written = ['judgement.json', 'survey-comparison.json'];
+
 /** A format that is only written has its types beside what writes it. */
 const typesFolder = (name: string): string =>
-  name === 'judgement.json' ? join(schemaFolder, '../src/report/generated') : generatedFolder;
+  written.includes(name) ? join(schemaFolder, '../src/report/generated') : generatedFolder;
 
 const exportName = (format: string): string => format.replaceAll('-', '_');
 

@@ -1,7 +1,10 @@
 /** The commands beneath `ullage survey`: what is really there, beside what is declared. Static and light. */
 import type { Command } from 'commander';
-import { type AddCommand, repo, type Sink, withCommands } from './command.ts';
+import type { SurveyFormat } from '../report/survey.ts';
+import { type AddCommand, at, oneOf, repo, type Sink, withCommands } from './command.ts';
 import type { SurveyAddFlags } from './survey-add.ts';
+import type { SurveyCompareFlags } from './survey-compare.ts';
+import type { SurveyDeclareFlags } from './survey-declare.ts';
 
 const script: AddCommand = (above, { finish }) =>
   above
@@ -40,12 +43,59 @@ const add: AddCommand = (above, { finish }) =>
       finish(await (await import('./survey-add.ts')).runSurveyAdd(file, flags)),
     );
 
+const compare: AddCommand = (above, { finish }) =>
+  above
+    .command('compare')
+    .summary('what is there beside what is declared')
+    .description(
+      'Hold the surveys against what is declared, layer by layer: what is not declared, what is not there, and what is otherwise.',
+    )
+    .addOption(repo())
+    .addOption(at())
+    .addOption(
+      oneOf<SurveyFormat>('--format <format>', 'what to print', {
+        text: true,
+        markdown: true,
+        json: true,
+      }).default('text'),
+    )
+    .option('--now <date>', 'the day to count ages and prices from (default: today, in UTC)')
+    .addHelpText(
+      'after',
+      `
+Exit codes: 0 nothing differs, 1 something does, 2 it could not be told.
+
+Examples:
+  ullage survey compare
+  ullage survey compare --at main --format json`,
+    )
+    .action(async (flags: SurveyCompareFlags) =>
+      finish(await (await import('./survey-compare.ts')).runSurveyCompare(flags)),
+    );
+
+const declare: AddCommand = (above, { finish }) =>
+  above
+    .command('declare')
+    .summary('write what is there and not declared as estate files')
+    .description(
+      'Write what the surveys show and nobody has declared as estate files, marked as existing: one a server, and one of the volumes that no server holds. What only a person can know is asked for where it belongs.',
+    )
+    .option(
+      '--into <dir>',
+      'write the files into a folder of the repository; a file that is there is not touched',
+    )
+    .addOption(repo())
+    .addHelpText('after', '\nExamples:\n  ullage survey declare\n  ullage survey declare --into storage')
+    .action(async (flags: SurveyDeclareFlags) =>
+      finish(await (await import('./survey-declare.ts')).runSurveyDeclare(flags)),
+    );
+
 export const survey = (above: Command, sink: Sink): Command =>
   withCommands(
     above
       .command('survey')
       .summary('what is really there, beside what is declared')
       .description("Survey what is really there: by a server's own tools, and by the provider's list."),
-    [script, add],
+    [script, add, compare, declare],
     sink,
   );

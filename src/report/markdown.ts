@@ -7,7 +7,7 @@ import { marks, shownTable } from './cells.ts';
 import { excerptLines } from './excerpt.ts';
 import { markdownAdvice, markdownBlock, markdownCode, markdownText } from './markdown-text.ts';
 import { reportModel } from './model/judgement.ts';
-import type { Block, Entry, Field, Section } from './model/model.ts';
+import type { Block, Entry, Field, ReportModel, Section } from './model/model.ts';
 import { summaryLine } from './model/verdict.ts';
 import { markdownTable } from './table.ts';
 
@@ -19,6 +19,15 @@ export interface MarkdownOptions {
 }
 
 const excerptWidth = 100;
+
+/** Any report, whole. */
+export function drawMarkdown({ headline, fields, sections }: ReportModel): string {
+  const head = [
+    `## ${markdownText(headline)}`,
+    ...(fields.length === 0 ? [] : [fields.map(fieldItem).join('\n')]),
+  ];
+  return wholeWithin(head, sections.map(sectionParts), Number.POSITIVE_INFINITY) ?? '';
+}
 
 export function reportMarkdown(judgement: Judgement, { limit, fullReport }: MarkdownOptions = {}): string {
   const { headline, fields, sections } = reportModel(judgement);

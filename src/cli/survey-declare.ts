@@ -1,0 +1,111 @@
+/** `ullage survey declare`: what is there and not declared, as estate files. */
+import { mkdir, writeFile } from 'node:fs/promises';
+import { join } from 'node:path';
+import { err, type Outcome, ok } from '../base/problem.ts';
+import { visible } from '../base/visible.ts';
+import { counted } from '../base/wording.ts';
+import { usualPaths } from '../estate/settings.ts';
+import { readRevision } from '../policy/reader.ts';
+import { readSurveys } from '../policy/surveys.ts';
+import { reportProblems } from '../report/report.ts';
+import { declareSurveys, type EstateText, unknownTier } from '../survey/declare.ts';
+import { match } from '../survey/match.ts';
+import { type Finished, reasonOf, terminal } from './edge.ts';
+import { shortest } from './reading.ts';
+import { treeAt, withRepository } from './repository.ts';
+
+export interface SurveyDeclareFlags {
+  readonly repo: string;
+  readonly into?: string;
+}
+
+interface Declared {
+  readonly files: readonly EstateText[];
+  /** How many disks cannot be told from volumes that are declared. */
+  readonly undecided: number;
+  readonly top: string;
+}
+
+export async function runSurveyDeclare({ repo, into }: SurveyDeclareFlags): Promise<Finished> {
+  const found = await declared(repo);
+  if (!found.ok) {
+    return { output: reportProblems(found.problems, terminal()), code: 2, reason: 'nothing was written' };
+  }
+  const { files, undecided, top } = found.value;
+  const untold =
+    undecided === 0
+      ? []
+      : [
+          `${counted(undecided, 'disk')} may be volumes that are declared, and are left out; ullage survey compare names them.`,
+        ];
+  if (files.length === 0)
+    return { output: `${['Nothing is there that is not declared.', ...untold].join('\n')}\n`, code: 0 };
+  if (into === undefined)
+    return { output: files.map(({ name, text }) => `# ${name}\n${text}`).join('---\n'), code: 0 };
+  const written = await writeNew(join(top, into), files);
+  if (!written.ok)
+    return { output: reportProblems(written.problems, terminal()), code: 2, reason: 'not all was written' };
+  const asks = files.some(({ text }) => text.includes(unknownTier));
+  const lines = [
+    'Written:',
+    ...written.value.map((path) => `  ${shortest(path)}`),
+    ...untold,
+    ...(asks ? [`Where the tier is ${unknownTier}, write which it is; the gate names each place.`] : []),
+    'Review them, say whose each is, and commit them on a branch.',
+  ];
+  return { output: `${lines.map(visible).join('\n')}\n`, code: 0 };
+}
+
+async function declared(repo: string): Promise<Outcome<Declared>> {
+  return withRepository(repo, async (repository) => {
+    const [top, tree] = [await repository.top(), await treeAt(repository, undefined)];
+    if (!top.ok) return top;
+    if (!tree.ok) return tree;
+    const revision = await readRevision(tree.value);
+    if (!revision.ok) return revision;
+    const { estate, settings } = revision.value;
+    const surveys = await readSurveys(tree.value, (settings?.paths ?? usualPaths).surveys);
+    if (!surveys.ok) return surveys;
+    const { servers, provider } = surveys.value;
+    if (servers.length === 0 && provider === undefined) {
+      return err({
+        message: 'nothing has been surveyed yet',
+        advice:
+          '`ullage survey script` prints what to run on a server, and `ullage survey add` keeps what it finds.',
+      });
+    }
+    const matches = match(estate, servers, provider);
+    return ok({
+      files: declareSurveys(estate, surveys.value, matches),
+      undecided: matches.undecided.length,
+      top: top.value,
+    });
+  });
+}
+
+/** Writes each to a file of its own, beside any that is there. */
+async function writeNew(folder: string, files: readonly EstateText[]): Promise<Outcome<readonly string[]>> {
+  const paths: string[] = [];
+  try {
+    await mkdir(folder, { recursive: true });
+    for (const { name, text } of files) paths.push(await writeBeside(folder, name, text));
+    return ok(paths);
+  } catch (error) {
+    return err({
+      message: `${folder} cannot be written to: ${reasonOf(error)}`,
+      advice: `Written so far: ${paths.length === 0 ? 'nothing' : paths.join(', ')}. Mend that, and run it again.`,
+    });
+  }
+}
+
+async function writeBeside(folder: string, name: string, text: string): Promise<string> {
+  for (let number = 1; ; number++) {
+    const path = join(folder, number === 1 ? name : name.replace(/\.yaml$/, `-surveyed-${number}.yaml`));
+    try {
+      await writeFile(path, text, { flag: 'wx' });
+      return path;
+    } catch (error) {
+      if (!(error instanceof Error && 'code' in error && error.code === 'EEXIST')) throw error;
+    }
+  }
+}

@@ -1,0 +1,188 @@
+/** What is there beside what is declared, as text, Markdown or JSON. */
+import { counted } from '../base/wording.ts';
+import { daysBetween } from '../estate/dates.ts';
+import { exactSize } from '../estate/size.ts';
+import type { SurveyComparison, Surveys } from '../survey/compare.ts';
+import type { Difference } from '../survey/difference.ts';
+import { drawReport, type Screen } from './draw.ts';
+import { drawMarkdown } from './markdown.ts';
+import { showAmount } from './model/amounts.ts';
+import { entries, line, sentence, table, words } from './model/blocks.ts';
+import type { Entry, ReportModel, Section } from './model/model.ts';
+
+export type SurveyFormat = 'text' | 'markdown' | 'json';
+
+export interface SurveyOverview {
+  readonly on: string;
+  readonly currency: string | undefined;
+  readonly surveys: Surveys;
+  readonly comparison: SurveyComparison;
+}
+
+/** `undetermined` where nothing is surveyed, or something cannot be told and nothing else differs. */
+export type SurveyOutcome = 'same' | 'different' | 'undetermined';
+
+export function outcomeOfSurvey({
+  surveys,
+  comparison,
+}: Pick<SurveyOverview, 'surveys' | 'comparison'>): SurveyOutcome {
+  if (comparison.differences.length > 0) return 'different';
+  const isSurveyed = surveys.servers.length > 0 || surveys.provider !== undefined;
+  return isSurveyed && comparison.untold.length === 0 ? 'same' : 'undetermined';
+}
+
+export function reportSurvey(overview: SurveyOverview, format: SurveyFormat, screen: Screen): string {
+  switch (format) {
+    case 'text':
+      return drawReport(surveyModel(overview), screen);
+    case 'markdown':
+      return drawMarkdown(surveyModel(overview));
+    case 'json':
+      return surveyJson(overview);
+  }
+}
+
+interface Age {
+  readonly server: string | undefined;
+  readonly at: string;
+  readonly days: number;
+  readonly unseen: readonly string[];
+}
+
+const agesOf = ({ surveys, on }: SurveyOverview): readonly Age[] => {
+  const age = (at: string): number => Math.max(0, daysBetween(at.slice(0, 10), on));
+  const { provider, servers } = surveys;
+  return [
+    ...(provider === undefined
+      ? []
+      : [{ server: undefined, at: provider.at, days: age(provider.at), unseen: [] }]),
+    ...servers.map(({ server, at, unseen }) => ({ server, at, days: age(at), unseen })),
+  ];
+};
+
+function surveyModel(overview: SurveyOverview): ReportModel {
+  const { differences, untold, notSurveyed } = overview.comparison;
+  const outcome = outcomeOfSurvey(overview);
+  return {
+    tone: outcome === 'same' ? 'plain' : 'caution',
+    headline: headlineOf(outcome, differences, untold.length),
+    fields: [],
+    sections: [
+      ...bySide(differences).map(
+        ([title, those]): Section => ({
+          title,
+          blocks: [entries(those.map((each) => entryOf(each, overview)))],
+        }),
+      ),
+      ...(untold.length === 0
+        ? []
+        : [
+            {
+              title: 'What could not be told',
+              blocks: [
+                entries(
+                  untold.map(
+                    ({ volume, candidates }): Entry => ({
+                      text: `${volume} may be ${candidates.map(({ survey, disk }) => `${disk.name} (${exactSize(disk.size)}) on ${survey.server}`).join(', or ')}`,
+                      fields: [line('to tell', 'Write its id, as the provider has it, on the volume.')],
+                    }),
+                  ),
+                ),
+              ],
+            },
+          ]),
+      ...(notSurveyed.length === 0
+        ? []
+        : [
+            {
+              title: 'Not surveyed',
+              blocks: [sentence(`Of ${notSurveyed.join(', ')} there is no survey, and nothing is said.`)],
+            },
+          ]),
+      {
+        title: 'The surveys',
+        blocks: [
+          table(
+            [words('of'), words('taken'), words('age'), words('not seen')],
+            agesOf(overview).map(({ server, at, days, unseen }) => [
+              server ?? "the provider's list",
+              at,
+              counted(days, 'day'),
+              unseen.join(', '),
+            ]),
+          ),
+        ],
+      },
+    ],
+  };
+}
+
+function headlineOf(outcome: SurveyOutcome, differences: readonly Difference[], untold: number): string {
+  switch (outcome) {
+    case 'same':
+      return 'What is there is as it is declared';
+    case 'different':
+      return `${counted(differences.length, 'difference')} between what is there and what is declared`;
+    case 'undetermined':
+      return untold > 0
+        ? `It could not be told of ${counted(untold, 'volume')} which disk it is`
+        : 'Nothing has been surveyed yet';
+  }
+}
+
+function bySide(differences: readonly Difference[]): readonly (readonly [string, readonly Difference[]])[] {
+  const sides = new Map<string, Difference[]>();
+  for (const each of differences) {
+    const title = each.server ?? "The provider's list";
+    sides.set(title, [...(sides.get(title) ?? []), each]);
+  }
+  return [...sides];
+}
+
+const entryOf = (
+  { kind, message, meaning, monthly }: Difference,
+  { currency = '' }: SurveyOverview,
+): Entry => ({
+  tag: { word: kind === 'other' ? 'differs' : kind, tone: 'caution' },
+  text: message,
+  fields: [
+    ...(meaning === undefined ? [] : [line('meaning', meaning)]),
+    ...(monthly === undefined ? [] : [line('monthly cost', showAmount(monthly, currency))]),
+  ],
+});
+
+function surveyJson(overview: SurveyOverview): string {
+  const { on, currency = null, comparison } = overview;
+  return `${JSON.stringify(
+    {
+      on,
+      outcome: outcomeOfSurvey(overview),
+      currency,
+      surveys: agesOf(overview).map(({ server = null, ...age }) => ({ server, ...age })),
+      differences: comparison.differences.map(
+        ({ layer, kind, subject, server, message, meaning, declared, surveyed, monthly }) => ({
+          layer,
+          kind,
+          subject,
+          server: server ?? null,
+          message,
+          meaning: meaning ?? null,
+          declared: declared ?? null,
+          surveyed: surveyed ?? null,
+          monthly: monthly?.toFixed() ?? null,
+        }),
+      ),
+      untold: comparison.untold.map(({ volume, candidates }) => ({
+        volume,
+        candidates: candidates.map(({ survey, disk }) => ({
+          server: survey.server,
+          disk: disk.name,
+          size: `${disk.size}`,
+        })),
+      })),
+      notSurveyed: comparison.notSurveyed,
+    },
+    null,
+    2,
+  )}\n`;
+}

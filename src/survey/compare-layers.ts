@@ -1,0 +1,329 @@
+/** A surveyed server's volumes, groups and file systems, each held against its declaration, layer by layer. */
+import { extentsFor, usableExtents } from '../capacity/extents.ts';
+import type { Estate, FileSystem, VolumeGroup } from '../estate/estate.ts';
+import { type Bytes, exactSize, showSize, unitBytes } from '../estate/size.ts';
+import { type Difference, difference } from './difference.ts';
+import { disksUnder, type Matches, systemAt } from './match.ts';
+import type { Survey, SurveyedFileSystem, SurveyedGroup } from './survey.ts';
+
+/**
+ * A file system may end so much before its device: resize2fs and mkfs leave out a last block group, of 128 MiB with
+ * blocks of 4 KiB (ext4(5)), that is too small to be of use; xfs leaves out less.
+ */
+const lastGroup = 128n * unitBytes.MiB;
+
+/** A partition table, and what is aligned to whole mebibytes, take so much of a disk at most: common practice. */
+const partitioning = 4n * unitBytes.MiB;
+
+export function compareVolumes(estate: Estate, survey: Survey, matches: Matches): readonly Difference[] {
+  const { server } = survey;
+  const held = (estate.held.get(server) ?? []).map(({ volume }) => volume);
+  return [...matches.disks].flatMap(([name, found]): readonly Difference[] => {
+    const volume = estate.volumes.get(name);
+    const here = found.find((each) => each.survey === survey);
+    if (volume === undefined || here === undefined) return [];
+    const { disk } = here;
+    const subject = { kind: 'volume', name } as const;
+    const row = matches.rows.get(name);
+    const lags = row !== undefined && row.size > disk.size;
+    return [
+      ...(held.includes(name)
+        ? []
+        : [
+            difference({
+              layer: 'device',
+              subject,
+              server,
+              message: `${name} is attached to ${server}, and not declared so`,
+              declared:
+                (estate.holders.get(name) ?? []).map(({ server: holder }) => holder).join(', ') ||
+                'unattached',
+              surveyed: server,
+            }),
+          ]),
+      ...(disk.size === volume.size
+        ? []
+        : [
+            difference({
+              layer: 'device',
+              subject,
+              server,
+              message: `${name} is ${exactSize(disk.size)} on ${server} (${disk.name}), and declared ${exactSize(volume.size)}`,
+              meaning: lags
+                ? `It is ${exactSize(row.size)} at the provider: it has grown there, and the guest has not looked again.`
+                : disk.size > volume.size
+                  ? 'It is larger than declared: to grow it to less than it is would be a shrink. Declare what it is.'
+                  : 'It is smaller than declared: it has not grown yet, or the guest has not looked again.',
+              declared: exactSize(volume.size),
+              surveyed: exactSize(disk.size),
+            }),
+          ]),
+      ...(volume.fileSystem === undefined || !held.includes(name)
+        ? []
+        : compareSystem(volume.fileSystem, systemOnDisk(survey, disk.name, volume.fileSystem), survey)),
+    ];
+  });
+}
+
+/** What a volume's own file system is: the one at its mount point, or the only one that lies on the disk. */
+function systemOnDisk(survey: Survey, disk: string, declared: FileSystem): SurveyedFileSystem | undefined {
+  const all = survey.fileSystems.filter(({ device }) => {
+    const [only, ...more] = disksUnder(survey, device);
+    return only?.name === disk && more.length === 0;
+  });
+  const [only, ...others] = all;
+  return (
+    all.find(({ mounts }) => mounts.includes(declared.mount)) ?? (others.length === 0 ? only : undefined)
+  );
+}
+
+function compareSystem(
+  declared: FileSystem,
+  there: SurveyedFileSystem | undefined,
+  survey: Survey,
+): readonly Difference[] {
+  const { server, unseen } = survey;
+  const subject = { kind: 'file-system', name: declared.name } as const;
+  const tell = (told: Partial<Difference> & Pick<Difference, 'layer' | 'message'>): Difference =>
+    difference({ subject, server, ...told });
+  if (there === undefined) {
+    return unseen.includes('mounts') || unseen.includes('devices')
+      ? []
+      : [
+          tell({
+            layer: 'file system',
+            kind: 'not there',
+            message: `${declared.name} is declared, and ${server} shows no such file system`,
+          }),
+        ];
+  }
+  const device = deviceSize(survey, there);
+  const isShort = there.size !== undefined && device !== undefined && device - there.size > lastGroup;
+  const [mount] = there.mounts;
+  const mounts = unseen.includes('mounts') ? [] : mountDifferences(declared, there, survey);
+  return [
+    ...(there.type === declared.type
+      ? []
+      : [
+          tell({
+            layer: 'file system',
+            message: `${declared.name} is ${there.type}, and declared ${declared.type}`,
+            declared: declared.type,
+            surveyed: there.type,
+          }),
+        ]),
+    ...(isShort && device !== undefined && there.size !== undefined
+      ? [
+          tell({
+            layer: 'file system',
+            message: `${declared.name} has ${showSize(there.size)}, and its device ${showSize(device)}`,
+            meaning: 'The file system has not grown to the end of its device.',
+            declared: exactSize(declared.size),
+            surveyed: exactSize(there.size),
+          }),
+        ]
+      : []),
+    ...(mount === undefined || mount === declared.mount || declared.type === 'swap'
+      ? []
+      : [
+          tell({
+            layer: 'mount',
+            message: `${declared.name} is mounted at ${mount} on ${server}`,
+            declared: declared.mount,
+            surveyed: mount,
+          }),
+        ]),
+    ...mounts,
+  ];
+}
+
+function mountDifferences(
+  declared: FileSystem,
+  { mounts, inFstab }: SurveyedFileSystem,
+  { server, unseen }: Survey,
+): readonly Difference[] {
+  const subject = { kind: 'file-system', name: declared.name } as const;
+  // A root is mounted by what starts the guest, whatever fstab says.
+  if (unseen.includes('fstab') || declared.mount === '/') return [];
+  if (mounts.length > 0 && inFstab === undefined)
+    return [
+      difference({
+        layer: 'mount',
+        subject,
+        server,
+        message: `${declared.name} is in use on ${server}, and not in its fstab`,
+        meaning: 'After the next start it is not mounted.',
+      }),
+    ];
+  if (mounts.length === 0 && inFstab !== undefined)
+    return [
+      difference({
+        layer: 'mount',
+        subject,
+        server,
+        message: `${declared.name} is in the fstab of ${server}, and not mounted`,
+        meaning: 'Whatever is written beneath it now goes to the file system above.',
+      }),
+    ];
+  return [];
+}
+
+function deviceSize(survey: Survey, { device }: SurveyedFileSystem): Bytes | undefined {
+  const [group = '', ...rest] = device.split('/');
+  const logical = survey.groups
+    .find(({ name }) => name === group)
+    ?.logicalVolumes.find(({ name }) => name === rest.join('/'));
+  return logical?.size ?? survey.devices.find(({ name }) => name === device)?.size;
+}
+
+export function compareGroups(estate: Estate, survey: Survey, matches: Matches): readonly Difference[] {
+  if (survey.unseen.includes('volume-groups')) return [];
+  const held = new Set((estate.held.get(survey.server) ?? []).map(({ volume }) => volume));
+  const declared = [...estate.groups.values()].filter(({ members }) =>
+    members.some((each) => held.has(each)),
+  );
+  return [
+    ...declared.flatMap((group) => {
+      const there = survey.groups.find(({ name }) => name === group.name);
+      return there === undefined
+        ? [
+            difference({
+              layer: 'volume group',
+              kind: 'not there',
+              subject: { kind: 'volume-group', name: group.name },
+              server: survey.server,
+              message: `volume group ${group.name} is declared, and ${survey.server} shows none of that name`,
+            }),
+          ]
+        : compareGroup(group, there, survey, matches);
+    }),
+    ...survey.groups
+      .filter(({ name }) => !declared.some((group) => group.name === name))
+      .map(({ name }) =>
+        difference({
+          layer: 'volume group',
+          kind: 'not declared',
+          subject: { kind: 'volume-group', name },
+          server: survey.server,
+          message: `volume group ${name} is on ${survey.server}, and not declared there`,
+        }),
+      ),
+  ];
+}
+
+function compareGroup(
+  group: VolumeGroup,
+  there: SurveyedGroup,
+  survey: Survey,
+  matches: Matches,
+): readonly Difference[] {
+  const { server } = survey;
+  const subject = { kind: 'volume-group', name: group.name } as const;
+  const tell = (told: Partial<Difference> & Pick<Difference, 'layer' | 'message'>): Difference =>
+    difference({ subject, server, ...told });
+  const differences: Difference[] = [];
+  if (there.missing > 0)
+    differences.push(
+      tell({
+        layer: 'volume group',
+        message: `volume group ${group.name} has lost ${there.missing} of its members`,
+        meaning: 'Nothing is to be changed in it before they are back.',
+      }),
+    );
+  if (there.extent !== group.extent)
+    differences.push(
+      tell({
+        layer: 'volume group',
+        message: `volume group ${group.name} has extents of ${exactSize(there.extent)}, and is declared with ${exactSize(group.extent)}`,
+        declared: exactSize(group.extent),
+        surveyed: exactSize(there.extent),
+      }),
+    );
+  for (const member of there.members) {
+    const [disk, ...more] = member.device === undefined ? [] : disksUnder(survey, member.device);
+    const name = [...matches.disks].find(([, found]) =>
+      found.some((each) => each.survey === survey && each.disk === disk),
+    )?.[0];
+    if (disk === undefined || more.length > 0) continue;
+    if (name !== undefined && !group.members.includes(name))
+      differences.push(
+        tell({
+          layer: 'physical volume',
+          message: `${name} is a member of the volume group ${group.name} on ${server}, and not declared so`,
+        }),
+      );
+    const device = member.deviceSize ?? disk.size;
+    const wanted = usableExtents(device, there.extent);
+    if (wanted > BigInt(member.extents))
+      differences.push(
+        tell({
+          layer: 'physical volume',
+          subject: name === undefined ? subject : { kind: 'volume', name },
+          message: `${name ?? disk.name} gives the volume group ${group.name} ${member.extents} extents of ${exactSize(there.extent)}, and has room for ${wanted}`,
+          meaning: 'The group has not taken up what the member has grown by.',
+          declared: `${wanted}`,
+          surveyed: `${member.extents}`,
+        }),
+      );
+    // A member in a partition is as large as that.
+    if (disk.size - device > partitioning && member.device !== disk.name)
+      differences.push(
+        tell({
+          layer: 'physical volume',
+          subject: name === undefined ? subject : { kind: 'volume', name },
+          message: `the partition of ${name ?? disk.name} in the volume group ${group.name} has ${showSize(device)} of ${showSize(disk.size)}`,
+          meaning: 'The partition has not grown.',
+        }),
+      );
+  }
+  return [...differences, ...compareLogical(group, there, survey)];
+}
+
+function compareLogical(group: VolumeGroup, there: SurveyedGroup, survey: Survey): readonly Difference[] {
+  const { server } = survey;
+  const found = new Set<string>();
+  const differences = group.fileSystems.flatMap((declared): readonly Difference[] => {
+    const at = systemAt(survey, declared.mount);
+    const swap = survey.fileSystems.find(
+      ({ device, type }) => type === 'swap' && device.startsWith(`${there.name}/`),
+    );
+    const system = declared.type === 'swap' ? swap : at?.device.startsWith(`${there.name}/`) ? at : undefined;
+    const logical = there.logicalVolumes.find(({ name }) => system?.device === `${there.name}/${name}`);
+    if (logical === undefined) return compareSystem(declared, undefined, survey);
+    found.add(logical.name);
+    const wanted = extentsFor(declared.size, there.extent) * there.extent;
+    return [
+      ...(logical.size === wanted
+        ? []
+        : [
+            difference({
+              layer: 'logical volume',
+              subject: { kind: 'file-system', name: declared.name },
+              server,
+              message: `the logical volume of ${declared.name} is ${exactSize(logical.size)}, and declared ${exactSize(declared.size)}`,
+              meaning:
+                logical.size > wanted
+                  ? 'It is larger than declared: to extend it to less than it is would be a shrink.'
+                  : 'It has not been extended yet.',
+              declared: exactSize(declared.size),
+              surveyed: exactSize(logical.size),
+            }),
+          ]),
+      ...compareSystem(declared, system, survey),
+    ];
+  });
+  const others = there.logicalVolumes.filter(({ name }) => !found.has(name));
+  return [
+    ...differences,
+    ...others.map(({ name, size }) =>
+      difference({
+        layer: 'logical volume',
+        kind: 'not declared',
+        subject: { kind: 'volume-group', name: group.name },
+        server,
+        message: `the logical volume ${name} (${exactSize(size)}) is in the volume group ${group.name}, and nothing declared lies on it`,
+        surveyed: exactSize(size),
+      }),
+    ),
+  ];
+}

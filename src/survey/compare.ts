@@ -1,0 +1,248 @@
+/** Declared beside surveyed: every difference, in one order whatever the files' order, and what could not be told. */
+import { byText } from '../base/order.ts';
+import type { Estate } from '../estate/estate.ts';
+import { fileSystemFacts } from '../estate/file-system-facts.ts';
+import { exactSize } from '../estate/size.ts';
+import { capacityPrice } from '../price/line.ts';
+import type { PriceList } from '../price/price-list.ts';
+import { compareGroups, compareVolumes } from './compare-layers.ts';
+import { type Difference, difference } from './difference.ts';
+import { disksUnder, type Matches, match, type SurveyedDisk, systemAt } from './match.ts';
+import type { ProviderSurvey } from './provider-survey.ts';
+import type { Survey } from './survey.ts';
+
+export interface Surveys {
+  readonly servers: readonly Survey[];
+  readonly provider: ProviderSurvey | undefined;
+}
+
+/** A volume that is declared and cannot be told among the disks that it may be. */
+export interface Untold {
+  readonly volume: string;
+  readonly candidates: readonly SurveyedDisk[];
+}
+
+export interface SurveyComparison {
+  readonly differences: readonly Difference[];
+  readonly untold: readonly Untold[];
+  /** Servers that are declared to run, and have no survey. */
+  readonly notSurveyed: readonly string[];
+  readonly matches: Matches;
+}
+
+const layers: readonly Difference['layer'][] = [
+  'provider',
+  'device',
+  'physical volume',
+  'volume group',
+  'logical volume',
+  'file system',
+  'mount',
+];
+
+/** @param list the prices by which what is not declared is said to cost; undefined where there are none */
+export function compareSurveys(
+  estate: Estate,
+  { servers, provider }: Surveys,
+  list: PriceList | undefined,
+): SurveyComparison {
+  const known = servers.filter(({ server }) => estate.servers.has(server));
+  const matches = match(estate, known, provider);
+  const untold = [...matches.candidates].flatMap(([volume, candidates]): readonly Untold[] =>
+    candidates.length === 0 ? [] : [{ volume, candidates }],
+  );
+  const differences = [
+    ...servers.filter(({ server }) => !estate.servers.has(server)).map(undeclaredServer),
+    ...compareProvider(estate, provider, matches, list),
+    ...[...matches.candidates].flatMap(([volume, candidates]) =>
+      candidates.length === 0 ? [notThere(estate, volume)] : [],
+    ),
+    ...matches.undeclared.map((each) => undeclaredDisk(each)),
+    ...known.flatMap((survey) => [
+      ...compareBoot(estate, survey, matches),
+      ...compareVolumes(estate, survey, matches),
+      ...compareGroups(estate, survey, matches),
+    ]),
+    ...mountedTwice(servers),
+  ];
+  return {
+    differences: differences.sort(inOrder),
+    untold: untold.sort((a, b) => byText(a.volume, b.volume)),
+    notSurveyed: [...estate.servers.values()]
+      .filter(({ name, power }) => power === 'running' && !servers.some(({ server }) => server === name))
+      .map(({ name }) => name)
+      .sort(byText),
+    matches,
+  };
+}
+
+const inOrder = (a: Difference, b: Difference): number =>
+  byText(a.server ?? '', b.server ?? '') ||
+  byText(a.subject.name, b.subject.name) ||
+  layers.indexOf(a.layer) - layers.indexOf(b.layer) ||
+  byText(a.message, b.message);
+
+const undeclaredServer = ({ server, place }: Survey): Difference =>
+  difference({
+    layer: 'device',
+    kind: 'not declared',
+    subject: { kind: 'server', name: server },
+    server,
+    message: `server ${server} is surveyed (${place.file}), and not declared`,
+  });
+
+const notThere = (estate: Estate, volume: string): Difference => {
+  const [holder] = estate.holders.get(volume) ?? [];
+  return difference({
+    layer: 'device',
+    kind: 'not there',
+    subject: { kind: 'volume', name: volume },
+    server: holder?.server,
+    message: `${volume} is declared as attached to ${holder?.server}, and that shows no disk that it could be`,
+  });
+};
+
+const undeclaredDisk = ({ survey: { server }, disk }: SurveyedDisk): Difference =>
+  difference({
+    layer: 'device',
+    kind: 'not declared',
+    subject: { kind: 'volume', name: disk.name },
+    server,
+    message: `${server} has a disk ${disk.name} of ${exactSize(disk.size)}, and no such volume is declared`,
+    surveyed: exactSize(disk.size),
+  });
+
+function compareBoot(estate: Estate, survey: Survey, matches: Matches): readonly Difference[] {
+  const root = systemAt(survey, '/');
+  const declared = estate.servers.get(survey.server)?.boot;
+  if (root === undefined || declared === undefined) return [];
+  const roots = disksUnder(survey, root.device);
+  const [name] =
+    [...matches.disks].find(([, found]) =>
+      found.some((each) => each.survey === survey && roots.includes(each.disk)),
+    ) ?? [];
+  return name === undefined || name === declared
+    ? []
+    : [
+        difference({
+          layer: 'device',
+          subject: { kind: 'server', name: survey.server },
+          server: survey.server,
+          message: `${survey.server} runs from ${name}, and is declared to start from ${declared}`,
+          declared,
+          surveyed: name,
+        }),
+      ];
+}
+
+function compareProvider(
+  estate: Estate,
+  provider: ProviderSurvey | undefined,
+  matches: Matches,
+  list: PriceList | undefined,
+): readonly Difference[] {
+  if (provider === undefined) return [];
+  const rows = [...matches.rows].flatMap(([name, row]): readonly Difference[] => {
+    const volume = estate.volumes.get(name);
+    if (volume === undefined) return [];
+    const other = (what: string, declared: string, surveyed: string, meaning?: string): Difference =>
+      difference({
+        layer: 'provider',
+        subject: { kind: 'volume', name },
+        message: `the ${what} of ${name} is ${surveyed} at the provider, and declared ${declared}`,
+        declared,
+        surveyed,
+        meaning,
+      });
+    return [
+      ...(row.size === volume.size
+        ? []
+        : [
+            other(
+              'size',
+              exactSize(volume.size),
+              exactSize(row.size),
+              'What is billed is what is at the provider.',
+            ),
+          ]),
+      ...(row.tier === undefined || row.tier === volume.tier ? [] : [other('tier', volume.tier, row.tier)]),
+      ...(row.site === undefined || volume.site === undefined || row.site === volume.site
+        ? []
+        : [other('site', volume.site, row.site)]),
+    ];
+  });
+  const servers = provider.servers.flatMap((row): readonly Difference[] => {
+    const server = [...estate.servers.values()].find(
+      ({ id, name }) => (id !== undefined && id === row.id) || name === row.name,
+    );
+    return server === undefined || row.power === undefined || row.power === server.power
+      ? []
+      : [
+          difference({
+            layer: 'provider',
+            subject: { kind: 'server', name: server.name },
+            message: `${server.name} is ${row.power} at the provider, and declared ${server.power}`,
+            declared: server.power,
+            surveyed: row.power,
+          }),
+        ];
+  });
+  const undeclared = matches.undeclaredRows.map((row) => {
+    const tier = row.tier === undefined ? undefined : list?.tiers.get(row.tier);
+    const name = row.name ?? row.id ?? 'without a name';
+    return difference({
+      layer: 'provider',
+      kind: 'not declared',
+      subject: { kind: 'volume', name },
+      message: `the provider lists a volume ${name} of ${exactSize(row.size)}, and no such volume is declared`,
+      surveyed: exactSize(row.size),
+      monthly: tier === undefined ? undefined : capacityPrice(tier, row.size),
+    });
+  });
+  const missing = provider.lists.includes('volumes')
+    ? [...estate.volumes.keys()]
+        .filter((name) => !matches.rows.has(name))
+        .map((name) =>
+          difference({
+            layer: 'provider',
+            kind: 'not there',
+            subject: { kind: 'volume', name },
+            message: `${name} is declared, and the provider does not list it`,
+          }),
+        )
+    : [];
+  return [...rows, ...servers, ...undeclared, ...missing];
+}
+
+/** An ordinary file system that two servers have mounted at once is being destroyed. */
+function mountedTwice(servers: readonly Survey[]): readonly Difference[] {
+  const byId = new Map<
+    string,
+    { readonly server: string; readonly mount: string; readonly type: string }[]
+  >();
+  for (const { server, fileSystems } of servers) {
+    for (const { id, mounts, type } of fileSystems) {
+      const [mount] = mounts;
+      if (id === undefined || mount === undefined || type === 'swap') continue;
+      byId.set(id, [...(byId.get(id) ?? []), { server, mount, type }]);
+    }
+  }
+  return [...byId.values()].flatMap((uses): readonly Difference[] => {
+    const [first, second] = uses;
+    if (first === undefined || second === undefined || first.server === second.server) return [];
+    if (isShared(first.type)) return [];
+    return [
+      difference({
+        layer: 'mount',
+        subject: { kind: 'file-system', name: first.mount },
+        server: first.server,
+        message: `one ${first.type} file system is mounted at ${first.mount} on ${first.server} and at ${second.mount} on ${second.server}`,
+        meaning:
+          'Two servers that write to an ordinary file system destroy it. Unmount it on one of them now.',
+      }),
+    ];
+  });
+}
+
+const isShared = (type: string): boolean =>
+  (type === 'gfs2' || type === 'ocfs2') && fileSystemFacts(type).clusterAware;

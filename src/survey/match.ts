@@ -1,0 +1,213 @@
+/**
+ * Which thing that a survey shows is which volume that is declared: by its identifier, then by what can only be one
+ * thing. What cannot be told is said with its candidates, and never guessed.
+ *
+ * A virtual disk shows at most the first 20 bytes of its identifier as its serial number: VIRTIO_BLK_ID_BYTES of the
+ * Virtual I/O Device (VIRTIO) specification, version 1.2, 5.2.6.1.
+ */
+import type { Estate, Volume } from '../estate/estate.ts';
+import type { ProviderSurvey, ProviderVolume } from './provider-survey.ts';
+import type { Survey, SurveyedDevice } from './survey.ts';
+
+/** The bytes of an identifier that a disk shows. */
+const shownOfId = 20;
+
+export type Evidence = 'id' | 'boot volume' | 'volume group' | 'mount point' | 'size';
+
+/** A disk as one server shows it. */
+export interface SurveyedDisk {
+  readonly survey: Survey;
+  readonly disk: SurveyedDevice;
+}
+
+export interface FoundDisk extends SurveyedDisk {
+  readonly by: Evidence;
+}
+
+export interface Matches {
+  /** By volume: the disks that it is, one a server at most. */
+  readonly disks: ReadonlyMap<string, readonly FoundDisk[]>;
+  /** By volume that a surveyed server holds and that cannot be told: the disks that it may be. None where it is not there. */
+  readonly candidates: ReadonlyMap<string, readonly SurveyedDisk[]>;
+  /** Disks that are no volume that is declared. */
+  readonly undeclared: readonly SurveyedDisk[];
+  /** Disks of which it cannot be told. */
+  readonly undecided: readonly SurveyedDisk[];
+  /** By volume: its row in the provider's list. */
+  readonly rows: ReadonlyMap<string, ProviderVolume>;
+  /** Rows that are no volume that is declared. */
+  readonly undeclaredRows: readonly ProviderVolume[];
+}
+
+export function match(
+  estate: Estate,
+  surveys: readonly Survey[],
+  provider: ProviderSurvey | undefined,
+): Matches {
+  const disks = new Map<string, FoundDisk[]>();
+  const candidates = new Map<string, readonly SurveyedDisk[]>();
+  const undeclared: SurveyedDisk[] = [];
+  const undecided: SurveyedDisk[] = [];
+  const byId = prefixes([...estate.volumes.values()]);
+  for (const survey of surveys) {
+    const found = matchServer(estate, survey, byId);
+    for (const [volume, { disk, by }] of found.matched)
+      disks.set(volume, [...(disks.get(volume) ?? []), { survey, disk, by }]);
+    const left = found.left.map((disk) => ({ survey, disk }));
+    for (const volume of found.missing) candidates.set(volume, left);
+    (found.missing.length === 0 ? undeclared : undecided).push(...left);
+  }
+  return { disks, candidates, undeclared, undecided, ...matchRows(estate, provider) };
+}
+
+interface OnServer {
+  readonly matched: ReadonlyMap<string, { readonly disk: SurveyedDevice; readonly by: Evidence }>;
+  /** Disks that are left over, and volumes that are. */
+  readonly left: readonly SurveyedDevice[];
+  readonly missing: readonly string[];
+}
+
+function matchServer(estate: Estate, survey: Survey, byId: ReadonlyMap<string, string>): OnServer {
+  const matched = new Map<string, { readonly disk: SurveyedDevice; readonly by: Evidence }>();
+  const all = disksOf(survey);
+  const free = new Set(all);
+  const take = (volume: string, disk: SurveyedDevice, by: Evidence): void => {
+    if (!free.has(disk) || matched.has(volume)) return;
+    free.delete(disk);
+    matched.set(volume, { disk, by });
+  };
+  const isOpen = (volume: string): boolean => !matched.has(volume);
+  const isFree = (disk: SurveyedDevice): boolean => free.has(disk);
+  for (const [volume, disk] of onlyPairs(all, ({ serial }) => serial && byId.get(serial)))
+    take(volume, disk, 'id');
+  const held = (estate.held.get(survey.server) ?? []).map(({ volume }) => volume);
+  const boot = estate.servers.get(survey.server)?.boot;
+  const root = systemAt(survey, '/');
+  if (boot !== undefined && root !== undefined) {
+    const [disk, ...more] = disksUnder(survey, root.device);
+    if (disk !== undefined && more.length === 0) take(boot, disk, 'boot volume');
+  }
+  for (const group of survey.groups) {
+    const declared = estate.groups.get(group.name);
+    if (declared === undefined) continue;
+    const beneath = group.members.flatMap(({ device }) =>
+      device === undefined ? [] : disksUnder(survey, device),
+    );
+    const members = declared.members.filter((member) => held.includes(member));
+    const wholly = pairLeft(estate, members.filter(isOpen), beneath.filter(isFree));
+    for (const [volume, disk] of wholly) take(volume, disk, 'volume group');
+    const [volume, ...others] = members.filter(isOpen);
+    const [disk, ...more] = beneath.filter(isFree);
+    // The last of either, whatever their sizes: a group has no other members.
+    if (volume !== undefined && disk !== undefined && others.length + more.length === 0)
+      take(volume, disk, 'volume group');
+  }
+  for (const name of held) {
+    const system = estate.volumes.get(name)?.fileSystem;
+    const there = system === undefined ? undefined : systemAt(survey, system.mount);
+    const [disk, ...more] = there === undefined ? [] : disksUnder(survey, there.device);
+    if (disk !== undefined && more.length === 0) take(name, disk, 'mount point');
+  }
+  for (const [volume, disk] of pairLeft(estate, held.filter(isOpen), all.filter(isFree)))
+    take(volume, disk, 'size');
+  return {
+    matched,
+    left: all.filter((disk) => free.has(disk)),
+    missing: survey.unseen.includes('devices') ? [] : held.filter((volume) => !matched.has(volume)),
+  };
+}
+
+/** Pairs of what is left whose size occurs once on either side. */
+function pairLeft(
+  estate: Estate,
+  volumes: readonly string[],
+  disks: readonly SurveyedDevice[],
+): readonly (readonly [string, SurveyedDevice])[] {
+  const bySize = new Map(onlyPairs(disks, ({ size }) => `${size}`));
+  return onlyPairs(volumes, (volume) => `${estate.volumes.get(volume)?.size}`).flatMap(([size, volume]) => {
+    const disk = bySize.get(size);
+    return disk === undefined ? [] : [[volume, disk] as const];
+  });
+}
+
+/** What has one key alone on either side. */
+function onlyPairs<T>(
+  items: readonly T[],
+  keyOf: (item: T) => string | undefined,
+): readonly (readonly [string, T])[] {
+  const byKey = new Map<string, T[]>();
+  for (const item of items) {
+    const key = keyOf(item);
+    if (key !== undefined && key !== '') byKey.set(key, [...(byKey.get(key) ?? []), item]);
+  }
+  return [...byKey].flatMap(([key, [only, ...others]]) =>
+    only === undefined || others.length > 0 ? [] : [[key, only] as const],
+  );
+}
+
+/** Volumes by what a disk shows of their identifiers, where that is one volume's alone. */
+const prefixes = (volumes: readonly Volume[]): ReadonlyMap<string, string> =>
+  new Map(
+    onlyPairs(volumes, ({ id }) => (id === undefined ? undefined : shown(id))).map(([key, { name }]) => [
+      key,
+      name,
+    ]),
+  );
+
+const shown = (id: string): string => Buffer.from(id).subarray(0, shownOfId).toString();
+
+function matchRows(
+  estate: Estate,
+  provider: ProviderSurvey | undefined,
+): Pick<Matches, 'rows' | 'undeclaredRows'> {
+  const listed = provider?.volumes ?? [];
+  const rows = new Map<string, ProviderVolume>();
+  const taken = new Set<ProviderVolume>();
+  const take = (volume: string, row: ProviderVolume): void => {
+    if (rows.has(volume) || taken.has(row)) return;
+    rows.set(volume, row);
+    taken.add(row);
+  };
+  const ids = new Map(
+    [...estate.volumes.values()].flatMap(({ id, name }) => (id === undefined ? [] : [[id, name]])),
+  );
+  for (const [id, row] of onlyPairs(listed, (row) => row.id)) {
+    const name = ids.get(id);
+    if (name !== undefined) take(name, row);
+  }
+  // A name is a mere name where both have identifiers, and they differ.
+  for (const [name, row] of onlyPairs(listed, (row) => row.name)) {
+    const volume = estate.volumes.get(name);
+    if (volume !== undefined && (volume.id === undefined || row.id === undefined)) take(name, row);
+  }
+  return { rows, undeclaredRows: listed.filter((row) => !taken.has(row)) };
+}
+
+/** The disks of a server, by name. */
+export const disksOf = ({ devices }: Survey): readonly SurveyedDevice[] =>
+  devices.filter(({ type }) => type === 'disk');
+
+/** The disks that a device, or a group's logical volume, lies on. */
+export function disksUnder(survey: Survey, name: string): readonly SurveyedDevice[] {
+  const byName = new Map(survey.devices.map((device) => [device.name, device]));
+  const found = new Set<SurveyedDevice>();
+  const seen = new Set<string>();
+  const follow = (at: string): void => {
+    if (seen.has(at)) return;
+    seen.add(at);
+    const device = byName.get(at);
+    if (device?.type === 'disk') found.add(device);
+    for (const below of device?.on ?? []) follow(below);
+    const [group] = at.split('/');
+    if (device === undefined)
+      for (const member of survey.groups.find((each) => each.name === group)?.members ?? [])
+        if (member.device !== undefined) follow(member.device);
+  };
+  follow(name);
+  return [...found];
+}
+
+/** What is mounted at a place, or is to be by fstab. */
+export const systemAt = (survey: Survey, mount: string) =>
+  survey.fileSystems.find(({ mounts }) => mounts[0] === mount) ??
+  survey.fileSystems.find(({ mounts, inFstab }) => mounts.length === 0 && inFstab === mount);

@@ -1,0 +1,457 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { Ajv2020 } from 'ajv/dist/2020.js';
+import fc from 'fast-check';
+import { afterAll, describe, expect, it } from 'vitest';
+import type { Estate } from '../../src/estate/estate.ts';
+import { compareSurveys } from '../../src/survey/compare.ts';
+import { declareSurveys, unknownTier } from '../../src/survey/declare.ts';
+import { match } from '../../src/survey/match.ts';
+import type { ProviderSurvey } from '../../src/survey/provider-survey.ts';
+import type { Survey } from '../../src/survey/survey.ts';
+import { ullage } from '../cli/run.ts';
+import { assembled, estateOf, gannetPoint, pricesOf, valueIn } from '../estate/builder.ts';
+import { makeRepository, removeRepositories } from '../repository.ts';
+import { pairs } from '../simulator/estates.ts';
+import { gib, kept, surveysOf } from './kept.ts';
+
+afterAll(removeRepositories);
+
+const office = estateOf(`team: imagery
+servers:
+  plate-scanner: { power: running, boot: root, guest: linux-lvm }
+volumes:
+  root: { size: 50 GiB, tier: steady, file-system: { mount: /, type: ext4 } }
+  plates-1: { size: 40 GiB, tier: bulk, id: vol-0001 }
+  plates-2: { size: 40 GiB, tier: bulk, id: vol-0002 }
+  scratch: { size: 10 GiB, tier: bulk, file-system: { mount: /scratch, type: xfs } }
+attachments:
+  - { volume: plates-1, server: plate-scanner }
+  - { volume: plates-2, server: plate-scanner }
+  - { volume: scratch, server: plate-scanner }
+volume-groups:
+  plates: { extent: 64 MiB, members: [plates-1, plates-2], file-systems: { /plates: { size: 70 GiB, type: xfs } } }
+`);
+const [asDeclared] = surveysOf(office);
+
+/** The survey of the plate scanner, with something otherwise. */
+function otherwise(change: (raw: string) => string): Survey {
+  if (asDeclared === undefined) throw new Error('no server runs');
+  const { place: _, groups, fileSystems, ...rest } = asDeclared;
+  const text = JSON.stringify(
+    {
+      ...rest,
+      'volume-groups': groups.map(({ logicalVolumes, members, ...group }) => ({
+        ...group,
+        members: members.map(({ device, deviceSize, size, ...member }) => ({
+          ...member,
+          device,
+          size,
+          'device-size': deviceSize,
+        })),
+        'logical-volumes': logicalVolumes,
+      })),
+      'file-systems': fileSystems.map(({ inFstab, blockSize: _b, ...system }) => ({
+        ...system,
+        'in-fstab': inFstab,
+      })),
+    },
+    (key, value: unknown) =>
+      typeof value === 'bigint'
+        ? `${value}`
+        : key === 'on' && Array.isArray(value) && value.length === 0
+          ? undefined
+          : value,
+  );
+  return kept({ server: 'plate-scanner' }, JSON.parse(change(text)));
+}
+
+const said = (
+  surveys: readonly Survey[],
+  provider?: ProviderSurvey,
+  estate: Estate = office,
+): readonly string[] =>
+  compareSurveys(estate, { servers: surveys, provider }, pricesOf()).differences.map(({ message, meaning }) =>
+    [message, meaning].filter((each) => each !== undefined).join(' | '),
+  );
+
+describe('what is there beside what is declared', () => {
+  it('is the same where nothing differs', () => {
+    expect(said([otherwise((text) => text)])).toEqual([]);
+  });
+
+  it.each([
+    [
+      'a volume that has grown, and nobody declared it',
+      (text: string) => text.replaceAll(gib(10), gib(60)),
+      /scratch is 60 GiB .* declared 10 GiB \| It is larger than declared: .* would be a shrink/,
+    ],
+    [
+      'another type',
+      (text: string) =>
+        text.replace(
+          '"type":"xfs","id":"uuid-volume-scratch:/scratch"',
+          '"type":"ext4","id":"uuid-volume-scratch:/scratch"',
+        ),
+      /scratch:\/scratch is ext4, and declared xfs/,
+    ],
+    [
+      'a group with a member missing',
+      (text: string) => text.replace('"missing":0', '"missing":1'),
+      /has lost 1 of its members/,
+    ],
+    [
+      'other extents',
+      (text: string) => text.replace(`"extent":"${64n << 20n}"`, `"extent":"${32n << 20n}"`),
+      /has extents of 32 MiB, and is declared with 64 MiB/,
+    ],
+    [
+      'a group that has not taken up what its member has grown by',
+      (text: string) => text.replace('"extents":639,', '"extents":500,'),
+      /gives the volume group plates 500 extents .* room for 639 \| The group has not taken up/,
+    ],
+    [
+      'a logical volume that is larger',
+      (text: string) =>
+        text.replace(`"name":"plates","size":"${gib(70)}"`, `"name":"plates","size":"${gib(72)}"`),
+      /the logical volume of plates:\/plates is 72 GiB, and declared 70 GiB/,
+    ],
+    [
+      'a file system that has not grown',
+      (text: string) =>
+        text
+          .replace(`"size":"${gib(70)}"}`, `"size":"${gib(60)}"}`)
+          .replace(
+            new RegExp(`("id":"uuid-volume-group-plates:/plates".*?"size":")${gib(70)}`),
+            `$1${gib(60)}`,
+          ),
+      /has 60 GiB, and its device 70 GiB \| The file system has not grown/,
+    ],
+    [
+      'another mount point',
+      (text: string) => text.replaceAll('"mounts":["/plates"]', '"mounts":["/srv/plates"]'),
+      /plates:\/plates is mounted at \/srv\/plates|shows no such file system|nothing declared lies on it/,
+    ],
+    [
+      'what is not in fstab',
+      (text: string) => text.replace('"in-fstab":"/scratch"', '"used":"1"'),
+      /in use on plate-scanner, and not in its fstab/,
+    ],
+    [
+      'a disk that nobody declared',
+      (text: string) =>
+        text.replace('"devices":[', `"devices":[{"name":"vdz","type":"disk","size":"${gib(7)}"},`),
+      /has a disk vdz of 7 GiB, and no such volume is declared/,
+    ],
+  ])('tells %s', (_what, change, message) => {
+    const differences = said([otherwise(change)]);
+    expect(differences).toContainEqual(expect.stringMatching(message));
+  });
+
+  it('tells what the provider says otherwise, and what nobody declared there, with its cost', () => {
+    const row = {
+      id: undefined,
+      name: undefined,
+      tier: undefined,
+      site: undefined,
+      server: undefined,
+      boot: undefined,
+    };
+    const provider: ProviderSurvey = {
+      at: '2026-11-20T06:00:00Z',
+      lists: ['volumes'],
+      volumes: [
+        { ...row, id: 'vol-0001', size: office.volumes.get('plates-1')?.size ?? (0n as never) },
+        { ...row, name: 'scratch', size: office.volumes.get('plates-1')?.size ?? (0n as never) },
+        {
+          ...row,
+          name: 'forgotten',
+          tier: 'bulk',
+          size: office.volumes.get('plates-1')?.size ?? (0n as never),
+        },
+      ],
+      servers: [
+        {
+          id: undefined,
+          name: 'plate-scanner',
+          site: undefined,
+          type: undefined,
+          power: 'stopped',
+          boot: undefined,
+        },
+      ],
+      place: { file: 'surveys/provider.json', line: 1, column: 1 },
+    };
+    const { differences } = compareSurveys(office, { servers: [], provider }, pricesOf());
+    const messages = differences.map(({ message }) => message);
+    expect(messages).toContain('the size of scratch is 40 GiB at the provider, and declared 10 GiB');
+    expect(messages).toContain('plate-scanner is stopped at the provider, and declared running');
+    expect(messages).toContain('root is declared, and the provider does not list it');
+    expect(differences.find(({ subject }) => subject.name === 'forgotten')?.monthly?.toFixed(2)).toBe('1.80');
+  });
+
+  it('tells of an ordinary file system that two servers have mounted at once', () => {
+    const system = { device: 'vdb', type: 'xfs', id: 'one', mounts: ['/a'] };
+    const two = ['s', 't'].map((server) => kept({ server, 'file-systems': [system] }));
+    expect(said(two, undefined, estateOf('servers: { s: {}, t: {} }'))).toEqual([
+      expect.stringMatching(/one xfs file system is mounted at \/a on s and at \/a on t \| .* destroy it/),
+    ]);
+    const shared = ['s', 't'].map((server) =>
+      kept({ server, 'file-systems': [{ ...system, type: 'gfs2' }] }),
+    );
+    expect(said(shared, undefined, estateOf('servers: { s: {}, t: {} }'))).toEqual([]);
+  });
+});
+
+/** What the player knows: which disk is which volume. */
+function truth(estate: Estate, survey: Survey): ReadonlyMap<string, string> {
+  const held = (estate.held.get(survey.server) ?? []).map(({ volume }) => volume).sort();
+  return new Map(held.map((volume, index) => [`vd${String.fromCharCode(97 + index)}`, volume]));
+}
+
+const playable = (files: Readonly<Record<string, string>>): Estate => {
+  const estate = assembled(files);
+  fc.pre(estate.ok);
+  return estate.value;
+};
+
+describe('on any estate', () => {
+  it('no disk is ever taken for another volume than it is, and none for two', () => {
+    let found = 0;
+    fc.assert(
+      fc.property(pairs, ([files]) => {
+        const estate = playable(files);
+        const surveys = surveysOf(estate);
+        const { disks } = match(estate, surveys, undefined);
+        const taken = [...disks].flatMap(([volume, on]) => on.map((each) => ({ volume, ...each })));
+        for (const { volume, survey, disk } of taken) {
+          expect(truth(estate, survey).get(disk.name)).toBe(volume);
+          found++;
+        }
+        expect(new Set(taken.map(({ disk }) => disk)).size).toBe(taken.length);
+        const turned = match(estate, [...surveys].reverse(), undefined);
+        expect([...turned.disks.keys()].sort()).toEqual([...disks.keys()].sort());
+      }),
+      { numRuns: 400 },
+    );
+    expect(found).toBeGreaterThan(100);
+  });
+
+  it('with identifiers, every disk is told', () => {
+    fc.assert(
+      fc.property(pairs, ([files]) => {
+        const text = (files['storage/all.yaml'] ?? '').replaceAll(
+          /"(v[0-9])":\{/g,
+          '"$1":{"id":"vol-$1-0123456789abcdef",',
+        );
+        const estate = playable({ 'storage/all.yaml': text });
+        const { disks, candidates } = match(estate, surveysOf(estate), undefined);
+        expect([...candidates.keys()]).toEqual([]);
+        const running = [...estate.servers.values()].filter(({ power }) => power === 'running');
+        const held = new Set(
+          running.flatMap(({ name }) => (estate.held.get(name) ?? []).map(({ volume }) => volume)),
+        );
+        expect(new Set(disks.keys())).toEqual(held);
+      }),
+      { numRuns: 200 },
+    );
+  });
+
+  it('a survey of what is as declared shows no difference', () => {
+    fc.assert(
+      fc.property(pairs, ([files]) => {
+        const estate = playable(files);
+        const { differences } = compareSurveys(
+          estate,
+          { servers: surveysOf(estate), provider: undefined },
+          undefined,
+        );
+        expect(differences.map(({ message }) => message)).toEqual([]);
+      }),
+      { numRuns: 400 },
+    );
+  });
+
+  it('what is declared from surveys is what is there: nothing differs, and every size is the same', () => {
+    let declared = 0;
+    fc.assert(
+      fc.property(pairs, ([files]) => {
+        const estate = playable(files);
+        const surveys = surveysOf(estate);
+        const nothing = estateOf('volumes: {}');
+        const texts = declareSurveys(
+          nothing,
+          { servers: surveys, provider: undefined },
+          match(nothing, [], undefined),
+        );
+        const again = valueIn(
+          assembled(
+            Object.fromEntries(
+              texts.map(({ name, text }) => [`storage/${name}`, text.replaceAll(unknownTier, 'bulk')]),
+            ),
+          ),
+        );
+        const { differences } = compareSurveys(again, { servers: surveys, provider: undefined }, undefined);
+        expect(differences.map(({ message }) => message)).toEqual([]);
+        const running = surveys.map(({ server }) => server).sort();
+        expect([...again.servers.keys()].sort()).toEqual(running);
+        const sizes = (of: Estate) =>
+          running.map((server) =>
+            (of.held.get(server) ?? []).map(({ volume }) => of.volumes.get(volume)?.size).sort(),
+          );
+        expect(sizes(again)).toEqual(sizes(estate));
+        for (const group of again.groups.values()) {
+          const was = estate.groups.get(group.name);
+          expect(group.fileSystems.map(({ mount, size, type }) => [mount, size, type]).sort()).toEqual(
+            was?.fileSystems.map(({ mount, size, type }) => [mount, size, type]).sort(),
+          );
+        }
+        declared += again.volumes.size;
+      }),
+      { numRuns: 300 },
+    );
+    expect(declared).toBeGreaterThan(100);
+  });
+
+  it('no name that a server has leaves its place in what is written', () => {
+    const hostile = fc.oneof(
+      fc
+        .string({ minLength: 1, maxLength: 20, unit: 'grapheme' })
+        .map((text) => text.replaceAll(/\p{Cc}/gu, '') || 'x'),
+      fc.constantFrom(
+        'a: b',
+        '# x',
+        '-x',
+        '*a',
+        '&a',
+        '{}',
+        '[',
+        '"',
+        "'",
+        '!!js',
+        '__proto__',
+        '%',
+        '| x',
+        'null',
+        '~',
+      ),
+    );
+    fc.assert(
+      fc.property(hostile, hostile, (mount, group) => {
+        const survey = kept({
+          server: 's',
+          devices: [{ name: 'vdb', type: 'disk', size: gib(5) }],
+          'volume-groups': [
+            {
+              name: group,
+              extent: `${4n << 20n}`,
+              extents: 1279,
+              free: 0,
+              missing: 0,
+              members: [{ device: 'vdb', extents: 1279, free: 0 }],
+              'logical-volumes': [{ name: 'one', size: gib(1), layout: 'linear' }],
+            },
+          ],
+          'file-systems': [{ device: `${group}/one`, type: 'ext4', mounts: [`/${mount}`] }],
+        });
+        const nothing = estateOf('volumes: {}');
+        const [file] = declareSurveys(
+          nothing,
+          { servers: [survey], provider: undefined },
+          match(nothing, [], undefined),
+        );
+        const read = assembled({ 'storage/s.yaml': file?.text ?? '' });
+        const groups = read.ok ? [...read.value.groups.values()] : [];
+        // What the format has no room for is refused where it stands; nothing else comes of it.
+        if (!read.ok) expect(read.problems.every(({ place }) => place?.file === 'storage/s.yaml')).toBe(true);
+        else {
+          expect([...read.value.servers.keys()]).toEqual(['s']);
+          expect(groups.flatMap(({ fileSystems }) => fileSystems.map((system) => system.mount))).toEqual([
+            `/${mount}`,
+          ]);
+        }
+      }),
+      { numRuns: 300 },
+    );
+  });
+});
+
+describe('from the command line', () => {
+  const repository = () =>
+    makeRepository({
+      files: {
+        ...gannetPoint,
+        'storage/imagery.yaml':
+          'team: imagery\nvolumes:\n  plates-1: { size: 40 GiB, tier: bulk, owner: x, reason: y, retain-until: 2027-01-01 }\n',
+      },
+    });
+  const survey = JSON.stringify(
+    {
+      format: 'ullage-survey-1',
+      server: 'plate-scanner',
+      at: '2026-11-20T06:00:00Z',
+      tools: {},
+      unseen: [],
+      devices: [{ name: 'vda', type: 'disk', size: gib(20) }],
+      'volume-groups': [],
+      'file-systems': [{ device: 'vda', type: 'ext4', mounts: ['/'] }],
+    },
+    null,
+    2,
+  );
+
+  it('exits with 2 where nothing is surveyed, 1 where something differs and 0 where nothing does', async () => {
+    const { dir, write } = repository();
+    const compare = (...more: readonly string[]) =>
+      ullage('survey', 'compare', '--repo', dir, '--now', '2026-11-25', ...more);
+    expect((await compare()).code).toBe(2);
+    write({ 'surveys/plate-scanner.json': survey });
+    const differing = await compare();
+    expect([differing.code, differing.out]).toEqual([
+      1,
+      expect.stringContaining('plate-scanner is surveyed'),
+    ]);
+    const { out, code } = await ullage('survey', 'declare', '--repo', dir, '--into', 'storage');
+    expect([code, out]).toEqual([0, expect.stringContaining('plate-scanner.yaml')]);
+    const path = join(dir, 'storage/plate-scanner.yaml');
+    write({ 'storage/plate-scanner.yaml': readFileSync(path, 'utf8').replace(unknownTier, 'bulk') });
+    const same = await compare();
+    expect([same.code, same.out]).toEqual([0, expect.stringContaining('What is there is as it is declared')]);
+    expect(same.out).toContain('5 days');
+    expect((await compare('--format', 'markdown')).out).toContain('## What is there is as it is declared');
+  });
+
+  it('never overwrites a file that is there', async () => {
+    const { dir, write } = repository();
+    write({ 'surveys/plate-scanner.json': survey, 'storage/plate-scanner.yaml': '# mine\n' });
+    await ullage('survey', 'declare', '--repo', dir, '--into', 'storage');
+    expect(readFileSync(join(dir, 'storage/plate-scanner.yaml'), 'utf8')).toBe('# mine\n');
+    expect(readFileSync(join(dir, 'storage/plate-scanner-surveyed-2.yaml'), 'utf8')).toContain(
+      'existing: true',
+    );
+  });
+
+  it('prints JSON that its schema takes', async () => {
+    const { dir, write } = repository();
+    write({ 'surveys/plate-scanner.json': survey });
+    const { out } = await ullage(
+      'survey',
+      'compare',
+      '--repo',
+      dir,
+      '--format',
+      'json',
+      '--now',
+      '2026-11-25',
+    );
+    const schema = JSON.parse(
+      readFileSync(join(import.meta.dirname, '../../schema/survey-comparison.json'), 'utf8'),
+    );
+    const isValid = new Ajv2020({ strict: true, allowUnionTypes: true }).compile(schema);
+    expect([isValid(JSON.parse(out)), isValid.errors]).toEqual([true, null]);
+    expect(JSON.parse(out)).toMatchObject({
+      outcome: 'different',
+      surveys: [{ server: 'plate-scanner', days: 5 }],
+    });
+  });
+});
