@@ -282,16 +282,21 @@ function compareGroup(
 function compareLogical(group: VolumeGroup, there: SurveyedGroup, survey: Survey): readonly Difference[] {
   const { server } = survey;
   const found = new Set<string>();
-  const differences = group.fileSystems.flatMap((declared): readonly Difference[] => {
-    const at = systemAt(survey, declared.mount);
-    const swap = survey.fileSystems.find(
-      ({ device, type }) => type === 'swap' && device.startsWith(`${there.name}/`),
+  const lying = survey.fileSystems.filter(({ device }) => device.startsWith(`${there.name}/`));
+  const systemInGroup = (declared: FileSystem, size: bigint): SurveyedFileSystem | undefined => {
+    if (declared.type !== 'swap') return lying.find((system) => system === systemAt(survey, declared.mount));
+    // Swap areas hold nothing that tells them apart: any of the right size will do.
+    const swaps = lying.filter(
+      ({ type, device }) => type === 'swap' && !found.has(device.slice(there.name.length + 1)),
     );
-    const system = declared.type === 'swap' ? swap : at?.device.startsWith(`${there.name}/`) ? at : undefined;
+    return swaps.find((system) => deviceSize(survey, system) === size) ?? swaps[0];
+  };
+  const differences = group.fileSystems.flatMap((declared): readonly Difference[] => {
+    const wanted = extentsFor(declared.size, there.extent) * there.extent;
+    const system = systemInGroup(declared, wanted);
     const logical = there.logicalVolumes.find(({ name }) => system?.device === `${there.name}/${name}`);
     if (logical === undefined) return compareSystem(declared, undefined, survey);
     found.add(logical.name);
-    const wanted = extentsFor(declared.size, there.extent) * there.extent;
     return [
       ...(logical.size === wanted
         ? []

@@ -84,7 +84,9 @@ export function surveysOf(estate: Estate): readonly Survey[] {
       for (const group of estate.groups.values()) {
         if (!group.members.every((member) => held.includes(member))) continue;
         const extentsOf = (size: bigint): bigint => (size - MiB) / group.extent;
-        const sizes: readonly bigint[] = group.members.map((member) => estate.volumes.get(member)?.size ?? 0n);
+        const sizes: readonly bigint[] = group.members.map(
+          (member) => estate.volumes.get(member)?.size ?? 0n,
+        );
         const all = sizes.reduce((sum, size) => sum + extentsOf(size), 0n);
         const whole = ({ size }: FileSystem): bigint => (size + group.extent - 1n) / group.extent;
         const given = group.fileSystems.reduce((sum, system) => sum + whole(system), 0n);
