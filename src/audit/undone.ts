@@ -36,6 +36,7 @@ export const canBeUndone = ({ of, key }: Pick<Loosened, 'of' | 'key'>): boolean 
     case 'settings':
       return pieceOfSettings(key ?? '') !== 'paths';
     case 'readings':
+    case 'surveys':
     case 'server':
       return false;
   }
@@ -125,6 +126,7 @@ function without({ of, name, key }: Loosened, now: Policy, before: Policy): Poli
       return { ...now, settings: { ...now.settings, ...pieceIn(before.settings, piece) } };
     }
     case 'readings':
+    case 'surveys':
     case 'server':
       return now;
   }
@@ -148,6 +150,7 @@ function isSamePiece({ of, name, key }: Loosened, one: Policy, other: Policy): b
       case 'settings':
         return pieceIn(policy.settings, pieceOfSettings(key ?? ''));
       case 'readings':
+      case 'surveys':
       case 'server':
         return undefined;
     }

@@ -12,8 +12,9 @@ import { priceListChanges } from './changes/prices.ts';
 import { readingChanges } from './changes/readings.ts';
 import { ruleChanges } from './changes/rules.ts';
 import { settingsChanges } from './changes/settings.ts';
+import { surveyChanges } from './changes/surveys.ts';
 import { waiverChanges } from './changes/waivers.ts';
-import { type Policy, usesReadings } from './policy.ts';
+import { type Policy, usesReadings, usesSurveys } from './policy.ts';
 
 /** @param estate what the base declares: other prices are told by what they come to for it */
 export function comparePolicies(
@@ -25,6 +26,7 @@ export function comparePolicies(
   const uses = new Set([...base.rules, ...head.rules].flatMap(({ entry }) => ruleOf(entry).usesPrices ?? []));
   // Where no rule asks, no reading is read.
   const asked = head.rules.some(({ entry }) => usesReadings(entry));
+  const surveyed = [base, head].every(({ rules }) => rules.some(({ entry }) => usesSurveys(entry)));
   return [
     ...ruleChanges(base.rules, head.rules),
     ...waiverChanges(base.waivers, head.waivers, on),
@@ -34,5 +36,6 @@ export function comparePolicies(
     }),
     ...settingsChanges(base.settings, head.settings),
     ...(asked ? readingChanges(base.usage?.summaries ?? new Map(), head.usage?.summaries ?? new Map()) : []),
+    ...(surveyed ? surveyChanges(base.surveys, head.surveys) : []),
   ];
 }

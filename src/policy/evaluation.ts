@@ -99,14 +99,14 @@ export function evaluate(
       carried: nothingCounted,
     });
   }
-  const { usage: _, ...was } = before.view;
+  const { usage: _, surveys: __, ...was } = before.view;
   const sameRules = policy.rules === before.policy.rules;
   const spendLimits = sameRules ? was.spendLimits : limitsIn(policy);
   const summings = summingsOf(policy, spendLimits, on);
   const cost = summings.every(({ name }) => was.cost.sums.has(name))
     ? was.cost
     : withSums(was.cost, summings);
-  const view: View = { ...was, cost, on, revision: 'base', spendLimits, ...usageIn(policy) };
+  const view: View = { ...was, cost, on, revision: 'base', spendLimits, ...evidenceIn(policy) };
   const known = new Map(before.policy.rules.map((entry) => [entry.name, entry]));
   const edits: ViolationEdit[] = [];
   const entries = new Map<string, EntryEvaluation>();
@@ -153,7 +153,7 @@ function evaluateWhole(estate: Estate, policy: Policy, on: string): Outcome<Eval
     spendLimits,
     on,
     revision: 'base',
-    ...usageIn(policy),
+    ...evidenceIn(policy),
   };
   const entries = stateRules(policy).map((entry) => [entry.name, checked(entry, view)] as const);
   return ok({ policy, view, entries: new Map(entries) });
@@ -176,7 +176,11 @@ const summingsOf = ({ rules }: Policy, limits: readonly SetLimit[], on: string):
   }),
 ];
 
-const usageIn = ({ usage }: Policy): Pick<View, 'usage'> => (usage === undefined ? {} : { usage });
+/** What is measured and what is surveyed, as far as a rule asks. */
+const evidenceIn = ({ usage, surveys }: Policy): Pick<View, 'usage' | 'surveys'> => ({
+  ...(usage === undefined ? {} : { usage }),
+  ...(surveys === undefined ? {} : { surveys }),
+});
 
 /**
  * The evaluation of the next revision, under the same policy and day.

@@ -7,6 +7,7 @@ import type { Settings } from '../estate/settings.ts';
 import type { PriceList } from '../price/price-list.ts';
 import { type EntryChecks, ruleOf } from '../rules/registry.ts';
 import type { Level, Measure, RuleEntry } from '../rules/rule.ts';
+import type { Surveys } from '../survey/compare.ts';
 
 /** One rule as a pack sets it. */
 export interface PolicyRule {
@@ -54,6 +55,8 @@ export interface Policy {
   readonly waivers: readonly Waiver[];
   /** Measured use by the name of the file system; left out where no rule asks for it, or there are no readings. */
   readonly usage?: EstateUsage;
+  /** What is surveyed; left out where no rule asks for it. */
+  readonly surveys?: Surveys;
 }
 
 /** The rules that say something of a revision by itself, and not of changes alone. */
@@ -62,6 +65,9 @@ export const stateRules = ({ rules }: Policy): readonly PolicyRule[] =>
 
 /** Whether an entry goes by measured use. */
 export const usesReadings = (entry: RuleEntry): boolean => ruleOf(entry).usesReadings?.(entry) === true;
+
+/** Whether an entry goes by what surveys show. */
+export const usesSurveys = (entry: RuleEntry): boolean => ruleOf(entry).usesSurveys?.(entry) === true;
 
 /** What is said where a policy has no prices for a day. */
 export function noPriceList({ priceLists, settings }: Policy, on: string): Problem {

@@ -25,9 +25,10 @@ import {
   within,
 } from './files.ts';
 import { gatherRules, readRulePack } from './pack.ts';
-import { type PolicyRule, usesReadings, type Waiver } from './policy.ts';
+import { type PolicyRule, usesReadings, usesSurveys, type Waiver } from './policy.ts';
 import type { Revision } from './revision.ts';
 import type { RulePack } from './rule-pack.ts';
+import { type SurveysRead, surveysAfter } from './surveys.ts';
 import { readWaivers } from './waiver.ts';
 
 /** A part of a revision: what could be read of it, and all that is wrong with it. Sound where nothing is. */
@@ -82,6 +83,7 @@ export interface Reading {
   readonly uses: UsesRead;
   /** Measured use by file system, by the revision's own readings; `undefined` where there are none. */
   readonly usage: EstateUsage | undefined;
+  readonly surveys: SurveysRead;
   /** What holds of all parts together; it is judged only where `problemsIn` finds none. */
   readonly revision: Revision;
 }
@@ -103,6 +105,7 @@ export const emptyReading: Reading = withRevision({
   waivers: { value: [], problems: [], pieces: new Map() },
   uses: { value: new Map(), problems: [], key: undefined },
   usage: undefined,
+  surveys: { value: undefined, problems: [], key: undefined },
 });
 
 /**
@@ -131,6 +134,8 @@ export async function readNext(previous: Reading, tree: Tree, changed?: ChangedP
   const rules = packs === previous.rules.pieces ? previous.rules : rulesIn(packs);
   const asked = rules.value.entries.some(({ entry }) => usesReadings(entry));
   const uses = asked ? await usesAfter(previous.uses, tree, paths.readings, told) : emptyReading.uses;
+  const surveyed = rules.value.entries.some(({ entry }) => usesSurveys(entry));
+  const surveys = surveyed ? await surveysAfter(previous.surveys, tree, paths.surveys) : emptyReading.surveys;
   const sameUse = estate.value === previous.estate.value && uses.value === previous.uses.value;
   return withRevision({
     tree,
@@ -146,6 +151,7 @@ export async function readNext(previous: Reading, tree: Tree, changed?: ChangedP
       : uses.value.size === 0
         ? undefined
         : usageOf(estate.value, uses.value, previous.usage),
+    surveys,
   });
 }
 
@@ -154,8 +160,8 @@ export const pathsOf = ({ settings }: Pick<Reading, 'settings'>): Paths =>
   (settings.value ?? bareSettings).paths;
 
 /** Everything that is wrong with a revision. */
-export const problemsIn = ({ settings, files, estate, prices, rules, uses, waivers }: Reading) =>
-  [settings, files, estate, prices, rules, uses, waivers]
+export const problemsIn = ({ settings, files, estate, prices, rules, uses, surveys, waivers }: Reading) =>
+  [settings, files, estate, prices, rules, uses, surveys, waivers]
     .flatMap(({ problems }): readonly Problem[] => problems)
     .sort(byPlace);
 
@@ -182,7 +188,7 @@ export async function readUses(tree: Tree, folder: string): Promise<Outcome<Uses
 }
 
 function withRevision(reading: Omit<Reading, 'revision'>): Reading {
-  const { tree, settings, estate, prices, rules, waivers, usage } = reading;
+  const { tree, settings, estate, prices, rules, waivers, usage, surveys } = reading;
   return {
     ...reading,
     revision: {
@@ -196,6 +202,7 @@ function withRevision(reading: Omit<Reading, 'revision'>): Reading {
       hasPacks: rules.pieces.size > 0,
       waivers: waivers.value,
       usage,
+      surveys: surveys.value,
     },
   };
 }

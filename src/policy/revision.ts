@@ -5,6 +5,7 @@ import type { EstateUsage } from '../capacity/usage.ts';
 import type { Estate } from '../estate/estate.ts';
 import { bareSettings, type Settings, settingsFile, usualPaths } from '../estate/settings.ts';
 import type { PriceList } from '../price/price-list.ts';
+import type { Surveys } from '../survey/compare.ts';
 import type { RevisionLabel, UnreadMain } from './judgement.ts';
 import type { Policy, PolicyRule, Waiver } from './policy.ts';
 import type { RulePack } from './rule-pack.ts';
@@ -25,6 +26,8 @@ export interface Revision {
   readonly waivers: readonly Waiver[];
   /** Measured use by the name of the file system; `undefined` where there are no readings, or no rule asks. */
   readonly usage: EstateUsage | undefined;
+  /** Undefined where no rule asks. */
+  readonly surveys: Surveys | undefined;
 }
 
 /** One side of a comparison: what it declares, and the policy it carries. */
@@ -49,9 +52,16 @@ export interface Sides {
 export function policyOf(revision: Revision, other: Revision): Policy {
   const settings = revision.settings ?? other.settings ?? bareSettings;
   const priceLists = revision.priceLists.length > 0 ? revision.priceLists : other.priceLists;
-  const { rules, waivers, usage } = revision;
-  // Readings are evidence, and come with the policy: from the base, where the branch cannot bend them.
-  return { settings, priceLists, rules, waivers, ...(usage === undefined ? {} : { usage }) };
+  const { rules, waivers, usage, surveys } = revision;
+  // Readings and surveys are evidence, and come with the policy: from the base, where the branch cannot bend them.
+  return {
+    settings,
+    priceLists,
+    rules,
+    waivers,
+    ...(usage === undefined ? {} : { usage }),
+    ...(surveys === undefined ? {} : { surveys }),
+  };
 }
 
 /** The base's policy judges; the head's only where the base has no rule pack at all. */
@@ -63,7 +73,8 @@ export function sidesOf(base: Revision, head: Revision): Sides {
     policy.priceLists === own.priceLists &&
     policy.rules === own.rules &&
     policy.waivers === own.waivers &&
-    policy.usage?.summaries === own.usage?.summaries;
+    policy.usage?.summaries === own.usage?.summaries &&
+    policy.surveys === own.surveys;
   return {
     base: { label: base.label, estate: base.estate, policy },
     head: { label: head.label, estate: head.estate, policy: same ? policy : own },

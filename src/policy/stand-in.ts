@@ -180,6 +180,7 @@ function revisionInstead(main: Reading, sound: Reading, on: string) {
     hasPacks: rules.hasPacks,
     waivers: waivers ?? sound.revision.waivers,
     usage,
+    surveys: (ownRules ? main : sound).revision.surveys,
   };
   const sources = {
     settings: source(settings === main.settings.value),

@@ -12,14 +12,28 @@ import { within } from './files.ts';
 /** What the provider's list is kept as; no server has that name. */
 const providerFile = 'provider.json';
 
+/** The surveys of a revision; the same object where the files are the same. */
+export interface SurveysRead {
+  /** Undefined where nobody asked. */
+  readonly value: Surveys | undefined;
+  readonly problems: readonly Problem[];
+  /** Names the files that were read; `undefined` where nobody asked. */
+  readonly key: string | undefined;
+}
+
 /** @param folder where surveys are kept, from the root of the repository */
-export async function readSurveys(tree: Tree, folder: string): Promise<Outcome<Surveys>> {
+export async function surveysAfter(before: SurveysRead, tree: Tree, folder: string): Promise<SurveysRead> {
   const { files, problems: unread } = await tree.list(folder);
+  const ours = files.filter(({ path }) => within(folder, path) && path.endsWith('.json'));
+  const key = JSON.stringify([
+    ours.map(({ path, blob }) => [path, blob]),
+    unread.map(({ message }) => message),
+  ]);
+  if (before.key === key) return before;
   const problems: Problem[] = [...unread];
   const servers: Survey[] = [];
   let provider: ProviderSurvey | undefined;
-  for (const file of files) {
-    if (!within(folder, file.path) || !file.path.endsWith('.json')) continue;
+  for (const file of ours) {
     const bytes = await tree.read(file);
     const text = bytes.ok ? decodeText(bytes.value, file.path) : bytes;
     const document = text.ok ? readJson(text.value, file.path) : text;
@@ -33,5 +47,13 @@ export async function readSurveys(tree: Tree, folder: string): Promise<Outcome<S
     else if ('server' in read.value) servers.push(read.value);
     else provider = read.value;
   }
-  return problems.length > 0 ? err(...problems) : ok({ servers, provider });
+  return { value: { servers, provider }, problems, key };
 }
+
+/** The surveys of a revision, for a command that shows them whether a rule asks or not. */
+export async function readSurveys(tree: Tree, folder: string): Promise<Outcome<Surveys>> {
+  const { value, problems } = await surveysAfter(nothingSurveyed, tree, folder);
+  return problems.length > 0 || value === undefined ? err(...problems) : ok(value);
+}
+
+const nothingSurveyed: SurveysRead = { value: undefined, problems: [], key: undefined };

@@ -19,6 +19,7 @@ import { sameSite } from './same-site.ts';
 import type { Scope } from './scope.ts';
 import { shape } from './shape.ts';
 import { spendUnderALimit } from './spend-under-a-limit.ts';
+import { surveyedAsDeclared } from './surveyed-as-declared.ts';
 import { tierBounds } from './tier-bounds.ts';
 import type { ChangeView, View } from './view.ts';
 
@@ -35,6 +36,7 @@ export const rules: { readonly [N in RuleName]: Rule<N> } = {
   'detached-volume-owned': detachedVolumeOwned,
   'deletion-prepared': deletionPrepared,
   'destructive-changes-few': destructiveChangesFew,
+  'surveyed-as-declared': surveyedAsDeclared,
   freeze,
   'growth-followed-through': growthFollowedThrough,
   naming,

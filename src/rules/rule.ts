@@ -132,6 +132,8 @@ interface RuleBase<N extends RuleName> extends RuleText {
   lastDay?(entry: EntryOf<N>): string | undefined;
   /** Whether an entry goes by measured use, so that it may find something else when there are other readings. */
   usesReadings?(entry: EntryOf<N>): boolean;
+  /** Whether an entry goes by what surveys show. */
+  usesSurveys?(entry: EntryOf<N>): boolean;
   /** What it goes by in a price list, so that another price is told for what it lets through. */
   readonly usesPrices?: readonly PriceUse[];
   /** Whether it says of the estate what depends on which limits the policy sets, so that it is asked again with them. */

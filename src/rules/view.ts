@@ -9,6 +9,7 @@ import type { Settings } from '../estate/settings.ts';
 import type { EstateCost } from '../price/cost.ts';
 import type { MonthlyDifference } from '../price/difference.ts';
 import type { PriceList } from '../price/price-list.ts';
+import type { Surveys } from '../survey/compare.ts';
 import type { SetLimit } from './spend-limit.ts';
 
 /** One revision, as rules about its state see it. */
@@ -32,6 +33,8 @@ export interface View {
   readonly spendLimits: readonly SetLimit[];
   /** Measured use by the name of the file system, from the policy that judges; left out where there are no readings. */
   readonly usage?: EstateUsage;
+  /** What surveys show, from the policy that judges; left out where no rule asks for it. */
+  readonly surveys?: Surveys;
 }
 
 /** Both revisions and what differs, as rules about changes see them. */
@@ -50,7 +53,7 @@ export interface ChangeView {
 export interface PolicyChange {
   readonly direction: 'tighter' | 'looser' | 'neither' | 'unknown';
   /** What was altered: a rule entry, a waiver, a price list, a setting. */
-  readonly of: 'rule' | 'waiver' | 'price-list' | 'settings' | 'readings' | 'server';
+  readonly of: 'rule' | 'waiver' | 'price-list' | 'settings' | 'readings' | 'surveys' | 'server';
   readonly name: string;
   /** The parameter or key, where one was altered by itself. */
   readonly key: string | undefined;

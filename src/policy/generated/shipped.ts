@@ -167,6 +167,19 @@ export const shippedPacks: Readonly<Record<string, RulePack>> = {
         }
       },
       {
+        "name": "surveyed-as-declared",
+        "entry": {
+          "rule": "surveyed-as-declared",
+          "level": "warning",
+          "within": 30
+        },
+        "place": {
+          "file": "shipped pack starter",
+          "line": 19,
+          "column": 5
+        }
+      },
+      {
         "name": "quota-headroom",
         "entry": {
           "name": "quota-headroom",
@@ -175,7 +188,7 @@ export const shippedPacks: Readonly<Record<string, RulePack>> = {
         },
         "place": {
           "file": "shipped pack starter",
-          "line": 19,
+          "line": 21,
           "column": 5
         }
       },
@@ -188,7 +201,7 @@ export const shippedPacks: Readonly<Record<string, RulePack>> = {
         },
         "place": {
           "file": "shipped pack starter",
-          "line": 20,
+          "line": 22,
           "column": 5
         }
       },
@@ -201,7 +214,7 @@ export const shippedPacks: Readonly<Record<string, RulePack>> = {
         },
         "place": {
           "file": "shipped pack starter",
-          "line": 21,
+          "line": 23,
           "column": 5
         }
       }
@@ -296,6 +309,19 @@ export const shippedPacks: Readonly<Record<string, RulePack>> = {
         }
       },
       {
+        "name": "surveyed-as-declared",
+        "entry": {
+          "rule": "surveyed-as-declared",
+          "level": "error",
+          "within": 14
+        },
+        "place": {
+          "file": "shipped pack strict",
+          "line": 10,
+          "column": 5
+        }
+      },
+      {
         "name": "quota-headroom",
         "entry": {
           "name": "quota-headroom",
@@ -305,7 +331,7 @@ export const shippedPacks: Readonly<Record<string, RulePack>> = {
         },
         "place": {
           "file": "shipped pack strict",
-          "line": 10,
+          "line": 11,
           "column": 5
         }
       },
@@ -319,7 +345,7 @@ export const shippedPacks: Readonly<Record<string, RulePack>> = {
         },
         "place": {
           "file": "shipped pack strict",
-          "line": 11,
+          "line": 12,
           "column": 5
         }
       },
@@ -333,7 +359,7 @@ export const shippedPacks: Readonly<Record<string, RulePack>> = {
         },
         "place": {
           "file": "shipped pack strict",
-          "line": 12,
+          "line": 13,
           "column": 5
         }
       },
@@ -348,7 +374,7 @@ export const shippedPacks: Readonly<Record<string, RulePack>> = {
         },
         "place": {
           "file": "shipped pack strict",
-          "line": 14,
+          "line": 15,
           "column": 5
         }
       }

@@ -569,7 +569,7 @@ export interface AuditPolicyChange {
   /**
    * What was altered.
    */
-  of: 'rule' | 'waiver' | 'price-list' | 'settings' | 'readings' | 'server';
+  of: 'rule' | 'waiver' | 'price-list' | 'settings' | 'readings' | 'surveys' | 'server';
   /**
    * Its name.
    */

@@ -17,6 +17,7 @@ export type RuleEntry =
   | DetachedVolumeOwnedEntry
   | DeletionPreparedEntry
   | DestructiveChangesFewEntry
+  | SurveyedAsDeclaredEntry
   | FreezeEntry
   | GrowthFollowedThroughEntry
   | NamingEntry
@@ -115,6 +116,10 @@ export type Name12 = string;
  */
 export type Name13 = string;
 /**
+ * A name: letters, digits, dot, underscore and hyphen, beginning with a letter or digit, at most 128 characters.
+ */
+export type Name14 = string;
+/**
  * The first day of the freeze.
  */
 export type Date2 = string;
@@ -129,15 +134,11 @@ export type Sentence = string;
 /**
  * A name: letters, digits, dot, underscore and hyphen, beginning with a letter or digit, at most 128 characters.
  */
-export type Name14 = string;
+export type Name15 = string;
 /**
  * The size that may be unallocated at any one place, for a partition table, a group's metadata or a last extent. Exactly this size is allowed.
  */
 export type Size2 = string;
-/**
- * A name: letters, digits, dot, underscore and hyphen, beginning with a letter or digit, at most 128 characters.
- */
-export type Name15 = string;
 /**
  * A name: letters, digits, dot, underscore and hyphen, beginning with a letter or digit, at most 128 characters.
  */
@@ -147,17 +148,21 @@ export type Name16 = string;
  */
 export type Name17 = string;
 /**
+ * A name: letters, digits, dot, underscore and hyphen, beginning with a letter or digit, at most 128 characters.
+ */
+export type Name18 = string;
+/**
  * The beginning of the message about what does not match.
  */
 export type Sentence1 = string;
 /**
  * A name: letters, digits, dot, underscore and hyphen, beginning with a letter or digit, at most 128 characters.
  */
-export type Name18 = string;
+export type Name19 = string;
 /**
  * A name: letters, digits, dot, underscore and hyphen, beginning with a letter or digit, at most 128 characters.
  */
-export type Name19 = string;
+export type Name20 = string;
 
 /**
  * A rule pack: rules with their parameters, limits and scope.
@@ -662,13 +667,13 @@ export interface ScopeDeclaration11 {
   };
 }
 /**
- * Changes that cannot be undone, or any changes, within a freeze period.
+ * A change that destroys, detaches, hands over or grows something which, by the surveys on main, is otherwise than main declares it, or of which the survey is too old or missing; and something declared as existing that a survey does not show.
  */
-export interface FreezeEntry {
+export interface SurveyedAsDeclaredEntry {
   /**
-   * Changes that cannot be undone, or any changes, within a freeze period.
+   * A change that destroys, detaches, hands over or grows something which, by the surveys on main, is otherwise than main declares it, or of which the survey is too old or missing; and something declared as existing that a survey does not show.
    */
-  rule: 'freeze';
+  rule: 'surveyed-as-declared';
   name?: Name13;
   /**
    * The level of a finding; error if left out. Only error fails.
@@ -679,6 +684,54 @@ export interface FreezeEntry {
    */
   enabled?: boolean;
   where?: ScopeDeclaration12;
+  /**
+   * How many days old a survey may be.
+   */
+  within?: number;
+  /**
+   * The level of a survey that is too old, up to the entry's own.
+   */
+  'too-old'?: 'error' | 'warning' | 'note';
+  /**
+   * The level of a missing survey, up to the entry's own. Where nothing is surveyed at all it is told of only as an error.
+   */
+  missing?: 'error' | 'warning' | 'note';
+}
+/**
+ * What the rule applies to; everything if left out.
+ */
+export interface ScopeDeclaration12 {
+  teams?: Names;
+  sites?: Names1;
+  tiers?: Names2;
+  /**
+   * Only what has each of these labels, with the value or one of the values.
+   */
+  labels?: {
+    /**
+     * @minItems 1
+     */
+    [k: string]: string | [string, ...string[]];
+  };
+}
+/**
+ * Changes that cannot be undone, or any changes, within a freeze period.
+ */
+export interface FreezeEntry {
+  /**
+   * Changes that cannot be undone, or any changes, within a freeze period.
+   */
+  rule: 'freeze';
+  name?: Name14;
+  /**
+   * The level of a finding; error if left out. Only error fails.
+   */
+  level?: 'error' | 'warning' | 'note';
+  /**
+   * false switches off the entry of the same name in a pack listed under use.
+   */
+  enabled?: boolean;
+  where?: ScopeDeclaration13;
   from?: Date2;
   until?: Date3;
   /**
@@ -690,7 +743,7 @@ export interface FreezeEntry {
 /**
  * What the rule applies to; everything if left out.
  */
-export interface ScopeDeclaration12 {
+export interface ScopeDeclaration13 {
   teams?: Names;
   sites?: Names1;
   tiers?: Names2;
@@ -712,7 +765,7 @@ export interface GrowthFollowedThroughEntry {
    * Provisioned capacity that is left unallocated: a volume group with too much allocated to no file system, an attached volume in no group and without a file system, a file system smaller than the volume under it.
    */
   rule: 'growth-followed-through';
-  name?: Name14;
+  name?: Name15;
   /**
    * The level of a finding; warning if left out. Only error fails.
    */
@@ -721,7 +774,7 @@ export interface GrowthFollowedThroughEntry {
    * false switches off the entry of the same name in a pack listed under use.
    */
   enabled?: boolean;
-  where?: ScopeDeclaration13;
+  where?: ScopeDeclaration14;
   /**
    * The largest share of the provisioned capacity of a volume group that may be unallocated. Exactly this share is allowed.
    */
@@ -731,7 +784,7 @@ export interface GrowthFollowedThroughEntry {
 /**
  * What the rule applies to; everything if left out.
  */
-export interface ScopeDeclaration13 {
+export interface ScopeDeclaration14 {
   teams?: Names;
   sites?: Names1;
   tiers?: Names2;
@@ -753,7 +806,7 @@ export interface NamingEntry {
    * A name of a server, a volume, a volume group or a mount point that breaks the estate's pattern.
    */
   rule: 'naming';
-  name?: Name15;
+  name?: Name16;
   /**
    * The level of a finding; error if left out. Only error fails.
    */
@@ -762,7 +815,7 @@ export interface NamingEntry {
    * false switches off the entry of the same name in a pack listed under use.
    */
   enabled?: boolean;
-  where?: ScopeDeclaration14;
+  where?: ScopeDeclaration15;
   /**
    * The pattern (RE2) that a server's name must match from end to end.
    */
@@ -783,7 +836,7 @@ export interface NamingEntry {
 /**
  * What the rule applies to; everything if left out.
  */
-export interface ScopeDeclaration14 {
+export interface ScopeDeclaration15 {
   teams?: Names;
   sites?: Names1;
   tiers?: Names2;
@@ -805,7 +858,7 @@ export interface NoStaleRenameEntry {
    * An old name under formerly: that another thing has taken up since.
    */
   rule: 'no-stale-rename';
-  name?: Name16;
+  name?: Name17;
   /**
    * The level of a finding; warning if left out. Only error fails.
    */
@@ -814,12 +867,12 @@ export interface NoStaleRenameEntry {
    * false switches off the entry of the same name in a pack listed under use.
    */
   enabled?: boolean;
-  where?: ScopeDeclaration15;
+  where?: ScopeDeclaration16;
 }
 /**
  * What the rule applies to; everything if left out.
  */
-export interface ScopeDeclaration15 {
+export interface ScopeDeclaration16 {
   teams?: Names;
   sites?: Names1;
   tiers?: Names2;
@@ -841,7 +894,7 @@ export interface ShapeEntry {
    * Whatever does not match a JSON Schema of your own: a rule without code, for one kind of thing or for changes.
    */
   rule: 'shape';
-  name?: Name17;
+  name?: Name18;
   /**
    * The level of a finding; error if left out. Only error fails.
    */
@@ -850,7 +903,7 @@ export interface ShapeEntry {
    * false switches off the entry of the same name in a pack listed under use.
    */
   enabled?: boolean;
-  where?: ScopeDeclaration16;
+  where?: ScopeDeclaration17;
   /**
    * What is checked against the schema, each by itself.
    */
@@ -965,7 +1018,7 @@ export interface ShapeEntry {
 /**
  * What the rule applies to; everything if left out.
  */
-export interface ScopeDeclaration16 {
+export interface ScopeDeclaration17 {
   teams?: Names;
   sites?: Names1;
   tiers?: Names2;
@@ -987,7 +1040,7 @@ export interface TierBoundsEntry {
    * A volume whose size its tier does not offer, or a server that needs more IOPS than its volumes' tiers provide.
    */
   rule: 'tier-bounds';
-  name?: Name18;
+  name?: Name19;
   /**
    * The level of a finding; error if left out. Only error fails.
    */
@@ -996,12 +1049,12 @@ export interface TierBoundsEntry {
    * false switches off the entry of the same name in a pack listed under use.
    */
   enabled?: boolean;
-  where?: ScopeDeclaration17;
+  where?: ScopeDeclaration18;
 }
 /**
  * What the rule applies to; everything if left out.
  */
-export interface ScopeDeclaration17 {
+export interface ScopeDeclaration18 {
   teams?: Names;
   sites?: Names1;
   tiers?: Names2;
@@ -1023,7 +1076,7 @@ export interface PolicyApartEntry {
    * A looser policy and a change of storage in one branch.
    */
   rule: 'policy-apart';
-  name?: Name19;
+  name?: Name20;
   /**
    * The level of a finding; error if left out. Only error fails.
    */
@@ -1032,12 +1085,12 @@ export interface PolicyApartEntry {
    * false switches off the entry of the same name in a pack listed under use.
    */
   enabled?: boolean;
-  where?: ScopeDeclaration18;
+  where?: ScopeDeclaration19;
 }
 /**
  * What the rule applies to; everything if left out.
  */
-export interface ScopeDeclaration18 {
+export interface ScopeDeclaration19 {
   teams?: Names;
   sites?: Names1;
   tiers?: Names2;

@@ -1084,7 +1084,7 @@ export interface PolicyChangeReport {
   /**
    * What is changed.
    */
-  of: 'rule' | 'waiver' | 'price-list' | 'settings' | 'readings' | 'server';
+  of: 'rule' | 'waiver' | 'price-list' | 'settings' | 'readings' | 'surveys' | 'server';
   /**
    * Its name.
    */

@@ -90,6 +90,7 @@ const kinds: Readonly<Record<PolicyChange['of'], string>> = {
   'price-list': '',
   settings: 'settings ',
   readings: 'readings of ',
+  surveys: 'the survey of ',
   server: 'server ',
 };
 

@@ -1,0 +1,139 @@
+import { describe, expect, it } from 'vitest';
+import { type Files, judgedFiles, said, settingsOf, unjudgedFiles } from '../estate/builder.ts';
+import { gib } from '../survey/kept.ts';
+
+/** The base is surveyed; the branch keeps what is surveyed unless it says otherwise. */
+const surveyed = (size: number, at = '2026-11-20', server = 'plate-scanner'): Files => ({
+  [`surveys/${server}.json`]: JSON.stringify({
+    format: 'ullage-survey-1',
+    server,
+    at: `${at}T06:00:00Z`,
+    tools: {},
+    unseen: [],
+    devices: [{ name: 'vdb', type: 'disk', size: gib(size) }],
+    'volume-groups': [],
+    'file-systems': [
+      { device: 'vdb', type: 'xfs', mounts: ['/plates'], 'in-fstab': '/plates', size: gib(size) },
+    ],
+  }),
+});
+
+const plates = (gibibytes: number, more = ''): Files => ({
+  'storage/imagery.yaml': `team: imagery
+servers: { plate-scanner: { power: running } }
+volumes:
+  plates-1: { size: ${gibibytes} GiB, tier: bulk, file-system: { mount: /plates, type: xfs } }
+attachments: [ { volume: plates-1, server: plate-scanner } ]
+${more}`,
+});
+
+const gone: Files = {
+  'storage/imagery.yaml': 'team: imagery\nservers: { plate-scanner: { power: running } }\n',
+};
+
+const rule = (more = ', within: 30'): Files => ({
+  'ullage.yaml': 'currency: EUR\n',
+  'prices/2026.yaml': 'from: 2026-01-01\ncurrency: EUR\ntiers:\n  bulk: { rate: "0.045", per: GiB-month }\n',
+  'policies/storage.yaml': `rules:\n  - { rule: surveyed-as-declared, level: error${more} }\n`,
+});
+
+const judge = (base: Files, head: Files) => judgedFiles(base, head, { on: '2026-11-25' });
+
+describe('a change that starts from what is not so', () => {
+  it('passes where the survey shows what is declared', async () => {
+    const base = { ...rule(), ...plates(50), ...surveyed(50) };
+    expect((await judge(base, { ...base, ...plates(55) })).findings).toEqual([]);
+    expect((await judge(base, { ...base, ...gone })).findings).toEqual([]);
+  });
+
+  it('is refused as a shrink, where a volume declared with 50 GiB really has 60 and is to have 55', async () => {
+    const base = { ...rule(), ...plates(50), ...surveyed(60) };
+    const { verdict, findings } = await judge(base, { ...base, ...plates(55) });
+    expect(verdict).toBe('fail');
+    expect(findings[0]).toMatchObject({
+      level: 'error',
+      message: expect.stringMatching(
+        /a survey of 2026-11-20 shows otherwise: plates-1 is 60 GiB on plate-scanner \(vdb\), and declared 50 GiB; at 60 GiB, to bring it to 55 GiB is a shrink/,
+      ),
+    });
+  });
+
+  it('is refused where it deletes what is otherwise than declared, and not where it touches something else', async () => {
+    const base = { ...rule(), ...plates(50), ...surveyed(60) };
+    expect((await judge(base, { ...base, ...gone })).verdict).toBe('fail');
+    const other = plates(50, 'volume-groups: {}\n');
+    const more = { 'storage/more.yaml': 'team: imagery\nvolumes: { other: { size: 1 GiB, tier: bulk } }\n' };
+    expect((await judge(base, { ...base, ...other, ...more })).findings).toEqual([]);
+  });
+
+  it('is told of at the boundary of age: a survey of the last day that counts is new enough', async () => {
+    const at = async (day: string) => {
+      const base = { ...rule(), ...plates(50), ...surveyed(50, day) };
+      return said(await judge(base, { ...base, ...plates(55) }));
+    };
+    expect(await at('2026-10-26')).toEqual([]);
+    expect(await at('2026-10-25')).toEqual([
+      expect.stringContaining('31 days old, and at most 30 are allowed'),
+    ]);
+  });
+
+  it('is told of where no survey shows the volume, at the level for that', async () => {
+    const base = { ...rule(', missing: warning'), ...plates(50), ...surveyed(1, '2026-11-20', 'another') };
+    const { verdict, findings } = await judge(base, { ...base, ...plates(55) });
+    expect(verdict).toBe('pass');
+    expect(findings).toMatchObject([
+      { level: 'warning', message: expect.stringContaining('no survey shows plates-1') },
+    ]);
+  });
+
+  it('says nothing where nothing is surveyed, unless a survey is demanded', async () => {
+    const free = { ...rule(), ...plates(50) };
+    expect((await judge(free, { ...free, ...plates(55) })).findings).toEqual([]);
+    const demanded = { ...rule(', missing: error'), ...plates(50) };
+    expect((await judge(demanded, { ...demanded, ...plates(55) })).verdict).toBe('fail');
+  });
+});
+
+describe('surveys are taken from the base', () => {
+  it('one that the branch brings or edits does not help it, and is listed', async () => {
+    const base = { ...rule(), ...plates(50), ...surveyed(60) };
+    const { verdict, policyChanges } = await judge(base, { ...base, ...plates(55), ...surveyed(50) });
+    expect(verdict).toBe('fail');
+    expect(policyChanges).toMatchObject([{ of: 'surveys', name: 'plate-scanner', direction: 'looser' }]);
+    const newer = await judge(base, { ...base, ...surveyed(50, '2026-11-24') });
+    expect(newer.policyChanges).toMatchObject([{ of: 'surveys', direction: 'neither' }]);
+  });
+
+  it('what was wrong on main already does not fail a change that has nothing to do with it', async () => {
+    const base = { ...rule(), ...plates(50), ...surveyed(60) };
+    const head = {
+      ...base,
+      'storage/more.yaml': 'team: imagery\nvolumes: { other: { size: 1 GiB, tier: bulk } }\n',
+    };
+    expect((await judge(base, head)).verdict).toBe('pass');
+  });
+
+  it('a survey that does not read is a problem at its place, where a rule asks for surveys', async () => {
+    const base = { ...rule(), ...plates(50), 'surveys/plate-scanner.json': '{ "format": "other" }' };
+    const { problems } = await unjudgedFiles(base, { ...base, ...plates(55) }, { on: '2026-11-25' });
+    expect(problems.some(({ place }) => place?.file === 'surveys/plate-scanner.json')).toBe(true);
+    expect(settingsOf().paths.surveys).toBe('surveys');
+  });
+});
+
+it('what is declared as existing, and a survey does not show, is a finding', async () => {
+  const base = {
+    ...rule(),
+    'storage/imagery.yaml': 'servers: { plate-scanner: { power: running } }\n',
+    ...surveyed(60),
+  };
+  const added =
+    'servers: { plate-scanner: { power: running } }\nvolumes:\n  a: { existing: true, size: 60 GiB, tier: bulk }\n  b: { existing: true, size: 5 GiB, tier: bulk }\nattachments: [ { volume: a, server: plate-scanner }, { volume: b, server: plate-scanner } ]\n';
+  const { findings } = await judge(base, { ...base, 'storage/imagery.yaml': added });
+  expect(findings).toMatchObject([
+    {
+      subject: { name: 'b' },
+      message: expect.stringContaining('declared as existing on plate-scanner, and its survey shows no disk'),
+    },
+  ]);
+});
