@@ -1,4 +1,4 @@
-import { type Change, isAttachmentChange } from '../change/change.ts';
+import { type Change, type ChangeKind, isAttachmentChange } from '../change/change.ts';
 import { lossOf } from '../change/kinds.ts';
 import { daysBetween } from '../estate/dates.ts';
 import type { Estate, Subject } from '../estate/estate.ts';
@@ -95,21 +95,17 @@ export const surveyedAsDeclared: ChangeRule<'surveyed-as-declared'> = {
     },
 };
 
+const moves: ReadonlySet<ChangeKind> = new Set<ChangeKind>([
+  'detached',
+  'handed-over',
+  'member-left',
+  'boot-swapped',
+]);
+const growths: ReadonlySet<ChangeKind> = new Set<ChangeKind>(['volume-grown', 'file-system-grown']);
+
 /** What is there before the branch, and loses, moves or grows by it. */
-function startsFromMain(change: Change): boolean {
-  if (lossOf(change) !== undefined) return true;
-  switch (change.kind) {
-    case 'volume-grown':
-    case 'file-system-grown':
-    case 'detached':
-    case 'handed-over':
-    case 'member-left':
-    case 'boot-swapped':
-      return true;
-    default:
-      return false;
-  }
-}
+const startsFromMain = (change: Change): boolean =>
+  lossOf(change) !== undefined || moves.has(change.kind) || growths.has(change.kind);
 
 interface About {
   readonly volumes: readonly string[];
@@ -148,18 +144,10 @@ function isAbout({ kind, name }: Subject, { volumes, groups }: About): boolean {
   return kind === 'file-system' && (volumes.includes(on) || groups.includes(on));
 }
 
-const said = (change: Change): string => {
-  switch (change.kind) {
-    case 'volume-grown':
-    case 'file-system-grown':
-      return `the growth of ${change.subject.name}`;
-    case 'detached':
-    case 'handed-over':
-      return `moving ${change.subject.name}`;
-    default:
-      return `what is done to ${change.subject.name}`;
-  }
-};
+const said = ({ kind, subject }: Change): string =>
+  growths.has(kind)
+    ? `the growth of ${subject.name}`
+    : `${moves.has(kind) ? 'the move' : 'what is done'} ${moves.has(kind) ? 'of' : 'to'} ${subject.name}`;
 
 /** A growth to less than there is would cut something off. */
 function shrinks(change: Change, surveyed: string | undefined, { matches }: SurveyComparison): string {
