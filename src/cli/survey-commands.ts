@@ -5,6 +5,7 @@ import { type AddCommand, at, oneOf, repo, type Sink, withCommands } from './com
 import type { SurveyAddFlags } from './survey-add.ts';
 import type { SurveyCompareFlags } from './survey-compare.ts';
 import type { SurveyDeclareFlags } from './survey-declare.ts';
+import type { SurveyProviderFlags } from './survey-provider.ts';
 
 const script: AddCommand = (above, { finish }) =>
   above
@@ -41,6 +42,21 @@ const add: AddCommand = (above, { finish }) =>
     )
     .action(async (file: string, flags: SurveyAddFlags) =>
       finish(await (await import('./survey-add.ts')).runSurveyAdd(file, flags)),
+    );
+
+const provider: AddCommand = (above, { finish }) =>
+  above
+    .command('provider')
+    .summary("keep the provider's own list of volumes and servers")
+    .description(
+      "Keep what matters of the provider's list of volumes and servers (CSV, JSON, or a JSON value in each line) in surveys/provider.json. Which field is which is declared in ullage.yaml, under provider-list:.",
+    )
+    .argument('<file...>', 'the lists')
+    .option('--at <time>', 'when they were taken, RFC 3339 (default: now)')
+    .addOption(repo())
+    .addHelpText('after', '\nExample:\n  ullage survey provider volumes.csv servers.csv')
+    .action(async (files: string[], flags: SurveyProviderFlags) =>
+      finish(await (await import('./survey-provider.ts')).runSurveyProvider(files, flags)),
     );
 
 const compare: AddCommand = (above, { finish }) =>
@@ -96,6 +112,6 @@ export const survey = (above: Command, sink: Sink): Command =>
       .command('survey')
       .summary('what is really there, beside what is declared')
       .description("Survey what is really there: by a server's own tools, and by the provider's list."),
-    [script, add, compare, declare],
+    [script, add, provider, compare, declare],
     sink,
   );

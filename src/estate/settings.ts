@@ -2,6 +2,7 @@
 
 import { outcomeOf, type PartialOutcome, type Place, type Problem } from '../base/problem.ts';
 import type { ReadDocument, Step } from '../read/document.ts';
+import type { ProviderListSettings } from '../read/generated/settings.ts';
 import { validate } from '../read/validate.ts';
 import { type Bytes, parseSize } from './size.ts';
 
@@ -32,6 +33,8 @@ export interface Settings {
   readonly sites: ReadonlyMap<string, Site>;
   /** Empty where the settings list no teams; then any team may be named, and none need be. */
   readonly teams: readonly string[];
+  /** Which field of the provider's list is which; undefined where the settings do not say. */
+  readonly providerList: ProviderListSettings | undefined;
   readonly place: Place;
 }
 
@@ -51,6 +54,7 @@ export const bareSettings: Settings = {
   paths: usualPaths,
   sites: new Map(),
   teams: [],
+  providerList: undefined,
   place: { file: settingsFile, line: 1, column: 1 },
 };
 
@@ -59,6 +63,7 @@ export function readSettings(text: ReadDocument): PartialOutcome<Settings> {
   if (!valid.ok) return valid;
   const { document, mends } = valid.value;
   const { currency, month = '730 h', paths = {}, sites = {}, teams = [] } = valid.value.value;
+  const { 'provider-list': providerList } = valid.value.value;
   const problems: Problem[] = [...valid.value.problems];
   const refuse = (path: readonly Step[], message: string, advice: string): void => {
     const place = document.placeOfValue(path);
@@ -97,6 +102,7 @@ export function readSettings(text: ReadDocument): PartialOutcome<Settings> {
     ),
     // Held against half a list, whoever stands in the other half would be called unknown.
     teams: mends.in(['teams']) ? [] : teams,
+    providerList,
     place: document.placeOfKey([]),
   };
   return outcomeOf(settings, problems);

@@ -5,6 +5,9 @@ import type { PolicyChange } from '../../rules/view.ts';
 import { allNames, type Direction, policyChange } from './change.ts';
 import { showLimit } from './limit.ts';
 
+const listed = ({ providerList }: Settings): string | undefined =>
+  providerList === undefined ? undefined : JSON.stringify(providerList);
+
 export function settingsChanges(base: Settings, head: Settings): readonly PolicyChange[] {
   if (base === head) return [];
   const place = onHead(head.place);
@@ -26,6 +29,7 @@ export function settingsChanges(base: Settings, head: Settings): readonly Policy
   for (const key of ['storage', 'prices', 'policies', 'waivers', 'readings'] as const) {
     differ('unknown', `paths.${key}`, base.paths[key], head.paths[key]);
   }
+  differ('neither', 'provider-list', listed(base), listed(head));
   const teams = namesDirection(base.teams, head.teams);
   if (teams !== 'same') differ(teams, 'teams', shownNames(base.teams), shownNames(head.teams));
   const [before, after] = [[...base.sites.keys()], [...head.sites.keys()]];

@@ -36,6 +36,66 @@ export type Size = string;
  * A name: letters, digits, dot, underscore and hyphen, beginning with a letter or digit, at most 128 characters.
  */
 export type Name = string;
+/**
+ * Where the list of volumes is in a JSON document, such as /volumes; the document itself if left out.
+ */
+export type ListField = string;
+/**
+ * Its identifier.
+ */
+export type ListField1 = string;
+/**
+ * Its name.
+ */
+export type ListField2 = string;
+/**
+ * The figure.
+ */
+export type ListField3 = string;
+/**
+ * Its tier.
+ */
+export type ListField4 = string;
+/**
+ * Its site.
+ */
+export type ListField5 = string;
+/**
+ * The identifier or the name of the server that it is attached to.
+ */
+export type ListField6 = string;
+/**
+ * Whether that server starts from it: true, yes or 1.
+ */
+export type ListField7 = string;
+/**
+ * Where the list of servers is in a JSON document.
+ */
+export type ListField8 = string;
+/**
+ * Its identifier.
+ */
+export type ListField9 = string;
+/**
+ * Its name.
+ */
+export type ListField10 = string;
+/**
+ * Its site.
+ */
+export type ListField11 = string;
+/**
+ * Its server type.
+ */
+export type ListField12 = string;
+/**
+ * Whether it runs.
+ */
+export type ListField13 = string;
+/**
+ * The identifier or the name of the volume that it starts from.
+ */
+export type ListField14 = string;
 
 /**
  * ullage.yaml: where things are, the currency, the month, the sites.
@@ -59,6 +119,7 @@ export interface SettingsFile {
    * @minItems 1
    */
   teams?: [Name, ...Name[]];
+  'provider-list'?: ProviderListSettings;
 }
 /**
  * Where things are, from the root of the repository; each defaults to the folder of its own name.
@@ -90,4 +151,70 @@ export interface QuotaSettings {
    */
   volumes?: number;
   size?: Size;
+}
+/**
+ * Which field of the provider's list of volumes and servers is which, for `ullage survey provider`: a column's name in CSV, a JSON Pointer (RFC 6901) in JSON and NDJSON.
+ */
+export interface ProviderListSettings {
+  volumes?: ProviderVolumeFields;
+  servers?: ProviderServerFields;
+  /**
+   * The provider's words for tiers, each with yours.
+   */
+  tiers?: {
+    [k: string]: Name;
+  };
+  /**
+   * The provider's words for sites, each with yours.
+   */
+  sites?: {
+    [k: string]: Name;
+  };
+  /**
+   * The provider's words for server types, each with yours.
+   */
+  types?: {
+    [k: string]: Name;
+  };
+  /**
+   * The provider's words for what runs and what is stopped.
+   */
+  power?: {
+    [k: string]: 'running' | 'stopped';
+  };
+}
+/**
+ * The fields of a volume.
+ */
+export interface ProviderVolumeFields {
+  rows?: ListField;
+  id?: ListField1;
+  name?: ListField2;
+  size: ProviderSizeField;
+  tier?: ListField4;
+  site?: ListField5;
+  server?: ListField6;
+  boot?: ListField7;
+}
+/**
+ * Its size, and the unit of the figure.
+ */
+export interface ProviderSizeField {
+  field: ListField3;
+  /**
+   * The unit that the figure is in.
+   */
+  unit: 'B' | 'KiB' | 'MiB' | 'GiB' | 'TiB' | 'kB' | 'MB' | 'GB' | 'TB';
+}
+/**
+ * The fields of a server.
+ */
+export interface ProviderServerFields {
+  rows?: ListField8;
+  id?: ListField9;
+  name?: ListField10;
+  site?: ListField11;
+  type?: ListField12;
+  power?: ListField13;
+  boot?: ListField14;
 }

@@ -5952,7 +5952,7 @@ function validate74(data, { instancePath = "", parentData, parentDataProperty, r
   return validate74.errors = vErrors, errors === 0;
 }
 validate74.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var settings = validate102, schema218 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "settings.json", title: "SettingsFile", description: "ullage.yaml: where things are, the currency, the month, the sites.", type: "object", additionalProperties: !1, required: ["currency"], properties: { currency: { $ref: "common.json#/$defs/currency", description: "The one currency of the estate (ISO 4217). Price lists in another are refused." }, month: { type: "string", enum: ["730 h", "calendar"], default: "730 h", description: "How long a month is for prices by the hour: 730 h (8,760 h a year over 12, common practice), or the calendar month of the day of judgement." }, paths: { title: "SettingsPaths", type: "object", additionalProperties: !1, description: "Where things are, from the root of the repository; each defaults to the folder of its own name.", properties: { storage: { $ref: "#/$defs/folder", default: "storage", description: "Folder of the estate files, searched to any depth." }, prices: { $ref: "#/$defs/folder", default: "prices", description: "Folder of the price lists." }, policies: { $ref: "#/$defs/folder", default: "policies", description: "Folder of the rule packs." }, waivers: { $ref: "#/$defs/folder", default: "waivers", description: "Folder of the waivers." }, readings: { $ref: "#/$defs/folder", default: "readings", description: "Folder of the readings of measured use." }, surveys: { $ref: "#/$defs/folder", default: "surveys", description: "Folder of the surveys of what is really there." } } }, sites: { type: "object", propertyNames: { $ref: "common.json#/$defs/name" }, description: "The sites, by name. Once any is listed, every server and volume names one of them.", additionalProperties: { title: "SiteSettings", type: "object", additionalProperties: !1, description: "What one site allows.", properties: { quota: { title: "QuotaSettings", type: "object", additionalProperties: !1, description: "What the provider allows this account at the site.", properties: { volumes: { type: "integer", minimum: 0, description: "How many volumes." }, size: { $ref: "common.json#/$defs/size", description: "The total capacity." } } }, "attachment-slots": { type: "integer", minimum: 0, description: "How many volumes can be attached to one server, its boot volume included." } } } }, teams: { type: "array", minItems: 1, uniqueItems: !0, items: { $ref: "common.json#/$defs/name" }, description: "The teams, by name. Once they are listed, every team that an estate file names must be one of them, and everything that is billed names one." } }, $defs: { folder: { title: "Folder", type: "string", pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", description: "A folder inside the repository, written with / and without a leading / or any .. in it.", examples: ["storage"] } } }, schema220 = { title: "Folder", type: "string", pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", description: "A folder inside the repository, written with / and without a leading / or any .. in it.", examples: ["storage"] }, pattern142 = new RegExp("^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", "u"), func0 = require_equal().default;
+var settings = validate102, schema218 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "settings.json", title: "SettingsFile", description: "ullage.yaml: where things are, the currency, the month, the sites.", type: "object", additionalProperties: !1, required: ["currency"], properties: { currency: { $ref: "common.json#/$defs/currency", description: "The one currency of the estate (ISO 4217). Price lists in another are refused." }, month: { type: "string", enum: ["730 h", "calendar"], default: "730 h", description: "How long a month is for prices by the hour: 730 h (8,760 h a year over 12, common practice), or the calendar month of the day of judgement." }, paths: { title: "SettingsPaths", type: "object", additionalProperties: !1, description: "Where things are, from the root of the repository; each defaults to the folder of its own name.", properties: { storage: { $ref: "#/$defs/folder", default: "storage", description: "Folder of the estate files, searched to any depth." }, prices: { $ref: "#/$defs/folder", default: "prices", description: "Folder of the price lists." }, policies: { $ref: "#/$defs/folder", default: "policies", description: "Folder of the rule packs." }, waivers: { $ref: "#/$defs/folder", default: "waivers", description: "Folder of the waivers." }, readings: { $ref: "#/$defs/folder", default: "readings", description: "Folder of the readings of measured use." }, surveys: { $ref: "#/$defs/folder", default: "surveys", description: "Folder of the surveys of what is really there." } } }, sites: { type: "object", propertyNames: { $ref: "common.json#/$defs/name" }, description: "The sites, by name. Once any is listed, every server and volume names one of them.", additionalProperties: { title: "SiteSettings", type: "object", additionalProperties: !1, description: "What one site allows.", properties: { quota: { title: "QuotaSettings", type: "object", additionalProperties: !1, description: "What the provider allows this account at the site.", properties: { volumes: { type: "integer", minimum: 0, description: "How many volumes." }, size: { $ref: "common.json#/$defs/size", description: "The total capacity." } } }, "attachment-slots": { type: "integer", minimum: 0, description: "How many volumes can be attached to one server, its boot volume included." } } } }, teams: { type: "array", minItems: 1, uniqueItems: !0, items: { $ref: "common.json#/$defs/name" }, description: "The teams, by name. Once they are listed, every team that an estate file names must be one of them, and everything that is billed names one." }, "provider-list": { title: "ProviderListSettings", type: "object", additionalProperties: !1, description: "Which field of the provider's list of volumes and servers is which, for `ullage survey provider`: a column's name in CSV, a JSON Pointer (RFC 6901) in JSON and NDJSON.", properties: { volumes: { title: "ProviderVolumeFields", type: "object", additionalProperties: !1, required: ["size"], description: "The fields of a volume.", properties: { rows: { $ref: "#/$defs/field", description: "Where the list of volumes is in a JSON document, such as /volumes; the document itself if left out." }, id: { $ref: "#/$defs/field", description: "Its identifier." }, name: { $ref: "#/$defs/field", description: "Its name." }, size: { title: "ProviderSizeField", type: "object", additionalProperties: !1, required: ["field", "unit"], description: "Its size, and the unit of the figure.", properties: { field: { $ref: "#/$defs/field", description: "The figure." }, unit: { enum: ["B", "KiB", "MiB", "GiB", "TiB", "kB", "MB", "GB", "TB"], description: "The unit that the figure is in." } } }, tier: { $ref: "#/$defs/field", description: "Its tier." }, site: { $ref: "#/$defs/field", description: "Its site." }, server: { $ref: "#/$defs/field", description: "The identifier or the name of the server that it is attached to." }, boot: { $ref: "#/$defs/field", description: "Whether that server starts from it: true, yes or 1." } } }, servers: { title: "ProviderServerFields", type: "object", additionalProperties: !1, description: "The fields of a server.", properties: { rows: { $ref: "#/$defs/field", description: "Where the list of servers is in a JSON document." }, id: { $ref: "#/$defs/field", description: "Its identifier." }, name: { $ref: "#/$defs/field", description: "Its name." }, site: { $ref: "#/$defs/field", description: "Its site." }, type: { $ref: "#/$defs/field", description: "Its server type." }, power: { $ref: "#/$defs/field", description: "Whether it runs." }, boot: { $ref: "#/$defs/field", description: "The identifier or the name of the volume that it starts from." } } }, tiers: { type: "object", additionalProperties: { $ref: "common.json#/$defs/name" }, description: "The provider's words for tiers, each with yours." }, sites: { type: "object", additionalProperties: { $ref: "common.json#/$defs/name" }, description: "The provider's words for sites, each with yours." }, types: { type: "object", additionalProperties: { $ref: "common.json#/$defs/name" }, description: "The provider's words for server types, each with yours." }, power: { type: "object", additionalProperties: { enum: ["running", "stopped"] }, description: "The provider's words for what runs and what is stopped." } } } }, $defs: { folder: { title: "Folder", type: "string", pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", description: "A folder inside the repository, written with / and without a leading / or any .. in it.", examples: ["storage"] }, field: { title: "ListField", type: "string", minLength: 1, maxLength: 200, description: "A column's name, or a JSON Pointer such as /attachment/server." } } }, schema220 = { title: "Folder", type: "string", pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", description: "A folder inside the repository, written with / and without a leading / or any .. in it.", examples: ["storage"] }, schema229 = { title: "ListField", type: "string", minLength: 1, maxLength: 200, description: "A column's name, or a JSON Pointer such as /attachment/server." }, pattern142 = new RegExp("^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", "u"), func0 = require_equal().default;
 function validate102(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate102.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
@@ -5961,7 +5961,7 @@ function validate102(data, { instancePath = "", parentData, parentDataProperty, 
       vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
     }
     for (let key0 in data)
-      if (!(key0 === "currency" || key0 === "month" || key0 === "paths" || key0 === "sites" || key0 === "teams")) {
+      if (!(key0 === "currency" || key0 === "month" || key0 === "paths" || key0 === "sites" || key0 === "teams" || key0 === "provider-list")) {
         let err1 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema218, data };
         vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
       }
@@ -6193,9 +6193,395 @@ function validate102(data, { instancePath = "", parentData, parentDataProperty, 
         vErrors === null ? vErrors = [err38] : vErrors.push(err38), errors++;
       }
     }
+    if (data["provider-list"] !== void 0) {
+      let data17 = data["provider-list"];
+      if (data17 && typeof data17 == "object" && !Array.isArray(data17)) {
+        for (let key6 in data17)
+          if (!(key6 === "volumes" || key6 === "servers" || key6 === "tiers" || key6 === "sites" || key6 === "types" || key6 === "power")) {
+            let err39 = { instancePath: instancePath + "/provider-list", schemaPath: "#/properties/provider-list/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key6 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema218.properties["provider-list"], data: data17 };
+            vErrors === null ? vErrors = [err39] : vErrors.push(err39), errors++;
+          }
+        if (data17.volumes !== void 0) {
+          let data18 = data17.volumes;
+          if (data18 && typeof data18 == "object" && !Array.isArray(data18)) {
+            if (data18.size === void 0) {
+              let err40 = { instancePath: instancePath + "/provider-list/volumes", schemaPath: "#/properties/provider-list/properties/volumes/required", keyword: "required", params: { missingProperty: "size" }, message: "must have required property 'size'", schema: schema218.properties["provider-list"].properties.volumes.required, parentSchema: schema218.properties["provider-list"].properties.volumes, data: data18 };
+              vErrors === null ? vErrors = [err40] : vErrors.push(err40), errors++;
+            }
+            for (let key7 in data18)
+              if (!(key7 === "rows" || key7 === "id" || key7 === "name" || key7 === "size" || key7 === "tier" || key7 === "site" || key7 === "server" || key7 === "boot")) {
+                let err41 = { instancePath: instancePath + "/provider-list/volumes", schemaPath: "#/properties/provider-list/properties/volumes/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key7 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema218.properties["provider-list"].properties.volumes, data: data18 };
+                vErrors === null ? vErrors = [err41] : vErrors.push(err41), errors++;
+              }
+            if (data18.rows !== void 0) {
+              let data19 = data18.rows;
+              if (typeof data19 == "string") {
+                if (func10(data19) > 200) {
+                  let err42 = { instancePath: instancePath + "/provider-list/volumes/rows", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema229, data: data19 };
+                  vErrors === null ? vErrors = [err42] : vErrors.push(err42), errors++;
+                }
+                if (func10(data19) < 1) {
+                  let err43 = { instancePath: instancePath + "/provider-list/volumes/rows", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema229, data: data19 };
+                  vErrors === null ? vErrors = [err43] : vErrors.push(err43), errors++;
+                }
+              } else {
+                let err44 = { instancePath: instancePath + "/provider-list/volumes/rows", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema229.type, parentSchema: schema229, data: data19 };
+                vErrors === null ? vErrors = [err44] : vErrors.push(err44), errors++;
+              }
+            }
+            if (data18.id !== void 0) {
+              let data20 = data18.id;
+              if (typeof data20 == "string") {
+                if (func10(data20) > 200) {
+                  let err45 = { instancePath: instancePath + "/provider-list/volumes/id", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema229, data: data20 };
+                  vErrors === null ? vErrors = [err45] : vErrors.push(err45), errors++;
+                }
+                if (func10(data20) < 1) {
+                  let err46 = { instancePath: instancePath + "/provider-list/volumes/id", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema229, data: data20 };
+                  vErrors === null ? vErrors = [err46] : vErrors.push(err46), errors++;
+                }
+              } else {
+                let err47 = { instancePath: instancePath + "/provider-list/volumes/id", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema229.type, parentSchema: schema229, data: data20 };
+                vErrors === null ? vErrors = [err47] : vErrors.push(err47), errors++;
+              }
+            }
+            if (data18.name !== void 0) {
+              let data21 = data18.name;
+              if (typeof data21 == "string") {
+                if (func10(data21) > 200) {
+                  let err48 = { instancePath: instancePath + "/provider-list/volumes/name", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema229, data: data21 };
+                  vErrors === null ? vErrors = [err48] : vErrors.push(err48), errors++;
+                }
+                if (func10(data21) < 1) {
+                  let err49 = { instancePath: instancePath + "/provider-list/volumes/name", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema229, data: data21 };
+                  vErrors === null ? vErrors = [err49] : vErrors.push(err49), errors++;
+                }
+              } else {
+                let err50 = { instancePath: instancePath + "/provider-list/volumes/name", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema229.type, parentSchema: schema229, data: data21 };
+                vErrors === null ? vErrors = [err50] : vErrors.push(err50), errors++;
+              }
+            }
+            if (data18.size !== void 0) {
+              let data22 = data18.size;
+              if (data22 && typeof data22 == "object" && !Array.isArray(data22)) {
+                if (data22.field === void 0) {
+                  let err51 = { instancePath: instancePath + "/provider-list/volumes/size", schemaPath: "#/properties/provider-list/properties/volumes/properties/size/required", keyword: "required", params: { missingProperty: "field" }, message: "must have required property 'field'", schema: schema218.properties["provider-list"].properties.volumes.properties.size.required, parentSchema: schema218.properties["provider-list"].properties.volumes.properties.size, data: data22 };
+                  vErrors === null ? vErrors = [err51] : vErrors.push(err51), errors++;
+                }
+                if (data22.unit === void 0) {
+                  let err52 = { instancePath: instancePath + "/provider-list/volumes/size", schemaPath: "#/properties/provider-list/properties/volumes/properties/size/required", keyword: "required", params: { missingProperty: "unit" }, message: "must have required property 'unit'", schema: schema218.properties["provider-list"].properties.volumes.properties.size.required, parentSchema: schema218.properties["provider-list"].properties.volumes.properties.size, data: data22 };
+                  vErrors === null ? vErrors = [err52] : vErrors.push(err52), errors++;
+                }
+                for (let key8 in data22)
+                  if (!(key8 === "field" || key8 === "unit")) {
+                    let err53 = { instancePath: instancePath + "/provider-list/volumes/size", schemaPath: "#/properties/provider-list/properties/volumes/properties/size/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key8 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema218.properties["provider-list"].properties.volumes.properties.size, data: data22 };
+                    vErrors === null ? vErrors = [err53] : vErrors.push(err53), errors++;
+                  }
+                if (data22.field !== void 0) {
+                  let data23 = data22.field;
+                  if (typeof data23 == "string") {
+                    if (func10(data23) > 200) {
+                      let err54 = { instancePath: instancePath + "/provider-list/volumes/size/field", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema229, data: data23 };
+                      vErrors === null ? vErrors = [err54] : vErrors.push(err54), errors++;
+                    }
+                    if (func10(data23) < 1) {
+                      let err55 = { instancePath: instancePath + "/provider-list/volumes/size/field", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema229, data: data23 };
+                      vErrors === null ? vErrors = [err55] : vErrors.push(err55), errors++;
+                    }
+                  } else {
+                    let err56 = { instancePath: instancePath + "/provider-list/volumes/size/field", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema229.type, parentSchema: schema229, data: data23 };
+                    vErrors === null ? vErrors = [err56] : vErrors.push(err56), errors++;
+                  }
+                }
+                if (data22.unit !== void 0) {
+                  let data24 = data22.unit;
+                  if (!(data24 === "B" || data24 === "KiB" || data24 === "MiB" || data24 === "GiB" || data24 === "TiB" || data24 === "kB" || data24 === "MB" || data24 === "GB" || data24 === "TB")) {
+                    let err57 = { instancePath: instancePath + "/provider-list/volumes/size/unit", schemaPath: "#/properties/provider-list/properties/volumes/properties/size/properties/unit/enum", keyword: "enum", params: { allowedValues: schema218.properties["provider-list"].properties.volumes.properties.size.properties.unit.enum }, message: "must be equal to one of the allowed values", schema: schema218.properties["provider-list"].properties.volumes.properties.size.properties.unit.enum, parentSchema: schema218.properties["provider-list"].properties.volumes.properties.size.properties.unit, data: data24 };
+                    vErrors === null ? vErrors = [err57] : vErrors.push(err57), errors++;
+                  }
+                }
+              } else {
+                let err58 = { instancePath: instancePath + "/provider-list/volumes/size", schemaPath: "#/properties/provider-list/properties/volumes/properties/size/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema218.properties["provider-list"].properties.volumes.properties.size.type, parentSchema: schema218.properties["provider-list"].properties.volumes.properties.size, data: data22 };
+                vErrors === null ? vErrors = [err58] : vErrors.push(err58), errors++;
+              }
+            }
+            if (data18.tier !== void 0) {
+              let data25 = data18.tier;
+              if (typeof data25 == "string") {
+                if (func10(data25) > 200) {
+                  let err59 = { instancePath: instancePath + "/provider-list/volumes/tier", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema229, data: data25 };
+                  vErrors === null ? vErrors = [err59] : vErrors.push(err59), errors++;
+                }
+                if (func10(data25) < 1) {
+                  let err60 = { instancePath: instancePath + "/provider-list/volumes/tier", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema229, data: data25 };
+                  vErrors === null ? vErrors = [err60] : vErrors.push(err60), errors++;
+                }
+              } else {
+                let err61 = { instancePath: instancePath + "/provider-list/volumes/tier", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema229.type, parentSchema: schema229, data: data25 };
+                vErrors === null ? vErrors = [err61] : vErrors.push(err61), errors++;
+              }
+            }
+            if (data18.site !== void 0) {
+              let data26 = data18.site;
+              if (typeof data26 == "string") {
+                if (func10(data26) > 200) {
+                  let err62 = { instancePath: instancePath + "/provider-list/volumes/site", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema229, data: data26 };
+                  vErrors === null ? vErrors = [err62] : vErrors.push(err62), errors++;
+                }
+                if (func10(data26) < 1) {
+                  let err63 = { instancePath: instancePath + "/provider-list/volumes/site", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema229, data: data26 };
+                  vErrors === null ? vErrors = [err63] : vErrors.push(err63), errors++;
+                }
+              } else {
+                let err64 = { instancePath: instancePath + "/provider-list/volumes/site", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema229.type, parentSchema: schema229, data: data26 };
+                vErrors === null ? vErrors = [err64] : vErrors.push(err64), errors++;
+              }
+            }
+            if (data18.server !== void 0) {
+              let data27 = data18.server;
+              if (typeof data27 == "string") {
+                if (func10(data27) > 200) {
+                  let err65 = { instancePath: instancePath + "/provider-list/volumes/server", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema229, data: data27 };
+                  vErrors === null ? vErrors = [err65] : vErrors.push(err65), errors++;
+                }
+                if (func10(data27) < 1) {
+                  let err66 = { instancePath: instancePath + "/provider-list/volumes/server", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema229, data: data27 };
+                  vErrors === null ? vErrors = [err66] : vErrors.push(err66), errors++;
+                }
+              } else {
+                let err67 = { instancePath: instancePath + "/provider-list/volumes/server", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema229.type, parentSchema: schema229, data: data27 };
+                vErrors === null ? vErrors = [err67] : vErrors.push(err67), errors++;
+              }
+            }
+            if (data18.boot !== void 0) {
+              let data28 = data18.boot;
+              if (typeof data28 == "string") {
+                if (func10(data28) > 200) {
+                  let err68 = { instancePath: instancePath + "/provider-list/volumes/boot", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema229, data: data28 };
+                  vErrors === null ? vErrors = [err68] : vErrors.push(err68), errors++;
+                }
+                if (func10(data28) < 1) {
+                  let err69 = { instancePath: instancePath + "/provider-list/volumes/boot", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema229, data: data28 };
+                  vErrors === null ? vErrors = [err69] : vErrors.push(err69), errors++;
+                }
+              } else {
+                let err70 = { instancePath: instancePath + "/provider-list/volumes/boot", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema229.type, parentSchema: schema229, data: data28 };
+                vErrors === null ? vErrors = [err70] : vErrors.push(err70), errors++;
+              }
+            }
+          } else {
+            let err71 = { instancePath: instancePath + "/provider-list/volumes", schemaPath: "#/properties/provider-list/properties/volumes/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema218.properties["provider-list"].properties.volumes.type, parentSchema: schema218.properties["provider-list"].properties.volumes, data: data18 };
+            vErrors === null ? vErrors = [err71] : vErrors.push(err71), errors++;
+          }
+        }
+        if (data17.servers !== void 0) {
+          let data29 = data17.servers;
+          if (data29 && typeof data29 == "object" && !Array.isArray(data29)) {
+            for (let key9 in data29)
+              if (!(key9 === "rows" || key9 === "id" || key9 === "name" || key9 === "site" || key9 === "type" || key9 === "power" || key9 === "boot")) {
+                let err72 = { instancePath: instancePath + "/provider-list/servers", schemaPath: "#/properties/provider-list/properties/servers/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key9 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema218.properties["provider-list"].properties.servers, data: data29 };
+                vErrors === null ? vErrors = [err72] : vErrors.push(err72), errors++;
+              }
+            if (data29.rows !== void 0) {
+              let data30 = data29.rows;
+              if (typeof data30 == "string") {
+                if (func10(data30) > 200) {
+                  let err73 = { instancePath: instancePath + "/provider-list/servers/rows", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema229, data: data30 };
+                  vErrors === null ? vErrors = [err73] : vErrors.push(err73), errors++;
+                }
+                if (func10(data30) < 1) {
+                  let err74 = { instancePath: instancePath + "/provider-list/servers/rows", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema229, data: data30 };
+                  vErrors === null ? vErrors = [err74] : vErrors.push(err74), errors++;
+                }
+              } else {
+                let err75 = { instancePath: instancePath + "/provider-list/servers/rows", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema229.type, parentSchema: schema229, data: data30 };
+                vErrors === null ? vErrors = [err75] : vErrors.push(err75), errors++;
+              }
+            }
+            if (data29.id !== void 0) {
+              let data31 = data29.id;
+              if (typeof data31 == "string") {
+                if (func10(data31) > 200) {
+                  let err76 = { instancePath: instancePath + "/provider-list/servers/id", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema229, data: data31 };
+                  vErrors === null ? vErrors = [err76] : vErrors.push(err76), errors++;
+                }
+                if (func10(data31) < 1) {
+                  let err77 = { instancePath: instancePath + "/provider-list/servers/id", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema229, data: data31 };
+                  vErrors === null ? vErrors = [err77] : vErrors.push(err77), errors++;
+                }
+              } else {
+                let err78 = { instancePath: instancePath + "/provider-list/servers/id", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema229.type, parentSchema: schema229, data: data31 };
+                vErrors === null ? vErrors = [err78] : vErrors.push(err78), errors++;
+              }
+            }
+            if (data29.name !== void 0) {
+              let data32 = data29.name;
+              if (typeof data32 == "string") {
+                if (func10(data32) > 200) {
+                  let err79 = { instancePath: instancePath + "/provider-list/servers/name", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema229, data: data32 };
+                  vErrors === null ? vErrors = [err79] : vErrors.push(err79), errors++;
+                }
+                if (func10(data32) < 1) {
+                  let err80 = { instancePath: instancePath + "/provider-list/servers/name", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema229, data: data32 };
+                  vErrors === null ? vErrors = [err80] : vErrors.push(err80), errors++;
+                }
+              } else {
+                let err81 = { instancePath: instancePath + "/provider-list/servers/name", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema229.type, parentSchema: schema229, data: data32 };
+                vErrors === null ? vErrors = [err81] : vErrors.push(err81), errors++;
+              }
+            }
+            if (data29.site !== void 0) {
+              let data33 = data29.site;
+              if (typeof data33 == "string") {
+                if (func10(data33) > 200) {
+                  let err82 = { instancePath: instancePath + "/provider-list/servers/site", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema229, data: data33 };
+                  vErrors === null ? vErrors = [err82] : vErrors.push(err82), errors++;
+                }
+                if (func10(data33) < 1) {
+                  let err83 = { instancePath: instancePath + "/provider-list/servers/site", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema229, data: data33 };
+                  vErrors === null ? vErrors = [err83] : vErrors.push(err83), errors++;
+                }
+              } else {
+                let err84 = { instancePath: instancePath + "/provider-list/servers/site", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema229.type, parentSchema: schema229, data: data33 };
+                vErrors === null ? vErrors = [err84] : vErrors.push(err84), errors++;
+              }
+            }
+            if (data29.type !== void 0) {
+              let data34 = data29.type;
+              if (typeof data34 == "string") {
+                if (func10(data34) > 200) {
+                  let err85 = { instancePath: instancePath + "/provider-list/servers/type", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema229, data: data34 };
+                  vErrors === null ? vErrors = [err85] : vErrors.push(err85), errors++;
+                }
+                if (func10(data34) < 1) {
+                  let err86 = { instancePath: instancePath + "/provider-list/servers/type", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema229, data: data34 };
+                  vErrors === null ? vErrors = [err86] : vErrors.push(err86), errors++;
+                }
+              } else {
+                let err87 = { instancePath: instancePath + "/provider-list/servers/type", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema229.type, parentSchema: schema229, data: data34 };
+                vErrors === null ? vErrors = [err87] : vErrors.push(err87), errors++;
+              }
+            }
+            if (data29.power !== void 0) {
+              let data35 = data29.power;
+              if (typeof data35 == "string") {
+                if (func10(data35) > 200) {
+                  let err88 = { instancePath: instancePath + "/provider-list/servers/power", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema229, data: data35 };
+                  vErrors === null ? vErrors = [err88] : vErrors.push(err88), errors++;
+                }
+                if (func10(data35) < 1) {
+                  let err89 = { instancePath: instancePath + "/provider-list/servers/power", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema229, data: data35 };
+                  vErrors === null ? vErrors = [err89] : vErrors.push(err89), errors++;
+                }
+              } else {
+                let err90 = { instancePath: instancePath + "/provider-list/servers/power", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema229.type, parentSchema: schema229, data: data35 };
+                vErrors === null ? vErrors = [err90] : vErrors.push(err90), errors++;
+              }
+            }
+            if (data29.boot !== void 0) {
+              let data36 = data29.boot;
+              if (typeof data36 == "string") {
+                if (func10(data36) > 200) {
+                  let err91 = { instancePath: instancePath + "/provider-list/servers/boot", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema229, data: data36 };
+                  vErrors === null ? vErrors = [err91] : vErrors.push(err91), errors++;
+                }
+                if (func10(data36) < 1) {
+                  let err92 = { instancePath: instancePath + "/provider-list/servers/boot", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema229, data: data36 };
+                  vErrors === null ? vErrors = [err92] : vErrors.push(err92), errors++;
+                }
+              } else {
+                let err93 = { instancePath: instancePath + "/provider-list/servers/boot", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema229.type, parentSchema: schema229, data: data36 };
+                vErrors === null ? vErrors = [err93] : vErrors.push(err93), errors++;
+              }
+            }
+          } else {
+            let err94 = { instancePath: instancePath + "/provider-list/servers", schemaPath: "#/properties/provider-list/properties/servers/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema218.properties["provider-list"].properties.servers.type, parentSchema: schema218.properties["provider-list"].properties.servers, data: data29 };
+            vErrors === null ? vErrors = [err94] : vErrors.push(err94), errors++;
+          }
+        }
+        if (data17.tiers !== void 0) {
+          let data37 = data17.tiers;
+          if (data37 && typeof data37 == "object" && !Array.isArray(data37))
+            for (let key10 in data37) {
+              let data38 = data37[key10];
+              if (typeof data38 == "string") {
+                if (!pattern11.test(data38)) {
+                  let err95 = { instancePath: instancePath + "/provider-list/tiers/" + key10.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema75, data: data38 };
+                  vErrors === null ? vErrors = [err95] : vErrors.push(err95), errors++;
+                }
+              } else {
+                let err96 = { instancePath: instancePath + "/provider-list/tiers/" + key10.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema75.type, parentSchema: schema75, data: data38 };
+                vErrors === null ? vErrors = [err96] : vErrors.push(err96), errors++;
+              }
+            }
+          else {
+            let err97 = { instancePath: instancePath + "/provider-list/tiers", schemaPath: "#/properties/provider-list/properties/tiers/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema218.properties["provider-list"].properties.tiers.type, parentSchema: schema218.properties["provider-list"].properties.tiers, data: data37 };
+            vErrors === null ? vErrors = [err97] : vErrors.push(err97), errors++;
+          }
+        }
+        if (data17.sites !== void 0) {
+          let data39 = data17.sites;
+          if (data39 && typeof data39 == "object" && !Array.isArray(data39))
+            for (let key11 in data39) {
+              let data40 = data39[key11];
+              if (typeof data40 == "string") {
+                if (!pattern11.test(data40)) {
+                  let err98 = { instancePath: instancePath + "/provider-list/sites/" + key11.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema75, data: data40 };
+                  vErrors === null ? vErrors = [err98] : vErrors.push(err98), errors++;
+                }
+              } else {
+                let err99 = { instancePath: instancePath + "/provider-list/sites/" + key11.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema75.type, parentSchema: schema75, data: data40 };
+                vErrors === null ? vErrors = [err99] : vErrors.push(err99), errors++;
+              }
+            }
+          else {
+            let err100 = { instancePath: instancePath + "/provider-list/sites", schemaPath: "#/properties/provider-list/properties/sites/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema218.properties["provider-list"].properties.sites.type, parentSchema: schema218.properties["provider-list"].properties.sites, data: data39 };
+            vErrors === null ? vErrors = [err100] : vErrors.push(err100), errors++;
+          }
+        }
+        if (data17.types !== void 0) {
+          let data41 = data17.types;
+          if (data41 && typeof data41 == "object" && !Array.isArray(data41))
+            for (let key12 in data41) {
+              let data42 = data41[key12];
+              if (typeof data42 == "string") {
+                if (!pattern11.test(data42)) {
+                  let err101 = { instancePath: instancePath + "/provider-list/types/" + key12.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema75, data: data42 };
+                  vErrors === null ? vErrors = [err101] : vErrors.push(err101), errors++;
+                }
+              } else {
+                let err102 = { instancePath: instancePath + "/provider-list/types/" + key12.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema75.type, parentSchema: schema75, data: data42 };
+                vErrors === null ? vErrors = [err102] : vErrors.push(err102), errors++;
+              }
+            }
+          else {
+            let err103 = { instancePath: instancePath + "/provider-list/types", schemaPath: "#/properties/provider-list/properties/types/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema218.properties["provider-list"].properties.types.type, parentSchema: schema218.properties["provider-list"].properties.types, data: data41 };
+            vErrors === null ? vErrors = [err103] : vErrors.push(err103), errors++;
+          }
+        }
+        if (data17.power !== void 0) {
+          let data43 = data17.power;
+          if (data43 && typeof data43 == "object" && !Array.isArray(data43))
+            for (let key13 in data43) {
+              let data44 = data43[key13];
+              if (!(data44 === "running" || data44 === "stopped")) {
+                let err104 = { instancePath: instancePath + "/provider-list/power/" + key13.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/provider-list/properties/power/additionalProperties/enum", keyword: "enum", params: { allowedValues: schema218.properties["provider-list"].properties.power.additionalProperties.enum }, message: "must be equal to one of the allowed values", schema: schema218.properties["provider-list"].properties.power.additionalProperties.enum, parentSchema: schema218.properties["provider-list"].properties.power.additionalProperties, data: data44 };
+                vErrors === null ? vErrors = [err104] : vErrors.push(err104), errors++;
+              }
+            }
+          else {
+            let err105 = { instancePath: instancePath + "/provider-list/power", schemaPath: "#/properties/provider-list/properties/power/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema218.properties["provider-list"].properties.power.type, parentSchema: schema218.properties["provider-list"].properties.power, data: data43 };
+            vErrors === null ? vErrors = [err105] : vErrors.push(err105), errors++;
+          }
+        }
+      } else {
+        let err106 = { instancePath: instancePath + "/provider-list", schemaPath: "#/properties/provider-list/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema218.properties["provider-list"].type, parentSchema: schema218.properties["provider-list"], data: data17 };
+        vErrors === null ? vErrors = [err106] : vErrors.push(err106), errors++;
+      }
+    }
   } else {
-    let err39 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema218.type, parentSchema: schema218, data };
-    vErrors === null ? vErrors = [err39] : vErrors.push(err39), errors++;
+    let err107 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema218.type, parentSchema: schema218, data };
+    vErrors === null ? vErrors = [err107] : vErrors.push(err107), errors++;
   }
   return validate102.errors = vErrors, errors === 0;
 }
@@ -7060,17 +7446,17 @@ function validate65(data, { instancePath = "", parentData, parentDataProperty, r
   return validate65.errors = vErrors, errors === 0;
 }
 validate65.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var waivers = validate103, schema229 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "waivers.json", title: "WaiversFile", description: "Waivers: exceptions to one rule for one subject, each with a reason, an approver, dates and, better, a ceiling.", type: "object", additionalProperties: !1, required: ["waivers"], properties: { waivers: { type: "array", description: "The waivers.", items: { title: "WaiverDeclaration", type: "object", additionalProperties: !1, required: ["rule", "subject", "reason", "approved-by", "from", "until"], description: "One exception.", properties: { rule: { $ref: "common.json#/$defs/name", description: "The name of the entry in a rule pack, or of the rule." }, name: { $ref: "common.json#/$defs/name", description: "The name of the one entry that is meant, where several entries of the rule apply; left out, any of them is." }, subject: { $ref: "common.json#/$defs/sentence", description: "The name of the one subject it is for." }, kind: { type: "string", enum: ["estate", "site", "team", "label", "scope", "server", "volume", "volume-group", "file-system", "branch"], description: "What kind of subject is meant, where two of different kinds share the name." }, "up-to": { type: ["string", "number"], pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})?( ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB))?$", minimum: 0, description: 'The most that the waiver covers, in the rule\'s own measure: a size such as 500 GiB, a monthly amount in quotes such as "150.00", or a number. Exactly this much is covered. `ullage rules NAME` says what the rule measures. Left out, the waiver covers what main had of it when it came, or what the first change that it let through brought, and no more.' }, reason: { $ref: "common.json#/$defs/sentence", description: "Why the exception is right." }, "approved-by": { $ref: "common.json#/$defs/sentence", description: "Who approved it." }, from: { $ref: "common.json#/$defs/date", description: "The first day on which it applies." }, until: { $ref: "common.json#/$defs/date", description: "The last day on which it applies." } } } } } }, pattern154 = new RegExp("^[0-9]{1,15}(\\.[0-9]{1,15})?( ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB))?$", "u");
+var waivers = validate103, schema247 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "waivers.json", title: "WaiversFile", description: "Waivers: exceptions to one rule for one subject, each with a reason, an approver, dates and, better, a ceiling.", type: "object", additionalProperties: !1, required: ["waivers"], properties: { waivers: { type: "array", description: "The waivers.", items: { title: "WaiverDeclaration", type: "object", additionalProperties: !1, required: ["rule", "subject", "reason", "approved-by", "from", "until"], description: "One exception.", properties: { rule: { $ref: "common.json#/$defs/name", description: "The name of the entry in a rule pack, or of the rule." }, name: { $ref: "common.json#/$defs/name", description: "The name of the one entry that is meant, where several entries of the rule apply; left out, any of them is." }, subject: { $ref: "common.json#/$defs/sentence", description: "The name of the one subject it is for." }, kind: { type: "string", enum: ["estate", "site", "team", "label", "scope", "server", "volume", "volume-group", "file-system", "branch"], description: "What kind of subject is meant, where two of different kinds share the name." }, "up-to": { type: ["string", "number"], pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})?( ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB))?$", minimum: 0, description: 'The most that the waiver covers, in the rule\'s own measure: a size such as 500 GiB, a monthly amount in quotes such as "150.00", or a number. Exactly this much is covered. `ullage rules NAME` says what the rule measures. Left out, the waiver covers what main had of it when it came, or what the first change that it let through brought, and no more.' }, reason: { $ref: "common.json#/$defs/sentence", description: "Why the exception is right." }, "approved-by": { $ref: "common.json#/$defs/sentence", description: "Who approved it." }, from: { $ref: "common.json#/$defs/date", description: "The first day on which it applies." }, until: { $ref: "common.json#/$defs/date", description: "The last day on which it applies." } } } } } }, pattern157 = new RegExp("^[0-9]{1,15}(\\.[0-9]{1,15})?( ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB))?$", "u");
 function validate103(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate103.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     if (data.waivers === void 0) {
-      let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "waivers" }, message: "must have required property 'waivers'", schema: schema229.required, parentSchema: schema229, data };
+      let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "waivers" }, message: "must have required property 'waivers'", schema: schema247.required, parentSchema: schema247, data };
       vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
     }
     for (let key0 in data)
       if (key0 !== "waivers") {
-        let err1 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema229, data };
+        let err1 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema247, data };
         vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
       }
     if (data.waivers !== void 0) {
@@ -7081,32 +7467,32 @@ function validate103(data, { instancePath = "", parentData, parentDataProperty, 
           let data1 = data0[i0];
           if (data1 && typeof data1 == "object" && !Array.isArray(data1)) {
             if (data1.rule === void 0) {
-              let err2 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema229.properties.waivers.items.required, parentSchema: schema229.properties.waivers.items, data: data1 };
+              let err2 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema247.properties.waivers.items.required, parentSchema: schema247.properties.waivers.items, data: data1 };
               vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
             }
             if (data1.subject === void 0) {
-              let err3 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/required", keyword: "required", params: { missingProperty: "subject" }, message: "must have required property 'subject'", schema: schema229.properties.waivers.items.required, parentSchema: schema229.properties.waivers.items, data: data1 };
+              let err3 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/required", keyword: "required", params: { missingProperty: "subject" }, message: "must have required property 'subject'", schema: schema247.properties.waivers.items.required, parentSchema: schema247.properties.waivers.items, data: data1 };
               vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
             }
             if (data1.reason === void 0) {
-              let err4 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/required", keyword: "required", params: { missingProperty: "reason" }, message: "must have required property 'reason'", schema: schema229.properties.waivers.items.required, parentSchema: schema229.properties.waivers.items, data: data1 };
+              let err4 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/required", keyword: "required", params: { missingProperty: "reason" }, message: "must have required property 'reason'", schema: schema247.properties.waivers.items.required, parentSchema: schema247.properties.waivers.items, data: data1 };
               vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
             }
             if (data1["approved-by"] === void 0) {
-              let err5 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/required", keyword: "required", params: { missingProperty: "approved-by" }, message: "must have required property 'approved-by'", schema: schema229.properties.waivers.items.required, parentSchema: schema229.properties.waivers.items, data: data1 };
+              let err5 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/required", keyword: "required", params: { missingProperty: "approved-by" }, message: "must have required property 'approved-by'", schema: schema247.properties.waivers.items.required, parentSchema: schema247.properties.waivers.items, data: data1 };
               vErrors === null ? vErrors = [err5] : vErrors.push(err5), errors++;
             }
             if (data1.from === void 0) {
-              let err6 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/required", keyword: "required", params: { missingProperty: "from" }, message: "must have required property 'from'", schema: schema229.properties.waivers.items.required, parentSchema: schema229.properties.waivers.items, data: data1 };
+              let err6 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/required", keyword: "required", params: { missingProperty: "from" }, message: "must have required property 'from'", schema: schema247.properties.waivers.items.required, parentSchema: schema247.properties.waivers.items, data: data1 };
               vErrors === null ? vErrors = [err6] : vErrors.push(err6), errors++;
             }
             if (data1.until === void 0) {
-              let err7 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/required", keyword: "required", params: { missingProperty: "until" }, message: "must have required property 'until'", schema: schema229.properties.waivers.items.required, parentSchema: schema229.properties.waivers.items, data: data1 };
+              let err7 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/required", keyword: "required", params: { missingProperty: "until" }, message: "must have required property 'until'", schema: schema247.properties.waivers.items.required, parentSchema: schema247.properties.waivers.items, data: data1 };
               vErrors === null ? vErrors = [err7] : vErrors.push(err7), errors++;
             }
             for (let key1 in data1)
-              if (!func1.call(schema229.properties.waivers.items.properties, key1)) {
-                let err8 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key1 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema229.properties.waivers.items, data: data1 };
+              if (!func1.call(schema247.properties.waivers.items.properties, key1)) {
+                let err8 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key1 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema247.properties.waivers.items, data: data1 };
                 vErrors === null ? vErrors = [err8] : vErrors.push(err8), errors++;
               }
             if (data1.rule !== void 0) {
@@ -7148,26 +7534,26 @@ function validate103(data, { instancePath = "", parentData, parentDataProperty, 
             if (data1.kind !== void 0) {
               let data5 = data1.kind;
               if (typeof data5 != "string") {
-                let err15 = { instancePath: instancePath + "/waivers/" + i0 + "/kind", schemaPath: "#/properties/waivers/items/properties/kind/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema229.properties.waivers.items.properties.kind.type, parentSchema: schema229.properties.waivers.items.properties.kind, data: data5 };
+                let err15 = { instancePath: instancePath + "/waivers/" + i0 + "/kind", schemaPath: "#/properties/waivers/items/properties/kind/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema247.properties.waivers.items.properties.kind.type, parentSchema: schema247.properties.waivers.items.properties.kind, data: data5 };
                 vErrors === null ? vErrors = [err15] : vErrors.push(err15), errors++;
               }
               if (!(data5 === "estate" || data5 === "site" || data5 === "team" || data5 === "label" || data5 === "scope" || data5 === "server" || data5 === "volume" || data5 === "volume-group" || data5 === "file-system" || data5 === "branch")) {
-                let err16 = { instancePath: instancePath + "/waivers/" + i0 + "/kind", schemaPath: "#/properties/waivers/items/properties/kind/enum", keyword: "enum", params: { allowedValues: schema229.properties.waivers.items.properties.kind.enum }, message: "must be equal to one of the allowed values", schema: schema229.properties.waivers.items.properties.kind.enum, parentSchema: schema229.properties.waivers.items.properties.kind, data: data5 };
+                let err16 = { instancePath: instancePath + "/waivers/" + i0 + "/kind", schemaPath: "#/properties/waivers/items/properties/kind/enum", keyword: "enum", params: { allowedValues: schema247.properties.waivers.items.properties.kind.enum }, message: "must be equal to one of the allowed values", schema: schema247.properties.waivers.items.properties.kind.enum, parentSchema: schema247.properties.waivers.items.properties.kind, data: data5 };
                 vErrors === null ? vErrors = [err16] : vErrors.push(err16), errors++;
               }
             }
             if (data1["up-to"] !== void 0) {
               let data6 = data1["up-to"];
               if (typeof data6 != "string" && !(typeof data6 == "number" && isFinite(data6))) {
-                let err17 = { instancePath: instancePath + "/waivers/" + i0 + "/up-to", schemaPath: "#/properties/waivers/items/properties/up-to/type", keyword: "type", params: { type: schema229.properties.waivers.items.properties["up-to"].type }, message: "must be string,number", schema: schema229.properties.waivers.items.properties["up-to"].type, parentSchema: schema229.properties.waivers.items.properties["up-to"], data: data6 };
+                let err17 = { instancePath: instancePath + "/waivers/" + i0 + "/up-to", schemaPath: "#/properties/waivers/items/properties/up-to/type", keyword: "type", params: { type: schema247.properties.waivers.items.properties["up-to"].type }, message: "must be string,number", schema: schema247.properties.waivers.items.properties["up-to"].type, parentSchema: schema247.properties.waivers.items.properties["up-to"], data: data6 };
                 vErrors === null ? vErrors = [err17] : vErrors.push(err17), errors++;
               }
               if (typeof data6 == "number" && isFinite(data6) && (data6 < 0 || isNaN(data6))) {
-                let err18 = { instancePath: instancePath + "/waivers/" + i0 + "/up-to", schemaPath: "#/properties/waivers/items/properties/up-to/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema229.properties.waivers.items.properties["up-to"], data: data6 };
+                let err18 = { instancePath: instancePath + "/waivers/" + i0 + "/up-to", schemaPath: "#/properties/waivers/items/properties/up-to/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema247.properties.waivers.items.properties["up-to"], data: data6 };
                 vErrors === null ? vErrors = [err18] : vErrors.push(err18), errors++;
               }
-              if (typeof data6 == "string" && !pattern154.test(data6)) {
-                let err19 = { instancePath: instancePath + "/waivers/" + i0 + "/up-to", schemaPath: "#/properties/waivers/items/properties/up-to/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})?( ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB))?$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})?( ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB))?$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})?( ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB))?$", parentSchema: schema229.properties.waivers.items.properties["up-to"], data: data6 };
+              if (typeof data6 == "string" && !pattern157.test(data6)) {
+                let err19 = { instancePath: instancePath + "/waivers/" + i0 + "/up-to", schemaPath: "#/properties/waivers/items/properties/up-to/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})?( ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB))?$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})?( ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB))?$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})?( ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB))?$", parentSchema: schema247.properties.waivers.items.properties["up-to"], data: data6 };
                 vErrors === null ? vErrors = [err19] : vErrors.push(err19), errors++;
               }
             }
@@ -7220,17 +7606,17 @@ function validate103(data, { instancePath = "", parentData, parentDataProperty, 
               }
             }
           } else {
-            let err28 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema229.properties.waivers.items.type, parentSchema: schema229.properties.waivers.items, data: data1 };
+            let err28 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema247.properties.waivers.items.type, parentSchema: schema247.properties.waivers.items, data: data1 };
             vErrors === null ? vErrors = [err28] : vErrors.push(err28), errors++;
           }
         }
       } else {
-        let err29 = { instancePath: instancePath + "/waivers", schemaPath: "#/properties/waivers/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema229.properties.waivers.type, parentSchema: schema229.properties.waivers, data: data0 };
+        let err29 = { instancePath: instancePath + "/waivers", schemaPath: "#/properties/waivers/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema247.properties.waivers.type, parentSchema: schema247.properties.waivers, data: data0 };
         vErrors === null ? vErrors = [err29] : vErrors.push(err29), errors++;
       }
     }
   } else {
-    let err30 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema229.type, parentSchema: schema229, data };
+    let err30 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema247.type, parentSchema: schema247, data };
     vErrors === null ? vErrors = [err30] : vErrors.push(err30), errors++;
   }
   return validate103.errors = vErrors, errors === 0;

@@ -1,0 +1,116 @@
+/** `ullage survey provider`: keeps what matters of the provider's own list of volumes and servers. */
+import { mkdir, readFile } from 'node:fs/promises';
+import { dirname, join } from 'node:path';
+import { err, type Outcome, ok, type Problem } from '../base/problem.ts';
+import { visible } from '../base/visible.ts';
+import { counted } from '../base/wording.ts';
+import { readingTime } from '../capacity/readings.ts';
+import { readRevision } from '../policy/reader.ts';
+import type { ProviderSurveyFile } from '../read/generated/provider-survey.ts';
+import { jsonText } from '../read/json.ts';
+import { decodeText } from '../read/text.ts';
+import { reportProblems } from '../report/report.ts';
+import { readProviderList, together, type UnknownWords } from '../survey/provider-list.ts';
+import { type Finished, reasonOf, terminal } from './edge.ts';
+import { shortest } from './reading.ts';
+import { replaceFile } from './replace-file.ts';
+import { treeAt, withRepository } from './repository.ts';
+
+export interface SurveyProviderFlags {
+  readonly repo: string;
+  readonly at?: string;
+}
+
+interface Kept {
+  readonly path: string;
+  readonly survey: ProviderSurveyFile;
+  readonly unknown: UnknownWords;
+}
+
+export async function runSurveyProvider(
+  files: readonly string[],
+  flags: SurveyProviderFlags,
+  clock: () => Date = () => new Date(),
+): Promise<Finished> {
+  const kept = await keep(files, flags, clock().toISOString());
+  if (!kept.ok) {
+    return { output: reportProblems(kept.problems, terminal()), code: 2, reason: 'nothing was kept' };
+  }
+  const { path, survey, unknown } = kept.value;
+  const lines = [
+    `Kept in ${path}, as of ${survey.at}:`,
+    `  ${counted(survey.volumes.length, 'volume')}, ${counted(survey.servers.length, 'server')}`,
+    ...(unknown.size === 0
+      ? []
+      : [
+          'Words that provider-list: in ullage.yaml does not translate, kept as they are:',
+          ...[...unknown].map(([word, times]) => `  ${word}, ${times === 1 ? 'once' : `${times} times`}`),
+        ]),
+  ];
+  return { output: `${lines.map(visible).join('\n')}\n`, code: 0 };
+}
+
+async function keep(
+  files: readonly string[],
+  { repo, at }: SurveyProviderFlags,
+  now: string,
+): Promise<Outcome<Kept>> {
+  const time = readingTime(at ?? now);
+  if (time === undefined) {
+    return err({
+      message: `--at ${at} is not a time`,
+      advice: 'Write it as in RFC 3339, such as 2026-11-20T06:00:00Z.',
+    });
+  }
+  return withRepository(repo, async (repository) => {
+    const [top, tree] = [await repository.top(), await treeAt(repository, undefined)];
+    if (!top.ok) return top;
+    if (!tree.ok) return tree;
+    const revision = await readRevision(tree.value);
+    if (!revision.ok) return revision;
+    const { settings } = revision.value;
+    if (settings?.providerList === undefined) {
+      return err({
+        message: 'ullage.yaml does not say which field of the list is which',
+        advice:
+          'Say so under provider-list:, such as volumes: { id: Volume ID, size: { field: Size, unit: GiB }, tier: Class }.',
+      });
+    }
+    const problems: Problem[] = [];
+    const lists: ProviderSurveyFile[] = [];
+    const unknown = new Map<string, number>();
+    for (const file of files) {
+      const text = await textOf(file);
+      const list = text.ok ? readProviderList(text.value, file, settings.providerList, time) : text;
+      if (!list.ok) problems.push(...list.problems);
+      else {
+        lists.push(list.value.survey);
+        for (const [word, times] of list.value.unknown) unknown.set(word, (unknown.get(word) ?? 0) + times);
+      }
+    }
+    if (problems.length > 0) return err(...problems);
+    const survey = together(lists, time);
+    const path = join(top.value, settings.paths.surveys, 'provider.json');
+    try {
+      await mkdir(dirname(path), { recursive: true });
+      await replaceFile(path, {}, (handle) => handle.writeFile(jsonText(survey)));
+    } catch (error) {
+      return err({
+        message: `${path} cannot be written: ${reasonOf(error)}`,
+        advice: 'Mend that, and run it again.',
+      });
+    }
+    return ok({ path: shortest(path), survey, unknown });
+  });
+}
+
+async function textOf(file: string): Promise<Outcome<string>> {
+  try {
+    return decodeText(await readFile(file), file);
+  } catch (error) {
+    return err({
+      message: `${file} cannot be read: ${reasonOf(error)}`,
+      advice: "Name a file that holds the provider's list.",
+    });
+  }
+}
