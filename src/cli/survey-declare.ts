@@ -39,7 +39,10 @@ export async function runSurveyDeclare({ repo, into }: SurveyDeclareFlags): Prom
           `${counted(undecided, 'disk')} may be volumes that are declared, and are left out; ullage survey compare names them.`,
         ];
   if (files.length === 0)
-    return { output: `${['Nothing is there that is not declared.', ...untold].join('\n')}\n`, code: 0 };
+    return {
+      output: `${(untold.length > 0 ? untold : ['Nothing is there that is not declared.']).join('\n')}\n`,
+      code: 0,
+    };
   if (into === undefined)
     return { output: files.map(({ name, text }) => `# ${name}\n${text}`).join('---\n'), code: 0 };
   const written = await writeNew(join(top, into), files);

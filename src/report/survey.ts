@@ -83,7 +83,7 @@ function surveyModel(overview: SurveyOverview): ReportModel {
                 entries(
                   untold.map(
                     ({ volume, candidates }): Entry => ({
-                      text: `${volume} may be ${candidates.map(({ survey, disk }) => `${disk.name} (${exactSize(disk.size)}) on ${survey.server}`).join(', or ')}`,
+                      text: `${volume} may be ${candidates.map(({ survey, disk }) => `${disk.name} (${exactSize(disk.size)}${disk.serial === undefined ? '' : `, serial number ${disk.serial}`}) on ${survey.server}`).join(', or ')}`,
                       fields: [line('to tell', 'Write its id, as the provider has it, on the volume.')],
                     }),
                   ),

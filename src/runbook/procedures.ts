@@ -495,8 +495,8 @@ export const procedures = {
   },
   'put-smaller-in-place': {
     at: 'guest',
-    does: 'Create on the smaller {volume} what is on the old one, copy the files across, unmount the old one and mount the smaller one in its place.',
-    why: 'A block-by-block copy would not fit.',
+    does: 'Stop whatever uses {volume}. Create on the smaller {volume} what is on the old one, copy the files across and compare, unmount the old one and mount the smaller one in its place.',
+    why: 'A block-by-block copy would not fit, and what is written during the copy would be lost.',
     cautions: [cautions],
   },
 } as const satisfies Readonly<Record<string, Procedure>>;

@@ -184,7 +184,7 @@ export function compareGroups(estate: Estate, survey: Survey, matches: Matches):
   );
   return [
     ...declared.flatMap((group) => {
-      const there = survey.groups.find(({ name }) => name === group.name);
+      const there = thereAs(group, survey, matches);
       return there === undefined
         ? [
             difference({
@@ -198,7 +198,7 @@ export function compareGroups(estate: Estate, survey: Survey, matches: Matches):
         : compareGroup(group, there, survey, matches);
     }),
     ...survey.groups
-      .filter(({ name }) => !declared.some((group) => group.name === name))
+      .filter((there) => !declared.some((group) => thereAs(group, survey, matches) === there))
       .map(({ name }) =>
         difference({
           layer: 'volume group',
@@ -209,6 +209,22 @@ export function compareGroups(estate: Estate, survey: Survey, matches: Matches):
         }),
       ),
   ];
+}
+
+/**
+ * What a declared group is on a server: the one on the disks of its members, whatever it is called there, for two servers
+ * may each have a group of one name; of its own name otherwise.
+ */
+function thereAs(group: VolumeGroup, survey: Survey, matches: Matches): SurveyedGroup | undefined {
+  const disks = group.members.flatMap((member) =>
+    (matches.disks.get(member) ?? []).flatMap((found) => (found.survey === survey ? found.disk : [])),
+  );
+  const on = survey.groups.find(({ members }) =>
+    members.some(
+      ({ device }) => device !== undefined && disksUnder(survey, device).some((disk) => disks.includes(disk)),
+    ),
+  );
+  return on ?? survey.groups.find(({ name }) => name === group.name);
 }
 
 function compareGroup(
@@ -266,13 +282,18 @@ function compareGroup(
         }),
       );
     // A member in a partition is as large as that.
+    const parts = survey.devices.filter(({ type, on }) => type === 'part' && on.includes(disk.name));
+    const spare = disk.size - parts.reduce((sum, { size }) => sum + size, 0n);
     if (disk.size - device > partitioning && member.device !== disk.name)
       differences.push(
         tell({
           layer: 'physical volume',
           subject: name === undefined ? subject : { kind: 'volume', name },
           message: `the partition of ${name ?? disk.name} in the volume group ${group.name} has ${showSize(device)} of ${showSize(disk.size)}`,
-          meaning: 'The partition has not grown.',
+          meaning:
+            spare > partitioning
+              ? 'The partition has not grown.'
+              : 'Other partitions take the rest: the group has that much less than the declared size gives it.',
         }),
       );
   }

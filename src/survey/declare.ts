@@ -4,6 +4,7 @@
  */
 import { Document, YAMLMap } from 'yaml';
 import { byText } from '../base/order.ts';
+import { visible } from '../base/visible.ts';
 import type { Estate } from '../estate/estate.ts';
 import { fileSystemTypes } from '../estate/file-system-facts.ts';
 import { type Bytes, exactSize } from '../estate/size.ts';
@@ -31,11 +32,16 @@ export function declareSurveys(
 ): readonly EstateText[] {
   const names = new Names(estate);
   const rows = new Rows(matches.undeclaredRows);
+  const serials = onlyOnce(
+    servers.flatMap((survey) => disksOf(survey).flatMap(({ serial }) => serial ?? [])),
+  );
   const files = [...servers]
     .sort((a, b) => byText(a.server, b.server))
     .flatMap((survey) => {
-      const declared = declareServer(estate, survey, matches, names, rows);
-      return declared === undefined ? [] : [{ name: `${survey.server}.yaml`, text: fileText(declared) }];
+      const declared = declareServer({ estate, survey, matches, names, rows, serials });
+      return declared === undefined
+        ? []
+        : [{ name: `${survey.server}.yaml`, text: fileText(declared, notesOn(survey, declared)) }];
     });
   const left = provider === undefined ? [] : rows.left();
   if (left.length === 0) return files;
@@ -45,13 +51,49 @@ export function declareSurveys(
   return [...files, { name: 'unattached.yaml', text: fileText({ volumes }) }];
 }
 
-function declareServer(
-  estate: Estate,
-  survey: Survey,
-  matches: Matches,
-  names: Names,
-  rows: Rows,
-): Values | undefined {
+/** The serial numbers that one disk alone shows, and that are not cut off at 20 bytes: as good as identifiers. */
+function onlyOnce(serials: readonly string[]): ReadonlySet<string> {
+  const once = serials.filter((serial) => serials.filter((each) => each === serial).length === 1);
+  return new Set(once.filter((serial) => Buffer.byteLength(serial) < 20));
+}
+
+/** What somebody who reads the file must know that its keys cannot say. */
+function notesOn(survey: Survey, declared: Values): readonly string[] {
+  const groups = declared['volume-groups'];
+  const called = typeof groups === 'object' && groups !== null ? Object.keys(groups) : [];
+  const encrypted = survey.devices.filter(({ type }) => type === 'crypt').map(({ name }) => name);
+  const parted = disksOf(survey).filter(
+    (disk) => survey.devices.filter(({ type, on }) => type === 'part' && on.includes(disk.name)).length > 1,
+  );
+  return [
+    ...survey.groups
+      .filter(({ name }) => !called.includes(name) && called.length > 0)
+      .map(
+        ({ name }) =>
+          `The server calls a volume group ${name}; here it has another name, since each name is one group's.`,
+      ),
+    ...(encrypted.length === 0
+      ? []
+      : [
+          `Encrypted: ${encrypted.join(', ')}. Growing what lies on it takes a step of its own, which Ullage does not tell.`,
+        ]),
+    ...parted.map(
+      ({ name }) =>
+        `${name} has several partitions; only one of its file systems can be declared, and a group on it has less than all of it.`,
+    ),
+  ];
+}
+
+interface Ground {
+  readonly estate: Estate;
+  readonly survey: Survey;
+  readonly matches: Matches;
+  readonly names: Names;
+  readonly rows: Rows;
+  readonly serials: ReadonlySet<string>;
+}
+
+function declareServer({ estate, survey, matches, names, rows, serials }: Ground): Values | undefined {
   const { server } = survey;
   const known = new Map(
     [...matches.disks].flatMap(([volume, found]) =>
@@ -76,6 +118,7 @@ function declareServer(
     [...undeclared].map((disk) => [
       called.get(disk.name) ?? disk.name,
       {
+        ...(disk.serial !== undefined && serials.has(disk.serial) ? { id: disk.serial } : {}),
         ...volumeOf(disk.size, rows.of(survey, disk)),
         ...(grouped.has(disk) ? {} : systemsOf(survey, disk, boot === disk)),
       },
@@ -220,10 +263,15 @@ class Rows {
 }
 
 /** Written by the library, so that no name leaves its place. */
-function fileText(values: Values): string {
+function fileText(values: Values, notes: readonly string[] = []): string {
   const document = new Document({ existing: true, ...values });
-  document.commentBefore =
-    ' What a survey shows to be there. Say whose it is (team:), at which site it is (site:), and of which tier each\n volume is, and review the rest.';
+  const asked =
+    'What a survey shows to be there. Say whose it is (team:), at which site it is (site:), and of which tier each\nvolume is, and review the rest.';
+  document.commentBefore = [asked, ...notes.map(visible)]
+    .join('\n')
+    .split('\n')
+    .map((each) => ` ${each}`)
+    .join('\n');
   for (const key of ['volumes', 'attachments']) {
     const map = document.get(key, true);
     if (map instanceof YAMLMap)

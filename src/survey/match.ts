@@ -54,8 +54,13 @@ export function match(
     for (const [volume, { disk, by }] of found.matched)
       disks.set(volume, [...(disks.get(volume) ?? []), { survey, disk, by }]);
     const left = found.left.map((disk) => ({ survey, disk }));
-    for (const volume of found.missing) candidates.set(volume, left);
-    (found.missing.length === 0 ? undeclared : undecided).push(...left);
+    const maybe = new Set<SurveyedDisk>();
+    for (const volume of found.missing) {
+      const those = left.filter(({ disk }) => couldBe(estate, survey, volume, disk));
+      candidates.set(volume, those);
+      for (const each of those) maybe.add(each);
+    }
+    for (const each of left) (maybe.has(each) ? undecided : undeclared).push(each);
   }
   return { disks, candidates, undeclared, undecided, ...matchRows(estate, provider) };
 }
@@ -115,6 +120,23 @@ function matchServer(estate: Estate, survey: Survey, byId: ReadonlyMap<string, s
     left: all.filter((disk) => free.has(disk)),
     missing: survey.unseen.includes('devices') ? [] : held.filter((volume) => !matched.has(volume)),
   };
+}
+
+/** Whether what lies on a disk is what is declared to lie on a volume; nothing is no file system, and no member. */
+function couldBe(estate: Estate, survey: Survey, volume: string, disk: SurveyedDevice): boolean {
+  const group = survey.groups.find(({ members }) =>
+    members.some(({ device }) => device !== undefined && disksUnder(survey, device).includes(disk)),
+  );
+  const declared = estate.groupOf.get(volume);
+  if (group !== undefined || declared !== undefined)
+    return (
+      survey.unseen.includes('volume-groups') ||
+      (group !== undefined &&
+        declared !== undefined &&
+        (group.name === declared.name || !survey.groups.some(({ name }) => name === declared.name)))
+    );
+  const holds = survey.fileSystems.some(({ device }) => disksUnder(survey, device).includes(disk));
+  return survey.unseen.includes('mounts') || !holds || estate.volumes.get(volume)?.fileSystem !== undefined;
 }
 
 /** Pairs of what is left whose size occurs once on either side. */

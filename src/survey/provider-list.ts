@@ -3,6 +3,7 @@
  * what they name is kept.
  */
 import { parse } from 'csv-parse/sync';
+import { Decimal } from 'decimal.js';
 import { quoted } from '../base/nearest.ts';
 import { byText } from '../base/order.ts';
 import { stepsOfPointer } from '../base/pointer.ts';
@@ -10,7 +11,6 @@ import { err, type Outcome, ok, type Problem } from '../base/problem.ts';
 import { unitBytes } from '../estate/size.ts';
 import type { ProviderSurveyFile } from '../read/generated/provider-survey.ts';
 import type { ProviderListSettings } from '../read/generated/settings.ts';
-import { ExactDecimal } from '../rules/parameter.ts';
 import { providerSurveyFormat } from './provider-survey.ts';
 
 /** Some provider's words that the settings do not translate, with how often each was met. */
@@ -153,6 +153,9 @@ export function together(lists: readonly ProviderSurveyFile[], at: string): Prov
     servers: last('servers'),
   };
 }
+
+/** As many digits as a figure and its unit can have together. */
+const ExactDecimal = Decimal.clone({ precision: 60 });
 
 /** Exactly; undefined where that is no whole number of bytes. */
 function bytesOf(figure: string, unit: string): string | undefined {

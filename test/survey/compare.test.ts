@@ -203,6 +203,89 @@ describe('what is there beside what is declared', () => {
   });
 });
 
+describe('what a reader of surveys found', () => {
+  it('a retired disk that is still mounted is told, though another volume cannot be told', () => {
+    const estate = estateOf(`servers: { db: { power: running, guest: linux-lvm } }
+volumes:
+  pg-1: { size: 100 GiB, tier: bulk }
+  pg-2: { size: 100 GiB, tier: bulk }
+attachments: [ { volume: pg-1, server: db }, { volume: pg-2, server: db } ]
+volume-groups: { pg: { members: [pg-1, pg-2] } }
+`);
+    const survey = kept({
+      server: 'db',
+      devices: [
+        { name: 'vdb', type: 'disk', size: gib(100), serial: 'vol-pg-1' },
+        { name: 'vdc', type: 'disk', size: gib(100), serial: 'vol-pg-2' },
+        { name: 'vdd', type: 'disk', size: gib(50) },
+      ],
+      'volume-groups': [
+        {
+          name: 'pg',
+          extent: `${4n << 20n}`,
+          extents: 51198,
+          free: 51198,
+          missing: 0,
+          members: ['vdb', 'vdc'].map((device) => ({ device, extents: 25599, free: 25599 })),
+          'logical-volumes': [],
+        },
+      ],
+      'file-systems': [{ device: 'vdd', type: 'xfs', mounts: ['/scratch'] }],
+    });
+    const { differences, untold } = compareSurveys(
+      estate,
+      { servers: [survey], provider: undefined },
+      undefined,
+    );
+    expect(differences.map(({ message }) => message)).toEqual([
+      'db has a disk vdd of 50 GiB, and no such volume is declared',
+    ]);
+    expect(untold.map(({ volume, candidates }) => [volume, candidates.map(({ disk }) => disk.name)])).toEqual(
+      [
+        ['pg-1', ['vdb', 'vdc']],
+        ['pg-2', ['vdb', 'vdc']],
+      ],
+    );
+  });
+
+  it('two servers may each have a group of one name: declared from surveys, nothing differs', () => {
+    const one = (server: string) =>
+      kept({
+        server,
+        devices: [{ name: 'vda', type: 'disk', size: gib(40), serial: `disk-of-${server}` }],
+        'volume-groups': [
+          {
+            name: 'stock-vg',
+            extent: `${4n << 20n}`,
+            extents: 10239,
+            free: 0,
+            missing: 0,
+            members: [{ device: 'vda', extents: 10239, free: 0 }],
+            'logical-volumes': [{ name: 'root', size: gib(20), layout: 'linear' }],
+          },
+        ],
+        'file-systems': [{ device: 'stock-vg/root', type: 'ext4', mounts: ['/'] }],
+      });
+    const surveys = [one('s'), one('t')];
+    const nothing = estateOf('volumes: {}');
+    const texts = declareSurveys(
+      nothing,
+      { servers: surveys, provider: undefined },
+      match(nothing, [], undefined),
+    );
+    expect(texts[1]?.text).toContain('The server calls a volume group stock-vg');
+    const again = valueIn(
+      assembled(
+        Object.fromEntries(
+          texts.map(({ name, text }) => [`storage/${name}`, text.replaceAll(unknownTier, 'bulk')]),
+        ),
+      ),
+    );
+    expect([...again.groups.keys()]).toEqual(['stock-vg', 'stock-vg-2']);
+    expect(said(surveys, undefined, again)).toEqual([]);
+  });
+});
+
 /** What the player knows: which disk is which volume. */
 function truth(estate: Estate, survey: Survey): ReadonlyMap<string, string> {
   const held = (estate.held.get(survey.server) ?? []).map(({ volume }) => volume).sort();

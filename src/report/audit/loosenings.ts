@@ -13,6 +13,7 @@ import {
   differenceCell,
   short,
   trailersOf,
+  unjudgedNote,
   who,
 } from './table.ts';
 
@@ -51,6 +52,7 @@ export function looseningsTable(
   return {
     headline: `${counted(loosened.length, 'policy change')} loosened the policy, or may have; merged changes passed only by ${keys.size} of them`,
     notes: [
+      ...unjudgedNote(records),
       'A merged change passed only by a loosening where it would have failed without that one, with all else of the policy as it was. What a commit altered in one rule, waiver, price list or setting is taken together.',
       ...(loosened.some(({ change }) => !canBeUndone(change))
         ? ['Of readings, of attachment slots written on a server and of moved folders it cannot be told.']

@@ -2,13 +2,13 @@
 import { mergedAnyway } from '../../audit/questions.ts';
 import type { AuditRecord } from '../../audit/record.ts';
 import { counted } from '../../base/wording.ts';
-import { type AuditTable, column, commitColumn, day, short, trailersOf, who } from './table.ts';
+import { type AuditTable, column, commitColumn, day, short, trailersOf, unjudgedNote, who } from './table.ts';
 
 export function mergedTable(records: readonly AuditRecord[]): AuditTable {
   const merged = mergedAnyway(records);
   return {
     headline: `${counted(merged.length, 'failing change was', 'failing changes were')} merged, of ${counted(records.length, 'change')}`,
-    notes: [],
+    notes: unjudgedNote(records),
     columns: [
       day,
       commitColumn,

@@ -76,3 +76,13 @@ export const changedCost = ({ cost }: AuditRecord): readonly [AmountCell | null,
 
 export const count = ({ findings }: AuditRecord, ...states: readonly string[]): number =>
   findings.filter(({ baselineState }) => states.includes(baselineState)).length;
+
+/** Of commits that could not be judged nothing is known, and nothing can be counted. */
+export function unjudgedNote(records: readonly AuditRecord[]): readonly string[] {
+  const unjudged = records.filter(({ verdict }) => verdict === 'not judged');
+  return unjudged.length === 0
+    ? []
+    : [
+        `${unjudged.length === 1 ? 'One commit was' : `${unjudged.length} commits were`} not judged, and what ${unjudged.length === 1 ? 'it' : 'they'} altered is not told here: ${unjudged.map(({ on, commit }) => `${on} ${short(commit)}`).join(', ')}.`,
+      ];
+}
