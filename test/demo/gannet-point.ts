@@ -134,6 +134,15 @@ export const proposals: readonly Proposal[] = [
       moreScans,
     ],
   },
+  {
+    branch: 'grow-root',
+    says: 'A small growth of a boot volume, which really is larger than that already.',
+    verdict: 'fail',
+    refusedBy: ['surveyed-as-declared'],
+    edits: [
+      { file: soundings, from: 'sounder-1-root: { size: 20 GiB', to: 'sounder-1-root: { size: 30 GiB' },
+    ],
+  },
 ];
 
 const here = import.meta.dirname;

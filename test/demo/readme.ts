@@ -14,10 +14,11 @@ const readme = join(import.meta.dirname, '../../README.md');
 const marker = /(<!-- (output: ([^\n]+?)|rules) -->\n)(?:[\s\S]*?<!-- end -->\n|)/g;
 
 async function output(repository: string, args: string): Promise<string> {
-  const [command = '', ...rest] = args.split(' ');
+  const [, command = '', more = ''] = /^((?:survey )?\S+) ?(.*)$/.exec(args) ?? [];
+  const rest = more.split(' ').filter((word) => word !== '');
   const branch = command === 'gate' ? ['--base', 'main', '--head', ...rest] : [...rest, '--at', 'main'];
   const day = command === 'headroom' ? [] : ['--now', demoDay];
-  const { out } = await ullage(command, '--repo', repository, ...branch, ...day);
+  const { out } = await ullage(...command.split(' '), '--repo', repository, ...branch, ...day);
   const shown = command === 'gate' ? `ullage gate --base main --head ${rest.join(' ')}` : `ullage ${args}`;
   return `\`\`\`text\n$ ${shown}\n${out.trimEnd()}\n\`\`\``;
 }
