@@ -217,7 +217,9 @@ export class Replay {
   /** The revision that all noted changes lead to. */
   async #read(tree: Tree): Promise<Reading> {
     const last = this.#reading;
-    if (last !== undefined && this.#pending.size === 0) return last;
+    // The same files under another commit: whatever is said of a revision names that one.
+    if (last !== undefined && this.#pending.size === 0)
+      return { ...last, tree, revision: { ...last.revision, label: { commit: tree.label.revision } } };
     this.#reading = await readNext(
       last ?? emptyReading,
       tree,
