@@ -8,9 +8,7 @@ import { err, type Outcome, ok, type Problem, problemKey } from '../base/problem
 import { counted } from '../base/wording.ts';
 import { headroomOf } from '../capacity/headroom.ts';
 import { adoptedIn } from '../change/adoption.ts';
-import { type Comparison, compareEstates } from '../change/compare.ts';
 import { questionOf } from '../change/question.ts';
-import { type Touched, touchedBy } from '../change/touched.ts';
 import { holdsOn } from '../estate/dates.ts';
 import { type Estate, subjectKey } from '../estate/estate.ts';
 import { type EstateCost, priceEstate, sumsBy } from '../price/cost.ts';
@@ -25,6 +23,7 @@ import type { ChangeView, PolicyChange, View } from '../rules/view.ts';
 import { runbookOf } from '../runbook/runbook.ts';
 import { type Approvals, heldTo, isMeant, succeed, withStanding } from './approval.ts';
 import { slotChanges } from './changes/slots.ts';
+import { type Difference, differenceOf } from './difference.ts';
 import { comparePolicies } from './direction.ts';
 import {
   type Counts,
@@ -67,17 +66,6 @@ export interface JudgeOptions {
   readonly failOn?: 'error' | 'warning';
 }
 
-/** What differs between two estates, and what that can have touched. */
-export interface Difference {
-  readonly comparison: Comparison;
-  readonly touched: Touched;
-}
-
-function differenceOf(base: Estate, head: Estate): Difference {
-  const comparison = compareEstates(base, head);
-  return { comparison, touched: touchedBy(base, head, comparison.files) };
-}
-
 /** What a change comes to: everything that its own files, and what they touch, account for. */
 export interface ChangeEvaluation extends Difference {
   readonly sides: Sides;
@@ -115,7 +103,7 @@ export function evaluateChange(
   { on, failOn = 'error' }: JudgeOptions,
   approvals: Approvals | undefined,
   previous?: Evaluation,
-  difference = differenceOf(sides.base.estate, sides.head.estate),
+  difference = differenceOf(sides),
 ): Outcome<ChangeEvaluation> {
   const { base, head, policy, policyFrom } = sides;
   const { comparison, touched } = difference;

@@ -35,7 +35,7 @@ const grownForGood =
   "A grown volume cannot be made smaller again, and the new size is billed at once: check its name and its new size twice. Your own change control and the provider's documentation take precedence.";
 
 const onlyDeclared =
-  'It is only being declared, so nothing is created, attached or formatted. Where it differs, correct the declaration before anything else is changed.';
+  'It is only being declared, so nothing is created, attached or formatted. `ullage survey compare` tells where it differs from a survey; where it does, correct the declaration before anything else is changed.';
 
 export const procedures = {
   // Making sure

@@ -137,3 +137,16 @@ it('what is declared as existing, and a survey does not show, is a finding', asy
     },
   ]);
 });
+
+it('a first estate that comes with surveys which show it has no step that makes anything', async () => {
+  const nothing = { ...rule(), 'storage/none.yaml': 'volumes: {}\n' };
+  const first = { ...nothing, ...plates(50), ...surveyed(50) };
+  const { changes, runbook } = await judge(nothing, first);
+  expect(changes.map(({ kind }) => kind).filter((kind) => !kind.endsWith('-adopted'))).toEqual([]);
+  expect(runbook.map(({ does }) => does).filter((does) => /^(Create|Attach|Reformat)/.test(does))).toEqual(
+    [],
+  );
+  // Without the survey it is new.
+  const unshown = await judge(nothing, { ...nothing, ...plates(50) });
+  expect(unshown.changes.map(({ kind }) => kind)).toContain('volume-created');
+});

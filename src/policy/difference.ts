@@ -1,0 +1,19 @@
+/** What differs between the two sides of a change, and what that can have touched. */
+import { type Comparison, compareEstates } from '../change/compare.ts';
+import { type Touched, touchedBy } from '../change/touched.ts';
+import { shownBy } from '../survey/shown.ts';
+import type { Sides } from './revision.ts';
+
+/** What differs between two estates, and what that can have touched. */
+export interface Difference {
+  readonly comparison: Comparison;
+  readonly touched: Touched;
+}
+
+/** Of a first estate what the branch's own surveys show is there already: main has none to bend. */
+export function differenceOf({ base: { estate: base }, head: { estate: head, policy } }: Sides): Difference {
+  const isFirst = base.servers.size === 0 && base.volumes.size === 0 && policy.surveys !== undefined;
+  const shown = isFirst && policy.surveys !== undefined ? shownBy(head, policy.surveys) : undefined;
+  const comparison = compareEstates(base, head, shown);
+  return { comparison, touched: touchedBy(base, head, comparison.files) };
+}
