@@ -25,6 +25,7 @@ interface Kept {
   readonly path: string;
   readonly survey: ProviderSurveyFile;
   readonly unknown: UnknownWords;
+  readonly absent: readonly string[];
 }
 
 export async function runSurveyProvider(
@@ -36,7 +37,7 @@ export async function runSurveyProvider(
   if (!kept.ok) {
     return { output: reportProblems(kept.problems, terminal()), code: 2, reason: 'nothing was kept' };
   }
-  const { path, survey, unknown } = kept.value;
+  const { path, survey, unknown, absent } = kept.value;
   const lines = [
     `Kept in ${path}, as of ${survey.at}:`,
     `  ${counted(survey.volumes.length, 'volume')}, ${counted(survey.servers.length, 'server')}`,
@@ -46,9 +47,12 @@ export async function runSurveyProvider(
           'Words that provider-list: in ullage.yaml does not translate, kept as they are:',
           ...[...unknown].map(([word, times]) => `  ${word}, ${times === 1 ? 'once' : `${times} times`}`),
         ]),
+    ...(absent.length === 0 ? [] : [`No row has a value for ${absent.join(', ')}.`]),
   ];
   return { output: `${lines.map(visible).join('\n')}\n`, code: 0 };
 }
+
+const dayInMilliseconds = 86_400_000;
 
 async function keep(
   files: readonly string[],
@@ -60,6 +64,12 @@ async function keep(
     return err({
       message: `--at ${at} is not a time`,
       advice: 'Write it as in RFC 3339, such as 2026-11-20T06:00:00Z.',
+    });
+  }
+  if (Date.parse(time) > Date.parse(now) + dayInMilliseconds) {
+    return err({
+      message: `--at ${time} is in the future`,
+      advice: 'Give the time at which the lists were taken.',
     });
   }
   return withRepository(repo, async (repository) => {
@@ -79,28 +89,31 @@ async function keep(
     const problems: Problem[] = [];
     const lists: ProviderSurveyFile[] = [];
     const unknown = new Map<string, number>();
+    const absent = new Set<string>();
     for (const file of files) {
       const text = await textOf(file);
       const list = text.ok ? readProviderList(text.value, file, settings.providerList, time) : text;
       if (!list.ok) problems.push(...list.problems);
       else {
         lists.push(list.value.survey);
+        for (const name of list.value.absent) absent.add(name);
         for (const [word, times] of list.value.unknown) unknown.set(word, (unknown.get(word) ?? 0) + times);
       }
     }
     if (problems.length > 0) return err(...problems);
     const survey = together(lists, time);
+    if (!survey.ok) return survey;
     const path = join(top.value, settings.paths.surveys, 'provider.json');
     try {
       await mkdir(dirname(path), { recursive: true });
-      await replaceFile(path, {}, (handle) => handle.writeFile(jsonText(survey)));
+      await replaceFile(path, {}, (handle) => handle.writeFile(jsonText(survey.value)));
     } catch (error) {
       return err({
         message: `${path} cannot be written: ${reasonOf(error)}`,
         advice: 'Mend that, and run it again.',
       });
     }
-    return ok({ path: shortest(path), survey, unknown });
+    return ok({ path: shortest(path), survey: survey.value, unknown, absent: [...absent] });
   });
 }
 

@@ -2,15 +2,14 @@
  * The provider's own list of volumes and servers: CSV (RFC 4180), JSON or NDJSON, whose fields the settings name. Only
  * what they name is kept.
  */
-import { parse } from 'csv-parse/sync';
 import { Decimal } from 'decimal.js';
-import { quoted } from '../base/nearest.ts';
+import { offer, quoted } from '../base/nearest.ts';
 import { byText } from '../base/order.ts';
-import { stepsOfPointer } from '../base/pointer.ts';
 import { err, type Outcome, ok, type Problem } from '../base/problem.ts';
 import { unitBytes } from '../estate/size.ts';
 import type { ProviderSurveyFile } from '../read/generated/provider-survey.ts';
 import type { ProviderListSettings } from '../read/generated/settings.ts';
+import { type ListDocument, type Row, readListDocument } from './provider-rows.ts';
 import { providerSurveyFormat } from './provider-survey.ts';
 
 /** Some provider's words that the settings do not translate, with how often each was met. */
@@ -19,15 +18,11 @@ export type UnknownWords = ReadonlyMap<string, number>;
 export interface ProviderList {
   readonly survey: ProviderSurveyFile;
   readonly unknown: UnknownWords;
+  /** Fields that the settings name and no row has a value for. */
+  readonly absent: readonly string[];
 }
 
-interface Row {
-  /** Where it is, for a message: a line of CSV or NDJSON, or an item of JSON. */
-  readonly line: number;
-  /** The value of a field as text; undefined where there is none, or none is named. */
-  readonly field: (name: string | undefined) => string | undefined;
-}
-
+type Kind = ProviderSurveyFile['lists'][number];
 type VolumeRow = ProviderSurveyFile['volumes'][number];
 type ServerRow = ProviderSurveyFile['servers'][number];
 
@@ -51,24 +46,22 @@ export function readProviderList(
     unknown.set(key, (unknown.get(key) ?? 0) + 1);
     return word;
   };
-  const refuse = (line: number, message: string, advice: string): void => {
-    problems.push({ place: { file, line, column: 1 }, message, advice });
-  };
   const { volumes, servers, tiers, sites, types, power } = settings;
-  const lists: ProviderSurveyFile['lists'] = [];
+  const document = readListDocument(text, file);
+  if (!document.ok) return document;
+  const listed = listsIn(document.value, file, settings);
+  if (!listed.ok) return listed;
   const kept: { volumes: VolumeRow[]; servers: ServerRow[] } = { volumes: [], servers: [] };
   if (volumes !== undefined) {
-    const rows = rowsIn(text, file, volumes.rows, volumes.size.field);
-    if (!rows.ok) return rows;
-    if (rows.value.length > 0) lists.push('volumes');
-    for (const { line, field } of rows.value) {
+    for (const { problem, field } of listed.value.get('volumes') ?? []) {
       const figure = field(volumes.size.field);
       const size = figure === undefined ? undefined : bytesOf(figure, volumes.size.unit);
       if (size === undefined) {
-        refuse(
-          line,
-          `${quoted(volumes.size.field)} is ${figure === undefined ? 'empty' : quoted(figure)}, and no size`,
-          'Correct the list, or the field in ullage.yaml.',
+        problems.push(
+          problem(
+            `${quoted(volumes.size.field)} is ${figure === undefined ? 'empty' : quoted(figure)}, and no size`,
+            'Correct the list, or the field in ullage.yaml.',
+          ),
         );
         continue;
       }
@@ -88,22 +81,25 @@ export function readProviderList(
     }
   }
   if (servers !== undefined) {
-    const told = servers.id ?? servers.name ?? '';
-    const rows = rowsIn(text, file, servers.rows, told);
-    if (!rows.ok && volumes === undefined) return rows;
-    const all = rows.ok ? rows.value : [];
-    if (all.length > 0) lists.push('servers');
-    for (const { field, line } of all) {
+    for (const { problem, field } of listed.value.get('servers') ?? []) {
       const word = field(servers.power);
-      const state = word === undefined ? undefined : (power?.[word] ?? word);
+      const state = word === undefined ? undefined : translatedPower(power, word);
       const isPower = state === 'running' || state === 'stopped';
       if (state !== undefined && !isPower)
-        refuse(
-          line,
-          `${quoted(word ?? '')} says neither that a server runs nor that it is stopped`,
-          'Say what it means under provider-list: power: in ullage.yaml.',
+        problems.push(
+          problem(
+            `${quoted(word ?? '')} says neither that a server runs nor that it is stopped`,
+            'Say what it means under provider-list: power: in ullage.yaml.',
+          ),
         );
       const [id, name, boot] = [field(servers.id), field(servers.name), field(servers.boot)];
+      if (id === undefined && name === undefined)
+        problems.push(
+          problem(
+            `the server has neither an identifier nor a name that can be told: ${[servers.id, servers.name].map(quoted).join(', ')}`,
+            'Correct the list, or the fields in ullage.yaml.',
+          ),
+        );
       const site = translated('site', sites, field(servers.site));
       const type = translated('server type', types, field(servers.type));
       kept.servers.push({
@@ -116,145 +112,168 @@ export function readProviderList(
       });
     }
   }
-  if (lists.length === 0)
-    refuse(
-      1,
-      'nothing in it is a list of volumes or servers as the settings tell',
-      'See provider-list: in ullage.yaml.',
-    );
   if (problems.length > 0) return err(...problems);
-  const order = (a: VolumeRow | ServerRow, b: VolumeRow | ServerRow): number =>
-    byText(a.id ?? '', b.id ?? '') ||
-    byText(a.name ?? '', b.name ?? '') ||
-    byText(JSON.stringify(a), JSON.stringify(b));
+  const lists = [...listed.value.keys()];
   return ok({
     survey: {
       format: providerSurveyFormat,
       at,
       lists,
-      volumes: kept.volumes.sort(order),
-      servers: kept.servers.sort(order),
+      volumes: kept.volumes.sort(inOrder),
+      servers: kept.servers.sort(inOrder),
     },
     unknown,
+    absent: lists.flatMap((kind) =>
+      namesOf(settings, kind).filter(
+        (name) => !listed.value.get(kind)?.some(({ field }) => field(name) !== undefined),
+      ),
+    ),
   });
 }
 
-/** What lists of several files say together; what two lists both hold is the later one's. */
-export function together(lists: readonly ProviderSurveyFile[], at: string): ProviderSurveyFile {
-  const last = <K extends 'volumes' | 'servers'>(kind: K): ProviderSurveyFile[K] =>
-    [...lists].reverse().find((list) => list.lists.includes(kind))?.[kind] ?? [];
-  return {
+const translatedPower = (power: ProviderListSettings['power'], word: string): string =>
+  (power !== undefined && Object.hasOwn(power, word) ? power[word] : undefined) ?? word;
+
+const inOrder = (a: VolumeRow | ServerRow, b: VolumeRow | ServerRow): number =>
+  byText(a.id ?? '', b.id ?? '') ||
+  byText(a.name ?? '', b.name ?? '') ||
+  byText(JSON.stringify(a), JSON.stringify(b));
+
+const isSomething = (name: string | undefined): name is string => name !== undefined;
+
+/** The fields that the settings name for a kind. */
+function namesOf({ volumes, servers }: ProviderListSettings, kind: Kind): readonly string[] {
+  const [v, s] = [volumes, servers];
+  return kind === 'volumes'
+    ? [v?.id, v?.name, v?.size.field, v?.tier, v?.site, v?.server, v?.boot].filter(isSomething)
+    : [s?.id, s?.name, s?.site, s?.type, s?.power, s?.boot].filter(isSomething);
+}
+
+/** By which fields a row of JSON is known for one of its kind. */
+const keysOf = ({ volumes, servers }: ProviderListSettings, kind: Kind): readonly string[] =>
+  (kind === 'volumes' ? [volumes?.size.field] : [servers?.id, servers?.name]).filter(isSomething);
+
+/** What a file lists. Of CSV every column that the settings name is asked for, so that none is missed by a slip. */
+function listsIn(
+  document: ListDocument,
+  file: string,
+  settings: ProviderListSettings,
+): Outcome<ReadonlyMap<Kind, readonly Row[]>> {
+  const { columns } = document;
+  // A file that is one list has no places in it.
+  const at = (kind: Kind) => (document.isOneList ? undefined : settings[kind]?.rows);
+  const named = (['volumes', 'servers'] as const).filter((kind) => settings[kind] !== undefined);
+  const lacking = (kind: Kind) => namesOf(settings, kind).filter((name) => !columns?.includes(name));
+  const found = new Map<Kind, readonly Row[]>();
+  for (const kind of named) {
+    const rows = document.rows(at(kind)) ?? [];
+    const isKind =
+      columns === undefined
+        ? at(kind) !== undefined ||
+          keysOf(settings, kind).some((name) => rows.some(({ field }) => field(name) !== undefined))
+        : lacking(kind).length === 0;
+    if (isKind && rows.length > 0) found.set(kind, rows);
+  }
+  const place = { file, line: 1, column: 1 };
+  if (found.size === 2 && at('volumes') === at('servers')) {
+    // The same rows cannot be both: they are of the kind that has all the fields of the other, and more.
+    const has = (kind: Kind) =>
+      new Set(
+        namesOf(settings, kind).filter((name) =>
+          columns === undefined
+            ? found.get(kind)?.some(({ field }) => field(name) !== undefined)
+            : columns.includes(name),
+        ),
+      );
+    const [v, s] = [has('volumes'), has('servers')];
+    if ([...s].every((name) => v.has(name)) && v.size > s.size) found.delete('servers');
+    else if ([...v].every((name) => s.has(name)) && s.size > v.size) found.delete('volumes');
+    else {
+      return err({
+        place,
+        message: 'the list reads as one of volumes and as one of servers',
+        advice: 'Name a field that only one of them has, under provider-list: in ullage.yaml.',
+      });
+    }
+  }
+  if (found.size > 0) return ok(found);
+  const [nearest] = named.map((kind) => lacking(kind)).sort((a, b) => a.length - b.length);
+  if (columns !== undefined && nearest !== undefined && nearest.length > 0) {
+    return err(
+      ...nearest.map((name) => ({
+        place,
+        message: `the list has no column ${quoted(name)}, or has it twice; its columns are ${columns.map(quoted).join(', ')}`,
+        advice: `${offer(name, columns)}Name the columns under provider-list: in ullage.yaml.`,
+      })),
+    );
+  }
+  return err({
+    place,
+    message: 'nothing in it is a list of volumes or servers as the settings tell',
+    advice: 'See provider-list: in ullage.yaml.',
+  });
+}
+
+/**
+ * What lists of several files say together. A row that is there twice is one; a volume that is there once for each
+ * server that holds it is kept without a server, which this format has one of.
+ */
+export function together(lists: readonly ProviderSurveyFile[], at: string): Outcome<ProviderSurveyFile> {
+  const problems: Problem[] = [];
+  const once = <T extends VolumeRow | ServerRow>(
+    what: string,
+    rows: readonly T[],
+    unattached: (row: T) => T,
+  ): T[] => {
+    const byKey = new Map<string, T>();
+    for (const row of rows) {
+      const key = JSON.stringify(row.id === undefined ? row : { id: row.id });
+      const other = byKey.get(key);
+      if (other === undefined) byKey.set(key, row);
+      else if (JSON.stringify(other) !== JSON.stringify(row)) {
+        const [one, another] = [unattached(other), unattached(row)];
+        if (JSON.stringify(one) === JSON.stringify(another)) byKey.set(key, one);
+        else
+          problems.push({
+            message: `the ${what} ${quoted(row.id)} is listed twice, and differently`,
+            advice: 'Export the lists again, at one time.',
+          });
+      }
+    }
+    return [...byKey.values()].sort(inOrder);
+  };
+  const volumes = once(
+    'volume',
+    lists.flatMap((list) => list.volumes),
+    ({ server: _, ...others }) => others,
+  );
+  const servers = once(
+    'server',
+    lists.flatMap((list) => list.servers),
+    (row) => row,
+  );
+  if (problems.length > 0) return err(...problems);
+  const listed = new Set(lists.flatMap((list) => list.lists));
+  return ok({
     format: providerSurveyFormat,
     at,
-    lists: (['volumes', 'servers'] as const).filter((kind) =>
-      lists.some((list) => list.lists.includes(kind)),
-    ),
-    volumes: last('volumes'),
-    servers: last('servers'),
-  };
+    lists: (['volumes', 'servers'] as const).filter((kind) => listed.has(kind)),
+    volumes,
+    servers,
+  });
 }
 
 /** As many digits as a figure and its unit can have together. */
 const ExactDecimal = Decimal.clone({ precision: 60 });
 
+/** As many bytes as a signed 64-bit count has. */
+const mostBytes = `${2n ** 63n - 1n}`;
+
 /** Exactly; undefined where that is no whole number of bytes. */
 function bytesOf(figure: string, unit: string): string | undefined {
   const plain = figure.trim();
-  if (!/^[0-9]{1,15}(?:\.[0-9]{1,15})?$/.test(plain)) return undefined;
+  if (!/^[0-9]{1,19}(?:\.[0-9]{1,15})?$/.test(plain)) return undefined;
   const known: Readonly<Record<string, bigint>> = { B: 1n, ...unitBytes };
   const size = new ExactDecimal(plain).times(`${known[unit] ?? 1n}`);
-  return size.isInteger() ? size.toFixed() : undefined;
-}
-
-/** The rows of one kind: a document that begins with a bracket is JSON, or NDJSON where each line is one. */
-function rowsIn(text: string, file: string, at: string | undefined, wanted: string): Outcome<readonly Row[]> {
-  const begins = text.trimStart()[0];
-  if (begins !== '{' && begins !== '[') return csvRows(text, file, wanted);
-  try {
-    const whole: unknown = JSON.parse(text);
-    const found = at === undefined ? whole : valueAt(whole, at);
-    if (Array.isArray(found)) return ok(found.map((item, index) => jsonRow(item, index + 1)));
-    return ok(at === undefined ? [jsonRow(found, 1)] : []);
-  } catch {
-    return ndjsonRows(text, file);
-  }
-}
-
-function ndjsonRows(text: string, file: string): Outcome<readonly Row[]> {
-  const rows: Row[] = [];
-  for (const [index, each] of text.split(/\r?\n/).entries()) {
-    if (each.trim() === '') continue;
-    try {
-      rows.push(jsonRow(JSON.parse(each), index + 1));
-    } catch {
-      return err({
-        place: { file, line: index + 1, column: 1 },
-        message: 'the list is neither JSON nor a JSON value in each line, from here on',
-        advice: 'Export it again; perhaps it was cut off.',
-      });
-    }
-  }
-  return ok(rows);
-}
-
-function csvRows(text: string, file: string, wanted: string): Outcome<readonly Row[]> {
-  try {
-    const lines: number[] = [];
-    const [head = [], ...others] = parse(text, {
-      bom: true,
-      relax_column_count: true,
-      skip_empty_lines: true,
-      on_record: (record: string[], context) => {
-        lines.push(context.lines);
-        return record;
-      },
-    });
-    if (!head.includes(wanted)) {
-      return err({
-        place: { file, line: 1, column: 1 },
-        message: `the list has no column ${quoted(wanted)}; its columns are ${head.map((name) => quoted(name)).join(', ')}`,
-        advice: 'Name the columns under provider-list: in ullage.yaml.',
-      });
-    }
-    const columns = new Map(head.map((name, index) => [name, index]));
-    return ok(
-      others.map((record, index) => ({
-        line: lines[index + 1] ?? 1,
-        field: (name) => (name === undefined ? undefined : shownText(record[columns.get(name) ?? -1])),
-      })),
-    );
-  } catch (error) {
-    return err({
-      place: { file, line: 1, column: 1 },
-      message: `the list does not read as CSV: ${error instanceof Error ? error.message : String(error)}`,
-      advice: 'Export it again, as CSV, JSON or a JSON value in each line.',
-    });
-  }
-}
-
-const jsonRow = (item: unknown, line: number): Row => ({
-  line,
-  field: (name) => (name === undefined ? undefined : shownText(valueAt(item, name))),
-});
-
-/** By a JSON Pointer, or a key of the item itself. */
-function valueAt(item: unknown, name: string): unknown {
-  const steps = name.startsWith('/') ? stepsOfPointer(name) : [name];
-  return steps.reduce<unknown>(
-    (value, step) =>
-      typeof value === 'object' && value !== null && Object.hasOwn(value, step)
-        ? Reflect.get(value, step)
-        : undefined,
-    item,
-  );
-}
-
-/** Without what steers a terminal; nothing where there is nothing. */
-function shownText(value: unknown): string | undefined {
-  if (typeof value !== 'string' && typeof value !== 'number' && typeof value !== 'boolean') return undefined;
-  const text = String(value)
-    .replaceAll(/\p{Cc}/gu, '')
-    .trim()
-    .slice(0, 255);
-  return text === '' ? undefined : text;
+  return size.isInteger() && size.lte(mostBytes) ? size.toFixed() : undefined;
 }

@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import fc from 'fast-check';
 import { afterAll, describe, expect, it } from 'vitest';
-import { readProviderList } from '../../src/survey/provider-list.ts';
+import { readProviderList, together } from '../../src/survey/provider-list.ts';
 import { ullage } from '../cli/run.ts';
 import { gannetPoint, problemsOf, valueIn } from '../estate/builder.ts';
 import { makeRepository, removeRepositories } from '../repository.ts';
@@ -79,7 +79,7 @@ describe("the provider's list", () => {
     const wrong = readProviderList(
       'Volume ID,Size\na,forty\n"b\nc",\nd,1.0000000001\n',
       'v.csv',
-      columns,
+      { volumes: { id: 'Volume ID', size: columns.volumes.size } },
       at,
     );
     expect(problemsOf(wrong).map(({ place, message }) => [place?.line, message])).toEqual([
@@ -87,8 +87,85 @@ describe("the provider's list", () => {
       [4, 'Size is empty, and no size'],
       [5, 'Size is 1.0000000001, and no size'],
     ]);
-    const [missing] = problemsOf(readProviderList('A,B\n1,2\n', 'v.csv', columns, at));
-    expect(missing?.message).toBe('the list has no column Size; its columns are A, B');
+    const slip = csv.replace('Volume ID', 'Volume Id');
+    expect(problemsOf(readProviderList(slip, 'v.csv', columns, at))).toEqual([
+      {
+        place: { file: 'v.csv', line: 1, column: 1 },
+        message:
+          'the list has no column Volume ID, or has it twice; its columns are Volume Id, Name, Size, Class, Zone, Attached to, Owner',
+        advice: 'Did you mean Volume Id? Name the columns under provider-list: in ullage.yaml.',
+      },
+    ]);
+    const json = JSON.stringify({ all: [{ size: 'much' }, null, { size: 1 }] });
+    const items = { volumes: { rows: '/all', size: { field: 'size', unit: 'TiB' } } } as const;
+    expect(problemsOf(readProviderList(json, 'v.json', items, at)).map(({ message }) => message)).toEqual([
+      'v.json, item 1 of /all: size is much, and no size',
+      'v.json, item 2 of /all: size is empty, and no size',
+    ]);
+  });
+
+  it('refuses a file that was cut within a row, whose last figure is not the whole of it', () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 1, max: csv.length - 1 }), (length) => {
+        const cut = readProviderList(csv.slice(0, length), 'v.csv', columns, at);
+        if (cut.ok)
+          for (const { size } of cut.value.survey.volumes)
+            expect([`${40n << 30n}`, `${1n << 29n}`]).toContain(size);
+      }),
+    );
+    expect(
+      problemsOf(readProviderList(csv.slice(0, csv.indexOf('0,economy')), 'v.csv', columns, at)),
+    ).toEqual([expect.objectContaining({ message: 'the row has 3 fields, and the list 7 columns' })]);
+  });
+
+  it('takes no number that JSON cannot read exactly, and no size beyond what can be counted', () => {
+    const fields = { volumes: { id: 'id', size: { field: 'size', unit: 'B' } } } as const;
+    const size = (text: string) => readProviderList(`[{"id":1,"size":${text}}]`, 'v.json', fields, at);
+    expect(valueIn(size('9007199254740991')).survey.volumes).toEqual([{ id: '1', size: '9007199254740991' }]);
+    expect(size('9007199254740993').ok).toBe(false);
+    const large = (figure: string) =>
+      readProviderList(
+        `ID,Size\n1,${figure}\n`,
+        'v.csv',
+        { volumes: { id: 'ID', size: { field: 'Size', unit: 'TiB' } } },
+        at,
+      );
+    expect(large('8388607').ok).toBe(true);
+    expect(large('8388608').ok).toBe(false);
+  });
+
+  const both = {
+    volumes: { id: 'ID', name: 'Name', size: { field: 'Size', unit: 'GiB' }, server: 'Server' },
+    servers: { id: 'ID', name: 'Name' },
+  } as const;
+  const servers = 'ID,Name,State\ns-1,plate-scanner,on\n';
+
+  it('takes each file for a list of what its columns say, and joins several', () => {
+    const lists = ['ID,Name,Size,Server\nv-1,one,1,s-1\n', servers, 'ID,Name,Size,Server\nv-2,two,2,\n'].map(
+      (text) => valueIn(readProviderList(text, 'x.csv', both, at)),
+    );
+    expect(lists.map(({ survey }) => survey.lists)).toEqual([['volumes'], ['servers'], ['volumes']]);
+    expect(lists[2]?.absent).toEqual(['Server']);
+    const surveys = lists.map(({ survey }) => survey);
+    const all = valueIn(together(surveys, at));
+    expect(all.volumes.map(({ id }) => id)).toEqual(['v-1', 'v-2']);
+    expect(all.servers).toEqual([{ id: 's-1', name: 'plate-scanner' }]);
+    expect(valueIn(together([...surveys].reverse(), at))).toEqual(all);
+    expect(valueIn(together([...surveys, ...surveys], at))).toEqual(all);
+    const alike = { volumes: { id: 'ID', size: both.volumes.size }, servers: { id: 'ID', type: 'Type' } };
+    expect(problemsOf(readProviderList('ID,Size,Type\n1,2,3\n', 'x.csv', alike, at))).toEqual([
+      expect.objectContaining({ message: 'the list reads as one of volumes and as one of servers' }),
+    ]);
+  });
+
+  it('keeps a volume once where it is listed for each of its servers, and refuses two of one identifier', () => {
+    const list = (rows: string) =>
+      valueIn(readProviderList(`ID,Name,Size,Server\n${rows}`, 'x.csv', both, at)).survey;
+    const shared = valueIn(together([list('v,one,1,a\nv,one,1,b\nv,one,1,c\n')], at));
+    expect(shared.volumes).toEqual([{ id: 'v', name: 'one', size: `${1n << 30n}` }]);
+    expect(problemsOf(together([list('v,one,1,a\n'), list('v,one,2,a\n')], at))).toEqual([
+      expect.objectContaining({ message: 'the volume v is listed twice, and differently' }),
+    ]);
   });
 
   it('never throws, whatever it is given', () => {
