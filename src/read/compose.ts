@@ -3,7 +3,7 @@
  * The parser's syntax tree and the library's composer are run together, so that depth is refused while it is read.
  */
 import { Composer, type CST, Lexer, Parser, type Document as YamlDocument } from 'yaml';
-import { byPlace, err, type Outcome, ok, type Problem } from '../base/problem.ts';
+import { byPlace, err, type Outcome, ok, type Problem, problemKey } from '../base/problem.ts';
 import type { Lines } from './lines.ts';
 import { deepest } from './value.ts';
 
@@ -50,7 +50,9 @@ export function compose(text: string, lines: Lines): Outcome<YamlDocument.Parsed
       ),
     );
   }
-  if (problems.length > 0 || yaml === undefined) return err(...problems);
+  // The library tells some twice: as an error, and as a warning.
+  const once = [...new Map(problems.map((problem) => [problemKey(problem), problem])).values()];
+  if (once.length > 0 || yaml === undefined) return err(...once);
   return ok(yaml);
 }
 

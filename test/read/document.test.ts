@@ -105,6 +105,15 @@ describe('a file is refused, by name and place', () => {
     expect(refusals(text)).toContainEqual(refusal);
   });
 
+  it('once, where the syntax meets one fault twice', () => {
+    const read = readDocument('a:\n  - !!\ufeffstr { b: c }\n', 'a.yaml');
+    const told = read.ok
+      ? []
+      : read.problems.map(({ place, message }) => `${place?.line}:${place?.column} ${message}`);
+    expect(new Set(told).size).toBe(told.length);
+    expect(told.length).toBeGreaterThan(0);
+  });
+
   it('a tag that the library knows, too', () => {
     for (const text of ['a: !!str 1\n', 'a: !!binary aGk=\n', 'a: !!int "1"\n', '!!set {a}\n']) {
       expect(refusals(text).join()).toContain('is not supported');
