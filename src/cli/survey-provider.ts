@@ -7,10 +7,11 @@ import { counted } from '../base/wording.ts';
 import { readingTime } from '../capacity/readings.ts';
 import { readRevision } from '../policy/reader.ts';
 import type { ProviderSurveyFile } from '../read/generated/provider-survey.ts';
-import { jsonText } from '../read/json.ts';
+import { jsonText, readJson } from '../read/json.ts';
 import { decodeText } from '../read/text.ts';
 import { reportProblems } from '../report/report.ts';
 import { readProviderList, together, type UnknownWords } from '../survey/provider-list.ts';
+import { type ProviderSurvey, readProviderSurvey } from '../survey/provider-survey.ts';
 import { type Finished, reasonOf, terminal } from './edge.ts';
 import { shortest } from './reading.ts';
 import { replaceFile } from './replace-file.ts';
@@ -26,6 +27,8 @@ interface Kept {
   readonly survey: ProviderSurveyFile;
   readonly unknown: UnknownWords;
   readonly absent: readonly string[];
+  /** What this takes the place of. */
+  readonly before: ProviderSurvey | undefined;
 }
 
 export async function runSurveyProvider(
@@ -37,7 +40,7 @@ export async function runSurveyProvider(
   if (!kept.ok) {
     return { output: reportProblems(kept.problems, terminal()), code: 2, reason: 'nothing was kept' };
   }
-  const { path, survey, unknown, absent } = kept.value;
+  const { path, survey, unknown, absent, before } = kept.value;
   const lines = [
     `Kept in ${path}, as of ${survey.at}:`,
     `  ${counted(survey.volumes.length, 'volume')}, ${counted(survey.servers.length, 'server')}`,
@@ -48,8 +51,23 @@ export async function runSurveyProvider(
           ...[...unknown].map(([word, times]) => `  ${word}, ${times === 1 ? 'once' : `${times} times`}`),
         ]),
     ...(absent.length === 0 ? [] : [`No row has a value for ${absent.join(', ')}.`]),
+    ...beforeLines(survey, before),
   ];
   return { output: `${lines.map(visible).join('\n')}\n`, code: 0 };
+}
+
+/** Whether what is gone said more, or was newer: it is in the history, if it was committed. */
+function beforeLines(survey: ProviderSurveyFile, before: ProviderSurvey | undefined): readonly string[] {
+  if (before === undefined) return [];
+  const lost = before.lists.filter((kind) => !survey.lists.includes(kind));
+  const said = [
+    ...(before.at > survey.at ? ['was newer'] : []),
+    ...(lost.length === 0 ? [] : [`also listed ${lost.join(' and ')}`]),
+  ];
+  if (said.length === 0) return [];
+  return [
+    `What was kept before, of ${before.at}, ${said.join(', and ')}. It has been replaced${lost.length === 0 ? '' : '; give all lists together'}.`,
+  ];
 }
 
 const dayInMilliseconds = 86_400_000;
@@ -104,6 +122,7 @@ async function keep(
     const survey = together(lists, time);
     if (!survey.ok) return survey;
     const path = join(top.value, settings.paths.surveys, 'provider.json');
+    const before = await keptBefore(path);
     try {
       await mkdir(dirname(path), { recursive: true });
       await replaceFile(path, {}, (handle) => handle.writeFile(jsonText(survey.value)));
@@ -113,8 +132,17 @@ async function keep(
         advice: 'Mend that, and run it again.',
       });
     }
-    return ok({ path: shortest(path), survey: survey.value, unknown, absent: [...absent] });
+    return ok({ path: shortest(path), survey: survey.value, unknown, absent: [...absent], before });
   });
+}
+
+/** Undefined where there is none, or none that reads. */
+async function keptBefore(path: string): Promise<ProviderSurvey | undefined> {
+  const content = await readFile(path).catch(() => undefined);
+  const text = content === undefined ? undefined : decodeText(content, path);
+  const document = text?.ok ? readJson(text.value, path) : undefined;
+  const survey = document?.ok ? readProviderSurvey(document.value) : undefined;
+  return survey?.ok ? survey.value : undefined;
 }
 
 async function textOf(file: string): Promise<Outcome<string>> {

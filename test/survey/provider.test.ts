@@ -2,7 +2,9 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import fc from 'fast-check';
 import { afterAll, describe, expect, it } from 'vitest';
+import { jsonText, readJson } from '../../src/read/json.ts';
 import { readProviderList, together } from '../../src/survey/provider-list.ts';
+import { readProviderSurvey } from '../../src/survey/provider-survey.ts';
 import { ullage } from '../cli/run.ts';
 import { gannetPoint, problemsOf, valueIn } from '../estate/builder.ts';
 import { makeRepository, removeRepositories } from '../repository.ts';
@@ -168,6 +170,33 @@ describe("the provider's list", () => {
     ]);
   });
 
+  it('is kept so that it reads again, whatever names are in it', () => {
+    const text = fc.oneof(
+      fc.string({ unit: 'binary', maxLength: 300 }),
+      fc.string(),
+      fc.double(),
+      fc.bigInt(),
+      fc.constant(null),
+    );
+    const row = fc.record({ id: text, name: text, tier: text, size: fc.nat() });
+    const fields = {
+      volumes: { id: 'id', name: 'name', tier: 'tier', size: { field: 'size', unit: 'B' } },
+    } as const;
+    fc.assert(
+      fc.property(fc.array(row, { minLength: 1, maxLength: 5 }), (rows) => {
+        const json = JSON.stringify(rows, (_, value) => (typeof value === 'bigint' ? `${value}` : value));
+        const list = together([valueIn(readProviderList(json, 'x', fields, at)).survey], at);
+        // Two of one identifier are refused.
+        fc.pre(list.ok);
+        const survey = valueIn(list);
+        const again = valueIn(readProviderSurvey(valueIn(readJson(jsonText(survey), 'provider.json'))));
+        expect(again.volumes.map(({ id, name, tier, size }) => [id, name, tier, `${size}`])).toEqual(
+          survey.volumes.map(({ id, name, tier, size }) => [id, name, tier, size]),
+        );
+      }),
+    );
+  });
+
   it('never throws, whatever it is given', () => {
     fc.assert(
       fc.property(
@@ -186,10 +215,11 @@ describe("the provider's list", () => {
 });
 
 it('is kept from the command line, the same bytes for the same list, and held against what is declared', async () => {
+  const settings = `currency: EUR\nprovider-list:\n  volumes: { id: Volume ID, name: Name, size: { field: Size, unit: GiB }, tier: Class }\n  tiers: { economy: bulk }\n`;
   const { dir, write } = makeRepository({
     files: {
       ...gannetPoint,
-      'ullage.yaml': `currency: EUR\nprovider-list:\n  volumes: { id: Volume ID, name: Name, size: { field: Size, unit: GiB }, tier: Class }\n  tiers: { economy: bulk }\n`,
+      'ullage.yaml': settings,
       'storage/imagery.yaml':
         'team: imagery\nvolumes:\n  plates-2: { id: vol-2, size: 30 GiB, tier: bulk }\n',
     },
@@ -200,6 +230,24 @@ it('is kept from the command line, the same bytes for the same list, and held ag
   expect([code, out]).toEqual([0, expect.stringContaining('tier gold, once')]);
   const kept = readFileSync(join(dir, 'surveys/provider.json'), 'utf8');
   await add();
+  expect(readFileSync(join(dir, 'surveys/provider.json'), 'utf8')).toBe(kept);
+  write({ 'servers.csv': 'ID,State\ns-1,running\n' });
+  const other = [
+    'survey',
+    'provider',
+    join(dir, 'servers.csv'),
+    '--repo',
+    dir,
+    '--at',
+    '2026-11-21T06:00:00Z',
+  ];
+  write({ 'ullage.yaml': `${settings}  servers: { id: ID, power: State }\n` });
+  expect((await ullage(...other)).out).toContain(
+    'What was kept before, of 2026-11-20T06:00:00Z, also listed volumes',
+  );
+  expect((await add()).out).toContain(
+    'What was kept before, of 2026-11-21T06:00:00Z, was newer, and also listed servers',
+  );
   expect(readFileSync(join(dir, 'surveys/provider.json'), 'utf8')).toBe(kept);
   const compared = await ullage('survey', 'compare', '--repo', dir, '--now', '2026-11-25');
   expect(compared.out).toContain('the size of plates-2 is 40 GiB at the provider, and declared 30 GiB');
