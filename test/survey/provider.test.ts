@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import fc from 'fast-check';
 import { afterAll, describe, expect, it } from 'vitest';
+import schema from '../../schema/provider-survey.json' with { type: 'json' };
 import { jsonText, readJson } from '../../src/read/json.ts';
 import { readProviderList, together } from '../../src/survey/provider-list.ts';
 import { readProviderSurvey } from '../../src/survey/provider-survey.ts';
@@ -195,6 +196,31 @@ describe("the provider's list", () => {
         );
       }),
     );
+  });
+
+  it('has no key but these: none is for a person, an address or a free text', () => {
+    const { properties } = schema;
+    expect(Object.keys(properties)).toEqual(['format', 'at', 'lists', 'volumes', 'servers']);
+    expect(Object.keys(properties.volumes.items.properties)).toEqual([
+      'id',
+      'name',
+      'size',
+      'tier',
+      'site',
+      'server',
+      'boot',
+    ]);
+    expect(Object.keys(properties.servers.items.properties)).toEqual([
+      'id',
+      'name',
+      'site',
+      'type',
+      'power',
+      'boot',
+    ]);
+    expect(
+      [schema, properties.volumes.items, properties.servers.items].map((each) => each.additionalProperties),
+    ).toEqual([false, false, false]);
   });
 
   it('never throws, whatever it is given', () => {
