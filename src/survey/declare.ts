@@ -189,11 +189,15 @@ function systemsOf(survey: Survey, disk: SurveyedDevice, boots: boolean): Values
 }
 
 function groupOf(survey: Survey, group: SurveyedGroup, members: readonly string[]): Values {
+  const taken = new Set<string>();
   const systems = survey.fileSystems.flatMap((system) => {
     const logical = group.logicalVolumes.find(({ name }) => system.device === `${group.name}/${name}`);
     const mount = mountOf(system);
-    const isOdd = mount === undefined || !isKnownType(system.type) || logical === undefined;
-    return isOdd ? [] : [[mount, { size: exactSize(logical.size), type: system.type }] as const];
+    if (mount === undefined || !isKnownType(system.type) || logical === undefined) return [];
+    // A group may hold several swap areas, and a name is one's alone: each further one is called by its device.
+    const place = taken.has(mount) ? `/dev/${group.name}/${logical.name}` : mount;
+    taken.add(place);
+    return [[place, { size: exactSize(logical.size), type: system.type }] as const];
   });
   const layouts = new Set(group.logicalVolumes.map(({ layout }) => layout));
   const [first] = group.logicalVolumes;

@@ -1,0 +1,166 @@
+/** From an estate to what its tools would say, and from that back to an estate. */
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { headroomOf } from '../../src/capacity/headroom.ts';
+import type { Estate } from '../../src/estate/estate.ts';
+import { priceEstate } from '../../src/price/cost.ts';
+import { jsonText } from '../../src/read/json.ts';
+import { compareSurveys, type Surveys } from '../../src/survey/compare.ts';
+import { declareSurveys, unknownTier } from '../../src/survey/declare.ts';
+import { readGathered } from '../../src/survey/gathered.ts';
+import { match } from '../../src/survey/match.ts';
+import { readProviderList } from '../../src/survey/provider-list.ts';
+import { readProviderSurvey } from '../../src/survey/provider-survey.ts';
+import { readSurvey } from '../../src/survey/survey.ts';
+import { surveyAsText, surveyOf } from '../../src/survey/survey-of.ts';
+import { assembled, documentOf, estateOf, pricesOf, settingsOf, today, valueIn } from '../estate/builder.ts';
+import { pairs } from '../simulator/estates.ts';
+import { playProvider, playServers, providerFields, type Shape } from './player.ts';
+
+const shapes: fc.Arbitrary<Shape> = fc.record({
+  isOld: fc.boolean(),
+  isBare: fc.boolean(),
+  hasBootPartition: fc.boolean(),
+});
+
+/** Every volume has an identifier, longer than a disk shows, unless told otherwise. */
+const estates = (hasIds: boolean): fc.Arbitrary<Estate> =>
+  pairs.map(([files]) => {
+    const text = files['storage/all.yaml'] ?? '';
+    const outcome = assembled({
+      'storage/all.yaml': hasIds
+        ? text.replaceAll(/"(v[0-9])":\{/g, '"$1":{"id":"$1-0123456789-0123456789",')
+        : text,
+    });
+    fc.pre(outcome.ok);
+    return valueIn(outcome);
+  });
+
+/** What `survey add` and `survey provider` would keep, read again. */
+function surveysOf(estate: Estate, shape: Shape, hasProvider: boolean): Surveys {
+  const servers = playServers(estate, shape).map(({ server, text }) => {
+    const { survey, unseen } = valueIn(surveyOf(valueIn(readGathered(Buffer.from(text), server)), server));
+    expect(unseen).toEqual([]);
+    return valueIn(readSurvey(documentOf(surveyAsText(survey), `surveys/${server}.json`)));
+  });
+  if (!hasProvider || estate.volumes.size === 0) return { servers, provider: undefined };
+  const list = valueIn(
+    readProviderList(playProvider(estate), 'list.json', providerFields, '2026-11-20T06:00:00Z'),
+  );
+  expect([...list.unknown]).toEqual([]);
+  return {
+    servers,
+    provider: valueIn(readProviderSurvey(documentOf(jsonText(list.survey), 'surveys/provider.json'))),
+  };
+}
+
+const prices = pricesOf(`from: 2026-01-01
+currency: EUR
+tiers:
+  bulk: { rate: "0.045", per: GiB-month }
+  steady: { rate: "0.10", per: GiB-month }
+server-types:
+  small: { running: "0.031", stopped: "0.004" }
+  large: { running: "0.062", stopped: "0.008" }
+`);
+const nothing = estateOf('volumes: {}');
+
+const declaredFrom = (surveys: Surveys): Estate =>
+  valueIn(
+    assembled(
+      Object.fromEntries(
+        declareSurveys(nothing, surveys, match(nothing, [], surveys.provider)).map(({ name, text }) => [
+          `storage/${name}`,
+          text.replaceAll(unknownTier, 'bulk'),
+        ]),
+      ),
+    ),
+  );
+
+const differences = (estate: Estate, surveys: Surveys): readonly string[] =>
+  compareSurveys(estate, surveys, prices).differences.map(({ message }) => message);
+
+/** What the volumes cost, each: what servers cost is in no list of volumes. */
+const costs = (estate: Estate): readonly string[] =>
+  [...valueIn(priceEstate(estate, prices, settingsOf('currency: EUR\n'), today)).volumes]
+    .map(([name, { monthly }]) => `${name} ${monthly.toFixed()}`)
+    .sort();
+
+/** The room in each group of a server that runs; no script runs on another. */
+const rooms = (estate: Estate): readonly string[] =>
+  headroomOf(estate, settingsOf('currency: EUR\n'))
+    .rooms.filter(({ layer, subject }) => {
+      const [first = ''] = estate.groups.get(subject.name)?.members ?? [];
+      const holders = estate.holders.get(first) ?? [];
+      return (
+        layer === 'volume-group' &&
+        holders.some(({ server }) => estate.servers.get(server)?.power === 'running')
+      );
+    })
+    .map(({ subject, capacity, taken }) => `${subject.name} ${capacity} ${taken}`)
+    .sort();
+
+describe('what an estate’s own tools say of it', () => {
+  it('is no difference from what is declared, whatever version of the tools said it', () => {
+    fc.assert(
+      fc.property(estates(true), shapes, fc.boolean(), (estate, shape, hasProvider) => {
+        expect(differences(estate, surveysOf(estate, shape, hasProvider))).toEqual([]);
+      }),
+      { numRuns: 150 },
+    );
+  });
+
+  it('is no difference where no volume has an identifier, either', () => {
+    fc.assert(
+      fc.property(estates(false), shapes, fc.boolean(), (estate, shape, hasProvider) => {
+        expect(differences(estate, surveysOf(estate, shape, hasProvider))).toEqual([]);
+      }),
+      { numRuns: 150 },
+    );
+  });
+
+  it('is declared as it is: nothing differs, and it costs and has room for what the estate does', () => {
+    let groups = 0;
+    let volumes = 0;
+    fc.assert(
+      fc.property(estates(true), shapes, (estate, shape) => {
+        const surveys = surveysOf(estate, shape, true);
+        const again = declaredFrom(surveys);
+        expect(differences(again, surveys)).toEqual([]);
+        expect(costs(again)).toEqual(costs(estate));
+        expect(rooms(again)).toEqual(rooms(estate));
+        groups += again.groups.size;
+        volumes += again.volumes.size;
+      }),
+      { numRuns: 150 },
+    );
+    expect(groups).toBeGreaterThan(20);
+    expect(volumes).toBeGreaterThan(100);
+  });
+
+  it('is declared as it is without a provider’s list, but for the names and the tiers', () => {
+    fc.assert(
+      fc.property(estates(false), shapes, (estate, shape) => {
+        const surveys = surveysOf(estate, shape, false);
+        const again = declaredFrom(surveys);
+        expect(differences(again, surveys)).toEqual([]);
+        expect(rooms(again)).toEqual(rooms(estate));
+      }),
+      { numRuns: 150 },
+    );
+  });
+
+  it('has each of two swap areas of a group', () => {
+    const estate = estateOf(`servers: { s: { power: running, guest: linux-lvm } }
+volumes: { v: { size: 20 GiB, tier: bulk } }
+attachments: [ { volume: v, server: s } ]
+volume-groups: { g: { members: [v], file-systems: { swap: { size: 1 GiB, type: swap }, /more: { size: 2 GiB, type: swap } } } }
+`);
+    const surveys = surveysOf(estate, { isOld: false, isBare: false, hasBootPartition: false }, false);
+    const again = declaredFrom(surveys).groups.get('g')?.fileSystems ?? [];
+    expect(again.map(({ mount, size }) => [mount, size])).toEqual([
+      ['swap', 1n << 30n],
+      ['/dev/g/lv-1', 2n << 30n],
+    ]);
+  });
+});
