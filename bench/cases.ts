@@ -134,6 +134,20 @@ export function casesOf({ ullage, parseOnce, before }: Programs): readonly Case[
       },
     },
     {
+      what: 'survey compare, 1,000 servers of 20 volumes',
+      loads: () => {
+        const folder = surveyed(1_000, 20);
+        const parsing = `const fs = require('fs'); let n = 0; for (const f of fs.readdirSync('surveys')) n += JSON.parse(fs.readFileSync('surveys/' + f, 'utf8')).devices.length; console.log(n);`;
+        return [
+          command('survey compare', 'survey', 'compare', '--repo', folder, '--now', '2026-11-20'),
+          {
+            name: 'JSON.parse of the surveys',
+            command: [node, '-e', `process.chdir(${JSON.stringify(folder)}); ${parsing}`],
+          },
+        ];
+      },
+    },
+    {
       what: 'reading summary, 1,000,000 rows',
       loads: () => {
         const folder = withReadings(1_000_000);
@@ -162,6 +176,48 @@ function onDisk(files: Files): string {
     mkdirSync(dirname(join(folder, path)), { recursive: true });
     writeFileSync(join(folder, path), text);
   }
+  return folder;
+}
+
+/** So many servers with so many volumes each, as declared; their surveys are as `survey add` writes them. */
+function surveyed(servers: number, volumes: number): string {
+  const files: Record<string, string> = {};
+  const size = 100 * 2 ** 30;
+  for (let index = 0; index < servers; index++) {
+    const names = Array.from({ length: volumes }, (_each, each) => `s${index}-v${each}`);
+    const declared = names.map(
+      (name) =>
+        `  ${name}: { id: vol-${name}, size: 100 GiB, tier: bulk, file-system: { mount: /srv/${name}, type: xfs } }`,
+    );
+    const held = names.map((name) => `  - { volume: ${name}, server: s${index} }`);
+    files[`storage/s${index}.yaml`] =
+      `site: north-quay\nteam: soundings\nservers:\n  s${index}: { power: running }\nvolumes:\n${declared.join('\n')}\nattachments:\n${held.join('\n')}\n`;
+    const survey = {
+      format: 'ullage-survey-1',
+      server: `s${index}`,
+      at: '2026-11-18T06:00:00Z',
+      tools: {},
+      unseen: [],
+      devices: names.map((name, at) => ({
+        name: `vd${at}`,
+        type: 'disk',
+        size: `${size}`,
+        serial: `vol-${name}`,
+      })),
+      'volume-groups': [],
+      'file-systems': names.map((name, at) => ({
+        device: `vd${at}`,
+        type: 'xfs',
+        id: `uuid-${name}`,
+        mounts: [`/srv/${name}`],
+        'in-fstab': `/srv/${name}`,
+        size: `${size}`,
+      })),
+    };
+    files[`surveys/s${index}.json`] = `${JSON.stringify(survey, null, 2)}\n`;
+  }
+  const folder = onDisk({ ...fixed, ...files });
+  execFileSync('git', ['init', '--quiet', folder]);
   return folder;
 }
 

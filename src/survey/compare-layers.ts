@@ -4,7 +4,10 @@ import type { Estate, FileSystem, VolumeGroup } from '../estate/estate.ts';
 import { type Bytes, exactSize, showSize, unitBytes } from '../estate/size.ts';
 import { type Difference, difference } from './difference.ts';
 import { disksUnder, type Matches, systemAt } from './match.ts';
-import type { Survey, SurveyedFileSystem, SurveyedGroup } from './survey.ts';
+import type { Survey, SurveyedDevice, SurveyedFileSystem, SurveyedGroup } from './survey.ts';
+
+/** Volumes that are found on a server, each with its disk. */
+type Here = ReadonlyMap<string, SurveyedDevice>;
 
 /**
  * A file system may end so much before its device: resize2fs and mkfs leave out a last block group, of 128 MiB with
@@ -15,16 +18,20 @@ const lastGroup = 128n * unitBytes.MiB;
 /** A partition table, and what is aligned to whole mebibytes, take so much of a disk at most: common practice. */
 const partitioning = 4n * unitBytes.MiB;
 
-export function compareVolumes(estate: Estate, survey: Survey, matches: Matches): readonly Difference[] {
+/** @param here the volumes that are found there, each with its disk */
+export function compareVolumes(
+  estate: Estate,
+  survey: Survey,
+  here: Here,
+  rows: Matches['rows'],
+): readonly Difference[] {
   const { server } = survey;
   const held = (estate.held.get(server) ?? []).map(({ volume }) => volume);
-  return [...matches.disks].flatMap(([name, found]): readonly Difference[] => {
+  return [...here].flatMap(([name, disk]): readonly Difference[] => {
     const volume = estate.volumes.get(name);
-    const here = found.find((each) => each.survey === survey);
-    if (volume === undefined || here === undefined) return [];
-    const { disk } = here;
+    if (volume === undefined) return [];
     const subject = { kind: 'volume', name } as const;
-    const row = matches.rows.get(name);
+    const row = rows.get(name);
     const lags = row !== undefined && row.size > disk.size;
     return [
       ...(held.includes(name)
@@ -176,7 +183,7 @@ function deviceSize(survey: Survey, { device }: SurveyedFileSystem): Bytes | und
   return logical?.size ?? survey.devices.find(({ name }) => name === device)?.size;
 }
 
-export function compareGroups(estate: Estate, survey: Survey, matches: Matches): readonly Difference[] {
+export function compareGroups(estate: Estate, survey: Survey, here: Here): readonly Difference[] {
   if (survey.unseen.includes('volume-groups')) return [];
   const held = new Set((estate.held.get(survey.server) ?? []).map(({ volume }) => volume));
   const declared = [...estate.groups.values()].filter(({ members }) =>
@@ -184,7 +191,7 @@ export function compareGroups(estate: Estate, survey: Survey, matches: Matches):
   );
   return [
     ...declared.flatMap((group) => {
-      const there = thereAs(group, survey, matches);
+      const there = thereAs(group, survey, here);
       return there === undefined
         ? [
             difference({
@@ -195,10 +202,10 @@ export function compareGroups(estate: Estate, survey: Survey, matches: Matches):
               message: `volume group ${group.name} is declared, and ${survey.server} shows none of that name`,
             }),
           ]
-        : compareGroup(group, there, survey, matches);
+        : compareGroup(group, there, survey, here);
     }),
     ...survey.groups
-      .filter((there) => !declared.some((group) => thereAs(group, survey, matches) === there))
+      .filter((there) => !declared.some((group) => thereAs(group, survey, here) === there))
       .map(({ name }) =>
         difference({
           layer: 'volume group',
@@ -215,10 +222,8 @@ export function compareGroups(estate: Estate, survey: Survey, matches: Matches):
  * What a declared group is on a server: the one on the disks of its members, whatever it is called there, for two servers
  * may each have a group of one name; of its own name otherwise.
  */
-function thereAs(group: VolumeGroup, survey: Survey, matches: Matches): SurveyedGroup | undefined {
-  const disks = group.members.flatMap((member) =>
-    (matches.disks.get(member) ?? []).flatMap((found) => (found.survey === survey ? found.disk : [])),
-  );
+function thereAs(group: VolumeGroup, survey: Survey, here: Here): SurveyedGroup | undefined {
+  const disks = group.members.flatMap((member) => here.get(member) ?? []);
   const on = survey.groups.find(({ members }) =>
     members.some(
       ({ device }) => device !== undefined && disksUnder(survey, device).some((disk) => disks.includes(disk)),
@@ -231,7 +236,7 @@ function compareGroup(
   group: VolumeGroup,
   there: SurveyedGroup,
   survey: Survey,
-  matches: Matches,
+  here: Here,
 ): readonly Difference[] {
   const { server } = survey;
   const subject = { kind: 'volume-group', name: group.name } as const;
@@ -257,9 +262,7 @@ function compareGroup(
     );
   for (const member of there.members) {
     const [disk, ...more] = member.device === undefined ? [] : disksUnder(survey, member.device);
-    const name = [...matches.disks].find(([, found]) =>
-      found.some((each) => each.survey === survey && each.disk === disk),
-    )?.[0];
+    const name = disk === undefined ? undefined : [...here].find(([, each]) => each === disk)?.[0];
     if (disk === undefined || more.length > 0) continue;
     if (name !== undefined && !group.members.includes(name))
       differences.push(

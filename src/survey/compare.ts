@@ -7,9 +7,9 @@ import { capacityPrice } from '../price/line.ts';
 import type { PriceList } from '../price/price-list.ts';
 import { compareGroups, compareVolumes } from './compare-layers.ts';
 import { type Difference, difference } from './difference.ts';
-import { disksUnder, type Matches, match, type SurveyedDisk, systemAt } from './match.ts';
+import { bySurvey, disksUnder, type Matches, match, type SurveyedDisk, systemAt } from './match.ts';
 import type { ProviderSurvey } from './provider-survey.ts';
-import type { Survey } from './survey.ts';
+import type { Survey, SurveyedDevice } from './survey.ts';
 
 export interface Surveys {
   readonly servers: readonly Survey[];
@@ -48,6 +48,7 @@ export function compareSurveys(
 ): SurveyComparison {
   const known = servers.filter(({ server }) => estate.servers.has(server));
   const matches = match(estate, known, provider);
+  const found = bySurvey(matches);
   const untold = [...matches.candidates].flatMap(([volume, candidates]): readonly Untold[] =>
     candidates.length === 0 ? [] : [{ volume, candidates }],
   );
@@ -58,11 +59,14 @@ export function compareSurveys(
       candidates.length === 0 ? [notThere(estate, volume)] : [],
     ),
     ...matches.undeclared.map((each) => undeclaredDisk(each)),
-    ...known.flatMap((survey) => [
-      ...compareBoot(estate, survey, matches),
-      ...compareVolumes(estate, survey, matches),
-      ...compareGroups(estate, survey, matches),
-    ]),
+    ...known.flatMap((survey) => {
+      const here = found.get(survey) ?? new Map();
+      return [
+        ...compareBoot(estate, survey, here),
+        ...compareVolumes(estate, survey, here, matches.rows),
+        ...compareGroups(estate, survey, here),
+      ];
+    }),
     ...mountedTwice(servers),
   ];
   return {
@@ -112,15 +116,16 @@ const undeclaredDisk = ({ survey: { server }, disk }: SurveyedDisk): Difference 
     surveyed: exactSize(disk.size),
   });
 
-function compareBoot(estate: Estate, survey: Survey, matches: Matches): readonly Difference[] {
+function compareBoot(
+  estate: Estate,
+  survey: Survey,
+  here: ReadonlyMap<string, SurveyedDevice>,
+): readonly Difference[] {
   const root = systemAt(survey, '/');
   const declared = estate.servers.get(survey.server)?.boot;
   if (root === undefined || declared === undefined) return [];
   const roots = disksUnder(survey, root.device);
-  const [name] =
-    [...matches.disks].find(([, found]) =>
-      found.some((each) => each.survey === survey && roots.includes(each.disk)),
-    ) ?? [];
+  const [name] = [...here].find(([, disk]) => roots.includes(disk)) ?? [];
   return name === undefined || name === declared
     ? []
     : [

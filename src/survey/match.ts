@@ -205,6 +205,19 @@ function matchRows(
   return { rows, undeclaredRows: listed.filter((row) => !taken.has(row)) };
 }
 
+/** By survey: the volumes that are found there, each with its disk. */
+export function bySurvey({ disks }: Matches): ReadonlyMap<Survey, ReadonlyMap<string, SurveyedDevice>> {
+  const found = new Map<Survey, Map<string, SurveyedDevice>>();
+  for (const [volume, on] of disks) {
+    for (const { survey, disk } of on) {
+      const here = found.get(survey);
+      if (here === undefined) found.set(survey, new Map([[volume, disk]]));
+      else here.set(volume, disk);
+    }
+  }
+  return found;
+}
+
 /** The disks of a server, by name. */
 export const disksOf = ({ devices }: Survey): readonly SurveyedDevice[] =>
   devices.filter(({ type }) => type === 'disk');
