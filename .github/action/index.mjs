@@ -34310,6 +34310,17 @@ function matchRows(estate2, provider) {
   }
   return { rows: rows2, undeclaredRows: listed5.filter((row) => !taken2.has(row)) };
 }
+function bySurvey({ disks }) {
+  const found = /* @__PURE__ */ new Map();
+  for (const [volume, on] of disks) {
+    for (const { survey: survey2, disk } of on) {
+      const here = found.get(survey2);
+      if (here === void 0) found.set(survey2, /* @__PURE__ */ new Map([[volume, disk]]));
+      else here.set(volume, disk);
+    }
+  }
+  return found;
+}
 function disksUnder(survey2, name) {
   const byName3 = new Map(survey2.devices.map((device) => [device.name, device]));
   const found = /* @__PURE__ */ new Set();
@@ -34347,16 +34358,14 @@ var init_match = __esm({
 });
 
 // src/survey/compare-layers.ts
-function compareVolumes(estate2, survey2, matches) {
+function compareVolumes(estate2, survey2, here, rows2) {
   const { server } = survey2;
   const held = (estate2.held.get(server) ?? []).map(({ volume }) => volume);
-  return [...matches.disks].flatMap(([name, found]) => {
+  return [...here].flatMap(([name, disk]) => {
     const volume = estate2.volumes.get(name);
-    const here = found.find((each) => each.survey === survey2);
-    if (volume === void 0 || here === void 0) return [];
-    const { disk } = here;
+    if (volume === void 0) return [];
     const subject = { kind: "volume", name };
-    const row = matches.rows.get(name);
+    const row = rows2.get(name);
     const lags = row !== void 0 && row.size > disk.size;
     return [
       ...held.includes(name) ? [] : [
@@ -34468,7 +34477,7 @@ function deviceSize(survey2, { device }) {
   const logical = survey2.groups.find(({ name }) => name === group)?.logicalVolumes.find(({ name }) => name === rest.join("/"));
   return logical?.size ?? survey2.devices.find(({ name }) => name === device)?.size;
 }
-function compareGroups(estate2, survey2, matches) {
+function compareGroups(estate2, survey2, here) {
   if (survey2.unseen.includes("volume-groups")) return [];
   const held = new Set((estate2.held.get(survey2.server) ?? []).map(({ volume }) => volume));
   const declared2 = [...estate2.groups.values()].filter(
@@ -34476,7 +34485,7 @@ function compareGroups(estate2, survey2, matches) {
   );
   return [
     ...declared2.flatMap((group) => {
-      const there = thereAs(group, survey2, matches);
+      const there = thereAs(group, survey2, here);
       return there === void 0 ? [
         difference({
           layer: "volume group",
@@ -34485,9 +34494,9 @@ function compareGroups(estate2, survey2, matches) {
           server: survey2.server,
           message: `volume group ${group.name} is declared, and ${survey2.server} shows none of that name`
         })
-      ] : compareGroup(group, there, survey2, matches);
+      ] : compareGroup(group, there, survey2, here);
     }),
-    ...survey2.groups.filter((there) => !declared2.some((group) => thereAs(group, survey2, matches) === there)).map(
+    ...survey2.groups.filter((there) => !declared2.some((group) => thereAs(group, survey2, here) === there)).map(
       ({ name }) => difference({
         layer: "volume group",
         kind: "not declared",
@@ -34498,10 +34507,8 @@ function compareGroups(estate2, survey2, matches) {
     )
   ];
 }
-function thereAs(group, survey2, matches) {
-  const disks = group.members.flatMap(
-    (member) => (matches.disks.get(member) ?? []).flatMap((found) => found.survey === survey2 ? found.disk : [])
-  );
+function thereAs(group, survey2, here) {
+  const disks = group.members.flatMap((member) => here.get(member) ?? []);
   const on = survey2.groups.find(
     ({ members }) => members.some(
       ({ device }) => device !== void 0 && disksUnder(survey2, device).some((disk) => disks.includes(disk))
@@ -34509,7 +34516,7 @@ function thereAs(group, survey2, matches) {
   );
   return on ?? survey2.groups.find(({ name }) => name === group.name);
 }
-function compareGroup(group, there, survey2, matches) {
+function compareGroup(group, there, survey2, here) {
   const { server } = survey2;
   const subject = { kind: "volume-group", name: group.name };
   const tell2 = (told) => difference({ subject, server, ...told });
@@ -34533,9 +34540,7 @@ function compareGroup(group, there, survey2, matches) {
     );
   for (const member of there.members) {
     const [disk, ...more] = member.device === void 0 ? [] : disksUnder(survey2, member.device);
-    const name = [...matches.disks].find(
-      ([, found]) => found.some((each) => each.survey === survey2 && each.disk === disk)
-    )?.[0];
+    const name = disk === void 0 ? void 0 : [...here].find(([, each]) => each === disk)?.[0];
     if (disk === void 0 || more.length > 0) continue;
     if (name !== void 0 && !group.members.includes(name))
       differences3.push(
@@ -34635,6 +34640,7 @@ var init_compare_layers = __esm({
 function compareSurveys(estate2, { servers, provider }, list) {
   const known = servers.filter(({ server }) => estate2.servers.has(server));
   const matches = match(estate2, known, provider);
+  const found = bySurvey(matches);
   const untold2 = [...matches.candidates].flatMap(
     ([volume, candidates]) => candidates.length === 0 ? [] : [{ volume, candidates }]
   );
@@ -34645,11 +34651,14 @@ function compareSurveys(estate2, { servers, provider }, list) {
       ([volume, candidates]) => candidates.length === 0 ? [notThere(estate2, volume)] : []
     ),
     ...matches.undeclared.map((each) => undeclaredDisk(each)),
-    ...known.flatMap((survey2) => [
-      ...compareBoot(estate2, survey2, matches),
-      ...compareVolumes(estate2, survey2, matches),
-      ...compareGroups(estate2, survey2, matches)
-    ]),
+    ...known.flatMap((survey2) => {
+      const here = found.get(survey2) ?? /* @__PURE__ */ new Map();
+      return [
+        ...compareBoot(estate2, survey2, here),
+        ...compareVolumes(estate2, survey2, here, matches.rows),
+        ...compareGroups(estate2, survey2, here)
+      ];
+    }),
     ...mountedTwice(servers)
   ];
   return {
@@ -34659,14 +34668,12 @@ function compareSurveys(estate2, { servers, provider }, list) {
     matches
   };
 }
-function compareBoot(estate2, survey2, matches) {
+function compareBoot(estate2, survey2, here) {
   const root2 = systemAt(survey2, "/");
   const declared2 = estate2.servers.get(survey2.server)?.boot;
   if (root2 === void 0 || declared2 === void 0) return [];
   const roots = disksUnder(survey2, root2.device);
-  const [name] = [...matches.disks].find(
-    ([, found]) => found.some((each) => each.survey === survey2 && roots.includes(each.disk))
-  ) ?? [];
+  const [name] = [...here].find(([, disk]) => roots.includes(disk)) ?? [];
   return name === void 0 || name === declared2 ? [] : [
     difference({
       layer: "device",
