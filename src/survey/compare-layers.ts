@@ -316,7 +316,9 @@ function compareLogical(group: VolumeGroup, there: SurveyedGroup, survey: Survey
     return swaps.find((system) => deviceSize(survey, system) === size) ?? swaps[0];
   };
   const differences = group.fileSystems.flatMap((declared): readonly Difference[] => {
-    const wanted = extentsFor(declared.size, there.extent) * there.extent;
+    // In whole rows where it is striped; what a mirrored one has twice is not counted in its size.
+    const layout = group.layout.kind === 'striped' ? group.layout : undefined;
+    const wanted = extentsFor(declared.size, there.extent, layout) * there.extent;
     const system = systemInGroup(declared, wanted);
     const logical = there.logicalVolumes.find(({ name }) => system?.device === `${there.name}/${name}`);
     if (logical === undefined) return compareSystem(declared, undefined, survey);

@@ -6,8 +6,9 @@
  * Virtual I/O Device (VIRTIO) specification, version 1.2, 5.2.6.1.
  */
 import type { Estate, Volume } from '../estate/estate.ts';
+import { fileSystemTypes } from '../estate/file-system-facts.ts';
 import type { ProviderSurvey, ProviderVolume } from './provider-survey.ts';
-import type { Survey, SurveyedDevice } from './survey.ts';
+import type { Survey, SurveyedDevice, SurveyedFileSystem } from './survey.ts';
 
 /** The bytes of an identifier that a disk shows. */
 const shownOfId = 20;
@@ -135,9 +136,17 @@ function couldBe(estate: Estate, survey: Survey, volume: string, disk: SurveyedD
         declared !== undefined &&
         (group.name === declared.name || !survey.groups.some(({ name }) => name === declared.name)))
     );
-  const holds = survey.fileSystems.some(({ device }) => disksUnder(survey, device).includes(disk));
+  const holds = survey.fileSystems.some(
+    (system) => isDeclarable(system) && disksUnder(survey, system.device).includes(disk),
+  );
   return survey.unseen.includes('mounts') || !holds || estate.volumes.get(volume)?.fileSystem !== undefined;
 }
+
+/** What is swapped to, mounted nowhere or of a type that Ullage does not know may well be left out of a declaration. */
+const isDeclarable = ({ type, mounts, inFstab }: SurveyedFileSystem): boolean =>
+  type !== 'swap' &&
+  (mounts.length > 0 || inFstab !== undefined) &&
+  fileSystemTypes.some((known) => known === type);
 
 /** Pairs of what is left whose size occurs once on either side. */
 function pairLeft(

@@ -111,34 +111,65 @@ function gathered(estate: Estate, server: Server, shape: Shape): object {
     const all = free.reduce((sum, each) => sum + each, 0n);
     for (const [index, system] of group.fileSystems.entries()) {
       const called = `lv-${index}`;
-      const extents = (system.size + extent - 1n) / extent;
+      const wanted = (system.size + extent - 1n) / extent;
+      const lanes = BigInt(members.length);
+      // lvcreate(8) rounds up to whole rows of a striped one; here every member has its part in one that is not linear.
+      const extents = group.layout.kind === 'striped' ? ((wanted + lanes - 1n) / lanes) * lanes : wanted;
       const size = extents * extent;
       const mapper = `${group.name.replaceAll('-', '--')}-${called.replaceAll('-', '--')}`;
-      const node: Node = {
+      const mappedNode = (name: string, of: bigint, more: Partial<Node>): Node => ({
         ...empty,
-        name: mapper,
+        name,
         kname: `dm-${mapped++}`,
         type: 'lvm',
-        size,
+        size: of,
         children: [],
-        ...lay(system, `/dev/mapper/${mapper}`, size),
-      };
-      let open = extents;
-      for (const [of, member] of members.entries()) {
-        const here = open < (free[of] ?? 0n) ? open : (free[of] ?? 0n);
-        if (here === 0n) continue;
-        open -= here;
-        free[of] = (free[of] ?? 0n) - here;
-        // One that lies on several is shown beneath each; so is a row of lvs for each run of its extents.
-        member.children.push(node);
+        ...more,
+      });
+      const node = mappedNode(mapper, size, lay(system, `/dev/mapper/${mapper}`, size));
+      const row = (segtype: string, stripes: bigint, lv_attr = '-wi-ao----'): number =>
         lv.push({
           vg_name: group.name,
           lv_name: called,
           lv_size: `${size}`,
-          lv_attr: '-wi-ao----',
-          segtype: 'linear',
-          stripes: '1',
+          lv_attr,
+          segtype,
+          stripes: `${stripes}`,
         });
+      const take = (of: number, count: bigint): void => {
+        free[of] = (free[of] ?? 0n) - count;
+      };
+      switch (group.layout.kind) {
+        case 'linear': {
+          let open = extents;
+          for (const [of, member] of members.entries()) {
+            const here = open < (free[of] ?? 0n) ? open : (free[of] ?? 0n);
+            if (here === 0n) continue;
+            open -= here;
+            take(of, here);
+            // One that lies on several is shown beneath each; so is a row of lvs for each run of its extents.
+            member.children.push(node);
+            row('linear', 1n);
+          }
+          break;
+        }
+        case 'striped':
+          for (const [of, member] of members.entries()) {
+            take(of, extents / lanes);
+            member.children.push(node);
+          }
+          row('striped', lanes);
+          break;
+        case 'mirrored':
+          // Each image, and an extent that tells of it, is a device of its own; lvs names them only when asked.
+          for (const [of, member] of members.entries()) {
+            take(of, extents + 1n);
+            member.children.push(
+              mappedNode(`${mapper}_rmeta_${of}`, extent, { children: [node] }),
+              mappedNode(`${mapper}_rimage_${of}`, size, { children: [node] }),
+            );
+          }
+          row('raid1', lanes, 'rwi-aor---');
       }
     }
     for (const [of, { name, size }] of members.entries()) {

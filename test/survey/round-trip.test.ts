@@ -23,10 +23,10 @@ const shapes: fc.Arbitrary<Shape> = fc.record({
   hasBootPartition: fc.boolean(),
 });
 
-/** Every volume has an identifier, longer than a disk shows, unless told otherwise. */
+/** Every volume has an identifier, longer than a disk shows, unless told otherwise; groups lie over all their members. */
 const estates = (hasIds: boolean): fc.Arbitrary<Estate> =>
-  pairs.map(([files]) => {
-    const text = files['storage/all.yaml'] ?? '';
+  fc.tuple(pairs, fc.constantFrom('linear', 'striped', 'mirrored')).map(([[files], layout]) => {
+    const text = laidOut(files['storage/all.yaml'] ?? '', layout);
     const outcome = assembled({
       'storage/all.yaml': hasIds
         ? text.replaceAll(/"(v[0-9])":\{/g, '"$1":{"id":"$1-0123456789-0123456789",')
@@ -35,6 +35,17 @@ const estates = (hasIds: boolean): fc.Arbitrary<Estate> =>
     fc.pre(outcome.ok);
     return valueIn(outcome);
   });
+
+/** Groups of several members as another layout, with room for what is in them: a gibibyte each. */
+const laidOut = (text: string, layout: string): string =>
+  layout === 'linear'
+    ? text
+    : text.replaceAll(
+        /"members":(\[[^\]]+,[^\]]+\]),"file-systems":(\{.*?\}\}|\{\})/g,
+        (_, members: string, systems: string) =>
+          `"layout":"${layout}","${layout === 'striped' ? 'stripes' : 'copies'}":${members.split(',').length},` +
+          `"members":${members},"file-systems":${systems.replaceAll(/"[0-9]+ GiB"/g, '"1001 MiB"')}`,
+      );
 
 /** What `survey add` and `survey provider` would keep, read again. */
 function surveysOf(estate: Estate, shape: Shape, hasProvider: boolean): Surveys {
@@ -86,11 +97,15 @@ const costs = (estate: Estate): readonly string[] =>
     .map(([name, { monthly }]) => `${name} ${monthly.toFixed()}`)
     .sort();
 
-/** The room in each group of a server that runs; no script runs on another. */
+/**
+ * The room in each group of a server that runs; no script runs on another. How an empty group is laid out is nowhere
+ * to be seen: the volume manager keeps that with each logical volume.
+ */
 const rooms = (estate: Estate): readonly string[] =>
   headroomOf(estate, settingsOf('currency: EUR\n'))
     .rooms.filter(({ layer, subject }) => {
-      const [first = ''] = estate.groups.get(subject.name)?.members ?? [];
+      const group = estate.groups.get(subject.name);
+      const [first = ''] = group?.fileSystems.length === 0 ? [] : (group?.members ?? []);
       const holders = estate.holders.get(first) ?? [];
       return (
         layer === 'volume-group' &&
@@ -162,5 +177,32 @@ volume-groups: { g: { members: [v], file-systems: { swap: { size: 1 GiB, type: s
       ['swap', 1n << 30n],
       ['/dev/g/lv-1', 2n << 30n],
     ]);
+  });
+
+  it.each([
+    ['layout: striped, stripes: 2', 1008n],
+    ['layout: mirrored, copies: 2', 1004n],
+  ])('has a group with %s, as the volume manager rounds it', (layout, mebibytes) => {
+    const estate = estateOf(`servers: { s: { power: running, guest: linux-lvm } }
+volumes: { v: { size: 20 GiB, tier: bulk }, w: { size: 21 GiB, tier: bulk } }
+attachments: [ { volume: v, server: s }, { volume: w, server: s } ]
+volume-groups: { g: { ${layout}, members: [v, w], file-systems: { /a: { size: 1001 MiB, type: xfs } } } }
+`);
+    const surveys = surveysOf(estate, { isOld: false, isBare: false, hasBootPartition: false }, false);
+    expect(differences(estate, surveys)).toEqual([]);
+    const again = declaredFrom(surveys);
+    expect(differences(again, surveys)).toEqual([]);
+    expect(again.groups.get('g')?.layout).toEqual(estate.groups.get('g')?.layout);
+    expect(again.groups.get('g')?.fileSystems.map(({ size }) => size)).toEqual([mebibytes << 20n]);
+    expect(rooms(again)).toEqual(rooms(estate));
+  });
+
+  it('cannot tell two disks of one size, one of which is swapped to, and calls neither undeclared', () => {
+    const estate = estateOf(`servers: { s: { power: running } }
+volumes: { v: { size: 20 GiB, tier: bulk, file-system: { mount: /swap, type: swap } }, w: { size: 20 GiB, tier: bulk } }
+attachments: [ { volume: v, server: s }, { volume: w, server: s } ]
+`);
+    const surveys = surveysOf(estate, { isOld: false, isBare: false, hasBootPartition: false }, false);
+    expect(differences(declaredFrom(surveys), surveys)).toEqual([]);
   });
 });
