@@ -6,6 +6,7 @@ import { quoted } from '../base/nearest.ts';
 import { err, type Outcome, ok } from '../base/problem.ts';
 import { isDay } from '../estate/dates.ts';
 import type { Commit } from '../git/commit.ts';
+import { firstParentHistory } from '../git/history.ts';
 import type { GitRepository } from '../git/repository.ts';
 import { gatherRules, readRulePack } from '../policy/pack.ts';
 import type { PolicyRule } from '../policy/policy.ts';
@@ -38,8 +39,15 @@ export async function triedRules(
         'Name a rule pack with --try FILE, a revision such as v1 or a commit id, or a day such as 2026-03-31.',
     });
   }
-  const commit = await repository.commit(id.value);
-  return commit.ok ? rulesAt(repository, commit.value) : commit;
+  // What a branch has was never the main branch's policy.
+  for await (const entry of firstParentHistory(repository, { to })) {
+    if (!entry.ok) return entry;
+    if (entry.value.commit.id === id.value) return rulesAt(repository, entry.value.commit);
+  }
+  return err({
+    message: `${quoted(named)} is no commit that the main branch has been at`,
+    advice: 'Name one of those that `git log --first-parent` lists, or a rule pack with --try FILE.',
+  });
 }
 
 const ambiguous = (named: string, both: string): Outcome<never> =>

@@ -210,7 +210,15 @@ describe('a policy that is tried', () => {
     }
     const none = await ullage('audit', '--repo', dir, '--try', 'autumn');
     expect([none.code, none.out]).toEqual([2, expect.stringContaining('no file, no day and no revision')]);
-    expect(git('status', '--short')).toBeDefined();
+    git('branch', 'beside', 'main~1');
+    const tree = git('rev-parse', 'main^{tree}');
+    const aside = git('commit-tree', tree, '-p', 'main~2', '-m', 'beside main');
+    const foreign = await ullage('audit', '--repo', dir, '--try', aside);
+    expect([foreign.code, foreign.out]).toEqual([
+      2,
+      expect.stringContaining('no commit that the main branch has been at'),
+    ]);
+    expect((await ullage('audit', '--repo', dir, '--try', 'beside')).code).toBe(0);
   });
 });
 
