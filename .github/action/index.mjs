@@ -12065,11 +12065,23 @@ var init_price_list = __esm({
 });
 
 // src/estate/file-system-facts.ts
-var TB, TiB, PiB, notShared, resize2fs, noSharedShrink, blockNumbers, theoreticalLargest, diskPartShrink, facts, fileSystemFacts;
+var fileSystemTypes, TB, TiB, PiB, notShared, resize2fs, noSharedShrink, blockNumbers, theoreticalLargest, diskPartShrink, facts, fileSystemFacts;
 var init_file_system_facts = __esm({
   "src/estate/file-system-facts.ts"() {
     "use strict";
     init_size();
+    fileSystemTypes = [
+      "ext2",
+      "ext3",
+      "ext4",
+      "xfs",
+      "btrfs",
+      "ntfs",
+      "vfat",
+      "gfs2",
+      "ocfs2",
+      "swap"
+    ];
     ({ TB, TiB, PiB } = unitBytes);
     notShared = { of: "not cluster-aware", name: "memory", version: "undated" };
     resize2fs = {
@@ -34268,7 +34280,9 @@ function couldBe(estate2, survey2, volume, disk) {
   const declared2 = estate2.groupOf.get(volume);
   if (group !== void 0 || declared2 !== void 0)
     return survey2.unseen.includes("volume-groups") || group !== void 0 && declared2 !== void 0 && (group.name === declared2.name || !survey2.groups.some(({ name }) => name === declared2.name));
-  const holds2 = survey2.fileSystems.some(({ device }) => disksUnder(survey2, device).includes(disk));
+  const holds2 = survey2.fileSystems.some(
+    (system) => isDeclarable(system) && disksUnder(survey2, system.device).includes(disk)
+  );
   return survey2.unseen.includes("mounts") || !holds2 || estate2.volumes.get(volume)?.fileSystem !== void 0;
 }
 function pairLeft(estate2, volumes, disks) {
@@ -34340,11 +34354,13 @@ function disksUnder(survey2, name) {
   follow(name);
   return [...found];
 }
-var shownOfId, prefixes, shown3, disksOf, systemAt;
+var shownOfId, isDeclarable, prefixes, shown3, disksOf, systemAt;
 var init_match = __esm({
   "src/survey/match.ts"() {
     "use strict";
+    init_file_system_facts();
     shownOfId = 20;
+    isDeclarable = ({ type, mounts, inFstab }) => type !== "swap" && (mounts.length > 0 || inFstab !== void 0) && fileSystemTypes.some((known) => known === type);
     prefixes = (volumes) => new Map(
       onlyPairs(volumes, ({ id }) => id === void 0 ? void 0 : shown3(id)).map(([key, { name }]) => [
         key,
@@ -34588,7 +34604,8 @@ function compareLogical(group, there, survey2) {
     return swaps.find((system) => deviceSize(survey2, system) === size) ?? swaps[0];
   };
   const differences3 = group.fileSystems.flatMap((declared2) => {
-    const wanted = extentsFor(declared2.size, there.extent) * there.extent;
+    const layout = group.layout.kind === "striped" ? group.layout : void 0;
+    const wanted = extentsFor(declared2.size, there.extent, layout) * there.extent;
     const system = systemInGroup(declared2, wanted);
     const logical = there.logicalVolumes.find(({ name }) => system?.device === `${there.name}/${name}`);
     if (logical === void 0) return compareSystem(declared2, void 0, survey2);
