@@ -18,6 +18,7 @@ import type { Scoped } from '../rules/scope.ts';
 import { type SpendLimit, spender, spendKey } from '../rules/spend-limit.ts';
 import type { PolicyChange } from '../rules/view.ts';
 import { comparePolicies } from './direction.ts';
+import { lineForName } from './other-writing.ts';
 import { gatherRules } from './pack.ts';
 import type { Policy, PolicyRule, Waiver } from './policy.ts';
 import type { RulePack } from './rule-pack.ts';
@@ -427,6 +428,7 @@ function waiverRemarks(
     ];
   }
   const remarks: Remark[] = [];
+  const otherwise = lineForName(waiver, subjects);
   const left = daysBetween(on, until);
   if (state === 'expired')
     remarks.push(
@@ -452,7 +454,9 @@ function waiverRemarks(
       remark(
         'waiver without effect',
         `the waiver is for ${subject}, which is not in the estate`,
-        `${offer(subject, [...subjects])}Correct the name, or delete the waiver.`,
+        otherwise === undefined
+          ? `${offer(subject, [...subjects])}Correct the name, or delete the waiver.`
+          : `Write it so: ${otherwise}`,
       ),
     );
   }

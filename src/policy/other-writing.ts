@@ -34,7 +34,19 @@ export function otherWriting(
       writingsOf(subject, renames).has(plain(waiver.subject))
     );
   });
-  return meant === undefined ? undefined : { subject: meant.subject, line: lineOf(waiver, meant.subject) };
+  return meant === undefined
+    ? undefined
+    : {
+        subject: meant.subject,
+        line: lineOf(waiver, meant.subject.name, waiver.kind === undefined ? undefined : meant.subject.kind),
+      };
+}
+
+/** The waiver's line for the one of some names that it is another writing of. */
+export function lineForName(waiver: Waiver, names: Iterable<string>): string | undefined {
+  const meant = [...names].filter((name) => plain(name) === plain(waiver.subject));
+  const [only, ...others] = meant;
+  return only === undefined || others.length > 0 ? undefined : lineOf(waiver, only, waiver.kind);
 }
 
 const kindWords =
@@ -55,12 +67,12 @@ function writingsOf(subject: Subject, renames: Renames): ReadonlySet<string> {
 }
 
 /** Whole, so that nothing of what was approved is lost in writing it anew. */
-function lineOf(waiver: Waiver, subject: Subject): string {
+function lineOf(waiver: Waiver, subject: string, kind: string | undefined): string {
   const keys: readonly (readonly [string, string | undefined])[] = [
     ['rule', waiver.rule],
     ['name', waiver.name],
-    ['subject', subject.name],
-    ['kind', waiver.kind === undefined ? undefined : subject.kind],
+    ['subject', subject],
+    ['kind', kind],
     ['up-to', waiver.upTo?.written],
     ['reason', waiver.reason],
     ['approved-by', waiver.approvedBy],

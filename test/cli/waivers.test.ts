@@ -156,6 +156,12 @@ describe('a waiver whose subject is written otherwise than the finding has it', 
     expect(waivers[0].writeInstead).toContain('subject: plates-9');
   });
 
+  it('is told of by `ullage policy check` before any change is made', async () => {
+    const { dir } = office(other('Plates-1'));
+    const { out } = await ullage('policy', 'check', '--repo', dir, '--now', '2026-05-02');
+    expect(out.replaceAll(/\s+/g, ' ')).toContain('Write it so: - { rule: growth-step, subject: plates-1,');
+  });
+
   it('of another thing is not taken for it', async () => {
     const { waivers } = await proposed(office(other('plates-10')), volume('60 GiB'), '2026-05-02');
     expect(waivers).toMatchObject([{ state: 'waiting', writeInstead: null }]);
