@@ -39903,7 +39903,10 @@ function otherWriting(waiver, findings, renames) {
     const asFinding = { ...waiver, subject: subject.name, kind: subject.kind };
     return isFor(asFinding, named6, subject) && !isFor(waiver, named6, subject) && writingsOf(subject, renames).has(plain(waiver.subject));
   });
-  return meant === void 0 ? void 0 : { subject: meant.subject, line: lineOf(waiver, meant.subject) };
+  return meant === void 0 ? void 0 : {
+    subject: meant.subject,
+    line: lineOf(waiver, meant.subject.name, waiver.kind === void 0 ? void 0 : meant.subject.kind)
+  };
 }
 function writingsOf(subject, renames) {
   const names = [subject.name, baseSubject(renames, subject).name];
@@ -39915,12 +39918,12 @@ function writingsOf(subject, renames) {
   });
   return new Set(writings.map(plain));
 }
-function lineOf(waiver, subject) {
+function lineOf(waiver, subject, kind) {
   const keys2 = [
     ["rule", waiver.rule],
     ["name", waiver.name],
-    ["subject", subject.name],
-    ["kind", waiver.kind === void 0 ? void 0 : subject.kind],
+    ["subject", subject],
+    ["kind", kind],
     ["up-to", waiver.upTo?.written],
     ["reason", waiver.reason],
     ["approved-by", waiver.approvedBy],
