@@ -8,7 +8,7 @@ import { layered } from '../estate/layered.ts';
 import type { Settings } from '../estate/settings.ts';
 import { type CostLine, ownerOf, priceServer, priceVolume } from './line.ts';
 import { addMoney, type Money, noMoney } from './money.ts';
-import type { PriceList } from './price-list.ts';
+import { type PriceList, unknownTier } from './price-list.ts';
 import { editedSums, type KeyOf, type LineEdit, type Summing, type Sums, Tally } from './sums.ts';
 
 export interface EstateCost {
@@ -179,7 +179,10 @@ function unpriced(
   return {
     place,
     message: `${from} names the ${kind} ${name}, which the price list in force (${list.place.file}) does not price`,
-    advice: `${offer(name, [...known.keys()])}Correct the name, or first merge a price list that has the ${kind}.`,
+    advice:
+      name === unknownTier
+        ? `Say which tier it is: ${[...known.keys()].join(', ')}.`
+        : `${offer(name, [...known.keys()])}Correct the name, or first merge a price list that has the ${kind}.`,
   };
 }
 

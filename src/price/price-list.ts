@@ -18,6 +18,9 @@ import { validate } from '../read/validate.ts';
 import { type Money, money, noMoney } from './money.ts';
 
 /** A stretch of capacity at one rate; the last may be open-ended. */
+/** What a declaration written from a survey has where only a person can know, and no price list prices: the gate asks there. */
+export const unknownTier = 'which-tier';
+
 export interface Band {
   readonly upTo: Bytes | undefined;
   readonly rate: Money;

@@ -8,6 +8,7 @@ import { visible } from '../base/visible.ts';
 import type { Estate } from '../estate/estate.ts';
 import { fileSystemTypes } from '../estate/file-system-facts.ts';
 import { type Bytes, exactSize } from '../estate/size.ts';
+import { unknownTier } from '../price/price-list.ts';
 import type { Surveys } from './compare.ts';
 import { disksOf, disksUnder, type Matches, systemAt } from './match.ts';
 import type { ProviderVolume } from './provider-survey.ts';
@@ -18,9 +19,6 @@ export interface EstateText {
   readonly name: string;
   readonly text: string;
 }
-
-/** What stands where only a person can know: no tier has that name, so the gate asks at the very place. */
-export const unknownTier = 'which-tier';
 
 type Values = Readonly<Record<string, unknown>>;
 
