@@ -11602,6 +11602,135 @@ var init_line = __esm({
   }
 });
 
+// src/price/price-list.ts
+function readPriceList(text) {
+  const valid = validate("price-list", text);
+  if (!valid.ok) return valid;
+  const { document, mends } = valid.value;
+  const { from: from2, currency, tiers = {}, "server-types": serverTypes = {} } = valid.value.value;
+  const problems = [...valid.value.problems];
+  const refuse2 = (path, message, advice2) => {
+    if (mends.in(path[2] === "bands" ? path.slice(0, 3) : path)) return;
+    const place = document.placeOfValue(path);
+    problems.push({ place, message, advice: advice2, excerpt: document.excerpt(place) });
+  };
+  if (!isDay(from2))
+    refuse2(["from"], `${from2} is not a day in the calendar`, "Write a full date such as 2026-01-01.");
+  const list = {
+    from: mends.at(["from"]) ? "" : from2,
+    currency: mends.at(["currency"]) ? "" : currency,
+    tiers: new Map(
+      Object.entries(tiers).map(([name, tier]) => [
+        name,
+        readTier(name, tier, document.placeIn(tiers, name), refuse2)
+      ])
+    ),
+    serverTypes: new Map(
+      Object.entries(serverTypes).map(([name, { running, stopped }]) => [
+        name,
+        {
+          name,
+          running: money(running),
+          stopped: stopped === void 0 ? noMoney : money(stopped),
+          place: document.placeIn(serverTypes, name)
+        }
+      ])
+    ),
+    place: document.placeOfKey([])
+  };
+  return outcomeOf(list, problems);
+}
+function readTier(name, declared2, place, refuse2) {
+  const size = (text, ...path) => {
+    if (text === void 0) return void 0;
+    const parsed = parseSize(text);
+    if (typeof parsed === "bigint") return parsed;
+    refuse2(["tiers", name, ...path], parsed.why, "Write a whole number of bytes in a unit, such as 1 GiB.");
+    return void 0;
+  };
+  const written2 = declared2.bands ?? (declared2.rate === void 0 ? [] : [{ rate: declared2.rate }]);
+  const bands = written2.map((band, index) => {
+    const upTo = size(band["up-to"], "bands", index, "up-to");
+    if (band["up-to"] === void 0 && index < written2.length - 1) {
+      refuse2(
+        ["tiers", name, "bands", index],
+        `band ${index + 1} of the tier ${name} has no end`,
+        "Only the last band may be without up-to."
+      );
+    }
+    return { upTo, rate: money(band.rate) };
+  });
+  for (const [index, band] of bands.entries()) {
+    const previous = bands[index - 1]?.upTo;
+    if (previous !== void 0 && band.upTo !== void 0 && band.upTo <= previous) {
+      refuse2(
+        ["tiers", name, "bands", index, "up-to"],
+        `band ${index + 1} of the tier ${name} ends before the one above it`,
+        "List the bands from the smallest up-to to the largest."
+      );
+    }
+  }
+  const step = size(declared2.step, "step");
+  if (step === 0n)
+    refuse2(
+      ["tiers", name, "step"],
+      "a step cannot be zero",
+      "Write the step the provider sells in, such as 1 GiB."
+    );
+  return {
+    name,
+    unit: declared2.per === "GiB-month" ? gib : gb,
+    unitName: declared2.per,
+    bands,
+    flat: declared2.flat === void 0 ? noMoney : money(declared2.flat),
+    minimumBilled: size(declared2["minimum-billed"], "minimum-billed"),
+    minimum: size(declared2.minimum, "minimum"),
+    maximum: size(declared2.maximum, "maximum"),
+    step,
+    iopsPerGib: declared2["iops-per-gib"],
+    iopsMaximum: declared2["iops-maximum"],
+    serversAVolume: declared2["servers-a-volume"],
+    place
+  };
+}
+function gatherPriceLists(lists, settings3) {
+  const problems = [];
+  const sorted2 = [...lists].sort((a, b) => a.from < b.from ? 1 : a.from > b.from ? -1 : 0);
+  for (const [index, list] of sorted2.entries()) {
+    if (list.currency !== settings3.currency && list.currency !== "" && settings3.currency !== "") {
+      problems.push({
+        place: list.place,
+        message: `this price list is in ${list.currency}, and the estate's currency is ${settings3.currency}`,
+        advice: `Give the prices in ${settings3.currency}; Ullage does not convert.`
+      });
+    }
+    const earlier = sorted2[index - 1];
+    if (earlier?.from === list.from && list.from !== "") {
+      problems.push({
+        place: list.place,
+        message: `two price lists apply from ${list.from}: this one and ${earlier.place.file}`,
+        advice: "Keep one of them, or give the newer one a date of its own."
+      });
+    }
+  }
+  return problems.length > 0 ? err(...problems) : ok(sorted2);
+}
+var unknownTier, gib, gb, listInForce;
+var init_price_list = __esm({
+  "src/price/price-list.ts"() {
+    "use strict";
+    init_problem();
+    init_dates();
+    init_size();
+    init_validate();
+    init_money();
+    unknownTier = "which-tier";
+    gib = bytes(1n << 30n);
+    gb = bytes(10n ** 9n);
+    listInForce = (newestFirst, day) => newestFirst.find(({ from: from2 }) => from2 <= day);
+  }
+});
+
 // src/price/sums.ts
 function editedSums(before, edits, keyOf3, lines2) {
   const sums = /* @__PURE__ */ new Map();
@@ -11749,7 +11878,7 @@ function unpriced(from2, kind, name, { list, place }) {
   return {
     place,
     message: `${from2} names the ${kind} ${name}, which the price list in force (${list.place.file}) does not price`,
-    advice: `${offer(name, [...known.keys()])}Correct the name, or first merge a price list that has the ${kind}.`
+    advice: name === unknownTier ? `Say which tier it is: ${[...known.keys()].join(", ")}.` : `${offer(name, [...known.keys()])}Correct the name, or first merge a price list that has the ${kind}.`
   };
 }
 function* costLines({
@@ -11770,6 +11899,7 @@ var init_cost = __esm({
     init_layered();
     init_line();
     init_money();
+    init_price_list();
     init_sums();
     withSums = (cost, summings) => ({
       ...cost,
@@ -11933,134 +12063,6 @@ var init_delta = __esm({
     monthlyOf = (line2) => line2?.monthly ?? noMoney;
     byTeam = { name: "team", keyOf: (line2) => ownerOf(line2).team ?? "" };
     detachedCost = (cost, { detached }) => sumMoney([...detached.keys()].flatMap((name) => cost.volumes.get(name)?.monthly ?? []));
-  }
-});
-
-// src/price/price-list.ts
-function readPriceList(text) {
-  const valid = validate("price-list", text);
-  if (!valid.ok) return valid;
-  const { document, mends } = valid.value;
-  const { from: from2, currency, tiers = {}, "server-types": serverTypes = {} } = valid.value.value;
-  const problems = [...valid.value.problems];
-  const refuse2 = (path, message, advice2) => {
-    if (mends.in(path[2] === "bands" ? path.slice(0, 3) : path)) return;
-    const place = document.placeOfValue(path);
-    problems.push({ place, message, advice: advice2, excerpt: document.excerpt(place) });
-  };
-  if (!isDay(from2))
-    refuse2(["from"], `${from2} is not a day in the calendar`, "Write a full date such as 2026-01-01.");
-  const list = {
-    from: mends.at(["from"]) ? "" : from2,
-    currency: mends.at(["currency"]) ? "" : currency,
-    tiers: new Map(
-      Object.entries(tiers).map(([name, tier]) => [
-        name,
-        readTier(name, tier, document.placeIn(tiers, name), refuse2)
-      ])
-    ),
-    serverTypes: new Map(
-      Object.entries(serverTypes).map(([name, { running, stopped }]) => [
-        name,
-        {
-          name,
-          running: money(running),
-          stopped: stopped === void 0 ? noMoney : money(stopped),
-          place: document.placeIn(serverTypes, name)
-        }
-      ])
-    ),
-    place: document.placeOfKey([])
-  };
-  return outcomeOf(list, problems);
-}
-function readTier(name, declared2, place, refuse2) {
-  const size = (text, ...path) => {
-    if (text === void 0) return void 0;
-    const parsed = parseSize(text);
-    if (typeof parsed === "bigint") return parsed;
-    refuse2(["tiers", name, ...path], parsed.why, "Write a whole number of bytes in a unit, such as 1 GiB.");
-    return void 0;
-  };
-  const written2 = declared2.bands ?? (declared2.rate === void 0 ? [] : [{ rate: declared2.rate }]);
-  const bands = written2.map((band, index) => {
-    const upTo = size(band["up-to"], "bands", index, "up-to");
-    if (band["up-to"] === void 0 && index < written2.length - 1) {
-      refuse2(
-        ["tiers", name, "bands", index],
-        `band ${index + 1} of the tier ${name} has no end`,
-        "Only the last band may be without up-to."
-      );
-    }
-    return { upTo, rate: money(band.rate) };
-  });
-  for (const [index, band] of bands.entries()) {
-    const previous = bands[index - 1]?.upTo;
-    if (previous !== void 0 && band.upTo !== void 0 && band.upTo <= previous) {
-      refuse2(
-        ["tiers", name, "bands", index, "up-to"],
-        `band ${index + 1} of the tier ${name} ends before the one above it`,
-        "List the bands from the smallest up-to to the largest."
-      );
-    }
-  }
-  const step = size(declared2.step, "step");
-  if (step === 0n)
-    refuse2(
-      ["tiers", name, "step"],
-      "a step cannot be zero",
-      "Write the step the provider sells in, such as 1 GiB."
-    );
-  return {
-    name,
-    unit: declared2.per === "GiB-month" ? gib : gb,
-    unitName: declared2.per,
-    bands,
-    flat: declared2.flat === void 0 ? noMoney : money(declared2.flat),
-    minimumBilled: size(declared2["minimum-billed"], "minimum-billed"),
-    minimum: size(declared2.minimum, "minimum"),
-    maximum: size(declared2.maximum, "maximum"),
-    step,
-    iopsPerGib: declared2["iops-per-gib"],
-    iopsMaximum: declared2["iops-maximum"],
-    serversAVolume: declared2["servers-a-volume"],
-    place
-  };
-}
-function gatherPriceLists(lists, settings3) {
-  const problems = [];
-  const sorted2 = [...lists].sort((a, b) => a.from < b.from ? 1 : a.from > b.from ? -1 : 0);
-  for (const [index, list] of sorted2.entries()) {
-    if (list.currency !== settings3.currency && list.currency !== "" && settings3.currency !== "") {
-      problems.push({
-        place: list.place,
-        message: `this price list is in ${list.currency}, and the estate's currency is ${settings3.currency}`,
-        advice: `Give the prices in ${settings3.currency}; Ullage does not convert.`
-      });
-    }
-    const earlier = sorted2[index - 1];
-    if (earlier?.from === list.from && list.from !== "") {
-      problems.push({
-        place: list.place,
-        message: `two price lists apply from ${list.from}: this one and ${earlier.place.file}`,
-        advice: "Keep one of them, or give the newer one a date of its own."
-      });
-    }
-  }
-  return problems.length > 0 ? err(...problems) : ok(sorted2);
-}
-var gib, gb, listInForce;
-var init_price_list = __esm({
-  "src/price/price-list.ts"() {
-    "use strict";
-    init_problem();
-    init_dates();
-    init_size();
-    init_validate();
-    init_money();
-    gib = bytes(1n << 30n);
-    gb = bytes(10n ** 9n);
-    listInForce = (newestFirst, day) => newestFirst.find(({ from: from2 }) => from2 <= day);
   }
 });
 
