@@ -192,6 +192,12 @@ function compareProvider(
           }),
         ];
   });
+  // Rows are told by identifiers and names alone: what has neither may be any of those that are left.
+  const isUnsure =
+    matches.undeclaredRows.length > 0 && [...estate.volumes.keys()].some((name) => !matches.rows.has(name));
+  const meaning = isUnsure
+    ? 'A volume that is declared without its id, and is called otherwise there, looks like this, too: declare ids, and delete nothing before that is settled.'
+    : undefined;
   const undeclared = matches.undeclaredRows.map((row) => {
     const tier = row.tier === undefined ? undefined : list?.tiers.get(row.tier);
     const name = row.name ?? row.id ?? 'without a name';
@@ -200,6 +206,7 @@ function compareProvider(
       kind: 'not declared',
       subject: { kind: 'volume', name },
       message: `the provider lists a volume ${name} of ${exactSize(row.size)}, and no such volume is declared`,
+      meaning,
       surveyed: exactSize(row.size),
       monthly: tier === undefined ? undefined : capacityPrice(tier, row.size),
     });
@@ -213,6 +220,7 @@ function compareProvider(
             kind: 'not there',
             subject: { kind: 'volume', name },
             message: `${name} is declared, and the provider does not list it`,
+            meaning,
           }),
         )
     : [];
