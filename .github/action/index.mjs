@@ -34709,13 +34709,13 @@ function compareProvider(estate2, provider, matches, list) {
   const rows2 = [...matches.rows].flatMap(([name, row]) => {
     const volume = estate2.volumes.get(name);
     if (volume === void 0) return [];
-    const other = (what, declared2, surveyed, meaning) => difference({
+    const other = (what, declared2, surveyed, meaning2) => difference({
       layer: "provider",
       subject: { kind: "volume", name },
       message: `the ${what} of ${name} is ${surveyed} at the provider, and declared ${declared2}`,
       declared: declared2,
       surveyed,
-      meaning
+      meaning: meaning2
     });
     return [
       ...row.size === volume.size ? [] : [
@@ -34744,6 +34744,8 @@ function compareProvider(estate2, provider, matches, list) {
       })
     ];
   });
+  const isUnsure = matches.undeclaredRows.length > 0 && [...estate2.volumes.keys()].some((name) => !matches.rows.has(name));
+  const meaning = isUnsure ? "A volume that is declared without its id, and is called otherwise there, looks like this, too: declare ids, and delete nothing before that is settled." : void 0;
   const undeclared = matches.undeclaredRows.map((row) => {
     const tier = row.tier === void 0 ? void 0 : list?.tiers.get(row.tier);
     const name = row.name ?? row.id ?? "without a name";
@@ -34752,6 +34754,7 @@ function compareProvider(estate2, provider, matches, list) {
       kind: "not declared",
       subject: { kind: "volume", name },
       message: `the provider lists a volume ${name} of ${exactSize(row.size)}, and no such volume is declared`,
+      meaning,
       surveyed: exactSize(row.size),
       monthly: tier === void 0 ? void 0 : capacityPrice(tier, row.size)
     });
@@ -34761,7 +34764,8 @@ function compareProvider(estate2, provider, matches, list) {
       layer: "provider",
       kind: "not there",
       subject: { kind: "volume", name },
-      message: `${name} is declared, and the provider does not list it`
+      message: `${name} is declared, and the provider does not list it`,
+      meaning
     })
   ) : [];
   return [...rows2, ...servers, ...undeclared, ...missing];
