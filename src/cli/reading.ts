@@ -10,14 +10,12 @@ import { type Appendable, isAlike, rowsToAppend } from '../capacity/new-readings
 import { type Reading, readingsAsCsv, readingsHeader, readingTime } from '../capacity/readings.ts';
 import { type ReadingsSummary, summariseReadings } from '../capacity/use-summary.ts';
 import { type Estate, serversOfFileSystem } from '../estate/estate.ts';
-import { usualPaths } from '../estate/settings.ts';
 import { type Bytes, showSize } from '../estate/size.ts';
-import { readRevision } from '../policy/reader.ts';
 import { reportReadings } from '../report/readings.ts';
 import { reportProblems } from '../report/report.ts';
 import { appendSafely } from './append.ts';
 import { type Finished, reasonOf, terminal } from './edge.ts';
-import { treeAt, withRepository } from './repository.ts';
+import { withFilesOnDisk } from './repository.ts';
 
 export interface AddFlags {
   readonly repo: string;
@@ -185,16 +183,9 @@ interface DeclaredNow {
 
 /** The file systems that the files as they are declare, by server, and where readings are kept. */
 async function declaredNow(repo: string): Promise<Outcome<DeclaredNow>> {
-  return withRepository(repo, async (repository) => {
-    const [top, tree] = [await repository.top(), await treeAt(repository, undefined)];
-    if (!top.ok) return top;
-    if (!tree.ok) return tree;
-    const revision = await readRevision(tree.value);
-    if (!revision.ok) return revision;
-    const { estate, settings } = revision.value;
-    const folder = (settings?.paths ?? usualPaths).readings;
-    return ok({ folder: shortest(join(top.value, folder)), declared: declaredByServer(estate) });
-  });
+  return withFilesOnDisk(repo, async ({ top, revision: { estate }, paths }) =>
+    ok({ folder: shortest(join(top, paths.readings)), declared: declaredByServer(estate) }),
+  );
 }
 
 /** As somebody who stands in the repository writes it. */

@@ -1,7 +1,7 @@
 /** Opens the repository a command works on, and one revision of it. */
 
 import { err, type Outcome, ok } from '../base/problem.ts';
-import type { Settings } from '../estate/settings.ts';
+import { bareSettings, type Paths, type Settings } from '../estate/settings.ts';
 import { GitRepository } from '../git/repository.ts';
 import type { Tree } from '../git/tree.ts';
 import { readRevision } from '../policy/reader.ts';
@@ -31,6 +31,32 @@ export async function treeAt(repository: GitRepository, ref: string | undefined)
   if (!commit.ok) return commit;
   return ok(repository.tree(commit.value.tree, { revision: id.value, name: ref }));
 }
+
+/** The files as they are on the disk, read whole: what the commands that add to a repository begin with. */
+export interface OnDisk {
+  /** The top of the work tree, from wherever in it the command is run. */
+  readonly top: string;
+  readonly tree: Tree;
+  readonly revision: Revision;
+  /** As the settings have them; the usual ones where there are no settings. */
+  readonly paths: Paths;
+}
+
+/** Runs some work on the files as they are on the disk. */
+export const withFilesOnDisk = <T>(
+  dir: string,
+  work: (files: OnDisk) => Promise<Outcome<T>>,
+): Promise<Outcome<T>> =>
+  withRepository(dir, async (repository) => {
+    const top = await repository.top();
+    if (!top.ok) return top;
+    const tree = await treeAt(repository, undefined);
+    if (!tree.ok) return tree;
+    const revision = await readRevision(tree.value);
+    if (!revision.ok) return revision;
+    const paths = (revision.value.settings ?? bareSettings).paths;
+    return work({ top: top.value, tree: tree.value, revision: revision.value, paths });
+  });
 
 /** One revision, read whole, on a day: what the commands that show an estate begin with. */
 export interface Shown {

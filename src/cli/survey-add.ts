@@ -7,8 +7,6 @@ import { err, type Outcome, ok } from '../base/problem.ts';
 import { visible } from '../base/visible.ts';
 import { counted } from '../base/wording.ts';
 import type { Estate } from '../estate/estate.ts';
-import { usualPaths } from '../estate/settings.ts';
-import { readRevision } from '../policy/reader.ts';
 import { readJson } from '../read/json.ts';
 import { decodeText } from '../read/text.ts';
 import { reportProblems } from '../report/report.ts';
@@ -19,7 +17,7 @@ import { type Surveyed, surveyAsText, surveyOf } from '../survey/survey-of.ts';
 import { type Finished, reasonOf, terminal } from './edge.ts';
 import { addRows, shortest, told } from './reading.ts';
 import { replaceFile } from './replace-file.ts';
-import { treeAt, withRepository } from './repository.ts';
+import { withFilesOnDisk } from './repository.ts';
 
 export interface SurveyAddFlags {
   readonly repo: string;
@@ -71,14 +69,8 @@ async function keep(
       advice: `Set the clock of ${server}, and run the script again.`,
     });
   }
-  return withRepository(repo, async (repository) => {
-    const [top, tree] = [await repository.top(), await treeAt(repository, undefined)];
-    if (!top.ok) return top;
-    if (!tree.ok) return tree;
-    const revision = await readRevision(tree.value);
-    if (!revision.ok) return revision;
-    const { estate, settings } = revision.value;
-    const path = shortest(join(top.value, (settings?.paths ?? usualPaths).surveys, `${server}.json`));
+  return withFilesOnDisk(repo, async ({ top, revision: { estate }, paths }) => {
+    const path = shortest(join(top, paths.surveys, `${server}.json`));
     const text = surveyAsText(surveyed.value.survey);
     const before = await keptBefore(path, replace);
     if (!before.ok) return before;

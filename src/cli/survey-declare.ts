@@ -4,8 +4,6 @@ import { join } from 'node:path';
 import { err, type Outcome, ok } from '../base/problem.ts';
 import { visible } from '../base/visible.ts';
 import { counted } from '../base/wording.ts';
-import { usualPaths } from '../estate/settings.ts';
-import { readRevision } from '../policy/reader.ts';
 import { readSurveys } from '../policy/surveys.ts';
 import { unknownTier } from '../price/price-list.ts';
 import { reportProblems } from '../report/report.ts';
@@ -13,7 +11,7 @@ import { declareSurveys, type EstateText } from '../survey/declare.ts';
 import { match } from '../survey/match.ts';
 import { type Finished, reasonOf, terminal } from './edge.ts';
 import { shortest } from './reading.ts';
-import { treeAt, withRepository } from './repository.ts';
+import { withFilesOnDisk } from './repository.ts';
 
 export interface SurveyDeclareFlags {
   readonly repo: string;
@@ -61,14 +59,8 @@ export async function runSurveyDeclare({ repo, into }: SurveyDeclareFlags): Prom
 }
 
 async function declared(repo: string): Promise<Outcome<Declared>> {
-  return withRepository(repo, async (repository) => {
-    const [top, tree] = [await repository.top(), await treeAt(repository, undefined)];
-    if (!top.ok) return top;
-    if (!tree.ok) return tree;
-    const revision = await readRevision(tree.value);
-    if (!revision.ok) return revision;
-    const { estate, settings } = revision.value;
-    const surveys = await readSurveys(tree.value, (settings?.paths ?? usualPaths).surveys);
+  return withFilesOnDisk(repo, async ({ top, tree, revision: { estate }, paths }) => {
+    const surveys = await readSurveys(tree, paths.surveys);
     if (!surveys.ok) return surveys;
     const { servers, provider } = surveys.value;
     if (servers.length === 0 && provider === undefined) {
@@ -82,7 +74,7 @@ async function declared(repo: string): Promise<Outcome<Declared>> {
     return ok({
       files: declareSurveys(estate, surveys.value, matches),
       undecided: matches.undecided.length,
-      top: top.value,
+      top,
     });
   });
 }

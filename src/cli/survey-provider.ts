@@ -5,7 +5,6 @@ import { err, type Outcome, ok, type Problem } from '../base/problem.ts';
 import { visible } from '../base/visible.ts';
 import { counted } from '../base/wording.ts';
 import { readingTime } from '../capacity/readings.ts';
-import { readRevision } from '../policy/reader.ts';
 import type { ProviderSurveyFile } from '../read/generated/provider-survey.ts';
 import { jsonText, readJson } from '../read/json.ts';
 import { decodeText } from '../read/text.ts';
@@ -15,7 +14,7 @@ import { type ProviderSurvey, readProviderSurvey } from '../survey/provider-surv
 import { type Finished, reasonOf, terminal } from './edge.ts';
 import { shortest } from './reading.ts';
 import { replaceFile } from './replace-file.ts';
-import { treeAt, withRepository } from './repository.ts';
+import { withFilesOnDisk } from './repository.ts';
 
 export interface SurveyProviderFlags {
   readonly repo: string;
@@ -90,13 +89,7 @@ async function keep(
       advice: 'Give the time at which the lists were taken.',
     });
   }
-  return withRepository(repo, async (repository) => {
-    const [top, tree] = [await repository.top(), await treeAt(repository, undefined)];
-    if (!top.ok) return top;
-    if (!tree.ok) return tree;
-    const revision = await readRevision(tree.value);
-    if (!revision.ok) return revision;
-    const { settings } = revision.value;
+  return withFilesOnDisk(repo, async ({ top, revision: { settings }, paths }) => {
     if (settings?.providerList === undefined) {
       return err({
         message: 'ullage.yaml does not say which field of the list is which',
@@ -121,7 +114,7 @@ async function keep(
     if (problems.length > 0) return err(...problems);
     const survey = together(lists, time);
     if (!survey.ok) return survey;
-    const path = join(top.value, settings.paths.surveys, 'provider.json');
+    const path = join(top, paths.surveys, 'provider.json');
     const before = await keptBefore(path);
     try {
       await mkdir(dirname(path), { recursive: true });
