@@ -1,5 +1,6 @@
 import { type Change, type ChangeKind, isAttachmentChange } from '../change/change.ts';
 import { lossOf } from '../change/kinds.ts';
+import { baseName, type Renames } from '../change/renames.ts';
 import { daysBetween } from '../estate/dates.ts';
 import type { Estate, Subject } from '../estate/estate.ts';
 import { type Bytes, exactSize } from '../estate/size.ts';
@@ -65,26 +66,28 @@ export const surveyedAsDeclared: ChangeRule<'surveyed-as-declared'> = {
     },
   },
   check: ({ within, 'too-old': tooOld = 'warning', missing = 'note' }) =>
-    function* ({ changes, base, head, on }) {
+    function* ({ changes, base, head, renames, on }) {
       const { surveys } = base;
       const isSurveyed =
         surveys !== undefined && (surveys.servers.length > 0 || surveys.provider !== undefined);
       if (!isSurveyed && missing !== 'error') return;
       const known = surveys ?? { servers: [], provider: undefined };
+      yield* adoptedFaults(changes, head.estate, known);
+      const starting = changes.filter(startsFromMain);
+      if (starting.length === 0) return;
       const compared = compareSurveys(base.estate, known, base.prices);
-      for (const change of changes) {
-        yield* adoptedFaults(change, head.estate, known);
-        if (!startsFromMain(change)) continue;
-        const about = touchedBy(change, base.estate);
+      const days = new Map(known.servers.map(({ server, at }) => [server, at.slice(0, 10)]));
+      for (const change of starting) {
+        const about = touchedBy(change, base.estate, renames);
         if (about.volumes.length === 0) continue;
         const common = { subject: change.subject, place: change.place };
-        for (const { subject, message, meaning, surveyed } of compared.differences) {
+        for (const { subject, server, message, meaning, surveyed } of compared.differences) {
           if (!isAbout(subject, about)) continue;
-          const by = surveyDay(subject.name, compared);
+          const by = server === undefined ? 'the provider' : `a survey of ${days.get(server)}`;
           yield {
             ...common,
             facet: `differs ${message}`,
-            message: `${said(change)} starts from what main declares, and ${by === undefined ? 'the provider' : `a survey of ${by}`} shows otherwise: ${message}${shrinks(change, surveyed, compared)}`,
+            message: `${said(change)} starts from what main declares, and ${by} shows otherwise: ${message}${shrinks(change, surveyed, compared)}`,
             ...(meaning === undefined
               ? {}
               : { advice: `${meaning} Mend the declaration in a change of its own first.` }),
@@ -112,8 +115,8 @@ interface About {
   readonly groups: readonly string[];
 }
 
-/** What main has of what a change touches, with the group whose member it is. */
-function touchedBy(change: Change, base: Estate): About {
+/** What main has of what a change touches, by main's names, with the group whose member it is. */
+function touchedBy(change: Change, base: Estate, renames: Renames): About {
   const names = new Set<string>();
   const groups = new Set<string>();
   const take = (volume: string): void => {
@@ -125,7 +128,7 @@ function touchedBy(change: Change, base: Estate): About {
     groups.add(name);
     for (const member of base.groups.get(name)?.members ?? []) names.add(member);
   };
-  if (isAttachmentChange(change)) take(change.volume.name);
+  if (isAttachmentChange(change)) take(baseName(renames.volumes, change.volume.name));
   else if ('before' in change) {
     const { before } = change;
     if (before.kind === 'volume') take(before.name);
@@ -144,10 +147,10 @@ function isAbout({ kind, name }: Subject, { volumes, groups }: About): boolean {
   return kind === 'file-system' && (volumes.includes(on) || groups.includes(on));
 }
 
-const said = ({ kind, subject }: Change): string =>
-  growths.has(kind)
-    ? `the growth of ${subject.name}`
-    : `${moves.has(kind) ? 'the move' : 'what is done'} ${moves.has(kind) ? 'of' : 'to'} ${subject.name}`;
+const said = ({ kind, subject: { name } }: Change): string => {
+  if (growths.has(kind)) return `the growth of ${name}`;
+  return moves.has(kind) ? `the move of ${name}` : `what is done to ${name}`;
+};
 
 /** A growth to less than there is would cut something off. */
 function shrinks(change: Change, surveyed: string | undefined, { matches }: SurveyComparison): string {
@@ -164,9 +167,6 @@ function shrinks(change: Change, surveyed: string | undefined, { matches }: Surv
     ? `; at ${exactSize(largest)}, to bring it to ${exactSize(change.after.size)} is a shrink`
     : '';
 }
-
-const surveyDay = (volume: string, { matches }: SurveyComparison): string | undefined =>
-  matches.disks.get(volume)?.[0]?.survey.at.slice(0, 10);
 
 function* agesOf(
   change: Change,
@@ -206,21 +206,23 @@ function* agesOf(
 }
 
 /** What is declared as existing, on a server that is surveyed and shows nothing that it could be. */
-function* adoptedFaults(change: Change, head: Estate, surveys: Surveys): Iterable<Violation> {
-  if (change.kind !== 'volume-adopted') return;
-  const { name } = change.after;
+function* adoptedFaults(changes: readonly Change[], head: Estate, surveys: Surveys): Iterable<Violation> {
+  const adopted = changes.filter((change) => change.kind === 'volume-adopted');
+  if (adopted.length === 0) return;
   const { candidates } = match(
     head,
     surveys.servers.filter(({ server }) => head.servers.has(server)),
     surveys.provider,
   );
-  if (candidates.get(name)?.length !== 0) return;
-  const [holder] = head.holders.get(name) ?? [];
-  yield {
-    subject: change.subject,
-    place: change.place,
-    facet: 'not there',
-    message: `${name} is declared as existing on ${holder?.server}, and its survey shows no disk that it could be`,
-    advice: 'Declare it without existing: true if it is still to be created, or survey the server again.',
-  };
+  for (const { after, subject, place } of adopted) {
+    if (candidates.get(after.name)?.length !== 0) continue;
+    const [holder] = head.holders.get(after.name) ?? [];
+    yield {
+      subject,
+      place,
+      facet: 'not there',
+      message: `${after.name} is declared as existing on ${holder?.server}, and its survey shows no disk that it could be`,
+      advice: 'Declare it without existing: true if it is still to be created, or survey the server again.',
+    };
+  }
 }

@@ -127,6 +127,34 @@ const more: Partial<Record<RuleName, readonly Refused[]>> = {
       entries: ['{ rule: minimum-headroom, of: quota, size: 1 GiB }'],
     },
   ],
+  'surveyed-as-declared': [
+    {
+      what: 'a volume detached that nobody has surveyed',
+      main: 'servers:\n  scanner: {}\nvolumes:\n  a: { size: 50 GiB, tier: bulk }\nattachments:\n  - { volume: a, server: scanner }\n',
+      branch: 'servers:\n  scanner: {}\nvolumes:\n  a: { size: 50 GiB, tier: bulk }\n',
+      entries: ['{ rule: surveyed-as-declared, missing: error }'],
+    },
+    {
+      what: 'a volume handed over that nobody has surveyed',
+      main: 'servers:\n  scanner: {}\n  archive: {}\nvolumes:\n  a: { size: 50 GiB, tier: bulk }\nattachments:\n  - { volume: a, server: scanner }\n',
+      branch:
+        'servers:\n  scanner: {}\n  archive: {}\nvolumes:\n  a: { size: 50 GiB, tier: bulk }\nattachments:\n  - { volume: a, server: archive }\n',
+      entries: ['{ rule: surveyed-as-declared, missing: error }'],
+    },
+    {
+      what: 'a member taken out of a group that nobody has surveyed',
+      main: 'volumes:\n  a: { size: 40 GiB, tier: bulk }\n  b: { size: 40 GiB, tier: bulk }\nvolume-groups:\n  plates: { members: [a, b] }\n',
+      branch:
+        'volumes:\n  a: { size: 40 GiB, tier: bulk }\n  b: { size: 40 GiB, tier: bulk }\nvolume-groups:\n  plates: { members: [a] }\n',
+      entries: ['{ rule: surveyed-as-declared, missing: error }'],
+    },
+    {
+      what: 'a volume grown that nobody has surveyed',
+      main: 'volumes:\n  a: { size: 40 GiB, tier: bulk }\n',
+      branch: 'volumes:\n  a: { size: 80 GiB, tier: bulk }\n',
+      entries: ['{ rule: surveyed-as-declared, missing: error }'],
+    },
+  ],
   'deletion-prepared': [
     {
       what: 'a file system deleted from a group that stays',

@@ -66,6 +66,43 @@ describe('a change that starts from what is not so', () => {
     expect((await judge(base, { ...base, ...other, ...more })).findings).toEqual([]);
   });
 
+  it('is refused under a new name, too: a rename in the same branch hides nothing that moves', async () => {
+    const base = { ...rule(), ...plates(50), ...surveyed(60) };
+    const renamed = (attachments: string): Files => ({
+      'storage/imagery.yaml': `team: imagery
+servers: { plate-scanner: { power: running }, press: { power: running } }
+volumes:
+  plates-2: { formerly: plates-1, size: 50 GiB, tier: bulk, file-system: { mount: /plates, type: xfs } }
+attachments: ${attachments}
+`,
+    });
+    for (const attachments of ['[]', '[ { volume: plates-2, server: press } ]']) {
+      const { verdict, findings } = await judge(base, { ...base, ...renamed(attachments) });
+      expect(verdict).toBe('fail');
+      expect(findings).toContainEqual(
+        expect.objectContaining({
+          message: expect.stringContaining('the move of plates-2 starts from what main declares'),
+        }),
+      );
+    }
+    // A rename alone moves nothing.
+    const alone = renamed('[ { volume: plates-2, server: plate-scanner } ]');
+    expect((await judge(base, { ...base, ...alone })).findings).toEqual([]);
+  });
+
+  it('names the survey by which a file system is otherwise, not the provider', async () => {
+    const remounted = JSON.stringify({
+      ...JSON.parse(surveyed(50)['surveys/plate-scanner.json'] ?? ''),
+      'file-systems': [{ device: 'vdb', type: 'ext4', mounts: ['/plates'], 'in-fstab': '/plates' }],
+    });
+    const base = { ...rule(), ...plates(50), 'surveys/plate-scanner.json': remounted };
+    expect(said(await judge(base, { ...base, ...gone }))).toContainEqual(
+      expect.stringContaining(
+        'a survey of 2026-11-20 shows otherwise: plates-1:/plates is ext4, and declared xfs',
+      ),
+    );
+  });
+
   it('is told of at the boundary of age: a survey of the last day that counts is new enough', async () => {
     const at = async (day: string) => {
       const base = { ...rule(), ...plates(50), ...surveyed(50, day) };
