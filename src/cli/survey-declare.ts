@@ -4,10 +4,11 @@ import { join } from 'node:path';
 import { err, type Outcome, ok } from '../base/problem.ts';
 import { visible } from '../base/visible.ts';
 import { counted } from '../base/wording.ts';
+import { exactSize } from '../estate/size.ts';
 import { readSurveys } from '../policy/surveys.ts';
 import { unknownTier } from '../price/price-list.ts';
 import { reportProblems } from '../report/report.ts';
-import { declareSurveys, type EstateText } from '../survey/declare.ts';
+import { type Declaration, declareSurveys, type EstateText } from '../survey/declare.ts';
 import { match } from '../survey/match.ts';
 import { type Finished, reasonOf, terminal } from './edge.ts';
 import { shortest } from './reading.ts';
@@ -18,8 +19,7 @@ export interface SurveyDeclareFlags {
   readonly into?: string;
 }
 
-interface Declared {
-  readonly files: readonly EstateText[];
+interface Declared extends Declaration {
   /** How many disks cannot be told from volumes that are declared. */
   readonly undecided: number;
   readonly top: string;
@@ -30,20 +30,30 @@ export async function runSurveyDeclare({ repo, into }: SurveyDeclareFlags): Prom
   if (!found.ok) {
     return { output: reportProblems(found.problems, terminal()), code: 2, reason: 'nothing was written' };
   }
-  const { files, undecided, top } = found.value;
-  const untold =
-    undecided === 0
+  const { files, leftOut, undecided, top } = found.value;
+  const untold = [
+    ...(undecided === 0
       ? []
       : [
           `${counted(undecided, 'disk')} may be volumes that are declared, and are left out; ullage survey compare names them.`,
-        ];
+        ]),
+    ...(leftOut.length === 0
+      ? []
+      : [
+          `${counted(leftOut.length, 'volume')} of the provider's list may be declared already, or be told of here, and ${leftOut.length === 1 ? 'is' : 'are'} left out: ${leftOut.map(({ name, id, size }) => `${id ?? name ?? 'one without a name'} (${exactSize(size)})`).join(', ')}.`,
+          'Write the id of each where it belongs, and run it again.',
+        ]),
+  ];
   if (files.length === 0)
     return {
-      output: `${(untold.length > 0 ? untold : ['Nothing is there that is not declared.']).join('\n')}\n`,
+      output: `${(untold.length > 0 ? untold : ['Nothing is there that is not declared.']).map(visible).join('\n')}\n`,
       code: 0,
     };
   if (into === undefined)
-    return { output: files.map(({ name, text }) => `# ${name}\n${text}`).join('---\n'), code: 0 };
+    return {
+      output: `${untold.map((line) => `# ${visible(line)}\n`).join('')}${files.map(({ name, text }) => `# ${name}\n${text}`).join('---\n')}`,
+      code: 0,
+    };
   const written = await writeNew(join(top, into), files);
   if (!written.ok)
     return { output: reportProblems(written.problems, terminal()), code: 2, reason: 'not all was written' };
@@ -72,7 +82,7 @@ async function declared(repo: string): Promise<Outcome<Declared>> {
     }
     const matches = match(estate, servers, provider);
     return ok({
-      files: declareSurveys(estate, surveys.value, matches),
+      ...declareSurveys(estate, surveys.value, matches),
       undecided: matches.undecided.length,
       top,
     });

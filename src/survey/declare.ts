@@ -6,11 +6,20 @@ import { Document, YAMLMap } from 'yaml';
 import { byText } from '../base/order.ts';
 import { visible } from '../base/visible.ts';
 import type { Estate } from '../estate/estate.ts';
-import { fileSystemTypes } from '../estate/file-system-facts.ts';
 import { type Bytes, exactSize } from '../estate/size.ts';
 import { unknownTier } from '../price/price-list.ts';
 import type { Surveys } from './compare.ts';
-import { disksOf, disksUnder, type Matches, systemAt } from './match.ts';
+import {
+  bySurvey,
+  disksOf,
+  disksUnder,
+  isKnownType,
+  type Matches,
+  onlyPairs,
+  shown,
+  shownOfId,
+  systemAt,
+} from './match.ts';
 import type { ProviderVolume } from './provider-survey.ts';
 import type { Survey, SurveyedDevice, SurveyedFileSystem, SurveyedGroup } from './survey.ts';
 
@@ -22,54 +31,126 @@ export interface EstateText {
 
 type Values = Readonly<Record<string, unknown>>;
 
-/** @param matches what of the surveys is declared already */
-export function declareSurveys(
-  estate: Estate,
-  { servers, provider }: Surveys,
-  matches: Matches,
-): readonly EstateText[] {
-  const names = new Names(estate);
-  const rows = new Rows(matches.undeclaredRows);
-  const serials = onlyOnce(
-    servers.flatMap((survey) => disksOf(survey).flatMap(({ serial }) => serial ?? [])),
-  );
-  const files = [...servers]
-    .sort((a, b) => byText(a.server, b.server))
-    .flatMap((survey) => {
-      const declared = declareServer({ estate, survey, matches, names, rows, serials });
-      return declared === undefined
-        ? []
-        : [{ name: `${survey.server}.yaml`, text: fileText(declared, notesOn(survey, declared)) }];
-    });
-  const left = provider === undefined ? [] : rows.left();
-  if (left.length === 0) return files;
-  const volumes = Object.fromEntries(
-    left.map((row) => [names.volume(row.name ?? row.id ?? 'volume'), volumeOf(row.size, row)]),
-  );
-  return [...files, { name: 'unattached.yaml', text: fileText({ volumes }) }];
+export interface Declaration {
+  readonly files: readonly EstateText[];
+  /** Rows of the provider's list of which nothing is made: they may be something that is declared, or is told in a file. */
+  readonly leftOut: readonly ProviderVolume[];
 }
 
-/** The serial numbers that one disk alone shows, and that are not cut off at 20 bytes: as good as identifiers. */
-function onlyOnce(serials: readonly string[]): ReadonlySet<string> {
-  const once = serials.filter((serial) => serials.filter((each) => each === serial).length === 1);
-  return new Set(once.filter((serial) => Buffer.byteLength(serial) < 20));
+/** @param matches what of the surveys is declared already: of every server, declared or not */
+export function declareSurveys(estate: Estate, surveys: Surveys, matches: Matches): Declaration {
+  const names = new Names(estate);
+  const serverOf = serversOfRows(estate, surveys);
+  const rows = rowsOfDisks(matches, serverOf);
+  const serials = ownSerials(surveys.servers);
+  const known = bySurvey(matches);
+  const files = [...surveys.servers]
+    .sort((a, b) => byText(a.server, b.server))
+    .flatMap((survey) => {
+      const here = known.get(survey) ?? new Map();
+      const text = declareServer({ estate, survey, here, matches, names, rows, serials });
+      return text === undefined ? [] : [{ name: `${survey.server}.yaml`, text }];
+    });
+  const isTold = toldAlready(estate, surveys, matches, rows, serverOf);
+  const given = new Set(rows.values());
+  const left = matches.undeclaredRows.filter((row) => !given.has(row));
+  const leftOut = left.filter(isTold);
+  const unattached = left.filter((row) => !isTold(row));
+  if (unattached.length === 0) return { files, leftOut };
+  const volumes = Object.fromEntries(
+    unattached.map((row) => [names.volume(row.name ?? row.id ?? 'volume'), volumeOf(row.size, row)]),
+  );
+  return { files: [...files, { name: 'unattached.yaml', text: fileText({ volumes }) }], leftOut };
+}
+
+/** The serial numbers that one disk alone shows, and that are not cut off: as good as identifiers. */
+const ownSerials = (servers: readonly Survey[]): ReadonlySet<string> =>
+  new Set(
+    onlyPairs(servers.flatMap(disksOf), ({ serial }) => serial)
+      .map(([serial]) => serial)
+      .filter((serial) => Buffer.byteLength(serial) < shownOfId),
+  );
+
+type ServerOf = (row: ProviderVolume) => string | undefined;
+
+/** The estate's name of the server that a row names by its name or its identifier. */
+function serversOfRows(estate: Estate, { provider }: Surveys): ServerOf {
+  const names = new Map<string, string>();
+  for (const { id, name } of [...(provider?.servers ?? []), ...estate.servers.values()])
+    if (id !== undefined && name !== undefined) names.set(id, name);
+  return ({ server }) => (server === undefined ? undefined : (names.get(server) ?? server));
+}
+
+/** Rows of the provider's list that nobody declared, each with the one disk that it can only be. */
+function rowsOfDisks(
+  { undeclared, undecided, undeclaredRows }: Matches,
+  serverOf: ServerOf,
+): ReadonlyMap<SurveyedDevice, ProviderVolume> {
+  const rows = new Map<SurveyedDevice, ProviderVolume>();
+  const left = new Set(undeclaredRows);
+  const take = (disk: SurveyedDevice, row: ProviderVolume | undefined): void => {
+    if (row !== undefined && !rows.has(disk) && left.delete(row)) rows.set(disk, row);
+  };
+  const shownBy = ({ id }: ProviderVolume) => (id === undefined ? undefined : shown(id));
+  const byId = new Map(onlyPairs(undeclaredRows, shownBy));
+  for (const { disk } of undeclared) take(disk, byId.get(disk.serial ?? ''));
+  const ids = new Set(undeclaredRows.map(shownBy));
+  const bySize = new Map(onlyPairs([...left], (row) => `${row.size} ${serverOf(row)}`));
+  const open = new Set(undeclared.map(({ disk }) => disk));
+  for (const [size, { disk }] of onlyPairs(
+    [...undeclared, ...undecided],
+    ({ disk, survey }) => `${disk.size} ${survey.server}`,
+  ))
+    if (open.has(disk) && (disk.serial === undefined || !ids.has(disk.serial))) take(disk, bySize.get(size));
+  return rows;
+}
+
+/**
+ * Whether a row that is no disk's for certain may be something that stands in the estate or in a file already: a disk of
+ * its server, or of its size. Declared beside it, one volume would be two, and one of them be deleted in good faith.
+ */
+function toldAlready(
+  estate: Estate,
+  { servers }: Surveys,
+  { undeclared, undecided, rows: declared }: Matches,
+  rows: ReadonlyMap<SurveyedDevice, ProviderVolume>,
+  serverOf: ServerOf,
+): (row: ProviderVolume) => boolean {
+  const surveyed = new Set<string | undefined>(servers.map(({ server }) => server));
+  const sizes = new Set(
+    [...undeclared, ...undecided].flatMap(({ disk }) => (rows.has(disk) ? [] : disk.size)),
+  );
+  const volumes = [...estate.volumes.values()].filter(({ name }) => !declared.has(name));
+  return (row) =>
+    surveyed.has(serverOf(row)) ||
+    sizes.has(row.size) ||
+    volumes.some(({ size, id }) => size === row.size && (id === undefined || row.id === undefined));
+}
+
+/** A group that the estate does not have, as it is on a server. */
+interface NewGroup {
+  readonly there: SurveyedGroup;
+  readonly name: string;
+  readonly members: readonly string[];
 }
 
 /** What somebody who reads the file must know that its keys cannot say. */
-function notesOn(survey: Survey, declared: Values): readonly string[] {
-  const groups = declared['volume-groups'];
-  const called = typeof groups === 'object' && groups !== null ? Object.keys(groups) : [];
+function notesOn(survey: Survey, groups: readonly NewGroup[], untold: readonly string[]): readonly string[] {
   const encrypted = survey.devices.filter(({ type }) => type === 'crypt').map(({ name }) => name);
   const parted = disksOf(survey).filter(
     (disk) => survey.devices.filter(({ type, on }) => type === 'part' && on.includes(disk.name)).length > 1,
   );
   return [
-    ...survey.groups
-      .filter(({ name }) => !called.includes(name) && called.length > 0)
+    ...groups
+      .filter(({ name, there }) => name !== there.name)
       .map(
-        ({ name }) =>
-          `The server calls a volume group ${name}; here it has another name, since each name is one group's.`,
+        ({ there }) =>
+          `The server calls a volume group ${there.name}; here it has another name, since each name is one group's.`,
       ),
+    ...untold.map(
+      (name) =>
+        `The volume group ${name} is left out: which declared volumes some of its members are cannot be told.`,
+    ),
     ...(encrypted.length === 0
       ? []
       : [
@@ -85,55 +166,48 @@ function notesOn(survey: Survey, declared: Values): readonly string[] {
 interface Ground {
   readonly estate: Estate;
   readonly survey: Survey;
+  /** The declared volumes that are found there, each with its disk. */
+  readonly here: ReadonlyMap<string, SurveyedDevice>;
   readonly matches: Matches;
   readonly names: Names;
-  readonly rows: Rows;
+  readonly rows: ReadonlyMap<SurveyedDevice, ProviderVolume>;
   readonly serials: ReadonlySet<string>;
 }
 
-function declareServer({ estate, survey, matches, names, rows, serials }: Ground): Values | undefined {
+function declareServer({ estate, survey, here, matches, names, rows, serials }: Ground): string | undefined {
   const { server } = survey;
-  const known = new Map(
-    [...matches.disks].flatMap(([volume, found]) =>
-      found.filter((each) => each.survey === survey).map(({ disk }) => [disk.name, volume] as const),
-    ),
-  );
   const isDeclared = estate.servers.has(server);
-  const undeclared = new Set(
-    isDeclared
-      ? matches.undeclared.flatMap((each) => (each.survey === survey ? each.disk : []))
-      : disksOf(survey),
-  );
-  const called = new Map<string, string>(known);
-  for (const disk of undeclared) {
-    const row = rows.of(survey, disk);
-    called.set(disk.name, names.volume(row?.name ?? `${server}-${disk.name}`));
-  }
+  const undeclared = new Set(matches.undeclared.flatMap((each) => (each.survey === survey ? each.disk : [])));
+  const called = new Map([...here].map(([volume, disk]) => [disk, volume]));
+  for (const disk of undeclared)
+    called.set(disk, names.volume(rows.get(disk)?.name ?? `${server}-${disk.name}`));
   const grouped = new Set(survey.groups.flatMap((group) => memberDisks(survey, group)));
   const root = systemAt(survey, '/');
   const [boot, ...more] = root === undefined ? [] : disksUnder(survey, root.device);
   const volumes = Object.fromEntries(
     [...undeclared].map((disk) => [
-      called.get(disk.name) ?? disk.name,
+      called.get(disk) ?? disk.name,
       {
         ...(disk.serial !== undefined && serials.has(disk.serial) ? { id: disk.serial } : {}),
-        ...volumeOf(disk.size, rows.of(survey, disk)),
+        ...volumeOf(disk.size, rows.get(disk)),
         ...(grouped.has(disk) ? {} : systemsOf(survey, disk, boot === disk)),
       },
     ]),
   );
-  const bootName = more.length > 0 || boot === undefined ? undefined : called.get(boot.name);
-  const attachments = [...undeclared]
+  const bootName = more.length > 0 || boot === undefined ? undefined : called.get(boot);
+  // A volume that is declared already, and is on a server that is not, is held by it all the same.
+  const attachments = [...(isDeclared ? [] : here.values()), ...undeclared]
     .filter((disk) => disk !== boot || bootName === undefined || isDeclared)
-    .map((disk) => ({ volume: called.get(disk.name), server }));
-  const groups = Object.fromEntries(
-    survey.groups
-      .filter(({ name }) => !estate.groups.has(name))
-      .flatMap((group) => {
-        const members = memberDisks(survey, group).flatMap((disk) => called.get(disk.name) ?? []);
-        return members.length === 0 ? [] : [[names.group(group.name), groupOf(survey, group, members)]];
-      }),
-  );
+    .map((disk) => ({ volume: called.get(disk), server }));
+  const groups: NewGroup[] = [];
+  const untold: string[] = [];
+  for (const there of survey.groups) {
+    const disks = memberDisks(survey, there);
+    const members = disks.flatMap((disk) => called.get(disk) ?? []);
+    if (disks.length === 0 || isDeclaredGroup(estate, survey, there, members)) continue;
+    if (members.length < disks.length) untold.push(there.name);
+    else groups.push({ there, name: names.group(there.name), members });
+  }
   const declared = {
     ...(isDeclared
       ? {}
@@ -148,10 +222,29 @@ function declareServer({ estate, survey, matches, names, rows, serials }: Ground
         }),
     ...(undeclared.size === 0 ? {} : { volumes }),
     ...(attachments.length === 0 ? {} : { attachments }),
-    ...(Object.keys(groups).length === 0 ? {} : { 'volume-groups': groups }),
+    ...(groups.length === 0
+      ? {}
+      : {
+          'volume-groups': Object.fromEntries(
+            groups.map(({ there, name, members }) => [name, groupOf(survey, there, members)]),
+          ),
+        }),
   };
-  return Object.keys(declared).length === 0 ? undefined : declared;
+  return Object.keys(declared).length === 0 ? undefined : fileText(declared, notesOn(survey, groups, untold));
 }
+
+/**
+ * By the members, since two servers may each have a group of one name, and people rename them; by the name as well where
+ * a volume that the server holds in it cannot be told among its disks.
+ */
+const isDeclaredGroup = (
+  estate: Estate,
+  { server }: Survey,
+  { name }: SurveyedGroup,
+  members: readonly string[],
+): boolean =>
+  members.some((member) => estate.groupOf.has(member)) ||
+  (estate.held.get(server) ?? []).some(({ volume }) => estate.groupOf.get(volume)?.name === name);
 
 const volumeOf = (size: Bytes, row: ProviderVolume | undefined): Values => ({
   size: exactSize(size),
@@ -163,8 +256,6 @@ const volumeOf = (size: Bytes, row: ProviderVolume | undefined): Values => ({
 const memberDisks = (survey: Survey, { members }: SurveyedGroup): readonly SurveyedDevice[] => [
   ...new Set(members.flatMap(({ device }) => (device === undefined ? [] : disksUnder(survey, device)))),
 ];
-
-const isKnownType = (type: string): boolean => fileSystemTypes.some((known) => known === type);
 
 /** Where people see it: where it is mounted, or is to be. */
 const mountOf = ({ mounts, inFstab, type }: SurveyedFileSystem): string | undefined =>
@@ -232,35 +323,6 @@ class Names {
       taken.add(free);
       return free;
     }
-  }
-}
-
-/** Rows of the provider's list that nobody declared, each given to the one disk that it can only be. */
-class Rows {
-  readonly #left: Set<ProviderVolume>;
-  readonly #given = new Map<SurveyedDevice, ProviderVolume>();
-
-  constructor(rows: readonly ProviderVolume[]) {
-    this.#left = new Set(rows);
-  }
-
-  of(survey: Survey, disk: SurveyedDevice): ProviderVolume | undefined {
-    const known = this.#given.get(disk);
-    if (known !== undefined) return known;
-    const bySerial = [...this.#left].filter(
-      ({ id }) => id !== undefined && disk.serial !== undefined && disk.serial === id.slice(0, 20),
-    );
-    const here = [...this.#left].filter((row) => row.server === survey.server && row.size === disk.size);
-    const alike = disksOf(survey).filter(({ size }) => size === disk.size);
-    const [row, ...more] = bySerial.length > 0 ? bySerial : alike.length === 1 ? here : [];
-    if (row === undefined || more.length > 0) return undefined;
-    this.#left.delete(row);
-    this.#given.set(disk, row);
-    return row;
-  }
-
-  left(): readonly ProviderVolume[] {
-    return [...this.#left];
   }
 }
 

@@ -11,9 +11,7 @@ import type { ProviderSurvey, ProviderVolume } from './provider-survey.ts';
 import type { Survey, SurveyedDevice, SurveyedFileSystem } from './survey.ts';
 
 /** The bytes of an identifier that a disk shows. */
-const shownOfId = 20;
-
-export type Evidence = 'id' | 'boot volume' | 'volume group' | 'mount point' | 'size';
+export const shownOfId = 20;
 
 /** A disk as one server shows it. */
 export interface SurveyedDisk {
@@ -21,13 +19,9 @@ export interface SurveyedDisk {
   readonly disk: SurveyedDevice;
 }
 
-export interface FoundDisk extends SurveyedDisk {
-  readonly by: Evidence;
-}
-
 export interface Matches {
   /** By volume: the disks that it is, one a server at most. */
-  readonly disks: ReadonlyMap<string, readonly FoundDisk[]>;
+  readonly disks: ReadonlyMap<string, readonly SurveyedDisk[]>;
   /** By volume that a surveyed server holds and that cannot be told: the disks that it may be. None where it is not there. */
   readonly candidates: ReadonlyMap<string, readonly SurveyedDisk[]>;
   /** Disks that are no volume that is declared. */
@@ -45,15 +39,15 @@ export function match(
   surveys: readonly Survey[],
   provider: ProviderSurvey | undefined,
 ): Matches {
-  const disks = new Map<string, FoundDisk[]>();
+  const disks = new Map<string, SurveyedDisk[]>();
   const candidates = new Map<string, readonly SurveyedDisk[]>();
   const undeclared: SurveyedDisk[] = [];
   const undecided: SurveyedDisk[] = [];
   const byId = prefixes([...estate.volumes.values()]);
   for (const survey of surveys) {
     const found = matchServer(estate, survey, byId);
-    for (const [volume, { disk, by }] of found.matched)
-      disks.set(volume, [...(disks.get(volume) ?? []), { survey, disk, by }]);
+    for (const [volume, disk] of found.matched)
+      disks.set(volume, [...(disks.get(volume) ?? []), { survey, disk }]);
     const left = found.left.map((disk) => ({ survey, disk }));
     const maybe = new Set<SurveyedDisk>();
     for (const volume of found.missing) {
@@ -67,31 +61,30 @@ export function match(
 }
 
 interface OnServer {
-  readonly matched: ReadonlyMap<string, { readonly disk: SurveyedDevice; readonly by: Evidence }>;
+  readonly matched: ReadonlyMap<string, SurveyedDevice>;
   /** Disks that are left over, and volumes that are. */
   readonly left: readonly SurveyedDevice[];
   readonly missing: readonly string[];
 }
 
 function matchServer(estate: Estate, survey: Survey, byId: ReadonlyMap<string, string>): OnServer {
-  const matched = new Map<string, { readonly disk: SurveyedDevice; readonly by: Evidence }>();
+  const matched = new Map<string, SurveyedDevice>();
   const all = disksOf(survey);
   const free = new Set(all);
-  const take = (volume: string, disk: SurveyedDevice, by: Evidence): void => {
+  const take = (volume: string, disk: SurveyedDevice): void => {
     if (!free.has(disk) || matched.has(volume)) return;
     free.delete(disk);
-    matched.set(volume, { disk, by });
+    matched.set(volume, disk);
   };
   const isOpen = (volume: string): boolean => !matched.has(volume);
   const isFree = (disk: SurveyedDevice): boolean => free.has(disk);
-  for (const [volume, disk] of onlyPairs(all, ({ serial }) => serial && byId.get(serial)))
-    take(volume, disk, 'id');
+  for (const [volume, disk] of onlyPairs(all, ({ serial }) => serial && byId.get(serial))) take(volume, disk);
   const held = (estate.held.get(survey.server) ?? []).map(({ volume }) => volume);
   const boot = estate.servers.get(survey.server)?.boot;
   const root = systemAt(survey, '/');
   if (boot !== undefined && root !== undefined) {
     const [disk, ...more] = disksUnder(survey, root.device);
-    if (disk !== undefined && more.length === 0) take(boot, disk, 'boot volume');
+    if (disk !== undefined && more.length === 0) take(boot, disk);
   }
   for (const group of survey.groups) {
     const declared = estate.groups.get(group.name);
@@ -101,21 +94,19 @@ function matchServer(estate: Estate, survey: Survey, byId: ReadonlyMap<string, s
     );
     const members = declared.members.filter((member) => held.includes(member));
     const wholly = pairLeft(estate, members.filter(isOpen), beneath.filter(isFree));
-    for (const [volume, disk] of wholly) take(volume, disk, 'volume group');
+    for (const [volume, disk] of wholly) take(volume, disk);
     const [volume, ...others] = members.filter(isOpen);
     const [disk, ...more] = beneath.filter(isFree);
     // The last of either, whatever their sizes: a group has no other members.
-    if (volume !== undefined && disk !== undefined && others.length + more.length === 0)
-      take(volume, disk, 'volume group');
+    if (volume !== undefined && disk !== undefined && others.length + more.length === 0) take(volume, disk);
   }
   for (const name of held) {
     const system = estate.volumes.get(name)?.fileSystem;
     const there = system === undefined ? undefined : systemAt(survey, system.mount);
     const [disk, ...more] = there === undefined ? [] : disksUnder(survey, there.device);
-    if (disk !== undefined && more.length === 0) take(name, disk, 'mount point');
+    if (disk !== undefined && more.length === 0) take(name, disk);
   }
-  for (const [volume, disk] of pairLeft(estate, held.filter(isOpen), all.filter(isFree)))
-    take(volume, disk, 'size');
+  for (const [volume, disk] of pairLeft(estate, held.filter(isOpen), all.filter(isFree))) take(volume, disk);
   return {
     matched,
     left: all.filter((disk) => free.has(disk)),
@@ -144,9 +135,10 @@ function couldBe(estate: Estate, survey: Survey, volume: string, disk: SurveyedD
 
 /** What is swapped to, mounted nowhere or of a type that Ullage does not know may well be left out of a declaration. */
 const isDeclarable = ({ type, mounts, inFstab }: SurveyedFileSystem): boolean =>
-  type !== 'swap' &&
-  (mounts.length > 0 || inFstab !== undefined) &&
-  fileSystemTypes.some((known) => known === type);
+  type !== 'swap' && (mounts.length > 0 || inFstab !== undefined) && isKnownType(type);
+
+/** Whether a file system of that type can be declared. */
+export const isKnownType = (type: string): boolean => fileSystemTypes.some((known) => known === type);
 
 /** Pairs of what is left whose size occurs once on either side. */
 function pairLeft(
@@ -162,7 +154,7 @@ function pairLeft(
 }
 
 /** What has one key alone on either side. */
-function onlyPairs<T>(
+export function onlyPairs<T>(
   items: readonly T[],
   keyOf: (item: T) => string | undefined,
 ): readonly (readonly [string, T])[] {
@@ -185,7 +177,8 @@ const prefixes = (volumes: readonly Volume[]): ReadonlyMap<string, string> =>
     ]),
   );
 
-const shown = (id: string): string => Buffer.from(id).subarray(0, shownOfId).toString();
+/** What a disk shows of its identifier. */
+export const shown = (id: string): string => Buffer.from(id).subarray(0, shownOfId).toString();
 
 function matchRows(
   estate: Estate,

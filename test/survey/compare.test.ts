@@ -269,10 +269,10 @@ volume-groups: { pg: { members: [pg-1, pg-2] } }
       });
     const surveys = [one('s'), one('t')];
     const nothing = estateOf('volumes: {}');
-    const texts = declareSurveys(
+    const { files: texts } = declareSurveys(
       nothing,
       { servers: surveys, provider: undefined },
-      match(nothing, [], undefined),
+      match(nothing, surveys, undefined),
     );
     expect(texts[1]?.text).toContain('The server calls a volume group stock-vg');
     const again = valueIn(
@@ -363,10 +363,10 @@ describe('on any estate', () => {
         const estate = playable(files);
         const surveys = surveysOf(estate);
         const nothing = estateOf('volumes: {}');
-        const texts = declareSurveys(
+        const { files: texts } = declareSurveys(
           nothing,
           { servers: surveys, provider: undefined },
-          match(nothing, [], undefined),
+          match(nothing, surveys, undefined),
         );
         const again = valueIn(
           assembled(
@@ -442,8 +442,8 @@ describe('on any estate', () => {
         const [file] = declareSurveys(
           nothing,
           { servers: [survey], provider: undefined },
-          match(nothing, [], undefined),
-        );
+          match(nothing, [survey], undefined),
+        ).files;
         const read = assembled({ 'storage/s.yaml': file?.text ?? '' });
         const groups = read.ok ? [...read.value.groups.values()] : [];
         // What the format has no room for is refused where it stands; nothing else comes of it.

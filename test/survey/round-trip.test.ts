@@ -77,16 +77,29 @@ server-types:
 `);
 const nothing = estateOf('volumes: {}');
 
-const declaredFrom = (surveys: Surveys): Estate =>
-  valueIn(
-    assembled(
-      Object.fromEntries(
-        declareSurveys(nothing, surveys, match(nothing, [], surveys.provider)).map(({ name, text }) => [
-          `storage/${name}`,
-          text.replaceAll(unknownTier, 'bulk'),
-        ]),
-      ),
-    ),
+const declaredFrom = (surveys: Surveys): Estate => adopted({}, surveys).estate;
+
+/** What is declared, and what the surveys show beside it. */
+function adopted(files: Readonly<Record<string, string>>, surveys: Surveys) {
+  const main = Object.keys(files).length === 0 ? nothing : valueIn(assembled(files));
+  const { files: texts, leftOut } = declareSurveys(
+    main,
+    surveys,
+    match(main, surveys.servers, surveys.provider),
+  );
+  const added = texts.map(({ name, text }) => [
+    `storage/${Object.keys(files).length}-${name}`,
+    text.replaceAll(unknownTier, 'bulk'),
+  ]);
+  const all: Readonly<Record<string, string>> = { ...files, ...Object.fromEntries(added) };
+  return { files: all, added: texts, leftOut, estate: valueIn(assembled(all)) };
+}
+
+/** As people do it: one server after another, each on top of what is declared by then. */
+const adoptedOneByOne = ({ servers, provider }: Surveys) =>
+  servers.reduce(
+    ({ files }, _, index) => adopted(files, { servers: servers.slice(0, index + 1), provider }),
+    adopted({}, { servers: [], provider }),
   );
 
 const differences = (estate: Estate, surveys: Surveys): readonly string[] =>
@@ -164,6 +177,24 @@ describe('what an estate’s own tools say of it', () => {
       }),
       { numRuns: 150 },
     );
+  });
+
+  it('is declared as it is server by server, too, and once it is there is nothing left to declare', () => {
+    let servers = 0;
+    fc.assert(
+      fc.property(fc.boolean(), fc.boolean(), shapes, fc.gen(), (hasIds, hasProvider, shape, gen) => {
+        const estate = gen(() => estates(hasIds));
+        const surveys = surveysOf(estate, shape, hasIds && hasProvider);
+        const { files, estate: again } = adoptedOneByOne(surveys);
+        expect(differences(again, surveys)).toEqual([]);
+        expect(rooms(again)).toEqual(hasIds && hasProvider ? rooms(estate) : rooms(declaredFrom(surveys)));
+        if (surveys.provider !== undefined) expect(costs(again)).toEqual(costs(estate));
+        expect(adopted(files, surveys).added).toEqual([]);
+        servers += surveys.servers.length;
+      }),
+      { numRuns: 150 },
+    );
+    expect(servers).toBeGreaterThan(100);
   });
 
   it('has each of two swap areas of a group', () => {
