@@ -120,12 +120,14 @@ function couldBe(estate: Estate, survey: Survey, volume: string, disk: SurveyedD
     members.some(({ device }) => device !== undefined && disksUnder(survey, device).includes(disk)),
   );
   const declared = estate.groupOf.get(volume);
-  if (group !== undefined || declared !== undefined)
+  if (survey.unseen.includes('volume-groups') && (group ?? declared) !== undefined) return true;
+  // A group that nobody declared may well have been made on a volume that was declared blank.
+  if (group !== undefined && declared === undefined)
+    return estate.volumes.get(volume)?.fileSystem === undefined && !estate.groups.has(group.name);
+  if (declared !== undefined)
     return (
-      survey.unseen.includes('volume-groups') ||
-      (group !== undefined &&
-        declared !== undefined &&
-        (group.name === declared.name || !survey.groups.some(({ name }) => name === declared.name)))
+      group !== undefined &&
+      (group.name === declared.name || !survey.groups.some(({ name }) => name === declared.name))
     );
   const holds = survey.fileSystems.some(
     (system) => isDeclarable(system) && disksUnder(survey, system.device).includes(disk),

@@ -248,43 +248,6 @@ volume-groups: { pg: { members: [pg-1, pg-2] } }
       ],
     );
   });
-
-  it('two servers may each have a group of one name: declared from surveys, nothing differs', () => {
-    const one = (server: string) =>
-      kept({
-        server,
-        devices: [{ name: 'vda', type: 'disk', size: gib(40), serial: `disk-of-${server}` }],
-        'volume-groups': [
-          {
-            name: 'stock-vg',
-            extent: `${4n << 20n}`,
-            extents: 10239,
-            free: 0,
-            missing: 0,
-            members: [{ device: 'vda', extents: 10239, free: 0 }],
-            'logical-volumes': [{ name: 'root', size: gib(20), layout: 'linear' }],
-          },
-        ],
-        'file-systems': [{ device: 'stock-vg/root', type: 'ext4', mounts: ['/'] }],
-      });
-    const surveys = [one('s'), one('t')];
-    const nothing = estateOf('volumes: {}');
-    const { files: texts } = declareSurveys(
-      nothing,
-      { servers: surveys, provider: undefined },
-      match(nothing, surveys, undefined),
-    );
-    expect(texts[1]?.text).toContain('The server calls a volume group stock-vg');
-    const again = valueIn(
-      assembled(
-        Object.fromEntries(
-          texts.map(({ name, text }) => [`storage/${name}`, text.replaceAll(unknownTier, 'bulk')]),
-        ),
-      ),
-    );
-    expect([...again.groups.keys()]).toEqual(['stock-vg', 'stock-vg-2']);
-    expect(said(surveys, undefined, again)).toEqual([]);
-  });
 });
 
 /** What the player knows: which disk is which volume. */
