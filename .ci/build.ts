@@ -35,6 +35,7 @@ const inOwnFile = ['yaml', './src/read/generated/validators.js'];
  * first used. Together they take longer to load than a small estate takes to judge.
  */
 const whenUsed: Readonly<Record<string, readonly string[]>> = {
+  './src/report/page/document.ts': ['drawPage'],
   'ajv/dist/2020.js': ['Ajv2020'],
   'csv-parse': ['CsvError', 'parse'],
   'csv-parse/sync': ['parse'],

@@ -145,6 +145,13 @@ async function surveyScript(): Promise<string> {
   return `${banner.replace('schema/ and src/rules/', 'src/survey/gather.sh')}export const gatheringScript = ${JSON.stringify(script)};\n`;
 }
 
+/** A page's style sheet and script, built in as text: what they are by hash must be what is written here. */
+async function pageParts(): Promise<string> {
+  const part = (name: string) => readFile(join(schemaFolder, '../src/report/page', name), 'utf8');
+  const [style, script] = [await part('page.css'), await part('page.js')];
+  return `${banner.replace('schema/ and src/rules/', 'src/report/page/')}export const pageStyle = ${JSON.stringify(style)};\n\nexport const pageScript = ${JSON.stringify(script)};\n`;
+}
+
 async function generated(): Promise<ReadonlyMap<string, string>> {
   const all = await schemas();
   const files = new Map<string, string>();
@@ -170,6 +177,7 @@ async function bring(path: string, text: string): Promise<void> {
 for (const [path, text] of await generated()) await bring(path, text);
 await bring(join(schemaFolder, '../src/policy/generated/shipped.ts'), await shippedPacks());
 await bring(join(schemaFolder, '../src/survey/generated/script.ts'), await surveyScript());
+await bring(join(schemaFolder, '../src/report/generated/page.ts'), await pageParts());
 if (checking && differing.length > 0) {
   console.error(`Generated files differ from their sources; run npm run generate:\n${differing.join('\n')}`);
   process.exitCode = 1;

@@ -174,7 +174,11 @@ describe('the packed package', () => {
     const command = join(installed, declared.bin.ullage ?? '');
     const gate = ['gate', '--repo', repository.dir, '--base', 'main', '--now', '2026-11-20'];
     for (const args of [
-      ...['text', 'markdown', 'json', 'sarif', 'junit'].map((format) => [...gate, '--format', format]),
+      ...['text', 'markdown', 'json', 'sarif', 'junit', 'html'].map((format) => [
+        ...gate,
+        '--format',
+        format,
+      ]),
       ['cost', '--repo', repository.dir, '--now', '2026-11-20', '--format', 'csv'],
       ['reading', 'summary', '--repo', repository.dir],
       ['audit', '--repo', repository.dir],

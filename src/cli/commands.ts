@@ -33,6 +33,7 @@ const reportFormats: Readonly<Record<ReportFormat, true>> = {
   json: true,
   sarif: true,
   junit: true,
+  html: true,
 };
 
 function reportTo(value: string, before: readonly ReportTo[]): readonly ReportTo[] {

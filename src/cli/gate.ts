@@ -7,11 +7,19 @@ import { firstParentAncestors } from '../git/ancestors.ts';
 import { type RevisionPair, resolveRevisions, uncommittedFiles } from '../git/compare.ts';
 import type { GitRepository } from '../git/repository.ts';
 import type { Approvals } from '../policy/approval.ts';
+import { linesAt } from '../policy/excerpts.ts';
 import { type Judgement, notJudged, type PastChange } from '../policy/judgement.ts';
 import { judgePair, type ReadingPair, readPair } from '../policy/pair.ts';
 import type { Waiver } from '../policy/policy.ts';
 import { pathsOf } from '../policy/reader.ts';
-import { type ReportFormat, report, reportJson, summaryLine, unreadSentence } from '../report/report.ts';
+import {
+  type LineAt,
+  type ReportFormat,
+  report,
+  reportJson,
+  summaryLine,
+  unreadSentence,
+} from '../report/report.ts';
 import type { AttestFlags } from './attestation.ts';
 import { dayOf, type Finished, reportProblem, terminal, writeReport } from './edge.ts';
 import { treeAt, withRepository } from './repository.ts';
@@ -25,6 +33,8 @@ export interface GateOptions {
   readonly failOn: 'error' | 'warning';
   /** On how many past changes to try rules that the branch alters; none where left out. */
   readonly backTest?: number;
+  /** Whether the lines are wanted that findings are about. */
+  readonly lines?: boolean;
 }
 
 /** Judges; what stands in the way is in the judgement. The command line and the CI action both come here. */
@@ -38,6 +48,7 @@ interface Gated {
   readonly revisions: JudgedRevisions | undefined;
   /** What somebody who named nothing to judge may take for judged, and is not. */
   readonly remarks: readonly string[];
+  readonly lineAt?: LineAt;
 }
 
 type Options = GateOptions & AttestFlags & { readonly format?: ReportFormat };
@@ -81,11 +92,15 @@ async function gateAsTold(options: Options, clock: Date): Promise<Gated> {
       unnamed && options.format === 'text' ? await remarksOn(repository, compared.value, readings) : [];
     const { unreadMain } = judgement.verdict === 'not judged' ? {} : judgement;
     const unread = unreadMain === undefined ? [] : [unreadSentence(unreadMain)];
+    const places = judgement.verdict === 'not judged' ? [] : judgement.findings.map(({ place }) => place);
+    const lineAt =
+      options.lines === true && places.length > 0 ? await linesAt(places, compared.value) : undefined;
     const tested = await withPast(repository, compared.value, { judgement, readings }, options);
     return ok({
       judgement: tested.judgement,
       revisions,
       remarks: [...unread, ...remarks, ...tested.remarks],
+      ...(lineAt === undefined ? {} : { lineAt }),
     });
   });
   return gated.ok ? gated.value : unjudged(notJudged(gated.problems, on));
@@ -206,18 +221,19 @@ export async function runGate(flags: GateFlags): Promise<Finished> {
       reason: summaryLine(judgement),
     };
   }
-  const gated = await gateToAttest(flags, clock);
-  const { judgement, remarks } = gated;
+  const lines = flags.format === 'html' || flags.report.some(({ format }) => format === 'html');
+  const gated = await gateToAttest({ ...flags, lines }, clock);
+  const { judgement, remarks, lineAt } = gated;
   const code = exitCodes[judgement.verdict];
   const failures = (
     await Promise.all([
       ...flags.report.map(({ format, path }) =>
-        writeReport(path, () => report(format, judgement, { width: 100, colour: false })),
+        writeReport(path, () => report(format, judgement, { width: 100, colour: false }, lineAt)),
       ),
       attestTo(flags, gated, clock),
     ])
   ).filter((problem) => problem !== undefined);
-  const output = await report(flags.format, judgement, terminal());
+  const output = await report(flags.format, judgement, terminal(), lineAt);
   const [failure] = failures;
   if (failure !== undefined)
     return { output, code: 2, remarks, reason: `${failure.message}. ${failure.advice}` };

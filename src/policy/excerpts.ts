@@ -1,6 +1,7 @@
 /** The source lines that problems point at. */
 
 import type { Problem } from '../base/problem.ts';
+import type { RevisionPlace } from '../change/place.ts';
 import type { Tree } from '../git/tree.ts';
 import { decodeText } from '../read/text.ts';
 
@@ -47,3 +48,18 @@ async function linesOf(
   );
   return new Map(read.flat());
 }
+
+/** The source lines at places of two revisions, read at once, for whoever asks by place. */
+export async function linesAt(
+  places: readonly RevisionPlace[],
+  trees: Readonly<Record<RevisionPlace['revision'], Tree>>,
+): Promise<(place: RevisionPlace) => string | undefined> {
+  const lines = { base: none, head: none };
+  for (const revision of ['base', 'head'] as const) {
+    const wanted = new Set(places.flatMap((place) => (place.revision === revision ? [place.file] : [])));
+    if (wanted.size > 0) lines[revision] = await linesOf(trees[revision], wanted);
+  }
+  return ({ revision, file, line }) => lines[revision].get(file)?.[line - 1];
+}
+
+const none: ReadonlyMap<string, readonly string[]> = new Map();

@@ -16,7 +16,7 @@ export const shownTable = ({ columns, rows }: Table): TextTable => ({
   rows: rows.map((row) => row.map(cellText)),
 });
 
-function cellText(cell: Cell): string {
+export function cellText(cell: Cell): string {
   if (typeof cell === 'string') return cell;
   switch (cell.kind) {
     case 'amount':

@@ -94,6 +94,8 @@ function drawBlock(block: Block, screen: Screen): readonly string[] {
       return block.entries.flatMap((entry) => drawEntry(entry, screen));
     case 'table':
       return textTable(shownTable(block.table), screen.width - 2).map((line) => `  ${line}`);
+    case 'picture':
+      return [];
     case 'legend':
       return hung(
         '  ',

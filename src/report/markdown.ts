@@ -80,7 +80,7 @@ interface SectionParts {
 const sectionParts = ({ title, blocks }: Section): SectionParts => ({
   title: title === '' ? '' : `### ${markdownText(title)}`,
   name: clipped(title, 60),
-  blocks: blocks.map(blockPieces),
+  blocks: blocks.map(blockPieces).filter(({ head, pieces }) => head !== undefined || pieces.length > 0),
 });
 
 function blockPieces(block: Block): Pieces {
@@ -93,6 +93,8 @@ function blockPieces(block: Block): Pieces {
       const { head, rows } = markdownTable(shownTable(block.table));
       return { head, between: '\n', pieces: rows.map((row) => () => row) };
     }
+    case 'picture':
+      return { head: undefined, between: '', pieces: [] };
     case 'legend': {
       const said = block.parts.map(({ part, text }) => `${markdownCode(marks[part])} ${markdownText(text)}`);
       return { head: undefined, between: '', pieces: [() => `${said.join(', ')}.`] };

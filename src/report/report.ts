@@ -2,29 +2,32 @@
 import type { Judgement } from '../policy/judgement.ts';
 import { reportJson } from './json.ts';
 import { reportMarkdown } from './markdown.ts';
+import type { LineAt } from './model/findings.ts';
 import { reportText } from './text.ts';
 
 export type { Screen } from './draw.ts';
 export { reportJson } from './json.ts';
 export { type MarkdownOptions, reportMarkdown } from './markdown.ts';
+export type { LineAt } from './model/findings.ts';
 export { reportModel } from './model/judgement.ts';
 export type * from './model/model.ts';
 export { unreadSentence } from './model/unread-main.ts';
 export { summaryLine } from './model/verdict.ts';
 export { reportProblems, reportText } from './text.ts';
 
-export const reportFormats = ['text', 'markdown', 'json', 'sarif', 'junit'] as const;
+export const reportFormats = ['text', 'markdown', 'json', 'sarif', 'junit', 'html'] as const;
 
 export type ReportFormat = (typeof reportFormats)[number];
 
 /**
- * Writes a judgement in one form. Width and colour matter to text alone. The forms that few ask for are loaded when
+ * Writes a judgement in one form. Width and colour matter to text alone, and the lines of files to a page. The forms that few ask for are loaded when
  * asked for: an XML library takes longer to load than a small estate to judge.
  */
 export async function report(
   format: ReportFormat,
   judgement: Judgement,
   terminal: { readonly width: number; readonly colour: boolean },
+  lineAt?: LineAt,
 ): Promise<string> {
   switch (format) {
     case 'text':
@@ -37,5 +40,7 @@ export async function report(
       return (await import('./sarif.ts')).reportSarif(judgement);
     case 'junit':
       return (await import('./junit.ts')).reportJunit(judgement);
+    case 'html':
+      return (await import('./page/judgement.ts')).judgementPage(judgement, lineAt);
   }
 }

@@ -231,7 +231,7 @@ describe('the gate, from the command line', () => {
 
   it('writes several reports in one run, and says the same bytes twice in every format', async () => {
     const repository = proposing(inEstate('plates-1: { size: 50 GiB', 'plates-1: { size: 50 GB'));
-    const formats = ['text', 'markdown', 'json', 'sarif', 'junit'];
+    const formats = ['text', 'markdown', 'json', 'sarif', 'junit', 'html'];
     const reports = (round: string) =>
       formats.map((format) => [format, join(repository.dir, '.git', `${round}.${format}`)] as const);
     for (const round of ['first', 'second']) {

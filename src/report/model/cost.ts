@@ -1,10 +1,11 @@
 /** What the estate costs a month before and after, team by team, against the limits. */
 import type { Judged, LimitUse } from '../../policy/judgement.ts';
-import { type CauseKind, type CostDelta, changeOfCost, type TeamDelta } from '../../price/delta.ts';
+import { type CostDelta, changeOfCost, type TeamDelta } from '../../price/delta.ts';
 import { compareMoney, type Money, subtractMoney } from '../../price/money.ts';
 import { addsUp, roundedNote } from '../../price/shown.ts';
 import { showAmount, showDifference } from './amounts.ts';
 import { figures, sentence, table, words } from './blocks.ts';
+import { causeWords, costPictures } from './cost-pictures.ts';
 import type { Block, Cell, Section } from './model.ts';
 import { subjectWords } from './subjects.ts';
 
@@ -42,15 +43,6 @@ export function costSentence({ cost, afterAtJudgingPrices, unlimited }: Judged):
   return sentences.join(' ');
 }
 
-const causeWords: Readonly<Record<CauseKind, string>> = {
-  quantity: 'changes in quantity',
-  adoption: 'what is there already and is only declared now',
-  'tier-move': 'changes of tier or server type',
-  'price-change': 'price changes',
-  'month-change': 'another length of the month',
-  'currency-change': 'another currency',
-};
-
 const columns = [
   figures('On main'),
   figures('After'),
@@ -75,14 +67,14 @@ export function costSection({ cost, limits, afterAtJudgingPrices }: Judged): rea
   const rows = teams.map((team, index) => {
     const limit = alike[index];
     return [
-      team.team === '' ? 'no team' : team.team,
+      nameOfTeam(team),
       ...amounts(team, cost),
       ...(limit === undefined ? noneFor(team.team) : against(limit, currencyBefore)),
     ];
   });
   const total = ['total', ...amounts(cost, cost), '', ''];
   const limitRows = apart.map((limit) => [
-    `${limit.entry}: ${subjectWords(limit.subject)}`,
+    nameOfLimit(limit),
     ...amounts(limit, judging),
     ...against(limit, currencyBefore),
   ]);
@@ -98,11 +90,19 @@ export function costSection({ cost, limits, afterAtJudgingPrices }: Judged): rea
           ? [sentence('Limits are checked at the prices on main, which decide the verdict.')]
           : []),
         ...causesSentence(cost),
+        ...costPictures(cost, [
+          ...teams.map((team, index) => ({ ...team, name: nameOfTeam(team), limit: alike[index]?.limit })),
+          ...apart.map((limit) => ({ ...limit, name: nameOfLimit(limit) })),
+        ]),
         ...roundedSentence(cost, limits),
       ],
     },
   ];
 }
+
+const nameOfTeam = ({ team }: TeamDelta): string => (team === '' ? 'no team' : team);
+
+const nameOfLimit = ({ entry, subject }: LimitUse): string => `${entry}: ${subjectWords(subject)}`;
 
 function amounts(
   ends: { readonly before: Money; readonly after: Money },

@@ -1,6 +1,7 @@
 /** Findings, those that fail first. */
 
 import { cautions, counted } from '../../base/wording.ts';
+import type { RevisionPlace } from '../../change/place.ts';
 import type { Finding } from '../../policy/judgement.ts';
 import type { Waiver } from '../../policy/policy.ts';
 import type { Level } from '../../rules/rule.ts';
@@ -53,10 +54,13 @@ function groupCount(group: FindingGroup, count: number): string {
   }
 }
 
-export const findingSections = (grouped: Grouped): readonly Section[] =>
+/** The source line at a place, for whoever shows it. */
+export type LineAt = (place: RevisionPlace) => string | undefined;
+
+export const findingSections = (grouped: Grouped, lineAt: LineAt): readonly Section[] =>
   [...grouped].map(([group, findings]) => ({
     title: titles[group],
-    blocks: [entries(findings.map((finding) => findingEntry(finding, group)))],
+    blocks: [entries(findings.map((finding) => findingEntry(finding, group, lineAt)))],
   }));
 
 const tones: Readonly<Record<Level, Tone>> = { error: 'fails', warning: 'caution', note: 'plain' };
@@ -67,13 +71,15 @@ const ruleOf = ({ rule, entry }: Finding): string => (rule === entry ? rule : `$
 const isOpen = (group: FindingGroup): boolean =>
   group === 'fails' || group === 'warns' || group === 'on main';
 
-function findingEntry(finding: Finding, group: FindingGroup): Entry {
+function findingEntry(finding: Finding, group: FindingGroup, lineAt: LineAt): Entry {
   const { level, message, place, baselineState, waiver } = finding;
   const open = isOpen(group);
   const leave = leaveWords(finding);
+  const source = lineAt(place);
   return {
     tag: { word: level, tone: open ? tones[level] : 'plain' },
     text: `${ruleOf(finding)}: ${message}`,
+    excerpt: source === undefined ? undefined : { source, place },
     fields: [
       atRevision(place),
       ...(baselineState === 'updated'

@@ -3,7 +3,7 @@ import { counted } from '../../base/wording.ts';
 import { freeShare, type Room } from '../../capacity/headroom.ts';
 import type { RoomChange } from '../../policy/judgement.ts';
 import { figures, sentence, table, words } from './blocks.ts';
-import type { Cell, Section } from './model.ts';
+import type { Block, Cell, Section } from './model.ts';
 import { layerWords } from './subjects.ts';
 
 /** A layer with a smaller share free is shown, changed or not. */
@@ -35,7 +35,7 @@ export function headroomSection(rooms: readonly RoomChange[]): readonly Section[
     {
       title: 'Headroom',
       blocks: [
-        ...(shown.length === 0 ? [] : [table(columns, shown.flatMap(roomRow))]),
+        ...(shown.length === 0 ? [] : [table(columns, shown.flatMap(roomRow)), picture(shown)]),
         ...(rest === 0
           ? []
           : [
@@ -47,6 +47,17 @@ export function headroomSection(rooms: readonly RoomChange[]): readonly Section[
     },
   ];
 }
+
+const picture = (rooms: readonly RoomChange[]): Block => ({
+  kind: 'picture',
+  picture: {
+    kind: 'rooms',
+    rows: rooms.flatMap(({ before, after }) => {
+      const room = after ?? before;
+      return room === undefined ? [] : [{ name: layerWords(room), before, after }];
+    }),
+  },
+});
 
 function roomRow({ before, after }: RoomChange): readonly (readonly Cell[])[] {
   const room = after ?? before;

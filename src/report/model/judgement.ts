@@ -5,7 +5,7 @@ import { advice, line } from './blocks.ts';
 import { cautionSection } from './cautions.ts';
 import { changeSection } from './changes.ts';
 import { costSection, costSentence } from './cost.ts';
-import { countGroups, findingSections, groupFindings } from './findings.ts';
+import { countGroups, findingSections, groupFindings, type LineAt } from './findings.ts';
 import { headroomSection } from './headroom.ts';
 import type { ReportModel } from './model.ts';
 import { policySection } from './policy-changes.ts';
@@ -17,17 +17,18 @@ import { unreadSentence } from './unread-main.ts';
 import { judgedSentence, summaryLine, whatToDo } from './verdict.ts';
 import { waiverSection } from './waivers.ts';
 
-export function reportModel(judgement: Judgement): ReportModel {
+/** @param lineAt gives the lines that findings are about, where the report has room for them */
+export function reportModel(judgement: Judgement, lineAt: LineAt = () => undefined): ReportModel {
   switch (judgement.verdict) {
     case 'pass':
     case 'fail':
-      return judgedModel(judgement);
+      return judgedModel(judgement, lineAt);
     case 'not judged':
       return notJudgedModel(judgement);
   }
 }
 
-function judgedModel(judged: Judged): ReportModel {
+function judgedModel(judged: Judged, lineAt: LineAt): ReportModel {
   const grouped = groupFindings(judged.findings);
   return {
     tone: judged.verdict === 'fail' ? 'fails' : 'plain',
@@ -41,7 +42,7 @@ function judgedModel(judged: Judged): ReportModel {
       line('Judged', judgedSentence(judged)),
     ],
     sections: [
-      ...findingSections(grouped),
+      ...findingSections(grouped, lineAt),
       ...cautionSection(judged),
       ...changeSection(judged.changes),
       ...costSection(judged),

@@ -6,6 +6,7 @@
 import type { Place } from '../../base/problem.ts';
 import type { Room } from '../../capacity/headroom.ts';
 import type { Money } from '../../price/money.ts';
+import type { Picture } from './picture.ts';
 
 /** How grave it is, for an accent. What it means is always in the words, too. */
 export type Tone = 'loses data' | 'fails' | 'caution' | 'plain';
@@ -70,13 +71,20 @@ export interface Table {
 
 export type Block =
   | { readonly kind: 'sentence'; readonly text: string }
-  | { readonly kind: 'entries'; readonly entries: readonly Entry[] }
+  | {
+      readonly kind: 'entries';
+      readonly entries: readonly Entry[];
+      /** What tells these from all others, where they are to be ticked off one by one. */
+      readonly checklist?: string | undefined;
+    }
   | { readonly kind: 'table'; readonly table: Table }
   /** What the parts of the bars above are. */
   | {
       readonly kind: 'legend';
       readonly parts: readonly { readonly part: PartOfCapacity; readonly text: string }[];
-    };
+    }
+  /** Figures that are in words beside it, too: whoever draws words alone leaves it out. */
+  | { readonly kind: 'picture'; readonly picture: Picture };
 
 export interface Section {
   /** Empty where the blocks go on from the first lines. */

@@ -3,13 +3,14 @@ import { cautions } from '../../base/wording.ts';
 import { destroys } from '../../change/kinds.ts';
 import type { Judged } from '../../policy/judgement.ts';
 import type { Step } from '../../runbook/step.ts';
-import { entries, line, sentence } from './blocks.ts';
+import { line, sentence } from './blocks.ts';
 import { losesData } from './changes.ts';
 import type { Block, Entry, Field, Section } from './model.ts';
 import { stepsQuestion } from './question.ts';
 
 /** Nothing where there is nothing to do. */
-export function stepSection({ verdict, changes, runbook, question }: Judged): readonly Section[] {
+export function stepSection(judged: Judged): readonly Section[] {
+  const { verdict, changes, runbook, question } = judged;
   if (runbook.length === 0) return [];
   const cautioned = changes.some(destroys) ? 'in a section of their own' : 'nowhere yet';
   return [
@@ -18,11 +19,20 @@ export function stepSection({ verdict, changes, runbook, question }: Judged): re
       blocks: [
         ...(question === undefined ? [] : [sentence(stepsQuestion(question))]),
         ...opening(verdict, runbook, cautioned),
-        entries(stepEntries(runbook)),
+        { kind: 'entries', entries: stepEntries(runbook), checklist: checklistOf(judged) },
+        ...(runbook.some(({ after }) => after.length > 0)
+          ? [{ kind: 'picture', picture: { kind: 'waits', steps: runbook } } as const]
+          : []),
       ],
     },
   ];
 }
+
+/** Steps are ticked off as those of this branch on this main, and only once they may be carried out. */
+const checklistOf = ({ verdict, base, head, runbook }: Judged): string | undefined =>
+  verdict === 'fail'
+    ? undefined
+    : JSON.stringify([base.commit, head.commit, ...runbook.map(({ key, does }) => [key, does])]);
 
 /** @param cautioned where the report has shown the cautions by now */
 function opening(

@@ -1,0 +1,76 @@
+/** A report as a page: one file that loads nothing, with all its words in the HTML itself. */
+import { createHash } from 'node:crypto';
+import { clipped } from '../../base/visible.ts';
+import { pageScript, pageStyle } from '../generated/page.ts';
+import type { ReportModel, Section } from '../model/model.ts';
+import { type Drawing, drawBlock, drawField } from './blocks.ts';
+import { type Html, html, own } from './html.ts';
+import { patterns } from './patterns.ts';
+
+/** The most bytes of a page's body; what has no room is left out by count, with a pointer to the whole. */
+const room = 8_000_000;
+
+const sourceOf = (text: string): string => `'sha256-${createHash('sha256').update(text).digest('base64')}'`;
+
+/** Nothing is loaded from anywhere; the one style sheet and the one script are let in by what they hold. */
+const securityPolicy = [
+  "default-src 'none'",
+  `style-src ${sourceOf(pageStyle)}`,
+  `script-src ${sourceOf(pageScript)}`,
+  "base-uri 'none'",
+  "form-action 'none'",
+].join('; ');
+
+/** @param whole the command that prints all there is, as in `ullage gate --format json` */
+export function drawPage(model: ReportModel, whole: string): string {
+  const { tone, headline, fields, sections } = model;
+  const titled = sections.filter(({ title }) => title !== '');
+  const drawing: Drawing = { left: room, whole };
+  const page = html`<!DOCTYPE html>
+<html lang="en">
+<head>
+<meta charset="utf-8">
+<meta http-equiv="Content-Security-Policy" content="${securityPolicy}">
+<meta name="viewport" content="width=device-width, initial-scale=1">
+<meta name="referrer" content="no-referrer">
+<title>${clipped(headline, 120)}</title>
+${own('style', pageStyle)}
+</head>
+<body>
+${patterns}
+<a class="skip" href="#main">To the report</a>
+<header class="${toneClasses[tone]}">
+<p class="name">Ullage</p>
+<h1>${headline}</h1>
+<dl class="answers">${fields.map(drawField)}</dl>
+${titled.length < 2 ? undefined : contents(titled)}
+</header>
+<main id="main" tabindex="-1">
+${sections.map((section) => drawSection(section, titled.indexOf(section), drawing))}
+</main>
+<footer><p>All figures, for programs: <code>${whole}</code>.</p></footer>
+${own('script', pageScript)}
+</body>
+</html>
+`;
+  return page.toString();
+}
+
+const toneClasses = {
+  'loses data': 'grave',
+  fails: 'grave',
+  caution: 'caution',
+  plain: 'plain',
+} as const;
+
+const contents = (sections: readonly Section[]): Html =>
+  html`<nav aria-label="Contents"><ol>${sections.map(({ title }, index) => html`<li><a href="#part-${index + 1}">${title}</a></li>`)}</ol></nav>`;
+
+const drawSection = ({ title, blocks }: Section, index: number, drawing: Drawing): Html =>
+  index === -1
+    ? html`<div class="part">${blocks.map((block) => drawBlock(block, drawing))}</div>`
+    : html`<section class="part" id="part-${index + 1}" aria-labelledby="title-${index + 1}">
+<h2 id="title-${index + 1}">${title}</h2>
+${blocks.map((block) => drawBlock(block, drawing))}
+</section>
+`;

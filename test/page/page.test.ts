@@ -1,0 +1,142 @@
+import fc from 'fast-check';
+import { HtmlValidate } from 'html-validate';
+import type { Browser } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { visible } from '../../src/base/visible.ts';
+import { subtractMoney } from '../../src/price/money.ts';
+import { judgementPage } from '../../src/report/page/judgement.ts';
+import { hostile } from '../report/hostile.ts';
+import { judged, mainFiles, mixed, platesGrown } from '../report/sample.ts';
+import {
+  executable,
+  faults,
+  launched,
+  type Opened,
+  opened,
+  overlaps,
+  sideways,
+  unreached,
+  type View,
+} from './browser.ts';
+import { hostilePage, stories } from './stories.ts';
+
+const wide: View = { width: 1440, scheme: 'light', media: 'screen' };
+
+const views: readonly (View & { readonly axe: boolean })[] = [
+  { width: 360, scheme: 'light', media: 'screen', axe: true },
+  { width: 768, scheme: 'dark', media: 'screen', axe: false },
+  { width: 1440, scheme: 'dark', media: 'screen', axe: true },
+  { ...wide, axe: false },
+  { width: 768, scheme: 'light', media: 'print', axe: true },
+];
+
+describe.each(Object.entries(stories))('%s, as a page', (_, make) => {
+  it('is valid HTML', async () => {
+    const validator = new HtmlValidate({ extends: ['html-validate:standard', 'html-validate:a11y'] });
+    const { results } = await validator.validateString(await make());
+    const messages = results.flatMap((each) => each.messages);
+    expect(messages.map(({ ruleId, message, line }) => `${line} ${ruleId}: ${message}`)).toEqual([]);
+  });
+
+  it('has the same bytes twice', async () => expect(await make()).toBe(await make()));
+});
+
+describe.skipIf(executable === undefined)('in a browser', () => {
+  let browser: Browser;
+  beforeAll(async () => {
+    browser = await launched();
+  });
+  afterAll(() => browser?.close());
+
+  async function using<T>(html: string, view: View, use: (opened: Opened) => Promise<T>): Promise<T> {
+    const shown = await opened(browser, html, view);
+    try {
+      return await use(shown);
+    } finally {
+      await shown.page.context().close();
+    }
+  }
+
+  it.each(Object.entries(stories))('%s is whole, quiet and reached by the keyboard', async (_, make) => {
+    await using(await make(), wide, async ({ page, asked, said }) => {
+      expect(await unreached(page)).toEqual([]);
+      for (const { width, scheme, media, axe } of views) {
+        await page.setViewportSize({ width, height: 900 });
+        await page.emulateMedia({ media, colorScheme: scheme });
+        const at = `at ${width} pixels, ${scheme}, ${media}`;
+        expect(await sideways(page), at).toBeLessThanOrEqual(0);
+        expect(await overlaps(page), at).toEqual([]);
+        if (axe) expect(await faults(page), at).toEqual([]);
+      }
+      expect(asked).toEqual([]);
+      expect(said).toEqual([]);
+    });
+  });
+
+  it('keeps what is ticked, for these steps alone', async () => {
+    const html = judgementPage(await judged(mainFiles, platesGrown));
+    await using(html, wide, async ({ page }) => {
+      await page.getByRole('checkbox').nth(1).check();
+      await page.reload();
+      const ticked = await page.evaluate<string[]>(
+        "[...document.querySelectorAll(':checked')].map(({ value }) => value)",
+      );
+      expect(ticked).toEqual(['2']);
+    });
+  });
+
+  it("shows the judgement's own figures", async () => {
+    const { cost, limits, headroom } = await mixed();
+    await using(judgementPage(await mixed()), wide, async ({ page }) => {
+      const rows = await page.evaluate<string[][]>(
+        `[...document.querySelectorAll('tbody tr')].map((row) => [row.cells[0].textContent, ...[...row.querySelectorAll('data')].map(({ value }) => value)])`,
+      );
+      const exact = (...amounts: readonly { toFixed(): string }[]) => amounts.map((each) => each.toFixed());
+      for (const { team, before, after } of cost.teams) {
+        const limit = limits.find(({ subject }) => subject.name === team)?.limit;
+        const left = limit === undefined ? [] : [limit, subtractMoney(limit, after)];
+        expect(rows).toContainEqual([team, ...exact(before, after, subtractMoney(after, before), ...left)]);
+        expect(rows).toContainEqual([team, after.toFixed()]);
+      }
+      expect(rows).toContainEqual(['on main', ...exact(cost.before)]);
+      expect(rows).toContainEqual(['after the merge', ...exact(cost.after)]);
+      const quantity = cost.causes.find(({ cause }) => cause === 'quantity')?.difference;
+      expect(rows).toContainEqual(['changes in quantity', quantity?.toFixed()]);
+      const [group] = headroom.filter(({ after }) => after?.layer === 'volume-group');
+      const sizes = [group?.after?.capacity, group?.after?.taken, group?.after?.free, group?.before?.free];
+      expect(rows).toContainEqual(['volume group plates', ...sizes.map(String)]);
+    });
+  });
+
+  it('keeps hostile text text: no element of its own, nothing run, nothing loaded', async () => {
+    const drawn = fc.sample(hostile, { numRuns: 300, seed: Number(process.env.SEED ?? 1) });
+    const texts = [
+      '<script>window.hit = 1</script>',
+      '"><img src=x onerror="window.hit = 1">',
+      "'><svg onload=window.hit=1>",
+      '</style><script>window.hit = 1</script>',
+      '</title><script>window.hit = 1</script>',
+      '<meta http-equiv=refresh content=0;url=https://a.example>',
+      '<a href="javascript:window.hit=1">x</a>',
+      '`<b>`',
+      ...drawn.filter((text) => text !== ''),
+    ];
+    const tagsOf = (html: string) =>
+      using(html, wide, async ({ page, asked, said }) => {
+        expect(asked).toEqual([]);
+        expect(said).toEqual([]);
+        expect(await page.evaluate('window.hit')).toBeUndefined();
+        const said_ = await page.evaluate<string[]>(
+          "[...document.querySelectorAll('.list p > span:last-child')].map((each) => each.textContent)",
+        );
+        const tags = await page.evaluate<string[]>(
+          "[...document.querySelectorAll('*')].map((each) => each.localName + [...each.attributes].map(({ name }) => ' ' + name).join(''))",
+        );
+        return { said: said_, tags };
+      });
+    const harmless = await tagsOf(hostilePage(texts.map(() => 'plates-1')));
+    const shown = await tagsOf(hostilePage(texts));
+    expect(shown.said).toEqual(texts.map(visible));
+    expect(shown.tags).toEqual(harmless.tags);
+  });
+});
