@@ -31,5 +31,6 @@ export { type Money, money, showMoney } from './price/money.ts';
 export { gatherPriceLists, type PriceList, readPriceList } from './price/price-list.ts';
 export { readDocument } from './read/document.ts';
 export { rules } from './rules/registry.ts';
+export { type Course, courseOf, type Standstill } from './runbook/course.ts';
 export { runbookOf } from './runbook/runbook.ts';
 export type { Example, Step } from './runbook/step.ts';
