@@ -9,8 +9,9 @@ export const spendUnderALimit: StateRule<'spend-under-a-limit'> = {
   name: 'spend-under-a-limit',
   about: 'state',
   level: 'error',
-  refuses: 'Monthly cost that no spend limit covers: of a team, or of no team at all.',
-  why: 'A limit applies only to what it names. Otherwise a new team, a misspelt one, or a volume that belongs to nobody costs money without any limit.',
+  refuses:
+    'Monthly cost that no spend limit covers: of a team, or of no team at all; and a server that names no type where the price list has server types, since its cost is then counted nowhere.',
+  why: 'A limit applies only to what it names, and to what has a price. Otherwise a new team, a misspelt one, a volume that belongs to nobody, or a server whose type was left out costs money without any limit.',
   advice:
     'Give the team a limit in a change of its own, set one for the whole estate, or correct the name of the team.',
   parameters: {},
@@ -55,7 +56,7 @@ export const spendUnderALimit: StateRule<'spend-under-a-limit'> = {
   dated: () => emptySelection,
   check: () =>
     function* (view) {
-      const { cost, spendLimits, on } = view;
+      const { cost, spendLimits, on, prices, selection, revision } = view;
       for (const { subject, monthly, dearest } of unlimitedSpends(
         sumsBy(cost, unlimitedSumming(spendLimits, on)),
       )) {
@@ -65,6 +66,17 @@ export const spendUnderALimit: StateRule<'spend-under-a-limit'> = {
           message: `${spender(subject)} would cost ${showMoney(monthly, cost.currency)} ${cost.currency} a month that no spend limit covers, ${nameOf(dearest)} among it`,
           excess: monthly,
           measured: { amount: monthly },
+        };
+      }
+      if (prices.serverTypes.size === 0) return;
+      for (const { name, type, place } of selection.servers) {
+        if (type !== undefined) continue;
+        yield {
+          subject: { kind: 'server', name },
+          facet: 'no type',
+          place: { revision, ...place },
+          message: `server ${name} names no type, so that what it costs is not known and counts towards no limit`,
+          advice: `Write its type: ${[...prices.serverTypes.keys()].join(', ')}. For a server that is not billed, have a type in the price list that costs nothing.`,
         };
       }
     },

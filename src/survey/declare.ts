@@ -330,7 +330,7 @@ class Names {
 function fileText(values: Values, notes: readonly string[] = []): string {
   const document = new Document({ existing: true, ...values });
   const asked =
-    'What a survey shows to be there. Say whose it is (team:), at which site it is (site:), and of which tier each\nvolume is, and review the rest.';
+    'What a survey shows to be there. Say whose it is (team:), at which site it is (site:), of which tier each volume\nis, of which type each server is where it is billed (type:), and review the rest.';
   document.commentBefore = [asked, ...notes.map(visible)]
     .join('\n')
     .split('\n')

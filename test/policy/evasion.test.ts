@@ -72,6 +72,14 @@ const more: Partial<Record<RuleName, readonly Refused[]>> = {
       entries: ['{ rule: same-site }'],
     },
   ],
+  'spend-under-a-limit': [
+    {
+      what: 'a server whose type is left out, and with it what it costs',
+      main: 'team: imagery\nservers:\n  scanner: { type: small }\n',
+      branch: 'team: imagery\nservers:\n  scanner: {}\n',
+      entries: ['{ rule: spend-under-a-limit }', '{ rule: max-monthly-spend, limit: "120.00" }'],
+    },
+  ],
   'tier-bounds': [
     {
       what: 'a volume beyond what its tier sells',

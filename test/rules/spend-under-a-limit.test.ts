@@ -71,7 +71,48 @@ describe('cost that no limit covers', () => {
   });
 
   it('needs no limit where it costs nothing', async () => {
-    const branch = `${estate(covered)}servers:\n  free: { team: ledger }\n`;
-    expect((await judgedUnder(estate(covered), branch)).findings).toEqual([]);
+    const prices = noTypes.replace('tiers:', 'server-types:\n  free: { running: "0", stopped: "0" }\ntiers:');
+    const branch = `${estate(covered)}servers:\n  free: { team: ledger, type: free }\n`;
+    expect((await judgedWith(prices, estate(covered), branch)).findings).toEqual([]);
+  });
+});
+
+/** A price list that has no server types. */
+const noTypes = `from: 2026-01-01
+currency: EUR
+tiers:
+  steady: { rate: "0.10", per: GiB-month }
+`;
+
+const judgedWith = (prices: string, main: string, branch: string) =>
+  judgedBranch({ main, branch, entries: [rule, limited], prices });
+
+describe('a server whose type was left out', () => {
+  const server = (keys: string): string =>
+    `${estate(covered)}servers:\n  scanner: { team: imagery${keys} }\n`;
+  const untyped =
+    'scanner: server scanner names no type, so that what it costs is not known and counts towards no limit';
+
+  it('is refused, whether it is new or had a type on main', async () => {
+    for (const main of [estate(covered), server(', type: small')]) {
+      const judgement = await judgedUnder(main, server(''));
+      expect([judgement.verdict, said(judgement)]).toEqual(['fail', [`error new ${untyped}`]]);
+    }
+  });
+
+  it('stands where main has it so, also where more is changed of it', async () => {
+    for (const branch of [server(''), server(', power: stopped')]) {
+      const judgement = await judgedUnder(server(''), branch);
+      expect([judgement.verdict, said(judgement)]).toEqual(['pass', [`error unchanged ${untyped}`]]);
+    }
+  });
+
+  it('is fixed by its type', async () => {
+    const judgement = await judgedUnder(server(''), server(', type: small'));
+    expect([judgement.verdict, said(judgement)]).toEqual(['pass', [`error absent ${untyped}`]]);
+  });
+
+  it('is nothing to be told where no server type has a price', async () => {
+    expect((await judgedWith(noTypes, estate(covered), server(''))).findings).toEqual([]);
   });
 });

@@ -225,11 +225,11 @@ export interface ScopeDeclaration {
   };
 }
 /**
- * Monthly cost that no spend limit covers: of a team, or of no team at all.
+ * Monthly cost that no spend limit covers: of a team, or of no team at all; and a server that names no type where the price list has server types, since its cost is then counted nowhere.
  */
 export interface SpendUnderALimitEntry {
   /**
-   * Monthly cost that no spend limit covers: of a team, or of no team at all.
+   * Monthly cost that no spend limit covers: of a team, or of no team at all; and a server that names no type where the price list has server types, since its cost is then counted nowhere.
    */
   rule: 'spend-under-a-limit';
   name?: Name2;
