@@ -5,7 +5,8 @@
 import { baseName, type Renames } from '../change/renames.ts';
 import type { Estate, FileSystem, VolumeGroup } from '../estate/estate.ts';
 import { type Bytes, bytes, noBytes, sumBytes, timesBytes } from '../estate/size.ts';
-import { extentsFor, membersWanted, usableExtents } from './extents.ts';
+import { extentsFor, membersWanted } from './extents.ts';
+import { type MeasuredCapacity, measuredMember, memberExtents } from './measured.ts';
 import { type FilledGroup, fillGroup, type Placement, type Wanted } from './placement.ts';
 
 export interface GroupFill {
@@ -15,27 +16,31 @@ export interface GroupFill {
   readonly devices: readonly Bytes[];
   /** The device of the largest file system that could be made besides. Below nothing: what the present ones lack. */
   readonly left: Bytes;
+  /** When its members' extents were surveyed; undefined where they are estimated. */
+  readonly surveyed: string | undefined;
 }
 
 /** A group as one revision declares it. */
 export interface GroupAt {
   readonly estate: Estate;
   readonly group: VolumeGroup;
+  /** What stands in for estimates, on both sides of a comparison alike. */
+  readonly measured?: MeasuredCapacity | undefined;
 }
 
 /**
  * The group with its file systems made one after another, in the order of the file. Where they lie in truth nothing
  * declares; of a striped or mirrored group this is one way in which they may have come about.
  */
-export function fillOf({ estate, group }: GroupAt): GroupFill {
-  const sizes = memberSizes(estate, group);
+export function fillOf(at: GroupAt): GroupFill {
+  const { group } = at;
+  const extents = extentsIn(at, group.members);
   // Laid end to end, file systems fit whenever their extents do; there is no need to place them.
   if (group.layout.kind === 'linear') {
-    const extents = sumOf(sizes.map((size) => usableExtents(size, group.extent)));
     const wanted = sumOf(group.fileSystems.map(({ size }) => extentsFor(size, group.extent)));
-    return filled(group, sizes, extents - wanted);
+    return filled(at, sumOf(extents) - wanted);
   }
-  return filled(group, sizes, leftIn(group, placedAnew(group, sizes)));
+  return filled(at, leftIn(group, placedAnew(group, extents)));
 }
 
 /**
@@ -64,25 +69,25 @@ export function fillFrom(
     ...after.members.filter((name) => !oldNames.includes(baseName(renames.volumes, name))),
   ];
   const sizes = order.map((name) => (name === undefined ? noBytes : sizeOf(head.estate, name)));
-  const oldSizes = memberSizes(base.estate, before);
+  const oldSizes = oldNames.map((name) => sizeOf(base.estate, name));
   if (oldSizes.some((size, index) => (sizes[index] ?? noBytes) < size)) return undefined;
-  const lying = placedAnew(before, oldSizes);
+  const lying = placedAnew(before, extentsIn(base, oldNames));
   // A base that asks for too much was never carried out as it stands.
   if (lying.missing > 0n) return undefined;
   const { missing, left } = fillGroup(
-    sizes.map((size) => usableExtents(size, after.extent)),
+    extentsIn(head, order),
     after.layout,
     after.fileSystems.map((system): Wanted => {
       const mount = moved.get(system.name) ?? system.mount;
       return { ...wantedOf(after, system), lies: lying.placed.get(mount) };
     }),
   );
-  return filled(after, sizes, leftIn(after, { placed: new Map<string, Placement>(), missing, left }));
+  return filled(head, leftIn(after, { placed: new Map<string, Placement>(), missing, left }));
 }
 
-const placedAnew = (group: VolumeGroup, sizes: readonly Bytes[]): FilledGroup =>
+const placedAnew = (group: VolumeGroup, extents: readonly bigint[]): FilledGroup =>
   fillGroup(
-    sizes.map((size) => usableExtents(size, group.extent)),
+    extents,
     group.layout,
     group.fileSystems.map((system) => wantedOf(group, system)),
   );
@@ -98,15 +103,35 @@ function leftIn({ layout }: VolumeGroup, { missing, left }: FilledGroup): bigint
   return layout.kind === 'mirrored' ? -missing / BigInt(layout.copies) : -missing;
 }
 
-const filled = (group: VolumeGroup, sizes: readonly Bytes[], left: bigint): GroupFill => ({
-  bought: sumBytes(sizes),
+const filled = ({ estate, group, measured }: GroupAt, left: bigint): GroupFill => ({
+  bought: sumBytes(group.members.map((name) => sizeOf(estate, name))),
   devices: group.fileSystems.map((system) => timesBytes(group.extent, wantedOf(group, system).extents)),
   left: bytes(left * group.extent),
+  surveyed: surveyedAt(estate, group, measured),
 });
 
-const sizeOf = (estate: Estate, volume: string): Bytes => estate.volumes.get(volume)?.size ?? noBytes;
+/** The extents that each member gives the group; a place that no member has any more gives none. */
+const extentsIn = (
+  { estate, group, measured }: GroupAt,
+  members: readonly (string | undefined)[],
+): readonly bigint[] =>
+  members.map((name) => memberExtents(estate.volumes.get(name ?? ''), group.extent, measured));
 
-const memberSizes = (estate: Estate, group: VolumeGroup): readonly Bytes[] =>
-  group.members.map((name) => sizeOf(estate, name));
+/** When the oldest of its members' surveys was taken. */
+const surveyedAt = (
+  { volumes }: Estate,
+  { members }: VolumeGroup,
+  measured: MeasuredCapacity | undefined,
+): string | undefined =>
+  measured === undefined
+    ? undefined
+    : members
+        .flatMap((name) => {
+          const volume = volumes.get(name);
+          return (volume === undefined ? undefined : measuredMember(volume, measured)?.at) ?? [];
+        })
+        .sort()[0];
+
+const sizeOf = (estate: Estate, volume: string): Bytes => estate.volumes.get(volume)?.size ?? noBytes;
 
 const sumOf = (amounts: readonly bigint[]): bigint => amounts.reduce((sum, each) => sum + each, 0n);

@@ -5,6 +5,7 @@ import type { Belonging, Estate, Server, Subject, VolumeGroup } from '../estate/
 import type { Settings, Site } from '../estate/settings.ts';
 import { sumBytes } from '../estate/size.ts';
 import { fillOf, type GroupFill } from './group.ts';
+import type { MeasuredCapacity } from './measured.ts';
 
 export const layers = ['quota', 'attachment-slots', 'volume-group', 'file-system'] as const;
 
@@ -21,6 +22,8 @@ export interface Room {
   readonly capacity: bigint;
   readonly taken: bigint;
   readonly free: bigint;
+  /** When the capacity was surveyed (RFC 3339, UTC); left out where it is declared, read or estimated. */
+  readonly surveyed?: string;
 }
 
 /** The rooms of one estate, to be carried on to another that shares most of it. */
@@ -33,13 +36,20 @@ export interface EstateHeadroom {
 /**
  * Every room that the estate and its settings tell of.
  *
- * @param previous that of an estate which may share groups and volumes with this one; their rooms are carried on
+ * @param previous that of an estate which may share groups and volumes with this one, by the same measurements; their
+ *   rooms are carried on
+ * @param measured what stands in for estimates
  */
-export function headroomOf(estate: Estate, settings: Settings, previous?: EstateHeadroom): EstateHeadroom {
+export function headroomOf(
+  estate: Estate,
+  settings: Settings,
+  previous?: EstateHeadroom,
+  measured?: MeasuredCapacity,
+): EstateHeadroom {
   const known = previous === undefined ? noRooms : groupRoomsOf(previous);
   const groups = [...estate.groups.values()].sort(byName).map((group) => {
     const room = isShared(group, estate, previous?.estate) ? known.get(group.name) : undefined;
-    return room ?? groupRoom(group, fillOf({ estate, group }));
+    return room ?? groupRoom(group, fillOf({ estate, group, measured }));
   });
   return {
     estate,
@@ -119,14 +129,17 @@ export const slotRooms = (estate: Estate, settings: Settings, servers: Iterable<
   });
 
 /** What each volume group has left, in the bytes of the file systems it could still hold. */
-export const groupRooms = (estate: Estate, groups: Iterable<VolumeGroup>): readonly Room[] =>
-  [...groups].map((group) => groupRoom(group, fillOf({ estate, group })));
+export const groupRooms = (
+  estate: Estate,
+  groups: Iterable<VolumeGroup>,
+  measured?: MeasuredCapacity,
+): readonly Room[] => [...groups].map((group) => groupRoom(group, fillOf({ estate, group, measured })));
 
 /**
  * One group's room: what its file systems take in whole extents, and what one more could have, after each member's
  * metadata and rounding, in the group's layout. Of a mirrored group one image is counted, without its metadata.
  */
-export function groupRoom(group: VolumeGroup, { devices, left }: GroupFill): Room {
+export function groupRoom(group: VolumeGroup, { devices, left, surveyed }: GroupFill): Room {
   const taken = sumBytes(devices);
   return room({
     layer: 'volume-group',
@@ -136,6 +149,7 @@ export function groupRoom(group: VolumeGroup, { devices, left }: GroupFill): Roo
     measure: 'bytes',
     capacity: taken + left,
     taken,
+    ...(surveyed === undefined ? {} : { surveyed }),
   });
 }
 

@@ -1,9 +1,11 @@
 /** Measured use held against the declared file systems: what each has left, and when it will be full. */
-import type { Estate, FileSystem, Volume, VolumeGroup } from '../estate/estate.ts';
+import type { Estate, FileSystem } from '../estate/estate.ts';
 import { serversOfFileSystem } from '../estate/estate.ts';
 import { type Bytes, bytes, sumBytes } from '../estate/size.ts';
 import { type Forecast, forecast, isFarFromFull } from './forecast.ts';
+import { asThen } from './former.ts';
 import type { Room } from './headroom.ts';
+import { atSizeOf, type MeasuredFileSystem } from './measured.ts';
 import { isKnown, usableOf } from './overhead.ts';
 import { fillableBytes, type Reading } from './readings.ts';
 import { type Slopes, slopesOf } from './trend.ts';
@@ -123,36 +125,12 @@ function declaredSize(system: FileSystem): Bytes {
  * The use of a file system as a revision declares it, by readings that were taken under another: also under the name
  * that what it lies on had then, and under another mount point if the file system only moved to it.
  */
-export function usageFor(
+export const usageFor = (
   system: FileSystem,
-  { groups, volumes }: Estate,
+  estate: Estate,
   usage: EstateUsage | undefined,
-): Usage | undefined {
-  if (usage === undefined || usage.bySystem.size === 0) return undefined;
-  const { bySystem, estate } = usage;
-  const own = bySystem.get(system.name);
-  if (own !== undefined) return own;
-  const { on, mount } = system;
-  const isVolume = on.kind === 'volume';
-  const carrier = isVolume ? volumes.get(on.name) : groups.get(on.name);
-  const then = isVolume ? estate.volumes : estate.groups;
-  const former = then.get(on.name) ?? then.get(carrier?.formerly ?? '');
-  if (carrier === undefined || former === undefined) return undefined;
-  const renamed = bySystem.get(`${former.name}:${mount}`);
-  if (renamed !== undefined) return renamed;
-  const [now, before] = [systemsOn(carrier), systemsOn(former)];
-  const came = now.filter((each) => before.every((other) => other.mount !== each.mount));
-  const [left, ...others] = before.filter((each) => now.every((other) => other.mount !== each.mount));
-  const moved = came.length === 1 && came[0]?.mount === mount && others.length === 0;
-  return moved && left?.type === system.type ? bySystem.get(left.name) : undefined;
-}
-
-const systemsOn = (carrier: Volume | VolumeGroup): readonly FileSystem[] =>
-  carrier.kind === 'volume-group'
-    ? carrier.fileSystems
-    : carrier.fileSystem === undefined
-      ? []
-      : [carrier.fileSystem];
+): Usage | undefined =>
+  usage === undefined || usage.bySystem.size === 0 ? undefined : asThen(system, estate, usage);
 
 /** The use that a summary tells of; a forecast is reckoned once for each capacity. */
 export function usageFrom(summary: Summary): Usage {
@@ -180,11 +158,23 @@ const alike = 2n;
 
 /**
  * What a file system has left. A reading tells it best; but where the declared device is no longer the one that was
- * measured (the change grows it, or it was grown since), what its type makes of the new size tells it, as far as
- * that is known.
+ * measured (the change grows it, or it was grown since), a survey of it tells it, or else what its type makes of the new
+ * size, as far as that is known.
+ *
+ * @param measured what is surveyed of it, whatever its size now
  */
-export function fileSystemRoom(system: FileSystem, { last }: Usage): Room {
-  const capacity = fillable(system, last);
+export function fileSystemRoom(
+  system: FileSystem,
+  { last }: Pick<Usage, 'last'>,
+  measured?: MeasuredFileSystem,
+): Room {
+  const isNewer =
+    measured?.shown !== undefined && last.at > measured.at && isOfOneSize(measured.shown, last.size);
+  const capacity =
+    measured === undefined
+      ? fillable(system, last)
+      : // Of two measurements of one thing the newer counts, on both sides of a change.
+        atSizeOf(isNewer ? fillableBytes(last) : measured.fillable, measured, system);
   return {
     layer: 'file-system',
     subject: { kind: 'file-system', name: system.name },
@@ -194,6 +184,7 @@ export function fileSystemRoom(system: FileSystem, { last }: Usage): Room {
     capacity,
     taken: last.used,
     free: bytes(capacity - last.used),
+    ...(measured === undefined || isNewer ? {} : { surveyed: measured.at }),
   };
 }
 

@@ -5,9 +5,11 @@ import { idleOf } from '../capacity/idle.ts';
 import { layersOf } from '../capacity/layers.ts';
 import { usageOf } from '../capacity/usage.ts';
 import { readUses } from '../policy/reader.ts';
+import { readSurveys } from '../policy/surveys.ts';
 import { listInForce } from '../price/price-list.ts';
 import { type HeadroomFormat, reportHeadroom } from '../report/headroom.ts';
 import { reportProblems } from '../report/report.ts';
+import { capacityIn } from '../survey/measured.ts';
 import { type Finished, terminal } from './edge.ts';
 import { shownOn, withRepository } from './repository.ts';
 
@@ -27,14 +29,17 @@ export async function runHeadroom(flags: HeadroomFlags): Promise<Finished> {
     const { estate, priceLists } = revision;
     const uses = await readUses(tree, settings.paths.readings);
     if (!uses.ok) return uses;
+    const surveys = await readSurveys(tree, settings.paths.surveys);
+    if (!surveys.ok) return surveys;
+    const measured = capacityIn(estate, surveys.value);
     // Room is room without prices too; only what idle capacity costs needs a list.
     const list = listInForce(priceLists, on);
     return ok({
       on,
       currency: settings.currency,
-      rooms: headroomOf(estate, settings).rooms,
-      accounts: layersOf(estate, usageOf(estate, uses.value).bySystem),
-      idle: list === undefined ? [] : idleOf(estate, list),
+      rooms: headroomOf(estate, settings, undefined, measured).rooms,
+      accounts: layersOf(estate, usageOf(estate, uses.value).bySystem, measured),
+      idle: list === undefined ? [] : idleOf(estate, list, undefined, measured),
     });
   });
   if (!overview.ok) {

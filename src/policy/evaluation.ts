@@ -17,7 +17,15 @@ import { ruleOf } from '../rules/registry.ts';
 import { type Level, levels, type Violation } from '../rules/rule.ts';
 import { type SetLimit, setLimit, spendSumming, unlimitedSumming } from '../rules/spend-limit.ts';
 import type { View } from '../rules/view.ts';
-import { noPriceList, type Policy, type PolicyRule, stateRules, usesReadings } from './policy.ts';
+import { otherwiseMeasured } from './otherwise-measured.ts';
+import {
+  noPriceList,
+  type Policy,
+  type PolicyRule,
+  stateRules,
+  usesReadings,
+  usesSurveys,
+} from './policy.ts';
 import { scopeOf } from './scope.ts';
 
 /** What one rule entry says of an estate: by the subject it is about, and of sums over the estate. */
@@ -99,7 +107,7 @@ export function evaluate(
       carried: nothingCounted,
     });
   }
-  const { usage: _, surveys: __, ...was } = before.view;
+  const { usage: _, surveys: __, measured: ___, ...was } = before.view;
   const sameRules = policy.rules === before.policy.rules;
   const spendLimits = sameRules ? was.spendLimits : limitsIn(policy);
   const summings = summingsOf(policy, spendLimits, on);
@@ -177,9 +185,10 @@ const summingsOf = ({ rules }: Policy, limits: readonly SetLimit[], on: string):
 ];
 
 /** What is measured and what is surveyed, as far as a rule asks. */
-const evidenceIn = ({ usage, surveys }: Policy): Pick<View, 'usage' | 'surveys'> => ({
+const evidenceIn = ({ usage, surveys, measured }: Policy): Pick<View, 'usage' | 'surveys' | 'measured'> => ({
   ...(usage === undefined ? {} : { usage }),
   ...(surveys === undefined ? {} : { surveys }),
+  ...(measured === undefined ? {} : { measured }),
 });
 
 /**
@@ -310,7 +319,11 @@ function changing({ entry }: PolicyRule, was: View, now: View): Selection | unde
     return { ...emptySelection, fileSystems: [...now.estate.fileSystems.values()] };
   const rule = ruleOf(entry);
   if (was.spendLimits !== now.spendLimits && rule.comparesLimits) return emptySelection;
-  return was.on !== now.on && rule.about === 'state' ? rule.dated?.(entry, now.estate) : undefined;
+  const dated = was.on !== now.on && rule.about === 'state' ? rule.dated?.(entry, now.estate) : undefined;
+  // What a day can change is all that the rule looks at, and takes in what is measured otherwise.
+  return (
+    dated ?? (usesSurveys(entry) ? otherwiseMeasured(now.estate, was.measured, now.measured) : undefined)
+  );
 }
 
 /** Everything that an evaluation says, with the entry that says it. */

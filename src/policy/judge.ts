@@ -379,10 +379,11 @@ function headroomChanges({
   sides: { base, head, policy },
   comparison,
 }: ChangeEvaluation): readonly RoomChange[] {
-  const before = headroomOf(base.estate, policy.settings);
+  const { settings, measured } = policy;
+  const before = headroomOf(base.estate, settings, undefined, measured);
   return roomChanges(
     before.rooms,
-    headroomOf(head.estate, policy.settings, before).rooms,
+    headroomOf(head.estate, settings, before, measured).rooms,
     comparison.renames,
   );
 }

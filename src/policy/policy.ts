@@ -8,6 +8,7 @@ import type { PriceList } from '../price/price-list.ts';
 import { type EntryChecks, ruleOf } from '../rules/registry.ts';
 import type { Level, Measure, RuleEntry } from '../rules/rule.ts';
 import type { Surveys } from '../survey/compare.ts';
+import type { SurveyedCapacity } from '../survey/measured.ts';
 
 /** One rule as a pack sets it. */
 export interface PolicyRule {
@@ -57,6 +58,8 @@ export interface Policy {
   readonly usage?: EstateUsage;
   /** What is surveyed; left out where no rule asks for it. */
   readonly surveys?: Surveys;
+  /** What the surveys measure of the base's capacity, whichever policy judges; left out likewise. */
+  readonly measured?: SurveyedCapacity;
 }
 
 /** The rules that say something of a revision by itself, and not of changes alone. */

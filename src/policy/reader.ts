@@ -13,6 +13,7 @@ import { readEstatePart } from '../estate/part.ts';
 import { bareSettings, type Paths, readSettings, type Settings, settingsFile } from '../estate/settings.ts';
 import { emptyTree, type Tree } from '../git/tree.ts';
 import { gatherPriceLists, type PriceList, readPriceList } from '../price/price-list.ts';
+import { capacityIn, type SurveyedCapacity } from '../survey/measured.ts';
 import { withExcerpts } from './excerpts.ts';
 import {
   type ChangedPaths,
@@ -84,6 +85,8 @@ export interface Reading {
   /** Measured use by file system, by the revision's own readings; `undefined` where there are none. */
   readonly usage: EstateUsage | undefined;
   readonly surveys: SurveysRead;
+  /** What they measure of the revision's own estate. */
+  readonly measured: SurveyedCapacity | undefined;
   /** What holds of all parts together; it is judged only where `problemsIn` finds none. */
   readonly revision: Revision;
 }
@@ -106,6 +109,7 @@ export const emptyReading: Reading = withRevision({
   uses: { value: new Map(), problems: [], key: undefined },
   usage: undefined,
   surveys: { value: undefined, problems: [], key: undefined },
+  measured: undefined,
 });
 
 /**
@@ -152,6 +156,7 @@ export async function readNext(previous: Reading, tree: Tree, changed?: ChangedP
         ? undefined
         : usageOf(estate.value, uses.value, previous.usage),
     surveys,
+    measured: capacityIn(estate.value, surveys.value, previous.measured),
   });
 }
 
@@ -188,7 +193,7 @@ export async function readUses(tree: Tree, folder: string): Promise<Outcome<Uses
 }
 
 function withRevision(reading: Omit<Reading, 'revision'>): Reading {
-  const { tree, settings, estate, prices, rules, waivers, usage, surveys } = reading;
+  const { tree, settings, estate, prices, rules, waivers, usage, surveys, measured } = reading;
   return {
     ...reading,
     revision: {
@@ -203,6 +208,7 @@ function withRevision(reading: Omit<Reading, 'revision'>): Reading {
       waivers: waivers.value,
       usage,
       surveys: surveys.value,
+      measured,
     },
   };
 }

@@ -6,6 +6,7 @@ import type { Estate } from '../estate/estate.ts';
 import { bareSettings, type Settings, settingsFile, usualPaths } from '../estate/settings.ts';
 import type { PriceList } from '../price/price-list.ts';
 import type { Surveys } from '../survey/compare.ts';
+import type { SurveyedCapacity } from '../survey/measured.ts';
 import type { RevisionLabel, UnreadMain } from './judgement.ts';
 import type { Policy, PolicyRule, Waiver } from './policy.ts';
 import type { RulePack } from './rule-pack.ts';
@@ -28,6 +29,8 @@ export interface Revision {
   readonly usage: EstateUsage | undefined;
   /** Undefined where no rule asks. */
   readonly surveys: Surveys | undefined;
+  /** What its surveys measure of its own estate. */
+  readonly measured: SurveyedCapacity | undefined;
 }
 
 /** One side of a comparison: what it declares, and the policy it carries. */
@@ -52,7 +55,7 @@ export interface Sides {
 export function policyOf(revision: Revision, other: Revision): Policy {
   const settings = revision.settings ?? other.settings ?? bareSettings;
   const priceLists = revision.priceLists.length > 0 ? revision.priceLists : other.priceLists;
-  const { rules, waivers, usage, surveys } = revision;
+  const { rules, waivers, usage, surveys, measured } = revision;
   // Readings and surveys are evidence, and come with the policy: from the base, where the branch cannot bend them.
   return {
     settings,
@@ -61,13 +64,15 @@ export function policyOf(revision: Revision, other: Revision): Policy {
     waivers,
     ...(usage === undefined ? {} : { usage }),
     ...(surveys === undefined ? {} : { surveys }),
+    ...(measured === undefined ? {} : { measured }),
   };
 }
 
 /** The base's policy judges; the head's only where the base has no rule pack at all. */
 export function sidesOf(base: Revision, head: Revision): Sides {
   const policy = policyOf(base, head);
-  const own = policyOf(head, base);
+  // Both sides of either comparison go by the base's measurements: the branch's own surveys help it nowhere.
+  const own = policyOf({ ...head, measured: base.measured }, base);
   const same =
     policy.settings === own.settings &&
     policy.priceLists === own.priceLists &&

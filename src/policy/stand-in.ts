@@ -13,6 +13,7 @@ import type { Estate } from '../estate/estate.ts';
 import { type Settings, settingsFile } from '../estate/settings.ts';
 import { emptyTree, type Tree } from '../git/tree.ts';
 import { listInForce, type PriceList } from '../price/price-list.ts';
+import { capacityIn } from '../survey/measured.ts';
 import { within } from './files.ts';
 import { priced } from './judge.ts';
 import type { PolicySource, UnreadMain } from './judgement.ts';
@@ -169,6 +170,7 @@ function revisionInstead(main: Reading, sound: Reading, on: string) {
       ? undefined
       : usageOf(sound.revision.estate, uses)
     : sound.revision.usage;
+  const { surveys } = (ownRules ? main : sound).revision;
   const revision: Revision = {
     label: main.revision.label,
     settings,
@@ -180,7 +182,8 @@ function revisionInstead(main: Reading, sound: Reading, on: string) {
     hasPacks: rules.hasPacks,
     waivers: waivers ?? sound.revision.waivers,
     usage,
-    surveys: (ownRules ? main : sound).revision.surveys,
+    surveys,
+    measured: capacityIn(sound.revision.estate, surveys),
   };
   const sources = {
     settings: source(settings === main.settings.value),

@@ -21,27 +21,30 @@ function headroomJson({ rooms, accounts, idle, currency, on }: HeadroomOverview)
   return `${JSON.stringify(
     {
       on,
-      headroom: rooms.map(({ layer, subject, measure, capacity, taken, free }) => ({
+      headroom: rooms.map(({ layer, subject, measure, capacity, taken, free, surveyed }) => ({
         layer,
         subject,
         measure,
         capacity: capacity.toString(),
         used: taken.toString(),
         free: free.toString(),
+        ...surveyedAt(surveyed),
       })),
-      provisioned: accounts.map(({ carrier, bought, kept, given, notGiven, devices }) => ({
+      provisioned: accounts.map(({ carrier, bought, kept, given, notGiven, devices, surveyed }) => ({
         on: { kind: carrier.kind, name: carrier.name },
         provisioned: bought.toString(),
         metadata: kept.toString(),
         allocated: given.toString(),
         unallocated: notGiven.toString(),
+        ...surveyedAt(surveyed),
         fileSystems: devices.map(deviceFacts),
       })),
-      unallocated: idle.map(({ layer, subject, bought, idle: unused, monthly }) => ({
+      unallocated: idle.map(({ layer, subject, bought, idle: unused, monthly, surveyed }) => ({
         layer,
         subject,
         provisioned: bought.toString(),
         unallocated: unused.toString(),
+        ...surveyedAt(surveyed),
         monthly: monthly().toFixed(),
         currency,
       })),
@@ -50,6 +53,9 @@ function headroomJson({ rooms, accounts, idle, currency, on }: HeadroomOverview)
     2,
   )}\n`;
 }
+
+/** Left out where the figures are declared, read or estimated. */
+const surveyedAt = (surveyed: string | undefined) => (surveyed === undefined ? {} : { surveyed });
 
 function deviceFacts(account: DeviceAccount) {
   const { system, device, usage } = account;
@@ -60,6 +66,7 @@ function deviceFacts(account: DeviceAccount) {
     metadata: account.kind === 'known' ? account.overhead.toString() : null,
     reservedBlocks: account.kind === 'known' ? account.reserved.toString() : null,
     usable: account.kind === 'known' ? account.forFiles.toString() : null,
+    ...(account.kind === 'known' && 'survey' in account.by ? { surveyed: account.by.survey } : {}),
     undetermined: account.kind === 'known' ? null : account.why,
     used: usage === undefined ? null : usage.last.used.toString(),
     usedAt: usage === undefined ? null : usage.last.at,

@@ -337,10 +337,11 @@ function headroomReport({ before, after }: RoomChange): readonly HeadroomReport[
   ];
 }
 
-const roomReport = ({ capacity, taken, free }: Room): LayerFiguresReport => ({
+const roomReport = ({ capacity, taken, free, surveyed }: Room): LayerFiguresReport => ({
   capacity: capacity.toString(),
   used: taken.toString(),
   free: free.toString(),
+  ...(surveyed === undefined ? {} : { surveyed }),
 });
 
 const policyChangeReport = (change: PolicyChange): PolicyChangeReport => ({

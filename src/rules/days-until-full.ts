@@ -1,6 +1,7 @@
 /** What `minimum-headroom` says of a file system that its readings fill too soon. */
 import { counted } from '../base/wording.ts';
 import { type Forecast, wholeDays } from '../capacity/forecast.ts';
+import { measuredSystem } from '../capacity/measured.ts';
 import { fileSystemRoom, usageFor } from '../capacity/usage.ts';
 import { placed } from '../change/place.ts';
 import { daysBetween } from '../estate/dates.ts';
@@ -26,7 +27,10 @@ export function tooSoonFull(system: FileSystem, wanted: number, view: View): Vio
       atMost: 'note',
     };
   }
-  const capacity = bytes(fileSystemRoom(system, usage).capacity);
+  const room = fileSystemRoom(system, usage, measuredSystem(system, view.estate, view.measured));
+  const capacity = bytes(room.capacity);
+  const source =
+    room.surveyed === undefined ? '' : `; its capacity is as surveyed on ${room.surveyed.slice(0, 10)}`;
   // Counted from the day of the judgement: a forecast of ten days, made nine days ago, leaves one.
   const gone = daysBetween(usage.last.at.slice(0, 10), view.on);
   if (usage.isFarFromFull(capacity, wanted + Math.max(0, gone))) return undefined;
@@ -42,7 +46,7 @@ export function tooSoonFull(system: FileSystem, wanted: number, view: View): Vio
     case 'full':
       return {
         ...common,
-        message: `${who} was full at its reading of ${outlook.from}, and ${counted(wanted, 'day')} must remain`,
+        message: `${who} was full at its reading of ${outlook.from}, and ${counted(wanted, 'day')} must remain${source}`,
         excess: BigInt(wanted),
         measured: { number: BigInt(wanted) },
       };
@@ -57,7 +61,7 @@ export function tooSoonFull(system: FileSystem, wanted: number, view: View): Vio
       const growth = `${pace < 0n ? '-' : ''}${showSize(bytes(pace < 0n ? -pace : pace))}`;
       return {
         ...common,
-        message: `${who} ${whenFull(outlook, gone)}, if it goes on as in ${counted(outlook.readings, 'reading')} up to ${outlook.from}, by ${growth} a day; ${counted(wanted, 'day')} must remain`,
+        message: `${who} ${whenFull(outlook, gone)}, if it goes on as in ${counted(outlook.readings, 'reading')} up to ${outlook.from}, by ${growth} a day; ${counted(wanted, 'day')} must remain${source}`,
         excess: BigInt(wanted - left),
         measured: { number: BigInt(wanted - left) },
       };

@@ -45,6 +45,7 @@ export const growthFollowedThrough: StateRule<'growth-followed-through'> = {
   },
   measures: { size: 'the unallocated size', amount: 'its monthly cost' },
   needs: [],
+  usesSurveys: () => true,
   looksAt: () => ['volume', 'volume-group', 'file-system'],
   examples: {
     fails: {
@@ -93,7 +94,7 @@ attachments:
       // Multiplied, not divided: a share holds at equality to the byte.
       (layer !== 'volume-group' || idle * parts > bought * of);
     return function* (view) {
-      for (const place of idleOf(view.estate, view.prices, view.selection)) {
+      for (const place of idleOf(view.estate, view.prices, view.selection, view.measured)) {
         if (!isTooMuch(place) || !scope.includes({ ...place.belonging, tier: place.tier })) continue;
         yield {
           subject: place.subject,
@@ -113,7 +114,14 @@ attachments:
 
 const share = (part: Bytes, whole: Bytes): Decimal => new ExactDecimal(part.toString()).div(whole.toString());
 
-function messageFor({ layer, subject, bought, idle, monthly }: Idle, { cost }: View): string {
+function messageFor(place: Idle, view: View): string {
+  const { surveyed } = place;
+  return surveyed === undefined
+    ? unallocatedAt(place, view)
+    : `${unallocatedAt(place, view)}; less what other things take of it, as surveyed on ${surveyed.slice(0, 10)}`;
+}
+
+function unallocatedAt({ layer, subject, bought, idle, monthly }: Idle, { cost }: View): string {
   const size = `${showSize(idle)} (${exact(idle)} bytes)`;
   const price = `${showMoney(monthly(), cost.currency)} ${cost.currency} a month`;
   switch (layer) {

@@ -1,6 +1,7 @@
 import { fillFrom, fillOf } from '../capacity/group.ts';
 import { groupRoom, groupRooms, quotaRooms, type Room, slotRooms } from '../capacity/headroom.ts';
-import { measured } from '../capacity/measure.ts';
+import { measured as amountOf } from '../capacity/measure.ts';
+import { measuredSystem } from '../capacity/measured.ts';
 import { fileSystemRoom, usageFor } from '../capacity/usage.ts';
 import type { Change } from '../change/change.ts';
 import { baseName } from '../change/renames.ts';
@@ -92,6 +93,7 @@ export const minimumHeadroom: StateRule<'minimum-headroom'> = {
     }
   },
   usesReadings: ({ of }) => of === 'file-system',
+  usesSurveys: ({ of }) => of === 'volume-group' || of === 'file-system',
   examples: {
     fails: {
       story: 'A file system is declared that does not fit into three volumes of 40 GiB.',
@@ -196,12 +198,13 @@ volume-groups:
         const group = head.estate.groups.get(name);
         const before = base.estate.groups.get(baseName(renames.groups, name));
         if (group === undefined || before === undefined || group.layout.kind === 'linear') continue;
-        const anew = groupRoom(group, fillOf({ estate: head.estate, group }));
+        const { measured } = head;
+        const anew = groupRoom(group, fillOf({ estate: head.estate, group, measured }));
         // Then it is said of the state already.
         if (anew.free < wantedOf(anew)) continue;
         const fill = fillFrom(
-          { estate: base.estate, group: before },
-          { estate: head.estate, group },
+          { estate: base.estate, group: before, measured },
+          { estate: head.estate, group, measured },
           renames,
           moved,
         );
@@ -253,18 +256,20 @@ const misplaced = (
         },
       ];
 
-function roomsOf(of: Entry['of'], { estate, settings, selection, usage }: View): readonly Room[] {
+function roomsOf(of: Entry['of'], { estate, settings, selection, usage, measured }: View): readonly Room[] {
   switch (of) {
     case 'quota':
       return quotaRooms(estate, settings);
     case 'attachment-slots':
       return slotRooms(estate, settings, selection.servers);
     case 'volume-group':
-      return groupRooms(estate, selection.groups);
+      return groupRooms(estate, selection.groups, measured);
     case 'file-system':
       return [...selection.fileSystems].flatMap((system) => {
         const use = usageFor(system, estate, usage);
-        return use === undefined ? [] : [fileSystemRoom(system, use)];
+        return use === undefined
+          ? []
+          : [fileSystemRoom(system, use, measuredSystem(system, estate, measured))];
       });
   }
 }
@@ -284,11 +289,12 @@ function wantedBy({ share, size, count = 0 }: Entry): Wanted {
   };
 }
 
-const shown = ({ measure }: Room, amount: bigint): string => measured(measure, amount);
+const shown = ({ measure }: Room, amount: bigint): string => amountOf(measure, amount);
 
 function messageFor(room: Room, wanted: bigint, short: bigint): string {
   const who = `${room.subject.kind.replace('-', ' ')} ${room.subject.name}`;
-  const bounds = `${shown(room, room.taken)} of ${shown(room, room.capacity)} used`;
+  const source = room.surveyed === undefined ? '' : `, as surveyed on ${room.surveyed.slice(0, 10)}`;
+  const bounds = `${shown(room, room.taken)} of ${shown(room, room.capacity)} used${source}`;
   return room.free < 0n
     ? `${who} does not have enough capacity: ${bounds}, ${shown(room, -room.free)} short`
     : `${who} has ${shown(room, room.free)} free (${bounds}), and ${shown(room, wanted)} must stay free: ${shown(room, short)} short`;
@@ -299,7 +305,7 @@ function messageFor(room: Room, wanted: bigint, short: bigint): string {
  * growth, in the tier's steps, after which the rule has nothing to say. A linear group is mended by its last member;
  * any other needs room on all of them.
  */
-function priceOfMore(wantedOf: Wanted, room: Room, { estate, prices, cost }: View): string {
+function priceOfMore(wantedOf: Wanted, room: Room, { estate, prices, cost, measured }: View): string {
   const group = room.layer === 'volume-group' ? estate.groups.get(room.subject.name) : undefined;
   const members = (group?.members ?? []).flatMap((name) => estate.volumes.get(name) ?? []);
   const last = members.at(-1);
@@ -311,7 +317,7 @@ function priceOfMore(wantedOf: Wanted, room: Room, { estate, prices, cost }: Vie
   const steps = fewestSteps((count) => {
     const grown = growing.map((each): Volume => ({ ...each, size: bytes(each.size + count * step) }));
     const volumes = new Map([...members, ...grown].map((each) => [each.name, each]));
-    const after = groupRoom(group, fillOf({ estate: { ...estate, volumes }, group }));
+    const after = groupRoom(group, fillOf({ estate: { ...estate, volumes }, group, measured }));
     return after.free >= wantedOf(after);
   });
   if (steps === undefined) return '';

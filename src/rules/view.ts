@@ -10,6 +10,7 @@ import type { EstateCost } from '../price/cost.ts';
 import type { MonthlyDifference } from '../price/difference.ts';
 import type { PriceList } from '../price/price-list.ts';
 import type { Surveys } from '../survey/compare.ts';
+import type { SurveyedCapacity } from '../survey/measured.ts';
 import type { SetLimit } from './spend-limit.ts';
 
 /** One revision, as rules about its state see it. */
@@ -35,6 +36,8 @@ export interface View {
   readonly usage?: EstateUsage;
   /** What surveys show, from the policy that judges; left out where no rule asks for it. */
   readonly surveys?: Surveys;
+  /** What surveys measure, where they agree with the base: for both sides of a change alike. Left out likewise. */
+  readonly measured?: SurveyedCapacity;
 }
 
 /** Both revisions and what differs, as rules about changes see them. */

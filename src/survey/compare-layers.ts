@@ -1,7 +1,7 @@
 /** A surveyed server's volumes, groups and file systems, each held against its declaration, layer by layer. */
 import { extentsFor, usableExtents } from '../capacity/extents.ts';
 import type { Estate, FileSystem, VolumeGroup } from '../estate/estate.ts';
-import { type Bytes, exactSize, showSize, unitBytes } from '../estate/size.ts';
+import { type Bytes, exactSize, showSize, timesBytes, unitBytes } from '../estate/size.ts';
 import { type Difference, difference } from './difference.ts';
 import { disksUnder, type Matches, systemAt } from './match.ts';
 import type { Survey, SurveyedDevice, SurveyedFileSystem, SurveyedGroup } from './survey.ts';
@@ -16,7 +16,7 @@ type Here = ReadonlyMap<string, SurveyedDevice>;
 const lastGroup = 128n * unitBytes.MiB;
 
 /** A partition table, and what is aligned to whole mebibytes, take so much of a disk at most: common practice. */
-const partitioning = 4n * unitBytes.MiB;
+export const partitioning = 4n * unitBytes.MiB;
 
 /** @param here the volumes that are found there, each with its disk */
 export function compareVolumes(
@@ -73,7 +73,11 @@ export function compareVolumes(
 }
 
 /** What a volume's own file system is: the one at its mount point, or the only one that lies on the disk. */
-function systemOnDisk(survey: Survey, disk: string, declared: FileSystem): SurveyedFileSystem | undefined {
+export function systemOnDisk(
+  survey: Survey,
+  disk: string,
+  declared: FileSystem,
+): SurveyedFileSystem | undefined {
   const all = survey.fileSystems.filter(({ device }) => {
     const [only, ...more] = disksUnder(survey, device);
     return only?.name === disk && more.length === 0;
@@ -105,7 +109,6 @@ function compareSystem(
         ];
   }
   const device = deviceSize(survey, there);
-  const isShort = there.size !== undefined && device !== undefined && device - there.size > lastGroup;
   const [mount] = there.mounts;
   const mounts = unseen.includes('mounts') ? [] : mountDifferences(declared, there, survey);
   return [
@@ -119,7 +122,7 @@ function compareSystem(
             surveyed: there.type,
           }),
         ]),
-    ...(isShort && device !== undefined && there.size !== undefined
+    ...(isShort(survey, there) && device !== undefined && there.size !== undefined
       ? [
           tell({
             layer: 'file system',
@@ -142,6 +145,12 @@ function compareSystem(
         ]),
     ...mounts,
   ];
+}
+
+/** Whether a file system ends well before its device. */
+export function isShort(survey: Survey, there: SurveyedFileSystem): boolean {
+  const device = deviceSize(survey, there);
+  return there.size !== undefined && device !== undefined && device - there.size > lastGroup;
 }
 
 function mountDifferences(
@@ -175,20 +184,22 @@ function mountDifferences(
   return [];
 }
 
-function deviceSize(survey: Survey, { device }: SurveyedFileSystem): Bytes | undefined {
+/** The size of the device that a file system lies on. */
+export function deviceSize(
+  survey: Survey,
+  { device }: Pick<SurveyedFileSystem, 'device'>,
+): Bytes | undefined {
   const [group = '', ...rest] = device.split('/');
   const logical = survey.groups
     .find(({ name }) => name === group)
     ?.logicalVolumes.find(({ name }) => name === rest.join('/'));
-  return logical?.size ?? survey.devices.find(({ name }) => name === device)?.size;
+  return logical?.size ?? survey.deviceNamed.get(device)?.size;
 }
 
 export function compareGroups(estate: Estate, survey: Survey, here: Here): readonly Difference[] {
   if (survey.unseen.includes('volume-groups')) return [];
-  const held = new Set((estate.held.get(survey.server) ?? []).map(({ volume }) => volume));
-  const declared = [...estate.groups.values()].filter(({ members }) =>
-    members.some((each) => held.has(each)),
-  );
+  const held = estate.held.get(survey.server) ?? [];
+  const declared = [...new Set(held.flatMap(({ volume }) => estate.groupOf.get(volume) ?? []))];
   return [
     ...declared.flatMap((group) => {
       const there = thereAs(group, survey, here);
@@ -222,7 +233,7 @@ export function compareGroups(estate: Estate, survey: Survey, here: Here): reado
  * What a declared group is on a server: the one on the disks of its members, whatever it is called there, for two servers
  * may each have a group of one name; of its own name otherwise.
  */
-function thereAs(group: VolumeGroup, survey: Survey, here: Here): SurveyedGroup | undefined {
+export function thereAs(group: VolumeGroup, survey: Survey, here: Here): SurveyedGroup | undefined {
   const disks = group.members.flatMap((member) => here.get(member) ?? []);
   const on = survey.groups.find(({ members }) =>
     members.some(
@@ -303,6 +314,16 @@ function compareGroup(
   return [...differences, ...compareLogical(group, there, survey)];
 }
 
+/** The logical volume of a declared file system: in whole rows where it is striped; what is mirrored is counted once. */
+export function declaredDevice(
+  { layout }: VolumeGroup,
+  { size }: FileSystem,
+  { extent }: Pick<SurveyedGroup, 'extent'>,
+): Bytes {
+  const rows = layout.kind === 'striped' ? layout : undefined;
+  return timesBytes(extent, extentsFor(size, extent, rows));
+}
+
 function compareLogical(group: VolumeGroup, there: SurveyedGroup, survey: Survey): readonly Difference[] {
   const { server } = survey;
   const found = new Set<string>();
@@ -316,9 +337,7 @@ function compareLogical(group: VolumeGroup, there: SurveyedGroup, survey: Survey
     return swaps.find((system) => deviceSize(survey, system) === size) ?? swaps[0];
   };
   const differences = group.fileSystems.flatMap((declared): readonly Difference[] => {
-    // In whole rows where it is striped; what a mirrored one has twice is not counted in its size.
-    const layout = group.layout.kind === 'striped' ? group.layout : undefined;
-    const wanted = extentsFor(declared.size, there.extent, layout) * there.extent;
+    const wanted = declaredDevice(group, declared, there);
     const system = systemInGroup(declared, wanted);
     const logical = there.logicalVolumes.find(({ name }) => system?.device === `${there.name}/${name}`);
     if (logical === undefined) return compareSystem(declared, undefined, survey);

@@ -5,7 +5,7 @@
  * A virtual disk shows at most the first 20 bytes of its identifier as its serial number: VIRTIO_BLK_ID_BYTES of the
  * Virtual I/O Device (VIRTIO) specification, version 1.2, 5.2.6.1.
  */
-import type { Estate, Volume } from '../estate/estate.ts';
+import type { Estate } from '../estate/estate.ts';
 import { fileSystemTypes } from '../estate/file-system-facts.ts';
 import type { ProviderSurvey, ProviderVolume } from './provider-survey.ts';
 import type { Survey, SurveyedDevice, SurveyedFileSystem } from './survey.ts';
@@ -43,7 +43,7 @@ export function match(
   const candidates = new Map<string, readonly SurveyedDisk[]>();
   const undeclared: SurveyedDisk[] = [];
   const undecided: SurveyedDisk[] = [];
-  const byId = prefixes([...estate.volumes.values()]);
+  const byId = volumesByShownId(estate);
   for (const survey of surveys) {
     const found = matchServer(estate, survey, byId);
     for (const [volume, disk] of found.matched)
@@ -67,7 +67,8 @@ interface OnServer {
   readonly missing: readonly string[];
 }
 
-function matchServer(estate: Estate, survey: Survey, byId: ReadonlyMap<string, string>): OnServer {
+/** Which disks of one server are which volumes. */
+export function matchServer(estate: Estate, survey: Survey, byId: ReadonlyMap<string, string>): OnServer {
   const matched = new Map<string, SurveyedDevice>();
   const all = disksOf(survey);
   const free = new Set(all);
@@ -171,12 +172,11 @@ export function onlyPairs<T>(
 }
 
 /** Volumes by what a disk shows of their identifiers, where that is one volume's alone. */
-const prefixes = (volumes: readonly Volume[]): ReadonlyMap<string, string> =>
+export const volumesByShownId = ({ volumes }: Estate): ReadonlyMap<string, string> =>
   new Map(
-    onlyPairs(volumes, ({ id }) => (id === undefined ? undefined : shown(id))).map(([key, { name }]) => [
-      key,
-      name,
-    ]),
+    onlyPairs([...volumes.values()], ({ id }) => (id === undefined ? undefined : shown(id))).map(
+      ([key, { name }]) => [key, name],
+    ),
   );
 
 /** What a disk shows of its identifier. */
@@ -228,13 +228,12 @@ export const disksOf = ({ devices }: Survey): readonly SurveyedDevice[] =>
 
 /** The disks that a device, or a group's logical volume, lies on. */
 export function disksUnder(survey: Survey, name: string): readonly SurveyedDevice[] {
-  const byName = new Map(survey.devices.map((device) => [device.name, device]));
   const found = new Set<SurveyedDevice>();
   const seen = new Set<string>();
   const follow = (at: string): void => {
     if (seen.has(at)) return;
     seen.add(at);
-    const device = byName.get(at);
+    const device = survey.deviceNamed.get(at);
     if (device?.type === 'disk') found.add(device);
     for (const below of device?.on ?? []) follow(below);
     const [group] = at.split('/');

@@ -22,6 +22,7 @@ export interface Survey {
   /** Of these nothing is said to be missing. */
   readonly unseen: readonly Unseen[];
   readonly devices: readonly SurveyedDevice[];
+  readonly deviceNamed: ReadonlyMap<string, SurveyedDevice>;
   readonly groups: readonly SurveyedGroup[];
   readonly fileSystems: readonly SurveyedFileSystem[];
   /** The file it was read from. */
@@ -100,19 +101,23 @@ export function readSurvey(text: ReadDocument): Outcome<Survey> {
   if (!valid.ok) return valid;
   const { value, problems, document } = valid.value;
   if (problems.length > 0) return { ok: false, problems };
-  return ok({
-    server: value.server,
-    at: value.at,
-    tools: value.tools,
-    unseen: value.unseen,
-    devices: value.devices.map(({ name, type, on = [], size, serial, content }) => ({
+  const devices = value.devices.map(
+    ({ name, type, on = [], size, serial, content }): SurveyedDevice => ({
       name,
       type,
       on,
       size: counted(size),
       serial,
       content,
-    })),
+    }),
+  );
+  return ok({
+    server: value.server,
+    at: value.at,
+    tools: value.tools,
+    unseen: value.unseen,
+    devices,
+    deviceNamed: new Map(devices.map((device) => [device.name, device])),
     groups: value['volume-groups'].map(groupOf),
     fileSystems: value['file-systems'].map((system) => ({
       device: system.device,

@@ -75,7 +75,7 @@ const packs = [
   'use: [starter]\n',
   'use: [strict]\nrules:\n  - { name: limit, rule: max-monthly-spend, limit: "9.00", until: 2026-02-10 }\n',
   'rules:\n  - { rule: detached-volume-owned, at-most: 40 }\n  - { name: each, rule: max-monthly-spend, each: team, limit: "5.00", warn-from: 0.5 }\n  - { rule: no-shrink }\n',
-  'rules:\n  - { rule: minimum-headroom, of: file-system, days: 60 }\n  - { rule: freeze, from: 2026-02-01, until: 2026-02-20 }\n  - { rule: policy-apart }\n',
+  'rules:\n  - { rule: minimum-headroom, of: file-system, days: 60 }\n  - { rule: minimum-headroom, of: volume-group, size: 9 GiB }\n  - { rule: freeze, from: 2026-02-01, until: 2026-02-20 }\n  - { rule: policy-apart }\n',
   'rules:\n  - { rule: detached-volume-owned, where: { teams: [imagery] } }\n  - { rule: shape, of: volume, schema: { properties: { size-gib: { maximum: 40 } } }, where: { tiers: [bulk] } }\n  - { rule: growth-followed-through, level: error, where: { teams: [imagery] } }\n',
   'rules:\n  - { rule: no-such-rule }\n',
 ];
@@ -125,6 +125,47 @@ const reading = (day: number): string => {
   return `server,mount,at,size,used,available\n${rows.join('')}`;
 };
 
+/** The group of so many GiB, on a partition beside one of 1 GiB, in which a file system of 30 GiB lies. */
+const survey = (gib: number): string => {
+  const size = BigInt(gib) << 30n;
+  const rest = size - (1n << 30n);
+  const extents = Number((rest - (1n << 20n)) >> 26n);
+  return JSON.stringify({
+    format: 'ullage-survey-1',
+    server: 'plate-scanner',
+    at: '2026-01-05T06:00:00Z',
+    tools: {},
+    unseen: [],
+    devices: [
+      { name: 'vda', type: 'disk', size: `${20n << 30n}` },
+      { name: 'vdb', type: 'disk', size: `${size}` },
+      { name: 'vdb1', type: 'part', on: ['vdb'], size: `${1n << 30n}` },
+      { name: 'vdb2', type: 'part', on: ['vdb'], size: `${rest}` },
+    ],
+    'volume-groups': [
+      {
+        name: 'plates',
+        extent: `${1n << 26n}`,
+        extents,
+        free: extents - 480,
+        missing: 0,
+        members: [{ device: 'vdb2', 'device-size': `${rest}`, extents, free: extents - 480 }],
+        'logical-volumes': [{ name: 'plates', size: `${30n << 30n}`, layout: 'linear' }],
+      },
+    ],
+    'file-systems': [
+      {
+        device: 'plates/plates',
+        type: 'xfs',
+        mounts: ['/plates'],
+        usable: `${29n << 30n}`,
+        used: `${10n << 30n}`,
+        available: `${19n << 30n}`,
+      },
+    ],
+  });
+};
+
 /** Each file with all that it may become. */
 const choices: Readonly<Record<string, readonly Edits[string][]>> = {
   'storage/imagery.yaml': [...estates, null],
@@ -143,6 +184,7 @@ const choices: Readonly<Record<string, readonly Edits[string][]>> = {
   'prices/later.yaml': [prices('0.05', '2026-02-05'), prices('0.06', '2026-01-01'), null, null],
   'ullage.yaml': [...settings, 'currency: EUR\n', 'currency: EUR\n', null],
   'readings/2026.csv': [reading(1), reading(3), null],
+  'surveys/plate-scanner.json': [survey(40), survey(80), survey(60), '{broken\n', null],
   'README.md': ['one\n', 'two\n'],
 };
 
@@ -170,6 +212,7 @@ const paths: readonly (readonly [string, number, number])[] = [
   ['prices/later.yaml', 1, 1],
   ['ullage.yaml', 1, 2],
   ['readings/2026.csv', 2, 3],
+  ['surveys/plate-scanner.json', 3, 3],
   ['README.md', 1, 2],
 ];
 

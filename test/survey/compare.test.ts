@@ -38,7 +38,7 @@ const [asDeclared] = surveysOf(office);
 /** The survey of the plate scanner, with something otherwise. */
 function otherwise(change: (raw: string) => string): Survey {
   if (asDeclared === undefined) throw new Error('no server runs');
-  const { place: _, groups, fileSystems, ...rest } = asDeclared;
+  const { place: _, deviceNamed: __, groups, fileSystems, ...rest } = asDeclared;
   const text = JSON.stringify(
     {
       ...rest,

@@ -18,6 +18,8 @@ export interface Shape {
   readonly isBare: boolean;
   /** A boot volume has a small first partition that holds nothing. */
   readonly hasBootPartition: boolean;
+  /** A group's members lie each in a partition, behind another one of a gibibyte that holds nothing. */
+  readonly hasOtherPartitions?: boolean;
 }
 
 export interface PlayedSurvey {
@@ -57,6 +59,8 @@ function gathered(estate: Estate, server: Server, shape: Shape): object {
   const at = [...estate.servers.keys()].indexOf(server.name);
   const mounted: Mounted[] = [];
   const disks = new Map<string, Node>();
+  /** What a group has of each volume. */
+  const beds = new Map<string, Node>();
   const lay = (system: FileSystem, path: string, size: bigint): Pick<Node, 'fstype' | 'uuid'> => {
     const uuid = `5af6e33f-b9d6-437d-${numbered(at, 4)}-${numbered(mounted.length, 12)}`;
     mounted.push({ system, path, size, uuid });
@@ -96,15 +100,26 @@ function gathered(estate: Estate, server: Server, shape: Shape): object {
         : fileSystem === undefined
           ? {}
           : lay(fileSystem, `/dev/${device}`, size);
-      disks.set(name, { ...disk, ...content, serial, children: [] });
+      const isParted = isGrouped && shape.hasOtherPartitions === true;
+      const parts = isParted
+        ? ([MiB << 10n, size - (MiB << 10n) - 2n * MiB] as const).map((of, number): Node => {
+            const called = `${device}${number + 1}`;
+            const on = number === 0 ? {} : content;
+            return { ...empty, ...on, name: called, kname: called, type: 'part', size: of, children: [] };
+          })
+        : [];
+      disks.set(name, { ...disk, ...(isParted ? {} : content), serial, children: parts });
     }
+    const whole = disks.get(name);
+    const bed = isGrouped ? (whole?.children[1] ?? whole) : whole;
+    if (bed !== undefined) beds.set(name, bed);
   }
   const pv: object[] = [];
   const vg: object[] = [];
   const lv: object[] = [];
   let mapped = 0;
   for (const group of estate.groups.values()) {
-    const members = group.members.flatMap((member) => disks.get(member) ?? []);
+    const members = group.members.flatMap((member) => beds.get(member) ?? []);
     if (members.length !== group.members.length) continue;
     const { extent } = group;
     const free = members.map(({ size }) => (size - MiB) / extent);

@@ -1068,6 +1068,10 @@ export interface LayerFiguresReport {
    * What is free; negative where more is used than there is.
    */
   free: string;
+  /**
+   * When the capacity was surveyed, RFC 3339 in UTC; left out where it is declared or estimated.
+   */
+  surveyed?: string;
 }
 /**
  * One change of the policy.

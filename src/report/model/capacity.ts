@@ -13,7 +13,7 @@ import { showAmount, showFreeShare, showMeasure } from './amounts.ts';
 import { figures, sentence, table, words } from './blocks.ts';
 import { howForecast, showForecast } from './forecast.ts';
 import type { Bar, Block, Cell, PartOfCapacity, ReportModel, Section } from './model.ts';
-import { layerWords } from './subjects.ts';
+import { layerWords, surveyedOn } from './subjects.ts';
 
 /** Layers whose capacity is limited, the account from what is provisioned to what is usable, and what is unallocated. */
 export interface HeadroomOverview {
@@ -64,6 +64,9 @@ function layerSection(layer: Layer, rooms: readonly Room[]): readonly Section[] 
   const those = rooms.filter((room) => room.layer === layer);
   if (those.length === 0) return [];
   const used = usedTitles[layer];
+  const isSurveyed = those.some(({ surveyed }) => surveyed !== undefined);
+  const source = ({ surveyed }: Room): string =>
+    surveyed === undefined ? 'estimated' : surveyedOn(surveyed);
   const columns = [
     words('name'),
     figures('capacity'),
@@ -71,6 +74,7 @@ function layerSection(layer: Layer, rooms: readonly Room[]): readonly Section[] 
     figures(used),
     figures(`share ${used}`),
     words(''),
+    ...(isSurveyed ? [words('source')] : []),
   ];
   const rows = those.map((room): readonly Cell[] => [
     room.subject.name,
@@ -79,6 +83,7 @@ function layerSection(layer: Layer, rooms: readonly Room[]): readonly Section[] 
     { kind: 'measure', measure: room.measure, amount: room.taken },
     { kind: 'used share', of: room },
     usedBar(room.taken, room.capacity),
+    ...(isSurveyed ? [source(room)] : []),
   ]);
   const note = layer === 'volume-group' ? [sentence(nextOne)] : [];
   return [{ title: titles[layer], blocks: [table(columns, rows), ...note] }];
@@ -221,6 +226,9 @@ function determinedBy(accounts: readonly LayerAccount[]): readonly Block[] {
   const measured = known.flatMap(({ system, by }) =>
     'reading' in by ? [`${system.name} (${by.reading.slice(0, 10)})`] : [],
   );
+  const surveyed = known.flatMap(({ system, by }) =>
+    'survey' in by ? [`${system.name} (${by.survey.slice(0, 10)})`] : [],
+  );
   const made = listed([...makers].sort(byText));
   return [
     ...(makers.size === 0
@@ -229,6 +237,9 @@ function determinedBy(accounts: readonly LayerAccount[]): readonly Block[] {
     ...(measured.length === 0
       ? []
       : [sentence(`Where readings show the real size, that counts: ${listed(measured)}.`)]),
+    ...(surveyed.length === 0
+      ? []
+      : [sentence(`What surveys show of a file system counts before either: ${listed(surveyed)}.`)]),
   ];
 }
 
@@ -273,6 +284,9 @@ function idleSection(idle: readonly Idle[], currency: string): readonly Section[
   if (idle.length === 0) return [];
   const monthlies = idle.map(({ monthly }) => monthly());
   const total = sumMoney(monthlies);
+  const taken = idle.flatMap(({ subject, surveyed }) =>
+    surveyed === undefined ? [] : [`${subject.name} (${surveyed.slice(0, 10)})`],
+  );
   return [
     {
       title: 'Unallocated: paid for, and in no file system',
@@ -296,6 +310,9 @@ function idleSection(idle: readonly Idle[], currency: string): readonly Section[
         sentence(
           `The total is ${showAmount(total, currency)} a month. A volume group's metadata counts as unallocated here: it is paid for and holds no files.`,
         ),
+        ...(taken.length === 0
+          ? []
+          : [sentence(`Less what surveys show that other things take: ${listed(taken)}.`)]),
         ...(addsUp(monthlies, total, currency) ? [] : [sentence(roundedNote(currency))]),
       ],
     },

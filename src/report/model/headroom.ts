@@ -4,7 +4,7 @@ import { freeShare, type Room } from '../../capacity/headroom.ts';
 import type { RoomChange } from '../../policy/judgement.ts';
 import { figures, sentence, table, words } from './blocks.ts';
 import type { Block, Cell, Section } from './model.ts';
-import { layerWords } from './subjects.ts';
+import { layerWords, surveyedOn } from './subjects.ts';
 
 /** A layer with a smaller share free is shown, changed or not. */
 const tight = 0.1;
@@ -31,11 +31,17 @@ export function headroomSection(rooms: readonly RoomChange[]): readonly Section[
   const shown = rooms.filter((room) => isTouched(room) || isTight(room));
   const rest = rooms.length - shown.length;
   const other = shown.length === 0 ? 'layer' : 'other layer';
+  const isSurveyed = shown.some((room) => sourceOf(room) !== '');
+  const rows = shown.flatMap((room) =>
+    roomRow(room).map((row) => (isSurveyed ? [...row, sourceOf(room)] : row)),
+  );
   return [
     {
       title: 'Headroom',
       blocks: [
-        ...(shown.length === 0 ? [] : [table(columns, shown.flatMap(roomRow)), picture(shown)]),
+        ...(shown.length === 0
+          ? []
+          : [table(isSurveyed ? [...columns, words('Source')] : columns, rows), picture(shown)]),
         ...(rest === 0
           ? []
           : [
@@ -58,6 +64,12 @@ const picture = (rooms: readonly RoomChange[]): Block => ({
     }),
   },
 });
+
+/** Both sides go by one and the same survey. */
+function sourceOf({ before, after }: RoomChange): string {
+  const at = (after ?? before)?.surveyed;
+  return at === undefined ? '' : surveyedOn(at);
+}
 
 function roomRow({ before, after }: RoomChange): readonly (readonly Cell[])[] {
   const room = after ?? before;

@@ -39,3 +39,6 @@ export function layerWords({ layer, subject, measure }: Room): string {
 /** A commit's id as it is usually shortened; anything else, such as `worktree`, as it is. */
 export const shortCommit = (commit: string): string =>
   /^[0-9a-f]{40,64}$/.test(commit) ? commit.slice(0, 12) : commit === 'worktree' ? 'the work tree' : commit;
+
+/** Beside a figure that a survey tells: `surveyed 2026-11-20`. */
+export const surveyedOn = (at: string): string => `surveyed ${at.slice(0, 10)}`;
