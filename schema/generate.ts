@@ -12,6 +12,7 @@ import { readRulePack } from '../src/policy/pack.ts';
 import { readDocument } from '../src/read/document.ts';
 import { rulePackSchema } from '../src/rules/pack-schema.ts';
 import { rules } from '../src/rules/registry.ts';
+import { readProcedures } from '../src/runbook/procedure-file.ts';
 
 const schemaFolder = import.meta.dirname;
 const generatedFolder = join(schemaFolder, '../src/read/generated');
@@ -22,6 +23,7 @@ const validated = [
   'estate',
   'gathered',
   'price-list',
+  'procedure',
   'provider-survey',
   'rule-pack',
   'settings',
@@ -139,6 +141,23 @@ async function shippedPacks(): Promise<string> {
   return `${banner}import type { RulePack } from '../rule-pack.ts';\n\nexport const shippedPacks: Readonly<Record<string, RulePack>> = ${value};\n`;
 }
 
+/** The procedures that ship, likewise. */
+async function shippedProcedures(): Promise<string> {
+  const folder = join(schemaFolder, '../procedures');
+  const files = (await readdir(folder)).filter((name) => name.endsWith('.yaml')).sort();
+  const read = await Promise.all(
+    files.map(async (file) => {
+      const document = readDocument(await readFile(join(folder, file), 'utf8'), `shipped procedures ${file}`);
+      const procedures = document.ok ? readProcedures(document.value) : document;
+      if (procedures.ok) return procedures.value;
+      const said = procedures.problems.map(({ place, message }) => `${file}:${place?.line}: ${message}`);
+      throw new Error(`${said.join('\n')}\nIf the schema has it only now, run npm run generate again.`);
+    }),
+  );
+  const value = JSON.stringify(read, null, 2);
+  return `${banner.replace('schema/ and src/rules/', 'procedures/')}import type { DeclaredProcedures } from '../procedure-file.ts';\n\nexport const shippedProcedures: readonly DeclaredProcedures[] = ${value};\n`;
+}
+
 /** The script that surveys a server: kept as what it is, so that it can be read and checked, and built in as text. */
 async function surveyScript(): Promise<string> {
   const script = await readFile(join(schemaFolder, '../src/survey/gather.sh'), 'utf8');
@@ -176,6 +195,7 @@ async function bring(path: string, text: string): Promise<void> {
 
 for (const [path, text] of await generated()) await bring(path, text);
 await bring(join(schemaFolder, '../src/policy/generated/shipped.ts'), await shippedPacks());
+await bring(join(schemaFolder, '../src/runbook/generated/shipped.ts'), await shippedProcedures());
 await bring(join(schemaFolder, '../src/survey/generated/script.ts'), await surveyScript());
 await bring(join(schemaFolder, '../src/report/generated/page.ts'), await pageParts());
 if (checking && differing.length > 0) {

@@ -38,6 +38,7 @@ export const canBeUndone = ({ of, key }: Pick<Loosened, 'of' | 'key'>): boolean 
     case 'readings':
     case 'surveys':
     case 'server':
+    case 'procedures':
       return false;
   }
 };
@@ -128,6 +129,7 @@ function without({ of, name, key }: Loosened, now: Policy, before: Policy): Poli
     case 'readings':
     case 'surveys':
     case 'server':
+    case 'procedures':
       return now;
   }
 }
@@ -152,6 +154,7 @@ function isSamePiece({ of, name, key }: Loosened, one: Policy, other: Policy): b
       case 'readings':
       case 'surveys':
       case 'server':
+      case 'procedures':
         return undefined;
     }
   };

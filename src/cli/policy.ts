@@ -21,14 +21,14 @@ export async function runPolicyCheck(flags: PolicyCheckFlags): Promise<Finished>
     const shown = await shownOn(repository, flags);
     if (!shown.ok) return shown;
     const { on, settings, revision } = shown.value;
-    const { estate, priceLists, rules, waivers, packs, hasPacks } = revision;
+    const { estate, priceLists, rules, waivers, procedures, packs, hasPacks } = revision;
     if (!hasPacks) {
       return err({
         message: `there is no rule pack in ${settings.paths.policies}/`,
         advice: 'Write one with `use: [starter]`; `ullage new` shows how one looks.',
       });
     }
-    const policy: Policy = { settings, priceLists, rules, waivers };
+    const policy: Policy = { settings, priceLists, rules, waivers, procedures };
     const remarks = checkPolicy(policy, packs, estate, { on, soon });
     return ok({ on, rules: rules.length, waivers: waivers.length, remarks });
   });

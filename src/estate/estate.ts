@@ -27,7 +27,7 @@ export interface Server extends Declared, Belonging {
   readonly id: string | undefined;
   readonly power: 'running' | 'stopped';
   readonly boot: string | undefined;
-  readonly guest: 'linux-lvm' | 'linux' | 'windows' | 'other' | undefined;
+  readonly guest: string | undefined;
   readonly type: string | undefined;
   /** Operations a second that the server's work needs of its volumes together. */
   readonly iops: number | undefined;

@@ -15,6 +15,7 @@ export interface Paths {
   readonly waivers: string;
   readonly readings: string;
   readonly surveys: string;
+  readonly procedures: string;
 }
 
 export interface Site {
@@ -45,6 +46,7 @@ export const usualPaths: Paths = {
   waivers: 'waivers',
   readings: 'readings',
   surveys: 'surveys',
+  procedures: 'procedures',
 };
 
 /** Settings that stand in where a revision has none: the usual places, no sites, no currency of its own. */

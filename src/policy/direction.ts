@@ -9,6 +9,7 @@ import { priceDifferences } from '../price/difference.ts';
 import { ruleOf } from '../rules/registry.ts';
 import type { PolicyChange } from '../rules/view.ts';
 import { priceListChanges } from './changes/prices.ts';
+import { procedureChanges } from './changes/procedures.ts';
 import { readingChanges } from './changes/readings.ts';
 import { ruleChanges } from './changes/rules.ts';
 import { settingsChanges } from './changes/settings.ts';
@@ -35,6 +36,7 @@ export function comparePolicies(
       monthlyBy: (was, now) => priceDifferences(estate, was, now, { settings: base.settings, day: on }),
     }),
     ...settingsChanges(base.settings, head.settings),
+    ...procedureChanges(base.procedures, head.procedures),
     ...(asked ? readingChanges(base.usage?.summaries ?? new Map(), head.usage?.summaries ?? new Map()) : []),
     ...(surveyed ? surveyChanges(base.surveys, head.surveys) : []),
   ];

@@ -44,7 +44,7 @@ export interface Piece<T> {
 /** By path. */
 export type Pieces<T> = ReadonlyMap<string, Piece<T>>;
 
-const folders = ['storage', 'prices', 'policies', 'waivers'] as const;
+const folders = ['storage', 'prices', 'policies', 'waivers', 'procedures'] as const;
 
 export const within = (folder: string, path: string): boolean => path.startsWith(`${folder}/`);
 

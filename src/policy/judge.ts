@@ -274,7 +274,10 @@ export function judgementOf(change: ChangeEvaluation, options: JudgeOptions): Ju
     findings,
     changes: comparison.changes,
     ...(question === undefined ? {} : { question }),
-    runbook: runbookOf(comparison, base.estate, head.estate),
+    runbook: runbookOf(comparison, base.estate, head.estate, {
+      procedures: policy.procedures,
+      surveys: policy.surveys?.servers ?? [],
+    }),
     headroom: headroomChanges(change),
     policyChanges,
     proposed: propose(change, options),

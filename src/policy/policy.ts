@@ -7,6 +7,7 @@ import type { Settings } from '../estate/settings.ts';
 import type { PriceList } from '../price/price-list.ts';
 import { type EntryChecks, ruleOf } from '../rules/registry.ts';
 import type { Level, Measure, RuleEntry } from '../rules/rule.ts';
+import type { Procedures } from '../runbook/procedures.ts';
 import type { Surveys } from '../survey/compare.ts';
 import type { SurveyedCapacity } from '../survey/measured.ts';
 
@@ -54,6 +55,8 @@ export interface Policy {
   /** In order of name. */
   readonly rules: readonly PolicyRule[];
   readonly waivers: readonly Waiver[];
+  /** How steps are carried out. */
+  readonly procedures: Procedures;
   /** Measured use by the name of the file system; left out where no rule asks for it, or there are no readings. */
   readonly usage?: EstateUsage;
   /** What is surveyed; left out where no rule asks for it. */

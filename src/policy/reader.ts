@@ -13,6 +13,8 @@ import { readEstatePart } from '../estate/part.ts';
 import { bareSettings, type Paths, readSettings, type Settings, settingsFile } from '../estate/settings.ts';
 import { emptyTree, type Tree } from '../git/tree.ts';
 import { gatherPriceLists, type PriceList, readPriceList } from '../price/price-list.ts';
+import { type DeclaredProcedures, readProcedures } from '../runbook/procedure-file.ts';
+import { gatherProcedures, guestProblems, type Procedures, plainProcedures } from '../runbook/procedures.ts';
 import { capacityIn, type SurveyedCapacity } from '../survey/measured.ts';
 import { withExcerpts } from './excerpts.ts';
 import {
@@ -80,6 +82,9 @@ export interface Reading {
   readonly prices: PartOfFiles<readonly PriceList[], PriceList>;
   readonly rules: PartOfFiles<Rules, RulePack>;
   readonly waivers: PartOfFiles<readonly Waiver[], readonly Waiver[]>;
+  readonly procedures: PartOfFiles<Procedures, DeclaredProcedures>;
+  /** Servers whose guest has no procedures. */
+  readonly guests: Part<undefined>;
   /** Readings, summarised by server and mount point. They are many and large: without a rule that asks none is read. */
   readonly uses: UsesRead;
   /** Measured use by file system, by the revision's own readings; `undefined` where there are none. */
@@ -106,6 +111,8 @@ export const emptyReading: Reading = withRevision({
   prices: { value: [], problems: [], pieces: new Map() },
   rules: { value: { entries: [], packs: [] }, problems: [], pieces: new Map() },
   waivers: { value: [], problems: [], pieces: new Map() },
+  procedures: { value: plainProcedures, problems: [], pieces: new Map() },
+  guests: { value: undefined, problems: [] },
   uses: { value: new Map(), problems: [], key: undefined },
   usage: undefined,
   surveys: { value: undefined, problems: [], key: undefined },
@@ -124,11 +131,12 @@ export async function readNext(previous: Reading, tree: Tree, changed?: ChangedP
   // Other settings may move every folder.
   const told = settings === previous.settings ? changed : undefined;
   const { list, change } = await listFiles(previous.files, tree, paths, told);
-  const [parts, lists, packs, waived] = await Promise.all([
+  const [parts, lists, packs, waived, written] = await Promise.all([
     readPieces(previous.estate.pieces, change, paths.storage, tree, readEstatePart),
     readPieces(previous.prices.pieces, change, paths.prices, tree, readPriceList),
     readPieces(previous.rules.pieces, change, paths.policies, tree, readRulePack),
     readPieces(previous.waivers.pieces, change, paths.waivers, tree, readWaivers),
+    readPieces(previous.procedures.pieces, change, paths.procedures, tree, readProcedures),
   ]);
   const same = settings === previous.settings;
   const estate =
@@ -136,6 +144,7 @@ export async function readNext(previous: Reading, tree: Tree, changed?: ChangedP
       ? previous.estate
       : estateAfter(previous.estate, parts, settings);
   const rules = packs === previous.rules.pieces ? previous.rules : rulesIn(packs);
+  const procedures = written === previous.procedures.pieces ? previous.procedures : proceduresIn(written);
   const asked = rules.value.entries.some(({ entry }) => usesReadings(entry));
   const uses = asked ? await usesAfter(previous.uses, tree, paths.readings, told) : emptyReading.uses;
   const surveyed = rules.value.entries.some(({ entry }) => usesSurveys(entry));
@@ -149,6 +158,11 @@ export async function readNext(previous: Reading, tree: Tree, changed?: ChangedP
     prices: same && lists === previous.prices.pieces ? previous.prices : pricesIn(lists, settings),
     rules,
     waivers: waived === previous.waivers.pieces ? previous.waivers : waiversIn(waived),
+    procedures,
+    guests:
+      estate.value === previous.estate.value && procedures === previous.procedures
+        ? previous.guests
+        : { value: undefined, problems: guestProblems(estate.value, procedures.value) },
     uses,
     usage: sameUse
       ? previous.usage
@@ -165,10 +179,15 @@ export const pathsOf = ({ settings }: Pick<Reading, 'settings'>): Paths =>
   (settings.value ?? bareSettings).paths;
 
 /** Everything that is wrong with a revision. */
-export const problemsIn = ({ settings, files, estate, prices, rules, uses, surveys, waivers }: Reading) =>
-  [settings, files, estate, prices, rules, uses, surveys, waivers]
+export const problemsIn = (reading: Reading) =>
+  partsOf(reading)
     .flatMap(({ problems }): readonly Problem[] => problems)
     .sort(byPlace);
+
+const partsOf = (reading: Reading): readonly Pick<Part<unknown>, 'problems'>[] => {
+  const { settings, files, estate, prices, rules, uses, surveys, waivers, procedures, guests } = reading;
+  return [settings, files, estate, prices, rules, uses, surveys, waivers, procedures, guests];
+};
 
 /** Reads a revision by itself, or says everything that is wrong with it. */
 export async function readRevision(tree: Tree): Promise<Outcome<Revision>> {
@@ -193,7 +212,7 @@ export async function readUses(tree: Tree, folder: string): Promise<Outcome<Uses
 }
 
 function withRevision(reading: Omit<Reading, 'revision'>): Reading {
-  const { tree, settings, estate, prices, rules, waivers, usage, surveys, measured } = reading;
+  const { tree, settings, estate, prices, rules, waivers, procedures, usage, surveys, measured } = reading;
   return {
     ...reading,
     revision: {
@@ -206,6 +225,7 @@ function withRevision(reading: Omit<Reading, 'revision'>): Reading {
       packs: rules.value.packs,
       hasPacks: rules.pieces.size > 0,
       waivers: waivers.value,
+      procedures: procedures.value,
       usage,
       surveys: surveys.value,
       measured,
@@ -318,6 +338,12 @@ function rulesIn(pieces: Pieces<RulePack>): Reading['rules'] {
 function waiversIn(pieces: Pieces<readonly Waiver[]>): Reading['waivers'] {
   const { values, problems } = gathered(pieces);
   return { value: values.flat(), problems, pieces };
+}
+
+function proceduresIn(pieces: Pieces<DeclaredProcedures>): Reading['procedures'] {
+  const { values, problems } = gathered(pieces);
+  const { value, problems: ofAll } = gatherProcedures(values);
+  return { value, problems: [...problems, ...ofAll], pieces };
 }
 
 const isCsv = (path: string): boolean => /\.csv$/i.test(path);

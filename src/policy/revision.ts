@@ -5,6 +5,7 @@ import type { EstateUsage } from '../capacity/usage.ts';
 import type { Estate } from '../estate/estate.ts';
 import { bareSettings, type Settings, settingsFile, usualPaths } from '../estate/settings.ts';
 import type { PriceList } from '../price/price-list.ts';
+import { andProcedures, type Procedures } from '../runbook/procedures.ts';
 import type { Surveys } from '../survey/compare.ts';
 import type { SurveyedCapacity } from '../survey/measured.ts';
 import type { RevisionLabel, UnreadMain } from './judgement.ts';
@@ -25,6 +26,7 @@ export interface Revision {
   /** Whether the revision has any rule pack, be it an empty one. */
   readonly hasPacks: boolean;
   readonly waivers: readonly Waiver[];
+  readonly procedures: Procedures;
   /** Measured use by the name of the file system; `undefined` where there are no readings, or no rule asks. */
   readonly usage: EstateUsage | undefined;
   /** Undefined where no rule asks. */
@@ -62,6 +64,8 @@ export function policyOf(revision: Revision, other: Revision): Policy {
     priceLists,
     rules,
     waivers,
+    // A branch says how to do what main has no procedures for; what main has, it does not rewrite.
+    procedures: andProcedures(revision.procedures, other.procedures),
     ...(usage === undefined ? {} : { usage }),
     ...(surveys === undefined ? {} : { surveys }),
     ...(measured === undefined ? {} : { measured }),
@@ -78,6 +82,7 @@ export function sidesOf(base: Revision, head: Revision): Sides {
     policy.priceLists === own.priceLists &&
     policy.rules === own.rules &&
     policy.waivers === own.waivers &&
+    base.procedures === head.procedures &&
     policy.usage?.summaries === own.usage?.summaries &&
     policy.surveys === own.surveys;
   return {

@@ -184,6 +184,7 @@ function revisionInstead(main: Reading, sound: Reading, on: string) {
     usage,
     surveys,
     measured: capacityIn(sound.revision.estate, surveys),
+    procedures: (partReads(main, main.procedures, paths.procedures) ? main : sound).revision.procedures,
   };
   const sources = {
     settings: source(settings === main.settings.value),

@@ -3,6 +3,7 @@ import type { AuditRecord } from './generated/audit-record.ts';
 import type { EstateFile } from './generated/estate.ts';
 import type { GatheredFile } from './generated/gathered.ts';
 import type { PriceListFile } from './generated/price-list.ts';
+import type { ProcedureFile } from './generated/procedure.ts';
 import type { ProviderSurveyFile } from './generated/provider-survey.ts';
 import type { RulePackFile } from './generated/rule-pack.ts';
 import type { SettingsFile } from './generated/settings.ts';
@@ -15,6 +16,7 @@ export interface Formats {
   estate: EstateFile;
   gathered: GatheredFile;
   'price-list': PriceListFile;
+  procedure: ProcedureFile;
   'provider-survey': ProviderSurveyFile;
   'rule-pack': RulePackFile;
   settings: SettingsFile;

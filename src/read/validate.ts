@@ -19,6 +19,7 @@ const called: { readonly [F in Format]: string } = {
   estate: 'an estate file',
   gathered: 'what the survey script prints',
   'price-list': 'a price list',
+  procedure: 'a file of procedures',
   'provider-survey': "a survey of the provider's list",
   'rule-pack': 'a rule pack',
   settings: 'the settings',

@@ -56,7 +56,15 @@ export interface ChangeView {
 export interface PolicyChange {
   readonly direction: 'tighter' | 'looser' | 'neither' | 'unknown';
   /** What was altered: a rule entry, a waiver, a price list, a setting. */
-  readonly of: 'rule' | 'waiver' | 'price-list' | 'settings' | 'readings' | 'surveys' | 'server';
+  readonly of:
+    | 'rule'
+    | 'waiver'
+    | 'price-list'
+    | 'settings'
+    | 'readings'
+    | 'surveys'
+    | 'server'
+    | 'procedures';
   readonly name: string;
   /** The parameter or key, where one was altered by itself. */
   readonly key: string | undefined;

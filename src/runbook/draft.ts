@@ -1,23 +1,21 @@
 /** The acts that a branch wants, as they are gathered: a plan that knows when a guest can be worked in. */
 import type { Subject } from '../estate/estate.ts';
+import { type ActionName, actionOf } from './actions.ts';
 import { type Placed, Plan } from './plan.ts';
-import { type ProcedureName, procedureOf } from './procedures.ts';
 import type { Sides } from './sides.ts';
-import type { Example } from './step.ts';
 import { comesUp } from './waits.ts';
 
 /** An act before it has a number. */
 export interface Wanted {
-  readonly procedure: ProcedureName;
+  readonly procedure: ActionName;
   readonly subject: Subject;
   readonly server: string | undefined;
   readonly words: Readonly<Record<string, string>>;
-  readonly examples: readonly Example[];
   readonly cautions: readonly string[];
 }
 
 /** Done where something is, before it goes from there. */
-export const leaving: ReadonlySet<ProcedureName> = new Set<ProcedureName>([
+export const leaving: ReadonlySet<ActionName> = new Set<ActionName>([
   'stop-use',
   'unmount',
   'unmount-swap',
@@ -59,31 +57,22 @@ export class Draft {
   /** @returns the key */
   want(
     key: string,
-    procedure: ProcedureName,
+    procedure: ActionName,
     subject: Subject,
     more: {
       readonly server?: string | undefined;
       readonly words?: Readonly<Record<string, string>>;
       readonly after?: readonly string[];
-      readonly examples?: readonly Example[];
       readonly cautions?: readonly string[];
       /** It is done where something comes to, once its server is up again. */
       readonly comes?: boolean;
       readonly turn?: 'check' | 'ahead' | 'act' | 'delete';
     } = {},
   ): string {
-    const {
-      server,
-      words = {},
-      after = [],
-      examples = [],
-      cautions: own = [],
-      comes = false,
-      turn = 'act',
-    } = more;
+    const { server, words = {}, after = [], cautions: own = [], comes = false, turn = 'act' } = more;
     const all = { volume: subject.name, server: server ?? 'its server', ...words };
-    const act = { procedure, subject, server, words: all, examples, cautions: own };
-    if (procedureOf(procedure).at === 'guest' && server !== undefined)
+    const act = { procedure, subject, server, words: all, cautions: own };
+    if (actionOf(procedure).at === 'guest' && server !== undefined)
       this.#whileItRuns(key, leaving.has(procedure) && !comes, server);
     return this.#plan.want(key, act, after, turn);
   }

@@ -8,7 +8,6 @@ import { madeOf } from '../estate/made.ts';
 import { exactSize } from '../estate/size.ts';
 import { detach } from './attachments.ts';
 import { checkBackup } from './checks.ts';
-import { handledBy, laidOut, madeBy } from './commands.ts';
 import type { Draft } from './draft.ts';
 import { installOver, systemInWords } from './install.ts';
 import { mountSystem, unmountSystem } from './mounts.ts';
@@ -53,8 +52,6 @@ export function systemCreated(
           draft.want(`logical ${key}`, 'make-logical-volume', subject, {
             server,
             words: { ...words, layout: layoutWords(carrier.layout) },
-            examples:
-              server !== undefined && sides.guest(server) === 'linux-lvm' ? laidOut(carrier.layout) : [],
             after: [...ready(on, server), ...madeRoomIn(sides, on)],
           }),
         ]
@@ -66,7 +63,6 @@ export function systemCreated(
     {
       server,
       words,
-      examples: madeBy(system),
       after: [...bed, ...(wipes.length > 0 ? [checkBackup(draft, volumeSubject(on.name), on.name)] : [])],
     },
   );
@@ -154,7 +150,7 @@ export function growSystem(draft: Draft, system: FileSystem, former: FileSystem)
         ];
   const mounted = `mount ${key} ${server ?? ''}`;
   const grown = `grow-system ${key}`;
-  const more = { server, words, examples: handledBy(type, 'grow'), cautions: [caution] };
+  const more = { server, words, cautions: [caution] };
   if (grow.online) {
     return draft.want(grown, 'grow-mounted', subject, {
       ...more,
@@ -189,7 +185,6 @@ export function systemShrunk(
     server,
     comes,
     words,
-    examples: handledBy(type, 'shrink'),
     cautions: [caution],
     after: [backup, ...there, ...(off === undefined ? [] : [off])],
   });
@@ -229,7 +224,6 @@ export function makeAnew(draft: Draft, system: FileSystem, former: FileSystem, r
   const made = draft.want(`make ${key}`, 'make-anew', subject, {
     server,
     words,
-    examples: madeBy(system),
     after: [...first, ...sized],
   });
   const mounted = mountSystem(draft, system, server, [made]);

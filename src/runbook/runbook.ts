@@ -10,8 +10,12 @@ import { own } from '../change/adoption.ts';
 import type { Change } from '../change/change.ts';
 import type { Comparison } from '../change/compare.ts';
 import type { Estate } from '../estate/estate.ts';
+import type { Survey } from '../survey/survey.ts';
+import { type ActionName, actionOf } from './actions.ts';
 import { attachmentThere, layersThere, serverThere, volumeThere } from './adoption.ts';
 import { attach, detach } from './attachments.ts';
+import { examplesOf } from './commands.ts';
+import { type ShownDisk, shownWords } from './devices.ts';
 import { Draft, leaving, type Wanted } from './draft.ts';
 import {
   growSystem,
@@ -22,13 +26,15 @@ import {
   systemRemounted,
   systemShrunk,
 } from './file-systems.ts';
+import { fillsOf } from './fills.ts';
 import { groupDeleted, groupEdited, groupRenamed, makeGroup, memberJoined, memberLeft } from './groups.ts';
 import { start, stop } from './power.ts';
-import { type Guest, type ProcedureName, procedureOf } from './procedures.ts';
+import { type Procedures, plainProcedures, procedureFor } from './procedures.ts';
 import { bootSwapped, serverCreated, serverDeleted, whileStopped } from './servers.ts';
 import { Sides } from './sides.ts';
 import { volumeShrunk } from './smaller-volumes.ts';
-import type { Example, Step } from './step.ts';
+import type { Step } from './step.ts';
+import { filled } from './template.ts';
 import { deleteVolume, unprotect } from './volume-deletion.ts';
 import {
   createVolume,
@@ -38,16 +44,24 @@ import {
   volumeMovedSite,
   volumeMovedTier,
 } from './volumes.ts';
-import { filled } from './words.ts';
+
+/** What steps are worded by. */
+export interface By {
+  /** Those that ship where left out. */
+  readonly procedures?: Procedures;
+  /** What device names are taken from; none where left out. */
+  readonly surveys?: readonly Survey[];
+}
 
 /** The steps in the order in which they are to be done: the same whatever the order of the files. */
 export function runbookOf(
   { changes, renames }: Pick<Comparison, 'changes' | 'renames'>,
   base: Estate,
   head: Estate,
+  { procedures = plainProcedures, surveys = [] }: By = {},
 ): readonly Step[] {
   if (changes.length === 0) return [];
-  const sides = new Sides(base, head, renames, changes);
+  const sides = new Sides(base, head, renames, changes, surveys);
   const draft = new Draft(sides);
   const carriesOut = new Map<string, number[]>();
   changes.forEach((change, index) => {
@@ -64,6 +78,7 @@ export function runbookOf(
   return placed.map(({ key, act, after, atOdds }, index) =>
     stepOf(
       sides,
+      procedures,
       act,
       { key, number: index + 1 },
       numbered(after),
@@ -197,16 +212,27 @@ function carryOut(draft: Draft, change: Change): string | undefined {
 
 function stepOf(
   sides: Sides,
-  { procedure: name, subject, server, words, examples, cautions: more }: Wanted,
+  procedures: Procedures,
+  wanted: Wanted,
   named: Pick<Step, 'key' | 'number'>,
   after: readonly number[],
   atOdds: readonly number[],
   carriesOut: readonly number[],
 ): Step {
-  const procedure = procedureOf(name);
-  const guest = server === undefined ? undefined : sides.guest(server);
-  const does = filled((guest === undefined ? undefined : procedure.in?.[guest]) ?? procedure.does, words);
-  const why = procedure.why === undefined ? undefined : filled(procedure.why, words);
+  const { procedure: name, subject, server, words, cautions: more } = wanted;
+  const { at, destroys } = actionOf(name);
+  const where = {
+    guest: server === undefined ? undefined : sides.guest(server),
+    site: siteOf(sides, wanted),
+  };
+  const procedure = procedureFor(procedures, name, where);
+  const { fills, shown } = fillsOf(sides, wanted);
+  const said = (text: string | undefined): string | undefined =>
+    text === undefined ? undefined : filled(text, words);
+  const examples = examplesOf(procedure.commands, fills, words.type);
+  const inCommands = shown.filter(({ disk }) => examples.some(({ command }) => command.includes(disk.name)));
+  const does = filled(procedure.does, words);
+  const why = said(procedure.why);
   const odds =
     atOdds.length === 0
       ? undefined
@@ -215,23 +241,47 @@ function stepOf(
     ...named,
     procedure: name,
     words,
-    at: procedure.at,
+    at,
     server,
     subject,
-    does: procedure.at === 'guest' ? whenUp(sides, name, server, words.on ?? subject.name, does) : does,
+    does: at === 'guest' ? whenUp(sides, name, server, words.on ?? subject.name, does) : does,
     why: odds === undefined ? why : why === undefined ? odds : `${why} ${odds}`,
-    destroys: procedure.destroys ?? false,
-    cautions: [...(procedure.cautions ?? []), ...more],
-    examples: procedure.at === 'provider' ? [] : examplesFor(procedure, guest, examples),
+    seen: said(procedure.seen),
+    back: said(procedure.back),
+    destroys: destroys ?? false,
+    cautions: [
+      ...procedure.cautions.map((text) => filled(text, words)),
+      ...more,
+      ...deviceCautions(inCommands),
+    ],
+    examples,
     after,
     carriesOut,
   };
 }
 
+/** Where its provider's procedures are looked for. */
+function siteOf(sides: Sides, { server, subject, words }: Wanted): string | undefined {
+  const volume = words.volume ?? subject.name;
+  return (
+    (server === undefined ? undefined : (sides.head.servers.get(server) ?? sides.serverBefore(server)))
+      ?.site ??
+    (sides.head.volumes.get(volume) ?? sides.base.volumes.get(sides.baseName('volumes', volume)))?.site
+  );
+}
+
+/** A name under /dev is one survey's word. */
+const deviceCautions = (shown: readonly ShownDisk[]): readonly string[] =>
+  shown.length === 0
+    ? []
+    : [
+        `Device names may change when a server starts anew: make sure of them first. ${shown.map(shownWords).join(' ')}`,
+      ];
+
 /** A guest can only be worked in while it runs. */
 function whenUp(
   sides: Sides,
-  procedure: ProcedureName,
+  procedure: ActionName,
   server: string | undefined,
   what: string,
   does: string,
@@ -244,21 +294,4 @@ function whenUp(
   }
   if (server === undefined) return `Once a server holds ${what}: ${later}`;
   return sides.runsAfter(server) ? does : `When ${server} next starts: ${later}`;
-}
-
-function examplesFor(
-  { linux = [], lvm = [] }: { readonly linux?: readonly Example[]; readonly lvm?: readonly Example[] },
-  guest: Guest | undefined,
-  more: readonly Example[],
-): readonly Example[] {
-  switch (guest) {
-    case 'linux-lvm':
-      return [...lvm, ...linux, ...more];
-    case 'linux':
-      return [...linux, ...more];
-    case 'windows':
-    case 'other':
-    case undefined:
-      return [];
-  }
 }

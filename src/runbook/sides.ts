@@ -7,7 +7,8 @@ import type { Change, ChangeOf } from '../change/change.ts';
 import { stoppedBy } from '../change/kinds.ts';
 import { baseName, headName, type Renames } from '../change/renames.ts';
 import type { Estate, FileSystem, Server, Volume, VolumeGroup } from '../estate/estate.ts';
-import type { Guest } from './procedures.ts';
+import type { Survey } from '../survey/survey.ts';
+import { Devices } from './devices.ts';
 import { sorted } from './words.ts';
 
 /** A volume or a volume group, as what lies on it names it. */
@@ -16,6 +17,8 @@ export type Carrier = FileSystem['on'];
 export class Sides {
   readonly base: Estate;
   readonly head: Estate;
+  /** As surveys show them. */
+  readonly devices: Devices;
   /** Groups that the branch makes. */
   readonly made: ReadonlySet<string>;
   /** What is there already and is only declared. */
@@ -32,10 +35,17 @@ export class Sides {
     after: new Map<string, readonly string[]>(),
   };
 
-  constructor(base: Estate, head: Estate, renames: Renames, changes: readonly Change[]) {
+  constructor(
+    base: Estate,
+    head: Estate,
+    renames: Renames,
+    changes: readonly Change[],
+    surveys: readonly Survey[],
+  ) {
     this.base = base;
     this.head = head;
     this.#renames = renames;
+    this.devices = new Devices(base, surveys);
     this.made = new Set(
       changes.flatMap((change) => (change.kind === 'group-created' ? change.after.name : [])),
     );
@@ -133,7 +143,7 @@ export class Sides {
     return this.head.servers.get(server)?.power === 'running';
   }
 
-  guest(server: string): Guest {
+  guest(server: string): string {
     return (this.head.servers.get(server) ?? this.serverBefore(server))?.guest ?? 'other';
   }
 

@@ -1,10 +1,10 @@
 /** One step of a runbook. Everything in it is plain and immutable. */
 import type { Subject } from '../estate/estate.ts';
 
-/** A command of an open-source tool, as an example: what is to be filled in stands in capitals. */
+/** A command, as an example, quoted for a POSIX shell: what nobody could know stands in capitals. */
 export interface Example {
   readonly command: string;
-  /** The manual page and the version read; `memory` where it was not looked up. */
+  /** The manual page and the version read, `memory` where it was not looked up; the file, where that does not say. */
   readonly source: string;
 }
 
@@ -25,6 +25,10 @@ export interface Step {
   /** What to do, one sentence or two. */
   readonly does: string;
   readonly why: string | undefined;
+  /** What is to be seen once it is done; undefined where no procedure says. */
+  readonly seen: string | undefined;
+  /** How to step back, likewise. */
+  readonly back: string | undefined;
   /** Whether it destroys what only a backup brings back. */
   readonly destroys: boolean;
   /** What to make sure of first; never empty where a step cannot be undone. */

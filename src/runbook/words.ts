@@ -35,9 +35,3 @@ export function makingWords(system: FileSystem): string {
 /** What is set on a volume at the provider; nothing where all of it is as usual. */
 export const settingsWords = ({ shareable, protected: kept }: Volume): string =>
   `${shareable ? ', which several servers may attach at once' : ''}${kept ? ', protected against deletion' : ''}`;
-
-/** One pass, so that a name with braces in it stays a name. */
-export const filled = (text: string, words: Readonly<Record<string, string>>): string =>
-  text.replace(/\{(\w+)\}/g, (whole, name: string) =>
-    Object.hasOwn(words, name) ? (words[name] ?? '') : whole,
-  );

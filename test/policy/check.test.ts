@@ -5,6 +5,7 @@ import { gatherRules } from '../../src/policy/pack.ts';
 import type { Policy, Waiver } from '../../src/policy/policy.ts';
 import { ExactDecimal } from '../../src/rules/parameter.ts';
 import type { Measure } from '../../src/rules/rule.ts';
+import { plainProcedures } from '../../src/runbook/procedures.ts';
 import { estateOf, packOf, pricesOf, readPack, settingsOf, valueIn } from '../estate/builder.ts';
 
 const office = estateOf(`
@@ -61,6 +62,7 @@ function remarked({
     priceLists: [pricesOf()],
     rules: valueIn(gatherRules([pack])),
     waivers: waivers.map((each) => ({ ...waiver, ...each })),
+    procedures: plainProcedures,
   };
   return checkPolicy(policy, [pack], estate, { on, soon }).map(
     ({ kind, place, message, advice }) => `${kind} ${place.line}: ${message} | ${advice}`,

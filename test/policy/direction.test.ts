@@ -9,6 +9,7 @@ import type { Policy } from '../../src/policy/policy.ts';
 import type { Side } from '../../src/policy/revision.ts';
 import { rules } from '../../src/rules/registry.ts';
 import type { Parameter, Rule } from '../../src/rules/rule.ts';
+import { plainProcedures } from '../../src/runbook/procedures.ts';
 import {
   documentOf,
   estateOf,
@@ -399,6 +400,7 @@ describe('a policy that is called tighter', () => {
         gatherRules([valueIn(readRulePack(documentOf(pack(entry)['policies/storage.yaml'] ?? '')))]),
       ),
       waivers: [],
+      procedures: plainProcedures,
     });
     let told = 0;
     fc.assert(

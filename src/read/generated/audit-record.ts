@@ -99,7 +99,7 @@ export interface AuditRecord {
   /**
    * What kinds of files it changed.
    */
-  touched: ('settings' | 'storage' | 'prices' | 'policies' | 'waivers')[];
+  touched: ('settings' | 'storage' | 'prices' | 'policies' | 'waivers' | 'procedures')[];
   verdict: AuditVerdict;
   /**
    * Why, one sentence each, the most serious first.
@@ -569,7 +569,7 @@ export interface AuditPolicyChange {
   /**
    * What was altered.
    */
-  of: 'rule' | 'waiver' | 'price-list' | 'settings' | 'readings' | 'surveys' | 'server';
+  of: 'rule' | 'waiver' | 'price-list' | 'settings' | 'readings' | 'surveys' | 'server' | 'procedures';
   /**
    * Its name.
    */

@@ -218,9 +218,9 @@ export interface ServerDeclaration {
   power?: 'running' | 'stopped';
   boot?: Name2;
   /**
-   * What runs inside the server, which decides the steps in the guest.
+   * What runs inside the server, which decides the steps in the guest: linux-lvm, linux, windows, other, or one of your own procedures.
    */
-  guest?: 'linux-lvm' | 'linux' | 'windows' | 'other';
+  guest?: string;
   type?: Name3;
   /**
    * The IOPS (input and output operations a second) that this server needs from all its volumes together.

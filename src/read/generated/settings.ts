@@ -29,6 +29,10 @@ export type Folder4 = string;
  */
 export type Folder5 = string;
 /**
+ * Folder of your own procedures, for guests and providers.
+ */
+export type Folder6 = string;
+/**
  * The total capacity.
  */
 export type Size = string;
@@ -131,6 +135,7 @@ export interface SettingsPaths {
   waivers?: Folder3;
   readings?: Folder4;
   surveys?: Folder5;
+  procedures?: Folder6;
 }
 /**
  * What one site allows.

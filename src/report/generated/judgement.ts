@@ -1088,7 +1088,7 @@ export interface PolicyChangeReport {
   /**
    * What is changed.
    */
-  of: 'rule' | 'waiver' | 'price-list' | 'settings' | 'readings' | 'surveys' | 'server';
+  of: 'rule' | 'waiver' | 'price-list' | 'settings' | 'readings' | 'surveys' | 'server' | 'procedures';
   /**
    * Its name.
    */

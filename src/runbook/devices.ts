@@ -1,0 +1,90 @@
+/**
+ * The device names by which surveys know what is declared. A name under /dev holds until its server starts anew or the
+ * disk is detached, and is only told where the survey agrees with what main declares, size and all.
+ */
+import type { Estate, FileSystem } from '../estate/estate.ts';
+import { exactSize } from '../estate/size.ts';
+import { disksUnder, match, systemAt } from '../survey/match.ts';
+import type { Survey, SurveyedDevice } from '../survey/survey.ts';
+
+/** A volume as a server shows it. */
+export interface ShownDisk {
+  readonly volume: string;
+  readonly disk: SurveyedDevice;
+  readonly survey: Survey;
+}
+
+export const devicePath = (name: string): string => `/dev/${name}`;
+
+/** `plates-1 is /dev/sdb, 40 GiB, serial number vol-0b1c, by the survey of 2026-11-20.` */
+export const shownWords = ({ volume, disk, survey }: ShownDisk): string =>
+  `${volume} is ${devicePath(disk.name)}, ${exactSize(disk.size)}${disk.serial === undefined ? '' : `, serial number ${disk.serial}`}, by the survey of ${survey.at.slice(0, 10)}.`;
+
+/** By the names of the base, to which surveys are held. */
+export class Devices {
+  readonly #base: Estate;
+  readonly #surveys: ReadonlyMap<string, Survey>;
+  readonly #disks = new Map<string, ReadonlyMap<string, SurveyedDevice>>();
+
+  constructor(base: Estate, surveys: readonly Survey[]) {
+    this.#base = base;
+    this.#surveys = new Map(surveys.map((survey) => [survey.server, survey]));
+  }
+
+  /** Undefined where no survey shows it, or as something else than what is declared. */
+  disk(server: string, volume: string): ShownDisk | undefined {
+    const survey = this.#surveys.get(server);
+    if (survey === undefined) return undefined;
+    const disk = this.#disksOf(server, survey).get(volume);
+    return disk === undefined || disk.size !== this.#base.volumes.get(volume)?.size
+      ? undefined
+      : { volume, disk, survey };
+  }
+
+  /** What a volume is to its group: the disk itself, or a partition of it. */
+  member(server: string, group: string, volume: string): string | undefined {
+    const shown = this.disk(server, volume);
+    const members = shown?.survey.groups.find(({ name }) => name === group)?.members ?? [];
+    const own = members.flatMap(({ device }) =>
+      shown !== undefined && device !== undefined && liesOnlyOn(shown, device) ? [device] : [],
+    );
+    return own.length === 1 ? own[0] : undefined;
+  }
+
+  /** The device that a file system is on: of a group, `group/logical volume`. */
+  system(server: string, { on, mount, type }: FileSystem): string | undefined {
+    const survey = this.#surveys.get(server);
+    const found = survey === undefined ? undefined : systemAt(survey, mount);
+    if (found === undefined || found.type !== type) return undefined;
+    if (on.kind === 'volume-group') return found.device.startsWith(`${on.name}/`) ? found.device : undefined;
+    const shown = this.disk(server, on.name);
+    return shown !== undefined && liesOnlyOn(shown, found.device) ? found.device : undefined;
+  }
+
+  /** The one file system on a disk, where there is but one. */
+  onlySystem({ survey, disk }: ShownDisk): Survey['fileSystems'][number] | undefined {
+    const found = survey.fileSystems.filter(({ device }) => disksUnder(survey, device).includes(disk));
+    return found.length === 1 ? found[0] : undefined;
+  }
+
+  /** Whether nothing is seen on a disk: no partition, no file system, no member. */
+  isBlank({ survey, disk }: ShownDisk): boolean {
+    return disk.content === undefined && !survey.devices.some(({ on }) => on.includes(disk.name));
+  }
+
+  #disksOf(server: string, survey: Survey): ReadonlyMap<string, SurveyedDevice> {
+    const known = this.#disks.get(server);
+    if (known !== undefined) return known;
+    const { disks } = match(this.#base, [survey], undefined);
+    const found = new Map(
+      [...disks].flatMap(([volume, [one]]) => (one === undefined ? [] : [[volume, one.disk]])),
+    );
+    this.#disks.set(server, found);
+    return found;
+  }
+}
+
+const liesOnlyOn = ({ survey, disk }: ShownDisk, device: string): boolean => {
+  const [under, ...more] = disksUnder(survey, device);
+  return under === disk && more.length === 0;
+};
