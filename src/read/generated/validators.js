@@ -8,22 +8,6 @@ var __commonJS = (cb, mod) => function() {
   }
 };
 
-// node_modules/ajv/dist/runtime/ucs2length.js
-var require_ucs2length = __commonJS({
-  "node_modules/ajv/dist/runtime/ucs2length.js"(exports) {
-    "use strict";
-    Object.defineProperty(exports, "__esModule", { value: !0 });
-    function ucs2length(str) {
-      let len = str.length, length = 0, pos = 0, value;
-      for (; pos < len; )
-        length++, value = str.charCodeAt(pos++), value >= 55296 && value <= 56319 && pos < len && (value = str.charCodeAt(pos), (value & 64512) === 56320 && pos++);
-      return length;
-    }
-    exports.default = ucs2length;
-    ucs2length.code = 'require("ajv/dist/runtime/ucs2length").default';
-  }
-});
-
 // sameness:fast-deep-equal
 var require_fast_deep_equal = __commonJS({
   "sameness:fast-deep-equal"(exports, module) {
@@ -47,8 +31,24 @@ var require_equal = __commonJS({
   }
 });
 
+// node_modules/ajv/dist/runtime/ucs2length.js
+var require_ucs2length = __commonJS({
+  "node_modules/ajv/dist/runtime/ucs2length.js"(exports) {
+    "use strict";
+    Object.defineProperty(exports, "__esModule", { value: !0 });
+    function ucs2length(str) {
+      let len = str.length, length = 0, pos = 0, value;
+      for (; pos < len; )
+        length++, value = str.charCodeAt(pos++), value >= 55296 && value <= 56319 && pos < len && (value = str.charCodeAt(pos), (value & 64512) === 56320 && pos++);
+      return length;
+    }
+    exports.default = ucs2length;
+    ucs2length.code = 'require("ajv/dist/runtime/ucs2length").default';
+  }
+});
+
 // <stdin>
-var audit_record = validate20, schema31 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "audit-record.json", title: "AuditRecord", type: "object", description: "The judgement of one commit of the main branch, replayed: one line of `ullage audit --format ndjson`. Every key is always there.", additionalProperties: !1, required: ["commit", "tree", "base", "parents", "on", "committed", "authored", "author", "committer", "subject", "trailers", "signature", "touched", "verdict", "reasons", "policyFrom", "unreadMain", "failOn", "findings", "open", "between", "renamed", "waivers", "cost", "policyChanges", "proposed", "tried", "problems"], properties: { commit: { type: "string", description: "The commit." }, tree: { type: "string", description: "Its tree." }, base: { type: ["string", "null"], description: "Its first parent, which it was judged against (or its nearest ancestor that can be read, see `unreadMain`); null for the first commit of all." }, parents: { type: "integer", minimum: 0, description: "How many parents it has; two or more make it a merge." }, on: { $ref: "common.json#/$defs/date", description: "The day it was judged as of: the committer's date, in UTC." }, committed: { type: "string", description: "The committer's date and time, RFC 3339." }, authored: { type: "string", description: "The author's date and time, RFC 3339." }, author: { $ref: "#/$defs/person" }, committer: { $ref: "#/$defs/person" }, subject: { type: "string", description: "The first line of the message." }, trailers: { type: "array", description: "In the order of the message.", items: { $ref: "#/$defs/trailer" } }, signature: { enum: ["present", "absent"], description: "Whether a signature is there. Whose it is, and whether it is good, is not known." }, touched: { type: "array", description: "What kinds of files it changed.", items: { enum: ["settings", "storage", "prices", "policies", "waivers"], type: "string" } }, verdict: { $ref: "#/$defs/verdict" }, reasons: { type: "array", description: "Why, one sentence each, the most serious first.", items: { type: "string" } }, policyFrom: { enum: ["base", "head", null], description: "Whose policy applied: the commit's own only where the base had none, or none that can be read; null where nothing was judged." }, unreadMain: { description: "Only where main itself could not be read: what it was compared with instead; null otherwise.", oneOf: [{ $ref: "#/$defs/unreadMain" }, { type: "null" }] }, failOn: { enum: ["error", "warning"], description: "The level from which a finding fails." }, findings: { type: "array", description: "What is new, worse or fixed with the commit, the most serious first.", items: { $ref: "#/$defs/finding" } }, open: { description: "How many findings are open after it; null where nothing was judged.", oneOf: [{ $ref: "#/$defs/counts" }, { type: "null" }] }, between: { description: "What was new and what was fixed since the record before; null where nothing was judged.", oneOf: [{ $ref: "#/$defs/between" }, { type: "null" }] }, renamed: { type: "array", description: "Findings that continue under other names.", items: { $ref: "#/$defs/renamed" } }, waivers: { type: "array", description: "Waivers that were used, or still needed after their date.", items: { $ref: "#/$defs/waiverUse" } }, cost: { description: "The monthly cost; null where nothing was judged.", oneOf: [{ $ref: "#/$defs/cost" }, { type: "null" }] }, policyChanges: { type: "array", description: "What the commit changed in the policy.", items: { $ref: "#/$defs/policyChange" } }, proposed: { description: "The verdict under the policy that it brought; null where it changed none.", oneOf: [{ $ref: "#/$defs/opinion" }, { type: "null" }] }, tried: { description: "The verdict under the policy that was tried; null where none was.", oneOf: [{ $ref: "#/$defs/opinion" }, { type: "null" }] }, problems: { type: "array", description: "Why it could not be judged; empty where it was.", items: { $ref: "#/$defs/problem" } } }, $defs: { verdict: { title: "AuditVerdict", enum: ["pass", "fail", "not judged"], description: "The verdict." }, level: { title: "AuditLevel", enum: ["error", "warning", "note"], description: "A level of SARIF 2.1.0." }, money: { title: "AuditMoney", type: "string", pattern: "^-?[0-9]+(\\.[0-9]+)?$", description: "An exact amount, as a decimal string." }, person: { title: "AuditPerson", type: "object", description: "Who, as the commit names them.", additionalProperties: !1, required: ["name", "email"], properties: { name: { type: "string", description: "The name." }, email: { type: "string", description: "The address." } } }, trailer: { title: "AuditTrailer", type: "object", description: "One line at the end of the commit message, such as Reviewed-by.", additionalProperties: !1, required: ["key", "value"], properties: { key: { type: "string", description: "The text before the colon." }, value: { type: "string", description: "The text after it." } } }, subject: { title: "AuditSubject", type: "object", description: "What it is about.", additionalProperties: !1, required: ["kind", "name"], properties: { kind: { enum: ["estate", "site", "team", "label", "scope", "server", "volume", "volume-group", "file-system", "branch"], description: "The kind of thing." }, name: { type: "string", description: "Its name." } } }, place: { title: "AuditPlace", type: "object", description: "A place in a file of one of the two revisions.", additionalProperties: !1, required: ["revision", "file", "line", "column"], properties: { revision: { enum: ["base", "head", null], description: "The first parent, or the commit itself; null where it is not known which." }, file: { type: "string", description: "The path from the top of the repository." }, line: { type: "integer", minimum: 0, description: "Counts from 1." }, column: { type: "integer", minimum: 0, description: "Counts from 1, in UTF-16 units." } } }, finding: { title: "AuditFinding", type: "object", description: "What a rule found.", additionalProperties: !1, required: ["rule", "entry", "level", "baselineState", "about", "subject", "facet", "message", "fails", "place", "waiver", "outgrown", "held"], properties: { rule: { type: "string", description: "The rule." }, entry: { type: "string", description: "The name of the entry in the rule pack." }, level: { $ref: "#/$defs/level" }, baselineState: { enum: ["new", "updated", "absent"], description: "SARIF 2.1.0: new with the commit, made worse by it, or no longer there." }, about: { enum: ["state", "change"], description: "Whether it is about the state, and stays until it is fixed, or about the change alone." }, subject: { $ref: "#/$defs/subject" }, facet: { type: ["string", "null"], description: "Tells several findings of one entry about one subject apart." }, message: { type: "string", description: "What is wrong." }, fails: { type: "boolean", description: "Whether it made the verdict fail." }, place: { $ref: "#/$defs/place" }, waiver: { description: "The waiver that covers it.", oneOf: [{ $ref: "#/$defs/waiver" }, { type: "null" }] }, outgrown: { description: "A waiver that is for it and covers less; null where there is none, or another covers it.", oneOf: [{ $ref: "#/$defs/waiver" }, { type: "null" }] }, held: { description: "What either was held to, where it has no ceiling and the finding would fail without it; null otherwise.", oneOf: [{ $ref: "#/$defs/held" }, { type: "null" }] } } }, brief: { title: "AuditStanding", type: "object", description: "A finding that was there without a change of storage.", additionalProperties: !1, required: ["rule", "entry", "level", "subject", "facet", "message"], properties: { rule: { type: "string", description: "The rule." }, entry: { type: "string", description: "The name of the entry." }, level: { $ref: "#/$defs/level" }, subject: { $ref: "#/$defs/subject" }, facet: { type: ["string", "null"], description: "As in a finding." }, message: { type: "string", description: "What is wrong." } } }, between: { title: "AuditBetween", type: "object", description: "What was new and what was fixed on the base since the record before, without a change of storage: because of the date, the policy, the prices or the readings.", additionalProperties: !1, required: ["began", "new", "fixed"], properties: { began: { type: "boolean", description: "Whether the replay began here; `new` is then all that was open at the beginning." }, new: { type: "array", description: "Findings that were not there before.", items: { $ref: "#/$defs/brief" } }, fixed: { type: "array", description: "Findings that are no longer there.", items: { $ref: "#/$defs/brief" } } } }, renamed: { title: "AuditRenamed", type: "object", description: "A finding that continues under another name.", additionalProperties: !1, required: ["entry", "from", "to"], properties: { entry: { type: "string", description: "The name of the entry." }, from: { $ref: "#/$defs/named" }, to: { $ref: "#/$defs/named" } } }, named: { title: "AuditNamed", type: "object", description: "What identifies a finding.", additionalProperties: !1, required: ["subject", "facet"], properties: { subject: { $ref: "#/$defs/subject" }, facet: { type: ["string", "null"], description: "As in a finding." } } }, counts: { title: "AuditCounts", type: "object", description: "How many findings are open after the commit, waived ones included.", additionalProperties: !1, required: ["error", "warning", "note"], properties: { error: { type: "integer", minimum: 0, description: "Errors." }, warning: { type: "integer", minimum: 0, description: "Warnings." }, note: { type: "integer", minimum: 0, description: "Notes." } } }, waiver: { title: "AuditWaiver", type: "object", description: "A waiver.", additionalProperties: !1, required: ["rule", "name", "subject", "kind", "upTo", "reason", "approvedBy", "from", "until", "file", "line"], properties: { rule: { type: "string", description: "The rule or entry it is for." }, name: { type: ["string", "null"], description: "The one entry that is meant; null where any of the rule is." }, subject: { type: "string", description: "The subject it is for." }, kind: { type: ["string", "null"], description: "The kind of that subject; null where any of the name is meant." }, upTo: { type: ["string", "null"], description: "The most that it covers, as it is written; null where it has no ceiling, and `held` in the finding says what it was held to." }, reason: { type: "string", description: "Why." }, approvedBy: { type: "string", description: "Who approved it." }, from: { $ref: "common.json#/$defs/date", description: "The first day on which it applies." }, until: { $ref: "common.json#/$defs/date", description: "The last day on which it applies." }, file: { type: "string", description: "The file it is in." }, line: { type: "integer", minimum: 0, description: "Its line." } } }, waiverUse: { title: "AuditWaiverUse", type: "object", description: "How a waiver was used in this judgement.", additionalProperties: !1, required: ["state", "waiver", "findings", "writeInstead"], properties: { state: { enum: ["used", "outgrown", "expired", "written otherwise"], description: "`used`: it waived a finding; `outgrown`: a finding that it was for was beyond what it covers; `expired`: its date was over, and there still was a finding that it was for; `written otherwise`: only the writing of its subject kept it from a finding." }, waiver: { $ref: "#/$defs/waiver" }, findings: { type: "integer", minimum: 0, description: "How many findings." }, writeInstead: { type: ["string", "null"], description: "The waiver's line as it would have to be written to be for a finding of this judgement, where only the writing of its subject keeps it from that; null otherwise." } } }, team: { title: "AuditTeam", type: "object", description: "The monthly cost of a team's storage.", additionalProperties: !1, required: ["team", "before", "after", "difference"], properties: { team: { type: ["string", "null"], description: "The team; null for what belongs to none." }, before: { $ref: "#/$defs/money", description: "Before the commit." }, after: { $ref: "#/$defs/money", description: "After it." }, difference: { type: ["string", "null"], description: "The difference; null where before and after are in two currencies." } } }, cost: { title: "AuditCost", type: "object", description: "What the estate costs a month.", additionalProperties: !1, required: ["currencyBefore", "currency", "before", "after", "difference", "teams"], properties: { currencyBefore: { type: "string", description: "The currency of what it cost before (ISO 4217)." }, currency: { type: "string", description: "ISO 4217." }, before: { $ref: "#/$defs/money", description: "Before the commit." }, after: { $ref: "#/$defs/money", description: "After it." }, difference: { type: ["string", "null"], description: "The difference; null where before and after are in two currencies." }, teams: { type: "array", description: "By team, in order of name.", items: { $ref: "#/$defs/team" } } } }, policyChange: { title: "AuditPolicyChange", type: "object", description: "One alteration of the policy.", additionalProperties: !1, required: ["direction", "of", "name", "key", "from", "to", "monthly"], properties: { direction: { enum: ["tighter", "looser", "neither", "unknown"], description: "Whether it lets more through." }, monthly: { description: "What another price comes to a month for the estate on the base; null where it is no price, or comes to nothing.", oneOf: [{ title: "AuditMonthly", type: "object", description: "An amount a month.", additionalProperties: !1, required: ["currency", "difference"], properties: { currency: { type: "string", description: "The currency (ISO 4217)." }, difference: { type: "string", description: "The difference, exact." } } }, { type: "null" }] }, of: { enum: ["rule", "waiver", "price-list", "settings", "readings", "surveys", "server"], description: "What was altered." }, name: { type: "string", description: "Its name." }, key: { type: ["string", "null"], description: "The parameter or key." }, from: { type: ["string", "null"], description: "What it was." }, to: { type: ["string", "null"], description: "What it is." } } }, unreadMain: { title: "AuditUnreadMain", type: "object", description: "Main itself could not be read: what it was compared with instead.", additionalProperties: !1, required: ["comparedWith", "commits", "problem", "policy", "pricedByBranch"], properties: { comparedWith: { type: ["string", "null"], description: "The nearest first-parent ancestor of main that can be read, whose estate was compared with; null where there is none, and the head was judged alone, as a first adoption." }, commits: { type: "integer", minimum: 1, description: "How many commits of main do not read: those after that ancestor, or all there are." }, problem: { $ref: "#/$defs/problem", description: "The first thing that is wrong with main." }, policy: { title: "AuditUnreadPolicy", type: "object", description: "Whose each part of the policy was: main's own where that part reads, the ancestor's where it does not, and the branch's where neither has one.", additionalProperties: !1, required: ["settings", "prices", "rules", "waivers"], properties: { settings: { $ref: "#/$defs/policySource", description: "The settings." }, prices: { $ref: "#/$defs/policySource", description: "The price lists." }, rules: { $ref: "#/$defs/policySource", description: "The rule packs, and the readings they ask for." }, waivers: { $ref: "#/$defs/policySource", description: "The waivers." } } }, pricedByBranch: { type: "array", items: { type: "string" }, description: "Tiers and server types that main declares and no list on main prices, for which the branch's prices hold." } } }, policySource: { title: "AuditPolicySource", enum: ["main", "ancestor", "branch"], description: "Whose a part of the policy was." }, opinion: { title: "AuditOpinion", type: "object", description: "What another policy would have said.", additionalProperties: !1, required: ["verdict", "reasons"], properties: { verdict: { $ref: "#/$defs/verdict" }, reasons: { type: "array", description: "Why.", items: { type: "string" } } } }, problem: { title: "AuditProblem", type: "object", description: "One problem.", additionalProperties: !1, required: ["place", "message", "advice"], properties: { place: { description: "Where.", oneOf: [{ $ref: "#/$defs/place" }, { type: "null" }] }, message: { type: "string", description: "What is wrong." }, advice: { type: "string", description: "What to do." } } }, held: { title: "AuditHeld", type: "object", description: "What a waiver without a ceiling was held to: what it has covered on main before.", additionalProperties: !1, required: ["kind", "covered"], properties: { kind: { enum: ["nothing yet", "as much", "less", "something else", "unknown"], description: "`nothing yet`: it had covered nothing, and covers this; `as much` as this or more; `less` than this; `something else`; `unknown` where history does not tell. Only the first two cover it." }, covered: { description: "What it had covered; null where that is nothing.", oneOf: [{ $ref: "#/$defs/covered" }, { type: "null" }] } } }, covered: { title: "AuditCovered", type: "object", description: "What a waiver without a ceiling first covered.", additionalProperties: !1, required: ["entry", "level", "subject", "facet", "message", "size", "amount", "number", "currency", "commit", "on"], properties: { entry: { type: "string", description: "The name of the entry." }, level: { $ref: "#/$defs/level" }, subject: { $ref: "#/$defs/subject" }, facet: { type: ["string", "null"], description: "As in a finding." }, message: { type: "string", description: "What was wrong." }, size: { type: ["string", "null"], description: "What it came to in bytes, where the rule measures a size; null otherwise." }, amount: { type: ["string", "null"], description: "What it came to in money a month, exact, where the rule measures an amount; null otherwise." }, number: { type: ["string", "null"], description: "What it came to as a number, where the rule measures one; null otherwise." }, currency: { type: "string", description: "The currency of the amount (ISO 4217)." }, commit: { type: "string", description: "The commit of main where it was first seen." }, on: { type: "string", description: "The day of that (RFC 3339 full-date)." } } } } }, schema33 = { title: "Date", type: "string", pattern: "^[0-9]{4}-[0-9]{2}-[0-9]{2}$", description: "A full date as RFC 3339 writes it, such as 2026-11-20.", examples: ["2026-11-20"] }, schema34 = { title: "AuditPerson", type: "object", description: "Who, as the commit names them.", additionalProperties: !1, required: ["name", "email"], properties: { name: { type: "string", description: "The name." }, email: { type: "string", description: "The address." } } }, schema36 = { title: "AuditTrailer", type: "object", description: "One line at the end of the commit message, such as Reviewed-by.", additionalProperties: !1, required: ["key", "value"], properties: { key: { type: "string", description: "The text before the colon." }, value: { type: "string", description: "The text after it." } } }, schema37 = { title: "AuditVerdict", enum: ["pass", "fail", "not judged"], description: "The verdict." }, schema56 = { title: "AuditCounts", type: "object", description: "How many findings are open after the commit, waived ones included.", additionalProperties: !1, required: ["error", "warning", "note"], properties: { error: { type: "integer", minimum: 0, description: "Errors." }, warning: { type: "integer", minimum: 0, description: "Warnings." }, note: { type: "integer", minimum: 0, description: "Notes." } } }, schema71 = { title: "AuditPolicyChange", type: "object", description: "One alteration of the policy.", additionalProperties: !1, required: ["direction", "of", "name", "key", "from", "to", "monthly"], properties: { direction: { enum: ["tighter", "looser", "neither", "unknown"], description: "Whether it lets more through." }, monthly: { description: "What another price comes to a month for the estate on the base; null where it is no price, or comes to nothing.", oneOf: [{ title: "AuditMonthly", type: "object", description: "An amount a month.", additionalProperties: !1, required: ["currency", "difference"], properties: { currency: { type: "string", description: "The currency (ISO 4217)." }, difference: { type: "string", description: "The difference, exact." } } }, { type: "null" }] }, of: { enum: ["rule", "waiver", "price-list", "settings", "readings", "surveys", "server"], description: "What was altered." }, name: { type: "string", description: "Its name." }, key: { type: ["string", "null"], description: "The parameter or key." }, from: { type: ["string", "null"], description: "What it was." }, to: { type: ["string", "null"], description: "What it is." } } }, func1 = Object.prototype.hasOwnProperty, pattern4 = new RegExp("^[0-9]{4}-[0-9]{2}-[0-9]{2}$", "u"), schema38 = { title: "AuditUnreadMain", type: "object", description: "Main itself could not be read: what it was compared with instead.", additionalProperties: !1, required: ["comparedWith", "commits", "problem", "policy", "pricedByBranch"], properties: { comparedWith: { type: ["string", "null"], description: "The nearest first-parent ancestor of main that can be read, whose estate was compared with; null where there is none, and the head was judged alone, as a first adoption." }, commits: { type: "integer", minimum: 1, description: "How many commits of main do not read: those after that ancestor, or all there are." }, problem: { $ref: "#/$defs/problem", description: "The first thing that is wrong with main." }, policy: { title: "AuditUnreadPolicy", type: "object", description: "Whose each part of the policy was: main's own where that part reads, the ancestor's where it does not, and the branch's where neither has one.", additionalProperties: !1, required: ["settings", "prices", "rules", "waivers"], properties: { settings: { $ref: "#/$defs/policySource", description: "The settings." }, prices: { $ref: "#/$defs/policySource", description: "The price lists." }, rules: { $ref: "#/$defs/policySource", description: "The rule packs, and the readings they ask for." }, waivers: { $ref: "#/$defs/policySource", description: "The waivers." } } }, pricedByBranch: { type: "array", items: { type: "string" }, description: "Tiers and server types that main declares and no list on main prices, for which the branch's prices hold." } } }, schema41 = { title: "AuditPolicySource", enum: ["main", "ancestor", "branch"], description: "Whose a part of the policy was." }, schema39 = { title: "AuditProblem", type: "object", description: "One problem.", additionalProperties: !1, required: ["place", "message", "advice"], properties: { place: { description: "Where.", oneOf: [{ $ref: "#/$defs/place" }, { type: "null" }] }, message: { type: "string", description: "What is wrong." }, advice: { type: "string", description: "What to do." } } }, schema40 = { title: "AuditPlace", type: "object", description: "A place in a file of one of the two revisions.", additionalProperties: !1, required: ["revision", "file", "line", "column"], properties: { revision: { enum: ["base", "head", null], description: "The first parent, or the commit itself; null where it is not known which." }, file: { type: "string", description: "The path from the top of the repository." }, line: { type: "integer", minimum: 0, description: "Counts from 1." }, column: { type: "integer", minimum: 0, description: "Counts from 1, in UTF-16 units." } } };
+var audit_record = validate20, schema31 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "audit-record.json", title: "AuditRecord", type: "object", description: "The judgement of one commit of the main branch, replayed: one line of `ullage audit --format ndjson`. Every key is always there.", additionalProperties: !1, required: ["commit", "tree", "base", "parents", "on", "committed", "authored", "author", "committer", "subject", "trailers", "signature", "touched", "verdict", "reasons", "policyFrom", "unreadMain", "failOn", "findings", "open", "between", "renamed", "waivers", "cost", "policyChanges", "proposed", "tried", "problems"], properties: { commit: { type: "string", description: "The commit." }, tree: { type: "string", description: "Its tree." }, base: { type: ["string", "null"], description: "Its first parent, which it was judged against (or its nearest ancestor that can be read, see `unreadMain`); null for the first commit of all." }, parents: { type: "integer", minimum: 0, description: "How many parents it has; two or more make it a merge." }, on: { $ref: "common.json#/$defs/date", description: "The day it was judged as of: the committer's date, in UTC." }, committed: { type: "string", description: "The committer's date and time, RFC 3339." }, authored: { type: "string", description: "The author's date and time, RFC 3339." }, author: { $ref: "#/$defs/person" }, committer: { $ref: "#/$defs/person" }, subject: { type: "string", description: "The first line of the message." }, trailers: { type: "array", description: "In the order of the message.", items: { $ref: "#/$defs/trailer" } }, signature: { enum: ["present", "absent"], description: "Whether a signature is there. Whose it is, and whether it is good, is not known." }, touched: { type: "array", description: "What kinds of files it changed.", items: { enum: ["settings", "storage", "prices", "policies", "waivers", "procedures"], type: "string" } }, verdict: { $ref: "#/$defs/verdict" }, reasons: { type: "array", description: "Why, one sentence each, the most serious first.", items: { type: "string" } }, policyFrom: { enum: ["base", "head", null], description: "Whose policy applied: the commit's own only where the base had none, or none that can be read; null where nothing was judged." }, unreadMain: { description: "Only where main itself could not be read: what it was compared with instead; null otherwise.", oneOf: [{ $ref: "#/$defs/unreadMain" }, { type: "null" }] }, failOn: { enum: ["error", "warning"], description: "The level from which a finding fails." }, findings: { type: "array", description: "What is new, worse or fixed with the commit, the most serious first.", items: { $ref: "#/$defs/finding" } }, open: { description: "How many findings are open after it; null where nothing was judged.", oneOf: [{ $ref: "#/$defs/counts" }, { type: "null" }] }, between: { description: "What was new and what was fixed since the record before; null where nothing was judged.", oneOf: [{ $ref: "#/$defs/between" }, { type: "null" }] }, renamed: { type: "array", description: "Findings that continue under other names.", items: { $ref: "#/$defs/renamed" } }, waivers: { type: "array", description: "Waivers that were used, or still needed after their date.", items: { $ref: "#/$defs/waiverUse" } }, cost: { description: "The monthly cost; null where nothing was judged.", oneOf: [{ $ref: "#/$defs/cost" }, { type: "null" }] }, policyChanges: { type: "array", description: "What the commit changed in the policy.", items: { $ref: "#/$defs/policyChange" } }, proposed: { description: "The verdict under the policy that it brought; null where it changed none.", oneOf: [{ $ref: "#/$defs/opinion" }, { type: "null" }] }, tried: { description: "The verdict under the policy that was tried; null where none was.", oneOf: [{ $ref: "#/$defs/opinion" }, { type: "null" }] }, problems: { type: "array", description: "Why it could not be judged; empty where it was.", items: { $ref: "#/$defs/problem" } } }, $defs: { verdict: { title: "AuditVerdict", enum: ["pass", "fail", "not judged"], description: "The verdict." }, level: { title: "AuditLevel", enum: ["error", "warning", "note"], description: "A level of SARIF 2.1.0." }, money: { title: "AuditMoney", type: "string", pattern: "^-?[0-9]+(\\.[0-9]+)?$", description: "An exact amount, as a decimal string." }, person: { title: "AuditPerson", type: "object", description: "Who, as the commit names them.", additionalProperties: !1, required: ["name", "email"], properties: { name: { type: "string", description: "The name." }, email: { type: "string", description: "The address." } } }, trailer: { title: "AuditTrailer", type: "object", description: "One line at the end of the commit message, such as Reviewed-by.", additionalProperties: !1, required: ["key", "value"], properties: { key: { type: "string", description: "The text before the colon." }, value: { type: "string", description: "The text after it." } } }, subject: { title: "AuditSubject", type: "object", description: "What it is about.", additionalProperties: !1, required: ["kind", "name"], properties: { kind: { enum: ["estate", "site", "team", "label", "scope", "server", "volume", "volume-group", "file-system", "branch"], description: "The kind of thing." }, name: { type: "string", description: "Its name." } } }, place: { title: "AuditPlace", type: "object", description: "A place in a file of one of the two revisions.", additionalProperties: !1, required: ["revision", "file", "line", "column"], properties: { revision: { enum: ["base", "head", null], description: "The first parent, or the commit itself; null where it is not known which." }, file: { type: "string", description: "The path from the top of the repository." }, line: { type: "integer", minimum: 0, description: "Counts from 1." }, column: { type: "integer", minimum: 0, description: "Counts from 1, in UTF-16 units." } } }, finding: { title: "AuditFinding", type: "object", description: "What a rule found.", additionalProperties: !1, required: ["rule", "entry", "level", "baselineState", "about", "subject", "facet", "message", "fails", "place", "waiver", "outgrown", "held"], properties: { rule: { type: "string", description: "The rule." }, entry: { type: "string", description: "The name of the entry in the rule pack." }, level: { $ref: "#/$defs/level" }, baselineState: { enum: ["new", "updated", "absent"], description: "SARIF 2.1.0: new with the commit, made worse by it, or no longer there." }, about: { enum: ["state", "change"], description: "Whether it is about the state, and stays until it is fixed, or about the change alone." }, subject: { $ref: "#/$defs/subject" }, facet: { type: ["string", "null"], description: "Tells several findings of one entry about one subject apart." }, message: { type: "string", description: "What is wrong." }, fails: { type: "boolean", description: "Whether it made the verdict fail." }, place: { $ref: "#/$defs/place" }, waiver: { description: "The waiver that covers it.", oneOf: [{ $ref: "#/$defs/waiver" }, { type: "null" }] }, outgrown: { description: "A waiver that is for it and covers less; null where there is none, or another covers it.", oneOf: [{ $ref: "#/$defs/waiver" }, { type: "null" }] }, held: { description: "What either was held to, where it has no ceiling and the finding would fail without it; null otherwise.", oneOf: [{ $ref: "#/$defs/held" }, { type: "null" }] } } }, brief: { title: "AuditStanding", type: "object", description: "A finding that was there without a change of storage.", additionalProperties: !1, required: ["rule", "entry", "level", "subject", "facet", "message"], properties: { rule: { type: "string", description: "The rule." }, entry: { type: "string", description: "The name of the entry." }, level: { $ref: "#/$defs/level" }, subject: { $ref: "#/$defs/subject" }, facet: { type: ["string", "null"], description: "As in a finding." }, message: { type: "string", description: "What is wrong." } } }, between: { title: "AuditBetween", type: "object", description: "What was new and what was fixed on the base since the record before, without a change of storage: because of the date, the policy, the prices or the readings.", additionalProperties: !1, required: ["began", "new", "fixed"], properties: { began: { type: "boolean", description: "Whether the replay began here; `new` is then all that was open at the beginning." }, new: { type: "array", description: "Findings that were not there before.", items: { $ref: "#/$defs/brief" } }, fixed: { type: "array", description: "Findings that are no longer there.", items: { $ref: "#/$defs/brief" } } } }, renamed: { title: "AuditRenamed", type: "object", description: "A finding that continues under another name.", additionalProperties: !1, required: ["entry", "from", "to"], properties: { entry: { type: "string", description: "The name of the entry." }, from: { $ref: "#/$defs/named" }, to: { $ref: "#/$defs/named" } } }, named: { title: "AuditNamed", type: "object", description: "What identifies a finding.", additionalProperties: !1, required: ["subject", "facet"], properties: { subject: { $ref: "#/$defs/subject" }, facet: { type: ["string", "null"], description: "As in a finding." } } }, counts: { title: "AuditCounts", type: "object", description: "How many findings are open after the commit, waived ones included.", additionalProperties: !1, required: ["error", "warning", "note"], properties: { error: { type: "integer", minimum: 0, description: "Errors." }, warning: { type: "integer", minimum: 0, description: "Warnings." }, note: { type: "integer", minimum: 0, description: "Notes." } } }, waiver: { title: "AuditWaiver", type: "object", description: "A waiver.", additionalProperties: !1, required: ["rule", "name", "subject", "kind", "upTo", "reason", "approvedBy", "from", "until", "file", "line"], properties: { rule: { type: "string", description: "The rule or entry it is for." }, name: { type: ["string", "null"], description: "The one entry that is meant; null where any of the rule is." }, subject: { type: "string", description: "The subject it is for." }, kind: { type: ["string", "null"], description: "The kind of that subject; null where any of the name is meant." }, upTo: { type: ["string", "null"], description: "The most that it covers, as it is written; null where it has no ceiling, and `held` in the finding says what it was held to." }, reason: { type: "string", description: "Why." }, approvedBy: { type: "string", description: "Who approved it." }, from: { $ref: "common.json#/$defs/date", description: "The first day on which it applies." }, until: { $ref: "common.json#/$defs/date", description: "The last day on which it applies." }, file: { type: "string", description: "The file it is in." }, line: { type: "integer", minimum: 0, description: "Its line." } } }, waiverUse: { title: "AuditWaiverUse", type: "object", description: "How a waiver was used in this judgement.", additionalProperties: !1, required: ["state", "waiver", "findings", "writeInstead"], properties: { state: { enum: ["used", "outgrown", "expired", "written otherwise"], description: "`used`: it waived a finding; `outgrown`: a finding that it was for was beyond what it covers; `expired`: its date was over, and there still was a finding that it was for; `written otherwise`: only the writing of its subject kept it from a finding." }, waiver: { $ref: "#/$defs/waiver" }, findings: { type: "integer", minimum: 0, description: "How many findings." }, writeInstead: { type: ["string", "null"], description: "The waiver's line as it would have to be written to be for a finding of this judgement, where only the writing of its subject keeps it from that; null otherwise." } } }, team: { title: "AuditTeam", type: "object", description: "The monthly cost of a team's storage.", additionalProperties: !1, required: ["team", "before", "after", "difference"], properties: { team: { type: ["string", "null"], description: "The team; null for what belongs to none." }, before: { $ref: "#/$defs/money", description: "Before the commit." }, after: { $ref: "#/$defs/money", description: "After it." }, difference: { type: ["string", "null"], description: "The difference; null where before and after are in two currencies." } } }, cost: { title: "AuditCost", type: "object", description: "What the estate costs a month.", additionalProperties: !1, required: ["currencyBefore", "currency", "before", "after", "difference", "teams"], properties: { currencyBefore: { type: "string", description: "The currency of what it cost before (ISO 4217)." }, currency: { type: "string", description: "ISO 4217." }, before: { $ref: "#/$defs/money", description: "Before the commit." }, after: { $ref: "#/$defs/money", description: "After it." }, difference: { type: ["string", "null"], description: "The difference; null where before and after are in two currencies." }, teams: { type: "array", description: "By team, in order of name.", items: { $ref: "#/$defs/team" } } } }, policyChange: { title: "AuditPolicyChange", type: "object", description: "One alteration of the policy.", additionalProperties: !1, required: ["direction", "of", "name", "key", "from", "to", "monthly"], properties: { direction: { enum: ["tighter", "looser", "neither", "unknown"], description: "Whether it lets more through." }, monthly: { description: "What another price comes to a month for the estate on the base; null where it is no price, or comes to nothing.", oneOf: [{ title: "AuditMonthly", type: "object", description: "An amount a month.", additionalProperties: !1, required: ["currency", "difference"], properties: { currency: { type: "string", description: "The currency (ISO 4217)." }, difference: { type: "string", description: "The difference, exact." } } }, { type: "null" }] }, of: { enum: ["rule", "waiver", "price-list", "settings", "readings", "surveys", "server", "procedures"], description: "What was altered." }, name: { type: "string", description: "Its name." }, key: { type: ["string", "null"], description: "The parameter or key." }, from: { type: ["string", "null"], description: "What it was." }, to: { type: ["string", "null"], description: "What it is." } } }, unreadMain: { title: "AuditUnreadMain", type: "object", description: "Main itself could not be read: what it was compared with instead.", additionalProperties: !1, required: ["comparedWith", "commits", "problem", "policy", "pricedByBranch"], properties: { comparedWith: { type: ["string", "null"], description: "The nearest first-parent ancestor of main that can be read, whose estate was compared with; null where there is none, and the head was judged alone, as a first adoption." }, commits: { type: "integer", minimum: 1, description: "How many commits of main do not read: those after that ancestor, or all there are." }, problem: { $ref: "#/$defs/problem", description: "The first thing that is wrong with main." }, policy: { title: "AuditUnreadPolicy", type: "object", description: "Whose each part of the policy was: main's own where that part reads, the ancestor's where it does not, and the branch's where neither has one.", additionalProperties: !1, required: ["settings", "prices", "rules", "waivers"], properties: { settings: { $ref: "#/$defs/policySource", description: "The settings." }, prices: { $ref: "#/$defs/policySource", description: "The price lists." }, rules: { $ref: "#/$defs/policySource", description: "The rule packs, and the readings they ask for." }, waivers: { $ref: "#/$defs/policySource", description: "The waivers." } } }, pricedByBranch: { type: "array", items: { type: "string" }, description: "Tiers and server types that main declares and no list on main prices, for which the branch's prices hold." } } }, policySource: { title: "AuditPolicySource", enum: ["main", "ancestor", "branch"], description: "Whose a part of the policy was." }, opinion: { title: "AuditOpinion", type: "object", description: "What another policy would have said.", additionalProperties: !1, required: ["verdict", "reasons"], properties: { verdict: { $ref: "#/$defs/verdict" }, reasons: { type: "array", description: "Why.", items: { type: "string" } } } }, problem: { title: "AuditProblem", type: "object", description: "One problem.", additionalProperties: !1, required: ["place", "message", "advice"], properties: { place: { description: "Where.", oneOf: [{ $ref: "#/$defs/place" }, { type: "null" }] }, message: { type: "string", description: "What is wrong." }, advice: { type: "string", description: "What to do." } } }, held: { title: "AuditHeld", type: "object", description: "What a waiver without a ceiling was held to: what it has covered on main before.", additionalProperties: !1, required: ["kind", "covered"], properties: { kind: { enum: ["nothing yet", "as much", "less", "something else", "unknown"], description: "`nothing yet`: it had covered nothing, and covers this; `as much` as this or more; `less` than this; `something else`; `unknown` where history does not tell. Only the first two cover it." }, covered: { description: "What it had covered; null where that is nothing.", oneOf: [{ $ref: "#/$defs/covered" }, { type: "null" }] } } }, covered: { title: "AuditCovered", type: "object", description: "What a waiver without a ceiling first covered.", additionalProperties: !1, required: ["entry", "level", "subject", "facet", "message", "size", "amount", "number", "currency", "commit", "on"], properties: { entry: { type: "string", description: "The name of the entry." }, level: { $ref: "#/$defs/level" }, subject: { $ref: "#/$defs/subject" }, facet: { type: ["string", "null"], description: "As in a finding." }, message: { type: "string", description: "What was wrong." }, size: { type: ["string", "null"], description: "What it came to in bytes, where the rule measures a size; null otherwise." }, amount: { type: ["string", "null"], description: "What it came to in money a month, exact, where the rule measures an amount; null otherwise." }, number: { type: ["string", "null"], description: "What it came to as a number, where the rule measures one; null otherwise." }, currency: { type: "string", description: "The currency of the amount (ISO 4217)." }, commit: { type: "string", description: "The commit of main where it was first seen." }, on: { type: "string", description: "The day of that (RFC 3339 full-date)." } } } } }, schema33 = { title: "Date", type: "string", pattern: "^[0-9]{4}-[0-9]{2}-[0-9]{2}$", description: "A full date as RFC 3339 writes it, such as 2026-11-20.", examples: ["2026-11-20"] }, schema34 = { title: "AuditPerson", type: "object", description: "Who, as the commit names them.", additionalProperties: !1, required: ["name", "email"], properties: { name: { type: "string", description: "The name." }, email: { type: "string", description: "The address." } } }, schema36 = { title: "AuditTrailer", type: "object", description: "One line at the end of the commit message, such as Reviewed-by.", additionalProperties: !1, required: ["key", "value"], properties: { key: { type: "string", description: "The text before the colon." }, value: { type: "string", description: "The text after it." } } }, schema37 = { title: "AuditVerdict", enum: ["pass", "fail", "not judged"], description: "The verdict." }, schema56 = { title: "AuditCounts", type: "object", description: "How many findings are open after the commit, waived ones included.", additionalProperties: !1, required: ["error", "warning", "note"], properties: { error: { type: "integer", minimum: 0, description: "Errors." }, warning: { type: "integer", minimum: 0, description: "Warnings." }, note: { type: "integer", minimum: 0, description: "Notes." } } }, schema71 = { title: "AuditPolicyChange", type: "object", description: "One alteration of the policy.", additionalProperties: !1, required: ["direction", "of", "name", "key", "from", "to", "monthly"], properties: { direction: { enum: ["tighter", "looser", "neither", "unknown"], description: "Whether it lets more through." }, monthly: { description: "What another price comes to a month for the estate on the base; null where it is no price, or comes to nothing.", oneOf: [{ title: "AuditMonthly", type: "object", description: "An amount a month.", additionalProperties: !1, required: ["currency", "difference"], properties: { currency: { type: "string", description: "The currency (ISO 4217)." }, difference: { type: "string", description: "The difference, exact." } } }, { type: "null" }] }, of: { enum: ["rule", "waiver", "price-list", "settings", "readings", "surveys", "server", "procedures"], description: "What was altered." }, name: { type: "string", description: "Its name." }, key: { type: ["string", "null"], description: "The parameter or key." }, from: { type: ["string", "null"], description: "What it was." }, to: { type: ["string", "null"], description: "What it is." } } }, func1 = Object.prototype.hasOwnProperty, pattern4 = new RegExp("^[0-9]{4}-[0-9]{2}-[0-9]{2}$", "u"), schema38 = { title: "AuditUnreadMain", type: "object", description: "Main itself could not be read: what it was compared with instead.", additionalProperties: !1, required: ["comparedWith", "commits", "problem", "policy", "pricedByBranch"], properties: { comparedWith: { type: ["string", "null"], description: "The nearest first-parent ancestor of main that can be read, whose estate was compared with; null where there is none, and the head was judged alone, as a first adoption." }, commits: { type: "integer", minimum: 1, description: "How many commits of main do not read: those after that ancestor, or all there are." }, problem: { $ref: "#/$defs/problem", description: "The first thing that is wrong with main." }, policy: { title: "AuditUnreadPolicy", type: "object", description: "Whose each part of the policy was: main's own where that part reads, the ancestor's where it does not, and the branch's where neither has one.", additionalProperties: !1, required: ["settings", "prices", "rules", "waivers"], properties: { settings: { $ref: "#/$defs/policySource", description: "The settings." }, prices: { $ref: "#/$defs/policySource", description: "The price lists." }, rules: { $ref: "#/$defs/policySource", description: "The rule packs, and the readings they ask for." }, waivers: { $ref: "#/$defs/policySource", description: "The waivers." } } }, pricedByBranch: { type: "array", items: { type: "string" }, description: "Tiers and server types that main declares and no list on main prices, for which the branch's prices hold." } } }, schema41 = { title: "AuditPolicySource", enum: ["main", "ancestor", "branch"], description: "Whose a part of the policy was." }, schema39 = { title: "AuditProblem", type: "object", description: "One problem.", additionalProperties: !1, required: ["place", "message", "advice"], properties: { place: { description: "Where.", oneOf: [{ $ref: "#/$defs/place" }, { type: "null" }] }, message: { type: "string", description: "What is wrong." }, advice: { type: "string", description: "What to do." } } }, schema40 = { title: "AuditPlace", type: "object", description: "A place in a file of one of the two revisions.", additionalProperties: !1, required: ["revision", "file", "line", "column"], properties: { revision: { enum: ["base", "head", null], description: "The first parent, or the commit itself; null where it is not known which." }, file: { type: "string", description: "The path from the top of the repository." }, line: { type: "integer", minimum: 0, description: "Counts from 1." }, column: { type: "integer", minimum: 0, description: "Counts from 1, in UTF-16 units." } } };
 function validate23(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate23.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
@@ -1788,7 +1788,7 @@ function validate20(data, { instancePath = "", parentData, parentDataProperty, r
             let err59 = { instancePath: instancePath + "/touched/" + i1, schemaPath: "#/properties/touched/items/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema31.properties.touched.items.type, parentSchema: schema31.properties.touched.items, data: data20 };
             vErrors === null ? vErrors = [err59] : vErrors.push(err59), errors++;
           }
-          if (!(data20 === "settings" || data20 === "storage" || data20 === "prices" || data20 === "policies" || data20 === "waivers")) {
+          if (!(data20 === "settings" || data20 === "storage" || data20 === "prices" || data20 === "policies" || data20 === "waivers" || data20 === "procedures")) {
             let err60 = { instancePath: instancePath + "/touched/" + i1, schemaPath: "#/properties/touched/items/enum", keyword: "enum", params: { allowedValues: schema31.properties.touched.items.enum }, message: "must be equal to one of the allowed values", schema: schema31.properties.touched.items.enum, parentSchema: schema31.properties.touched.items, data: data20 };
             vErrors === null ? vErrors = [err60] : vErrors.push(err60), errors++;
           }
@@ -2092,7 +2092,7 @@ function validate20(data, { instancePath = "", parentData, parentDataProperty, r
             }
             if (data40.of !== void 0) {
               let data45 = data40.of;
-              if (!(data45 === "rule" || data45 === "waiver" || data45 === "price-list" || data45 === "settings" || data45 === "readings" || data45 === "surveys" || data45 === "server")) {
+              if (!(data45 === "rule" || data45 === "waiver" || data45 === "price-list" || data45 === "settings" || data45 === "readings" || data45 === "surveys" || data45 === "server" || data45 === "procedures")) {
                 let err106 = { instancePath: instancePath + "/policyChanges/" + i6 + "/of", schemaPath: "#/$defs/policyChange/properties/of/enum", keyword: "enum", params: { allowedValues: schema71.properties.of.enum }, message: "must be equal to one of the allowed values", schema: schema71.properties.of.enum, parentSchema: schema71.properties.of, data: data45 };
                 vErrors === null ? vErrors = [err106] : vErrors.push(err106), errors++;
               }
@@ -2189,7 +2189,7 @@ function validate20(data, { instancePath = "", parentData, parentDataProperty, r
   return validate20.errors = vErrors, errors === 0;
 }
 validate20.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var estate = validate56, schema74 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "estate.json", title: "EstateFile", description: "An estate file: servers, volumes, attachments, volume groups, file systems, retired volumes.", type: "object", additionalProperties: !1, properties: { team: { $ref: "common.json#/$defs/name", description: "The team that everything in this file belongs to, unless it names its own." }, site: { $ref: "common.json#/$defs/name", description: "The site that everything in this file is at, unless it names its own." }, labels: { $ref: "common.json#/$defs/labels", description: "Labels that everything in this file carries, unless it sets the same label itself." }, existing: { type: "boolean", description: "true means that everything that comes with this line and says nothing of its own is already there and is only being declared: nothing is created, attached or formatted. Once main has the line, it says nothing of what is added to the file later." }, servers: { type: "object", propertyNames: { $ref: "common.json#/$defs/name" }, description: "The servers, by name.", additionalProperties: { title: "ServerDeclaration", type: "object", additionalProperties: !1, description: "One server.", properties: { id: { $ref: "common.json#/$defs/providerId", description: "The provider's own identifier of the server, by which surveys and bills know it; no two servers have the same. In quotes where it looks like a number." }, power: { type: "string", enum: ["running", "stopped"], default: "running", description: "Whether the server runs. A stopped server may still be billed." }, boot: { $ref: "common.json#/$defs/name", description: "The volume the server starts from. It counts as attached." }, guest: { type: "string", enum: ["linux-lvm", "linux", "windows", "other"], description: "What runs inside the server, which decides the steps in the guest." }, type: { $ref: "common.json#/$defs/name", description: "The server type in the price list that this server is billed as." }, iops: { type: "integer", minimum: 0, description: "The IOPS (input and output operations a second) that this server needs from all its volumes together." }, "attachment-slots": { type: "integer", minimum: 0, description: "How many volumes can be attached to this server, if other than at its site in general." }, team: { $ref: "common.json#/$defs/name", description: "The team that is responsible for the server and its cost." }, site: { $ref: "common.json#/$defs/name", description: "The site the server is at." }, labels: { $ref: "common.json#/$defs/labels" }, existing: { type: "boolean", description: "true means that the server and the volume it starts from are already there and are only being declared: nothing is created or attached. Only while the server is new to main." }, formerly: { $ref: "common.json#/$defs/name", description: "The server's name before this change, so that a rename is not taken for a deletion." } } } }, volumes: { type: "object", propertyNames: { $ref: "common.json#/$defs/name" }, description: "The volumes, by name.", additionalProperties: { title: "VolumeDeclaration", type: "object", additionalProperties: !1, required: ["size", "tier"], description: "One volume.", properties: { id: { $ref: "common.json#/$defs/providerId", description: "The provider's own identifier of the volume, by which surveys and bills know it; no two volumes have the same. In quotes where it looks like a number." }, size: { $ref: "common.json#/$defs/size", description: "The provisioned size: a number with its unit, such as 50 GiB." }, tier: { $ref: "common.json#/$defs/name", description: "The tier in the price list." }, shareable: { type: "boolean", default: !1, description: "Whether the provider allows it to be attached to several servers at once." }, protected: { type: "boolean", default: !1, description: "A protected volume cannot be deleted before its protection is removed in a change of its own." }, owner: { $ref: "common.json#/$defs/sentence", description: "The person or role that is responsible for an unattached volume; the team if none is named." }, reason: { $ref: "common.json#/$defs/sentence", description: "Why an unattached volume is kept." }, "retain-until": { $ref: "common.json#/$defs/date", description: "The day until which an unattached volume is kept." }, "file-system": { $ref: "#/$defs/wholeVolumeFileSystem" }, team: { $ref: "common.json#/$defs/name", description: "The team that is responsible for the volume and its cost." }, site: { $ref: "common.json#/$defs/name", description: "The site the volume is at." }, labels: { $ref: "common.json#/$defs/labels" }, existing: { type: "boolean", description: "true means that the volume, what is on it and its attachments are already there and are only being declared: nothing is created, attached or formatted. Only while the volume is new to main." }, formerly: { $ref: "common.json#/$defs/name", description: "The volume's name before this change, so that a rename is not taken for a deletion." } } } }, attachments: { type: "array", description: "Which volume is attached to which server. A boot volume needs no entry.", items: { title: "AttachmentDeclaration", type: "object", additionalProperties: !1, required: ["volume", "server"], description: "One volume on one server.", properties: { volume: { $ref: "common.json#/$defs/name", description: "The volume." }, server: { $ref: "common.json#/$defs/name", description: "The server it is attached to." }, existing: { type: "boolean", description: "true means that it is attached already and that is only being declared. If left out, so is a volume that is itself only being declared." } } } }, "volume-groups": { type: "object", propertyNames: { $ref: "common.json#/$defs/name" }, description: "The volume groups, by name.", additionalProperties: { title: "VolumeGroupDeclaration", type: "object", additionalProperties: !1, required: ["members"], description: "Volumes that are used as one. All of them are moved together.", properties: { extent: { $ref: "common.json#/$defs/size", default: "4 MiB", description: "The size of the group's extents, in which it allocates capacity." }, members: { type: "array", minItems: 1, items: { $ref: "common.json#/$defs/name" }, description: "The volumes in the group." }, layout: { type: "string", enum: ["linear", "striped", "mirrored"], default: "linear", description: "How the group's file systems are laid out on its members." }, stripes: { type: "integer", minimum: 2, description: "Over how many members a striped layout spreads; all of them if left out." }, copies: { type: "integer", minimum: 2, default: 2, description: "How many whole copies a mirrored layout keeps." }, "file-systems": { type: "object", description: "The file systems in the group, by mount point.", propertyNames: { $ref: "#/$defs/mountPoint" }, additionalProperties: { title: "FileSystemDeclaration", type: "object", additionalProperties: !1, required: ["size", "type"], description: "One file system on its own logical volume.", properties: { size: { $ref: "common.json#/$defs/size", description: "The size of its logical volume." }, type: { $ref: "#/$defs/fileSystemType" }, existing: { type: "boolean", description: "true means that it is already there and is only being declared: nothing is created, and nothing is overwritten. If left out, that of its group; only while the file system is new to main." }, reserve: { type: "number", minimum: 0, maximum: 0.5, default: 0.05, description: "ext2, ext3 and ext4: the share of it that only the superuser may fill, such as 0.01. mke2fs 1.47.0 keeps 0.05." }, "block-size": { $ref: "common.json#/$defs/size", description: "ext2, ext3, ext4 and xfs: its block size. mke2fs 1.47.0 uses 1 KiB below 512 MiB, and 4 KiB above; mkfs.xfs 6.1.0 uses 4 KiB." }, "inode-ratio": { $ref: "common.json#/$defs/size", description: "ext2, ext3 and ext4: how much of the device there is for each inode. mke2fs 1.47.0 uses 4 KiB below 512 MiB, 32 KiB from 4 TiB, and 16 KiB between." }, "reverse-map": { type: "boolean", default: !1, description: "xfs: whether it keeps a map from each block to what owns it, which takes more than a hundredth of its capacity. mkfs.xfs 6.1.0 does not unless told to; later versions may." } } } }, team: { $ref: "common.json#/$defs/name", description: "The team that is responsible for the group." }, labels: { $ref: "common.json#/$defs/labels" }, formerly: { $ref: "common.json#/$defs/name", description: "The group's name before this change, so that a rename is not taken for a deletion." }, existing: { type: "boolean", description: "true means that the group, its members and its file systems are already there and are only being declared: nothing is created, and nothing is overwritten. Only while the group is new to main." } } } }, retired: { type: "array", description: "Volumes and file systems that were deleted, each with its reason and its backup.", items: { title: "RetiredDeclaration", type: "object", additionalProperties: !1, required: ["on", "reason"], description: "One deletion, put on record.", properties: { volume: { $ref: "common.json#/$defs/name", description: "The volume that was deleted." }, "file-system": { $ref: "common.json#/$defs/sentence", description: "The file system that was deleted while its volumes stay: what it was on and its mount point, as in plates:/plates." }, on: { $ref: "common.json#/$defs/date", description: "The day of the deletion." }, reason: { $ref: "common.json#/$defs/sentence", description: "Why it is no longer needed." }, backup: { $ref: "common.json#/$defs/sentence", description: "Where the last backup is." }, "backed-up": { $ref: "common.json#/$defs/date", description: "The day of that backup." } }, oneOf: [{ required: ["volume"] }, { required: ["file-system"] }] } } }, $defs: { mountPoint: { title: "MountPoint", type: "string", pattern: "^(/[^\\u0000-\\u001f]*|[A-Z]:(\\\\[^\\u0000-\\u001f]*)?|swap)$", description: "Where the guest mounts it: an absolute path, a drive letter such as D:, or swap.", examples: ["/plates"] }, fileSystemType: { title: "FileSystemType", type: "string", enum: ["ext2", "ext3", "ext4", "xfs", "btrfs", "ntfs", "vfat", "gfs2", "ocfs2", "swap"], description: "The file system's type, which decides whether it can shrink and whether two servers may mount it." }, wholeVolumeFileSystem: { title: "WholeVolumeFileSystemDeclaration", type: "object", additionalProperties: !1, required: ["mount", "type"], description: "The file system on this volume itself, outside any group.", properties: { mount: { $ref: "#/$defs/mountPoint" }, type: { $ref: "#/$defs/fileSystemType" }, size: { $ref: "common.json#/$defs/size", description: "The size it was created with or grown to; the whole volume if left out." }, existing: { type: "boolean", description: "true means that it is already there and is only being declared: nothing is created, and nothing is overwritten. If left out, that of its volume; only while the file system is new to main." }, reserve: { type: "number", minimum: 0, maximum: 0.5, default: 0.05, description: "ext2, ext3 and ext4: the share of it that only the superuser may fill, such as 0.01. mke2fs 1.47.0 keeps 0.05." }, "block-size": { $ref: "common.json#/$defs/size", description: "ext2, ext3, ext4 and xfs: its block size. mke2fs 1.47.0 uses 1 KiB below 512 MiB, and 4 KiB above; mkfs.xfs 6.1.0 uses 4 KiB." }, "inode-ratio": { $ref: "common.json#/$defs/size", description: "ext2, ext3 and ext4: how much of the device there is for each inode. mke2fs 1.47.0 uses 4 KiB below 512 MiB, 32 KiB from 4 TiB, and 16 KiB between." }, "reverse-map": { type: "boolean", default: !1, description: "xfs: whether it keeps a map from each block to what owns it, which takes more than a hundredth of its capacity. mkfs.xfs 6.1.0 does not unless told to; later versions may." } } } } }, schema75 = { title: "Name", type: "string", pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", description: "A name: letters, digits, dot, underscore and hyphen, beginning with a letter or digit, at most 128 characters.", examples: ["plates-1"] }, schema80 = { title: "Identifier", type: "string", pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]{1,255}$", description: "The provider's own identifier, as its console or its list shows it, without control characters; in quotes where it looks like a number.", examples: ["6f1c2b0e-9d1a-4f0e-8a55-2f6f0c1d7e11"] }, schema88 = { title: "Size", type: "string", pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", description: "A size with its unit: 50 GiB (IEC 80000-13, 1024-based) or 50 GB (SI, 1000-based). A bare number is refused.", examples: ["50 GiB", "1.5 TiB", "500 GB"] }, schema90 = { title: "Sentence", type: "string", pattern: "\\S", description: "A few words that say why; not blank.", examples: ["superseded by plates-1"] }, schema94 = { title: "MountPoint", type: "string", pattern: "^(/[^\\u0000-\\u001f]*|[A-Z]:(\\\\[^\\u0000-\\u001f]*)?|swap)$", description: "Where the guest mounts it: an absolute path, a drive letter such as D:, or swap.", examples: ["/plates"] }, schema95 = { title: "FileSystemType", type: "string", enum: ["ext2", "ext3", "ext4", "xfs", "btrfs", "ntfs", "vfat", "gfs2", "ocfs2", "swap"], description: "The file system's type, which decides whether it can shrink and whether two servers may mount it." }, pattern11 = new RegExp("^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", "u"), pattern15 = new RegExp("^[^\\u0000-\\u001f\\u007f-\\u009f]{1,255}$", "u"), pattern23 = new RegExp("^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", "u"), pattern25 = new RegExp("\\S", "u"), pattern28 = new RegExp("^(/[^\\u0000-\\u001f]*|[A-Z]:(\\\\[^\\u0000-\\u001f]*)?|swap)$", "u"), schema77 = { title: "Labels", type: "object", propertyNames: { $ref: "#/$defs/name" }, additionalProperties: { type: "string" }, description: "Labels of your own, name to text; limits and rules can select by them." };
+var estate = validate56, schema74 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "estate.json", title: "EstateFile", description: "An estate file: servers, volumes, attachments, volume groups, file systems, retired volumes.", type: "object", additionalProperties: !1, properties: { team: { $ref: "common.json#/$defs/name", description: "The team that everything in this file belongs to, unless it names its own." }, site: { $ref: "common.json#/$defs/name", description: "The site that everything in this file is at, unless it names its own." }, labels: { $ref: "common.json#/$defs/labels", description: "Labels that everything in this file carries, unless it sets the same label itself." }, existing: { type: "boolean", description: "true means that everything that comes with this line and says nothing of its own is already there and is only being declared: nothing is created, attached or formatted. Once main has the line, it says nothing of what is added to the file later." }, servers: { type: "object", propertyNames: { $ref: "common.json#/$defs/name" }, description: "The servers, by name.", additionalProperties: { title: "ServerDeclaration", type: "object", additionalProperties: !1, description: "One server.", properties: { id: { $ref: "common.json#/$defs/providerId", description: "The provider's own identifier of the server, by which surveys and bills know it; no two servers have the same. In quotes where it looks like a number." }, power: { type: "string", enum: ["running", "stopped"], default: "running", description: "Whether the server runs. A stopped server may still be billed." }, boot: { $ref: "common.json#/$defs/name", description: "The volume the server starts from. It counts as attached." }, guest: { type: "string", pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", description: "What runs inside the server, which decides the steps in the guest: linux-lvm, linux, windows, other, or one of your own procedures.", examples: ["linux-lvm"] }, type: { $ref: "common.json#/$defs/name", description: "The server type in the price list that this server is billed as." }, iops: { type: "integer", minimum: 0, description: "The IOPS (input and output operations a second) that this server needs from all its volumes together." }, "attachment-slots": { type: "integer", minimum: 0, description: "How many volumes can be attached to this server, if other than at its site in general." }, team: { $ref: "common.json#/$defs/name", description: "The team that is responsible for the server and its cost." }, site: { $ref: "common.json#/$defs/name", description: "The site the server is at." }, labels: { $ref: "common.json#/$defs/labels" }, existing: { type: "boolean", description: "true means that the server and the volume it starts from are already there and are only being declared: nothing is created or attached. Only while the server is new to main." }, formerly: { $ref: "common.json#/$defs/name", description: "The server's name before this change, so that a rename is not taken for a deletion." } } } }, volumes: { type: "object", propertyNames: { $ref: "common.json#/$defs/name" }, description: "The volumes, by name.", additionalProperties: { title: "VolumeDeclaration", type: "object", additionalProperties: !1, required: ["size", "tier"], description: "One volume.", properties: { id: { $ref: "common.json#/$defs/providerId", description: "The provider's own identifier of the volume, by which surveys and bills know it; no two volumes have the same. In quotes where it looks like a number." }, size: { $ref: "common.json#/$defs/size", description: "The provisioned size: a number with its unit, such as 50 GiB." }, tier: { $ref: "common.json#/$defs/name", description: "The tier in the price list." }, shareable: { type: "boolean", default: !1, description: "Whether the provider allows it to be attached to several servers at once." }, protected: { type: "boolean", default: !1, description: "A protected volume cannot be deleted before its protection is removed in a change of its own." }, owner: { $ref: "common.json#/$defs/sentence", description: "The person or role that is responsible for an unattached volume; the team if none is named." }, reason: { $ref: "common.json#/$defs/sentence", description: "Why an unattached volume is kept." }, "retain-until": { $ref: "common.json#/$defs/date", description: "The day until which an unattached volume is kept." }, "file-system": { $ref: "#/$defs/wholeVolumeFileSystem" }, team: { $ref: "common.json#/$defs/name", description: "The team that is responsible for the volume and its cost." }, site: { $ref: "common.json#/$defs/name", description: "The site the volume is at." }, labels: { $ref: "common.json#/$defs/labels" }, existing: { type: "boolean", description: "true means that the volume, what is on it and its attachments are already there and are only being declared: nothing is created, attached or formatted. Only while the volume is new to main." }, formerly: { $ref: "common.json#/$defs/name", description: "The volume's name before this change, so that a rename is not taken for a deletion." } } } }, attachments: { type: "array", description: "Which volume is attached to which server. A boot volume needs no entry.", items: { title: "AttachmentDeclaration", type: "object", additionalProperties: !1, required: ["volume", "server"], description: "One volume on one server.", properties: { volume: { $ref: "common.json#/$defs/name", description: "The volume." }, server: { $ref: "common.json#/$defs/name", description: "The server it is attached to." }, existing: { type: "boolean", description: "true means that it is attached already and that is only being declared. If left out, so is a volume that is itself only being declared." } } } }, "volume-groups": { type: "object", propertyNames: { $ref: "common.json#/$defs/name" }, description: "The volume groups, by name.", additionalProperties: { title: "VolumeGroupDeclaration", type: "object", additionalProperties: !1, required: ["members"], description: "Volumes that are used as one. All of them are moved together.", properties: { extent: { $ref: "common.json#/$defs/size", default: "4 MiB", description: "The size of the group's extents, in which it allocates capacity." }, members: { type: "array", minItems: 1, items: { $ref: "common.json#/$defs/name" }, description: "The volumes in the group." }, layout: { type: "string", enum: ["linear", "striped", "mirrored"], default: "linear", description: "How the group's file systems are laid out on its members." }, stripes: { type: "integer", minimum: 2, description: "Over how many members a striped layout spreads; all of them if left out." }, copies: { type: "integer", minimum: 2, default: 2, description: "How many whole copies a mirrored layout keeps." }, "file-systems": { type: "object", description: "The file systems in the group, by mount point.", propertyNames: { $ref: "#/$defs/mountPoint" }, additionalProperties: { title: "FileSystemDeclaration", type: "object", additionalProperties: !1, required: ["size", "type"], description: "One file system on its own logical volume.", properties: { size: { $ref: "common.json#/$defs/size", description: "The size of its logical volume." }, type: { $ref: "#/$defs/fileSystemType" }, existing: { type: "boolean", description: "true means that it is already there and is only being declared: nothing is created, and nothing is overwritten. If left out, that of its group; only while the file system is new to main." }, reserve: { type: "number", minimum: 0, maximum: 0.5, default: 0.05, description: "ext2, ext3 and ext4: the share of it that only the superuser may fill, such as 0.01. mke2fs 1.47.0 keeps 0.05." }, "block-size": { $ref: "common.json#/$defs/size", description: "ext2, ext3, ext4 and xfs: its block size. mke2fs 1.47.0 uses 1 KiB below 512 MiB, and 4 KiB above; mkfs.xfs 6.1.0 uses 4 KiB." }, "inode-ratio": { $ref: "common.json#/$defs/size", description: "ext2, ext3 and ext4: how much of the device there is for each inode. mke2fs 1.47.0 uses 4 KiB below 512 MiB, 32 KiB from 4 TiB, and 16 KiB between." }, "reverse-map": { type: "boolean", default: !1, description: "xfs: whether it keeps a map from each block to what owns it, which takes more than a hundredth of its capacity. mkfs.xfs 6.1.0 does not unless told to; later versions may." } } } }, team: { $ref: "common.json#/$defs/name", description: "The team that is responsible for the group." }, labels: { $ref: "common.json#/$defs/labels" }, formerly: { $ref: "common.json#/$defs/name", description: "The group's name before this change, so that a rename is not taken for a deletion." }, existing: { type: "boolean", description: "true means that the group, its members and its file systems are already there and are only being declared: nothing is created, and nothing is overwritten. Only while the group is new to main." } } } }, retired: { type: "array", description: "Volumes and file systems that were deleted, each with its reason and its backup.", items: { title: "RetiredDeclaration", type: "object", additionalProperties: !1, required: ["on", "reason"], description: "One deletion, put on record.", properties: { volume: { $ref: "common.json#/$defs/name", description: "The volume that was deleted." }, "file-system": { $ref: "common.json#/$defs/sentence", description: "The file system that was deleted while its volumes stay: what it was on and its mount point, as in plates:/plates." }, on: { $ref: "common.json#/$defs/date", description: "The day of the deletion." }, reason: { $ref: "common.json#/$defs/sentence", description: "Why it is no longer needed." }, backup: { $ref: "common.json#/$defs/sentence", description: "Where the last backup is." }, "backed-up": { $ref: "common.json#/$defs/date", description: "The day of that backup." } }, oneOf: [{ required: ["volume"] }, { required: ["file-system"] }] } } }, $defs: { mountPoint: { title: "MountPoint", type: "string", pattern: "^(/[^\\u0000-\\u001f]*|[A-Z]:(\\\\[^\\u0000-\\u001f]*)?|swap)$", description: "Where the guest mounts it: an absolute path, a drive letter such as D:, or swap.", examples: ["/plates"] }, fileSystemType: { title: "FileSystemType", type: "string", enum: ["ext2", "ext3", "ext4", "xfs", "btrfs", "ntfs", "vfat", "gfs2", "ocfs2", "swap"], description: "The file system's type, which decides whether it can shrink and whether two servers may mount it." }, wholeVolumeFileSystem: { title: "WholeVolumeFileSystemDeclaration", type: "object", additionalProperties: !1, required: ["mount", "type"], description: "The file system on this volume itself, outside any group.", properties: { mount: { $ref: "#/$defs/mountPoint" }, type: { $ref: "#/$defs/fileSystemType" }, size: { $ref: "common.json#/$defs/size", description: "The size it was created with or grown to; the whole volume if left out." }, existing: { type: "boolean", description: "true means that it is already there and is only being declared: nothing is created, and nothing is overwritten. If left out, that of its volume; only while the file system is new to main." }, reserve: { type: "number", minimum: 0, maximum: 0.5, default: 0.05, description: "ext2, ext3 and ext4: the share of it that only the superuser may fill, such as 0.01. mke2fs 1.47.0 keeps 0.05." }, "block-size": { $ref: "common.json#/$defs/size", description: "ext2, ext3, ext4 and xfs: its block size. mke2fs 1.47.0 uses 1 KiB below 512 MiB, and 4 KiB above; mkfs.xfs 6.1.0 uses 4 KiB." }, "inode-ratio": { $ref: "common.json#/$defs/size", description: "ext2, ext3 and ext4: how much of the device there is for each inode. mke2fs 1.47.0 uses 4 KiB below 512 MiB, 32 KiB from 4 TiB, and 16 KiB between." }, "reverse-map": { type: "boolean", default: !1, description: "xfs: whether it keeps a map from each block to what owns it, which takes more than a hundredth of its capacity. mkfs.xfs 6.1.0 does not unless told to; later versions may." } } } } }, schema75 = { title: "Name", type: "string", pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", description: "A name: letters, digits, dot, underscore and hyphen, beginning with a letter or digit, at most 128 characters.", examples: ["plates-1"] }, schema80 = { title: "Identifier", type: "string", pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]{1,255}$", description: "The provider's own identifier, as its console or its list shows it, without control characters; in quotes where it looks like a number.", examples: ["6f1c2b0e-9d1a-4f0e-8a55-2f6f0c1d7e11"] }, schema88 = { title: "Size", type: "string", pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", description: "A size with its unit: 50 GiB (IEC 80000-13, 1024-based) or 50 GB (SI, 1000-based). A bare number is refused.", examples: ["50 GiB", "1.5 TiB", "500 GB"] }, schema90 = { title: "Sentence", type: "string", pattern: "\\S", description: "A few words that say why; not blank.", examples: ["superseded by plates-1"] }, schema94 = { title: "MountPoint", type: "string", pattern: "^(/[^\\u0000-\\u001f]*|[A-Z]:(\\\\[^\\u0000-\\u001f]*)?|swap)$", description: "Where the guest mounts it: an absolute path, a drive letter such as D:, or swap.", examples: ["/plates"] }, schema95 = { title: "FileSystemType", type: "string", enum: ["ext2", "ext3", "ext4", "xfs", "btrfs", "ntfs", "vfat", "gfs2", "ocfs2", "swap"], description: "The file system's type, which decides whether it can shrink and whether two servers may mount it." }, pattern11 = new RegExp("^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", "u"), pattern15 = new RegExp("^[^\\u0000-\\u001f\\u007f-\\u009f]{1,255}$", "u"), pattern24 = new RegExp("^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", "u"), pattern26 = new RegExp("\\S", "u"), pattern29 = new RegExp("^(/[^\\u0000-\\u001f]*|[A-Z]:(\\\\[^\\u0000-\\u001f]*)?|swap)$", "u"), schema77 = { title: "Labels", type: "object", propertyNames: { $ref: "#/$defs/name" }, additionalProperties: { type: "string" }, description: "Labels of your own, name to text; limits and rules can select by them." };
 function validate57(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate57.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
@@ -2244,7 +2244,7 @@ function validate60(data, { instancePath = "", parentData, parentDataProperty, r
     if (data.mount !== void 0) {
       let data0 = data.mount;
       if (typeof data0 == "string") {
-        if (!pattern28.test(data0)) {
+        if (!pattern29.test(data0)) {
           let err3 = { instancePath: instancePath + "/mount", schemaPath: "#/$defs/mountPoint/pattern", keyword: "pattern", params: { pattern: "^(/[^\\u0000-\\u001f]*|[A-Z]:(\\\\[^\\u0000-\\u001f]*)?|swap)$" }, message: 'must match pattern "^(/[^\\u0000-\\u001f]*|[A-Z]:(\\\\[^\\u0000-\\u001f]*)?|swap)$"', schema: "^(/[^\\u0000-\\u001f]*|[A-Z]:(\\\\[^\\u0000-\\u001f]*)?|swap)$", parentSchema: schema94, data: data0 };
           vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
         }
@@ -2267,7 +2267,7 @@ function validate60(data, { instancePath = "", parentData, parentDataProperty, r
     if (data.size !== void 0) {
       let data2 = data.size;
       if (typeof data2 == "string") {
-        if (!pattern23.test(data2)) {
+        if (!pattern24.test(data2)) {
           let err7 = { instancePath: instancePath + "/size", schemaPath: "common.json#/$defs/size/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", parentSchema: schema88, data: data2 };
           vErrors === null ? vErrors = [err7] : vErrors.push(err7), errors++;
         }
@@ -2302,7 +2302,7 @@ function validate60(data, { instancePath = "", parentData, parentDataProperty, r
     if (data["block-size"] !== void 0) {
       let data5 = data["block-size"];
       if (typeof data5 == "string") {
-        if (!pattern23.test(data5)) {
+        if (!pattern24.test(data5)) {
           let err13 = { instancePath: instancePath + "/block-size", schemaPath: "common.json#/$defs/size/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", parentSchema: schema88, data: data5 };
           vErrors === null ? vErrors = [err13] : vErrors.push(err13), errors++;
         }
@@ -2314,7 +2314,7 @@ function validate60(data, { instancePath = "", parentData, parentDataProperty, r
     if (data["inode-ratio"] !== void 0) {
       let data6 = data["inode-ratio"];
       if (typeof data6 == "string") {
-        if (!pattern23.test(data6)) {
+        if (!pattern24.test(data6)) {
           let err15 = { instancePath: instancePath + "/inode-ratio", schemaPath: "common.json#/$defs/size/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", parentSchema: schema88, data: data6 };
           vErrors === null ? vErrors = [err15] : vErrors.push(err15), errors++;
         }
@@ -2441,12 +2441,13 @@ function validate56(data, { instancePath = "", parentData, parentDataProperty, r
             }
             if (data5.guest !== void 0) {
               let data9 = data5.guest;
-              if (typeof data9 != "string") {
-                let err16 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/guest", schemaPath: "#/properties/servers/additionalProperties/properties/guest/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema74.properties.servers.additionalProperties.properties.guest.type, parentSchema: schema74.properties.servers.additionalProperties.properties.guest, data: data9 };
-                vErrors === null ? vErrors = [err16] : vErrors.push(err16), errors++;
-              }
-              if (!(data9 === "linux-lvm" || data9 === "linux" || data9 === "windows" || data9 === "other")) {
-                let err17 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/guest", schemaPath: "#/properties/servers/additionalProperties/properties/guest/enum", keyword: "enum", params: { allowedValues: schema74.properties.servers.additionalProperties.properties.guest.enum }, message: "must be equal to one of the allowed values", schema: schema74.properties.servers.additionalProperties.properties.guest.enum, parentSchema: schema74.properties.servers.additionalProperties.properties.guest, data: data9 };
+              if (typeof data9 == "string") {
+                if (!pattern11.test(data9)) {
+                  let err16 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/guest", schemaPath: "#/properties/servers/additionalProperties/properties/guest/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema74.properties.servers.additionalProperties.properties.guest, data: data9 };
+                  vErrors === null ? vErrors = [err16] : vErrors.push(err16), errors++;
+                }
+              } else {
+                let err17 = { instancePath: instancePath + "/servers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/guest", schemaPath: "#/properties/servers/additionalProperties/properties/guest/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema74.properties.servers.additionalProperties.properties.guest.type, parentSchema: schema74.properties.servers.additionalProperties.properties.guest, data: data9 };
                 vErrors === null ? vErrors = [err17] : vErrors.push(err17), errors++;
               }
             }
@@ -2588,7 +2589,7 @@ function validate56(data, { instancePath = "", parentData, parentDataProperty, r
             if (data19.size !== void 0) {
               let data21 = data19.size;
               if (typeof data21 == "string") {
-                if (!pattern23.test(data21)) {
+                if (!pattern24.test(data21)) {
                   let err41 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/size", schemaPath: "common.json#/$defs/size/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", parentSchema: schema88, data: data21 };
                   vErrors === null ? vErrors = [err41] : vErrors.push(err41), errors++;
                 }
@@ -2626,7 +2627,7 @@ function validate56(data, { instancePath = "", parentData, parentDataProperty, r
             if (data19.owner !== void 0) {
               let data25 = data19.owner;
               if (typeof data25 == "string") {
-                if (!pattern25.test(data25)) {
+                if (!pattern26.test(data25)) {
                   let err47 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/owner", schemaPath: "common.json#/$defs/sentence/pattern", keyword: "pattern", params: { pattern: "\\S" }, message: 'must match pattern "\\S"', schema: "\\S", parentSchema: schema90, data: data25 };
                   vErrors === null ? vErrors = [err47] : vErrors.push(err47), errors++;
                 }
@@ -2638,7 +2639,7 @@ function validate56(data, { instancePath = "", parentData, parentDataProperty, r
             if (data19.reason !== void 0) {
               let data26 = data19.reason;
               if (typeof data26 == "string") {
-                if (!pattern25.test(data26)) {
+                if (!pattern26.test(data26)) {
                   let err49 = { instancePath: instancePath + "/volumes/" + key5.replace(/~/g, "~0").replace(/\//g, "~1") + "/reason", schemaPath: "common.json#/$defs/sentence/pattern", keyword: "pattern", params: { pattern: "\\S" }, message: 'must match pattern "\\S"', schema: "\\S", parentSchema: schema90, data: data26 };
                   vErrors === null ? vErrors = [err49] : vErrors.push(err49), errors++;
                 }
@@ -2808,7 +2809,7 @@ function validate56(data, { instancePath = "", parentData, parentDataProperty, r
             if (data40.extent !== void 0) {
               let data41 = data40.extent;
               if (typeof data41 == "string") {
-                if (!pattern23.test(data41)) {
+                if (!pattern24.test(data41)) {
                   let err77 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/extent", schemaPath: "common.json#/$defs/size/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", parentSchema: schema88, data: data41 };
                   vErrors === null ? vErrors = [err77] : vErrors.push(err77), errors++;
                 }
@@ -2881,7 +2882,7 @@ function validate56(data, { instancePath = "", parentData, parentDataProperty, r
                 for (let key11 in data47) {
                   let _errs131 = errors;
                   if (typeof key11 == "string") {
-                    if (!pattern28.test(key11)) {
+                    if (!pattern29.test(key11)) {
                       let err89 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems", schemaPath: "#/$defs/mountPoint/pattern", keyword: "pattern", params: { pattern: "^(/[^\\u0000-\\u001f]*|[A-Z]:(\\\\[^\\u0000-\\u001f]*)?|swap)$" }, message: 'must match pattern "^(/[^\\u0000-\\u001f]*|[A-Z]:(\\\\[^\\u0000-\\u001f]*)?|swap)$"', schema: "^(/[^\\u0000-\\u001f]*|[A-Z]:(\\\\[^\\u0000-\\u001f]*)?|swap)$", parentSchema: schema94, data: key11, propertyName: key11 };
                       vErrors === null ? vErrors = [err89] : vErrors.push(err89), errors++;
                     }
@@ -2914,7 +2915,7 @@ function validate56(data, { instancePath = "", parentData, parentDataProperty, r
                     if (data48.size !== void 0) {
                       let data49 = data48.size;
                       if (typeof data49 == "string") {
-                        if (!pattern23.test(data49)) {
+                        if (!pattern24.test(data49)) {
                           let err95 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems/" + key12.replace(/~/g, "~0").replace(/\//g, "~1") + "/size", schemaPath: "common.json#/$defs/size/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", parentSchema: schema88, data: data49 };
                           vErrors === null ? vErrors = [err95] : vErrors.push(err95), errors++;
                         }
@@ -2960,7 +2961,7 @@ function validate56(data, { instancePath = "", parentData, parentDataProperty, r
                     if (data48["block-size"] !== void 0) {
                       let data53 = data48["block-size"];
                       if (typeof data53 == "string") {
-                        if (!pattern23.test(data53)) {
+                        if (!pattern24.test(data53)) {
                           let err103 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems/" + key12.replace(/~/g, "~0").replace(/\//g, "~1") + "/block-size", schemaPath: "common.json#/$defs/size/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", parentSchema: schema88, data: data53 };
                           vErrors === null ? vErrors = [err103] : vErrors.push(err103), errors++;
                         }
@@ -2972,7 +2973,7 @@ function validate56(data, { instancePath = "", parentData, parentDataProperty, r
                     if (data48["inode-ratio"] !== void 0) {
                       let data54 = data48["inode-ratio"];
                       if (typeof data54 == "string") {
-                        if (!pattern23.test(data54)) {
+                        if (!pattern24.test(data54)) {
                           let err105 = { instancePath: instancePath + "/volume-groups/" + key9.replace(/~/g, "~0").replace(/\//g, "~1") + "/file-systems/" + key12.replace(/~/g, "~0").replace(/\//g, "~1") + "/inode-ratio", schemaPath: "common.json#/$defs/size/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", parentSchema: schema88, data: data54 };
                           vErrors === null ? vErrors = [err105] : vErrors.push(err105), errors++;
                         }
@@ -3092,7 +3093,7 @@ function validate56(data, { instancePath = "", parentData, parentDataProperty, r
             if (data61["file-system"] !== void 0) {
               let data63 = data61["file-system"];
               if (typeof data63 == "string") {
-                if (!pattern25.test(data63)) {
+                if (!pattern26.test(data63)) {
                   let err125 = { instancePath: instancePath + "/retired/" + i2 + "/file-system", schemaPath: "common.json#/$defs/sentence/pattern", keyword: "pattern", params: { pattern: "\\S" }, message: 'must match pattern "\\S"', schema: "\\S", parentSchema: schema90, data: data63 };
                   vErrors === null ? vErrors = [err125] : vErrors.push(err125), errors++;
                 }
@@ -3116,7 +3117,7 @@ function validate56(data, { instancePath = "", parentData, parentDataProperty, r
             if (data61.reason !== void 0) {
               let data65 = data61.reason;
               if (typeof data65 == "string") {
-                if (!pattern25.test(data65)) {
+                if (!pattern26.test(data65)) {
                   let err129 = { instancePath: instancePath + "/retired/" + i2 + "/reason", schemaPath: "common.json#/$defs/sentence/pattern", keyword: "pattern", params: { pattern: "\\S" }, message: 'must match pattern "\\S"', schema: "\\S", parentSchema: schema90, data: data65 };
                   vErrors === null ? vErrors = [err129] : vErrors.push(err129), errors++;
                 }
@@ -3128,7 +3129,7 @@ function validate56(data, { instancePath = "", parentData, parentDataProperty, r
             if (data61.backup !== void 0) {
               let data66 = data61.backup;
               if (typeof data66 == "string") {
-                if (!pattern25.test(data66)) {
+                if (!pattern26.test(data66)) {
                   let err131 = { instancePath: instancePath + "/retired/" + i2 + "/backup", schemaPath: "common.json#/$defs/sentence/pattern", keyword: "pattern", params: { pattern: "\\S" }, message: 'must match pattern "\\S"', schema: "\\S", parentSchema: schema90, data: data66 };
                   vErrors === null ? vErrors = [err131] : vErrors.push(err131), errors++;
                 }
@@ -3166,7 +3167,7 @@ function validate56(data, { instancePath = "", parentData, parentDataProperty, r
   return validate56.errors = vErrors, errors === 0;
 }
 validate56.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var gathered = validate64, schema120 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "gathered.json", title: "GatheredFile", description: "What the script of `ullage survey script` prints: what a server's tools said, as they said it.", type: "object", additionalProperties: !1, required: ["format", "at"], properties: { format: { type: "string", enum: ["ullage-gathered-1"], description: "The version of this format." }, at: { $ref: "survey.json#/$defs/time", description: "When it was taken." }, asked: { type: "array", items: { type: "string", enum: ["homes"] }, description: "What was asked for beside the usual: the mounts beneath /home, which are left out otherwise." }, versions: { type: "object", additionalProperties: { type: "string" }, description: "The tools that were asked, each with what it says of its version." }, lsblk: { type: "object", required: ["blockdevices"], properties: { blockdevices: { type: "array", items: { type: "object" } } }, description: "lsblk --json --bytes" }, serials: { type: "array", items: { type: "object", additionalProperties: !1, required: ["device", "serial"], properties: { device: { type: "string" }, serial: { type: "string" } } }, description: "The disks' serial numbers as the kernel has them in /sys/block, for where lsblk knows none." }, contents: { type: "array", items: { type: "object" }, description: "What lies on the devices, as blkid finds it, for where lsblk knows of none." }, findmnt: { type: "object", required: ["filesystems"], properties: { filesystems: { type: "array", items: { type: "object" } } }, description: "The mounts of block devices, as findmnt --list --json has them." }, df: { type: "string", description: "df -P" }, swaps: { type: "string", description: "The devices that are swapped to, one a line." }, pvs: { $ref: "#/$defs/report", description: "pvs --reportformat json" }, vgs: { $ref: "#/$defs/report", description: "vgs --reportformat json" }, lvs: { $ref: "#/$defs/report", description: "lvs --reportformat json" }, fstab: { type: "string", description: "The first three fields of fstab's lines that mount a block device." }, superblocks: { type: "array", items: { type: "object", additionalProperties: !1, required: ["device", "text"], properties: { device: { type: "string" }, text: { type: "string" } } }, description: "Of ext and xfs file systems: the figures that dumpe2fs -h or xfs_db prints, a line each." }, unseen: { type: "array", items: { type: "object", additionalProperties: !1, required: ["what", "why"], properties: { what: { type: "string", enum: ["devices", "mounts", "use", "volume-groups", "fstab", "superblocks"] }, why: { type: "string" } } }, description: "What could not be seen, and why." } }, $defs: { report: { title: "LvmReport", type: "object", required: ["report"], properties: { report: { type: "array", items: { type: "object" } } }, description: "A report of the volume manager, as it prints it." } } }, schema123 = { title: "SurveyTime", type: "string", pattern: "^[0-9]{4}-[0-9]{2}-[0-9]{2}T[0-9]{2}:[0-9]{2}:[0-9]{2}Z$", description: "RFC 3339, in UTC, with whole seconds." }, schema150 = { title: "LvmReport", type: "object", required: ["report"], properties: { report: { type: "array", items: { type: "object" } } }, description: "A report of the volume manager, as it prints it." }, pattern53 = new RegExp("^[0-9]{4}-[0-9]{2}-[0-9]{2}T[0-9]{2}:[0-9]{2}:[0-9]{2}Z$", "u");
+var gathered = validate64, schema120 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "gathered.json", title: "GatheredFile", description: "What the script of `ullage survey script` prints: what a server's tools said, as they said it.", type: "object", additionalProperties: !1, required: ["format", "at"], properties: { format: { type: "string", enum: ["ullage-gathered-1"], description: "The version of this format." }, at: { $ref: "survey.json#/$defs/time", description: "When it was taken." }, asked: { type: "array", items: { type: "string", enum: ["homes"] }, description: "What was asked for beside the usual: the mounts beneath /home, which are left out otherwise." }, versions: { type: "object", additionalProperties: { type: "string" }, description: "The tools that were asked, each with what it says of its version." }, lsblk: { type: "object", required: ["blockdevices"], properties: { blockdevices: { type: "array", items: { type: "object" } } }, description: "lsblk --json --bytes" }, serials: { type: "array", items: { type: "object", additionalProperties: !1, required: ["device", "serial"], properties: { device: { type: "string" }, serial: { type: "string" } } }, description: "The disks' serial numbers as the kernel has them in /sys/block, for where lsblk knows none." }, contents: { type: "array", items: { type: "object" }, description: "What lies on the devices, as blkid finds it, for where lsblk knows of none." }, findmnt: { type: "object", required: ["filesystems"], properties: { filesystems: { type: "array", items: { type: "object" } } }, description: "The mounts of block devices, as findmnt --list --json has them." }, df: { type: "string", description: "df -P" }, swaps: { type: "string", description: "The devices that are swapped to, one a line." }, pvs: { $ref: "#/$defs/report", description: "pvs --reportformat json" }, vgs: { $ref: "#/$defs/report", description: "vgs --reportformat json" }, lvs: { $ref: "#/$defs/report", description: "lvs --reportformat json" }, fstab: { type: "string", description: "The first three fields of fstab's lines that mount a block device." }, superblocks: { type: "array", items: { type: "object", additionalProperties: !1, required: ["device", "text"], properties: { device: { type: "string" }, text: { type: "string" } } }, description: "Of ext and xfs file systems: the figures that dumpe2fs -h or xfs_db prints, a line each." }, unseen: { type: "array", items: { type: "object", additionalProperties: !1, required: ["what", "why"], properties: { what: { type: "string", enum: ["devices", "mounts", "use", "volume-groups", "fstab", "superblocks"] }, why: { type: "string" } } }, description: "What could not be seen, and why." } }, $defs: { report: { title: "LvmReport", type: "object", required: ["report"], properties: { report: { type: "array", items: { type: "object" } } }, description: "A report of the volume manager, as it prints it." } } }, schema123 = { title: "SurveyTime", type: "string", pattern: "^[0-9]{4}-[0-9]{2}-[0-9]{2}T[0-9]{2}:[0-9]{2}:[0-9]{2}Z$", description: "RFC 3339, in UTC, with whole seconds." }, schema150 = { title: "LvmReport", type: "object", required: ["report"], properties: { report: { type: "array", items: { type: "object" } } }, description: "A report of the volume manager, as it prints it." }, pattern54 = new RegExp("^[0-9]{4}-[0-9]{2}-[0-9]{2}T[0-9]{2}:[0-9]{2}:[0-9]{2}Z$", "u");
 function validate64(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate64.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
@@ -3197,7 +3198,7 @@ function validate64(data, { instancePath = "", parentData, parentDataProperty, r
     if (data.at !== void 0) {
       let data1 = data.at;
       if (typeof data1 == "string") {
-        if (!pattern53.test(data1)) {
+        if (!pattern54.test(data1)) {
           let err5 = { instancePath: instancePath + "/at", schemaPath: "survey.json#/$defs/time/pattern", keyword: "pattern", params: { pattern: "^[0-9]{4}-[0-9]{2}-[0-9]{2}T[0-9]{2}:[0-9]{2}:[0-9]{2}Z$" }, message: 'must match pattern "^[0-9]{4}-[0-9]{2}-[0-9]{2}T[0-9]{2}:[0-9]{2}:[0-9]{2}Z$"', schema: "^[0-9]{4}-[0-9]{2}-[0-9]{2}T[0-9]{2}:[0-9]{2}:[0-9]{2}Z$", parentSchema: schema123, data: data1 };
           vErrors === null ? vErrors = [err5] : vErrors.push(err5), errors++;
         }
@@ -3561,7 +3562,7 @@ function validate64(data, { instancePath = "", parentData, parentDataProperty, r
   return validate64.errors = vErrors, errors === 0;
 }
 validate64.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var price_list = validate72, schema153 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "price-list.json", title: "PriceListFile", description: "A price list: what each tier and each server type costs, from a date on. The newest list that has begun applies, and no older one.", type: "object", additionalProperties: !1, required: ["from", "currency"], properties: { from: { $ref: "common.json#/$defs/date", description: "The first day on which this list applies." }, currency: { $ref: "common.json#/$defs/currency", description: "The currency of every amount in the list (ISO 4217)." }, tiers: { type: "object", propertyNames: { $ref: "common.json#/$defs/name" }, description: "The tiers, by name.", additionalProperties: { title: "TierDeclaration", type: "object", additionalProperties: !1, required: ["per"], oneOf: [{ required: ["rate"] }, { required: ["bands"] }], description: "One tier: its price and its bounds.", properties: { rate: { $ref: "common.json#/$defs/amount", description: "The price of one unit of capacity for a month." }, bands: { type: "array", minItems: 1, description: "Graduated prices: each band's rate applies to the capacity inside it. Only the last band may be without up-to.", items: { title: "BandDeclaration", type: "object", additionalProperties: !1, required: ["rate"], description: "One band of capacity.", properties: { "up-to": { $ref: "common.json#/$defs/size", description: "Where the band ends, counted from zero." }, rate: { $ref: "common.json#/$defs/amount", description: "The price of one unit inside the band for a month." } } } }, per: { type: "string", enum: ["GiB-month", "GB-month"], description: "The unit of capacity that the rate is for." }, flat: { $ref: "common.json#/$defs/amount", description: "A fixed monthly fee for each volume, in addition." }, "minimum-billed": { $ref: "common.json#/$defs/size", description: "A smaller volume is billed as if it had this size." }, minimum: { $ref: "common.json#/$defs/size", description: "The smallest volume the tier offers." }, maximum: { $ref: "common.json#/$defs/size", description: "The largest volume the tier offers." }, step: { $ref: "common.json#/$defs/size", description: "Sizes are whole multiples of this." }, "iops-per-gib": { type: "number", minimum: 0, description: "The IOPS that each GiB provides." }, "iops-maximum": { type: "integer", minimum: 0, description: "The most IOPS that one volume provides." }, "servers-a-volume": { type: "integer", minimum: 1, description: "To how many servers one shareable volume of this tier may be attached at once." } } } }, "server-types": { type: "object", propertyNames: { $ref: "common.json#/$defs/name" }, description: "The types that servers are billed as, by name.", additionalProperties: { title: "MachineDeclaration", type: "object", additionalProperties: !1, required: ["running"], description: "The price of one server type by the hour.", properties: { running: { $ref: "common.json#/$defs/amount", description: "The price of an hour while the server runs." }, stopped: { $ref: "common.json#/$defs/amount", default: "0", description: "The price of an hour while it is stopped." } } } } } }, schema155 = { title: "Currency", type: "string", pattern: "^[A-Z]{3}$", description: "An ISO 4217 currency code, such as EUR.", examples: ["EUR"] }, schema157 = { title: "Amount", type: "string", pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})?$", description: 'An amount of money as a decimal in quotes, such as "120.00", so that nothing rounds it.', examples: ["120.00", "0.045"] }, pattern83 = new RegExp("^[A-Z]{3}$", "u"), pattern85 = new RegExp("^[0-9]{1,15}(\\.[0-9]{1,15})?$", "u");
+var price_list = validate72, schema153 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "price-list.json", title: "PriceListFile", description: "A price list: what each tier and each server type costs, from a date on. The newest list that has begun applies, and no older one.", type: "object", additionalProperties: !1, required: ["from", "currency"], properties: { from: { $ref: "common.json#/$defs/date", description: "The first day on which this list applies." }, currency: { $ref: "common.json#/$defs/currency", description: "The currency of every amount in the list (ISO 4217)." }, tiers: { type: "object", propertyNames: { $ref: "common.json#/$defs/name" }, description: "The tiers, by name.", additionalProperties: { title: "TierDeclaration", type: "object", additionalProperties: !1, required: ["per"], oneOf: [{ required: ["rate"] }, { required: ["bands"] }], description: "One tier: its price and its bounds.", properties: { rate: { $ref: "common.json#/$defs/amount", description: "The price of one unit of capacity for a month." }, bands: { type: "array", minItems: 1, description: "Graduated prices: each band's rate applies to the capacity inside it. Only the last band may be without up-to.", items: { title: "BandDeclaration", type: "object", additionalProperties: !1, required: ["rate"], description: "One band of capacity.", properties: { "up-to": { $ref: "common.json#/$defs/size", description: "Where the band ends, counted from zero." }, rate: { $ref: "common.json#/$defs/amount", description: "The price of one unit inside the band for a month." } } } }, per: { type: "string", enum: ["GiB-month", "GB-month"], description: "The unit of capacity that the rate is for." }, flat: { $ref: "common.json#/$defs/amount", description: "A fixed monthly fee for each volume, in addition." }, "minimum-billed": { $ref: "common.json#/$defs/size", description: "A smaller volume is billed as if it had this size." }, minimum: { $ref: "common.json#/$defs/size", description: "The smallest volume the tier offers." }, maximum: { $ref: "common.json#/$defs/size", description: "The largest volume the tier offers." }, step: { $ref: "common.json#/$defs/size", description: "Sizes are whole multiples of this." }, "iops-per-gib": { type: "number", minimum: 0, description: "The IOPS that each GiB provides." }, "iops-maximum": { type: "integer", minimum: 0, description: "The most IOPS that one volume provides." }, "servers-a-volume": { type: "integer", minimum: 1, description: "To how many servers one shareable volume of this tier may be attached at once." } } } }, "server-types": { type: "object", propertyNames: { $ref: "common.json#/$defs/name" }, description: "The types that servers are billed as, by name.", additionalProperties: { title: "MachineDeclaration", type: "object", additionalProperties: !1, required: ["running"], description: "The price of one server type by the hour.", properties: { running: { $ref: "common.json#/$defs/amount", description: "The price of an hour while the server runs." }, stopped: { $ref: "common.json#/$defs/amount", default: "0", description: "The price of an hour while it is stopped." } } } } } }, schema155 = { title: "Currency", type: "string", pattern: "^[A-Z]{3}$", description: "An ISO 4217 currency code, such as EUR.", examples: ["EUR"] }, schema157 = { title: "Amount", type: "string", pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})?$", description: 'An amount of money as a decimal in quotes, such as "120.00", so that nothing rounds it.', examples: ["120.00", "0.045"] }, pattern84 = new RegExp("^[A-Z]{3}$", "u"), pattern86 = new RegExp("^[0-9]{1,15}(\\.[0-9]{1,15})?$", "u");
 function validate72(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate72.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
@@ -3593,7 +3594,7 @@ function validate72(data, { instancePath = "", parentData, parentDataProperty, r
     if (data.currency !== void 0) {
       let data1 = data.currency;
       if (typeof data1 == "string") {
-        if (!pattern83.test(data1)) {
+        if (!pattern84.test(data1)) {
           let err5 = { instancePath: instancePath + "/currency", schemaPath: "common.json#/$defs/currency/pattern", keyword: "pattern", params: { pattern: "^[A-Z]{3}$" }, message: 'must match pattern "^[A-Z]{3}$"', schema: "^[A-Z]{3}$", parentSchema: schema155, data: data1 };
           vErrors === null ? vErrors = [err5] : vErrors.push(err5), errors++;
         }
@@ -3655,7 +3656,7 @@ function validate72(data, { instancePath = "", parentData, parentDataProperty, r
             if (data3.rate !== void 0) {
               let data4 = data3.rate;
               if (typeof data4 == "string") {
-                if (!pattern85.test(data4)) {
+                if (!pattern86.test(data4)) {
                   let err15 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/rate", schemaPath: "common.json#/$defs/amount/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})?$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})?$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})?$", parentSchema: schema157, data: data4 };
                   vErrors === null ? vErrors = [err15] : vErrors.push(err15), errors++;
                 }
@@ -3687,7 +3688,7 @@ function validate72(data, { instancePath = "", parentData, parentDataProperty, r
                     if (data6["up-to"] !== void 0) {
                       let data7 = data6["up-to"];
                       if (typeof data7 == "string") {
-                        if (!pattern23.test(data7)) {
+                        if (!pattern24.test(data7)) {
                           let err20 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/bands/" + i0 + "/up-to", schemaPath: "common.json#/$defs/size/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", parentSchema: schema88, data: data7 };
                           vErrors === null ? vErrors = [err20] : vErrors.push(err20), errors++;
                         }
@@ -3699,7 +3700,7 @@ function validate72(data, { instancePath = "", parentData, parentDataProperty, r
                     if (data6.rate !== void 0) {
                       let data8 = data6.rate;
                       if (typeof data8 == "string") {
-                        if (!pattern85.test(data8)) {
+                        if (!pattern86.test(data8)) {
                           let err22 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/bands/" + i0 + "/rate", schemaPath: "common.json#/$defs/amount/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})?$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})?$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})?$", parentSchema: schema157, data: data8 };
                           vErrors === null ? vErrors = [err22] : vErrors.push(err22), errors++;
                         }
@@ -3732,7 +3733,7 @@ function validate72(data, { instancePath = "", parentData, parentDataProperty, r
             if (data3.flat !== void 0) {
               let data10 = data3.flat;
               if (typeof data10 == "string") {
-                if (!pattern85.test(data10)) {
+                if (!pattern86.test(data10)) {
                   let err28 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/flat", schemaPath: "common.json#/$defs/amount/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})?$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})?$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})?$", parentSchema: schema157, data: data10 };
                   vErrors === null ? vErrors = [err28] : vErrors.push(err28), errors++;
                 }
@@ -3744,7 +3745,7 @@ function validate72(data, { instancePath = "", parentData, parentDataProperty, r
             if (data3["minimum-billed"] !== void 0) {
               let data11 = data3["minimum-billed"];
               if (typeof data11 == "string") {
-                if (!pattern23.test(data11)) {
+                if (!pattern24.test(data11)) {
                   let err30 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/minimum-billed", schemaPath: "common.json#/$defs/size/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", parentSchema: schema88, data: data11 };
                   vErrors === null ? vErrors = [err30] : vErrors.push(err30), errors++;
                 }
@@ -3756,7 +3757,7 @@ function validate72(data, { instancePath = "", parentData, parentDataProperty, r
             if (data3.minimum !== void 0) {
               let data12 = data3.minimum;
               if (typeof data12 == "string") {
-                if (!pattern23.test(data12)) {
+                if (!pattern24.test(data12)) {
                   let err32 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/minimum", schemaPath: "common.json#/$defs/size/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", parentSchema: schema88, data: data12 };
                   vErrors === null ? vErrors = [err32] : vErrors.push(err32), errors++;
                 }
@@ -3768,7 +3769,7 @@ function validate72(data, { instancePath = "", parentData, parentDataProperty, r
             if (data3.maximum !== void 0) {
               let data13 = data3.maximum;
               if (typeof data13 == "string") {
-                if (!pattern23.test(data13)) {
+                if (!pattern24.test(data13)) {
                   let err34 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/maximum", schemaPath: "common.json#/$defs/size/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", parentSchema: schema88, data: data13 };
                   vErrors === null ? vErrors = [err34] : vErrors.push(err34), errors++;
                 }
@@ -3780,7 +3781,7 @@ function validate72(data, { instancePath = "", parentData, parentDataProperty, r
             if (data3.step !== void 0) {
               let data14 = data3.step;
               if (typeof data14 == "string") {
-                if (!pattern23.test(data14)) {
+                if (!pattern24.test(data14)) {
                   let err36 = { instancePath: instancePath + "/tiers/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/step", schemaPath: "common.json#/$defs/size/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", parentSchema: schema88, data: data14 };
                   vErrors === null ? vErrors = [err36] : vErrors.push(err36), errors++;
                 }
@@ -3868,7 +3869,7 @@ function validate72(data, { instancePath = "", parentData, parentDataProperty, r
             if (data19.running !== void 0) {
               let data20 = data19.running;
               if (typeof data20 == "string") {
-                if (!pattern85.test(data20)) {
+                if (!pattern86.test(data20)) {
                   let err51 = { instancePath: instancePath + "/server-types/" + key6.replace(/~/g, "~0").replace(/\//g, "~1") + "/running", schemaPath: "common.json#/$defs/amount/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})?$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})?$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})?$", parentSchema: schema157, data: data20 };
                   vErrors === null ? vErrors = [err51] : vErrors.push(err51), errors++;
                 }
@@ -3880,7 +3881,7 @@ function validate72(data, { instancePath = "", parentData, parentDataProperty, r
             if (data19.stopped !== void 0) {
               let data21 = data19.stopped;
               if (typeof data21 == "string") {
-                if (!pattern85.test(data21)) {
+                if (!pattern86.test(data21)) {
                   let err53 = { instancePath: instancePath + "/server-types/" + key6.replace(/~/g, "~0").replace(/\//g, "~1") + "/stopped", schemaPath: "common.json#/$defs/amount/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})?$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})?$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})?$", parentSchema: schema157, data: data21 };
                   vErrors === null ? vErrors = [err53] : vErrors.push(err53), errors++;
                 }
@@ -3906,46 +3907,428 @@ function validate72(data, { instancePath = "", parentData, parentDataProperty, r
   return validate72.errors = vErrors, errors === 0;
 }
 validate72.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var provider_survey = validate73, schema168 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "provider-survey.json", title: "ProviderSurveyFile", description: "What the provider's list shows to be there, at one time: what `ullage survey provider` keeps of it in surveys/provider.json.", type: "object", additionalProperties: !1, required: ["format", "at", "lists", "volumes", "servers"], properties: { format: { const: "ullage-provider-survey-1", description: "The version of this format." }, at: { $ref: "survey.json#/$defs/time", description: "When it was taken." }, lists: { type: "array", items: { type: "string", enum: ["volumes", "servers"] }, uniqueItems: !0, description: "What the list lists: of what it does not list nothing is said to be missing." }, volumes: { type: "array", description: "The volumes, by id, then by name.", items: { title: "ProviderVolume", type: "object", additionalProperties: !1, required: ["size"], description: "One volume.", properties: { id: { $ref: "survey.json#/$defs/text", description: "The provider's own identifier." }, name: { $ref: "survey.json#/$defs/text", description: "Its name there." }, size: { $ref: "survey.json#/$defs/bytes", description: "What is provisioned, and billed." }, tier: { $ref: "survey.json#/$defs/text", description: "Its tier, by your name for it where the settings tell it." }, site: { $ref: "survey.json#/$defs/text", description: "Its site, likewise." }, server: { $ref: "survey.json#/$defs/text", description: "The id or name of the server that it is attached to." }, boot: { type: "boolean", description: "Whether that server starts from it." } } } }, servers: { type: "array", description: "The servers, by id, then by name.", items: { title: "ProviderServer", type: "object", additionalProperties: !1, required: [], description: "One server.", properties: { id: { $ref: "survey.json#/$defs/text", description: "The provider's own identifier." }, name: { $ref: "survey.json#/$defs/text", description: "Its name there." }, site: { $ref: "survey.json#/$defs/text", description: "Its site, by your name for it where the settings tell it." }, type: { $ref: "survey.json#/$defs/text", description: "Its server type, likewise." }, power: { type: "string", enum: ["running", "stopped"], description: "Whether it runs." }, boot: { $ref: "survey.json#/$defs/text", description: "The id or name of the volume it starts from." } } } } } }, schema125 = { title: "SurveyText", type: "string", minLength: 1, maxLength: 255, pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$", description: "A name as the server has it, without control characters." }, schema128 = { title: "ByteCount", type: "string", pattern: "^(0|[1-9][0-9]{0,18})$", description: "A whole number of bytes." }, pattern55 = new RegExp("^[^\\u0000-\\u001f\\u007f-\\u009f]*$", "u"), pattern59 = new RegExp("^(0|[1-9][0-9]{0,18})$", "u"), func10 = require_ucs2length().default;
+var procedure = validate73, schema168 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "procedure.json", title: "ProcedureFile", description: "Procedures: what each action is called, the commands for it, what is to be seen then and how to step back, for one kind of guest or one provider.", type: "object", additionalProperties: !1, required: ["actions"], properties: { guest: { $ref: "common.json#/$defs/name", description: "The kind of guest, as servers name it by guest. That of a shipped one, such as linux-lvm, puts these procedures over the shipped ones." }, provider: { $ref: "common.json#/$defs/name", description: "The provider, in place of a kind of guest. Its procedures are put over those in plain words." }, sites: { type: "array", minItems: 1, uniqueItems: !0, items: { $ref: "common.json#/$defs/name" }, description: "Of a provider: the sites that are its own; all of them if left out." }, like: { $ref: "common.json#/$defs/name", description: "Of a guest: the kind whose procedures hold for whatever is not said here; the shipped one of the same name, or other, if left out." }, actions: { title: "ProcedureActions", type: "object", additionalProperties: !1, description: "What is done, by the action's name.", properties: { "check-backup": { $ref: "#/$defs/action" }, "check-group": { $ref: "#/$defs/action" }, "check-replacement": { $ref: "#/$defs/action" }, "check-member-replacement": { $ref: "#/$defs/action" }, "check-root": { $ref: "#/$defs/action" }, "check-missed": { $ref: "#/$defs/action" }, "check-name": { $ref: "#/$defs/action" }, "check-server-there": { $ref: "#/$defs/action" }, "check-volume-there": { $ref: "#/$defs/action" }, "check-layers": { $ref: "#/$defs/action" }, "check-identity": { $ref: "#/$defs/action" }, "create-volume": { $ref: "#/$defs/action" }, "grow-volume": { $ref: "#/$defs/action" }, "move-tier": { $ref: "#/$defs/action" }, "create-smaller": { $ref: "#/$defs/action" }, "attach-smaller": { $ref: "#/$defs/action" }, "detach-old": { $ref: "#/$defs/action" }, "fill-smaller": { $ref: "#/$defs/action" }, "copy-across": { $ref: "#/$defs/action" }, "fill-boot": { $ref: "#/$defs/action" }, "install-over": { $ref: "#/$defs/action" }, unprotect: { $ref: "#/$defs/action" }, "unprotect-old": { $ref: "#/$defs/action" }, protect: { $ref: "#/$defs/action" }, share: { $ref: "#/$defs/action" }, unshare: { $ref: "#/$defs/action" }, attach: { $ref: "#/$defs/action" }, "attach-boot": { $ref: "#/$defs/action" }, detach: { $ref: "#/$defs/action" }, "delete-volume": { $ref: "#/$defs/action" }, "delete-old": { $ref: "#/$defs/action" }, "create-server": { $ref: "#/$defs/action" }, "delete-server": { $ref: "#/$defs/action" }, "stop-server": { $ref: "#/$defs/action" }, "start-server": { $ref: "#/$defs/action" }, "change-server-type": { $ref: "#/$defs/action" }, "move-server": { $ref: "#/$defs/action" }, "set-boot": { $ref: "#/$defs/action" }, "see-device": { $ref: "#/$defs/action" }, "see-size": { $ref: "#/$defs/action" }, "grow-partition": { $ref: "#/$defs/action" }, "grow-inside": { $ref: "#/$defs/action" }, "grow-member": { $ref: "#/$defs/action" }, "make-group": { $ref: "#/$defs/action" }, "make-group-over": { $ref: "#/$defs/action" }, "join-group": { $ref: "#/$defs/action" }, "join-group-over": { $ref: "#/$defs/action" }, "leave-group": { $ref: "#/$defs/action" }, "replace-member": { $ref: "#/$defs/action" }, "remove-group": { $ref: "#/$defs/action" }, "rename-group": { $ref: "#/$defs/action" }, "re-extent": { $ref: "#/$defs/action" }, "convert-layout": { $ref: "#/$defs/action" }, "lay-out-anew": { $ref: "#/$defs/action" }, deactivate: { $ref: "#/$defs/action" }, export: { $ref: "#/$defs/action" }, "check-detached": { $ref: "#/$defs/action" }, import: { $ref: "#/$defs/action" }, activate: { $ref: "#/$defs/action" }, "stop-use": { $ref: "#/$defs/action" }, "check-fstab": { $ref: "#/$defs/action" }, unmount: { $ref: "#/$defs/action" }, "unmount-swap": { $ref: "#/$defs/action" }, mount: { $ref: "#/$defs/action" }, "mount-swap": { $ref: "#/$defs/action" }, "make-logical-volume": { $ref: "#/$defs/action" }, "extend-logical-volume": { $ref: "#/$defs/action" }, "reduce-logical-volume": { $ref: "#/$defs/action" }, "cut-logical-volume": { $ref: "#/$defs/action" }, "remove-file-system": { $ref: "#/$defs/action" }, "give-up-file-system": { $ref: "#/$defs/action" }, "make-file-system": { $ref: "#/$defs/action" }, "make-file-system-over": { $ref: "#/$defs/action" }, "make-anew": { $ref: "#/$defs/action" }, "set-reserve": { $ref: "#/$defs/action" }, "bring-back": { $ref: "#/$defs/action" }, "bring-over": { $ref: "#/$defs/action" }, "grow-mounted": { $ref: "#/$defs/action" }, "grow-unmounted": { $ref: "#/$defs/action" }, "shrink-mounted": { $ref: "#/$defs/action" }, "shrink-unmounted": { $ref: "#/$defs/action" }, "put-smaller-in-place": { $ref: "#/$defs/action" } } } }, $defs: { action: { title: "ProcedureDeclaration", type: "object", additionalProperties: !1, minProperties: 1, description: "What is said here replaces what is said of the same action, key by key; cautions are added.", properties: { does: { $ref: "#/$defs/words", description: "What to do, one sentence or two. A name in braces is filled in: {volume}. Write {{ for a brace." }, why: { $ref: "#/$defs/words", description: "Why it is needed." }, seen: { $ref: "#/$defs/words", description: "What is to be seen once it is done." }, back: { $ref: "#/$defs/words", description: "How to step back." }, cautions: { type: "array", items: { $ref: "#/$defs/words" }, description: "What to make sure of first, beside what Ullage says." }, commands: { type: "array", description: "How it is done from a command line, as examples, in order; an empty list where there is no such way.", items: { $ref: "#/$defs/command" } } } }, words: { title: "ProcedureWords", type: "string", maxLength: 1e3, pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]*\\S[^\\u0000-\\u001f\\u007f-\\u009f]*$" }, argument: { title: "CommandArgument", type: "string", maxLength: 1e3, pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]+$" }, command: { title: "CommandDeclaration", type: "object", additionalProperties: !1, description: "One command: run, a list of arguments; or write and into, a text written to a file.", properties: { run: { type: "array", minItems: 1, description: "The program and its arguments, each by itself and without quotes: quoting is done when it is shown. A list within the list is left out where what it asks for is not known or not declared.", items: { anyOf: [{ $ref: "#/$defs/argument" }, { type: "array", minItems: 1, items: { $ref: "#/$defs/argument" } }] } }, write: { $ref: "#/$defs/argument", description: "The text to write." }, into: { $ref: "#/$defs/argument", description: "The file to write it to." }, types: { type: "array", minItems: 1, uniqueItems: !0, items: { $ref: "estate.json#/$defs/fileSystemType" }, description: "The types of file system that it is for; any if left out." }, from: { $ref: "common.json#/$defs/sentence", description: "Where it was read, such as pvresize(8) and the version." } } } } }, func0 = require_equal().default, schema173 = { title: "ProcedureDeclaration", type: "object", additionalProperties: !1, minProperties: 1, description: "What is said here replaces what is said of the same action, key by key; cautions are added.", properties: { does: { $ref: "#/$defs/words", description: "What to do, one sentence or two. A name in braces is filled in: {volume}. Write {{ for a brace." }, why: { $ref: "#/$defs/words", description: "Why it is needed." }, seen: { $ref: "#/$defs/words", description: "What is to be seen once it is done." }, back: { $ref: "#/$defs/words", description: "How to step back." }, cautions: { type: "array", items: { $ref: "#/$defs/words" }, description: "What to make sure of first, beside what Ullage says." }, commands: { type: "array", description: "How it is done from a command line, as examples, in order; an empty list where there is no such way.", items: { $ref: "#/$defs/command" } } } }, schema174 = { title: "ProcedureWords", type: "string", maxLength: 1e3, pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]*\\S[^\\u0000-\\u001f\\u007f-\\u009f]*$" }, func10 = require_ucs2length().default, pattern101 = new RegExp("^[^\\u0000-\\u001f\\u007f-\\u009f]*\\S[^\\u0000-\\u001f\\u007f-\\u009f]*$", "u"), schema179 = { title: "CommandDeclaration", type: "object", additionalProperties: !1, description: "One command: run, a list of arguments; or write and into, a text written to a file.", properties: { run: { type: "array", minItems: 1, description: "The program and its arguments, each by itself and without quotes: quoting is done when it is shown. A list within the list is left out where what it asks for is not known or not declared.", items: { anyOf: [{ $ref: "#/$defs/argument" }, { type: "array", minItems: 1, items: { $ref: "#/$defs/argument" } }] } }, write: { $ref: "#/$defs/argument", description: "The text to write." }, into: { $ref: "#/$defs/argument", description: "The file to write it to." }, types: { type: "array", minItems: 1, uniqueItems: !0, items: { $ref: "estate.json#/$defs/fileSystemType" }, description: "The types of file system that it is for; any if left out." }, from: { $ref: "common.json#/$defs/sentence", description: "Where it was read, such as pvresize(8) and the version." } } }, schema180 = { title: "CommandArgument", type: "string", maxLength: 1e3, pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]+$" }, pattern106 = new RegExp("^[^\\u0000-\\u001f\\u007f-\\u009f]+$", "u");
+function validate75(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate75.evaluated;
+  if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
+    for (let key0 in data)
+      if (!(key0 === "run" || key0 === "write" || key0 === "into" || key0 === "types" || key0 === "from")) {
+        let err0 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema179, data };
+        vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
+      }
+    if (data.run !== void 0) {
+      let data0 = data.run;
+      if (Array.isArray(data0)) {
+        if (data0.length < 1) {
+          let err1 = { instancePath: instancePath + "/run", schemaPath: "#/properties/run/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items", schema: 1, parentSchema: schema179.properties.run, data: data0 };
+          vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
+        }
+        let len0 = data0.length;
+        for (let i0 = 0; i0 < len0; i0++) {
+          let data1 = data0[i0], _errs5 = errors, valid3 = !1, _errs6 = errors;
+          if (typeof data1 == "string") {
+            if (func10(data1) > 1e3) {
+              let err2 = { instancePath: instancePath + "/run/" + i0, schemaPath: "#/$defs/argument/maxLength", keyword: "maxLength", params: { limit: 1e3 }, message: "must NOT have more than 1000 characters", schema: 1e3, parentSchema: schema180, data: data1 };
+              vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
+            }
+            if (!pattern106.test(data1)) {
+              let err3 = { instancePath: instancePath + "/run/" + i0, schemaPath: "#/$defs/argument/pattern", keyword: "pattern", params: { pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]+$" }, message: 'must match pattern "^[^\\u0000-\\u001f\\u007f-\\u009f]+$"', schema: "^[^\\u0000-\\u001f\\u007f-\\u009f]+$", parentSchema: schema180, data: data1 };
+              vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
+            }
+          } else {
+            let err4 = { instancePath: instancePath + "/run/" + i0, schemaPath: "#/$defs/argument/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema180.type, parentSchema: schema180, data: data1 };
+            vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
+          }
+          var _valid0 = _errs6 === errors;
+          valid3 = valid3 || _valid0;
+          let _errs9 = errors;
+          if (Array.isArray(data1)) {
+            if (data1.length < 1) {
+              let err5 = { instancePath: instancePath + "/run/" + i0, schemaPath: "#/properties/run/items/anyOf/1/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items", schema: 1, parentSchema: schema179.properties.run.items.anyOf[1], data: data1 };
+              vErrors === null ? vErrors = [err5] : vErrors.push(err5), errors++;
+            }
+            let len1 = data1.length;
+            for (let i1 = 0; i1 < len1; i1++) {
+              let data2 = data1[i1];
+              if (typeof data2 == "string") {
+                if (func10(data2) > 1e3) {
+                  let err6 = { instancePath: instancePath + "/run/" + i0 + "/" + i1, schemaPath: "#/$defs/argument/maxLength", keyword: "maxLength", params: { limit: 1e3 }, message: "must NOT have more than 1000 characters", schema: 1e3, parentSchema: schema180, data: data2 };
+                  vErrors === null ? vErrors = [err6] : vErrors.push(err6), errors++;
+                }
+                if (!pattern106.test(data2)) {
+                  let err7 = { instancePath: instancePath + "/run/" + i0 + "/" + i1, schemaPath: "#/$defs/argument/pattern", keyword: "pattern", params: { pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]+$" }, message: 'must match pattern "^[^\\u0000-\\u001f\\u007f-\\u009f]+$"', schema: "^[^\\u0000-\\u001f\\u007f-\\u009f]+$", parentSchema: schema180, data: data2 };
+                  vErrors === null ? vErrors = [err7] : vErrors.push(err7), errors++;
+                }
+              } else {
+                let err8 = { instancePath: instancePath + "/run/" + i0 + "/" + i1, schemaPath: "#/$defs/argument/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema180.type, parentSchema: schema180, data: data2 };
+                vErrors === null ? vErrors = [err8] : vErrors.push(err8), errors++;
+              }
+            }
+          } else {
+            let err9 = { instancePath: instancePath + "/run/" + i0, schemaPath: "#/properties/run/items/anyOf/1/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema179.properties.run.items.anyOf[1].type, parentSchema: schema179.properties.run.items.anyOf[1], data: data1 };
+            vErrors === null ? vErrors = [err9] : vErrors.push(err9), errors++;
+          }
+          var _valid0 = _errs9 === errors;
+          if (valid3 = valid3 || _valid0, valid3)
+            errors = _errs5, vErrors !== null && (_errs5 ? vErrors.length = _errs5 : vErrors = null);
+          else {
+            let err10 = { instancePath: instancePath + "/run/" + i0, schemaPath: "#/properties/run/items/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf", schema: schema179.properties.run.items.anyOf, parentSchema: schema179.properties.run.items, data: data1 };
+            vErrors === null ? vErrors = [err10] : vErrors.push(err10), errors++;
+          }
+        }
+      } else {
+        let err11 = { instancePath: instancePath + "/run", schemaPath: "#/properties/run/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema179.properties.run.type, parentSchema: schema179.properties.run, data: data0 };
+        vErrors === null ? vErrors = [err11] : vErrors.push(err11), errors++;
+      }
+    }
+    if (data.write !== void 0) {
+      let data3 = data.write;
+      if (typeof data3 == "string") {
+        if (func10(data3) > 1e3) {
+          let err12 = { instancePath: instancePath + "/write", schemaPath: "#/$defs/argument/maxLength", keyword: "maxLength", params: { limit: 1e3 }, message: "must NOT have more than 1000 characters", schema: 1e3, parentSchema: schema180, data: data3 };
+          vErrors === null ? vErrors = [err12] : vErrors.push(err12), errors++;
+        }
+        if (!pattern106.test(data3)) {
+          let err13 = { instancePath: instancePath + "/write", schemaPath: "#/$defs/argument/pattern", keyword: "pattern", params: { pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]+$" }, message: 'must match pattern "^[^\\u0000-\\u001f\\u007f-\\u009f]+$"', schema: "^[^\\u0000-\\u001f\\u007f-\\u009f]+$", parentSchema: schema180, data: data3 };
+          vErrors === null ? vErrors = [err13] : vErrors.push(err13), errors++;
+        }
+      } else {
+        let err14 = { instancePath: instancePath + "/write", schemaPath: "#/$defs/argument/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema180.type, parentSchema: schema180, data: data3 };
+        vErrors === null ? vErrors = [err14] : vErrors.push(err14), errors++;
+      }
+    }
+    if (data.into !== void 0) {
+      let data4 = data.into;
+      if (typeof data4 == "string") {
+        if (func10(data4) > 1e3) {
+          let err15 = { instancePath: instancePath + "/into", schemaPath: "#/$defs/argument/maxLength", keyword: "maxLength", params: { limit: 1e3 }, message: "must NOT have more than 1000 characters", schema: 1e3, parentSchema: schema180, data: data4 };
+          vErrors === null ? vErrors = [err15] : vErrors.push(err15), errors++;
+        }
+        if (!pattern106.test(data4)) {
+          let err16 = { instancePath: instancePath + "/into", schemaPath: "#/$defs/argument/pattern", keyword: "pattern", params: { pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]+$" }, message: 'must match pattern "^[^\\u0000-\\u001f\\u007f-\\u009f]+$"', schema: "^[^\\u0000-\\u001f\\u007f-\\u009f]+$", parentSchema: schema180, data: data4 };
+          vErrors === null ? vErrors = [err16] : vErrors.push(err16), errors++;
+        }
+      } else {
+        let err17 = { instancePath: instancePath + "/into", schemaPath: "#/$defs/argument/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema180.type, parentSchema: schema180, data: data4 };
+        vErrors === null ? vErrors = [err17] : vErrors.push(err17), errors++;
+      }
+    }
+    if (data.types !== void 0) {
+      let data5 = data.types;
+      if (Array.isArray(data5)) {
+        if (data5.length < 1) {
+          let err18 = { instancePath: instancePath + "/types", schemaPath: "#/properties/types/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items", schema: 1, parentSchema: schema179.properties.types, data: data5 };
+          vErrors === null ? vErrors = [err18] : vErrors.push(err18), errors++;
+        }
+        let len2 = data5.length;
+        for (let i2 = 0; i2 < len2; i2++) {
+          let data6 = data5[i2];
+          if (typeof data6 != "string") {
+            let err19 = { instancePath: instancePath + "/types/" + i2, schemaPath: "estate.json#/$defs/fileSystemType/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema95.type, parentSchema: schema95, data: data6 };
+            vErrors === null ? vErrors = [err19] : vErrors.push(err19), errors++;
+          }
+          if (!(data6 === "ext2" || data6 === "ext3" || data6 === "ext4" || data6 === "xfs" || data6 === "btrfs" || data6 === "ntfs" || data6 === "vfat" || data6 === "gfs2" || data6 === "ocfs2" || data6 === "swap")) {
+            let err20 = { instancePath: instancePath + "/types/" + i2, schemaPath: "estate.json#/$defs/fileSystemType/enum", keyword: "enum", params: { allowedValues: schema95.enum }, message: "must be equal to one of the allowed values", schema: schema95.enum, parentSchema: schema95, data: data6 };
+            vErrors === null ? vErrors = [err20] : vErrors.push(err20), errors++;
+          }
+        }
+        let i3 = data5.length, j0;
+        if (i3 > 1) {
+          outer0: for (; i3--; )
+            for (j0 = i3; j0--; )
+              if (func0(data5[i3], data5[j0])) {
+                let err21 = { instancePath: instancePath + "/types", schemaPath: "#/properties/types/uniqueItems", keyword: "uniqueItems", params: { i: i3, j: j0 }, message: "must NOT have duplicate items (items ## " + j0 + " and " + i3 + " are identical)", schema: !0, parentSchema: schema179.properties.types, data: data5 };
+                vErrors === null ? vErrors = [err21] : vErrors.push(err21), errors++;
+                break outer0;
+              }
+        }
+      } else {
+        let err22 = { instancePath: instancePath + "/types", schemaPath: "#/properties/types/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema179.properties.types.type, parentSchema: schema179.properties.types, data: data5 };
+        vErrors === null ? vErrors = [err22] : vErrors.push(err22), errors++;
+      }
+    }
+    if (data.from !== void 0) {
+      let data7 = data.from;
+      if (typeof data7 == "string") {
+        if (!pattern26.test(data7)) {
+          let err23 = { instancePath: instancePath + "/from", schemaPath: "common.json#/$defs/sentence/pattern", keyword: "pattern", params: { pattern: "\\S" }, message: 'must match pattern "\\S"', schema: "\\S", parentSchema: schema90, data: data7 };
+          vErrors === null ? vErrors = [err23] : vErrors.push(err23), errors++;
+        }
+      } else {
+        let err24 = { instancePath: instancePath + "/from", schemaPath: "common.json#/$defs/sentence/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema90.type, parentSchema: schema90, data: data7 };
+        vErrors === null ? vErrors = [err24] : vErrors.push(err24), errors++;
+      }
+    }
+  } else {
+    let err25 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema179.type, parentSchema: schema179, data };
+    vErrors === null ? vErrors = [err25] : vErrors.push(err25), errors++;
+  }
+  return validate75.errors = vErrors, errors === 0;
+}
+validate75.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+function validate74(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate74.evaluated;
+  if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
+    if (Object.keys(data).length < 1) {
+      let err0 = { instancePath, schemaPath: "#/minProperties", keyword: "minProperties", params: { limit: 1 }, message: "must NOT have fewer than 1 properties", schema: 1, parentSchema: schema173, data };
+      vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
+    }
+    for (let key0 in data)
+      if (!(key0 === "does" || key0 === "why" || key0 === "seen" || key0 === "back" || key0 === "cautions" || key0 === "commands")) {
+        let err1 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema173, data };
+        vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
+      }
+    if (data.does !== void 0) {
+      let data0 = data.does;
+      if (typeof data0 == "string") {
+        if (func10(data0) > 1e3) {
+          let err2 = { instancePath: instancePath + "/does", schemaPath: "#/$defs/words/maxLength", keyword: "maxLength", params: { limit: 1e3 }, message: "must NOT have more than 1000 characters", schema: 1e3, parentSchema: schema174, data: data0 };
+          vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
+        }
+        if (!pattern101.test(data0)) {
+          let err3 = { instancePath: instancePath + "/does", schemaPath: "#/$defs/words/pattern", keyword: "pattern", params: { pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]*\\S[^\\u0000-\\u001f\\u007f-\\u009f]*$" }, message: 'must match pattern "^[^\\u0000-\\u001f\\u007f-\\u009f]*\\S[^\\u0000-\\u001f\\u007f-\\u009f]*$"', schema: "^[^\\u0000-\\u001f\\u007f-\\u009f]*\\S[^\\u0000-\\u001f\\u007f-\\u009f]*$", parentSchema: schema174, data: data0 };
+          vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
+        }
+      } else {
+        let err4 = { instancePath: instancePath + "/does", schemaPath: "#/$defs/words/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema174.type, parentSchema: schema174, data: data0 };
+        vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
+      }
+    }
+    if (data.why !== void 0) {
+      let data1 = data.why;
+      if (typeof data1 == "string") {
+        if (func10(data1) > 1e3) {
+          let err5 = { instancePath: instancePath + "/why", schemaPath: "#/$defs/words/maxLength", keyword: "maxLength", params: { limit: 1e3 }, message: "must NOT have more than 1000 characters", schema: 1e3, parentSchema: schema174, data: data1 };
+          vErrors === null ? vErrors = [err5] : vErrors.push(err5), errors++;
+        }
+        if (!pattern101.test(data1)) {
+          let err6 = { instancePath: instancePath + "/why", schemaPath: "#/$defs/words/pattern", keyword: "pattern", params: { pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]*\\S[^\\u0000-\\u001f\\u007f-\\u009f]*$" }, message: 'must match pattern "^[^\\u0000-\\u001f\\u007f-\\u009f]*\\S[^\\u0000-\\u001f\\u007f-\\u009f]*$"', schema: "^[^\\u0000-\\u001f\\u007f-\\u009f]*\\S[^\\u0000-\\u001f\\u007f-\\u009f]*$", parentSchema: schema174, data: data1 };
+          vErrors === null ? vErrors = [err6] : vErrors.push(err6), errors++;
+        }
+      } else {
+        let err7 = { instancePath: instancePath + "/why", schemaPath: "#/$defs/words/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema174.type, parentSchema: schema174, data: data1 };
+        vErrors === null ? vErrors = [err7] : vErrors.push(err7), errors++;
+      }
+    }
+    if (data.seen !== void 0) {
+      let data2 = data.seen;
+      if (typeof data2 == "string") {
+        if (func10(data2) > 1e3) {
+          let err8 = { instancePath: instancePath + "/seen", schemaPath: "#/$defs/words/maxLength", keyword: "maxLength", params: { limit: 1e3 }, message: "must NOT have more than 1000 characters", schema: 1e3, parentSchema: schema174, data: data2 };
+          vErrors === null ? vErrors = [err8] : vErrors.push(err8), errors++;
+        }
+        if (!pattern101.test(data2)) {
+          let err9 = { instancePath: instancePath + "/seen", schemaPath: "#/$defs/words/pattern", keyword: "pattern", params: { pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]*\\S[^\\u0000-\\u001f\\u007f-\\u009f]*$" }, message: 'must match pattern "^[^\\u0000-\\u001f\\u007f-\\u009f]*\\S[^\\u0000-\\u001f\\u007f-\\u009f]*$"', schema: "^[^\\u0000-\\u001f\\u007f-\\u009f]*\\S[^\\u0000-\\u001f\\u007f-\\u009f]*$", parentSchema: schema174, data: data2 };
+          vErrors === null ? vErrors = [err9] : vErrors.push(err9), errors++;
+        }
+      } else {
+        let err10 = { instancePath: instancePath + "/seen", schemaPath: "#/$defs/words/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema174.type, parentSchema: schema174, data: data2 };
+        vErrors === null ? vErrors = [err10] : vErrors.push(err10), errors++;
+      }
+    }
+    if (data.back !== void 0) {
+      let data3 = data.back;
+      if (typeof data3 == "string") {
+        if (func10(data3) > 1e3) {
+          let err11 = { instancePath: instancePath + "/back", schemaPath: "#/$defs/words/maxLength", keyword: "maxLength", params: { limit: 1e3 }, message: "must NOT have more than 1000 characters", schema: 1e3, parentSchema: schema174, data: data3 };
+          vErrors === null ? vErrors = [err11] : vErrors.push(err11), errors++;
+        }
+        if (!pattern101.test(data3)) {
+          let err12 = { instancePath: instancePath + "/back", schemaPath: "#/$defs/words/pattern", keyword: "pattern", params: { pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]*\\S[^\\u0000-\\u001f\\u007f-\\u009f]*$" }, message: 'must match pattern "^[^\\u0000-\\u001f\\u007f-\\u009f]*\\S[^\\u0000-\\u001f\\u007f-\\u009f]*$"', schema: "^[^\\u0000-\\u001f\\u007f-\\u009f]*\\S[^\\u0000-\\u001f\\u007f-\\u009f]*$", parentSchema: schema174, data: data3 };
+          vErrors === null ? vErrors = [err12] : vErrors.push(err12), errors++;
+        }
+      } else {
+        let err13 = { instancePath: instancePath + "/back", schemaPath: "#/$defs/words/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema174.type, parentSchema: schema174, data: data3 };
+        vErrors === null ? vErrors = [err13] : vErrors.push(err13), errors++;
+      }
+    }
+    if (data.cautions !== void 0) {
+      let data4 = data.cautions;
+      if (Array.isArray(data4)) {
+        let len0 = data4.length;
+        for (let i0 = 0; i0 < len0; i0++) {
+          let data5 = data4[i0];
+          if (typeof data5 == "string") {
+            if (func10(data5) > 1e3) {
+              let err14 = { instancePath: instancePath + "/cautions/" + i0, schemaPath: "#/$defs/words/maxLength", keyword: "maxLength", params: { limit: 1e3 }, message: "must NOT have more than 1000 characters", schema: 1e3, parentSchema: schema174, data: data5 };
+              vErrors === null ? vErrors = [err14] : vErrors.push(err14), errors++;
+            }
+            if (!pattern101.test(data5)) {
+              let err15 = { instancePath: instancePath + "/cautions/" + i0, schemaPath: "#/$defs/words/pattern", keyword: "pattern", params: { pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]*\\S[^\\u0000-\\u001f\\u007f-\\u009f]*$" }, message: 'must match pattern "^[^\\u0000-\\u001f\\u007f-\\u009f]*\\S[^\\u0000-\\u001f\\u007f-\\u009f]*$"', schema: "^[^\\u0000-\\u001f\\u007f-\\u009f]*\\S[^\\u0000-\\u001f\\u007f-\\u009f]*$", parentSchema: schema174, data: data5 };
+              vErrors === null ? vErrors = [err15] : vErrors.push(err15), errors++;
+            }
+          } else {
+            let err16 = { instancePath: instancePath + "/cautions/" + i0, schemaPath: "#/$defs/words/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema174.type, parentSchema: schema174, data: data5 };
+            vErrors === null ? vErrors = [err16] : vErrors.push(err16), errors++;
+          }
+        }
+      } else {
+        let err17 = { instancePath: instancePath + "/cautions", schemaPath: "#/properties/cautions/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema173.properties.cautions.type, parentSchema: schema173.properties.cautions, data: data4 };
+        vErrors === null ? vErrors = [err17] : vErrors.push(err17), errors++;
+      }
+    }
+    if (data.commands !== void 0) {
+      let data6 = data.commands;
+      if (Array.isArray(data6)) {
+        let len1 = data6.length;
+        for (let i1 = 0; i1 < len1; i1++)
+          validate75(data6[i1], { instancePath: instancePath + "/commands/" + i1, parentData: data6, parentDataProperty: i1, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate75.errors : vErrors.concat(validate75.errors), errors = vErrors.length);
+      } else {
+        let err18 = { instancePath: instancePath + "/commands", schemaPath: "#/properties/commands/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema173.properties.commands.type, parentSchema: schema173.properties.commands, data: data6 };
+        vErrors === null ? vErrors = [err18] : vErrors.push(err18), errors++;
+      }
+    }
+  } else {
+    let err19 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema173.type, parentSchema: schema173, data };
+    vErrors === null ? vErrors = [err19] : vErrors.push(err19), errors++;
+  }
+  return validate74.errors = vErrors, errors === 0;
+}
+validate74.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
 function validate73(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate73.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
+    if (data.actions === void 0) {
+      let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "actions" }, message: "must have required property 'actions'", schema: schema168.required, parentSchema: schema168, data };
+      vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
+    }
+    for (let key0 in data)
+      if (!(key0 === "guest" || key0 === "provider" || key0 === "sites" || key0 === "like" || key0 === "actions")) {
+        let err1 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema168, data };
+        vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
+      }
+    if (data.guest !== void 0) {
+      let data0 = data.guest;
+      if (typeof data0 == "string") {
+        if (!pattern11.test(data0)) {
+          let err2 = { instancePath: instancePath + "/guest", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema75, data: data0 };
+          vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
+        }
+      } else {
+        let err3 = { instancePath: instancePath + "/guest", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema75.type, parentSchema: schema75, data: data0 };
+        vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
+      }
+    }
+    if (data.provider !== void 0) {
+      let data1 = data.provider;
+      if (typeof data1 == "string") {
+        if (!pattern11.test(data1)) {
+          let err4 = { instancePath: instancePath + "/provider", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema75, data: data1 };
+          vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
+        }
+      } else {
+        let err5 = { instancePath: instancePath + "/provider", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema75.type, parentSchema: schema75, data: data1 };
+        vErrors === null ? vErrors = [err5] : vErrors.push(err5), errors++;
+      }
+    }
+    if (data.sites !== void 0) {
+      let data2 = data.sites;
+      if (Array.isArray(data2)) {
+        if (data2.length < 1) {
+          let err6 = { instancePath: instancePath + "/sites", schemaPath: "#/properties/sites/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items", schema: 1, parentSchema: schema168.properties.sites, data: data2 };
+          vErrors === null ? vErrors = [err6] : vErrors.push(err6), errors++;
+        }
+        let len0 = data2.length;
+        for (let i0 = 0; i0 < len0; i0++) {
+          let data3 = data2[i0];
+          if (typeof data3 == "string") {
+            if (!pattern11.test(data3)) {
+              let err7 = { instancePath: instancePath + "/sites/" + i0, schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema75, data: data3 };
+              vErrors === null ? vErrors = [err7] : vErrors.push(err7), errors++;
+            }
+          } else {
+            let err8 = { instancePath: instancePath + "/sites/" + i0, schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema75.type, parentSchema: schema75, data: data3 };
+            vErrors === null ? vErrors = [err8] : vErrors.push(err8), errors++;
+          }
+        }
+        let i1 = data2.length, j0;
+        if (i1 > 1) {
+          outer0: for (; i1--; )
+            for (j0 = i1; j0--; )
+              if (func0(data2[i1], data2[j0])) {
+                let err9 = { instancePath: instancePath + "/sites", schemaPath: "#/properties/sites/uniqueItems", keyword: "uniqueItems", params: { i: i1, j: j0 }, message: "must NOT have duplicate items (items ## " + j0 + " and " + i1 + " are identical)", schema: !0, parentSchema: schema168.properties.sites, data: data2 };
+                vErrors === null ? vErrors = [err9] : vErrors.push(err9), errors++;
+                break outer0;
+              }
+        }
+      } else {
+        let err10 = { instancePath: instancePath + "/sites", schemaPath: "#/properties/sites/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema168.properties.sites.type, parentSchema: schema168.properties.sites, data: data2 };
+        vErrors === null ? vErrors = [err10] : vErrors.push(err10), errors++;
+      }
+    }
+    if (data.like !== void 0) {
+      let data4 = data.like;
+      if (typeof data4 == "string") {
+        if (!pattern11.test(data4)) {
+          let err11 = { instancePath: instancePath + "/like", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema75, data: data4 };
+          vErrors === null ? vErrors = [err11] : vErrors.push(err11), errors++;
+        }
+      } else {
+        let err12 = { instancePath: instancePath + "/like", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema75.type, parentSchema: schema75, data: data4 };
+        vErrors === null ? vErrors = [err12] : vErrors.push(err12), errors++;
+      }
+    }
+    if (data.actions !== void 0) {
+      let data5 = data.actions;
+      if (data5 && typeof data5 == "object" && !Array.isArray(data5)) {
+        for (let key1 in data5)
+          if (!func1.call(schema168.properties.actions.properties, key1)) {
+            let err13 = { instancePath: instancePath + "/actions", schemaPath: "#/properties/actions/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key1 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema168.properties.actions, data: data5 };
+            vErrors === null ? vErrors = [err13] : vErrors.push(err13), errors++;
+          }
+        data5["check-backup"] !== void 0 && (validate74(data5["check-backup"], { instancePath: instancePath + "/actions/check-backup", parentData: data5, parentDataProperty: "check-backup", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length)), data5["check-group"] !== void 0 && (validate74(data5["check-group"], { instancePath: instancePath + "/actions/check-group", parentData: data5, parentDataProperty: "check-group", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length)), data5["check-replacement"] !== void 0 && (validate74(data5["check-replacement"], { instancePath: instancePath + "/actions/check-replacement", parentData: data5, parentDataProperty: "check-replacement", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length)), data5["check-member-replacement"] !== void 0 && (validate74(data5["check-member-replacement"], { instancePath: instancePath + "/actions/check-member-replacement", parentData: data5, parentDataProperty: "check-member-replacement", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length)), data5["check-root"] !== void 0 && (validate74(data5["check-root"], { instancePath: instancePath + "/actions/check-root", parentData: data5, parentDataProperty: "check-root", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length)), data5["check-missed"] !== void 0 && (validate74(data5["check-missed"], { instancePath: instancePath + "/actions/check-missed", parentData: data5, parentDataProperty: "check-missed", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length)), data5["check-name"] !== void 0 && (validate74(data5["check-name"], { instancePath: instancePath + "/actions/check-name", parentData: data5, parentDataProperty: "check-name", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length)), data5["check-server-there"] !== void 0 && (validate74(data5["check-server-there"], { instancePath: instancePath + "/actions/check-server-there", parentData: data5, parentDataProperty: "check-server-there", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length)), data5["check-volume-there"] !== void 0 && (validate74(data5["check-volume-there"], { instancePath: instancePath + "/actions/check-volume-there", parentData: data5, parentDataProperty: "check-volume-there", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length)), data5["check-layers"] !== void 0 && (validate74(data5["check-layers"], { instancePath: instancePath + "/actions/check-layers", parentData: data5, parentDataProperty: "check-layers", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length)), data5["check-identity"] !== void 0 && (validate74(data5["check-identity"], { instancePath: instancePath + "/actions/check-identity", parentData: data5, parentDataProperty: "check-identity", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length)), data5["create-volume"] !== void 0 && (validate74(data5["create-volume"], { instancePath: instancePath + "/actions/create-volume", parentData: data5, parentDataProperty: "create-volume", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length)), data5["grow-volume"] !== void 0 && (validate74(data5["grow-volume"], { instancePath: instancePath + "/actions/grow-volume", parentData: data5, parentDataProperty: "grow-volume", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length)), data5["move-tier"] !== void 0 && (validate74(data5["move-tier"], { instancePath: instancePath + "/actions/move-tier", parentData: data5, parentDataProperty: "move-tier", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length)), data5["create-smaller"] !== void 0 && (validate74(data5["create-smaller"], { instancePath: instancePath + "/actions/create-smaller", parentData: data5, parentDataProperty: "create-smaller", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length)), data5["attach-smaller"] !== void 0 && (validate74(data5["attach-smaller"], { instancePath: instancePath + "/actions/attach-smaller", parentData: data5, parentDataProperty: "attach-smaller", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length)), data5["detach-old"] !== void 0 && (validate74(data5["detach-old"], { instancePath: instancePath + "/actions/detach-old", parentData: data5, parentDataProperty: "detach-old", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length)), data5["fill-smaller"] !== void 0 && (validate74(data5["fill-smaller"], { instancePath: instancePath + "/actions/fill-smaller", parentData: data5, parentDataProperty: "fill-smaller", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length)), data5["copy-across"] !== void 0 && (validate74(data5["copy-across"], { instancePath: instancePath + "/actions/copy-across", parentData: data5, parentDataProperty: "copy-across", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length)), data5["fill-boot"] !== void 0 && (validate74(data5["fill-boot"], { instancePath: instancePath + "/actions/fill-boot", parentData: data5, parentDataProperty: "fill-boot", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length)), data5["install-over"] !== void 0 && (validate74(data5["install-over"], { instancePath: instancePath + "/actions/install-over", parentData: data5, parentDataProperty: "install-over", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length)), data5.unprotect !== void 0 && (validate74(data5.unprotect, { instancePath: instancePath + "/actions/unprotect", parentData: data5, parentDataProperty: "unprotect", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length)), data5["unprotect-old"] !== void 0 && (validate74(data5["unprotect-old"], { instancePath: instancePath + "/actions/unprotect-old", parentData: data5, parentDataProperty: "unprotect-old", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length)), data5.protect !== void 0 && (validate74(data5.protect, { instancePath: instancePath + "/actions/protect", parentData: data5, parentDataProperty: "protect", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length)), data5.share !== void 0 && (validate74(data5.share, { instancePath: instancePath + "/actions/share", parentData: data5, parentDataProperty: "share", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length)), data5.unshare !== void 0 && (validate74(data5.unshare, { instancePath: instancePath + "/actions/unshare", parentData: data5, parentDataProperty: "unshare", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length)), data5.attach !== void 0 && (validate74(data5.attach, { instancePath: instancePath + "/actions/attach", parentData: data5, parentDataProperty: "attach", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length)), data5["attach-boot"] !== void 0 && (validate74(data5["attach-boot"], { instancePath: instancePath + "/actions/attach-boot", parentData: data5, parentDataProperty: "attach-boot", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length)), data5.detach !== void 0 && (validate74(data5.detach, { instancePath: instancePath + "/actions/detach", parentData: data5, parentDataProperty: "detach", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length)), data5["delete-volume"] !== void 0 && (validate74(data5["delete-volume"], { instancePath: instancePath + "/actions/delete-volume", parentData: data5, parentDataProperty: "delete-volume", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length)), data5["delete-old"] !== void 0 && (validate74(data5["delete-old"], { instancePath: instancePath + "/actions/delete-old", parentData: data5, parentDataProperty: "delete-old", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length)), data5["create-server"] !== void 0 && (validate74(data5["create-server"], { instancePath: instancePath + "/actions/create-server", parentData: data5, parentDataProperty: "create-server", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length)), data5["delete-server"] !== void 0 && (validate74(data5["delete-server"], { instancePath: instancePath + "/actions/delete-server", parentData: data5, parentDataProperty: "delete-server", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length)), data5["stop-server"] !== void 0 && (validate74(data5["stop-server"], { instancePath: instancePath + "/actions/stop-server", parentData: data5, parentDataProperty: "stop-server", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length)), data5["start-server"] !== void 0 && (validate74(data5["start-server"], { instancePath: instancePath + "/actions/start-server", parentData: data5, parentDataProperty: "start-server", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length)), data5["change-server-type"] !== void 0 && (validate74(data5["change-server-type"], { instancePath: instancePath + "/actions/change-server-type", parentData: data5, parentDataProperty: "change-server-type", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length)), data5["move-server"] !== void 0 && (validate74(data5["move-server"], { instancePath: instancePath + "/actions/move-server", parentData: data5, parentDataProperty: "move-server", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length)), data5["set-boot"] !== void 0 && (validate74(data5["set-boot"], { instancePath: instancePath + "/actions/set-boot", parentData: data5, parentDataProperty: "set-boot", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length)), data5["see-device"] !== void 0 && (validate74(data5["see-device"], { instancePath: instancePath + "/actions/see-device", parentData: data5, parentDataProperty: "see-device", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length)), data5["see-size"] !== void 0 && (validate74(data5["see-size"], { instancePath: instancePath + "/actions/see-size", parentData: data5, parentDataProperty: "see-size", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length)), data5["grow-partition"] !== void 0 && (validate74(data5["grow-partition"], { instancePath: instancePath + "/actions/grow-partition", parentData: data5, parentDataProperty: "grow-partition", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length)), data5["grow-inside"] !== void 0 && (validate74(data5["grow-inside"], { instancePath: instancePath + "/actions/grow-inside", parentData: data5, parentDataProperty: "grow-inside", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length)), data5["grow-member"] !== void 0 && (validate74(data5["grow-member"], { instancePath: instancePath + "/actions/grow-member", parentData: data5, parentDataProperty: "grow-member", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length)), data5["make-group"] !== void 0 && (validate74(data5["make-group"], { instancePath: instancePath + "/actions/make-group", parentData: data5, parentDataProperty: "make-group", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length)), data5["make-group-over"] !== void 0 && (validate74(data5["make-group-over"], { instancePath: instancePath + "/actions/make-group-over", parentData: data5, parentDataProperty: "make-group-over", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length)), data5["join-group"] !== void 0 && (validate74(data5["join-group"], { instancePath: instancePath + "/actions/join-group", parentData: data5, parentDataProperty: "join-group", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length)), data5["join-group-over"] !== void 0 && (validate74(data5["join-group-over"], { instancePath: instancePath + "/actions/join-group-over", parentData: data5, parentDataProperty: "join-group-over", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length)), data5["leave-group"] !== void 0 && (validate74(data5["leave-group"], { instancePath: instancePath + "/actions/leave-group", parentData: data5, parentDataProperty: "leave-group", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length)), data5["replace-member"] !== void 0 && (validate74(data5["replace-member"], { instancePath: instancePath + "/actions/replace-member", parentData: data5, parentDataProperty: "replace-member", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length)), data5["remove-group"] !== void 0 && (validate74(data5["remove-group"], { instancePath: instancePath + "/actions/remove-group", parentData: data5, parentDataProperty: "remove-group", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length)), data5["rename-group"] !== void 0 && (validate74(data5["rename-group"], { instancePath: instancePath + "/actions/rename-group", parentData: data5, parentDataProperty: "rename-group", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length)), data5["re-extent"] !== void 0 && (validate74(data5["re-extent"], { instancePath: instancePath + "/actions/re-extent", parentData: data5, parentDataProperty: "re-extent", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length)), data5["convert-layout"] !== void 0 && (validate74(data5["convert-layout"], { instancePath: instancePath + "/actions/convert-layout", parentData: data5, parentDataProperty: "convert-layout", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length)), data5["lay-out-anew"] !== void 0 && (validate74(data5["lay-out-anew"], { instancePath: instancePath + "/actions/lay-out-anew", parentData: data5, parentDataProperty: "lay-out-anew", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length)), data5.deactivate !== void 0 && (validate74(data5.deactivate, { instancePath: instancePath + "/actions/deactivate", parentData: data5, parentDataProperty: "deactivate", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length)), data5.export !== void 0 && (validate74(data5.export, { instancePath: instancePath + "/actions/export", parentData: data5, parentDataProperty: "export", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length)), data5["check-detached"] !== void 0 && (validate74(data5["check-detached"], { instancePath: instancePath + "/actions/check-detached", parentData: data5, parentDataProperty: "check-detached", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length)), data5.import !== void 0 && (validate74(data5.import, { instancePath: instancePath + "/actions/import", parentData: data5, parentDataProperty: "import", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length)), data5.activate !== void 0 && (validate74(data5.activate, { instancePath: instancePath + "/actions/activate", parentData: data5, parentDataProperty: "activate", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length)), data5["stop-use"] !== void 0 && (validate74(data5["stop-use"], { instancePath: instancePath + "/actions/stop-use", parentData: data5, parentDataProperty: "stop-use", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length)), data5["check-fstab"] !== void 0 && (validate74(data5["check-fstab"], { instancePath: instancePath + "/actions/check-fstab", parentData: data5, parentDataProperty: "check-fstab", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length)), data5.unmount !== void 0 && (validate74(data5.unmount, { instancePath: instancePath + "/actions/unmount", parentData: data5, parentDataProperty: "unmount", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length)), data5["unmount-swap"] !== void 0 && (validate74(data5["unmount-swap"], { instancePath: instancePath + "/actions/unmount-swap", parentData: data5, parentDataProperty: "unmount-swap", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length)), data5.mount !== void 0 && (validate74(data5.mount, { instancePath: instancePath + "/actions/mount", parentData: data5, parentDataProperty: "mount", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length)), data5["mount-swap"] !== void 0 && (validate74(data5["mount-swap"], { instancePath: instancePath + "/actions/mount-swap", parentData: data5, parentDataProperty: "mount-swap", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length)), data5["make-logical-volume"] !== void 0 && (validate74(data5["make-logical-volume"], { instancePath: instancePath + "/actions/make-logical-volume", parentData: data5, parentDataProperty: "make-logical-volume", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length)), data5["extend-logical-volume"] !== void 0 && (validate74(data5["extend-logical-volume"], { instancePath: instancePath + "/actions/extend-logical-volume", parentData: data5, parentDataProperty: "extend-logical-volume", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length)), data5["reduce-logical-volume"] !== void 0 && (validate74(data5["reduce-logical-volume"], { instancePath: instancePath + "/actions/reduce-logical-volume", parentData: data5, parentDataProperty: "reduce-logical-volume", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length)), data5["cut-logical-volume"] !== void 0 && (validate74(data5["cut-logical-volume"], { instancePath: instancePath + "/actions/cut-logical-volume", parentData: data5, parentDataProperty: "cut-logical-volume", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length)), data5["remove-file-system"] !== void 0 && (validate74(data5["remove-file-system"], { instancePath: instancePath + "/actions/remove-file-system", parentData: data5, parentDataProperty: "remove-file-system", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length)), data5["give-up-file-system"] !== void 0 && (validate74(data5["give-up-file-system"], { instancePath: instancePath + "/actions/give-up-file-system", parentData: data5, parentDataProperty: "give-up-file-system", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length)), data5["make-file-system"] !== void 0 && (validate74(data5["make-file-system"], { instancePath: instancePath + "/actions/make-file-system", parentData: data5, parentDataProperty: "make-file-system", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length)), data5["make-file-system-over"] !== void 0 && (validate74(data5["make-file-system-over"], { instancePath: instancePath + "/actions/make-file-system-over", parentData: data5, parentDataProperty: "make-file-system-over", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length)), data5["make-anew"] !== void 0 && (validate74(data5["make-anew"], { instancePath: instancePath + "/actions/make-anew", parentData: data5, parentDataProperty: "make-anew", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length)), data5["set-reserve"] !== void 0 && (validate74(data5["set-reserve"], { instancePath: instancePath + "/actions/set-reserve", parentData: data5, parentDataProperty: "set-reserve", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length)), data5["bring-back"] !== void 0 && (validate74(data5["bring-back"], { instancePath: instancePath + "/actions/bring-back", parentData: data5, parentDataProperty: "bring-back", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length)), data5["bring-over"] !== void 0 && (validate74(data5["bring-over"], { instancePath: instancePath + "/actions/bring-over", parentData: data5, parentDataProperty: "bring-over", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length)), data5["grow-mounted"] !== void 0 && (validate74(data5["grow-mounted"], { instancePath: instancePath + "/actions/grow-mounted", parentData: data5, parentDataProperty: "grow-mounted", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length)), data5["grow-unmounted"] !== void 0 && (validate74(data5["grow-unmounted"], { instancePath: instancePath + "/actions/grow-unmounted", parentData: data5, parentDataProperty: "grow-unmounted", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length)), data5["shrink-mounted"] !== void 0 && (validate74(data5["shrink-mounted"], { instancePath: instancePath + "/actions/shrink-mounted", parentData: data5, parentDataProperty: "shrink-mounted", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length)), data5["shrink-unmounted"] !== void 0 && (validate74(data5["shrink-unmounted"], { instancePath: instancePath + "/actions/shrink-unmounted", parentData: data5, parentDataProperty: "shrink-unmounted", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length)), data5["put-smaller-in-place"] !== void 0 && (validate74(data5["put-smaller-in-place"], { instancePath: instancePath + "/actions/put-smaller-in-place", parentData: data5, parentDataProperty: "put-smaller-in-place", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors), errors = vErrors.length));
+      } else {
+        let err14 = { instancePath: instancePath + "/actions", schemaPath: "#/properties/actions/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema168.properties.actions.type, parentSchema: schema168.properties.actions, data: data5 };
+        vErrors === null ? vErrors = [err14] : vErrors.push(err14), errors++;
+      }
+    }
+  } else {
+    let err15 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema168.type, parentSchema: schema168, data };
+    vErrors === null ? vErrors = [err15] : vErrors.push(err15), errors++;
+  }
+  return validate73.errors = vErrors, errors === 0;
+}
+validate73.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+var provider_survey = validate159, schema186 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "provider-survey.json", title: "ProviderSurveyFile", description: "What the provider's list shows to be there, at one time: what `ullage survey provider` keeps of it in surveys/provider.json.", type: "object", additionalProperties: !1, required: ["format", "at", "lists", "volumes", "servers"], properties: { format: { const: "ullage-provider-survey-1", description: "The version of this format." }, at: { $ref: "survey.json#/$defs/time", description: "When it was taken." }, lists: { type: "array", items: { type: "string", enum: ["volumes", "servers"] }, uniqueItems: !0, description: "What the list lists: of what it does not list nothing is said to be missing." }, volumes: { type: "array", description: "The volumes, by id, then by name.", items: { title: "ProviderVolume", type: "object", additionalProperties: !1, required: ["size"], description: "One volume.", properties: { id: { $ref: "survey.json#/$defs/text", description: "The provider's own identifier." }, name: { $ref: "survey.json#/$defs/text", description: "Its name there." }, size: { $ref: "survey.json#/$defs/bytes", description: "What is provisioned, and billed." }, tier: { $ref: "survey.json#/$defs/text", description: "Its tier, by your name for it where the settings tell it." }, site: { $ref: "survey.json#/$defs/text", description: "Its site, likewise." }, server: { $ref: "survey.json#/$defs/text", description: "The id or name of the server that it is attached to." }, boot: { type: "boolean", description: "Whether that server starts from it." } } } }, servers: { type: "array", description: "The servers, by id, then by name.", items: { title: "ProviderServer", type: "object", additionalProperties: !1, required: [], description: "One server.", properties: { id: { $ref: "survey.json#/$defs/text", description: "The provider's own identifier." }, name: { $ref: "survey.json#/$defs/text", description: "Its name there." }, site: { $ref: "survey.json#/$defs/text", description: "Its site, by your name for it where the settings tell it." }, type: { $ref: "survey.json#/$defs/text", description: "Its server type, likewise." }, power: { type: "string", enum: ["running", "stopped"], description: "Whether it runs." }, boot: { $ref: "survey.json#/$defs/text", description: "The id or name of the volume it starts from." } } } } } }, schema125 = { title: "SurveyText", type: "string", minLength: 1, maxLength: 255, pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$", description: "A name as the server has it, without control characters." }, schema128 = { title: "ByteCount", type: "string", pattern: "^(0|[1-9][0-9]{0,18})$", description: "A whole number of bytes." }, pattern56 = new RegExp("^[^\\u0000-\\u001f\\u007f-\\u009f]*$", "u"), pattern60 = new RegExp("^(0|[1-9][0-9]{0,18})$", "u");
+function validate159(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate159.evaluated;
+  if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     if (data.format === void 0) {
-      let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "format" }, message: "must have required property 'format'", schema: schema168.required, parentSchema: schema168, data };
+      let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "format" }, message: "must have required property 'format'", schema: schema186.required, parentSchema: schema186, data };
       vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
     }
     if (data.at === void 0) {
-      let err1 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "at" }, message: "must have required property 'at'", schema: schema168.required, parentSchema: schema168, data };
+      let err1 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "at" }, message: "must have required property 'at'", schema: schema186.required, parentSchema: schema186, data };
       vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
     }
     if (data.lists === void 0) {
-      let err2 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "lists" }, message: "must have required property 'lists'", schema: schema168.required, parentSchema: schema168, data };
+      let err2 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "lists" }, message: "must have required property 'lists'", schema: schema186.required, parentSchema: schema186, data };
       vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
     }
     if (data.volumes === void 0) {
-      let err3 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "volumes" }, message: "must have required property 'volumes'", schema: schema168.required, parentSchema: schema168, data };
+      let err3 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "volumes" }, message: "must have required property 'volumes'", schema: schema186.required, parentSchema: schema186, data };
       vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
     }
     if (data.servers === void 0) {
-      let err4 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "servers" }, message: "must have required property 'servers'", schema: schema168.required, parentSchema: schema168, data };
+      let err4 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "servers" }, message: "must have required property 'servers'", schema: schema186.required, parentSchema: schema186, data };
       vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
     }
     for (let key0 in data)
       if (!(key0 === "format" || key0 === "at" || key0 === "lists" || key0 === "volumes" || key0 === "servers")) {
-        let err5 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema168, data };
+        let err5 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema186, data };
         vErrors === null ? vErrors = [err5] : vErrors.push(err5), errors++;
       }
     if (data.format !== void 0) {
       let data0 = data.format;
       if (data0 !== "ullage-provider-survey-1") {
-        let err6 = { instancePath: instancePath + "/format", schemaPath: "#/properties/format/const", keyword: "const", params: { allowedValue: "ullage-provider-survey-1" }, message: "must be equal to constant", schema: "ullage-provider-survey-1", parentSchema: schema168.properties.format, data: data0 };
+        let err6 = { instancePath: instancePath + "/format", schemaPath: "#/properties/format/const", keyword: "const", params: { allowedValue: "ullage-provider-survey-1" }, message: "must be equal to constant", schema: "ullage-provider-survey-1", parentSchema: schema186.properties.format, data: data0 };
         vErrors === null ? vErrors = [err6] : vErrors.push(err6), errors++;
       }
     }
     if (data.at !== void 0) {
       let data1 = data.at;
       if (typeof data1 == "string") {
-        if (!pattern53.test(data1)) {
+        if (!pattern54.test(data1)) {
           let err7 = { instancePath: instancePath + "/at", schemaPath: "survey.json#/$defs/time/pattern", keyword: "pattern", params: { pattern: "^[0-9]{4}-[0-9]{2}-[0-9]{2}T[0-9]{2}:[0-9]{2}:[0-9]{2}Z$" }, message: 'must match pattern "^[0-9]{4}-[0-9]{2}-[0-9]{2}T[0-9]{2}:[0-9]{2}:[0-9]{2}Z$"', schema: "^[0-9]{4}-[0-9]{2}-[0-9]{2}T[0-9]{2}:[0-9]{2}:[0-9]{2}Z$", parentSchema: schema123, data: data1 };
           vErrors === null ? vErrors = [err7] : vErrors.push(err7), errors++;
         }
@@ -3961,11 +4344,11 @@ function validate73(data, { instancePath = "", parentData, parentDataProperty, r
         for (let i0 = 0; i0 < len0; i0++) {
           let data3 = data2[i0];
           if (typeof data3 != "string") {
-            let err9 = { instancePath: instancePath + "/lists/" + i0, schemaPath: "#/properties/lists/items/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema168.properties.lists.items.type, parentSchema: schema168.properties.lists.items, data: data3 };
+            let err9 = { instancePath: instancePath + "/lists/" + i0, schemaPath: "#/properties/lists/items/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema186.properties.lists.items.type, parentSchema: schema186.properties.lists.items, data: data3 };
             vErrors === null ? vErrors = [err9] : vErrors.push(err9), errors++;
           }
           if (!(data3 === "volumes" || data3 === "servers")) {
-            let err10 = { instancePath: instancePath + "/lists/" + i0, schemaPath: "#/properties/lists/items/enum", keyword: "enum", params: { allowedValues: schema168.properties.lists.items.enum }, message: "must be equal to one of the allowed values", schema: schema168.properties.lists.items.enum, parentSchema: schema168.properties.lists.items, data: data3 };
+            let err10 = { instancePath: instancePath + "/lists/" + i0, schemaPath: "#/properties/lists/items/enum", keyword: "enum", params: { allowedValues: schema186.properties.lists.items.enum }, message: "must be equal to one of the allowed values", schema: schema186.properties.lists.items.enum, parentSchema: schema186.properties.lists.items, data: data3 };
             vErrors === null ? vErrors = [err10] : vErrors.push(err10), errors++;
           }
         }
@@ -3977,7 +4360,7 @@ function validate73(data, { instancePath = "", parentData, parentDataProperty, r
             if (typeof item0 == "string") {
               if (typeof indices0[item0] == "number") {
                 j0 = indices0[item0];
-                let err11 = { instancePath: instancePath + "/lists", schemaPath: "#/properties/lists/uniqueItems", keyword: "uniqueItems", params: { i: i1, j: j0 }, message: "must NOT have duplicate items (items ## " + j0 + " and " + i1 + " are identical)", schema: !0, parentSchema: schema168.properties.lists, data: data2 };
+                let err11 = { instancePath: instancePath + "/lists", schemaPath: "#/properties/lists/uniqueItems", keyword: "uniqueItems", params: { i: i1, j: j0 }, message: "must NOT have duplicate items (items ## " + j0 + " and " + i1 + " are identical)", schema: !0, parentSchema: schema186.properties.lists, data: data2 };
                 vErrors === null ? vErrors = [err11] : vErrors.push(err11), errors++;
                 break;
               }
@@ -3986,7 +4369,7 @@ function validate73(data, { instancePath = "", parentData, parentDataProperty, r
           }
         }
       } else {
-        let err12 = { instancePath: instancePath + "/lists", schemaPath: "#/properties/lists/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema168.properties.lists.type, parentSchema: schema168.properties.lists, data: data2 };
+        let err12 = { instancePath: instancePath + "/lists", schemaPath: "#/properties/lists/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema186.properties.lists.type, parentSchema: schema186.properties.lists, data: data2 };
         vErrors === null ? vErrors = [err12] : vErrors.push(err12), errors++;
       }
     }
@@ -3998,12 +4381,12 @@ function validate73(data, { instancePath = "", parentData, parentDataProperty, r
           let data5 = data4[i2];
           if (data5 && typeof data5 == "object" && !Array.isArray(data5)) {
             if (data5.size === void 0) {
-              let err13 = { instancePath: instancePath + "/volumes/" + i2, schemaPath: "#/properties/volumes/items/required", keyword: "required", params: { missingProperty: "size" }, message: "must have required property 'size'", schema: schema168.properties.volumes.items.required, parentSchema: schema168.properties.volumes.items, data: data5 };
+              let err13 = { instancePath: instancePath + "/volumes/" + i2, schemaPath: "#/properties/volumes/items/required", keyword: "required", params: { missingProperty: "size" }, message: "must have required property 'size'", schema: schema186.properties.volumes.items.required, parentSchema: schema186.properties.volumes.items, data: data5 };
               vErrors === null ? vErrors = [err13] : vErrors.push(err13), errors++;
             }
             for (let key1 in data5)
               if (!(key1 === "id" || key1 === "name" || key1 === "size" || key1 === "tier" || key1 === "site" || key1 === "server" || key1 === "boot")) {
-                let err14 = { instancePath: instancePath + "/volumes/" + i2, schemaPath: "#/properties/volumes/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key1 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema168.properties.volumes.items, data: data5 };
+                let err14 = { instancePath: instancePath + "/volumes/" + i2, schemaPath: "#/properties/volumes/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key1 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema186.properties.volumes.items, data: data5 };
                 vErrors === null ? vErrors = [err14] : vErrors.push(err14), errors++;
               }
             if (data5.id !== void 0) {
@@ -4017,7 +4400,7 @@ function validate73(data, { instancePath = "", parentData, parentDataProperty, r
                   let err16 = { instancePath: instancePath + "/volumes/" + i2 + "/id", schemaPath: "survey.json#/$defs/text/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema125, data: data6 };
                   vErrors === null ? vErrors = [err16] : vErrors.push(err16), errors++;
                 }
-                if (!pattern55.test(data6)) {
+                if (!pattern56.test(data6)) {
                   let err17 = { instancePath: instancePath + "/volumes/" + i2 + "/id", schemaPath: "survey.json#/$defs/text/pattern", keyword: "pattern", params: { pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$" }, message: 'must match pattern "^[^\\u0000-\\u001f\\u007f-\\u009f]*$"', schema: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$", parentSchema: schema125, data: data6 };
                   vErrors === null ? vErrors = [err17] : vErrors.push(err17), errors++;
                 }
@@ -4037,7 +4420,7 @@ function validate73(data, { instancePath = "", parentData, parentDataProperty, r
                   let err20 = { instancePath: instancePath + "/volumes/" + i2 + "/name", schemaPath: "survey.json#/$defs/text/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema125, data: data7 };
                   vErrors === null ? vErrors = [err20] : vErrors.push(err20), errors++;
                 }
-                if (!pattern55.test(data7)) {
+                if (!pattern56.test(data7)) {
                   let err21 = { instancePath: instancePath + "/volumes/" + i2 + "/name", schemaPath: "survey.json#/$defs/text/pattern", keyword: "pattern", params: { pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$" }, message: 'must match pattern "^[^\\u0000-\\u001f\\u007f-\\u009f]*$"', schema: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$", parentSchema: schema125, data: data7 };
                   vErrors === null ? vErrors = [err21] : vErrors.push(err21), errors++;
                 }
@@ -4049,7 +4432,7 @@ function validate73(data, { instancePath = "", parentData, parentDataProperty, r
             if (data5.size !== void 0) {
               let data8 = data5.size;
               if (typeof data8 == "string") {
-                if (!pattern59.test(data8)) {
+                if (!pattern60.test(data8)) {
                   let err23 = { instancePath: instancePath + "/volumes/" + i2 + "/size", schemaPath: "survey.json#/$defs/bytes/pattern", keyword: "pattern", params: { pattern: "^(0|[1-9][0-9]{0,18})$" }, message: 'must match pattern "^(0|[1-9][0-9]{0,18})$"', schema: "^(0|[1-9][0-9]{0,18})$", parentSchema: schema128, data: data8 };
                   vErrors === null ? vErrors = [err23] : vErrors.push(err23), errors++;
                 }
@@ -4069,7 +4452,7 @@ function validate73(data, { instancePath = "", parentData, parentDataProperty, r
                   let err26 = { instancePath: instancePath + "/volumes/" + i2 + "/tier", schemaPath: "survey.json#/$defs/text/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema125, data: data9 };
                   vErrors === null ? vErrors = [err26] : vErrors.push(err26), errors++;
                 }
-                if (!pattern55.test(data9)) {
+                if (!pattern56.test(data9)) {
                   let err27 = { instancePath: instancePath + "/volumes/" + i2 + "/tier", schemaPath: "survey.json#/$defs/text/pattern", keyword: "pattern", params: { pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$" }, message: 'must match pattern "^[^\\u0000-\\u001f\\u007f-\\u009f]*$"', schema: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$", parentSchema: schema125, data: data9 };
                   vErrors === null ? vErrors = [err27] : vErrors.push(err27), errors++;
                 }
@@ -4089,7 +4472,7 @@ function validate73(data, { instancePath = "", parentData, parentDataProperty, r
                   let err30 = { instancePath: instancePath + "/volumes/" + i2 + "/site", schemaPath: "survey.json#/$defs/text/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema125, data: data10 };
                   vErrors === null ? vErrors = [err30] : vErrors.push(err30), errors++;
                 }
-                if (!pattern55.test(data10)) {
+                if (!pattern56.test(data10)) {
                   let err31 = { instancePath: instancePath + "/volumes/" + i2 + "/site", schemaPath: "survey.json#/$defs/text/pattern", keyword: "pattern", params: { pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$" }, message: 'must match pattern "^[^\\u0000-\\u001f\\u007f-\\u009f]*$"', schema: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$", parentSchema: schema125, data: data10 };
                   vErrors === null ? vErrors = [err31] : vErrors.push(err31), errors++;
                 }
@@ -4109,7 +4492,7 @@ function validate73(data, { instancePath = "", parentData, parentDataProperty, r
                   let err34 = { instancePath: instancePath + "/volumes/" + i2 + "/server", schemaPath: "survey.json#/$defs/text/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema125, data: data11 };
                   vErrors === null ? vErrors = [err34] : vErrors.push(err34), errors++;
                 }
-                if (!pattern55.test(data11)) {
+                if (!pattern56.test(data11)) {
                   let err35 = { instancePath: instancePath + "/volumes/" + i2 + "/server", schemaPath: "survey.json#/$defs/text/pattern", keyword: "pattern", params: { pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$" }, message: 'must match pattern "^[^\\u0000-\\u001f\\u007f-\\u009f]*$"', schema: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$", parentSchema: schema125, data: data11 };
                   vErrors === null ? vErrors = [err35] : vErrors.push(err35), errors++;
                 }
@@ -4121,17 +4504,17 @@ function validate73(data, { instancePath = "", parentData, parentDataProperty, r
             if (data5.boot !== void 0) {
               let data12 = data5.boot;
               if (typeof data12 != "boolean") {
-                let err37 = { instancePath: instancePath + "/volumes/" + i2 + "/boot", schemaPath: "#/properties/volumes/items/properties/boot/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema168.properties.volumes.items.properties.boot.type, parentSchema: schema168.properties.volumes.items.properties.boot, data: data12 };
+                let err37 = { instancePath: instancePath + "/volumes/" + i2 + "/boot", schemaPath: "#/properties/volumes/items/properties/boot/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema186.properties.volumes.items.properties.boot.type, parentSchema: schema186.properties.volumes.items.properties.boot, data: data12 };
                 vErrors === null ? vErrors = [err37] : vErrors.push(err37), errors++;
               }
             }
           } else {
-            let err38 = { instancePath: instancePath + "/volumes/" + i2, schemaPath: "#/properties/volumes/items/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema168.properties.volumes.items.type, parentSchema: schema168.properties.volumes.items, data: data5 };
+            let err38 = { instancePath: instancePath + "/volumes/" + i2, schemaPath: "#/properties/volumes/items/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema186.properties.volumes.items.type, parentSchema: schema186.properties.volumes.items, data: data5 };
             vErrors === null ? vErrors = [err38] : vErrors.push(err38), errors++;
           }
         }
       } else {
-        let err39 = { instancePath: instancePath + "/volumes", schemaPath: "#/properties/volumes/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema168.properties.volumes.type, parentSchema: schema168.properties.volumes, data: data4 };
+        let err39 = { instancePath: instancePath + "/volumes", schemaPath: "#/properties/volumes/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema186.properties.volumes.type, parentSchema: schema186.properties.volumes, data: data4 };
         vErrors === null ? vErrors = [err39] : vErrors.push(err39), errors++;
       }
     }
@@ -4144,7 +4527,7 @@ function validate73(data, { instancePath = "", parentData, parentDataProperty, r
           if (data14 && typeof data14 == "object" && !Array.isArray(data14)) {
             for (let key2 in data14)
               if (!(key2 === "id" || key2 === "name" || key2 === "site" || key2 === "type" || key2 === "power" || key2 === "boot")) {
-                let err40 = { instancePath: instancePath + "/servers/" + i3, schemaPath: "#/properties/servers/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key2 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema168.properties.servers.items, data: data14 };
+                let err40 = { instancePath: instancePath + "/servers/" + i3, schemaPath: "#/properties/servers/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key2 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema186.properties.servers.items, data: data14 };
                 vErrors === null ? vErrors = [err40] : vErrors.push(err40), errors++;
               }
             if (data14.id !== void 0) {
@@ -4158,7 +4541,7 @@ function validate73(data, { instancePath = "", parentData, parentDataProperty, r
                   let err42 = { instancePath: instancePath + "/servers/" + i3 + "/id", schemaPath: "survey.json#/$defs/text/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema125, data: data15 };
                   vErrors === null ? vErrors = [err42] : vErrors.push(err42), errors++;
                 }
-                if (!pattern55.test(data15)) {
+                if (!pattern56.test(data15)) {
                   let err43 = { instancePath: instancePath + "/servers/" + i3 + "/id", schemaPath: "survey.json#/$defs/text/pattern", keyword: "pattern", params: { pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$" }, message: 'must match pattern "^[^\\u0000-\\u001f\\u007f-\\u009f]*$"', schema: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$", parentSchema: schema125, data: data15 };
                   vErrors === null ? vErrors = [err43] : vErrors.push(err43), errors++;
                 }
@@ -4178,7 +4561,7 @@ function validate73(data, { instancePath = "", parentData, parentDataProperty, r
                   let err46 = { instancePath: instancePath + "/servers/" + i3 + "/name", schemaPath: "survey.json#/$defs/text/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema125, data: data16 };
                   vErrors === null ? vErrors = [err46] : vErrors.push(err46), errors++;
                 }
-                if (!pattern55.test(data16)) {
+                if (!pattern56.test(data16)) {
                   let err47 = { instancePath: instancePath + "/servers/" + i3 + "/name", schemaPath: "survey.json#/$defs/text/pattern", keyword: "pattern", params: { pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$" }, message: 'must match pattern "^[^\\u0000-\\u001f\\u007f-\\u009f]*$"', schema: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$", parentSchema: schema125, data: data16 };
                   vErrors === null ? vErrors = [err47] : vErrors.push(err47), errors++;
                 }
@@ -4198,7 +4581,7 @@ function validate73(data, { instancePath = "", parentData, parentDataProperty, r
                   let err50 = { instancePath: instancePath + "/servers/" + i3 + "/site", schemaPath: "survey.json#/$defs/text/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema125, data: data17 };
                   vErrors === null ? vErrors = [err50] : vErrors.push(err50), errors++;
                 }
-                if (!pattern55.test(data17)) {
+                if (!pattern56.test(data17)) {
                   let err51 = { instancePath: instancePath + "/servers/" + i3 + "/site", schemaPath: "survey.json#/$defs/text/pattern", keyword: "pattern", params: { pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$" }, message: 'must match pattern "^[^\\u0000-\\u001f\\u007f-\\u009f]*$"', schema: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$", parentSchema: schema125, data: data17 };
                   vErrors === null ? vErrors = [err51] : vErrors.push(err51), errors++;
                 }
@@ -4218,7 +4601,7 @@ function validate73(data, { instancePath = "", parentData, parentDataProperty, r
                   let err54 = { instancePath: instancePath + "/servers/" + i3 + "/type", schemaPath: "survey.json#/$defs/text/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema125, data: data18 };
                   vErrors === null ? vErrors = [err54] : vErrors.push(err54), errors++;
                 }
-                if (!pattern55.test(data18)) {
+                if (!pattern56.test(data18)) {
                   let err55 = { instancePath: instancePath + "/servers/" + i3 + "/type", schemaPath: "survey.json#/$defs/text/pattern", keyword: "pattern", params: { pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$" }, message: 'must match pattern "^[^\\u0000-\\u001f\\u007f-\\u009f]*$"', schema: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$", parentSchema: schema125, data: data18 };
                   vErrors === null ? vErrors = [err55] : vErrors.push(err55), errors++;
                 }
@@ -4230,11 +4613,11 @@ function validate73(data, { instancePath = "", parentData, parentDataProperty, r
             if (data14.power !== void 0) {
               let data19 = data14.power;
               if (typeof data19 != "string") {
-                let err57 = { instancePath: instancePath + "/servers/" + i3 + "/power", schemaPath: "#/properties/servers/items/properties/power/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema168.properties.servers.items.properties.power.type, parentSchema: schema168.properties.servers.items.properties.power, data: data19 };
+                let err57 = { instancePath: instancePath + "/servers/" + i3 + "/power", schemaPath: "#/properties/servers/items/properties/power/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema186.properties.servers.items.properties.power.type, parentSchema: schema186.properties.servers.items.properties.power, data: data19 };
                 vErrors === null ? vErrors = [err57] : vErrors.push(err57), errors++;
               }
               if (!(data19 === "running" || data19 === "stopped")) {
-                let err58 = { instancePath: instancePath + "/servers/" + i3 + "/power", schemaPath: "#/properties/servers/items/properties/power/enum", keyword: "enum", params: { allowedValues: schema168.properties.servers.items.properties.power.enum }, message: "must be equal to one of the allowed values", schema: schema168.properties.servers.items.properties.power.enum, parentSchema: schema168.properties.servers.items.properties.power, data: data19 };
+                let err58 = { instancePath: instancePath + "/servers/" + i3 + "/power", schemaPath: "#/properties/servers/items/properties/power/enum", keyword: "enum", params: { allowedValues: schema186.properties.servers.items.properties.power.enum }, message: "must be equal to one of the allowed values", schema: schema186.properties.servers.items.properties.power.enum, parentSchema: schema186.properties.servers.items.properties.power, data: data19 };
                 vErrors === null ? vErrors = [err58] : vErrors.push(err58), errors++;
               }
             }
@@ -4249,7 +4632,7 @@ function validate73(data, { instancePath = "", parentData, parentDataProperty, r
                   let err60 = { instancePath: instancePath + "/servers/" + i3 + "/boot", schemaPath: "survey.json#/$defs/text/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema125, data: data20 };
                   vErrors === null ? vErrors = [err60] : vErrors.push(err60), errors++;
                 }
-                if (!pattern55.test(data20)) {
+                if (!pattern56.test(data20)) {
                   let err61 = { instancePath: instancePath + "/servers/" + i3 + "/boot", schemaPath: "survey.json#/$defs/text/pattern", keyword: "pattern", params: { pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$" }, message: 'must match pattern "^[^\\u0000-\\u001f\\u007f-\\u009f]*$"', schema: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$", parentSchema: schema125, data: data20 };
                   vErrors === null ? vErrors = [err61] : vErrors.push(err61), errors++;
                 }
@@ -4259,28 +4642,28 @@ function validate73(data, { instancePath = "", parentData, parentDataProperty, r
               }
             }
           } else {
-            let err63 = { instancePath: instancePath + "/servers/" + i3, schemaPath: "#/properties/servers/items/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema168.properties.servers.items.type, parentSchema: schema168.properties.servers.items, data: data14 };
+            let err63 = { instancePath: instancePath + "/servers/" + i3, schemaPath: "#/properties/servers/items/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema186.properties.servers.items.type, parentSchema: schema186.properties.servers.items, data: data14 };
             vErrors === null ? vErrors = [err63] : vErrors.push(err63), errors++;
           }
         }
       } else {
-        let err64 = { instancePath: instancePath + "/servers", schemaPath: "#/properties/servers/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema168.properties.servers.type, parentSchema: schema168.properties.servers, data: data13 };
+        let err64 = { instancePath: instancePath + "/servers", schemaPath: "#/properties/servers/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema186.properties.servers.type, parentSchema: schema186.properties.servers, data: data13 };
         vErrors === null ? vErrors = [err64] : vErrors.push(err64), errors++;
       }
     }
   } else {
-    let err65 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema168.type, parentSchema: schema168, data };
+    let err65 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema186.type, parentSchema: schema186, data };
     vErrors === null ? vErrors = [err65] : vErrors.push(err65), errors++;
   }
-  return validate73.errors = vErrors, errors === 0;
+  return validate159.errors = vErrors, errors === 0;
 }
-validate73.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var rule_pack = validate74, schema181 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "rule-pack.json", title: "RulePackFile", description: "A rule pack: rules with their parameters, limits and scope.", type: "object", additionalProperties: !1, properties: { use: { type: "array", items: { $ref: "common.json#/$defs/name" }, description: "Packs that ship with Ullage, by name; what follows adds to them or overrides them by name." }, rules: { type: "array", items: { $ref: "#/$defs/entry" }, description: "The rules of this pack." } }, $defs: { names: { type: "array", minItems: 1, items: { $ref: "common.json#/$defs/name" } }, scope: { title: "ScopeDeclaration", type: "object", additionalProperties: !1, description: "What the rule applies to; everything if left out. All keys given must match.", properties: { teams: { $ref: "#/$defs/names", description: "Only what belongs to one of these teams." }, sites: { $ref: "#/$defs/names", description: "Only what is at one of these sites." }, tiers: { $ref: "#/$defs/names", description: "Only volumes of one of these tiers." }, labels: { type: "object", propertyNames: { $ref: "common.json#/$defs/name" }, additionalProperties: { type: ["string", "array"], items: { type: "string" }, minItems: 1 }, description: "Only what has each of these labels, with the value or one of the values." } } }, entry: { title: "RuleEntry", type: "object", required: ["rule"], examples: [{ rule: "no-shrink" }], discriminator: { propertyName: "rule" }, oneOf: [{ title: "MaxMonthlySpendEntry", type: "object", description: "A team, a site, a label or the whole estate whose monthly cost is over its limit.", additionalProperties: !1, required: ["rule", "limit"], properties: { rule: { const: "max-monthly-spend", description: "A team, a site, a label or the whole estate whose monthly cost is over its limit." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, limit: { $ref: "common.json#/$defs/amount", description: "The highest total monthly cost of everything in scope. Exactly this amount is allowed." }, each: { type: "string", enum: ["team", "site"], description: "Applies the limit to each team, or each site, in scope separately instead of to their total." }, "warn-from": { type: "number", exclusiveMinimum: 0, maximum: 1, description: "The share of the limit from which a warning is given." }, from: { $ref: "common.json#/$defs/date", description: "The first day on which the limit applies." }, until: { $ref: "common.json#/$defs/date", description: "The last day on which the limit applies." } } }, { title: "SpendUnderALimitEntry", type: "object", description: "Monthly cost that no spend limit covers: of a team, or of no team at all; and a server that names no type where the price list has server types, since its cost is then counted nowhere.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "spend-under-a-limit", description: "Monthly cost that no spend limit covers: of a team, or of no team at all; and a server that names no type where the price list has server types, since its cost is then counted nowhere." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "MinimumHeadroomEntry", type: "object", description: "Less headroom than required in a site's quota, a server's attachment slots, a volume group or a file system; or a file system that, by its readings, will be full too soon.", additionalProperties: !1, required: ["rule", "of"], properties: { rule: { const: "minimum-headroom", description: "Less headroom than required in a site's quota, a server's attachment slots, a volume group or a file system; or a file system that, by its readings, will be full too soon." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, of: { type: "string", enum: ["quota", "attachment-slots", "volume-group", "file-system"], description: "The layer that must keep headroom. A file system is checked against its readings; without any, its share and size are not checked." }, share: { type: "number", minimum: 0, maximum: 1, description: "The smallest share of the capacity that must be free. Exactly this share is enough." }, size: { $ref: "common.json#/$defs/size", description: "The smallest size that must be free, at layers measured in bytes." }, count: { type: "integer", minimum: 0, description: "The smallest number of volumes or slots that must be free, at layers that are counted." }, days: { type: "integer", minimum: 1, description: "The smallest number of days, from the day of the judgement, until a file system may be full by its readings: what counts is the day by which 5 in 100 of the futures drawn from them are full, so that the rule errs early. Exactly this many are enough." } } }, { title: "NoShrinkEntry", type: "object", description: "A volume, a volume group or a file system made smaller in exact bytes: also across a rename, a change of unit, or a deletion and re-creation in its place.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "no-shrink", description: "A volume, a volume group or a file system made smaller in exact bytes: also across a rename, a change of unit, or a deletion and re-creation in its place." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "allow-file-systems": { type: "array", items: { type: "string", enum: ["ext2", "ext3", "ext4", "btrfs", "ntfs", "swap"] }, description: "The types of file system that may be made smaller, among those whose own tools can do it." } } }, { title: "BootVolumeStaysEntry", type: "object", description: "A boot volume detached, swapped, moved, deleted, added to a volume group or given a new file system while its server runs.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "boot-volume-stays", description: "A boot volume detached, swapped, moved, deleted, added to a volume group or given a new file system while its server runs." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "ExclusiveAttachmentEntry", type: "object", description: "One volume attached to several servers, unless it is shareable, within its tier's limit, and holds a cluster-aware file system.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "exclusive-attachment", description: "One volume attached to several servers, unless it is shareable, within its tier's limit, and holds a cluster-aware file system." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "GroupTravelsWholeEntry", type: "object", description: "A volume group with members on different servers, or with some members attached and some not.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "group-travels-whole", description: "A volume group with members on different servers, or with some members attached and some not." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "SameSiteEntry", type: "object", description: "A volume attached to a server at another site.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "same-site", description: "A volume attached to a server at another site." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "GrowthStepEntry", type: "object", description: "A volume made larger in one change by more than a set factor or a set size.", additionalProperties: !1, required: ["rule"], minProperties: 2, properties: { rule: { const: "growth-step", description: "A volume made larger in one change by more than a set factor or a set size." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, times: { type: "number", minimum: 1, description: "The largest factor by which a volume may grow in one change." }, by: { $ref: "common.json#/$defs/size", description: "The largest size by which a volume may grow in one change." } } }, { title: "DetachedVolumeOwnedEntry", type: "object", description: "A volume that no server uses and that is still billed, unattached or attached only to stopped servers that cost nothing, without an owner, a reason or a retention date, or kept past that date.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "detached-volume-owned", description: "A volume that no server uses and that is still billed, unattached or attached only to stopped servers that cost nothing, without an owner, a reason or a retention date, or kept past that date." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "at-most": { type: "integer", minimum: 1, description: "How many days ahead a retention date may be at most." }, grace: { type: "integer", minimum: 0, default: 0, description: "How many days past the retention date are tolerated." } } }, { title: "DeletionPreparedEntry", type: "object", description: "The deletion of a volume that is attached on main, is protected, is to be kept longer, or leaves no record of its reason and of a recent enough backup; likewise a move to another site, and a file system deleted or reformatted on volumes that stay. Warns when a volume joins a group, or gets its first file system, and may already hold data.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "deletion-prepared", description: "The deletion of a volume that is attached on main, is protected, is to be kept longer, or leaves no record of its reason and of a recent enough backup; likewise a move to another site, and a file system deleted or reformatted on volumes that stay. Warns when a volume joins a group, or gets its first file system, and may already hold data." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "backup-within": { type: "integer", minimum: 0, description: "The greatest age, in days, of the backup on record on the day of the judgement; if left out, no backup is required." }, "attached-allowed": { type: "boolean", default: !1, description: "Whether a volume that is still attached on main may be deleted." } } }, { title: "DestructiveChangesFewEntry", type: "object", description: "More than a set number of changes in one branch that cannot be undone.", additionalProperties: !1, required: ["rule", "at-most"], properties: { rule: { const: "destructive-changes-few", description: "More than a set number of changes in one branch that cannot be undone." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "at-most": { type: "integer", minimum: 0, description: "How many volumes, groups and file systems one branch may delete, shrink or reformat. Exactly this many are allowed; what is lost together with its volume or group counts once." } } }, { title: "SurveyedAsDeclaredEntry", type: "object", description: "A change that destroys, detaches, hands over or grows something which, by the surveys on main, is otherwise than main declares it, or of which the survey is too old or missing; and something declared as existing that a survey does not show.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "surveyed-as-declared", description: "A change that destroys, detaches, hands over or grows something which, by the surveys on main, is otherwise than main declares it, or of which the survey is too old or missing; and something declared as existing that a survey does not show." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, within: { type: "integer", minimum: 0, description: "How many days old a survey may be." }, "too-old": { enum: ["error", "warning", "note"], description: "The level of a survey that is too old, up to the entry's own.", default: "warning" }, missing: { enum: ["error", "warning", "note"], description: "The level of a missing survey, up to the entry's own. Where nothing is surveyed at all it is told of only as an error.", default: "note" } } }, { title: "FreezeEntry", type: "object", description: "Changes that cannot be undone, or any changes, within a freeze period.", additionalProperties: !1, required: ["rule"], minProperties: 2, properties: { rule: { const: "freeze", description: "Changes that cannot be undone, or any changes, within a freeze period." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, from: { $ref: "common.json#/$defs/date", description: "The first day of the freeze." }, until: { $ref: "common.json#/$defs/date", description: "The last day of the freeze." }, "all-changes": { type: "boolean", default: !1, description: "Whether every change of storage is refused, not only those that cannot be undone." }, reason: { $ref: "common.json#/$defs/sentence", description: "Why there is a freeze; shown with each finding." } } }, { title: "GrowthFollowedThroughEntry", type: "object", description: "Provisioned capacity that is left unallocated: a volume group with too much allocated to no file system, an attached volume in no group and without a file system, a file system smaller than the volume under it.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "growth-followed-through", description: "Provisioned capacity that is left unallocated: a volume group with too much allocated to no file system, an attached volume in no group and without a file system, a file system smaller than the volume under it." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; warning if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "idle-share": { type: "number", minimum: 0, maximum: 1, default: 0.25, description: "The largest share of the provisioned capacity of a volume group that may be unallocated. Exactly this share is allowed." }, "idle-size": { $ref: "common.json#/$defs/size", default: "1 GiB", description: "The size that may be unallocated at any one place, for a partition table, a group's metadata or a last extent. Exactly this size is allowed." } } }, { title: "NamingEntry", type: "object", description: "A name of a server, a volume, a volume group or a mount point that breaks the estate's pattern.", additionalProperties: !1, required: ["rule"], minProperties: 2, properties: { rule: { const: "naming", description: "A name of a server, a volume, a volume group or a mount point that breaks the estate's pattern." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, server: { type: "string", minLength: 1, description: "The pattern (RE2) that a server's name must match from end to end." }, volume: { type: "string", minLength: 1, description: "The pattern (RE2) that a volume's name must match from end to end." }, "volume-group": { type: "string", minLength: 1, description: "The pattern (RE2) that a volume group's name must match from end to end." }, mount: { type: "string", minLength: 1, description: "The pattern (RE2) that the mount point of a file system must match from end to end." } } }, { title: "NoStaleRenameEntry", type: "object", description: "An old name under formerly: that another thing has taken up since.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "no-stale-rename", description: "An old name under formerly: that another thing has taken up since." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; warning if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "ShapeEntry", type: "object", description: "Whatever does not match a JSON Schema of your own: a rule without code, for one kind of thing or for changes.", additionalProperties: !1, required: ["rule", "schema", "of"], properties: { rule: { const: "shape", description: "Whatever does not match a JSON Schema of your own: a rule without code, for one kind of thing or for changes." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, of: { type: "string", enum: ["server", "volume", "volume-group", "file-system", "change"], description: "What is checked against the schema, each by itself." }, kinds: { type: "array", minItems: 1, items: { type: "string", enum: ["server-created", "server-adopted", "server-renamed", "server-changed-id", "server-changed-team", "server-moved-site", "server-changed-type", "server-started", "server-stopped", "boot-swapped", "server-edited", "server-deleted", "volume-created", "volume-adopted", "volume-re-created", "volume-renamed", "volume-changed-id", "volume-changed-team", "volume-moved-site", "volume-moved-tier", "volume-grown", "volume-shrunk", "volume-unprotected", "volume-edited", "handed-over", "detached", "attached", "attachment-adopted", "volume-deleted", "group-created", "group-adopted", "group-renamed", "member-left", "member-joined", "member-adopted", "group-edited", "group-deleted", "file-system-created", "file-system-adopted", "file-system-remounted", "file-system-edited", "file-system-remade", "file-system-grown", "file-system-shrunk", "file-system-deleted"] }, description: "Only changes of these kinds; all kinds if left out. What is only declared as existing counts as created, attached or joined, too. Only with of: change." }, schema: { type: "object", description: "A JSON Schema (2020-12) that each must satisfy. It sees the keys of the estate files, sizes as numbers under size-gib, and servers, volumes or volume-group for what it is attached to or part of; for a change: change, subject, before and after. Patterns are RE2; $ref stays within the schema." }, message: { $ref: "common.json#/$defs/sentence", description: "The beginning of the message about what does not match." } } }, { title: "TierBoundsEntry", type: "object", description: "A volume whose size its tier does not offer, or a server that needs more IOPS than its volumes' tiers provide.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "tier-bounds", description: "A volume whose size its tier does not offer, or a server that needs more IOPS than its volumes' tiers provide." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "PolicyApartEntry", type: "object", description: "A looser policy and a change of storage in one branch.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "policy-apart", description: "A looser policy and a change of storage in one branch." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }] } } }, schema183 = { title: "RuleEntry", type: "object", required: ["rule"], examples: [{ rule: "no-shrink" }], discriminator: { propertyName: "rule" }, oneOf: [{ title: "MaxMonthlySpendEntry", type: "object", description: "A team, a site, a label or the whole estate whose monthly cost is over its limit.", additionalProperties: !1, required: ["rule", "limit"], properties: { rule: { const: "max-monthly-spend", description: "A team, a site, a label or the whole estate whose monthly cost is over its limit." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, limit: { $ref: "common.json#/$defs/amount", description: "The highest total monthly cost of everything in scope. Exactly this amount is allowed." }, each: { type: "string", enum: ["team", "site"], description: "Applies the limit to each team, or each site, in scope separately instead of to their total." }, "warn-from": { type: "number", exclusiveMinimum: 0, maximum: 1, description: "The share of the limit from which a warning is given." }, from: { $ref: "common.json#/$defs/date", description: "The first day on which the limit applies." }, until: { $ref: "common.json#/$defs/date", description: "The last day on which the limit applies." } } }, { title: "SpendUnderALimitEntry", type: "object", description: "Monthly cost that no spend limit covers: of a team, or of no team at all; and a server that names no type where the price list has server types, since its cost is then counted nowhere.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "spend-under-a-limit", description: "Monthly cost that no spend limit covers: of a team, or of no team at all; and a server that names no type where the price list has server types, since its cost is then counted nowhere." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "MinimumHeadroomEntry", type: "object", description: "Less headroom than required in a site's quota, a server's attachment slots, a volume group or a file system; or a file system that, by its readings, will be full too soon.", additionalProperties: !1, required: ["rule", "of"], properties: { rule: { const: "minimum-headroom", description: "Less headroom than required in a site's quota, a server's attachment slots, a volume group or a file system; or a file system that, by its readings, will be full too soon." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, of: { type: "string", enum: ["quota", "attachment-slots", "volume-group", "file-system"], description: "The layer that must keep headroom. A file system is checked against its readings; without any, its share and size are not checked." }, share: { type: "number", minimum: 0, maximum: 1, description: "The smallest share of the capacity that must be free. Exactly this share is enough." }, size: { $ref: "common.json#/$defs/size", description: "The smallest size that must be free, at layers measured in bytes." }, count: { type: "integer", minimum: 0, description: "The smallest number of volumes or slots that must be free, at layers that are counted." }, days: { type: "integer", minimum: 1, description: "The smallest number of days, from the day of the judgement, until a file system may be full by its readings: what counts is the day by which 5 in 100 of the futures drawn from them are full, so that the rule errs early. Exactly this many are enough." } } }, { title: "NoShrinkEntry", type: "object", description: "A volume, a volume group or a file system made smaller in exact bytes: also across a rename, a change of unit, or a deletion and re-creation in its place.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "no-shrink", description: "A volume, a volume group or a file system made smaller in exact bytes: also across a rename, a change of unit, or a deletion and re-creation in its place." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "allow-file-systems": { type: "array", items: { type: "string", enum: ["ext2", "ext3", "ext4", "btrfs", "ntfs", "swap"] }, description: "The types of file system that may be made smaller, among those whose own tools can do it." } } }, { title: "BootVolumeStaysEntry", type: "object", description: "A boot volume detached, swapped, moved, deleted, added to a volume group or given a new file system while its server runs.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "boot-volume-stays", description: "A boot volume detached, swapped, moved, deleted, added to a volume group or given a new file system while its server runs." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "ExclusiveAttachmentEntry", type: "object", description: "One volume attached to several servers, unless it is shareable, within its tier's limit, and holds a cluster-aware file system.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "exclusive-attachment", description: "One volume attached to several servers, unless it is shareable, within its tier's limit, and holds a cluster-aware file system." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "GroupTravelsWholeEntry", type: "object", description: "A volume group with members on different servers, or with some members attached and some not.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "group-travels-whole", description: "A volume group with members on different servers, or with some members attached and some not." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "SameSiteEntry", type: "object", description: "A volume attached to a server at another site.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "same-site", description: "A volume attached to a server at another site." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "GrowthStepEntry", type: "object", description: "A volume made larger in one change by more than a set factor or a set size.", additionalProperties: !1, required: ["rule"], minProperties: 2, properties: { rule: { const: "growth-step", description: "A volume made larger in one change by more than a set factor or a set size." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, times: { type: "number", minimum: 1, description: "The largest factor by which a volume may grow in one change." }, by: { $ref: "common.json#/$defs/size", description: "The largest size by which a volume may grow in one change." } } }, { title: "DetachedVolumeOwnedEntry", type: "object", description: "A volume that no server uses and that is still billed, unattached or attached only to stopped servers that cost nothing, without an owner, a reason or a retention date, or kept past that date.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "detached-volume-owned", description: "A volume that no server uses and that is still billed, unattached or attached only to stopped servers that cost nothing, without an owner, a reason or a retention date, or kept past that date." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "at-most": { type: "integer", minimum: 1, description: "How many days ahead a retention date may be at most." }, grace: { type: "integer", minimum: 0, default: 0, description: "How many days past the retention date are tolerated." } } }, { title: "DeletionPreparedEntry", type: "object", description: "The deletion of a volume that is attached on main, is protected, is to be kept longer, or leaves no record of its reason and of a recent enough backup; likewise a move to another site, and a file system deleted or reformatted on volumes that stay. Warns when a volume joins a group, or gets its first file system, and may already hold data.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "deletion-prepared", description: "The deletion of a volume that is attached on main, is protected, is to be kept longer, or leaves no record of its reason and of a recent enough backup; likewise a move to another site, and a file system deleted or reformatted on volumes that stay. Warns when a volume joins a group, or gets its first file system, and may already hold data." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "backup-within": { type: "integer", minimum: 0, description: "The greatest age, in days, of the backup on record on the day of the judgement; if left out, no backup is required." }, "attached-allowed": { type: "boolean", default: !1, description: "Whether a volume that is still attached on main may be deleted." } } }, { title: "DestructiveChangesFewEntry", type: "object", description: "More than a set number of changes in one branch that cannot be undone.", additionalProperties: !1, required: ["rule", "at-most"], properties: { rule: { const: "destructive-changes-few", description: "More than a set number of changes in one branch that cannot be undone." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "at-most": { type: "integer", minimum: 0, description: "How many volumes, groups and file systems one branch may delete, shrink or reformat. Exactly this many are allowed; what is lost together with its volume or group counts once." } } }, { title: "SurveyedAsDeclaredEntry", type: "object", description: "A change that destroys, detaches, hands over or grows something which, by the surveys on main, is otherwise than main declares it, or of which the survey is too old or missing; and something declared as existing that a survey does not show.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "surveyed-as-declared", description: "A change that destroys, detaches, hands over or grows something which, by the surveys on main, is otherwise than main declares it, or of which the survey is too old or missing; and something declared as existing that a survey does not show." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, within: { type: "integer", minimum: 0, description: "How many days old a survey may be." }, "too-old": { enum: ["error", "warning", "note"], description: "The level of a survey that is too old, up to the entry's own.", default: "warning" }, missing: { enum: ["error", "warning", "note"], description: "The level of a missing survey, up to the entry's own. Where nothing is surveyed at all it is told of only as an error.", default: "note" } } }, { title: "FreezeEntry", type: "object", description: "Changes that cannot be undone, or any changes, within a freeze period.", additionalProperties: !1, required: ["rule"], minProperties: 2, properties: { rule: { const: "freeze", description: "Changes that cannot be undone, or any changes, within a freeze period." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, from: { $ref: "common.json#/$defs/date", description: "The first day of the freeze." }, until: { $ref: "common.json#/$defs/date", description: "The last day of the freeze." }, "all-changes": { type: "boolean", default: !1, description: "Whether every change of storage is refused, not only those that cannot be undone." }, reason: { $ref: "common.json#/$defs/sentence", description: "Why there is a freeze; shown with each finding." } } }, { title: "GrowthFollowedThroughEntry", type: "object", description: "Provisioned capacity that is left unallocated: a volume group with too much allocated to no file system, an attached volume in no group and without a file system, a file system smaller than the volume under it.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "growth-followed-through", description: "Provisioned capacity that is left unallocated: a volume group with too much allocated to no file system, an attached volume in no group and without a file system, a file system smaller than the volume under it." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; warning if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "idle-share": { type: "number", minimum: 0, maximum: 1, default: 0.25, description: "The largest share of the provisioned capacity of a volume group that may be unallocated. Exactly this share is allowed." }, "idle-size": { $ref: "common.json#/$defs/size", default: "1 GiB", description: "The size that may be unallocated at any one place, for a partition table, a group's metadata or a last extent. Exactly this size is allowed." } } }, { title: "NamingEntry", type: "object", description: "A name of a server, a volume, a volume group or a mount point that breaks the estate's pattern.", additionalProperties: !1, required: ["rule"], minProperties: 2, properties: { rule: { const: "naming", description: "A name of a server, a volume, a volume group or a mount point that breaks the estate's pattern." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, server: { type: "string", minLength: 1, description: "The pattern (RE2) that a server's name must match from end to end." }, volume: { type: "string", minLength: 1, description: "The pattern (RE2) that a volume's name must match from end to end." }, "volume-group": { type: "string", minLength: 1, description: "The pattern (RE2) that a volume group's name must match from end to end." }, mount: { type: "string", minLength: 1, description: "The pattern (RE2) that the mount point of a file system must match from end to end." } } }, { title: "NoStaleRenameEntry", type: "object", description: "An old name under formerly: that another thing has taken up since.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "no-stale-rename", description: "An old name under formerly: that another thing has taken up since." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; warning if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "ShapeEntry", type: "object", description: "Whatever does not match a JSON Schema of your own: a rule without code, for one kind of thing or for changes.", additionalProperties: !1, required: ["rule", "schema", "of"], properties: { rule: { const: "shape", description: "Whatever does not match a JSON Schema of your own: a rule without code, for one kind of thing or for changes." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, of: { type: "string", enum: ["server", "volume", "volume-group", "file-system", "change"], description: "What is checked against the schema, each by itself." }, kinds: { type: "array", minItems: 1, items: { type: "string", enum: ["server-created", "server-adopted", "server-renamed", "server-changed-id", "server-changed-team", "server-moved-site", "server-changed-type", "server-started", "server-stopped", "boot-swapped", "server-edited", "server-deleted", "volume-created", "volume-adopted", "volume-re-created", "volume-renamed", "volume-changed-id", "volume-changed-team", "volume-moved-site", "volume-moved-tier", "volume-grown", "volume-shrunk", "volume-unprotected", "volume-edited", "handed-over", "detached", "attached", "attachment-adopted", "volume-deleted", "group-created", "group-adopted", "group-renamed", "member-left", "member-joined", "member-adopted", "group-edited", "group-deleted", "file-system-created", "file-system-adopted", "file-system-remounted", "file-system-edited", "file-system-remade", "file-system-grown", "file-system-shrunk", "file-system-deleted"] }, description: "Only changes of these kinds; all kinds if left out. What is only declared as existing counts as created, attached or joined, too. Only with of: change." }, schema: { type: "object", description: "A JSON Schema (2020-12) that each must satisfy. It sees the keys of the estate files, sizes as numbers under size-gib, and servers, volumes or volume-group for what it is attached to or part of; for a change: change, subject, before and after. Patterns are RE2; $ref stays within the schema." }, message: { $ref: "common.json#/$defs/sentence", description: "The beginning of the message about what does not match." } } }, { title: "TierBoundsEntry", type: "object", description: "A volume whose size its tier does not offer, or a server that needs more IOPS than its volumes' tiers provide.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "tier-bounds", description: "A volume whose size its tier does not offer, or a server that needs more IOPS than its volumes' tiers provide." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "PolicyApartEntry", type: "object", description: "A looser policy and a change of storage in one branch.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "policy-apart", description: "A looser policy and a change of storage in one branch." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }] }, schema185 = { title: "ScopeDeclaration", type: "object", additionalProperties: !1, description: "What the rule applies to; everything if left out. All keys given must match.", properties: { teams: { $ref: "#/$defs/names", description: "Only what belongs to one of these teams." }, sites: { $ref: "#/$defs/names", description: "Only what is at one of these sites." }, tiers: { $ref: "#/$defs/names", description: "Only volumes of one of these tiers." }, labels: { type: "object", propertyNames: { $ref: "common.json#/$defs/name" }, additionalProperties: { type: ["string", "array"], items: { type: "string" }, minItems: 1 }, description: "Only what has each of these labels, with the value or one of the values." } } }, schema186 = { type: "array", minItems: 1, items: { $ref: "common.json#/$defs/name" } };
-function validate77(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate77.evaluated;
+validate159.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+var rule_pack = validate160, schema199 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "rule-pack.json", title: "RulePackFile", description: "A rule pack: rules with their parameters, limits and scope.", type: "object", additionalProperties: !1, properties: { use: { type: "array", items: { $ref: "common.json#/$defs/name" }, description: "Packs that ship with Ullage, by name; what follows adds to them or overrides them by name." }, rules: { type: "array", items: { $ref: "#/$defs/entry" }, description: "The rules of this pack." } }, $defs: { names: { type: "array", minItems: 1, items: { $ref: "common.json#/$defs/name" } }, scope: { title: "ScopeDeclaration", type: "object", additionalProperties: !1, description: "What the rule applies to; everything if left out. All keys given must match.", properties: { teams: { $ref: "#/$defs/names", description: "Only what belongs to one of these teams." }, sites: { $ref: "#/$defs/names", description: "Only what is at one of these sites." }, tiers: { $ref: "#/$defs/names", description: "Only volumes of one of these tiers." }, labels: { type: "object", propertyNames: { $ref: "common.json#/$defs/name" }, additionalProperties: { type: ["string", "array"], items: { type: "string" }, minItems: 1 }, description: "Only what has each of these labels, with the value or one of the values." } } }, entry: { title: "RuleEntry", type: "object", required: ["rule"], examples: [{ rule: "no-shrink" }], discriminator: { propertyName: "rule" }, oneOf: [{ title: "MaxMonthlySpendEntry", type: "object", description: "A team, a site, a label or the whole estate whose monthly cost is over its limit.", additionalProperties: !1, required: ["rule", "limit"], properties: { rule: { const: "max-monthly-spend", description: "A team, a site, a label or the whole estate whose monthly cost is over its limit." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, limit: { $ref: "common.json#/$defs/amount", description: "The highest total monthly cost of everything in scope. Exactly this amount is allowed." }, each: { type: "string", enum: ["team", "site"], description: "Applies the limit to each team, or each site, in scope separately instead of to their total." }, "warn-from": { type: "number", exclusiveMinimum: 0, maximum: 1, description: "The share of the limit from which a warning is given." }, from: { $ref: "common.json#/$defs/date", description: "The first day on which the limit applies." }, until: { $ref: "common.json#/$defs/date", description: "The last day on which the limit applies." } } }, { title: "SpendUnderALimitEntry", type: "object", description: "Monthly cost that no spend limit covers: of a team, or of no team at all; and a server that names no type where the price list has server types, since its cost is then counted nowhere.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "spend-under-a-limit", description: "Monthly cost that no spend limit covers: of a team, or of no team at all; and a server that names no type where the price list has server types, since its cost is then counted nowhere." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "MinimumHeadroomEntry", type: "object", description: "Less headroom than required in a site's quota, a server's attachment slots, a volume group or a file system; or a file system that, by its readings, will be full too soon.", additionalProperties: !1, required: ["rule", "of"], properties: { rule: { const: "minimum-headroom", description: "Less headroom than required in a site's quota, a server's attachment slots, a volume group or a file system; or a file system that, by its readings, will be full too soon." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, of: { type: "string", enum: ["quota", "attachment-slots", "volume-group", "file-system"], description: "The layer that must keep headroom. A file system is checked against its readings; without any, its share and size are not checked." }, share: { type: "number", minimum: 0, maximum: 1, description: "The smallest share of the capacity that must be free. Exactly this share is enough." }, size: { $ref: "common.json#/$defs/size", description: "The smallest size that must be free, at layers measured in bytes." }, count: { type: "integer", minimum: 0, description: "The smallest number of volumes or slots that must be free, at layers that are counted." }, days: { type: "integer", minimum: 1, description: "The smallest number of days, from the day of the judgement, until a file system may be full by its readings: what counts is the day by which 5 in 100 of the futures drawn from them are full, so that the rule errs early. Exactly this many are enough." } } }, { title: "NoShrinkEntry", type: "object", description: "A volume, a volume group or a file system made smaller in exact bytes: also across a rename, a change of unit, or a deletion and re-creation in its place.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "no-shrink", description: "A volume, a volume group or a file system made smaller in exact bytes: also across a rename, a change of unit, or a deletion and re-creation in its place." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "allow-file-systems": { type: "array", items: { type: "string", enum: ["ext2", "ext3", "ext4", "btrfs", "ntfs", "swap"] }, description: "The types of file system that may be made smaller, among those whose own tools can do it." } } }, { title: "BootVolumeStaysEntry", type: "object", description: "A boot volume detached, swapped, moved, deleted, added to a volume group or given a new file system while its server runs.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "boot-volume-stays", description: "A boot volume detached, swapped, moved, deleted, added to a volume group or given a new file system while its server runs." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "ExclusiveAttachmentEntry", type: "object", description: "One volume attached to several servers, unless it is shareable, within its tier's limit, and holds a cluster-aware file system.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "exclusive-attachment", description: "One volume attached to several servers, unless it is shareable, within its tier's limit, and holds a cluster-aware file system." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "GroupTravelsWholeEntry", type: "object", description: "A volume group with members on different servers, or with some members attached and some not.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "group-travels-whole", description: "A volume group with members on different servers, or with some members attached and some not." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "SameSiteEntry", type: "object", description: "A volume attached to a server at another site.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "same-site", description: "A volume attached to a server at another site." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "GrowthStepEntry", type: "object", description: "A volume made larger in one change by more than a set factor or a set size.", additionalProperties: !1, required: ["rule"], minProperties: 2, properties: { rule: { const: "growth-step", description: "A volume made larger in one change by more than a set factor or a set size." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, times: { type: "number", minimum: 1, description: "The largest factor by which a volume may grow in one change." }, by: { $ref: "common.json#/$defs/size", description: "The largest size by which a volume may grow in one change." } } }, { title: "DetachedVolumeOwnedEntry", type: "object", description: "A volume that no server uses and that is still billed, unattached or attached only to stopped servers that cost nothing, without an owner, a reason or a retention date, or kept past that date.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "detached-volume-owned", description: "A volume that no server uses and that is still billed, unattached or attached only to stopped servers that cost nothing, without an owner, a reason or a retention date, or kept past that date." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "at-most": { type: "integer", minimum: 1, description: "How many days ahead a retention date may be at most." }, grace: { type: "integer", minimum: 0, default: 0, description: "How many days past the retention date are tolerated." } } }, { title: "DeletionPreparedEntry", type: "object", description: "The deletion of a volume that is attached on main, is protected, is to be kept longer, or leaves no record of its reason and of a recent enough backup; likewise a move to another site, and a file system deleted or reformatted on volumes that stay. Warns when a volume joins a group, or gets its first file system, and may already hold data.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "deletion-prepared", description: "The deletion of a volume that is attached on main, is protected, is to be kept longer, or leaves no record of its reason and of a recent enough backup; likewise a move to another site, and a file system deleted or reformatted on volumes that stay. Warns when a volume joins a group, or gets its first file system, and may already hold data." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "backup-within": { type: "integer", minimum: 0, description: "The greatest age, in days, of the backup on record on the day of the judgement; if left out, no backup is required." }, "attached-allowed": { type: "boolean", default: !1, description: "Whether a volume that is still attached on main may be deleted." } } }, { title: "DestructiveChangesFewEntry", type: "object", description: "More than a set number of changes in one branch that cannot be undone.", additionalProperties: !1, required: ["rule", "at-most"], properties: { rule: { const: "destructive-changes-few", description: "More than a set number of changes in one branch that cannot be undone." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "at-most": { type: "integer", minimum: 0, description: "How many volumes, groups and file systems one branch may delete, shrink or reformat. Exactly this many are allowed; what is lost together with its volume or group counts once." } } }, { title: "SurveyedAsDeclaredEntry", type: "object", description: "A change that destroys, detaches, hands over or grows something which, by the surveys on main, is otherwise than main declares it, or of which the survey is too old or missing; and something declared as existing that a survey does not show.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "surveyed-as-declared", description: "A change that destroys, detaches, hands over or grows something which, by the surveys on main, is otherwise than main declares it, or of which the survey is too old or missing; and something declared as existing that a survey does not show." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, within: { type: "integer", minimum: 0, description: "How many days old a survey may be." }, "too-old": { enum: ["error", "warning", "note"], description: "The level of a survey that is too old, up to the entry's own.", default: "warning" }, missing: { enum: ["error", "warning", "note"], description: "The level of a missing survey, up to the entry's own. Where nothing is surveyed at all it is told of only as an error.", default: "note" } } }, { title: "FreezeEntry", type: "object", description: "Changes that cannot be undone, or any changes, within a freeze period.", additionalProperties: !1, required: ["rule"], minProperties: 2, properties: { rule: { const: "freeze", description: "Changes that cannot be undone, or any changes, within a freeze period." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, from: { $ref: "common.json#/$defs/date", description: "The first day of the freeze." }, until: { $ref: "common.json#/$defs/date", description: "The last day of the freeze." }, "all-changes": { type: "boolean", default: !1, description: "Whether every change of storage is refused, not only those that cannot be undone." }, reason: { $ref: "common.json#/$defs/sentence", description: "Why there is a freeze; shown with each finding." } } }, { title: "GrowthFollowedThroughEntry", type: "object", description: "Provisioned capacity that is left unallocated: a volume group with too much allocated to no file system, an attached volume in no group and without a file system, a file system smaller than the volume under it.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "growth-followed-through", description: "Provisioned capacity that is left unallocated: a volume group with too much allocated to no file system, an attached volume in no group and without a file system, a file system smaller than the volume under it." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; warning if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "idle-share": { type: "number", minimum: 0, maximum: 1, default: 0.25, description: "The largest share of the provisioned capacity of a volume group that may be unallocated. Exactly this share is allowed." }, "idle-size": { $ref: "common.json#/$defs/size", default: "1 GiB", description: "The size that may be unallocated at any one place, for a partition table, a group's metadata or a last extent. Exactly this size is allowed." } } }, { title: "NamingEntry", type: "object", description: "A name of a server, a volume, a volume group or a mount point that breaks the estate's pattern.", additionalProperties: !1, required: ["rule"], minProperties: 2, properties: { rule: { const: "naming", description: "A name of a server, a volume, a volume group or a mount point that breaks the estate's pattern." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, server: { type: "string", minLength: 1, description: "The pattern (RE2) that a server's name must match from end to end." }, volume: { type: "string", minLength: 1, description: "The pattern (RE2) that a volume's name must match from end to end." }, "volume-group": { type: "string", minLength: 1, description: "The pattern (RE2) that a volume group's name must match from end to end." }, mount: { type: "string", minLength: 1, description: "The pattern (RE2) that the mount point of a file system must match from end to end." } } }, { title: "NoStaleRenameEntry", type: "object", description: "An old name under formerly: that another thing has taken up since.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "no-stale-rename", description: "An old name under formerly: that another thing has taken up since." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; warning if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "ShapeEntry", type: "object", description: "Whatever does not match a JSON Schema of your own: a rule without code, for one kind of thing or for changes.", additionalProperties: !1, required: ["rule", "schema", "of"], properties: { rule: { const: "shape", description: "Whatever does not match a JSON Schema of your own: a rule without code, for one kind of thing or for changes." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, of: { type: "string", enum: ["server", "volume", "volume-group", "file-system", "change"], description: "What is checked against the schema, each by itself." }, kinds: { type: "array", minItems: 1, items: { type: "string", enum: ["server-created", "server-adopted", "server-renamed", "server-changed-id", "server-changed-team", "server-moved-site", "server-changed-type", "server-started", "server-stopped", "boot-swapped", "server-edited", "server-deleted", "volume-created", "volume-adopted", "volume-re-created", "volume-renamed", "volume-changed-id", "volume-changed-team", "volume-moved-site", "volume-moved-tier", "volume-grown", "volume-shrunk", "volume-unprotected", "volume-edited", "handed-over", "detached", "attached", "attachment-adopted", "volume-deleted", "group-created", "group-adopted", "group-renamed", "member-left", "member-joined", "member-adopted", "group-edited", "group-deleted", "file-system-created", "file-system-adopted", "file-system-remounted", "file-system-edited", "file-system-remade", "file-system-grown", "file-system-shrunk", "file-system-deleted"] }, description: "Only changes of these kinds; all kinds if left out. What is only declared as existing counts as created, attached or joined, too. Only with of: change." }, schema: { type: "object", description: "A JSON Schema (2020-12) that each must satisfy. It sees the keys of the estate files, sizes as numbers under size-gib, and servers, volumes or volume-group for what it is attached to or part of; for a change: change, subject, before and after. Patterns are RE2; $ref stays within the schema." }, message: { $ref: "common.json#/$defs/sentence", description: "The beginning of the message about what does not match." } } }, { title: "TierBoundsEntry", type: "object", description: "A volume whose size its tier does not offer, or a server that needs more IOPS than its volumes' tiers provide.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "tier-bounds", description: "A volume whose size its tier does not offer, or a server that needs more IOPS than its volumes' tiers provide." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "PolicyApartEntry", type: "object", description: "A looser policy and a change of storage in one branch.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "policy-apart", description: "A looser policy and a change of storage in one branch." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }] } } }, schema201 = { title: "RuleEntry", type: "object", required: ["rule"], examples: [{ rule: "no-shrink" }], discriminator: { propertyName: "rule" }, oneOf: [{ title: "MaxMonthlySpendEntry", type: "object", description: "A team, a site, a label or the whole estate whose monthly cost is over its limit.", additionalProperties: !1, required: ["rule", "limit"], properties: { rule: { const: "max-monthly-spend", description: "A team, a site, a label or the whole estate whose monthly cost is over its limit." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, limit: { $ref: "common.json#/$defs/amount", description: "The highest total monthly cost of everything in scope. Exactly this amount is allowed." }, each: { type: "string", enum: ["team", "site"], description: "Applies the limit to each team, or each site, in scope separately instead of to their total." }, "warn-from": { type: "number", exclusiveMinimum: 0, maximum: 1, description: "The share of the limit from which a warning is given." }, from: { $ref: "common.json#/$defs/date", description: "The first day on which the limit applies." }, until: { $ref: "common.json#/$defs/date", description: "The last day on which the limit applies." } } }, { title: "SpendUnderALimitEntry", type: "object", description: "Monthly cost that no spend limit covers: of a team, or of no team at all; and a server that names no type where the price list has server types, since its cost is then counted nowhere.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "spend-under-a-limit", description: "Monthly cost that no spend limit covers: of a team, or of no team at all; and a server that names no type where the price list has server types, since its cost is then counted nowhere." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "MinimumHeadroomEntry", type: "object", description: "Less headroom than required in a site's quota, a server's attachment slots, a volume group or a file system; or a file system that, by its readings, will be full too soon.", additionalProperties: !1, required: ["rule", "of"], properties: { rule: { const: "minimum-headroom", description: "Less headroom than required in a site's quota, a server's attachment slots, a volume group or a file system; or a file system that, by its readings, will be full too soon." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, of: { type: "string", enum: ["quota", "attachment-slots", "volume-group", "file-system"], description: "The layer that must keep headroom. A file system is checked against its readings; without any, its share and size are not checked." }, share: { type: "number", minimum: 0, maximum: 1, description: "The smallest share of the capacity that must be free. Exactly this share is enough." }, size: { $ref: "common.json#/$defs/size", description: "The smallest size that must be free, at layers measured in bytes." }, count: { type: "integer", minimum: 0, description: "The smallest number of volumes or slots that must be free, at layers that are counted." }, days: { type: "integer", minimum: 1, description: "The smallest number of days, from the day of the judgement, until a file system may be full by its readings: what counts is the day by which 5 in 100 of the futures drawn from them are full, so that the rule errs early. Exactly this many are enough." } } }, { title: "NoShrinkEntry", type: "object", description: "A volume, a volume group or a file system made smaller in exact bytes: also across a rename, a change of unit, or a deletion and re-creation in its place.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "no-shrink", description: "A volume, a volume group or a file system made smaller in exact bytes: also across a rename, a change of unit, or a deletion and re-creation in its place." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "allow-file-systems": { type: "array", items: { type: "string", enum: ["ext2", "ext3", "ext4", "btrfs", "ntfs", "swap"] }, description: "The types of file system that may be made smaller, among those whose own tools can do it." } } }, { title: "BootVolumeStaysEntry", type: "object", description: "A boot volume detached, swapped, moved, deleted, added to a volume group or given a new file system while its server runs.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "boot-volume-stays", description: "A boot volume detached, swapped, moved, deleted, added to a volume group or given a new file system while its server runs." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "ExclusiveAttachmentEntry", type: "object", description: "One volume attached to several servers, unless it is shareable, within its tier's limit, and holds a cluster-aware file system.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "exclusive-attachment", description: "One volume attached to several servers, unless it is shareable, within its tier's limit, and holds a cluster-aware file system." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "GroupTravelsWholeEntry", type: "object", description: "A volume group with members on different servers, or with some members attached and some not.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "group-travels-whole", description: "A volume group with members on different servers, or with some members attached and some not." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "SameSiteEntry", type: "object", description: "A volume attached to a server at another site.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "same-site", description: "A volume attached to a server at another site." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "GrowthStepEntry", type: "object", description: "A volume made larger in one change by more than a set factor or a set size.", additionalProperties: !1, required: ["rule"], minProperties: 2, properties: { rule: { const: "growth-step", description: "A volume made larger in one change by more than a set factor or a set size." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, times: { type: "number", minimum: 1, description: "The largest factor by which a volume may grow in one change." }, by: { $ref: "common.json#/$defs/size", description: "The largest size by which a volume may grow in one change." } } }, { title: "DetachedVolumeOwnedEntry", type: "object", description: "A volume that no server uses and that is still billed, unattached or attached only to stopped servers that cost nothing, without an owner, a reason or a retention date, or kept past that date.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "detached-volume-owned", description: "A volume that no server uses and that is still billed, unattached or attached only to stopped servers that cost nothing, without an owner, a reason or a retention date, or kept past that date." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "at-most": { type: "integer", minimum: 1, description: "How many days ahead a retention date may be at most." }, grace: { type: "integer", minimum: 0, default: 0, description: "How many days past the retention date are tolerated." } } }, { title: "DeletionPreparedEntry", type: "object", description: "The deletion of a volume that is attached on main, is protected, is to be kept longer, or leaves no record of its reason and of a recent enough backup; likewise a move to another site, and a file system deleted or reformatted on volumes that stay. Warns when a volume joins a group, or gets its first file system, and may already hold data.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "deletion-prepared", description: "The deletion of a volume that is attached on main, is protected, is to be kept longer, or leaves no record of its reason and of a recent enough backup; likewise a move to another site, and a file system deleted or reformatted on volumes that stay. Warns when a volume joins a group, or gets its first file system, and may already hold data." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "backup-within": { type: "integer", minimum: 0, description: "The greatest age, in days, of the backup on record on the day of the judgement; if left out, no backup is required." }, "attached-allowed": { type: "boolean", default: !1, description: "Whether a volume that is still attached on main may be deleted." } } }, { title: "DestructiveChangesFewEntry", type: "object", description: "More than a set number of changes in one branch that cannot be undone.", additionalProperties: !1, required: ["rule", "at-most"], properties: { rule: { const: "destructive-changes-few", description: "More than a set number of changes in one branch that cannot be undone." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "at-most": { type: "integer", minimum: 0, description: "How many volumes, groups and file systems one branch may delete, shrink or reformat. Exactly this many are allowed; what is lost together with its volume or group counts once." } } }, { title: "SurveyedAsDeclaredEntry", type: "object", description: "A change that destroys, detaches, hands over or grows something which, by the surveys on main, is otherwise than main declares it, or of which the survey is too old or missing; and something declared as existing that a survey does not show.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "surveyed-as-declared", description: "A change that destroys, detaches, hands over or grows something which, by the surveys on main, is otherwise than main declares it, or of which the survey is too old or missing; and something declared as existing that a survey does not show." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, within: { type: "integer", minimum: 0, description: "How many days old a survey may be." }, "too-old": { enum: ["error", "warning", "note"], description: "The level of a survey that is too old, up to the entry's own.", default: "warning" }, missing: { enum: ["error", "warning", "note"], description: "The level of a missing survey, up to the entry's own. Where nothing is surveyed at all it is told of only as an error.", default: "note" } } }, { title: "FreezeEntry", type: "object", description: "Changes that cannot be undone, or any changes, within a freeze period.", additionalProperties: !1, required: ["rule"], minProperties: 2, properties: { rule: { const: "freeze", description: "Changes that cannot be undone, or any changes, within a freeze period." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, from: { $ref: "common.json#/$defs/date", description: "The first day of the freeze." }, until: { $ref: "common.json#/$defs/date", description: "The last day of the freeze." }, "all-changes": { type: "boolean", default: !1, description: "Whether every change of storage is refused, not only those that cannot be undone." }, reason: { $ref: "common.json#/$defs/sentence", description: "Why there is a freeze; shown with each finding." } } }, { title: "GrowthFollowedThroughEntry", type: "object", description: "Provisioned capacity that is left unallocated: a volume group with too much allocated to no file system, an attached volume in no group and without a file system, a file system smaller than the volume under it.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "growth-followed-through", description: "Provisioned capacity that is left unallocated: a volume group with too much allocated to no file system, an attached volume in no group and without a file system, a file system smaller than the volume under it." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; warning if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, "idle-share": { type: "number", minimum: 0, maximum: 1, default: 0.25, description: "The largest share of the provisioned capacity of a volume group that may be unallocated. Exactly this share is allowed." }, "idle-size": { $ref: "common.json#/$defs/size", default: "1 GiB", description: "The size that may be unallocated at any one place, for a partition table, a group's metadata or a last extent. Exactly this size is allowed." } } }, { title: "NamingEntry", type: "object", description: "A name of a server, a volume, a volume group or a mount point that breaks the estate's pattern.", additionalProperties: !1, required: ["rule"], minProperties: 2, properties: { rule: { const: "naming", description: "A name of a server, a volume, a volume group or a mount point that breaks the estate's pattern." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, server: { type: "string", minLength: 1, description: "The pattern (RE2) that a server's name must match from end to end." }, volume: { type: "string", minLength: 1, description: "The pattern (RE2) that a volume's name must match from end to end." }, "volume-group": { type: "string", minLength: 1, description: "The pattern (RE2) that a volume group's name must match from end to end." }, mount: { type: "string", minLength: 1, description: "The pattern (RE2) that the mount point of a file system must match from end to end." } } }, { title: "NoStaleRenameEntry", type: "object", description: "An old name under formerly: that another thing has taken up since.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "no-stale-rename", description: "An old name under formerly: that another thing has taken up since." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; warning if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "ShapeEntry", type: "object", description: "Whatever does not match a JSON Schema of your own: a rule without code, for one kind of thing or for changes.", additionalProperties: !1, required: ["rule", "schema", "of"], properties: { rule: { const: "shape", description: "Whatever does not match a JSON Schema of your own: a rule without code, for one kind of thing or for changes." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." }, of: { type: "string", enum: ["server", "volume", "volume-group", "file-system", "change"], description: "What is checked against the schema, each by itself." }, kinds: { type: "array", minItems: 1, items: { type: "string", enum: ["server-created", "server-adopted", "server-renamed", "server-changed-id", "server-changed-team", "server-moved-site", "server-changed-type", "server-started", "server-stopped", "boot-swapped", "server-edited", "server-deleted", "volume-created", "volume-adopted", "volume-re-created", "volume-renamed", "volume-changed-id", "volume-changed-team", "volume-moved-site", "volume-moved-tier", "volume-grown", "volume-shrunk", "volume-unprotected", "volume-edited", "handed-over", "detached", "attached", "attachment-adopted", "volume-deleted", "group-created", "group-adopted", "group-renamed", "member-left", "member-joined", "member-adopted", "group-edited", "group-deleted", "file-system-created", "file-system-adopted", "file-system-remounted", "file-system-edited", "file-system-remade", "file-system-grown", "file-system-shrunk", "file-system-deleted"] }, description: "Only changes of these kinds; all kinds if left out. What is only declared as existing counts as created, attached or joined, too. Only with of: change." }, schema: { type: "object", description: "A JSON Schema (2020-12) that each must satisfy. It sees the keys of the estate files, sizes as numbers under size-gib, and servers, volumes or volume-group for what it is attached to or part of; for a change: change, subject, before and after. Patterns are RE2; $ref stays within the schema." }, message: { $ref: "common.json#/$defs/sentence", description: "The beginning of the message about what does not match." } } }, { title: "TierBoundsEntry", type: "object", description: "A volume whose size its tier does not offer, or a server that needs more IOPS than its volumes' tiers provide.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "tier-bounds", description: "A volume whose size its tier does not offer, or a server that needs more IOPS than its volumes' tiers provide." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }, { title: "PolicyApartEntry", type: "object", description: "A looser policy and a change of storage in one branch.", additionalProperties: !1, required: ["rule"], properties: { rule: { const: "policy-apart", description: "A looser policy and a change of storage in one branch." }, name: { $ref: "common.json#/$defs/name", description: "The name by which a waiver or another pack refers to this entry; the rule's own if left out." }, level: { type: "string", enum: ["error", "warning", "note"], description: "The level of a finding; error if left out. Only error fails." }, enabled: { type: "boolean", default: !0, description: "false switches off the entry of the same name in a pack listed under use." }, where: { $ref: "#/$defs/scope", description: "What the rule applies to; everything if left out." } } }] }, schema203 = { title: "ScopeDeclaration", type: "object", additionalProperties: !1, description: "What the rule applies to; everything if left out. All keys given must match.", properties: { teams: { $ref: "#/$defs/names", description: "Only what belongs to one of these teams." }, sites: { $ref: "#/$defs/names", description: "Only what is at one of these sites." }, tiers: { $ref: "#/$defs/names", description: "Only volumes of one of these tiers." }, labels: { type: "object", propertyNames: { $ref: "common.json#/$defs/name" }, additionalProperties: { type: ["string", "array"], items: { type: "string" }, minItems: 1 }, description: "Only what has each of these labels, with the value or one of the values." } } }, schema204 = { type: "array", minItems: 1, items: { $ref: "common.json#/$defs/name" } };
+function validate163(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate163.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), Array.isArray(data)) {
     if (data.length < 1) {
-      let err0 = { instancePath, schemaPath: "#/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items", schema: 1, parentSchema: schema186, data };
+      let err0 = { instancePath, schemaPath: "#/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items", schema: 1, parentSchema: schema204, data };
       vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
     }
     let len0 = data.length;
@@ -4297,21 +4680,21 @@ function validate77(data, { instancePath = "", parentData, parentDataProperty, r
       }
     }
   } else {
-    let err3 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema186.type, parentSchema: schema186, data };
+    let err3 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema204.type, parentSchema: schema204, data };
     vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
   }
-  return validate77.errors = vErrors, errors === 0;
+  return validate163.errors = vErrors, errors === 0;
 }
-validate77.evaluated = { items: !0, dynamicProps: !1, dynamicItems: !1 };
-function validate76(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate76.evaluated;
+validate163.evaluated = { items: !0, dynamicProps: !1, dynamicItems: !1 };
+function validate162(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate162.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     for (let key0 in data)
       if (!(key0 === "teams" || key0 === "sites" || key0 === "tiers" || key0 === "labels")) {
-        let err0 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema185, data };
+        let err0 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema203, data };
         vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
       }
-    if (data.teams !== void 0 && (validate77(data.teams, { instancePath: instancePath + "/teams", parentData: data, parentDataProperty: "teams", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate77.errors : vErrors.concat(validate77.errors), errors = vErrors.length)), data.sites !== void 0 && (validate77(data.sites, { instancePath: instancePath + "/sites", parentData: data, parentDataProperty: "sites", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate77.errors : vErrors.concat(validate77.errors), errors = vErrors.length)), data.tiers !== void 0 && (validate77(data.tiers, { instancePath: instancePath + "/tiers", parentData: data, parentDataProperty: "tiers", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate77.errors : vErrors.concat(validate77.errors), errors = vErrors.length)), data.labels !== void 0) {
+    if (data.teams !== void 0 && (validate163(data.teams, { instancePath: instancePath + "/teams", parentData: data, parentDataProperty: "teams", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate163.errors : vErrors.concat(validate163.errors), errors = vErrors.length)), data.sites !== void 0 && (validate163(data.sites, { instancePath: instancePath + "/sites", parentData: data, parentDataProperty: "sites", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate163.errors : vErrors.concat(validate163.errors), errors = vErrors.length)), data.tiers !== void 0 && (validate163(data.tiers, { instancePath: instancePath + "/tiers", parentData: data, parentDataProperty: "tiers", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate163.errors : vErrors.concat(validate163.errors), errors = vErrors.length)), data.labels !== void 0) {
       let data3 = data.labels;
       if (data3 && typeof data3 == "object" && !Array.isArray(data3)) {
         for (let key1 in data3) {
@@ -4327,48 +4710,48 @@ function validate76(data, { instancePath = "", parentData, parentDataProperty, r
           }
           var valid1 = _errs7 === errors;
           if (!valid1) {
-            let err3 = { instancePath: instancePath + "/labels", schemaPath: "#/properties/labels/propertyNames", keyword: "propertyNames", params: { propertyName: key1 }, message: "property name must be valid", schema: schema185.properties.labels.propertyNames, parentSchema: schema185.properties.labels, data: data3 };
+            let err3 = { instancePath: instancePath + "/labels", schemaPath: "#/properties/labels/propertyNames", keyword: "propertyNames", params: { propertyName: key1 }, message: "property name must be valid", schema: schema203.properties.labels.propertyNames, parentSchema: schema203.properties.labels, data: data3 };
             vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
           }
         }
         for (let key2 in data3) {
           let data4 = data3[key2];
           if (typeof data4 != "string" && !Array.isArray(data4)) {
-            let err4 = { instancePath: instancePath + "/labels/" + key2.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/labels/additionalProperties/type", keyword: "type", params: { type: schema185.properties.labels.additionalProperties.type }, message: "must be string,array", schema: schema185.properties.labels.additionalProperties.type, parentSchema: schema185.properties.labels.additionalProperties, data: data4 };
+            let err4 = { instancePath: instancePath + "/labels/" + key2.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/labels/additionalProperties/type", keyword: "type", params: { type: schema203.properties.labels.additionalProperties.type }, message: "must be string,array", schema: schema203.properties.labels.additionalProperties.type, parentSchema: schema203.properties.labels.additionalProperties, data: data4 };
             vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
           }
           if (Array.isArray(data4)) {
             if (data4.length < 1) {
-              let err5 = { instancePath: instancePath + "/labels/" + key2.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/labels/additionalProperties/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items", schema: 1, parentSchema: schema185.properties.labels.additionalProperties, data: data4 };
+              let err5 = { instancePath: instancePath + "/labels/" + key2.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/labels/additionalProperties/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items", schema: 1, parentSchema: schema203.properties.labels.additionalProperties, data: data4 };
               vErrors === null ? vErrors = [err5] : vErrors.push(err5), errors++;
             }
             let len0 = data4.length;
             for (let i0 = 0; i0 < len0; i0++) {
               let data5 = data4[i0];
               if (typeof data5 != "string") {
-                let err6 = { instancePath: instancePath + "/labels/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/" + i0, schemaPath: "#/properties/labels/additionalProperties/items/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema185.properties.labels.additionalProperties.items.type, parentSchema: schema185.properties.labels.additionalProperties.items, data: data5 };
+                let err6 = { instancePath: instancePath + "/labels/" + key2.replace(/~/g, "~0").replace(/\//g, "~1") + "/" + i0, schemaPath: "#/properties/labels/additionalProperties/items/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema203.properties.labels.additionalProperties.items.type, parentSchema: schema203.properties.labels.additionalProperties.items, data: data5 };
                 vErrors === null ? vErrors = [err6] : vErrors.push(err6), errors++;
               }
             }
           }
         }
       } else {
-        let err7 = { instancePath: instancePath + "/labels", schemaPath: "#/properties/labels/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema185.properties.labels.type, parentSchema: schema185.properties.labels, data: data3 };
+        let err7 = { instancePath: instancePath + "/labels", schemaPath: "#/properties/labels/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema203.properties.labels.type, parentSchema: schema203.properties.labels, data: data3 };
         vErrors === null ? vErrors = [err7] : vErrors.push(err7), errors++;
       }
     }
   } else {
-    let err8 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema185.type, parentSchema: schema185, data };
+    let err8 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema203.type, parentSchema: schema203, data };
     vErrors === null ? vErrors = [err8] : vErrors.push(err8), errors++;
   }
-  return validate76.errors = vErrors, errors === 0;
+  return validate162.errors = vErrors, errors === 0;
 }
-validate76.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-function validate75(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate75.evaluated;
+validate162.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+function validate161(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate161.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     if (data.rule === void 0) {
-      let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema183.required, parentSchema: schema183, data };
+      let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema201.required, parentSchema: schema201, data };
       vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
     }
     let tag0 = data.rule;
@@ -4376,22 +4759,22 @@ function validate75(data, { instancePath = "", parentData, parentDataProperty, r
       if (tag0 === "max-monthly-spend") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (data.rule === void 0) {
-            let err1 = { instancePath, schemaPath: "#/oneOf/0/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema183.oneOf[0].required, parentSchema: schema183.oneOf[0], data };
+            let err1 = { instancePath, schemaPath: "#/oneOf/0/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema201.oneOf[0].required, parentSchema: schema201.oneOf[0], data };
             vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
           }
           if (data.limit === void 0) {
-            let err2 = { instancePath, schemaPath: "#/oneOf/0/required", keyword: "required", params: { missingProperty: "limit" }, message: "must have required property 'limit'", schema: schema183.oneOf[0].required, parentSchema: schema183.oneOf[0], data };
+            let err2 = { instancePath, schemaPath: "#/oneOf/0/required", keyword: "required", params: { missingProperty: "limit" }, message: "must have required property 'limit'", schema: schema201.oneOf[0].required, parentSchema: schema201.oneOf[0], data };
             vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
           }
           for (let key0 in data)
-            if (!func1.call(schema183.oneOf[0].properties, key0)) {
-              let err3 = { instancePath, schemaPath: "#/oneOf/0/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema183.oneOf[0], data };
+            if (!func1.call(schema201.oneOf[0].properties, key0)) {
+              let err3 = { instancePath, schemaPath: "#/oneOf/0/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema201.oneOf[0], data };
               vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
             }
           if (data.rule !== void 0) {
             let data0 = data.rule;
             if (data0 !== "max-monthly-spend") {
-              let err4 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/0/properties/rule/const", keyword: "const", params: { allowedValue: "max-monthly-spend" }, message: "must be equal to constant", schema: "max-monthly-spend", parentSchema: schema183.oneOf[0].properties.rule, data: data0 };
+              let err4 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/0/properties/rule/const", keyword: "const", params: { allowedValue: "max-monthly-spend" }, message: "must be equal to constant", schema: "max-monthly-spend", parentSchema: schema201.oneOf[0].properties.rule, data: data0 };
               vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
             }
           }
@@ -4410,25 +4793,25 @@ function validate75(data, { instancePath = "", parentData, parentDataProperty, r
           if (data.level !== void 0) {
             let data2 = data.level;
             if (typeof data2 != "string") {
-              let err7 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/0/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema183.oneOf[0].properties.level.type, parentSchema: schema183.oneOf[0].properties.level, data: data2 };
+              let err7 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/0/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema201.oneOf[0].properties.level.type, parentSchema: schema201.oneOf[0].properties.level, data: data2 };
               vErrors === null ? vErrors = [err7] : vErrors.push(err7), errors++;
             }
             if (!(data2 === "error" || data2 === "warning" || data2 === "note")) {
-              let err8 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/0/properties/level/enum", keyword: "enum", params: { allowedValues: schema183.oneOf[0].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema183.oneOf[0].properties.level.enum, parentSchema: schema183.oneOf[0].properties.level, data: data2 };
+              let err8 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/0/properties/level/enum", keyword: "enum", params: { allowedValues: schema201.oneOf[0].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema201.oneOf[0].properties.level.enum, parentSchema: schema201.oneOf[0].properties.level, data: data2 };
               vErrors === null ? vErrors = [err8] : vErrors.push(err8), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data3 = data.enabled;
             if (typeof data3 != "boolean") {
-              let err9 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/0/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema183.oneOf[0].properties.enabled.type, parentSchema: schema183.oneOf[0].properties.enabled, data: data3 };
+              let err9 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/0/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema201.oneOf[0].properties.enabled.type, parentSchema: schema201.oneOf[0].properties.enabled, data: data3 };
               vErrors === null ? vErrors = [err9] : vErrors.push(err9), errors++;
             }
           }
-          if (data.where !== void 0 && (validate76(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors), errors = vErrors.length)), data.limit !== void 0) {
+          if (data.where !== void 0 && (validate162(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate162.errors : vErrors.concat(validate162.errors), errors = vErrors.length)), data.limit !== void 0) {
             let data5 = data.limit;
             if (typeof data5 == "string") {
-              if (!pattern85.test(data5)) {
+              if (!pattern86.test(data5)) {
                 let err10 = { instancePath: instancePath + "/limit", schemaPath: "common.json#/$defs/amount/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})?$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})?$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})?$", parentSchema: schema157, data: data5 };
                 vErrors === null ? vErrors = [err10] : vErrors.push(err10), errors++;
               }
@@ -4440,11 +4823,11 @@ function validate75(data, { instancePath = "", parentData, parentDataProperty, r
           if (data.each !== void 0) {
             let data6 = data.each;
             if (typeof data6 != "string") {
-              let err12 = { instancePath: instancePath + "/each", schemaPath: "#/oneOf/0/properties/each/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema183.oneOf[0].properties.each.type, parentSchema: schema183.oneOf[0].properties.each, data: data6 };
+              let err12 = { instancePath: instancePath + "/each", schemaPath: "#/oneOf/0/properties/each/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema201.oneOf[0].properties.each.type, parentSchema: schema201.oneOf[0].properties.each, data: data6 };
               vErrors === null ? vErrors = [err12] : vErrors.push(err12), errors++;
             }
             if (!(data6 === "team" || data6 === "site")) {
-              let err13 = { instancePath: instancePath + "/each", schemaPath: "#/oneOf/0/properties/each/enum", keyword: "enum", params: { allowedValues: schema183.oneOf[0].properties.each.enum }, message: "must be equal to one of the allowed values", schema: schema183.oneOf[0].properties.each.enum, parentSchema: schema183.oneOf[0].properties.each, data: data6 };
+              let err13 = { instancePath: instancePath + "/each", schemaPath: "#/oneOf/0/properties/each/enum", keyword: "enum", params: { allowedValues: schema201.oneOf[0].properties.each.enum }, message: "must be equal to one of the allowed values", schema: schema201.oneOf[0].properties.each.enum, parentSchema: schema201.oneOf[0].properties.each, data: data6 };
               vErrors === null ? vErrors = [err13] : vErrors.push(err13), errors++;
             }
           }
@@ -4452,15 +4835,15 @@ function validate75(data, { instancePath = "", parentData, parentDataProperty, r
             let data7 = data["warn-from"];
             if (typeof data7 == "number" && isFinite(data7)) {
               if (data7 > 1 || isNaN(data7)) {
-                let err14 = { instancePath: instancePath + "/warn-from", schemaPath: "#/oneOf/0/properties/warn-from/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1 }, message: "must be <= 1", schema: 1, parentSchema: schema183.oneOf[0].properties["warn-from"], data: data7 };
+                let err14 = { instancePath: instancePath + "/warn-from", schemaPath: "#/oneOf/0/properties/warn-from/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1 }, message: "must be <= 1", schema: 1, parentSchema: schema201.oneOf[0].properties["warn-from"], data: data7 };
                 vErrors === null ? vErrors = [err14] : vErrors.push(err14), errors++;
               }
               if (data7 <= 0 || isNaN(data7)) {
-                let err15 = { instancePath: instancePath + "/warn-from", schemaPath: "#/oneOf/0/properties/warn-from/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0", schema: 0, parentSchema: schema183.oneOf[0].properties["warn-from"], data: data7 };
+                let err15 = { instancePath: instancePath + "/warn-from", schemaPath: "#/oneOf/0/properties/warn-from/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0", schema: 0, parentSchema: schema201.oneOf[0].properties["warn-from"], data: data7 };
                 vErrors === null ? vErrors = [err15] : vErrors.push(err15), errors++;
               }
             } else {
-              let err16 = { instancePath: instancePath + "/warn-from", schemaPath: "#/oneOf/0/properties/warn-from/type", keyword: "type", params: { type: "number" }, message: "must be number", schema: schema183.oneOf[0].properties["warn-from"].type, parentSchema: schema183.oneOf[0].properties["warn-from"], data: data7 };
+              let err16 = { instancePath: instancePath + "/warn-from", schemaPath: "#/oneOf/0/properties/warn-from/type", keyword: "type", params: { type: "number" }, message: "must be number", schema: schema201.oneOf[0].properties["warn-from"].type, parentSchema: schema201.oneOf[0].properties["warn-from"], data: data7 };
               vErrors === null ? vErrors = [err16] : vErrors.push(err16), errors++;
             }
           }
@@ -4489,25 +4872,25 @@ function validate75(data, { instancePath = "", parentData, parentDataProperty, r
             }
           }
         } else {
-          let err21 = { instancePath, schemaPath: "#/oneOf/0/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema183.oneOf[0].type, parentSchema: schema183.oneOf[0], data };
+          let err21 = { instancePath, schemaPath: "#/oneOf/0/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema201.oneOf[0].type, parentSchema: schema201.oneOf[0], data };
           vErrors === null ? vErrors = [err21] : vErrors.push(err21), errors++;
         }
         var props0 = !0;
       } else if (tag0 === "spend-under-a-limit") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (data.rule === void 0) {
-            let err22 = { instancePath, schemaPath: "#/oneOf/1/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema183.oneOf[1].required, parentSchema: schema183.oneOf[1], data };
+            let err22 = { instancePath, schemaPath: "#/oneOf/1/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema201.oneOf[1].required, parentSchema: schema201.oneOf[1], data };
             vErrors === null ? vErrors = [err22] : vErrors.push(err22), errors++;
           }
           for (let key1 in data)
             if (!(key1 === "rule" || key1 === "name" || key1 === "level" || key1 === "enabled" || key1 === "where")) {
-              let err23 = { instancePath, schemaPath: "#/oneOf/1/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key1 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema183.oneOf[1], data };
+              let err23 = { instancePath, schemaPath: "#/oneOf/1/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key1 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema201.oneOf[1], data };
               vErrors === null ? vErrors = [err23] : vErrors.push(err23), errors++;
             }
           if (data.rule !== void 0) {
             let data10 = data.rule;
             if (data10 !== "spend-under-a-limit") {
-              let err24 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/1/properties/rule/const", keyword: "const", params: { allowedValue: "spend-under-a-limit" }, message: "must be equal to constant", schema: "spend-under-a-limit", parentSchema: schema183.oneOf[1].properties.rule, data: data10 };
+              let err24 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/1/properties/rule/const", keyword: "const", params: { allowedValue: "spend-under-a-limit" }, message: "must be equal to constant", schema: "spend-under-a-limit", parentSchema: schema201.oneOf[1].properties.rule, data: data10 };
               vErrors === null ? vErrors = [err24] : vErrors.push(err24), errors++;
             }
           }
@@ -4526,46 +4909,46 @@ function validate75(data, { instancePath = "", parentData, parentDataProperty, r
           if (data.level !== void 0) {
             let data12 = data.level;
             if (typeof data12 != "string") {
-              let err27 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/1/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema183.oneOf[1].properties.level.type, parentSchema: schema183.oneOf[1].properties.level, data: data12 };
+              let err27 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/1/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema201.oneOf[1].properties.level.type, parentSchema: schema201.oneOf[1].properties.level, data: data12 };
               vErrors === null ? vErrors = [err27] : vErrors.push(err27), errors++;
             }
             if (!(data12 === "error" || data12 === "warning" || data12 === "note")) {
-              let err28 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/1/properties/level/enum", keyword: "enum", params: { allowedValues: schema183.oneOf[1].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema183.oneOf[1].properties.level.enum, parentSchema: schema183.oneOf[1].properties.level, data: data12 };
+              let err28 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/1/properties/level/enum", keyword: "enum", params: { allowedValues: schema201.oneOf[1].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema201.oneOf[1].properties.level.enum, parentSchema: schema201.oneOf[1].properties.level, data: data12 };
               vErrors === null ? vErrors = [err28] : vErrors.push(err28), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data13 = data.enabled;
             if (typeof data13 != "boolean") {
-              let err29 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/1/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema183.oneOf[1].properties.enabled.type, parentSchema: schema183.oneOf[1].properties.enabled, data: data13 };
+              let err29 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/1/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema201.oneOf[1].properties.enabled.type, parentSchema: schema201.oneOf[1].properties.enabled, data: data13 };
               vErrors === null ? vErrors = [err29] : vErrors.push(err29), errors++;
             }
           }
-          data.where !== void 0 && (validate76(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors), errors = vErrors.length));
+          data.where !== void 0 && (validate162(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate162.errors : vErrors.concat(validate162.errors), errors = vErrors.length));
         } else {
-          let err30 = { instancePath, schemaPath: "#/oneOf/1/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema183.oneOf[1].type, parentSchema: schema183.oneOf[1], data };
+          let err30 = { instancePath, schemaPath: "#/oneOf/1/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema201.oneOf[1].type, parentSchema: schema201.oneOf[1], data };
           vErrors === null ? vErrors = [err30] : vErrors.push(err30), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else if (tag0 === "minimum-headroom") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (data.rule === void 0) {
-            let err31 = { instancePath, schemaPath: "#/oneOf/2/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema183.oneOf[2].required, parentSchema: schema183.oneOf[2], data };
+            let err31 = { instancePath, schemaPath: "#/oneOf/2/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema201.oneOf[2].required, parentSchema: schema201.oneOf[2], data };
             vErrors === null ? vErrors = [err31] : vErrors.push(err31), errors++;
           }
           if (data.of === void 0) {
-            let err32 = { instancePath, schemaPath: "#/oneOf/2/required", keyword: "required", params: { missingProperty: "of" }, message: "must have required property 'of'", schema: schema183.oneOf[2].required, parentSchema: schema183.oneOf[2], data };
+            let err32 = { instancePath, schemaPath: "#/oneOf/2/required", keyword: "required", params: { missingProperty: "of" }, message: "must have required property 'of'", schema: schema201.oneOf[2].required, parentSchema: schema201.oneOf[2], data };
             vErrors === null ? vErrors = [err32] : vErrors.push(err32), errors++;
           }
           for (let key2 in data)
-            if (!func1.call(schema183.oneOf[2].properties, key2)) {
-              let err33 = { instancePath, schemaPath: "#/oneOf/2/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key2 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema183.oneOf[2], data };
+            if (!func1.call(schema201.oneOf[2].properties, key2)) {
+              let err33 = { instancePath, schemaPath: "#/oneOf/2/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key2 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema201.oneOf[2], data };
               vErrors === null ? vErrors = [err33] : vErrors.push(err33), errors++;
             }
           if (data.rule !== void 0) {
             let data15 = data.rule;
             if (data15 !== "minimum-headroom") {
-              let err34 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/2/properties/rule/const", keyword: "const", params: { allowedValue: "minimum-headroom" }, message: "must be equal to constant", schema: "minimum-headroom", parentSchema: schema183.oneOf[2].properties.rule, data: data15 };
+              let err34 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/2/properties/rule/const", keyword: "const", params: { allowedValue: "minimum-headroom" }, message: "must be equal to constant", schema: "minimum-headroom", parentSchema: schema201.oneOf[2].properties.rule, data: data15 };
               vErrors === null ? vErrors = [err34] : vErrors.push(err34), errors++;
             }
           }
@@ -4584,29 +4967,29 @@ function validate75(data, { instancePath = "", parentData, parentDataProperty, r
           if (data.level !== void 0) {
             let data17 = data.level;
             if (typeof data17 != "string") {
-              let err37 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/2/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema183.oneOf[2].properties.level.type, parentSchema: schema183.oneOf[2].properties.level, data: data17 };
+              let err37 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/2/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema201.oneOf[2].properties.level.type, parentSchema: schema201.oneOf[2].properties.level, data: data17 };
               vErrors === null ? vErrors = [err37] : vErrors.push(err37), errors++;
             }
             if (!(data17 === "error" || data17 === "warning" || data17 === "note")) {
-              let err38 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/2/properties/level/enum", keyword: "enum", params: { allowedValues: schema183.oneOf[2].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema183.oneOf[2].properties.level.enum, parentSchema: schema183.oneOf[2].properties.level, data: data17 };
+              let err38 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/2/properties/level/enum", keyword: "enum", params: { allowedValues: schema201.oneOf[2].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema201.oneOf[2].properties.level.enum, parentSchema: schema201.oneOf[2].properties.level, data: data17 };
               vErrors === null ? vErrors = [err38] : vErrors.push(err38), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data18 = data.enabled;
             if (typeof data18 != "boolean") {
-              let err39 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/2/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema183.oneOf[2].properties.enabled.type, parentSchema: schema183.oneOf[2].properties.enabled, data: data18 };
+              let err39 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/2/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema201.oneOf[2].properties.enabled.type, parentSchema: schema201.oneOf[2].properties.enabled, data: data18 };
               vErrors === null ? vErrors = [err39] : vErrors.push(err39), errors++;
             }
           }
-          if (data.where !== void 0 && (validate76(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors), errors = vErrors.length)), data.of !== void 0) {
+          if (data.where !== void 0 && (validate162(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate162.errors : vErrors.concat(validate162.errors), errors = vErrors.length)), data.of !== void 0) {
             let data20 = data.of;
             if (typeof data20 != "string") {
-              let err40 = { instancePath: instancePath + "/of", schemaPath: "#/oneOf/2/properties/of/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema183.oneOf[2].properties.of.type, parentSchema: schema183.oneOf[2].properties.of, data: data20 };
+              let err40 = { instancePath: instancePath + "/of", schemaPath: "#/oneOf/2/properties/of/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema201.oneOf[2].properties.of.type, parentSchema: schema201.oneOf[2].properties.of, data: data20 };
               vErrors === null ? vErrors = [err40] : vErrors.push(err40), errors++;
             }
             if (!(data20 === "quota" || data20 === "attachment-slots" || data20 === "volume-group" || data20 === "file-system")) {
-              let err41 = { instancePath: instancePath + "/of", schemaPath: "#/oneOf/2/properties/of/enum", keyword: "enum", params: { allowedValues: schema183.oneOf[2].properties.of.enum }, message: "must be equal to one of the allowed values", schema: schema183.oneOf[2].properties.of.enum, parentSchema: schema183.oneOf[2].properties.of, data: data20 };
+              let err41 = { instancePath: instancePath + "/of", schemaPath: "#/oneOf/2/properties/of/enum", keyword: "enum", params: { allowedValues: schema201.oneOf[2].properties.of.enum }, message: "must be equal to one of the allowed values", schema: schema201.oneOf[2].properties.of.enum, parentSchema: schema201.oneOf[2].properties.of, data: data20 };
               vErrors === null ? vErrors = [err41] : vErrors.push(err41), errors++;
             }
           }
@@ -4614,22 +4997,22 @@ function validate75(data, { instancePath = "", parentData, parentDataProperty, r
             let data21 = data.share;
             if (typeof data21 == "number" && isFinite(data21)) {
               if (data21 > 1 || isNaN(data21)) {
-                let err42 = { instancePath: instancePath + "/share", schemaPath: "#/oneOf/2/properties/share/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1 }, message: "must be <= 1", schema: 1, parentSchema: schema183.oneOf[2].properties.share, data: data21 };
+                let err42 = { instancePath: instancePath + "/share", schemaPath: "#/oneOf/2/properties/share/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1 }, message: "must be <= 1", schema: 1, parentSchema: schema201.oneOf[2].properties.share, data: data21 };
                 vErrors === null ? vErrors = [err42] : vErrors.push(err42), errors++;
               }
               if (data21 < 0 || isNaN(data21)) {
-                let err43 = { instancePath: instancePath + "/share", schemaPath: "#/oneOf/2/properties/share/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema183.oneOf[2].properties.share, data: data21 };
+                let err43 = { instancePath: instancePath + "/share", schemaPath: "#/oneOf/2/properties/share/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema201.oneOf[2].properties.share, data: data21 };
                 vErrors === null ? vErrors = [err43] : vErrors.push(err43), errors++;
               }
             } else {
-              let err44 = { instancePath: instancePath + "/share", schemaPath: "#/oneOf/2/properties/share/type", keyword: "type", params: { type: "number" }, message: "must be number", schema: schema183.oneOf[2].properties.share.type, parentSchema: schema183.oneOf[2].properties.share, data: data21 };
+              let err44 = { instancePath: instancePath + "/share", schemaPath: "#/oneOf/2/properties/share/type", keyword: "type", params: { type: "number" }, message: "must be number", schema: schema201.oneOf[2].properties.share.type, parentSchema: schema201.oneOf[2].properties.share, data: data21 };
               vErrors === null ? vErrors = [err44] : vErrors.push(err44), errors++;
             }
           }
           if (data.size !== void 0) {
             let data22 = data.size;
             if (typeof data22 == "string") {
-              if (!pattern23.test(data22)) {
+              if (!pattern24.test(data22)) {
                 let err45 = { instancePath: instancePath + "/size", schemaPath: "common.json#/$defs/size/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", parentSchema: schema88, data: data22 };
                 vErrors === null ? vErrors = [err45] : vErrors.push(err45), errors++;
               }
@@ -4641,45 +5024,45 @@ function validate75(data, { instancePath = "", parentData, parentDataProperty, r
           if (data.count !== void 0) {
             let data23 = data.count;
             if (!(typeof data23 == "number" && !(data23 % 1) && !isNaN(data23) && isFinite(data23))) {
-              let err47 = { instancePath: instancePath + "/count", schemaPath: "#/oneOf/2/properties/count/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema183.oneOf[2].properties.count.type, parentSchema: schema183.oneOf[2].properties.count, data: data23 };
+              let err47 = { instancePath: instancePath + "/count", schemaPath: "#/oneOf/2/properties/count/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema201.oneOf[2].properties.count.type, parentSchema: schema201.oneOf[2].properties.count, data: data23 };
               vErrors === null ? vErrors = [err47] : vErrors.push(err47), errors++;
             }
             if (typeof data23 == "number" && isFinite(data23) && (data23 < 0 || isNaN(data23))) {
-              let err48 = { instancePath: instancePath + "/count", schemaPath: "#/oneOf/2/properties/count/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema183.oneOf[2].properties.count, data: data23 };
+              let err48 = { instancePath: instancePath + "/count", schemaPath: "#/oneOf/2/properties/count/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema201.oneOf[2].properties.count, data: data23 };
               vErrors === null ? vErrors = [err48] : vErrors.push(err48), errors++;
             }
           }
           if (data.days !== void 0) {
             let data24 = data.days;
             if (!(typeof data24 == "number" && !(data24 % 1) && !isNaN(data24) && isFinite(data24))) {
-              let err49 = { instancePath: instancePath + "/days", schemaPath: "#/oneOf/2/properties/days/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema183.oneOf[2].properties.days.type, parentSchema: schema183.oneOf[2].properties.days, data: data24 };
+              let err49 = { instancePath: instancePath + "/days", schemaPath: "#/oneOf/2/properties/days/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema201.oneOf[2].properties.days.type, parentSchema: schema201.oneOf[2].properties.days, data: data24 };
               vErrors === null ? vErrors = [err49] : vErrors.push(err49), errors++;
             }
             if (typeof data24 == "number" && isFinite(data24) && (data24 < 1 || isNaN(data24))) {
-              let err50 = { instancePath: instancePath + "/days", schemaPath: "#/oneOf/2/properties/days/minimum", keyword: "minimum", params: { comparison: ">=", limit: 1 }, message: "must be >= 1", schema: 1, parentSchema: schema183.oneOf[2].properties.days, data: data24 };
+              let err50 = { instancePath: instancePath + "/days", schemaPath: "#/oneOf/2/properties/days/minimum", keyword: "minimum", params: { comparison: ">=", limit: 1 }, message: "must be >= 1", schema: 1, parentSchema: schema201.oneOf[2].properties.days, data: data24 };
               vErrors === null ? vErrors = [err50] : vErrors.push(err50), errors++;
             }
           }
         } else {
-          let err51 = { instancePath, schemaPath: "#/oneOf/2/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema183.oneOf[2].type, parentSchema: schema183.oneOf[2], data };
+          let err51 = { instancePath, schemaPath: "#/oneOf/2/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema201.oneOf[2].type, parentSchema: schema201.oneOf[2], data };
           vErrors === null ? vErrors = [err51] : vErrors.push(err51), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else if (tag0 === "no-shrink") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (data.rule === void 0) {
-            let err52 = { instancePath, schemaPath: "#/oneOf/3/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema183.oneOf[3].required, parentSchema: schema183.oneOf[3], data };
+            let err52 = { instancePath, schemaPath: "#/oneOf/3/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema201.oneOf[3].required, parentSchema: schema201.oneOf[3], data };
             vErrors === null ? vErrors = [err52] : vErrors.push(err52), errors++;
           }
           for (let key3 in data)
             if (!(key3 === "rule" || key3 === "name" || key3 === "level" || key3 === "enabled" || key3 === "where" || key3 === "allow-file-systems")) {
-              let err53 = { instancePath, schemaPath: "#/oneOf/3/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key3 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema183.oneOf[3], data };
+              let err53 = { instancePath, schemaPath: "#/oneOf/3/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key3 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema201.oneOf[3], data };
               vErrors === null ? vErrors = [err53] : vErrors.push(err53), errors++;
             }
           if (data.rule !== void 0) {
             let data25 = data.rule;
             if (data25 !== "no-shrink") {
-              let err54 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/3/properties/rule/const", keyword: "const", params: { allowedValue: "no-shrink" }, message: "must be equal to constant", schema: "no-shrink", parentSchema: schema183.oneOf[3].properties.rule, data: data25 };
+              let err54 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/3/properties/rule/const", keyword: "const", params: { allowedValue: "no-shrink" }, message: "must be equal to constant", schema: "no-shrink", parentSchema: schema201.oneOf[3].properties.rule, data: data25 };
               vErrors === null ? vErrors = [err54] : vErrors.push(err54), errors++;
             }
           }
@@ -4698,61 +5081,61 @@ function validate75(data, { instancePath = "", parentData, parentDataProperty, r
           if (data.level !== void 0) {
             let data27 = data.level;
             if (typeof data27 != "string") {
-              let err57 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/3/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema183.oneOf[3].properties.level.type, parentSchema: schema183.oneOf[3].properties.level, data: data27 };
+              let err57 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/3/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema201.oneOf[3].properties.level.type, parentSchema: schema201.oneOf[3].properties.level, data: data27 };
               vErrors === null ? vErrors = [err57] : vErrors.push(err57), errors++;
             }
             if (!(data27 === "error" || data27 === "warning" || data27 === "note")) {
-              let err58 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/3/properties/level/enum", keyword: "enum", params: { allowedValues: schema183.oneOf[3].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema183.oneOf[3].properties.level.enum, parentSchema: schema183.oneOf[3].properties.level, data: data27 };
+              let err58 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/3/properties/level/enum", keyword: "enum", params: { allowedValues: schema201.oneOf[3].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema201.oneOf[3].properties.level.enum, parentSchema: schema201.oneOf[3].properties.level, data: data27 };
               vErrors === null ? vErrors = [err58] : vErrors.push(err58), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data28 = data.enabled;
             if (typeof data28 != "boolean") {
-              let err59 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/3/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema183.oneOf[3].properties.enabled.type, parentSchema: schema183.oneOf[3].properties.enabled, data: data28 };
+              let err59 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/3/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema201.oneOf[3].properties.enabled.type, parentSchema: schema201.oneOf[3].properties.enabled, data: data28 };
               vErrors === null ? vErrors = [err59] : vErrors.push(err59), errors++;
             }
           }
-          if (data.where !== void 0 && (validate76(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors), errors = vErrors.length)), data["allow-file-systems"] !== void 0) {
+          if (data.where !== void 0 && (validate162(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate162.errors : vErrors.concat(validate162.errors), errors = vErrors.length)), data["allow-file-systems"] !== void 0) {
             let data30 = data["allow-file-systems"];
             if (Array.isArray(data30)) {
               let len0 = data30.length;
               for (let i0 = 0; i0 < len0; i0++) {
                 let data31 = data30[i0];
                 if (typeof data31 != "string") {
-                  let err60 = { instancePath: instancePath + "/allow-file-systems/" + i0, schemaPath: "#/oneOf/3/properties/allow-file-systems/items/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema183.oneOf[3].properties["allow-file-systems"].items.type, parentSchema: schema183.oneOf[3].properties["allow-file-systems"].items, data: data31 };
+                  let err60 = { instancePath: instancePath + "/allow-file-systems/" + i0, schemaPath: "#/oneOf/3/properties/allow-file-systems/items/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema201.oneOf[3].properties["allow-file-systems"].items.type, parentSchema: schema201.oneOf[3].properties["allow-file-systems"].items, data: data31 };
                   vErrors === null ? vErrors = [err60] : vErrors.push(err60), errors++;
                 }
                 if (!(data31 === "ext2" || data31 === "ext3" || data31 === "ext4" || data31 === "btrfs" || data31 === "ntfs" || data31 === "swap")) {
-                  let err61 = { instancePath: instancePath + "/allow-file-systems/" + i0, schemaPath: "#/oneOf/3/properties/allow-file-systems/items/enum", keyword: "enum", params: { allowedValues: schema183.oneOf[3].properties["allow-file-systems"].items.enum }, message: "must be equal to one of the allowed values", schema: schema183.oneOf[3].properties["allow-file-systems"].items.enum, parentSchema: schema183.oneOf[3].properties["allow-file-systems"].items, data: data31 };
+                  let err61 = { instancePath: instancePath + "/allow-file-systems/" + i0, schemaPath: "#/oneOf/3/properties/allow-file-systems/items/enum", keyword: "enum", params: { allowedValues: schema201.oneOf[3].properties["allow-file-systems"].items.enum }, message: "must be equal to one of the allowed values", schema: schema201.oneOf[3].properties["allow-file-systems"].items.enum, parentSchema: schema201.oneOf[3].properties["allow-file-systems"].items, data: data31 };
                   vErrors === null ? vErrors = [err61] : vErrors.push(err61), errors++;
                 }
               }
             } else {
-              let err62 = { instancePath: instancePath + "/allow-file-systems", schemaPath: "#/oneOf/3/properties/allow-file-systems/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema183.oneOf[3].properties["allow-file-systems"].type, parentSchema: schema183.oneOf[3].properties["allow-file-systems"], data: data30 };
+              let err62 = { instancePath: instancePath + "/allow-file-systems", schemaPath: "#/oneOf/3/properties/allow-file-systems/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema201.oneOf[3].properties["allow-file-systems"].type, parentSchema: schema201.oneOf[3].properties["allow-file-systems"], data: data30 };
               vErrors === null ? vErrors = [err62] : vErrors.push(err62), errors++;
             }
           }
         } else {
-          let err63 = { instancePath, schemaPath: "#/oneOf/3/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema183.oneOf[3].type, parentSchema: schema183.oneOf[3], data };
+          let err63 = { instancePath, schemaPath: "#/oneOf/3/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema201.oneOf[3].type, parentSchema: schema201.oneOf[3], data };
           vErrors === null ? vErrors = [err63] : vErrors.push(err63), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else if (tag0 === "boot-volume-stays") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (data.rule === void 0) {
-            let err64 = { instancePath, schemaPath: "#/oneOf/4/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema183.oneOf[4].required, parentSchema: schema183.oneOf[4], data };
+            let err64 = { instancePath, schemaPath: "#/oneOf/4/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema201.oneOf[4].required, parentSchema: schema201.oneOf[4], data };
             vErrors === null ? vErrors = [err64] : vErrors.push(err64), errors++;
           }
           for (let key4 in data)
             if (!(key4 === "rule" || key4 === "name" || key4 === "level" || key4 === "enabled" || key4 === "where")) {
-              let err65 = { instancePath, schemaPath: "#/oneOf/4/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key4 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema183.oneOf[4], data };
+              let err65 = { instancePath, schemaPath: "#/oneOf/4/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key4 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema201.oneOf[4], data };
               vErrors === null ? vErrors = [err65] : vErrors.push(err65), errors++;
             }
           if (data.rule !== void 0) {
             let data32 = data.rule;
             if (data32 !== "boot-volume-stays") {
-              let err66 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/4/properties/rule/const", keyword: "const", params: { allowedValue: "boot-volume-stays" }, message: "must be equal to constant", schema: "boot-volume-stays", parentSchema: schema183.oneOf[4].properties.rule, data: data32 };
+              let err66 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/4/properties/rule/const", keyword: "const", params: { allowedValue: "boot-volume-stays" }, message: "must be equal to constant", schema: "boot-volume-stays", parentSchema: schema201.oneOf[4].properties.rule, data: data32 };
               vErrors === null ? vErrors = [err66] : vErrors.push(err66), errors++;
             }
           }
@@ -4771,42 +5154,42 @@ function validate75(data, { instancePath = "", parentData, parentDataProperty, r
           if (data.level !== void 0) {
             let data34 = data.level;
             if (typeof data34 != "string") {
-              let err69 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/4/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema183.oneOf[4].properties.level.type, parentSchema: schema183.oneOf[4].properties.level, data: data34 };
+              let err69 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/4/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema201.oneOf[4].properties.level.type, parentSchema: schema201.oneOf[4].properties.level, data: data34 };
               vErrors === null ? vErrors = [err69] : vErrors.push(err69), errors++;
             }
             if (!(data34 === "error" || data34 === "warning" || data34 === "note")) {
-              let err70 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/4/properties/level/enum", keyword: "enum", params: { allowedValues: schema183.oneOf[4].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema183.oneOf[4].properties.level.enum, parentSchema: schema183.oneOf[4].properties.level, data: data34 };
+              let err70 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/4/properties/level/enum", keyword: "enum", params: { allowedValues: schema201.oneOf[4].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema201.oneOf[4].properties.level.enum, parentSchema: schema201.oneOf[4].properties.level, data: data34 };
               vErrors === null ? vErrors = [err70] : vErrors.push(err70), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data35 = data.enabled;
             if (typeof data35 != "boolean") {
-              let err71 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/4/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema183.oneOf[4].properties.enabled.type, parentSchema: schema183.oneOf[4].properties.enabled, data: data35 };
+              let err71 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/4/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema201.oneOf[4].properties.enabled.type, parentSchema: schema201.oneOf[4].properties.enabled, data: data35 };
               vErrors === null ? vErrors = [err71] : vErrors.push(err71), errors++;
             }
           }
-          data.where !== void 0 && (validate76(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors), errors = vErrors.length));
+          data.where !== void 0 && (validate162(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate162.errors : vErrors.concat(validate162.errors), errors = vErrors.length));
         } else {
-          let err72 = { instancePath, schemaPath: "#/oneOf/4/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema183.oneOf[4].type, parentSchema: schema183.oneOf[4], data };
+          let err72 = { instancePath, schemaPath: "#/oneOf/4/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema201.oneOf[4].type, parentSchema: schema201.oneOf[4], data };
           vErrors === null ? vErrors = [err72] : vErrors.push(err72), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else if (tag0 === "exclusive-attachment") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (data.rule === void 0) {
-            let err73 = { instancePath, schemaPath: "#/oneOf/5/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema183.oneOf[5].required, parentSchema: schema183.oneOf[5], data };
+            let err73 = { instancePath, schemaPath: "#/oneOf/5/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema201.oneOf[5].required, parentSchema: schema201.oneOf[5], data };
             vErrors === null ? vErrors = [err73] : vErrors.push(err73), errors++;
           }
           for (let key5 in data)
             if (!(key5 === "rule" || key5 === "name" || key5 === "level" || key5 === "enabled" || key5 === "where")) {
-              let err74 = { instancePath, schemaPath: "#/oneOf/5/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key5 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema183.oneOf[5], data };
+              let err74 = { instancePath, schemaPath: "#/oneOf/5/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key5 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema201.oneOf[5], data };
               vErrors === null ? vErrors = [err74] : vErrors.push(err74), errors++;
             }
           if (data.rule !== void 0) {
             let data37 = data.rule;
             if (data37 !== "exclusive-attachment") {
-              let err75 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/5/properties/rule/const", keyword: "const", params: { allowedValue: "exclusive-attachment" }, message: "must be equal to constant", schema: "exclusive-attachment", parentSchema: schema183.oneOf[5].properties.rule, data: data37 };
+              let err75 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/5/properties/rule/const", keyword: "const", params: { allowedValue: "exclusive-attachment" }, message: "must be equal to constant", schema: "exclusive-attachment", parentSchema: schema201.oneOf[5].properties.rule, data: data37 };
               vErrors === null ? vErrors = [err75] : vErrors.push(err75), errors++;
             }
           }
@@ -4825,42 +5208,42 @@ function validate75(data, { instancePath = "", parentData, parentDataProperty, r
           if (data.level !== void 0) {
             let data39 = data.level;
             if (typeof data39 != "string") {
-              let err78 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/5/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema183.oneOf[5].properties.level.type, parentSchema: schema183.oneOf[5].properties.level, data: data39 };
+              let err78 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/5/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema201.oneOf[5].properties.level.type, parentSchema: schema201.oneOf[5].properties.level, data: data39 };
               vErrors === null ? vErrors = [err78] : vErrors.push(err78), errors++;
             }
             if (!(data39 === "error" || data39 === "warning" || data39 === "note")) {
-              let err79 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/5/properties/level/enum", keyword: "enum", params: { allowedValues: schema183.oneOf[5].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema183.oneOf[5].properties.level.enum, parentSchema: schema183.oneOf[5].properties.level, data: data39 };
+              let err79 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/5/properties/level/enum", keyword: "enum", params: { allowedValues: schema201.oneOf[5].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema201.oneOf[5].properties.level.enum, parentSchema: schema201.oneOf[5].properties.level, data: data39 };
               vErrors === null ? vErrors = [err79] : vErrors.push(err79), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data40 = data.enabled;
             if (typeof data40 != "boolean") {
-              let err80 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/5/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema183.oneOf[5].properties.enabled.type, parentSchema: schema183.oneOf[5].properties.enabled, data: data40 };
+              let err80 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/5/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema201.oneOf[5].properties.enabled.type, parentSchema: schema201.oneOf[5].properties.enabled, data: data40 };
               vErrors === null ? vErrors = [err80] : vErrors.push(err80), errors++;
             }
           }
-          data.where !== void 0 && (validate76(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors), errors = vErrors.length));
+          data.where !== void 0 && (validate162(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate162.errors : vErrors.concat(validate162.errors), errors = vErrors.length));
         } else {
-          let err81 = { instancePath, schemaPath: "#/oneOf/5/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema183.oneOf[5].type, parentSchema: schema183.oneOf[5], data };
+          let err81 = { instancePath, schemaPath: "#/oneOf/5/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema201.oneOf[5].type, parentSchema: schema201.oneOf[5], data };
           vErrors === null ? vErrors = [err81] : vErrors.push(err81), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else if (tag0 === "group-travels-whole") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (data.rule === void 0) {
-            let err82 = { instancePath, schemaPath: "#/oneOf/6/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema183.oneOf[6].required, parentSchema: schema183.oneOf[6], data };
+            let err82 = { instancePath, schemaPath: "#/oneOf/6/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema201.oneOf[6].required, parentSchema: schema201.oneOf[6], data };
             vErrors === null ? vErrors = [err82] : vErrors.push(err82), errors++;
           }
           for (let key6 in data)
             if (!(key6 === "rule" || key6 === "name" || key6 === "level" || key6 === "enabled" || key6 === "where")) {
-              let err83 = { instancePath, schemaPath: "#/oneOf/6/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key6 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema183.oneOf[6], data };
+              let err83 = { instancePath, schemaPath: "#/oneOf/6/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key6 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema201.oneOf[6], data };
               vErrors === null ? vErrors = [err83] : vErrors.push(err83), errors++;
             }
           if (data.rule !== void 0) {
             let data42 = data.rule;
             if (data42 !== "group-travels-whole") {
-              let err84 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/6/properties/rule/const", keyword: "const", params: { allowedValue: "group-travels-whole" }, message: "must be equal to constant", schema: "group-travels-whole", parentSchema: schema183.oneOf[6].properties.rule, data: data42 };
+              let err84 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/6/properties/rule/const", keyword: "const", params: { allowedValue: "group-travels-whole" }, message: "must be equal to constant", schema: "group-travels-whole", parentSchema: schema201.oneOf[6].properties.rule, data: data42 };
               vErrors === null ? vErrors = [err84] : vErrors.push(err84), errors++;
             }
           }
@@ -4879,42 +5262,42 @@ function validate75(data, { instancePath = "", parentData, parentDataProperty, r
           if (data.level !== void 0) {
             let data44 = data.level;
             if (typeof data44 != "string") {
-              let err87 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/6/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema183.oneOf[6].properties.level.type, parentSchema: schema183.oneOf[6].properties.level, data: data44 };
+              let err87 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/6/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema201.oneOf[6].properties.level.type, parentSchema: schema201.oneOf[6].properties.level, data: data44 };
               vErrors === null ? vErrors = [err87] : vErrors.push(err87), errors++;
             }
             if (!(data44 === "error" || data44 === "warning" || data44 === "note")) {
-              let err88 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/6/properties/level/enum", keyword: "enum", params: { allowedValues: schema183.oneOf[6].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema183.oneOf[6].properties.level.enum, parentSchema: schema183.oneOf[6].properties.level, data: data44 };
+              let err88 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/6/properties/level/enum", keyword: "enum", params: { allowedValues: schema201.oneOf[6].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema201.oneOf[6].properties.level.enum, parentSchema: schema201.oneOf[6].properties.level, data: data44 };
               vErrors === null ? vErrors = [err88] : vErrors.push(err88), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data45 = data.enabled;
             if (typeof data45 != "boolean") {
-              let err89 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/6/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema183.oneOf[6].properties.enabled.type, parentSchema: schema183.oneOf[6].properties.enabled, data: data45 };
+              let err89 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/6/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema201.oneOf[6].properties.enabled.type, parentSchema: schema201.oneOf[6].properties.enabled, data: data45 };
               vErrors === null ? vErrors = [err89] : vErrors.push(err89), errors++;
             }
           }
-          data.where !== void 0 && (validate76(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors), errors = vErrors.length));
+          data.where !== void 0 && (validate162(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate162.errors : vErrors.concat(validate162.errors), errors = vErrors.length));
         } else {
-          let err90 = { instancePath, schemaPath: "#/oneOf/6/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema183.oneOf[6].type, parentSchema: schema183.oneOf[6], data };
+          let err90 = { instancePath, schemaPath: "#/oneOf/6/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema201.oneOf[6].type, parentSchema: schema201.oneOf[6], data };
           vErrors === null ? vErrors = [err90] : vErrors.push(err90), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else if (tag0 === "same-site") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (data.rule === void 0) {
-            let err91 = { instancePath, schemaPath: "#/oneOf/7/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema183.oneOf[7].required, parentSchema: schema183.oneOf[7], data };
+            let err91 = { instancePath, schemaPath: "#/oneOf/7/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema201.oneOf[7].required, parentSchema: schema201.oneOf[7], data };
             vErrors === null ? vErrors = [err91] : vErrors.push(err91), errors++;
           }
           for (let key7 in data)
             if (!(key7 === "rule" || key7 === "name" || key7 === "level" || key7 === "enabled" || key7 === "where")) {
-              let err92 = { instancePath, schemaPath: "#/oneOf/7/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key7 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema183.oneOf[7], data };
+              let err92 = { instancePath, schemaPath: "#/oneOf/7/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key7 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema201.oneOf[7], data };
               vErrors === null ? vErrors = [err92] : vErrors.push(err92), errors++;
             }
           if (data.rule !== void 0) {
             let data47 = data.rule;
             if (data47 !== "same-site") {
-              let err93 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/7/properties/rule/const", keyword: "const", params: { allowedValue: "same-site" }, message: "must be equal to constant", schema: "same-site", parentSchema: schema183.oneOf[7].properties.rule, data: data47 };
+              let err93 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/7/properties/rule/const", keyword: "const", params: { allowedValue: "same-site" }, message: "must be equal to constant", schema: "same-site", parentSchema: schema201.oneOf[7].properties.rule, data: data47 };
               vErrors === null ? vErrors = [err93] : vErrors.push(err93), errors++;
             }
           }
@@ -4933,46 +5316,46 @@ function validate75(data, { instancePath = "", parentData, parentDataProperty, r
           if (data.level !== void 0) {
             let data49 = data.level;
             if (typeof data49 != "string") {
-              let err96 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/7/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema183.oneOf[7].properties.level.type, parentSchema: schema183.oneOf[7].properties.level, data: data49 };
+              let err96 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/7/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema201.oneOf[7].properties.level.type, parentSchema: schema201.oneOf[7].properties.level, data: data49 };
               vErrors === null ? vErrors = [err96] : vErrors.push(err96), errors++;
             }
             if (!(data49 === "error" || data49 === "warning" || data49 === "note")) {
-              let err97 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/7/properties/level/enum", keyword: "enum", params: { allowedValues: schema183.oneOf[7].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema183.oneOf[7].properties.level.enum, parentSchema: schema183.oneOf[7].properties.level, data: data49 };
+              let err97 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/7/properties/level/enum", keyword: "enum", params: { allowedValues: schema201.oneOf[7].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema201.oneOf[7].properties.level.enum, parentSchema: schema201.oneOf[7].properties.level, data: data49 };
               vErrors === null ? vErrors = [err97] : vErrors.push(err97), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data50 = data.enabled;
             if (typeof data50 != "boolean") {
-              let err98 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/7/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema183.oneOf[7].properties.enabled.type, parentSchema: schema183.oneOf[7].properties.enabled, data: data50 };
+              let err98 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/7/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema201.oneOf[7].properties.enabled.type, parentSchema: schema201.oneOf[7].properties.enabled, data: data50 };
               vErrors === null ? vErrors = [err98] : vErrors.push(err98), errors++;
             }
           }
-          data.where !== void 0 && (validate76(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors), errors = vErrors.length));
+          data.where !== void 0 && (validate162(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate162.errors : vErrors.concat(validate162.errors), errors = vErrors.length));
         } else {
-          let err99 = { instancePath, schemaPath: "#/oneOf/7/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema183.oneOf[7].type, parentSchema: schema183.oneOf[7], data };
+          let err99 = { instancePath, schemaPath: "#/oneOf/7/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema201.oneOf[7].type, parentSchema: schema201.oneOf[7], data };
           vErrors === null ? vErrors = [err99] : vErrors.push(err99), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else if (tag0 === "growth-step") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (Object.keys(data).length < 2) {
-            let err100 = { instancePath, schemaPath: "#/oneOf/8/minProperties", keyword: "minProperties", params: { limit: 2 }, message: "must NOT have fewer than 2 properties", schema: 2, parentSchema: schema183.oneOf[8], data };
+            let err100 = { instancePath, schemaPath: "#/oneOf/8/minProperties", keyword: "minProperties", params: { limit: 2 }, message: "must NOT have fewer than 2 properties", schema: 2, parentSchema: schema201.oneOf[8], data };
             vErrors === null ? vErrors = [err100] : vErrors.push(err100), errors++;
           }
           if (data.rule === void 0) {
-            let err101 = { instancePath, schemaPath: "#/oneOf/8/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema183.oneOf[8].required, parentSchema: schema183.oneOf[8], data };
+            let err101 = { instancePath, schemaPath: "#/oneOf/8/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema201.oneOf[8].required, parentSchema: schema201.oneOf[8], data };
             vErrors === null ? vErrors = [err101] : vErrors.push(err101), errors++;
           }
           for (let key8 in data)
             if (!(key8 === "rule" || key8 === "name" || key8 === "level" || key8 === "enabled" || key8 === "where" || key8 === "times" || key8 === "by")) {
-              let err102 = { instancePath, schemaPath: "#/oneOf/8/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key8 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema183.oneOf[8], data };
+              let err102 = { instancePath, schemaPath: "#/oneOf/8/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key8 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema201.oneOf[8], data };
               vErrors === null ? vErrors = [err102] : vErrors.push(err102), errors++;
             }
           if (data.rule !== void 0) {
             let data52 = data.rule;
             if (data52 !== "growth-step") {
-              let err103 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/8/properties/rule/const", keyword: "const", params: { allowedValue: "growth-step" }, message: "must be equal to constant", schema: "growth-step", parentSchema: schema183.oneOf[8].properties.rule, data: data52 };
+              let err103 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/8/properties/rule/const", keyword: "const", params: { allowedValue: "growth-step" }, message: "must be equal to constant", schema: "growth-step", parentSchema: schema201.oneOf[8].properties.rule, data: data52 };
               vErrors === null ? vErrors = [err103] : vErrors.push(err103), errors++;
             }
           }
@@ -4991,37 +5374,37 @@ function validate75(data, { instancePath = "", parentData, parentDataProperty, r
           if (data.level !== void 0) {
             let data54 = data.level;
             if (typeof data54 != "string") {
-              let err106 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/8/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema183.oneOf[8].properties.level.type, parentSchema: schema183.oneOf[8].properties.level, data: data54 };
+              let err106 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/8/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema201.oneOf[8].properties.level.type, parentSchema: schema201.oneOf[8].properties.level, data: data54 };
               vErrors === null ? vErrors = [err106] : vErrors.push(err106), errors++;
             }
             if (!(data54 === "error" || data54 === "warning" || data54 === "note")) {
-              let err107 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/8/properties/level/enum", keyword: "enum", params: { allowedValues: schema183.oneOf[8].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema183.oneOf[8].properties.level.enum, parentSchema: schema183.oneOf[8].properties.level, data: data54 };
+              let err107 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/8/properties/level/enum", keyword: "enum", params: { allowedValues: schema201.oneOf[8].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema201.oneOf[8].properties.level.enum, parentSchema: schema201.oneOf[8].properties.level, data: data54 };
               vErrors === null ? vErrors = [err107] : vErrors.push(err107), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data55 = data.enabled;
             if (typeof data55 != "boolean") {
-              let err108 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/8/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema183.oneOf[8].properties.enabled.type, parentSchema: schema183.oneOf[8].properties.enabled, data: data55 };
+              let err108 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/8/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema201.oneOf[8].properties.enabled.type, parentSchema: schema201.oneOf[8].properties.enabled, data: data55 };
               vErrors === null ? vErrors = [err108] : vErrors.push(err108), errors++;
             }
           }
-          if (data.where !== void 0 && (validate76(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors), errors = vErrors.length)), data.times !== void 0) {
+          if (data.where !== void 0 && (validate162(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate162.errors : vErrors.concat(validate162.errors), errors = vErrors.length)), data.times !== void 0) {
             let data57 = data.times;
             if (typeof data57 == "number" && isFinite(data57)) {
               if (data57 < 1 || isNaN(data57)) {
-                let err109 = { instancePath: instancePath + "/times", schemaPath: "#/oneOf/8/properties/times/minimum", keyword: "minimum", params: { comparison: ">=", limit: 1 }, message: "must be >= 1", schema: 1, parentSchema: schema183.oneOf[8].properties.times, data: data57 };
+                let err109 = { instancePath: instancePath + "/times", schemaPath: "#/oneOf/8/properties/times/minimum", keyword: "minimum", params: { comparison: ">=", limit: 1 }, message: "must be >= 1", schema: 1, parentSchema: schema201.oneOf[8].properties.times, data: data57 };
                 vErrors === null ? vErrors = [err109] : vErrors.push(err109), errors++;
               }
             } else {
-              let err110 = { instancePath: instancePath + "/times", schemaPath: "#/oneOf/8/properties/times/type", keyword: "type", params: { type: "number" }, message: "must be number", schema: schema183.oneOf[8].properties.times.type, parentSchema: schema183.oneOf[8].properties.times, data: data57 };
+              let err110 = { instancePath: instancePath + "/times", schemaPath: "#/oneOf/8/properties/times/type", keyword: "type", params: { type: "number" }, message: "must be number", schema: schema201.oneOf[8].properties.times.type, parentSchema: schema201.oneOf[8].properties.times, data: data57 };
               vErrors === null ? vErrors = [err110] : vErrors.push(err110), errors++;
             }
           }
           if (data.by !== void 0) {
             let data58 = data.by;
             if (typeof data58 == "string") {
-              if (!pattern23.test(data58)) {
+              if (!pattern24.test(data58)) {
                 let err111 = { instancePath: instancePath + "/by", schemaPath: "common.json#/$defs/size/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", parentSchema: schema88, data: data58 };
                 vErrors === null ? vErrors = [err111] : vErrors.push(err111), errors++;
               }
@@ -5031,25 +5414,25 @@ function validate75(data, { instancePath = "", parentData, parentDataProperty, r
             }
           }
         } else {
-          let err113 = { instancePath, schemaPath: "#/oneOf/8/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema183.oneOf[8].type, parentSchema: schema183.oneOf[8], data };
+          let err113 = { instancePath, schemaPath: "#/oneOf/8/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema201.oneOf[8].type, parentSchema: schema201.oneOf[8], data };
           vErrors === null ? vErrors = [err113] : vErrors.push(err113), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else if (tag0 === "detached-volume-owned") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (data.rule === void 0) {
-            let err114 = { instancePath, schemaPath: "#/oneOf/9/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema183.oneOf[9].required, parentSchema: schema183.oneOf[9], data };
+            let err114 = { instancePath, schemaPath: "#/oneOf/9/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema201.oneOf[9].required, parentSchema: schema201.oneOf[9], data };
             vErrors === null ? vErrors = [err114] : vErrors.push(err114), errors++;
           }
           for (let key9 in data)
             if (!(key9 === "rule" || key9 === "name" || key9 === "level" || key9 === "enabled" || key9 === "where" || key9 === "at-most" || key9 === "grace")) {
-              let err115 = { instancePath, schemaPath: "#/oneOf/9/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key9 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema183.oneOf[9], data };
+              let err115 = { instancePath, schemaPath: "#/oneOf/9/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key9 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema201.oneOf[9], data };
               vErrors === null ? vErrors = [err115] : vErrors.push(err115), errors++;
             }
           if (data.rule !== void 0) {
             let data59 = data.rule;
             if (data59 !== "detached-volume-owned") {
-              let err116 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/9/properties/rule/const", keyword: "const", params: { allowedValue: "detached-volume-owned" }, message: "must be equal to constant", schema: "detached-volume-owned", parentSchema: schema183.oneOf[9].properties.rule, data: data59 };
+              let err116 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/9/properties/rule/const", keyword: "const", params: { allowedValue: "detached-volume-owned" }, message: "must be equal to constant", schema: "detached-volume-owned", parentSchema: schema201.oneOf[9].properties.rule, data: data59 };
               vErrors === null ? vErrors = [err116] : vErrors.push(err116), errors++;
             }
           }
@@ -5068,63 +5451,63 @@ function validate75(data, { instancePath = "", parentData, parentDataProperty, r
           if (data.level !== void 0) {
             let data61 = data.level;
             if (typeof data61 != "string") {
-              let err119 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/9/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema183.oneOf[9].properties.level.type, parentSchema: schema183.oneOf[9].properties.level, data: data61 };
+              let err119 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/9/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema201.oneOf[9].properties.level.type, parentSchema: schema201.oneOf[9].properties.level, data: data61 };
               vErrors === null ? vErrors = [err119] : vErrors.push(err119), errors++;
             }
             if (!(data61 === "error" || data61 === "warning" || data61 === "note")) {
-              let err120 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/9/properties/level/enum", keyword: "enum", params: { allowedValues: schema183.oneOf[9].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema183.oneOf[9].properties.level.enum, parentSchema: schema183.oneOf[9].properties.level, data: data61 };
+              let err120 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/9/properties/level/enum", keyword: "enum", params: { allowedValues: schema201.oneOf[9].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema201.oneOf[9].properties.level.enum, parentSchema: schema201.oneOf[9].properties.level, data: data61 };
               vErrors === null ? vErrors = [err120] : vErrors.push(err120), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data62 = data.enabled;
             if (typeof data62 != "boolean") {
-              let err121 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/9/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema183.oneOf[9].properties.enabled.type, parentSchema: schema183.oneOf[9].properties.enabled, data: data62 };
+              let err121 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/9/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema201.oneOf[9].properties.enabled.type, parentSchema: schema201.oneOf[9].properties.enabled, data: data62 };
               vErrors === null ? vErrors = [err121] : vErrors.push(err121), errors++;
             }
           }
-          if (data.where !== void 0 && (validate76(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors), errors = vErrors.length)), data["at-most"] !== void 0) {
+          if (data.where !== void 0 && (validate162(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate162.errors : vErrors.concat(validate162.errors), errors = vErrors.length)), data["at-most"] !== void 0) {
             let data64 = data["at-most"];
             if (!(typeof data64 == "number" && !(data64 % 1) && !isNaN(data64) && isFinite(data64))) {
-              let err122 = { instancePath: instancePath + "/at-most", schemaPath: "#/oneOf/9/properties/at-most/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema183.oneOf[9].properties["at-most"].type, parentSchema: schema183.oneOf[9].properties["at-most"], data: data64 };
+              let err122 = { instancePath: instancePath + "/at-most", schemaPath: "#/oneOf/9/properties/at-most/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema201.oneOf[9].properties["at-most"].type, parentSchema: schema201.oneOf[9].properties["at-most"], data: data64 };
               vErrors === null ? vErrors = [err122] : vErrors.push(err122), errors++;
             }
             if (typeof data64 == "number" && isFinite(data64) && (data64 < 1 || isNaN(data64))) {
-              let err123 = { instancePath: instancePath + "/at-most", schemaPath: "#/oneOf/9/properties/at-most/minimum", keyword: "minimum", params: { comparison: ">=", limit: 1 }, message: "must be >= 1", schema: 1, parentSchema: schema183.oneOf[9].properties["at-most"], data: data64 };
+              let err123 = { instancePath: instancePath + "/at-most", schemaPath: "#/oneOf/9/properties/at-most/minimum", keyword: "minimum", params: { comparison: ">=", limit: 1 }, message: "must be >= 1", schema: 1, parentSchema: schema201.oneOf[9].properties["at-most"], data: data64 };
               vErrors === null ? vErrors = [err123] : vErrors.push(err123), errors++;
             }
           }
           if (data.grace !== void 0) {
             let data65 = data.grace;
             if (!(typeof data65 == "number" && !(data65 % 1) && !isNaN(data65) && isFinite(data65))) {
-              let err124 = { instancePath: instancePath + "/grace", schemaPath: "#/oneOf/9/properties/grace/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema183.oneOf[9].properties.grace.type, parentSchema: schema183.oneOf[9].properties.grace, data: data65 };
+              let err124 = { instancePath: instancePath + "/grace", schemaPath: "#/oneOf/9/properties/grace/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema201.oneOf[9].properties.grace.type, parentSchema: schema201.oneOf[9].properties.grace, data: data65 };
               vErrors === null ? vErrors = [err124] : vErrors.push(err124), errors++;
             }
             if (typeof data65 == "number" && isFinite(data65) && (data65 < 0 || isNaN(data65))) {
-              let err125 = { instancePath: instancePath + "/grace", schemaPath: "#/oneOf/9/properties/grace/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema183.oneOf[9].properties.grace, data: data65 };
+              let err125 = { instancePath: instancePath + "/grace", schemaPath: "#/oneOf/9/properties/grace/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema201.oneOf[9].properties.grace, data: data65 };
               vErrors === null ? vErrors = [err125] : vErrors.push(err125), errors++;
             }
           }
         } else {
-          let err126 = { instancePath, schemaPath: "#/oneOf/9/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema183.oneOf[9].type, parentSchema: schema183.oneOf[9], data };
+          let err126 = { instancePath, schemaPath: "#/oneOf/9/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema201.oneOf[9].type, parentSchema: schema201.oneOf[9], data };
           vErrors === null ? vErrors = [err126] : vErrors.push(err126), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else if (tag0 === "deletion-prepared") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (data.rule === void 0) {
-            let err127 = { instancePath, schemaPath: "#/oneOf/10/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema183.oneOf[10].required, parentSchema: schema183.oneOf[10], data };
+            let err127 = { instancePath, schemaPath: "#/oneOf/10/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema201.oneOf[10].required, parentSchema: schema201.oneOf[10], data };
             vErrors === null ? vErrors = [err127] : vErrors.push(err127), errors++;
           }
           for (let key10 in data)
             if (!(key10 === "rule" || key10 === "name" || key10 === "level" || key10 === "enabled" || key10 === "where" || key10 === "backup-within" || key10 === "attached-allowed")) {
-              let err128 = { instancePath, schemaPath: "#/oneOf/10/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key10 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema183.oneOf[10], data };
+              let err128 = { instancePath, schemaPath: "#/oneOf/10/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key10 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema201.oneOf[10], data };
               vErrors === null ? vErrors = [err128] : vErrors.push(err128), errors++;
             }
           if (data.rule !== void 0) {
             let data66 = data.rule;
             if (data66 !== "deletion-prepared") {
-              let err129 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/10/properties/rule/const", keyword: "const", params: { allowedValue: "deletion-prepared" }, message: "must be equal to constant", schema: "deletion-prepared", parentSchema: schema183.oneOf[10].properties.rule, data: data66 };
+              let err129 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/10/properties/rule/const", keyword: "const", params: { allowedValue: "deletion-prepared" }, message: "must be equal to constant", schema: "deletion-prepared", parentSchema: schema201.oneOf[10].properties.rule, data: data66 };
               vErrors === null ? vErrors = [err129] : vErrors.push(err129), errors++;
             }
           }
@@ -5143,63 +5526,63 @@ function validate75(data, { instancePath = "", parentData, parentDataProperty, r
           if (data.level !== void 0) {
             let data68 = data.level;
             if (typeof data68 != "string") {
-              let err132 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/10/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema183.oneOf[10].properties.level.type, parentSchema: schema183.oneOf[10].properties.level, data: data68 };
+              let err132 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/10/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema201.oneOf[10].properties.level.type, parentSchema: schema201.oneOf[10].properties.level, data: data68 };
               vErrors === null ? vErrors = [err132] : vErrors.push(err132), errors++;
             }
             if (!(data68 === "error" || data68 === "warning" || data68 === "note")) {
-              let err133 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/10/properties/level/enum", keyword: "enum", params: { allowedValues: schema183.oneOf[10].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema183.oneOf[10].properties.level.enum, parentSchema: schema183.oneOf[10].properties.level, data: data68 };
+              let err133 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/10/properties/level/enum", keyword: "enum", params: { allowedValues: schema201.oneOf[10].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema201.oneOf[10].properties.level.enum, parentSchema: schema201.oneOf[10].properties.level, data: data68 };
               vErrors === null ? vErrors = [err133] : vErrors.push(err133), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data69 = data.enabled;
             if (typeof data69 != "boolean") {
-              let err134 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/10/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema183.oneOf[10].properties.enabled.type, parentSchema: schema183.oneOf[10].properties.enabled, data: data69 };
+              let err134 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/10/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema201.oneOf[10].properties.enabled.type, parentSchema: schema201.oneOf[10].properties.enabled, data: data69 };
               vErrors === null ? vErrors = [err134] : vErrors.push(err134), errors++;
             }
           }
-          if (data.where !== void 0 && (validate76(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors), errors = vErrors.length)), data["backup-within"] !== void 0) {
+          if (data.where !== void 0 && (validate162(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate162.errors : vErrors.concat(validate162.errors), errors = vErrors.length)), data["backup-within"] !== void 0) {
             let data71 = data["backup-within"];
             if (!(typeof data71 == "number" && !(data71 % 1) && !isNaN(data71) && isFinite(data71))) {
-              let err135 = { instancePath: instancePath + "/backup-within", schemaPath: "#/oneOf/10/properties/backup-within/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema183.oneOf[10].properties["backup-within"].type, parentSchema: schema183.oneOf[10].properties["backup-within"], data: data71 };
+              let err135 = { instancePath: instancePath + "/backup-within", schemaPath: "#/oneOf/10/properties/backup-within/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema201.oneOf[10].properties["backup-within"].type, parentSchema: schema201.oneOf[10].properties["backup-within"], data: data71 };
               vErrors === null ? vErrors = [err135] : vErrors.push(err135), errors++;
             }
             if (typeof data71 == "number" && isFinite(data71) && (data71 < 0 || isNaN(data71))) {
-              let err136 = { instancePath: instancePath + "/backup-within", schemaPath: "#/oneOf/10/properties/backup-within/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema183.oneOf[10].properties["backup-within"], data: data71 };
+              let err136 = { instancePath: instancePath + "/backup-within", schemaPath: "#/oneOf/10/properties/backup-within/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema201.oneOf[10].properties["backup-within"], data: data71 };
               vErrors === null ? vErrors = [err136] : vErrors.push(err136), errors++;
             }
           }
           if (data["attached-allowed"] !== void 0) {
             let data72 = data["attached-allowed"];
             if (typeof data72 != "boolean") {
-              let err137 = { instancePath: instancePath + "/attached-allowed", schemaPath: "#/oneOf/10/properties/attached-allowed/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema183.oneOf[10].properties["attached-allowed"].type, parentSchema: schema183.oneOf[10].properties["attached-allowed"], data: data72 };
+              let err137 = { instancePath: instancePath + "/attached-allowed", schemaPath: "#/oneOf/10/properties/attached-allowed/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema201.oneOf[10].properties["attached-allowed"].type, parentSchema: schema201.oneOf[10].properties["attached-allowed"], data: data72 };
               vErrors === null ? vErrors = [err137] : vErrors.push(err137), errors++;
             }
           }
         } else {
-          let err138 = { instancePath, schemaPath: "#/oneOf/10/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema183.oneOf[10].type, parentSchema: schema183.oneOf[10], data };
+          let err138 = { instancePath, schemaPath: "#/oneOf/10/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema201.oneOf[10].type, parentSchema: schema201.oneOf[10], data };
           vErrors === null ? vErrors = [err138] : vErrors.push(err138), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else if (tag0 === "destructive-changes-few") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (data.rule === void 0) {
-            let err139 = { instancePath, schemaPath: "#/oneOf/11/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema183.oneOf[11].required, parentSchema: schema183.oneOf[11], data };
+            let err139 = { instancePath, schemaPath: "#/oneOf/11/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema201.oneOf[11].required, parentSchema: schema201.oneOf[11], data };
             vErrors === null ? vErrors = [err139] : vErrors.push(err139), errors++;
           }
           if (data["at-most"] === void 0) {
-            let err140 = { instancePath, schemaPath: "#/oneOf/11/required", keyword: "required", params: { missingProperty: "at-most" }, message: "must have required property 'at-most'", schema: schema183.oneOf[11].required, parentSchema: schema183.oneOf[11], data };
+            let err140 = { instancePath, schemaPath: "#/oneOf/11/required", keyword: "required", params: { missingProperty: "at-most" }, message: "must have required property 'at-most'", schema: schema201.oneOf[11].required, parentSchema: schema201.oneOf[11], data };
             vErrors === null ? vErrors = [err140] : vErrors.push(err140), errors++;
           }
           for (let key11 in data)
             if (!(key11 === "rule" || key11 === "name" || key11 === "level" || key11 === "enabled" || key11 === "where" || key11 === "at-most")) {
-              let err141 = { instancePath, schemaPath: "#/oneOf/11/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key11 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema183.oneOf[11], data };
+              let err141 = { instancePath, schemaPath: "#/oneOf/11/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key11 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema201.oneOf[11], data };
               vErrors === null ? vErrors = [err141] : vErrors.push(err141), errors++;
             }
           if (data.rule !== void 0) {
             let data73 = data.rule;
             if (data73 !== "destructive-changes-few") {
-              let err142 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/11/properties/rule/const", keyword: "const", params: { allowedValue: "destructive-changes-few" }, message: "must be equal to constant", schema: "destructive-changes-few", parentSchema: schema183.oneOf[11].properties.rule, data: data73 };
+              let err142 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/11/properties/rule/const", keyword: "const", params: { allowedValue: "destructive-changes-few" }, message: "must be equal to constant", schema: "destructive-changes-few", parentSchema: schema201.oneOf[11].properties.rule, data: data73 };
               vErrors === null ? vErrors = [err142] : vErrors.push(err142), errors++;
             }
           }
@@ -5218,52 +5601,52 @@ function validate75(data, { instancePath = "", parentData, parentDataProperty, r
           if (data.level !== void 0) {
             let data75 = data.level;
             if (typeof data75 != "string") {
-              let err145 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/11/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema183.oneOf[11].properties.level.type, parentSchema: schema183.oneOf[11].properties.level, data: data75 };
+              let err145 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/11/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema201.oneOf[11].properties.level.type, parentSchema: schema201.oneOf[11].properties.level, data: data75 };
               vErrors === null ? vErrors = [err145] : vErrors.push(err145), errors++;
             }
             if (!(data75 === "error" || data75 === "warning" || data75 === "note")) {
-              let err146 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/11/properties/level/enum", keyword: "enum", params: { allowedValues: schema183.oneOf[11].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema183.oneOf[11].properties.level.enum, parentSchema: schema183.oneOf[11].properties.level, data: data75 };
+              let err146 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/11/properties/level/enum", keyword: "enum", params: { allowedValues: schema201.oneOf[11].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema201.oneOf[11].properties.level.enum, parentSchema: schema201.oneOf[11].properties.level, data: data75 };
               vErrors === null ? vErrors = [err146] : vErrors.push(err146), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data76 = data.enabled;
             if (typeof data76 != "boolean") {
-              let err147 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/11/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema183.oneOf[11].properties.enabled.type, parentSchema: schema183.oneOf[11].properties.enabled, data: data76 };
+              let err147 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/11/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema201.oneOf[11].properties.enabled.type, parentSchema: schema201.oneOf[11].properties.enabled, data: data76 };
               vErrors === null ? vErrors = [err147] : vErrors.push(err147), errors++;
             }
           }
-          if (data.where !== void 0 && (validate76(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors), errors = vErrors.length)), data["at-most"] !== void 0) {
+          if (data.where !== void 0 && (validate162(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate162.errors : vErrors.concat(validate162.errors), errors = vErrors.length)), data["at-most"] !== void 0) {
             let data78 = data["at-most"];
             if (!(typeof data78 == "number" && !(data78 % 1) && !isNaN(data78) && isFinite(data78))) {
-              let err148 = { instancePath: instancePath + "/at-most", schemaPath: "#/oneOf/11/properties/at-most/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema183.oneOf[11].properties["at-most"].type, parentSchema: schema183.oneOf[11].properties["at-most"], data: data78 };
+              let err148 = { instancePath: instancePath + "/at-most", schemaPath: "#/oneOf/11/properties/at-most/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema201.oneOf[11].properties["at-most"].type, parentSchema: schema201.oneOf[11].properties["at-most"], data: data78 };
               vErrors === null ? vErrors = [err148] : vErrors.push(err148), errors++;
             }
             if (typeof data78 == "number" && isFinite(data78) && (data78 < 0 || isNaN(data78))) {
-              let err149 = { instancePath: instancePath + "/at-most", schemaPath: "#/oneOf/11/properties/at-most/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema183.oneOf[11].properties["at-most"], data: data78 };
+              let err149 = { instancePath: instancePath + "/at-most", schemaPath: "#/oneOf/11/properties/at-most/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema201.oneOf[11].properties["at-most"], data: data78 };
               vErrors === null ? vErrors = [err149] : vErrors.push(err149), errors++;
             }
           }
         } else {
-          let err150 = { instancePath, schemaPath: "#/oneOf/11/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema183.oneOf[11].type, parentSchema: schema183.oneOf[11], data };
+          let err150 = { instancePath, schemaPath: "#/oneOf/11/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema201.oneOf[11].type, parentSchema: schema201.oneOf[11], data };
           vErrors === null ? vErrors = [err150] : vErrors.push(err150), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else if (tag0 === "surveyed-as-declared") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (data.rule === void 0) {
-            let err151 = { instancePath, schemaPath: "#/oneOf/12/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema183.oneOf[12].required, parentSchema: schema183.oneOf[12], data };
+            let err151 = { instancePath, schemaPath: "#/oneOf/12/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema201.oneOf[12].required, parentSchema: schema201.oneOf[12], data };
             vErrors === null ? vErrors = [err151] : vErrors.push(err151), errors++;
           }
           for (let key12 in data)
             if (!(key12 === "rule" || key12 === "name" || key12 === "level" || key12 === "enabled" || key12 === "where" || key12 === "within" || key12 === "too-old" || key12 === "missing")) {
-              let err152 = { instancePath, schemaPath: "#/oneOf/12/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key12 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema183.oneOf[12], data };
+              let err152 = { instancePath, schemaPath: "#/oneOf/12/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key12 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema201.oneOf[12], data };
               vErrors === null ? vErrors = [err152] : vErrors.push(err152), errors++;
             }
           if (data.rule !== void 0) {
             let data79 = data.rule;
             if (data79 !== "surveyed-as-declared") {
-              let err153 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/12/properties/rule/const", keyword: "const", params: { allowedValue: "surveyed-as-declared" }, message: "must be equal to constant", schema: "surveyed-as-declared", parentSchema: schema183.oneOf[12].properties.rule, data: data79 };
+              let err153 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/12/properties/rule/const", keyword: "const", params: { allowedValue: "surveyed-as-declared" }, message: "must be equal to constant", schema: "surveyed-as-declared", parentSchema: schema201.oneOf[12].properties.rule, data: data79 };
               vErrors === null ? vErrors = [err153] : vErrors.push(err153), errors++;
             }
           }
@@ -5282,70 +5665,70 @@ function validate75(data, { instancePath = "", parentData, parentDataProperty, r
           if (data.level !== void 0) {
             let data81 = data.level;
             if (typeof data81 != "string") {
-              let err156 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/12/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema183.oneOf[12].properties.level.type, parentSchema: schema183.oneOf[12].properties.level, data: data81 };
+              let err156 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/12/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema201.oneOf[12].properties.level.type, parentSchema: schema201.oneOf[12].properties.level, data: data81 };
               vErrors === null ? vErrors = [err156] : vErrors.push(err156), errors++;
             }
             if (!(data81 === "error" || data81 === "warning" || data81 === "note")) {
-              let err157 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/12/properties/level/enum", keyword: "enum", params: { allowedValues: schema183.oneOf[12].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema183.oneOf[12].properties.level.enum, parentSchema: schema183.oneOf[12].properties.level, data: data81 };
+              let err157 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/12/properties/level/enum", keyword: "enum", params: { allowedValues: schema201.oneOf[12].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema201.oneOf[12].properties.level.enum, parentSchema: schema201.oneOf[12].properties.level, data: data81 };
               vErrors === null ? vErrors = [err157] : vErrors.push(err157), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data82 = data.enabled;
             if (typeof data82 != "boolean") {
-              let err158 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/12/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema183.oneOf[12].properties.enabled.type, parentSchema: schema183.oneOf[12].properties.enabled, data: data82 };
+              let err158 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/12/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema201.oneOf[12].properties.enabled.type, parentSchema: schema201.oneOf[12].properties.enabled, data: data82 };
               vErrors === null ? vErrors = [err158] : vErrors.push(err158), errors++;
             }
           }
-          if (data.where !== void 0 && (validate76(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors), errors = vErrors.length)), data.within !== void 0) {
+          if (data.where !== void 0 && (validate162(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate162.errors : vErrors.concat(validate162.errors), errors = vErrors.length)), data.within !== void 0) {
             let data84 = data.within;
             if (!(typeof data84 == "number" && !(data84 % 1) && !isNaN(data84) && isFinite(data84))) {
-              let err159 = { instancePath: instancePath + "/within", schemaPath: "#/oneOf/12/properties/within/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema183.oneOf[12].properties.within.type, parentSchema: schema183.oneOf[12].properties.within, data: data84 };
+              let err159 = { instancePath: instancePath + "/within", schemaPath: "#/oneOf/12/properties/within/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema201.oneOf[12].properties.within.type, parentSchema: schema201.oneOf[12].properties.within, data: data84 };
               vErrors === null ? vErrors = [err159] : vErrors.push(err159), errors++;
             }
             if (typeof data84 == "number" && isFinite(data84) && (data84 < 0 || isNaN(data84))) {
-              let err160 = { instancePath: instancePath + "/within", schemaPath: "#/oneOf/12/properties/within/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema183.oneOf[12].properties.within, data: data84 };
+              let err160 = { instancePath: instancePath + "/within", schemaPath: "#/oneOf/12/properties/within/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema201.oneOf[12].properties.within, data: data84 };
               vErrors === null ? vErrors = [err160] : vErrors.push(err160), errors++;
             }
           }
           if (data["too-old"] !== void 0) {
             let data85 = data["too-old"];
             if (!(data85 === "error" || data85 === "warning" || data85 === "note")) {
-              let err161 = { instancePath: instancePath + "/too-old", schemaPath: "#/oneOf/12/properties/too-old/enum", keyword: "enum", params: { allowedValues: schema183.oneOf[12].properties["too-old"].enum }, message: "must be equal to one of the allowed values", schema: schema183.oneOf[12].properties["too-old"].enum, parentSchema: schema183.oneOf[12].properties["too-old"], data: data85 };
+              let err161 = { instancePath: instancePath + "/too-old", schemaPath: "#/oneOf/12/properties/too-old/enum", keyword: "enum", params: { allowedValues: schema201.oneOf[12].properties["too-old"].enum }, message: "must be equal to one of the allowed values", schema: schema201.oneOf[12].properties["too-old"].enum, parentSchema: schema201.oneOf[12].properties["too-old"], data: data85 };
               vErrors === null ? vErrors = [err161] : vErrors.push(err161), errors++;
             }
           }
           if (data.missing !== void 0) {
             let data86 = data.missing;
             if (!(data86 === "error" || data86 === "warning" || data86 === "note")) {
-              let err162 = { instancePath: instancePath + "/missing", schemaPath: "#/oneOf/12/properties/missing/enum", keyword: "enum", params: { allowedValues: schema183.oneOf[12].properties.missing.enum }, message: "must be equal to one of the allowed values", schema: schema183.oneOf[12].properties.missing.enum, parentSchema: schema183.oneOf[12].properties.missing, data: data86 };
+              let err162 = { instancePath: instancePath + "/missing", schemaPath: "#/oneOf/12/properties/missing/enum", keyword: "enum", params: { allowedValues: schema201.oneOf[12].properties.missing.enum }, message: "must be equal to one of the allowed values", schema: schema201.oneOf[12].properties.missing.enum, parentSchema: schema201.oneOf[12].properties.missing, data: data86 };
               vErrors === null ? vErrors = [err162] : vErrors.push(err162), errors++;
             }
           }
         } else {
-          let err163 = { instancePath, schemaPath: "#/oneOf/12/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema183.oneOf[12].type, parentSchema: schema183.oneOf[12], data };
+          let err163 = { instancePath, schemaPath: "#/oneOf/12/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema201.oneOf[12].type, parentSchema: schema201.oneOf[12], data };
           vErrors === null ? vErrors = [err163] : vErrors.push(err163), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else if (tag0 === "freeze") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (Object.keys(data).length < 2) {
-            let err164 = { instancePath, schemaPath: "#/oneOf/13/minProperties", keyword: "minProperties", params: { limit: 2 }, message: "must NOT have fewer than 2 properties", schema: 2, parentSchema: schema183.oneOf[13], data };
+            let err164 = { instancePath, schemaPath: "#/oneOf/13/minProperties", keyword: "minProperties", params: { limit: 2 }, message: "must NOT have fewer than 2 properties", schema: 2, parentSchema: schema201.oneOf[13], data };
             vErrors === null ? vErrors = [err164] : vErrors.push(err164), errors++;
           }
           if (data.rule === void 0) {
-            let err165 = { instancePath, schemaPath: "#/oneOf/13/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema183.oneOf[13].required, parentSchema: schema183.oneOf[13], data };
+            let err165 = { instancePath, schemaPath: "#/oneOf/13/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema201.oneOf[13].required, parentSchema: schema201.oneOf[13], data };
             vErrors === null ? vErrors = [err165] : vErrors.push(err165), errors++;
           }
           for (let key13 in data)
-            if (!func1.call(schema183.oneOf[13].properties, key13)) {
-              let err166 = { instancePath, schemaPath: "#/oneOf/13/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key13 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema183.oneOf[13], data };
+            if (!func1.call(schema201.oneOf[13].properties, key13)) {
+              let err166 = { instancePath, schemaPath: "#/oneOf/13/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key13 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema201.oneOf[13], data };
               vErrors === null ? vErrors = [err166] : vErrors.push(err166), errors++;
             }
           if (data.rule !== void 0) {
             let data87 = data.rule;
             if (data87 !== "freeze") {
-              let err167 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/13/properties/rule/const", keyword: "const", params: { allowedValue: "freeze" }, message: "must be equal to constant", schema: "freeze", parentSchema: schema183.oneOf[13].properties.rule, data: data87 };
+              let err167 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/13/properties/rule/const", keyword: "const", params: { allowedValue: "freeze" }, message: "must be equal to constant", schema: "freeze", parentSchema: schema201.oneOf[13].properties.rule, data: data87 };
               vErrors === null ? vErrors = [err167] : vErrors.push(err167), errors++;
             }
           }
@@ -5364,22 +5747,22 @@ function validate75(data, { instancePath = "", parentData, parentDataProperty, r
           if (data.level !== void 0) {
             let data89 = data.level;
             if (typeof data89 != "string") {
-              let err170 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/13/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema183.oneOf[13].properties.level.type, parentSchema: schema183.oneOf[13].properties.level, data: data89 };
+              let err170 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/13/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema201.oneOf[13].properties.level.type, parentSchema: schema201.oneOf[13].properties.level, data: data89 };
               vErrors === null ? vErrors = [err170] : vErrors.push(err170), errors++;
             }
             if (!(data89 === "error" || data89 === "warning" || data89 === "note")) {
-              let err171 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/13/properties/level/enum", keyword: "enum", params: { allowedValues: schema183.oneOf[13].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema183.oneOf[13].properties.level.enum, parentSchema: schema183.oneOf[13].properties.level, data: data89 };
+              let err171 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/13/properties/level/enum", keyword: "enum", params: { allowedValues: schema201.oneOf[13].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema201.oneOf[13].properties.level.enum, parentSchema: schema201.oneOf[13].properties.level, data: data89 };
               vErrors === null ? vErrors = [err171] : vErrors.push(err171), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data90 = data.enabled;
             if (typeof data90 != "boolean") {
-              let err172 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/13/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema183.oneOf[13].properties.enabled.type, parentSchema: schema183.oneOf[13].properties.enabled, data: data90 };
+              let err172 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/13/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema201.oneOf[13].properties.enabled.type, parentSchema: schema201.oneOf[13].properties.enabled, data: data90 };
               vErrors === null ? vErrors = [err172] : vErrors.push(err172), errors++;
             }
           }
-          if (data.where !== void 0 && (validate76(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors), errors = vErrors.length)), data.from !== void 0) {
+          if (data.where !== void 0 && (validate162(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate162.errors : vErrors.concat(validate162.errors), errors = vErrors.length)), data.from !== void 0) {
             let data92 = data.from;
             if (typeof data92 == "string") {
               if (!pattern4.test(data92)) {
@@ -5406,14 +5789,14 @@ function validate75(data, { instancePath = "", parentData, parentDataProperty, r
           if (data["all-changes"] !== void 0) {
             let data94 = data["all-changes"];
             if (typeof data94 != "boolean") {
-              let err177 = { instancePath: instancePath + "/all-changes", schemaPath: "#/oneOf/13/properties/all-changes/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema183.oneOf[13].properties["all-changes"].type, parentSchema: schema183.oneOf[13].properties["all-changes"], data: data94 };
+              let err177 = { instancePath: instancePath + "/all-changes", schemaPath: "#/oneOf/13/properties/all-changes/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema201.oneOf[13].properties["all-changes"].type, parentSchema: schema201.oneOf[13].properties["all-changes"], data: data94 };
               vErrors === null ? vErrors = [err177] : vErrors.push(err177), errors++;
             }
           }
           if (data.reason !== void 0) {
             let data95 = data.reason;
             if (typeof data95 == "string") {
-              if (!pattern25.test(data95)) {
+              if (!pattern26.test(data95)) {
                 let err178 = { instancePath: instancePath + "/reason", schemaPath: "common.json#/$defs/sentence/pattern", keyword: "pattern", params: { pattern: "\\S" }, message: 'must match pattern "\\S"', schema: "\\S", parentSchema: schema90, data: data95 };
                 vErrors === null ? vErrors = [err178] : vErrors.push(err178), errors++;
               }
@@ -5423,25 +5806,25 @@ function validate75(data, { instancePath = "", parentData, parentDataProperty, r
             }
           }
         } else {
-          let err180 = { instancePath, schemaPath: "#/oneOf/13/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema183.oneOf[13].type, parentSchema: schema183.oneOf[13], data };
+          let err180 = { instancePath, schemaPath: "#/oneOf/13/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema201.oneOf[13].type, parentSchema: schema201.oneOf[13], data };
           vErrors === null ? vErrors = [err180] : vErrors.push(err180), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else if (tag0 === "growth-followed-through") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (data.rule === void 0) {
-            let err181 = { instancePath, schemaPath: "#/oneOf/14/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema183.oneOf[14].required, parentSchema: schema183.oneOf[14], data };
+            let err181 = { instancePath, schemaPath: "#/oneOf/14/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema201.oneOf[14].required, parentSchema: schema201.oneOf[14], data };
             vErrors === null ? vErrors = [err181] : vErrors.push(err181), errors++;
           }
           for (let key14 in data)
             if (!(key14 === "rule" || key14 === "name" || key14 === "level" || key14 === "enabled" || key14 === "where" || key14 === "idle-share" || key14 === "idle-size")) {
-              let err182 = { instancePath, schemaPath: "#/oneOf/14/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key14 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema183.oneOf[14], data };
+              let err182 = { instancePath, schemaPath: "#/oneOf/14/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key14 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema201.oneOf[14], data };
               vErrors === null ? vErrors = [err182] : vErrors.push(err182), errors++;
             }
           if (data.rule !== void 0) {
             let data96 = data.rule;
             if (data96 !== "growth-followed-through") {
-              let err183 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/14/properties/rule/const", keyword: "const", params: { allowedValue: "growth-followed-through" }, message: "must be equal to constant", schema: "growth-followed-through", parentSchema: schema183.oneOf[14].properties.rule, data: data96 };
+              let err183 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/14/properties/rule/const", keyword: "const", params: { allowedValue: "growth-followed-through" }, message: "must be equal to constant", schema: "growth-followed-through", parentSchema: schema201.oneOf[14].properties.rule, data: data96 };
               vErrors === null ? vErrors = [err183] : vErrors.push(err183), errors++;
             }
           }
@@ -5460,41 +5843,41 @@ function validate75(data, { instancePath = "", parentData, parentDataProperty, r
           if (data.level !== void 0) {
             let data98 = data.level;
             if (typeof data98 != "string") {
-              let err186 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/14/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema183.oneOf[14].properties.level.type, parentSchema: schema183.oneOf[14].properties.level, data: data98 };
+              let err186 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/14/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema201.oneOf[14].properties.level.type, parentSchema: schema201.oneOf[14].properties.level, data: data98 };
               vErrors === null ? vErrors = [err186] : vErrors.push(err186), errors++;
             }
             if (!(data98 === "error" || data98 === "warning" || data98 === "note")) {
-              let err187 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/14/properties/level/enum", keyword: "enum", params: { allowedValues: schema183.oneOf[14].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema183.oneOf[14].properties.level.enum, parentSchema: schema183.oneOf[14].properties.level, data: data98 };
+              let err187 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/14/properties/level/enum", keyword: "enum", params: { allowedValues: schema201.oneOf[14].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema201.oneOf[14].properties.level.enum, parentSchema: schema201.oneOf[14].properties.level, data: data98 };
               vErrors === null ? vErrors = [err187] : vErrors.push(err187), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data99 = data.enabled;
             if (typeof data99 != "boolean") {
-              let err188 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/14/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema183.oneOf[14].properties.enabled.type, parentSchema: schema183.oneOf[14].properties.enabled, data: data99 };
+              let err188 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/14/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema201.oneOf[14].properties.enabled.type, parentSchema: schema201.oneOf[14].properties.enabled, data: data99 };
               vErrors === null ? vErrors = [err188] : vErrors.push(err188), errors++;
             }
           }
-          if (data.where !== void 0 && (validate76(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors), errors = vErrors.length)), data["idle-share"] !== void 0) {
+          if (data.where !== void 0 && (validate162(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate162.errors : vErrors.concat(validate162.errors), errors = vErrors.length)), data["idle-share"] !== void 0) {
             let data101 = data["idle-share"];
             if (typeof data101 == "number" && isFinite(data101)) {
               if (data101 > 1 || isNaN(data101)) {
-                let err189 = { instancePath: instancePath + "/idle-share", schemaPath: "#/oneOf/14/properties/idle-share/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1 }, message: "must be <= 1", schema: 1, parentSchema: schema183.oneOf[14].properties["idle-share"], data: data101 };
+                let err189 = { instancePath: instancePath + "/idle-share", schemaPath: "#/oneOf/14/properties/idle-share/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1 }, message: "must be <= 1", schema: 1, parentSchema: schema201.oneOf[14].properties["idle-share"], data: data101 };
                 vErrors === null ? vErrors = [err189] : vErrors.push(err189), errors++;
               }
               if (data101 < 0 || isNaN(data101)) {
-                let err190 = { instancePath: instancePath + "/idle-share", schemaPath: "#/oneOf/14/properties/idle-share/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema183.oneOf[14].properties["idle-share"], data: data101 };
+                let err190 = { instancePath: instancePath + "/idle-share", schemaPath: "#/oneOf/14/properties/idle-share/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema201.oneOf[14].properties["idle-share"], data: data101 };
                 vErrors === null ? vErrors = [err190] : vErrors.push(err190), errors++;
               }
             } else {
-              let err191 = { instancePath: instancePath + "/idle-share", schemaPath: "#/oneOf/14/properties/idle-share/type", keyword: "type", params: { type: "number" }, message: "must be number", schema: schema183.oneOf[14].properties["idle-share"].type, parentSchema: schema183.oneOf[14].properties["idle-share"], data: data101 };
+              let err191 = { instancePath: instancePath + "/idle-share", schemaPath: "#/oneOf/14/properties/idle-share/type", keyword: "type", params: { type: "number" }, message: "must be number", schema: schema201.oneOf[14].properties["idle-share"].type, parentSchema: schema201.oneOf[14].properties["idle-share"], data: data101 };
               vErrors === null ? vErrors = [err191] : vErrors.push(err191), errors++;
             }
           }
           if (data["idle-size"] !== void 0) {
             let data102 = data["idle-size"];
             if (typeof data102 == "string") {
-              if (!pattern23.test(data102)) {
+              if (!pattern24.test(data102)) {
                 let err192 = { instancePath: instancePath + "/idle-size", schemaPath: "common.json#/$defs/size/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", parentSchema: schema88, data: data102 };
                 vErrors === null ? vErrors = [err192] : vErrors.push(err192), errors++;
               }
@@ -5504,29 +5887,29 @@ function validate75(data, { instancePath = "", parentData, parentDataProperty, r
             }
           }
         } else {
-          let err194 = { instancePath, schemaPath: "#/oneOf/14/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema183.oneOf[14].type, parentSchema: schema183.oneOf[14], data };
+          let err194 = { instancePath, schemaPath: "#/oneOf/14/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema201.oneOf[14].type, parentSchema: schema201.oneOf[14], data };
           vErrors === null ? vErrors = [err194] : vErrors.push(err194), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else if (tag0 === "naming") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (Object.keys(data).length < 2) {
-            let err195 = { instancePath, schemaPath: "#/oneOf/15/minProperties", keyword: "minProperties", params: { limit: 2 }, message: "must NOT have fewer than 2 properties", schema: 2, parentSchema: schema183.oneOf[15], data };
+            let err195 = { instancePath, schemaPath: "#/oneOf/15/minProperties", keyword: "minProperties", params: { limit: 2 }, message: "must NOT have fewer than 2 properties", schema: 2, parentSchema: schema201.oneOf[15], data };
             vErrors === null ? vErrors = [err195] : vErrors.push(err195), errors++;
           }
           if (data.rule === void 0) {
-            let err196 = { instancePath, schemaPath: "#/oneOf/15/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema183.oneOf[15].required, parentSchema: schema183.oneOf[15], data };
+            let err196 = { instancePath, schemaPath: "#/oneOf/15/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema201.oneOf[15].required, parentSchema: schema201.oneOf[15], data };
             vErrors === null ? vErrors = [err196] : vErrors.push(err196), errors++;
           }
           for (let key15 in data)
-            if (!func1.call(schema183.oneOf[15].properties, key15)) {
-              let err197 = { instancePath, schemaPath: "#/oneOf/15/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key15 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema183.oneOf[15], data };
+            if (!func1.call(schema201.oneOf[15].properties, key15)) {
+              let err197 = { instancePath, schemaPath: "#/oneOf/15/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key15 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema201.oneOf[15], data };
               vErrors === null ? vErrors = [err197] : vErrors.push(err197), errors++;
             }
           if (data.rule !== void 0) {
             let data103 = data.rule;
             if (data103 !== "naming") {
-              let err198 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/15/properties/rule/const", keyword: "const", params: { allowedValue: "naming" }, message: "must be equal to constant", schema: "naming", parentSchema: schema183.oneOf[15].properties.rule, data: data103 };
+              let err198 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/15/properties/rule/const", keyword: "const", params: { allowedValue: "naming" }, message: "must be equal to constant", schema: "naming", parentSchema: schema201.oneOf[15].properties.rule, data: data103 };
               vErrors === null ? vErrors = [err198] : vErrors.push(err198), errors++;
             }
           }
@@ -5545,30 +5928,30 @@ function validate75(data, { instancePath = "", parentData, parentDataProperty, r
           if (data.level !== void 0) {
             let data105 = data.level;
             if (typeof data105 != "string") {
-              let err201 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/15/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema183.oneOf[15].properties.level.type, parentSchema: schema183.oneOf[15].properties.level, data: data105 };
+              let err201 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/15/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema201.oneOf[15].properties.level.type, parentSchema: schema201.oneOf[15].properties.level, data: data105 };
               vErrors === null ? vErrors = [err201] : vErrors.push(err201), errors++;
             }
             if (!(data105 === "error" || data105 === "warning" || data105 === "note")) {
-              let err202 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/15/properties/level/enum", keyword: "enum", params: { allowedValues: schema183.oneOf[15].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema183.oneOf[15].properties.level.enum, parentSchema: schema183.oneOf[15].properties.level, data: data105 };
+              let err202 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/15/properties/level/enum", keyword: "enum", params: { allowedValues: schema201.oneOf[15].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema201.oneOf[15].properties.level.enum, parentSchema: schema201.oneOf[15].properties.level, data: data105 };
               vErrors === null ? vErrors = [err202] : vErrors.push(err202), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data106 = data.enabled;
             if (typeof data106 != "boolean") {
-              let err203 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/15/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema183.oneOf[15].properties.enabled.type, parentSchema: schema183.oneOf[15].properties.enabled, data: data106 };
+              let err203 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/15/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema201.oneOf[15].properties.enabled.type, parentSchema: schema201.oneOf[15].properties.enabled, data: data106 };
               vErrors === null ? vErrors = [err203] : vErrors.push(err203), errors++;
             }
           }
-          if (data.where !== void 0 && (validate76(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors), errors = vErrors.length)), data.server !== void 0) {
+          if (data.where !== void 0 && (validate162(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate162.errors : vErrors.concat(validate162.errors), errors = vErrors.length)), data.server !== void 0) {
             let data108 = data.server;
             if (typeof data108 == "string") {
               if (func10(data108) < 1) {
-                let err204 = { instancePath: instancePath + "/server", schemaPath: "#/oneOf/15/properties/server/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema183.oneOf[15].properties.server, data: data108 };
+                let err204 = { instancePath: instancePath + "/server", schemaPath: "#/oneOf/15/properties/server/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema201.oneOf[15].properties.server, data: data108 };
                 vErrors === null ? vErrors = [err204] : vErrors.push(err204), errors++;
               }
             } else {
-              let err205 = { instancePath: instancePath + "/server", schemaPath: "#/oneOf/15/properties/server/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema183.oneOf[15].properties.server.type, parentSchema: schema183.oneOf[15].properties.server, data: data108 };
+              let err205 = { instancePath: instancePath + "/server", schemaPath: "#/oneOf/15/properties/server/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema201.oneOf[15].properties.server.type, parentSchema: schema201.oneOf[15].properties.server, data: data108 };
               vErrors === null ? vErrors = [err205] : vErrors.push(err205), errors++;
             }
           }
@@ -5576,11 +5959,11 @@ function validate75(data, { instancePath = "", parentData, parentDataProperty, r
             let data109 = data.volume;
             if (typeof data109 == "string") {
               if (func10(data109) < 1) {
-                let err206 = { instancePath: instancePath + "/volume", schemaPath: "#/oneOf/15/properties/volume/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema183.oneOf[15].properties.volume, data: data109 };
+                let err206 = { instancePath: instancePath + "/volume", schemaPath: "#/oneOf/15/properties/volume/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema201.oneOf[15].properties.volume, data: data109 };
                 vErrors === null ? vErrors = [err206] : vErrors.push(err206), errors++;
               }
             } else {
-              let err207 = { instancePath: instancePath + "/volume", schemaPath: "#/oneOf/15/properties/volume/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema183.oneOf[15].properties.volume.type, parentSchema: schema183.oneOf[15].properties.volume, data: data109 };
+              let err207 = { instancePath: instancePath + "/volume", schemaPath: "#/oneOf/15/properties/volume/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema201.oneOf[15].properties.volume.type, parentSchema: schema201.oneOf[15].properties.volume, data: data109 };
               vErrors === null ? vErrors = [err207] : vErrors.push(err207), errors++;
             }
           }
@@ -5588,11 +5971,11 @@ function validate75(data, { instancePath = "", parentData, parentDataProperty, r
             let data110 = data["volume-group"];
             if (typeof data110 == "string") {
               if (func10(data110) < 1) {
-                let err208 = { instancePath: instancePath + "/volume-group", schemaPath: "#/oneOf/15/properties/volume-group/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema183.oneOf[15].properties["volume-group"], data: data110 };
+                let err208 = { instancePath: instancePath + "/volume-group", schemaPath: "#/oneOf/15/properties/volume-group/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema201.oneOf[15].properties["volume-group"], data: data110 };
                 vErrors === null ? vErrors = [err208] : vErrors.push(err208), errors++;
               }
             } else {
-              let err209 = { instancePath: instancePath + "/volume-group", schemaPath: "#/oneOf/15/properties/volume-group/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema183.oneOf[15].properties["volume-group"].type, parentSchema: schema183.oneOf[15].properties["volume-group"], data: data110 };
+              let err209 = { instancePath: instancePath + "/volume-group", schemaPath: "#/oneOf/15/properties/volume-group/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema201.oneOf[15].properties["volume-group"].type, parentSchema: schema201.oneOf[15].properties["volume-group"], data: data110 };
               vErrors === null ? vErrors = [err209] : vErrors.push(err209), errors++;
             }
           }
@@ -5600,34 +5983,34 @@ function validate75(data, { instancePath = "", parentData, parentDataProperty, r
             let data111 = data.mount;
             if (typeof data111 == "string") {
               if (func10(data111) < 1) {
-                let err210 = { instancePath: instancePath + "/mount", schemaPath: "#/oneOf/15/properties/mount/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema183.oneOf[15].properties.mount, data: data111 };
+                let err210 = { instancePath: instancePath + "/mount", schemaPath: "#/oneOf/15/properties/mount/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema201.oneOf[15].properties.mount, data: data111 };
                 vErrors === null ? vErrors = [err210] : vErrors.push(err210), errors++;
               }
             } else {
-              let err211 = { instancePath: instancePath + "/mount", schemaPath: "#/oneOf/15/properties/mount/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema183.oneOf[15].properties.mount.type, parentSchema: schema183.oneOf[15].properties.mount, data: data111 };
+              let err211 = { instancePath: instancePath + "/mount", schemaPath: "#/oneOf/15/properties/mount/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema201.oneOf[15].properties.mount.type, parentSchema: schema201.oneOf[15].properties.mount, data: data111 };
               vErrors === null ? vErrors = [err211] : vErrors.push(err211), errors++;
             }
           }
         } else {
-          let err212 = { instancePath, schemaPath: "#/oneOf/15/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema183.oneOf[15].type, parentSchema: schema183.oneOf[15], data };
+          let err212 = { instancePath, schemaPath: "#/oneOf/15/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema201.oneOf[15].type, parentSchema: schema201.oneOf[15], data };
           vErrors === null ? vErrors = [err212] : vErrors.push(err212), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else if (tag0 === "no-stale-rename") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (data.rule === void 0) {
-            let err213 = { instancePath, schemaPath: "#/oneOf/16/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema183.oneOf[16].required, parentSchema: schema183.oneOf[16], data };
+            let err213 = { instancePath, schemaPath: "#/oneOf/16/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema201.oneOf[16].required, parentSchema: schema201.oneOf[16], data };
             vErrors === null ? vErrors = [err213] : vErrors.push(err213), errors++;
           }
           for (let key16 in data)
             if (!(key16 === "rule" || key16 === "name" || key16 === "level" || key16 === "enabled" || key16 === "where")) {
-              let err214 = { instancePath, schemaPath: "#/oneOf/16/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key16 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema183.oneOf[16], data };
+              let err214 = { instancePath, schemaPath: "#/oneOf/16/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key16 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema201.oneOf[16], data };
               vErrors === null ? vErrors = [err214] : vErrors.push(err214), errors++;
             }
           if (data.rule !== void 0) {
             let data112 = data.rule;
             if (data112 !== "no-stale-rename") {
-              let err215 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/16/properties/rule/const", keyword: "const", params: { allowedValue: "no-stale-rename" }, message: "must be equal to constant", schema: "no-stale-rename", parentSchema: schema183.oneOf[16].properties.rule, data: data112 };
+              let err215 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/16/properties/rule/const", keyword: "const", params: { allowedValue: "no-stale-rename" }, message: "must be equal to constant", schema: "no-stale-rename", parentSchema: schema201.oneOf[16].properties.rule, data: data112 };
               vErrors === null ? vErrors = [err215] : vErrors.push(err215), errors++;
             }
           }
@@ -5646,50 +6029,50 @@ function validate75(data, { instancePath = "", parentData, parentDataProperty, r
           if (data.level !== void 0) {
             let data114 = data.level;
             if (typeof data114 != "string") {
-              let err218 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/16/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema183.oneOf[16].properties.level.type, parentSchema: schema183.oneOf[16].properties.level, data: data114 };
+              let err218 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/16/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema201.oneOf[16].properties.level.type, parentSchema: schema201.oneOf[16].properties.level, data: data114 };
               vErrors === null ? vErrors = [err218] : vErrors.push(err218), errors++;
             }
             if (!(data114 === "error" || data114 === "warning" || data114 === "note")) {
-              let err219 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/16/properties/level/enum", keyword: "enum", params: { allowedValues: schema183.oneOf[16].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema183.oneOf[16].properties.level.enum, parentSchema: schema183.oneOf[16].properties.level, data: data114 };
+              let err219 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/16/properties/level/enum", keyword: "enum", params: { allowedValues: schema201.oneOf[16].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema201.oneOf[16].properties.level.enum, parentSchema: schema201.oneOf[16].properties.level, data: data114 };
               vErrors === null ? vErrors = [err219] : vErrors.push(err219), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data115 = data.enabled;
             if (typeof data115 != "boolean") {
-              let err220 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/16/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema183.oneOf[16].properties.enabled.type, parentSchema: schema183.oneOf[16].properties.enabled, data: data115 };
+              let err220 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/16/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema201.oneOf[16].properties.enabled.type, parentSchema: schema201.oneOf[16].properties.enabled, data: data115 };
               vErrors === null ? vErrors = [err220] : vErrors.push(err220), errors++;
             }
           }
-          data.where !== void 0 && (validate76(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors), errors = vErrors.length));
+          data.where !== void 0 && (validate162(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate162.errors : vErrors.concat(validate162.errors), errors = vErrors.length));
         } else {
-          let err221 = { instancePath, schemaPath: "#/oneOf/16/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema183.oneOf[16].type, parentSchema: schema183.oneOf[16], data };
+          let err221 = { instancePath, schemaPath: "#/oneOf/16/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema201.oneOf[16].type, parentSchema: schema201.oneOf[16], data };
           vErrors === null ? vErrors = [err221] : vErrors.push(err221), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else if (tag0 === "shape") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (data.rule === void 0) {
-            let err222 = { instancePath, schemaPath: "#/oneOf/17/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema183.oneOf[17].required, parentSchema: schema183.oneOf[17], data };
+            let err222 = { instancePath, schemaPath: "#/oneOf/17/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema201.oneOf[17].required, parentSchema: schema201.oneOf[17], data };
             vErrors === null ? vErrors = [err222] : vErrors.push(err222), errors++;
           }
           if (data.schema === void 0) {
-            let err223 = { instancePath, schemaPath: "#/oneOf/17/required", keyword: "required", params: { missingProperty: "schema" }, message: "must have required property 'schema'", schema: schema183.oneOf[17].required, parentSchema: schema183.oneOf[17], data };
+            let err223 = { instancePath, schemaPath: "#/oneOf/17/required", keyword: "required", params: { missingProperty: "schema" }, message: "must have required property 'schema'", schema: schema201.oneOf[17].required, parentSchema: schema201.oneOf[17], data };
             vErrors === null ? vErrors = [err223] : vErrors.push(err223), errors++;
           }
           if (data.of === void 0) {
-            let err224 = { instancePath, schemaPath: "#/oneOf/17/required", keyword: "required", params: { missingProperty: "of" }, message: "must have required property 'of'", schema: schema183.oneOf[17].required, parentSchema: schema183.oneOf[17], data };
+            let err224 = { instancePath, schemaPath: "#/oneOf/17/required", keyword: "required", params: { missingProperty: "of" }, message: "must have required property 'of'", schema: schema201.oneOf[17].required, parentSchema: schema201.oneOf[17], data };
             vErrors === null ? vErrors = [err224] : vErrors.push(err224), errors++;
           }
           for (let key17 in data)
-            if (!func1.call(schema183.oneOf[17].properties, key17)) {
-              let err225 = { instancePath, schemaPath: "#/oneOf/17/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key17 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema183.oneOf[17], data };
+            if (!func1.call(schema201.oneOf[17].properties, key17)) {
+              let err225 = { instancePath, schemaPath: "#/oneOf/17/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key17 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema201.oneOf[17], data };
               vErrors === null ? vErrors = [err225] : vErrors.push(err225), errors++;
             }
           if (data.rule !== void 0) {
             let data117 = data.rule;
             if (data117 !== "shape") {
-              let err226 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/17/properties/rule/const", keyword: "const", params: { allowedValue: "shape" }, message: "must be equal to constant", schema: "shape", parentSchema: schema183.oneOf[17].properties.rule, data: data117 };
+              let err226 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/17/properties/rule/const", keyword: "const", params: { allowedValue: "shape" }, message: "must be equal to constant", schema: "shape", parentSchema: schema201.oneOf[17].properties.rule, data: data117 };
               vErrors === null ? vErrors = [err226] : vErrors.push(err226), errors++;
             }
           }
@@ -5708,29 +6091,29 @@ function validate75(data, { instancePath = "", parentData, parentDataProperty, r
           if (data.level !== void 0) {
             let data119 = data.level;
             if (typeof data119 != "string") {
-              let err229 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/17/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema183.oneOf[17].properties.level.type, parentSchema: schema183.oneOf[17].properties.level, data: data119 };
+              let err229 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/17/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema201.oneOf[17].properties.level.type, parentSchema: schema201.oneOf[17].properties.level, data: data119 };
               vErrors === null ? vErrors = [err229] : vErrors.push(err229), errors++;
             }
             if (!(data119 === "error" || data119 === "warning" || data119 === "note")) {
-              let err230 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/17/properties/level/enum", keyword: "enum", params: { allowedValues: schema183.oneOf[17].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema183.oneOf[17].properties.level.enum, parentSchema: schema183.oneOf[17].properties.level, data: data119 };
+              let err230 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/17/properties/level/enum", keyword: "enum", params: { allowedValues: schema201.oneOf[17].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema201.oneOf[17].properties.level.enum, parentSchema: schema201.oneOf[17].properties.level, data: data119 };
               vErrors === null ? vErrors = [err230] : vErrors.push(err230), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data120 = data.enabled;
             if (typeof data120 != "boolean") {
-              let err231 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/17/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema183.oneOf[17].properties.enabled.type, parentSchema: schema183.oneOf[17].properties.enabled, data: data120 };
+              let err231 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/17/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema201.oneOf[17].properties.enabled.type, parentSchema: schema201.oneOf[17].properties.enabled, data: data120 };
               vErrors === null ? vErrors = [err231] : vErrors.push(err231), errors++;
             }
           }
-          if (data.where !== void 0 && (validate76(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors), errors = vErrors.length)), data.of !== void 0) {
+          if (data.where !== void 0 && (validate162(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate162.errors : vErrors.concat(validate162.errors), errors = vErrors.length)), data.of !== void 0) {
             let data122 = data.of;
             if (typeof data122 != "string") {
-              let err232 = { instancePath: instancePath + "/of", schemaPath: "#/oneOf/17/properties/of/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema183.oneOf[17].properties.of.type, parentSchema: schema183.oneOf[17].properties.of, data: data122 };
+              let err232 = { instancePath: instancePath + "/of", schemaPath: "#/oneOf/17/properties/of/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema201.oneOf[17].properties.of.type, parentSchema: schema201.oneOf[17].properties.of, data: data122 };
               vErrors === null ? vErrors = [err232] : vErrors.push(err232), errors++;
             }
             if (!(data122 === "server" || data122 === "volume" || data122 === "volume-group" || data122 === "file-system" || data122 === "change")) {
-              let err233 = { instancePath: instancePath + "/of", schemaPath: "#/oneOf/17/properties/of/enum", keyword: "enum", params: { allowedValues: schema183.oneOf[17].properties.of.enum }, message: "must be equal to one of the allowed values", schema: schema183.oneOf[17].properties.of.enum, parentSchema: schema183.oneOf[17].properties.of, data: data122 };
+              let err233 = { instancePath: instancePath + "/of", schemaPath: "#/oneOf/17/properties/of/enum", keyword: "enum", params: { allowedValues: schema201.oneOf[17].properties.of.enum }, message: "must be equal to one of the allowed values", schema: schema201.oneOf[17].properties.of.enum, parentSchema: schema201.oneOf[17].properties.of, data: data122 };
               vErrors === null ? vErrors = [err233] : vErrors.push(err233), errors++;
             }
           }
@@ -5738,37 +6121,37 @@ function validate75(data, { instancePath = "", parentData, parentDataProperty, r
             let data123 = data.kinds;
             if (Array.isArray(data123)) {
               if (data123.length < 1) {
-                let err234 = { instancePath: instancePath + "/kinds", schemaPath: "#/oneOf/17/properties/kinds/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items", schema: 1, parentSchema: schema183.oneOf[17].properties.kinds, data: data123 };
+                let err234 = { instancePath: instancePath + "/kinds", schemaPath: "#/oneOf/17/properties/kinds/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items", schema: 1, parentSchema: schema201.oneOf[17].properties.kinds, data: data123 };
                 vErrors === null ? vErrors = [err234] : vErrors.push(err234), errors++;
               }
               let len1 = data123.length;
               for (let i1 = 0; i1 < len1; i1++) {
                 let data124 = data123[i1];
                 if (typeof data124 != "string") {
-                  let err235 = { instancePath: instancePath + "/kinds/" + i1, schemaPath: "#/oneOf/17/properties/kinds/items/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema183.oneOf[17].properties.kinds.items.type, parentSchema: schema183.oneOf[17].properties.kinds.items, data: data124 };
+                  let err235 = { instancePath: instancePath + "/kinds/" + i1, schemaPath: "#/oneOf/17/properties/kinds/items/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema201.oneOf[17].properties.kinds.items.type, parentSchema: schema201.oneOf[17].properties.kinds.items, data: data124 };
                   vErrors === null ? vErrors = [err235] : vErrors.push(err235), errors++;
                 }
                 if (!(data124 === "server-created" || data124 === "server-adopted" || data124 === "server-renamed" || data124 === "server-changed-id" || data124 === "server-changed-team" || data124 === "server-moved-site" || data124 === "server-changed-type" || data124 === "server-started" || data124 === "server-stopped" || data124 === "boot-swapped" || data124 === "server-edited" || data124 === "server-deleted" || data124 === "volume-created" || data124 === "volume-adopted" || data124 === "volume-re-created" || data124 === "volume-renamed" || data124 === "volume-changed-id" || data124 === "volume-changed-team" || data124 === "volume-moved-site" || data124 === "volume-moved-tier" || data124 === "volume-grown" || data124 === "volume-shrunk" || data124 === "volume-unprotected" || data124 === "volume-edited" || data124 === "handed-over" || data124 === "detached" || data124 === "attached" || data124 === "attachment-adopted" || data124 === "volume-deleted" || data124 === "group-created" || data124 === "group-adopted" || data124 === "group-renamed" || data124 === "member-left" || data124 === "member-joined" || data124 === "member-adopted" || data124 === "group-edited" || data124 === "group-deleted" || data124 === "file-system-created" || data124 === "file-system-adopted" || data124 === "file-system-remounted" || data124 === "file-system-edited" || data124 === "file-system-remade" || data124 === "file-system-grown" || data124 === "file-system-shrunk" || data124 === "file-system-deleted")) {
-                  let err236 = { instancePath: instancePath + "/kinds/" + i1, schemaPath: "#/oneOf/17/properties/kinds/items/enum", keyword: "enum", params: { allowedValues: schema183.oneOf[17].properties.kinds.items.enum }, message: "must be equal to one of the allowed values", schema: schema183.oneOf[17].properties.kinds.items.enum, parentSchema: schema183.oneOf[17].properties.kinds.items, data: data124 };
+                  let err236 = { instancePath: instancePath + "/kinds/" + i1, schemaPath: "#/oneOf/17/properties/kinds/items/enum", keyword: "enum", params: { allowedValues: schema201.oneOf[17].properties.kinds.items.enum }, message: "must be equal to one of the allowed values", schema: schema201.oneOf[17].properties.kinds.items.enum, parentSchema: schema201.oneOf[17].properties.kinds.items, data: data124 };
                   vErrors === null ? vErrors = [err236] : vErrors.push(err236), errors++;
                 }
               }
             } else {
-              let err237 = { instancePath: instancePath + "/kinds", schemaPath: "#/oneOf/17/properties/kinds/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema183.oneOf[17].properties.kinds.type, parentSchema: schema183.oneOf[17].properties.kinds, data: data123 };
+              let err237 = { instancePath: instancePath + "/kinds", schemaPath: "#/oneOf/17/properties/kinds/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema201.oneOf[17].properties.kinds.type, parentSchema: schema201.oneOf[17].properties.kinds, data: data123 };
               vErrors === null ? vErrors = [err237] : vErrors.push(err237), errors++;
             }
           }
           if (data.schema !== void 0) {
             let data125 = data.schema;
             if (!(data125 && typeof data125 == "object" && !Array.isArray(data125))) {
-              let err238 = { instancePath: instancePath + "/schema", schemaPath: "#/oneOf/17/properties/schema/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema183.oneOf[17].properties.schema.type, parentSchema: schema183.oneOf[17].properties.schema, data: data125 };
+              let err238 = { instancePath: instancePath + "/schema", schemaPath: "#/oneOf/17/properties/schema/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema201.oneOf[17].properties.schema.type, parentSchema: schema201.oneOf[17].properties.schema, data: data125 };
               vErrors === null ? vErrors = [err238] : vErrors.push(err238), errors++;
             }
           }
           if (data.message !== void 0) {
             let data126 = data.message;
             if (typeof data126 == "string") {
-              if (!pattern25.test(data126)) {
+              if (!pattern26.test(data126)) {
                 let err239 = { instancePath: instancePath + "/message", schemaPath: "common.json#/$defs/sentence/pattern", keyword: "pattern", params: { pattern: "\\S" }, message: 'must match pattern "\\S"', schema: "\\S", parentSchema: schema90, data: data126 };
                 vErrors === null ? vErrors = [err239] : vErrors.push(err239), errors++;
               }
@@ -5778,25 +6161,25 @@ function validate75(data, { instancePath = "", parentData, parentDataProperty, r
             }
           }
         } else {
-          let err241 = { instancePath, schemaPath: "#/oneOf/17/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema183.oneOf[17].type, parentSchema: schema183.oneOf[17], data };
+          let err241 = { instancePath, schemaPath: "#/oneOf/17/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema201.oneOf[17].type, parentSchema: schema201.oneOf[17], data };
           vErrors === null ? vErrors = [err241] : vErrors.push(err241), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else if (tag0 === "tier-bounds") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (data.rule === void 0) {
-            let err242 = { instancePath, schemaPath: "#/oneOf/18/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema183.oneOf[18].required, parentSchema: schema183.oneOf[18], data };
+            let err242 = { instancePath, schemaPath: "#/oneOf/18/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema201.oneOf[18].required, parentSchema: schema201.oneOf[18], data };
             vErrors === null ? vErrors = [err242] : vErrors.push(err242), errors++;
           }
           for (let key18 in data)
             if (!(key18 === "rule" || key18 === "name" || key18 === "level" || key18 === "enabled" || key18 === "where")) {
-              let err243 = { instancePath, schemaPath: "#/oneOf/18/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key18 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema183.oneOf[18], data };
+              let err243 = { instancePath, schemaPath: "#/oneOf/18/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key18 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema201.oneOf[18], data };
               vErrors === null ? vErrors = [err243] : vErrors.push(err243), errors++;
             }
           if (data.rule !== void 0) {
             let data127 = data.rule;
             if (data127 !== "tier-bounds") {
-              let err244 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/18/properties/rule/const", keyword: "const", params: { allowedValue: "tier-bounds" }, message: "must be equal to constant", schema: "tier-bounds", parentSchema: schema183.oneOf[18].properties.rule, data: data127 };
+              let err244 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/18/properties/rule/const", keyword: "const", params: { allowedValue: "tier-bounds" }, message: "must be equal to constant", schema: "tier-bounds", parentSchema: schema201.oneOf[18].properties.rule, data: data127 };
               vErrors === null ? vErrors = [err244] : vErrors.push(err244), errors++;
             }
           }
@@ -5815,42 +6198,42 @@ function validate75(data, { instancePath = "", parentData, parentDataProperty, r
           if (data.level !== void 0) {
             let data129 = data.level;
             if (typeof data129 != "string") {
-              let err247 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/18/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema183.oneOf[18].properties.level.type, parentSchema: schema183.oneOf[18].properties.level, data: data129 };
+              let err247 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/18/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema201.oneOf[18].properties.level.type, parentSchema: schema201.oneOf[18].properties.level, data: data129 };
               vErrors === null ? vErrors = [err247] : vErrors.push(err247), errors++;
             }
             if (!(data129 === "error" || data129 === "warning" || data129 === "note")) {
-              let err248 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/18/properties/level/enum", keyword: "enum", params: { allowedValues: schema183.oneOf[18].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema183.oneOf[18].properties.level.enum, parentSchema: schema183.oneOf[18].properties.level, data: data129 };
+              let err248 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/18/properties/level/enum", keyword: "enum", params: { allowedValues: schema201.oneOf[18].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema201.oneOf[18].properties.level.enum, parentSchema: schema201.oneOf[18].properties.level, data: data129 };
               vErrors === null ? vErrors = [err248] : vErrors.push(err248), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data130 = data.enabled;
             if (typeof data130 != "boolean") {
-              let err249 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/18/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema183.oneOf[18].properties.enabled.type, parentSchema: schema183.oneOf[18].properties.enabled, data: data130 };
+              let err249 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/18/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema201.oneOf[18].properties.enabled.type, parentSchema: schema201.oneOf[18].properties.enabled, data: data130 };
               vErrors === null ? vErrors = [err249] : vErrors.push(err249), errors++;
             }
           }
-          data.where !== void 0 && (validate76(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors), errors = vErrors.length));
+          data.where !== void 0 && (validate162(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate162.errors : vErrors.concat(validate162.errors), errors = vErrors.length));
         } else {
-          let err250 = { instancePath, schemaPath: "#/oneOf/18/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema183.oneOf[18].type, parentSchema: schema183.oneOf[18], data };
+          let err250 = { instancePath, schemaPath: "#/oneOf/18/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema201.oneOf[18].type, parentSchema: schema201.oneOf[18], data };
           vErrors === null ? vErrors = [err250] : vErrors.push(err250), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else if (tag0 === "policy-apart") {
         if (data && typeof data == "object" && !Array.isArray(data)) {
           if (data.rule === void 0) {
-            let err251 = { instancePath, schemaPath: "#/oneOf/19/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema183.oneOf[19].required, parentSchema: schema183.oneOf[19], data };
+            let err251 = { instancePath, schemaPath: "#/oneOf/19/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema201.oneOf[19].required, parentSchema: schema201.oneOf[19], data };
             vErrors === null ? vErrors = [err251] : vErrors.push(err251), errors++;
           }
           for (let key19 in data)
             if (!(key19 === "rule" || key19 === "name" || key19 === "level" || key19 === "enabled" || key19 === "where")) {
-              let err252 = { instancePath, schemaPath: "#/oneOf/19/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key19 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema183.oneOf[19], data };
+              let err252 = { instancePath, schemaPath: "#/oneOf/19/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key19 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema201.oneOf[19], data };
               vErrors === null ? vErrors = [err252] : vErrors.push(err252), errors++;
             }
           if (data.rule !== void 0) {
             let data132 = data.rule;
             if (data132 !== "policy-apart") {
-              let err253 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/19/properties/rule/const", keyword: "const", params: { allowedValue: "policy-apart" }, message: "must be equal to constant", schema: "policy-apart", parentSchema: schema183.oneOf[19].properties.rule, data: data132 };
+              let err253 = { instancePath: instancePath + "/rule", schemaPath: "#/oneOf/19/properties/rule/const", keyword: "const", params: { allowedValue: "policy-apart" }, message: "must be equal to constant", schema: "policy-apart", parentSchema: schema201.oneOf[19].properties.rule, data: data132 };
               vErrors === null ? vErrors = [err253] : vErrors.push(err253), errors++;
             }
           }
@@ -5869,48 +6252,48 @@ function validate75(data, { instancePath = "", parentData, parentDataProperty, r
           if (data.level !== void 0) {
             let data134 = data.level;
             if (typeof data134 != "string") {
-              let err256 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/19/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema183.oneOf[19].properties.level.type, parentSchema: schema183.oneOf[19].properties.level, data: data134 };
+              let err256 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/19/properties/level/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema201.oneOf[19].properties.level.type, parentSchema: schema201.oneOf[19].properties.level, data: data134 };
               vErrors === null ? vErrors = [err256] : vErrors.push(err256), errors++;
             }
             if (!(data134 === "error" || data134 === "warning" || data134 === "note")) {
-              let err257 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/19/properties/level/enum", keyword: "enum", params: { allowedValues: schema183.oneOf[19].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema183.oneOf[19].properties.level.enum, parentSchema: schema183.oneOf[19].properties.level, data: data134 };
+              let err257 = { instancePath: instancePath + "/level", schemaPath: "#/oneOf/19/properties/level/enum", keyword: "enum", params: { allowedValues: schema201.oneOf[19].properties.level.enum }, message: "must be equal to one of the allowed values", schema: schema201.oneOf[19].properties.level.enum, parentSchema: schema201.oneOf[19].properties.level, data: data134 };
               vErrors === null ? vErrors = [err257] : vErrors.push(err257), errors++;
             }
           }
           if (data.enabled !== void 0) {
             let data135 = data.enabled;
             if (typeof data135 != "boolean") {
-              let err258 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/19/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema183.oneOf[19].properties.enabled.type, parentSchema: schema183.oneOf[19].properties.enabled, data: data135 };
+              let err258 = { instancePath: instancePath + "/enabled", schemaPath: "#/oneOf/19/properties/enabled/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean", schema: schema201.oneOf[19].properties.enabled.type, parentSchema: schema201.oneOf[19].properties.enabled, data: data135 };
               vErrors === null ? vErrors = [err258] : vErrors.push(err258), errors++;
             }
           }
-          data.where !== void 0 && (validate76(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors), errors = vErrors.length));
+          data.where !== void 0 && (validate162(data.where, { instancePath: instancePath + "/where", parentData: data, parentDataProperty: "where", rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate162.errors : vErrors.concat(validate162.errors), errors = vErrors.length));
         } else {
-          let err259 = { instancePath, schemaPath: "#/oneOf/19/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema183.oneOf[19].type, parentSchema: schema183.oneOf[19], data };
+          let err259 = { instancePath, schemaPath: "#/oneOf/19/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema201.oneOf[19].type, parentSchema: schema201.oneOf[19], data };
           vErrors === null ? vErrors = [err259] : vErrors.push(err259), errors++;
         }
         props0 !== !0 && (props0 = !0);
       } else {
-        let err260 = { instancePath, schemaPath: "#/discriminator", keyword: "discriminator", params: { error: "mapping", tag: "rule", tagValue: tag0 }, message: 'value of tag "rule" must be in oneOf', schema: schema183.discriminator, parentSchema: schema183, data };
+        let err260 = { instancePath, schemaPath: "#/discriminator", keyword: "discriminator", params: { error: "mapping", tag: "rule", tagValue: tag0 }, message: 'value of tag "rule" must be in oneOf', schema: schema201.discriminator, parentSchema: schema201, data };
         vErrors === null ? vErrors = [err260] : vErrors.push(err260), errors++;
       }
     else {
-      let err261 = { instancePath, schemaPath: "#/discriminator", keyword: "discriminator", params: { error: "tag", tag: "rule", tagValue: tag0 }, message: 'tag "rule" must be string', schema: schema183.discriminator, parentSchema: schema183, data };
+      let err261 = { instancePath, schemaPath: "#/discriminator", keyword: "discriminator", params: { error: "tag", tag: "rule", tagValue: tag0 }, message: 'tag "rule" must be string', schema: schema201.discriminator, parentSchema: schema201, data };
       vErrors === null ? vErrors = [err261] : vErrors.push(err261), errors++;
     }
   } else {
-    let err262 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema183.type, parentSchema: schema183, data };
+    let err262 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema201.type, parentSchema: schema201, data };
     vErrors === null ? vErrors = [err262] : vErrors.push(err262), errors++;
   }
-  return validate75.errors = vErrors, evaluated0.props = props0, errors === 0;
+  return validate161.errors = vErrors, evaluated0.props = props0, errors === 0;
 }
-validate75.evaluated = { dynamicProps: !0, dynamicItems: !1 };
-function validate74(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate74.evaluated;
+validate161.evaluated = { dynamicProps: !0, dynamicItems: !1 };
+function validate160(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate160.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     for (let key0 in data)
       if (!(key0 === "use" || key0 === "rules")) {
-        let err0 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema181, data };
+        let err0 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema199, data };
         vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
       }
     if (data.use !== void 0) {
@@ -5930,7 +6313,7 @@ function validate74(data, { instancePath = "", parentData, parentDataProperty, r
           }
         }
       } else {
-        let err3 = { instancePath: instancePath + "/use", schemaPath: "#/properties/use/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema181.properties.use.type, parentSchema: schema181.properties.use, data: data0 };
+        let err3 = { instancePath: instancePath + "/use", schemaPath: "#/properties/use/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema199.properties.use.type, parentSchema: schema199.properties.use, data: data0 };
         vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
       }
     }
@@ -5939,36 +6322,36 @@ function validate74(data, { instancePath = "", parentData, parentDataProperty, r
       if (Array.isArray(data2)) {
         let len1 = data2.length;
         for (let i1 = 0; i1 < len1; i1++)
-          validate75(data2[i1], { instancePath: instancePath + "/rules/" + i1, parentData: data2, parentDataProperty: i1, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate75.errors : vErrors.concat(validate75.errors), errors = vErrors.length);
+          validate161(data2[i1], { instancePath: instancePath + "/rules/" + i1, parentData: data2, parentDataProperty: i1, rootData, dynamicAnchors }) || (vErrors = vErrors === null ? validate161.errors : vErrors.concat(validate161.errors), errors = vErrors.length);
       } else {
-        let err4 = { instancePath: instancePath + "/rules", schemaPath: "#/properties/rules/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema181.properties.rules.type, parentSchema: schema181.properties.rules, data: data2 };
+        let err4 = { instancePath: instancePath + "/rules", schemaPath: "#/properties/rules/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema199.properties.rules.type, parentSchema: schema199.properties.rules, data: data2 };
         vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
       }
     }
   } else {
-    let err5 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema181.type, parentSchema: schema181, data };
+    let err5 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema199.type, parentSchema: schema199, data };
     vErrors === null ? vErrors = [err5] : vErrors.push(err5), errors++;
   }
-  return validate74.errors = vErrors, errors === 0;
+  return validate160.errors = vErrors, errors === 0;
 }
-validate74.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var settings = validate102, schema218 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "settings.json", title: "SettingsFile", description: "ullage.yaml: where things are, the currency, the month, the sites.", type: "object", additionalProperties: !1, required: ["currency"], properties: { currency: { $ref: "common.json#/$defs/currency", description: "The one currency of the estate (ISO 4217). Price lists in another are refused." }, month: { type: "string", enum: ["730 h", "calendar"], default: "730 h", description: "How long a month is for prices by the hour: 730 h (8,760 h a year over 12, common practice), or the calendar month of the day of judgement." }, paths: { title: "SettingsPaths", type: "object", additionalProperties: !1, description: "Where things are, from the root of the repository; each defaults to the folder of its own name.", properties: { storage: { $ref: "#/$defs/folder", default: "storage", description: "Folder of the estate files, searched to any depth." }, prices: { $ref: "#/$defs/folder", default: "prices", description: "Folder of the price lists." }, policies: { $ref: "#/$defs/folder", default: "policies", description: "Folder of the rule packs." }, waivers: { $ref: "#/$defs/folder", default: "waivers", description: "Folder of the waivers." }, readings: { $ref: "#/$defs/folder", default: "readings", description: "Folder of the readings of measured use." }, surveys: { $ref: "#/$defs/folder", default: "surveys", description: "Folder of the surveys of what is really there." } } }, sites: { type: "object", propertyNames: { $ref: "common.json#/$defs/name" }, description: "The sites, by name. Once any is listed, every server and volume names one of them.", additionalProperties: { title: "SiteSettings", type: "object", additionalProperties: !1, description: "What one site allows.", properties: { quota: { title: "QuotaSettings", type: "object", additionalProperties: !1, description: "What the provider allows this account at the site.", properties: { volumes: { type: "integer", minimum: 0, description: "How many volumes." }, size: { $ref: "common.json#/$defs/size", description: "The total capacity." } } }, "attachment-slots": { type: "integer", minimum: 0, description: "How many volumes can be attached to one server, its boot volume included." } } } }, teams: { type: "array", minItems: 1, uniqueItems: !0, items: { $ref: "common.json#/$defs/name" }, description: "The teams, by name. Once they are listed, every team that an estate file names must be one of them, and everything that is billed names one." }, "provider-list": { title: "ProviderListSettings", type: "object", additionalProperties: !1, description: "Which field of the provider's list of volumes and servers is which, for `ullage survey provider`: a column's name in CSV, a JSON Pointer (RFC 6901) in JSON and NDJSON.", properties: { volumes: { title: "ProviderVolumeFields", type: "object", additionalProperties: !1, required: ["size"], description: "The fields of a volume.", properties: { rows: { $ref: "#/$defs/field", description: "Where the list of volumes is in a JSON document, such as /volumes; the document itself if left out." }, id: { $ref: "#/$defs/field", description: "Its identifier." }, name: { $ref: "#/$defs/field", description: "Its name." }, size: { title: "ProviderSizeField", type: "object", additionalProperties: !1, required: ["field", "unit"], description: "Its size, and the unit of the figure.", properties: { field: { $ref: "#/$defs/field", description: "The figure." }, unit: { enum: ["B", "KiB", "MiB", "GiB", "TiB", "kB", "MB", "GB", "TB"], description: "The unit that the figure is in." } } }, tier: { $ref: "#/$defs/field", description: "Its tier." }, site: { $ref: "#/$defs/field", description: "Its site." }, server: { $ref: "#/$defs/field", description: "The identifier or the name of the server that it is attached to." }, boot: { $ref: "#/$defs/field", description: "Whether that server starts from it: true, yes or 1." } } }, servers: { title: "ProviderServerFields", type: "object", additionalProperties: !1, description: "The fields of a server.", properties: { rows: { $ref: "#/$defs/field", description: "Where the list of servers is in a JSON document." }, id: { $ref: "#/$defs/field", description: "Its identifier." }, name: { $ref: "#/$defs/field", description: "Its name." }, site: { $ref: "#/$defs/field", description: "Its site." }, type: { $ref: "#/$defs/field", description: "Its server type." }, power: { $ref: "#/$defs/field", description: "Whether it runs." }, boot: { $ref: "#/$defs/field", description: "The identifier or the name of the volume that it starts from." } } }, tiers: { type: "object", additionalProperties: { $ref: "common.json#/$defs/name" }, description: "The provider's words for tiers, each with yours." }, sites: { type: "object", additionalProperties: { $ref: "common.json#/$defs/name" }, description: "The provider's words for sites, each with yours." }, types: { type: "object", additionalProperties: { $ref: "common.json#/$defs/name" }, description: "The provider's words for server types, each with yours." }, power: { type: "object", additionalProperties: { enum: ["running", "stopped"] }, description: "The provider's words for what runs and what is stopped." } } } }, $defs: { folder: { title: "Folder", type: "string", pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", description: "A folder inside the repository, written with / and without a leading / or any .. in it.", examples: ["storage"] }, field: { title: "ListField", type: "string", minLength: 1, maxLength: 200, description: "A column's name, or a JSON Pointer such as /attachment/server." } } }, schema220 = { title: "Folder", type: "string", pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", description: "A folder inside the repository, written with / and without a leading / or any .. in it.", examples: ["storage"] }, schema229 = { title: "ListField", type: "string", minLength: 1, maxLength: 200, description: "A column's name, or a JSON Pointer such as /attachment/server." }, pattern142 = new RegExp("^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", "u"), func0 = require_equal().default;
-function validate102(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate102.evaluated;
+validate160.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+var settings = validate188, schema236 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "settings.json", title: "SettingsFile", description: "ullage.yaml: where things are, the currency, the month, the sites.", type: "object", additionalProperties: !1, required: ["currency"], properties: { currency: { $ref: "common.json#/$defs/currency", description: "The one currency of the estate (ISO 4217). Price lists in another are refused." }, month: { type: "string", enum: ["730 h", "calendar"], default: "730 h", description: "How long a month is for prices by the hour: 730 h (8,760 h a year over 12, common practice), or the calendar month of the day of judgement." }, paths: { title: "SettingsPaths", type: "object", additionalProperties: !1, description: "Where things are, from the root of the repository; each defaults to the folder of its own name.", properties: { storage: { $ref: "#/$defs/folder", default: "storage", description: "Folder of the estate files, searched to any depth." }, prices: { $ref: "#/$defs/folder", default: "prices", description: "Folder of the price lists." }, policies: { $ref: "#/$defs/folder", default: "policies", description: "Folder of the rule packs." }, waivers: { $ref: "#/$defs/folder", default: "waivers", description: "Folder of the waivers." }, readings: { $ref: "#/$defs/folder", default: "readings", description: "Folder of the readings of measured use." }, surveys: { $ref: "#/$defs/folder", default: "surveys", description: "Folder of the surveys of what is really there." }, procedures: { $ref: "#/$defs/folder", default: "procedures", description: "Folder of your own procedures, for guests and providers." } } }, sites: { type: "object", propertyNames: { $ref: "common.json#/$defs/name" }, description: "The sites, by name. Once any is listed, every server and volume names one of them.", additionalProperties: { title: "SiteSettings", type: "object", additionalProperties: !1, description: "What one site allows.", properties: { quota: { title: "QuotaSettings", type: "object", additionalProperties: !1, description: "What the provider allows this account at the site.", properties: { volumes: { type: "integer", minimum: 0, description: "How many volumes." }, size: { $ref: "common.json#/$defs/size", description: "The total capacity." } } }, "attachment-slots": { type: "integer", minimum: 0, description: "How many volumes can be attached to one server, its boot volume included." } } } }, teams: { type: "array", minItems: 1, uniqueItems: !0, items: { $ref: "common.json#/$defs/name" }, description: "The teams, by name. Once they are listed, every team that an estate file names must be one of them, and everything that is billed names one." }, "provider-list": { title: "ProviderListSettings", type: "object", additionalProperties: !1, description: "Which field of the provider's list of volumes and servers is which, for `ullage survey provider`: a column's name in CSV, a JSON Pointer (RFC 6901) in JSON and NDJSON.", properties: { volumes: { title: "ProviderVolumeFields", type: "object", additionalProperties: !1, required: ["size"], description: "The fields of a volume.", properties: { rows: { $ref: "#/$defs/field", description: "Where the list of volumes is in a JSON document, such as /volumes; the document itself if left out." }, id: { $ref: "#/$defs/field", description: "Its identifier." }, name: { $ref: "#/$defs/field", description: "Its name." }, size: { title: "ProviderSizeField", type: "object", additionalProperties: !1, required: ["field", "unit"], description: "Its size, and the unit of the figure.", properties: { field: { $ref: "#/$defs/field", description: "The figure." }, unit: { enum: ["B", "KiB", "MiB", "GiB", "TiB", "kB", "MB", "GB", "TB"], description: "The unit that the figure is in." } } }, tier: { $ref: "#/$defs/field", description: "Its tier." }, site: { $ref: "#/$defs/field", description: "Its site." }, server: { $ref: "#/$defs/field", description: "The identifier or the name of the server that it is attached to." }, boot: { $ref: "#/$defs/field", description: "Whether that server starts from it: true, yes or 1." } } }, servers: { title: "ProviderServerFields", type: "object", additionalProperties: !1, description: "The fields of a server.", properties: { rows: { $ref: "#/$defs/field", description: "Where the list of servers is in a JSON document." }, id: { $ref: "#/$defs/field", description: "Its identifier." }, name: { $ref: "#/$defs/field", description: "Its name." }, site: { $ref: "#/$defs/field", description: "Its site." }, type: { $ref: "#/$defs/field", description: "Its server type." }, power: { $ref: "#/$defs/field", description: "Whether it runs." }, boot: { $ref: "#/$defs/field", description: "The identifier or the name of the volume that it starts from." } } }, tiers: { type: "object", additionalProperties: { $ref: "common.json#/$defs/name" }, description: "The provider's words for tiers, each with yours." }, sites: { type: "object", additionalProperties: { $ref: "common.json#/$defs/name" }, description: "The provider's words for sites, each with yours." }, types: { type: "object", additionalProperties: { $ref: "common.json#/$defs/name" }, description: "The provider's words for server types, each with yours." }, power: { type: "object", additionalProperties: { enum: ["running", "stopped"] }, description: "The provider's words for what runs and what is stopped." } } } }, $defs: { folder: { title: "Folder", type: "string", pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", description: "A folder inside the repository, written with / and without a leading / or any .. in it.", examples: ["storage"] }, field: { title: "ListField", type: "string", minLength: 1, maxLength: 200, description: "A column's name, or a JSON Pointer such as /attachment/server." } } }, schema238 = { title: "Folder", type: "string", pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", description: "A folder inside the repository, written with / and without a leading / or any .. in it.", examples: ["storage"] }, schema248 = { title: "ListField", type: "string", minLength: 1, maxLength: 200, description: "A column's name, or a JSON Pointer such as /attachment/server." }, pattern157 = new RegExp("^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", "u");
+function validate188(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate188.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     if (data.currency === void 0) {
-      let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "currency" }, message: "must have required property 'currency'", schema: schema218.required, parentSchema: schema218, data };
+      let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "currency" }, message: "must have required property 'currency'", schema: schema236.required, parentSchema: schema236, data };
       vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
     }
     for (let key0 in data)
       if (!(key0 === "currency" || key0 === "month" || key0 === "paths" || key0 === "sites" || key0 === "teams" || key0 === "provider-list")) {
-        let err1 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema218, data };
+        let err1 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema236, data };
         vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
       }
     if (data.currency !== void 0) {
       let data0 = data.currency;
       if (typeof data0 == "string") {
-        if (!pattern83.test(data0)) {
+        if (!pattern84.test(data0)) {
           let err2 = { instancePath: instancePath + "/currency", schemaPath: "common.json#/$defs/currency/pattern", keyword: "pattern", params: { pattern: "^[A-Z]{3}$" }, message: 'must match pattern "^[A-Z]{3}$"', schema: "^[A-Z]{3}$", parentSchema: schema155, data: data0 };
           vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
         }
@@ -5980,11 +6363,11 @@ function validate102(data, { instancePath = "", parentData, parentDataProperty, 
     if (data.month !== void 0) {
       let data1 = data.month;
       if (typeof data1 != "string") {
-        let err4 = { instancePath: instancePath + "/month", schemaPath: "#/properties/month/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema218.properties.month.type, parentSchema: schema218.properties.month, data: data1 };
+        let err4 = { instancePath: instancePath + "/month", schemaPath: "#/properties/month/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema236.properties.month.type, parentSchema: schema236.properties.month, data: data1 };
         vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
       }
       if (!(data1 === "730 h" || data1 === "calendar")) {
-        let err5 = { instancePath: instancePath + "/month", schemaPath: "#/properties/month/enum", keyword: "enum", params: { allowedValues: schema218.properties.month.enum }, message: "must be equal to one of the allowed values", schema: schema218.properties.month.enum, parentSchema: schema218.properties.month, data: data1 };
+        let err5 = { instancePath: instancePath + "/month", schemaPath: "#/properties/month/enum", keyword: "enum", params: { allowedValues: schema236.properties.month.enum }, message: "must be equal to one of the allowed values", schema: schema236.properties.month.enum, parentSchema: schema236.properties.month, data: data1 };
         vErrors === null ? vErrors = [err5] : vErrors.push(err5), errors++;
       }
     }
@@ -5992,601 +6375,613 @@ function validate102(data, { instancePath = "", parentData, parentDataProperty, 
       let data2 = data.paths;
       if (data2 && typeof data2 == "object" && !Array.isArray(data2)) {
         for (let key1 in data2)
-          if (!(key1 === "storage" || key1 === "prices" || key1 === "policies" || key1 === "waivers" || key1 === "readings" || key1 === "surveys")) {
-            let err6 = { instancePath: instancePath + "/paths", schemaPath: "#/properties/paths/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key1 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema218.properties.paths, data: data2 };
+          if (!(key1 === "storage" || key1 === "prices" || key1 === "policies" || key1 === "waivers" || key1 === "readings" || key1 === "surveys" || key1 === "procedures")) {
+            let err6 = { instancePath: instancePath + "/paths", schemaPath: "#/properties/paths/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key1 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema236.properties.paths, data: data2 };
             vErrors === null ? vErrors = [err6] : vErrors.push(err6), errors++;
           }
         if (data2.storage !== void 0) {
           let data3 = data2.storage;
           if (typeof data3 == "string") {
-            if (!pattern142.test(data3)) {
-              let err7 = { instancePath: instancePath + "/paths/storage", schemaPath: "#/$defs/folder/pattern", keyword: "pattern", params: { pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$" }, message: 'must match pattern "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$"', schema: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", parentSchema: schema220, data: data3 };
+            if (!pattern157.test(data3)) {
+              let err7 = { instancePath: instancePath + "/paths/storage", schemaPath: "#/$defs/folder/pattern", keyword: "pattern", params: { pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$" }, message: 'must match pattern "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$"', schema: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", parentSchema: schema238, data: data3 };
               vErrors === null ? vErrors = [err7] : vErrors.push(err7), errors++;
             }
           } else {
-            let err8 = { instancePath: instancePath + "/paths/storage", schemaPath: "#/$defs/folder/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema220.type, parentSchema: schema220, data: data3 };
+            let err8 = { instancePath: instancePath + "/paths/storage", schemaPath: "#/$defs/folder/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema238.type, parentSchema: schema238, data: data3 };
             vErrors === null ? vErrors = [err8] : vErrors.push(err8), errors++;
           }
         }
         if (data2.prices !== void 0) {
           let data4 = data2.prices;
           if (typeof data4 == "string") {
-            if (!pattern142.test(data4)) {
-              let err9 = { instancePath: instancePath + "/paths/prices", schemaPath: "#/$defs/folder/pattern", keyword: "pattern", params: { pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$" }, message: 'must match pattern "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$"', schema: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", parentSchema: schema220, data: data4 };
+            if (!pattern157.test(data4)) {
+              let err9 = { instancePath: instancePath + "/paths/prices", schemaPath: "#/$defs/folder/pattern", keyword: "pattern", params: { pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$" }, message: 'must match pattern "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$"', schema: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", parentSchema: schema238, data: data4 };
               vErrors === null ? vErrors = [err9] : vErrors.push(err9), errors++;
             }
           } else {
-            let err10 = { instancePath: instancePath + "/paths/prices", schemaPath: "#/$defs/folder/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema220.type, parentSchema: schema220, data: data4 };
+            let err10 = { instancePath: instancePath + "/paths/prices", schemaPath: "#/$defs/folder/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema238.type, parentSchema: schema238, data: data4 };
             vErrors === null ? vErrors = [err10] : vErrors.push(err10), errors++;
           }
         }
         if (data2.policies !== void 0) {
           let data5 = data2.policies;
           if (typeof data5 == "string") {
-            if (!pattern142.test(data5)) {
-              let err11 = { instancePath: instancePath + "/paths/policies", schemaPath: "#/$defs/folder/pattern", keyword: "pattern", params: { pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$" }, message: 'must match pattern "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$"', schema: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", parentSchema: schema220, data: data5 };
+            if (!pattern157.test(data5)) {
+              let err11 = { instancePath: instancePath + "/paths/policies", schemaPath: "#/$defs/folder/pattern", keyword: "pattern", params: { pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$" }, message: 'must match pattern "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$"', schema: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", parentSchema: schema238, data: data5 };
               vErrors === null ? vErrors = [err11] : vErrors.push(err11), errors++;
             }
           } else {
-            let err12 = { instancePath: instancePath + "/paths/policies", schemaPath: "#/$defs/folder/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema220.type, parentSchema: schema220, data: data5 };
+            let err12 = { instancePath: instancePath + "/paths/policies", schemaPath: "#/$defs/folder/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema238.type, parentSchema: schema238, data: data5 };
             vErrors === null ? vErrors = [err12] : vErrors.push(err12), errors++;
           }
         }
         if (data2.waivers !== void 0) {
           let data6 = data2.waivers;
           if (typeof data6 == "string") {
-            if (!pattern142.test(data6)) {
-              let err13 = { instancePath: instancePath + "/paths/waivers", schemaPath: "#/$defs/folder/pattern", keyword: "pattern", params: { pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$" }, message: 'must match pattern "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$"', schema: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", parentSchema: schema220, data: data6 };
+            if (!pattern157.test(data6)) {
+              let err13 = { instancePath: instancePath + "/paths/waivers", schemaPath: "#/$defs/folder/pattern", keyword: "pattern", params: { pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$" }, message: 'must match pattern "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$"', schema: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", parentSchema: schema238, data: data6 };
               vErrors === null ? vErrors = [err13] : vErrors.push(err13), errors++;
             }
           } else {
-            let err14 = { instancePath: instancePath + "/paths/waivers", schemaPath: "#/$defs/folder/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema220.type, parentSchema: schema220, data: data6 };
+            let err14 = { instancePath: instancePath + "/paths/waivers", schemaPath: "#/$defs/folder/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema238.type, parentSchema: schema238, data: data6 };
             vErrors === null ? vErrors = [err14] : vErrors.push(err14), errors++;
           }
         }
         if (data2.readings !== void 0) {
           let data7 = data2.readings;
           if (typeof data7 == "string") {
-            if (!pattern142.test(data7)) {
-              let err15 = { instancePath: instancePath + "/paths/readings", schemaPath: "#/$defs/folder/pattern", keyword: "pattern", params: { pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$" }, message: 'must match pattern "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$"', schema: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", parentSchema: schema220, data: data7 };
+            if (!pattern157.test(data7)) {
+              let err15 = { instancePath: instancePath + "/paths/readings", schemaPath: "#/$defs/folder/pattern", keyword: "pattern", params: { pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$" }, message: 'must match pattern "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$"', schema: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", parentSchema: schema238, data: data7 };
               vErrors === null ? vErrors = [err15] : vErrors.push(err15), errors++;
             }
           } else {
-            let err16 = { instancePath: instancePath + "/paths/readings", schemaPath: "#/$defs/folder/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema220.type, parentSchema: schema220, data: data7 };
+            let err16 = { instancePath: instancePath + "/paths/readings", schemaPath: "#/$defs/folder/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema238.type, parentSchema: schema238, data: data7 };
             vErrors === null ? vErrors = [err16] : vErrors.push(err16), errors++;
           }
         }
         if (data2.surveys !== void 0) {
           let data8 = data2.surveys;
           if (typeof data8 == "string") {
-            if (!pattern142.test(data8)) {
-              let err17 = { instancePath: instancePath + "/paths/surveys", schemaPath: "#/$defs/folder/pattern", keyword: "pattern", params: { pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$" }, message: 'must match pattern "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$"', schema: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", parentSchema: schema220, data: data8 };
+            if (!pattern157.test(data8)) {
+              let err17 = { instancePath: instancePath + "/paths/surveys", schemaPath: "#/$defs/folder/pattern", keyword: "pattern", params: { pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$" }, message: 'must match pattern "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$"', schema: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", parentSchema: schema238, data: data8 };
               vErrors === null ? vErrors = [err17] : vErrors.push(err17), errors++;
             }
           } else {
-            let err18 = { instancePath: instancePath + "/paths/surveys", schemaPath: "#/$defs/folder/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema220.type, parentSchema: schema220, data: data8 };
+            let err18 = { instancePath: instancePath + "/paths/surveys", schemaPath: "#/$defs/folder/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema238.type, parentSchema: schema238, data: data8 };
             vErrors === null ? vErrors = [err18] : vErrors.push(err18), errors++;
           }
         }
+        if (data2.procedures !== void 0) {
+          let data9 = data2.procedures;
+          if (typeof data9 == "string") {
+            if (!pattern157.test(data9)) {
+              let err19 = { instancePath: instancePath + "/paths/procedures", schemaPath: "#/$defs/folder/pattern", keyword: "pattern", params: { pattern: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$" }, message: 'must match pattern "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$"', schema: "^(?!/)(?!.*(^|/)\\.\\.?(/|$))[^\\\\\\u0000-\\u001f]*[^/\\\\\\u0000-\\u001f]$", parentSchema: schema238, data: data9 };
+              vErrors === null ? vErrors = [err19] : vErrors.push(err19), errors++;
+            }
+          } else {
+            let err20 = { instancePath: instancePath + "/paths/procedures", schemaPath: "#/$defs/folder/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema238.type, parentSchema: schema238, data: data9 };
+            vErrors === null ? vErrors = [err20] : vErrors.push(err20), errors++;
+          }
+        }
       } else {
-        let err19 = { instancePath: instancePath + "/paths", schemaPath: "#/properties/paths/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema218.properties.paths.type, parentSchema: schema218.properties.paths, data: data2 };
-        vErrors === null ? vErrors = [err19] : vErrors.push(err19), errors++;
+        let err21 = { instancePath: instancePath + "/paths", schemaPath: "#/properties/paths/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema236.properties.paths.type, parentSchema: schema236.properties.paths, data: data2 };
+        vErrors === null ? vErrors = [err21] : vErrors.push(err21), errors++;
       }
     }
     if (data.sites !== void 0) {
-      let data9 = data.sites;
-      if (data9 && typeof data9 == "object" && !Array.isArray(data9)) {
-        for (let key2 in data9) {
-          let _errs30 = errors;
+      let data10 = data.sites;
+      if (data10 && typeof data10 == "object" && !Array.isArray(data10)) {
+        for (let key2 in data10) {
+          let _errs33 = errors;
           if (typeof key2 == "string") {
             if (!pattern11.test(key2)) {
-              let err20 = { instancePath: instancePath + "/sites", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema75, data: key2, propertyName: key2 };
-              vErrors === null ? vErrors = [err20] : vErrors.push(err20), errors++;
+              let err22 = { instancePath: instancePath + "/sites", schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema75, data: key2, propertyName: key2 };
+              vErrors === null ? vErrors = [err22] : vErrors.push(err22), errors++;
             }
           } else {
-            let err21 = { instancePath: instancePath + "/sites", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema75.type, parentSchema: schema75, data: key2, propertyName: key2 };
-            vErrors === null ? vErrors = [err21] : vErrors.push(err21), errors++;
+            let err23 = { instancePath: instancePath + "/sites", schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema75.type, parentSchema: schema75, data: key2, propertyName: key2 };
+            vErrors === null ? vErrors = [err23] : vErrors.push(err23), errors++;
           }
-          var valid9 = _errs30 === errors;
-          if (!valid9) {
-            let err22 = { instancePath: instancePath + "/sites", schemaPath: "#/properties/sites/propertyNames", keyword: "propertyNames", params: { propertyName: key2 }, message: "property name must be valid", schema: schema218.properties.sites.propertyNames, parentSchema: schema218.properties.sites, data: data9 };
-            vErrors === null ? vErrors = [err22] : vErrors.push(err22), errors++;
+          var valid10 = _errs33 === errors;
+          if (!valid10) {
+            let err24 = { instancePath: instancePath + "/sites", schemaPath: "#/properties/sites/propertyNames", keyword: "propertyNames", params: { propertyName: key2 }, message: "property name must be valid", schema: schema236.properties.sites.propertyNames, parentSchema: schema236.properties.sites, data: data10 };
+            vErrors === null ? vErrors = [err24] : vErrors.push(err24), errors++;
           }
         }
-        for (let key3 in data9) {
-          let data10 = data9[key3];
-          if (data10 && typeof data10 == "object" && !Array.isArray(data10)) {
-            for (let key4 in data10)
+        for (let key3 in data10) {
+          let data11 = data10[key3];
+          if (data11 && typeof data11 == "object" && !Array.isArray(data11)) {
+            for (let key4 in data11)
               if (!(key4 === "quota" || key4 === "attachment-slots")) {
-                let err23 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/sites/additionalProperties/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key4 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema218.properties.sites.additionalProperties, data: data10 };
-                vErrors === null ? vErrors = [err23] : vErrors.push(err23), errors++;
+                let err25 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/sites/additionalProperties/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key4 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema236.properties.sites.additionalProperties, data: data11 };
+                vErrors === null ? vErrors = [err25] : vErrors.push(err25), errors++;
               }
-            if (data10.quota !== void 0) {
-              let data11 = data10.quota;
-              if (data11 && typeof data11 == "object" && !Array.isArray(data11)) {
-                for (let key5 in data11)
+            if (data11.quota !== void 0) {
+              let data12 = data11.quota;
+              if (data12 && typeof data12 == "object" && !Array.isArray(data12)) {
+                for (let key5 in data12)
                   if (!(key5 === "volumes" || key5 === "size")) {
-                    let err24 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/quota", schemaPath: "#/properties/sites/additionalProperties/properties/quota/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key5 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema218.properties.sites.additionalProperties.properties.quota, data: data11 };
-                    vErrors === null ? vErrors = [err24] : vErrors.push(err24), errors++;
-                  }
-                if (data11.volumes !== void 0) {
-                  let data12 = data11.volumes;
-                  if (!(typeof data12 == "number" && !(data12 % 1) && !isNaN(data12) && isFinite(data12))) {
-                    let err25 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/quota/volumes", schemaPath: "#/properties/sites/additionalProperties/properties/quota/properties/volumes/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema218.properties.sites.additionalProperties.properties.quota.properties.volumes.type, parentSchema: schema218.properties.sites.additionalProperties.properties.quota.properties.volumes, data: data12 };
-                    vErrors === null ? vErrors = [err25] : vErrors.push(err25), errors++;
-                  }
-                  if (typeof data12 == "number" && isFinite(data12) && (data12 < 0 || isNaN(data12))) {
-                    let err26 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/quota/volumes", schemaPath: "#/properties/sites/additionalProperties/properties/quota/properties/volumes/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema218.properties.sites.additionalProperties.properties.quota.properties.volumes, data: data12 };
+                    let err26 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/quota", schemaPath: "#/properties/sites/additionalProperties/properties/quota/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key5 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema236.properties.sites.additionalProperties.properties.quota, data: data12 };
                     vErrors === null ? vErrors = [err26] : vErrors.push(err26), errors++;
                   }
-                }
-                if (data11.size !== void 0) {
-                  let data13 = data11.size;
-                  if (typeof data13 == "string") {
-                    if (!pattern23.test(data13)) {
-                      let err27 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/quota/size", schemaPath: "common.json#/$defs/size/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", parentSchema: schema88, data: data13 };
-                      vErrors === null ? vErrors = [err27] : vErrors.push(err27), errors++;
-                    }
-                  } else {
-                    let err28 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/quota/size", schemaPath: "common.json#/$defs/size/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema88.type, parentSchema: schema88, data: data13 };
+                if (data12.volumes !== void 0) {
+                  let data13 = data12.volumes;
+                  if (!(typeof data13 == "number" && !(data13 % 1) && !isNaN(data13) && isFinite(data13))) {
+                    let err27 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/quota/volumes", schemaPath: "#/properties/sites/additionalProperties/properties/quota/properties/volumes/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema236.properties.sites.additionalProperties.properties.quota.properties.volumes.type, parentSchema: schema236.properties.sites.additionalProperties.properties.quota.properties.volumes, data: data13 };
+                    vErrors === null ? vErrors = [err27] : vErrors.push(err27), errors++;
+                  }
+                  if (typeof data13 == "number" && isFinite(data13) && (data13 < 0 || isNaN(data13))) {
+                    let err28 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/quota/volumes", schemaPath: "#/properties/sites/additionalProperties/properties/quota/properties/volumes/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema236.properties.sites.additionalProperties.properties.quota.properties.volumes, data: data13 };
                     vErrors === null ? vErrors = [err28] : vErrors.push(err28), errors++;
                   }
                 }
+                if (data12.size !== void 0) {
+                  let data14 = data12.size;
+                  if (typeof data14 == "string") {
+                    if (!pattern24.test(data14)) {
+                      let err29 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/quota/size", schemaPath: "common.json#/$defs/size/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})? ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB)$", parentSchema: schema88, data: data14 };
+                      vErrors === null ? vErrors = [err29] : vErrors.push(err29), errors++;
+                    }
+                  } else {
+                    let err30 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/quota/size", schemaPath: "common.json#/$defs/size/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema88.type, parentSchema: schema88, data: data14 };
+                    vErrors === null ? vErrors = [err30] : vErrors.push(err30), errors++;
+                  }
+                }
               } else {
-                let err29 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/quota", schemaPath: "#/properties/sites/additionalProperties/properties/quota/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema218.properties.sites.additionalProperties.properties.quota.type, parentSchema: schema218.properties.sites.additionalProperties.properties.quota, data: data11 };
-                vErrors === null ? vErrors = [err29] : vErrors.push(err29), errors++;
-              }
-            }
-            if (data10["attachment-slots"] !== void 0) {
-              let data14 = data10["attachment-slots"];
-              if (!(typeof data14 == "number" && !(data14 % 1) && !isNaN(data14) && isFinite(data14))) {
-                let err30 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/attachment-slots", schemaPath: "#/properties/sites/additionalProperties/properties/attachment-slots/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema218.properties.sites.additionalProperties.properties["attachment-slots"].type, parentSchema: schema218.properties.sites.additionalProperties.properties["attachment-slots"], data: data14 };
-                vErrors === null ? vErrors = [err30] : vErrors.push(err30), errors++;
-              }
-              if (typeof data14 == "number" && isFinite(data14) && (data14 < 0 || isNaN(data14))) {
-                let err31 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/attachment-slots", schemaPath: "#/properties/sites/additionalProperties/properties/attachment-slots/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema218.properties.sites.additionalProperties.properties["attachment-slots"], data: data14 };
+                let err31 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/quota", schemaPath: "#/properties/sites/additionalProperties/properties/quota/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema236.properties.sites.additionalProperties.properties.quota.type, parentSchema: schema236.properties.sites.additionalProperties.properties.quota, data: data12 };
                 vErrors === null ? vErrors = [err31] : vErrors.push(err31), errors++;
               }
             }
+            if (data11["attachment-slots"] !== void 0) {
+              let data15 = data11["attachment-slots"];
+              if (!(typeof data15 == "number" && !(data15 % 1) && !isNaN(data15) && isFinite(data15))) {
+                let err32 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/attachment-slots", schemaPath: "#/properties/sites/additionalProperties/properties/attachment-slots/type", keyword: "type", params: { type: "integer" }, message: "must be integer", schema: schema236.properties.sites.additionalProperties.properties["attachment-slots"].type, parentSchema: schema236.properties.sites.additionalProperties.properties["attachment-slots"], data: data15 };
+                vErrors === null ? vErrors = [err32] : vErrors.push(err32), errors++;
+              }
+              if (typeof data15 == "number" && isFinite(data15) && (data15 < 0 || isNaN(data15))) {
+                let err33 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1") + "/attachment-slots", schemaPath: "#/properties/sites/additionalProperties/properties/attachment-slots/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema236.properties.sites.additionalProperties.properties["attachment-slots"], data: data15 };
+                vErrors === null ? vErrors = [err33] : vErrors.push(err33), errors++;
+              }
+            }
           } else {
-            let err32 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/sites/additionalProperties/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema218.properties.sites.additionalProperties.type, parentSchema: schema218.properties.sites.additionalProperties, data: data10 };
-            vErrors === null ? vErrors = [err32] : vErrors.push(err32), errors++;
+            let err34 = { instancePath: instancePath + "/sites/" + key3.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/sites/additionalProperties/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema236.properties.sites.additionalProperties.type, parentSchema: schema236.properties.sites.additionalProperties, data: data11 };
+            vErrors === null ? vErrors = [err34] : vErrors.push(err34), errors++;
           }
         }
       } else {
-        let err33 = { instancePath: instancePath + "/sites", schemaPath: "#/properties/sites/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema218.properties.sites.type, parentSchema: schema218.properties.sites, data: data9 };
-        vErrors === null ? vErrors = [err33] : vErrors.push(err33), errors++;
+        let err35 = { instancePath: instancePath + "/sites", schemaPath: "#/properties/sites/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema236.properties.sites.type, parentSchema: schema236.properties.sites, data: data10 };
+        vErrors === null ? vErrors = [err35] : vErrors.push(err35), errors++;
       }
     }
     if (data.teams !== void 0) {
-      let data15 = data.teams;
-      if (Array.isArray(data15)) {
-        if (data15.length < 1) {
-          let err34 = { instancePath: instancePath + "/teams", schemaPath: "#/properties/teams/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items", schema: 1, parentSchema: schema218.properties.teams, data: data15 };
-          vErrors === null ? vErrors = [err34] : vErrors.push(err34), errors++;
+      let data16 = data.teams;
+      if (Array.isArray(data16)) {
+        if (data16.length < 1) {
+          let err36 = { instancePath: instancePath + "/teams", schemaPath: "#/properties/teams/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items", schema: 1, parentSchema: schema236.properties.teams, data: data16 };
+          vErrors === null ? vErrors = [err36] : vErrors.push(err36), errors++;
         }
-        let len0 = data15.length;
+        let len0 = data16.length;
         for (let i0 = 0; i0 < len0; i0++) {
-          let data16 = data15[i0];
-          if (typeof data16 == "string") {
-            if (!pattern11.test(data16)) {
-              let err35 = { instancePath: instancePath + "/teams/" + i0, schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema75, data: data16 };
-              vErrors === null ? vErrors = [err35] : vErrors.push(err35), errors++;
+          let data17 = data16[i0];
+          if (typeof data17 == "string") {
+            if (!pattern11.test(data17)) {
+              let err37 = { instancePath: instancePath + "/teams/" + i0, schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema75, data: data17 };
+              vErrors === null ? vErrors = [err37] : vErrors.push(err37), errors++;
             }
           } else {
-            let err36 = { instancePath: instancePath + "/teams/" + i0, schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema75.type, parentSchema: schema75, data: data16 };
-            vErrors === null ? vErrors = [err36] : vErrors.push(err36), errors++;
+            let err38 = { instancePath: instancePath + "/teams/" + i0, schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema75.type, parentSchema: schema75, data: data17 };
+            vErrors === null ? vErrors = [err38] : vErrors.push(err38), errors++;
           }
         }
-        let i1 = data15.length, j0;
+        let i1 = data16.length, j0;
         if (i1 > 1) {
           outer0: for (; i1--; )
             for (j0 = i1; j0--; )
-              if (func0(data15[i1], data15[j0])) {
-                let err37 = { instancePath: instancePath + "/teams", schemaPath: "#/properties/teams/uniqueItems", keyword: "uniqueItems", params: { i: i1, j: j0 }, message: "must NOT have duplicate items (items ## " + j0 + " and " + i1 + " are identical)", schema: !0, parentSchema: schema218.properties.teams, data: data15 };
-                vErrors === null ? vErrors = [err37] : vErrors.push(err37), errors++;
+              if (func0(data16[i1], data16[j0])) {
+                let err39 = { instancePath: instancePath + "/teams", schemaPath: "#/properties/teams/uniqueItems", keyword: "uniqueItems", params: { i: i1, j: j0 }, message: "must NOT have duplicate items (items ## " + j0 + " and " + i1 + " are identical)", schema: !0, parentSchema: schema236.properties.teams, data: data16 };
+                vErrors === null ? vErrors = [err39] : vErrors.push(err39), errors++;
                 break outer0;
               }
         }
       } else {
-        let err38 = { instancePath: instancePath + "/teams", schemaPath: "#/properties/teams/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema218.properties.teams.type, parentSchema: schema218.properties.teams, data: data15 };
-        vErrors === null ? vErrors = [err38] : vErrors.push(err38), errors++;
+        let err40 = { instancePath: instancePath + "/teams", schemaPath: "#/properties/teams/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema236.properties.teams.type, parentSchema: schema236.properties.teams, data: data16 };
+        vErrors === null ? vErrors = [err40] : vErrors.push(err40), errors++;
       }
     }
     if (data["provider-list"] !== void 0) {
-      let data17 = data["provider-list"];
-      if (data17 && typeof data17 == "object" && !Array.isArray(data17)) {
-        for (let key6 in data17)
+      let data18 = data["provider-list"];
+      if (data18 && typeof data18 == "object" && !Array.isArray(data18)) {
+        for (let key6 in data18)
           if (!(key6 === "volumes" || key6 === "servers" || key6 === "tiers" || key6 === "sites" || key6 === "types" || key6 === "power")) {
-            let err39 = { instancePath: instancePath + "/provider-list", schemaPath: "#/properties/provider-list/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key6 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema218.properties["provider-list"], data: data17 };
-            vErrors === null ? vErrors = [err39] : vErrors.push(err39), errors++;
+            let err41 = { instancePath: instancePath + "/provider-list", schemaPath: "#/properties/provider-list/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key6 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema236.properties["provider-list"], data: data18 };
+            vErrors === null ? vErrors = [err41] : vErrors.push(err41), errors++;
           }
-        if (data17.volumes !== void 0) {
-          let data18 = data17.volumes;
-          if (data18 && typeof data18 == "object" && !Array.isArray(data18)) {
-            if (data18.size === void 0) {
-              let err40 = { instancePath: instancePath + "/provider-list/volumes", schemaPath: "#/properties/provider-list/properties/volumes/required", keyword: "required", params: { missingProperty: "size" }, message: "must have required property 'size'", schema: schema218.properties["provider-list"].properties.volumes.required, parentSchema: schema218.properties["provider-list"].properties.volumes, data: data18 };
-              vErrors === null ? vErrors = [err40] : vErrors.push(err40), errors++;
+        if (data18.volumes !== void 0) {
+          let data19 = data18.volumes;
+          if (data19 && typeof data19 == "object" && !Array.isArray(data19)) {
+            if (data19.size === void 0) {
+              let err42 = { instancePath: instancePath + "/provider-list/volumes", schemaPath: "#/properties/provider-list/properties/volumes/required", keyword: "required", params: { missingProperty: "size" }, message: "must have required property 'size'", schema: schema236.properties["provider-list"].properties.volumes.required, parentSchema: schema236.properties["provider-list"].properties.volumes, data: data19 };
+              vErrors === null ? vErrors = [err42] : vErrors.push(err42), errors++;
             }
-            for (let key7 in data18)
+            for (let key7 in data19)
               if (!(key7 === "rows" || key7 === "id" || key7 === "name" || key7 === "size" || key7 === "tier" || key7 === "site" || key7 === "server" || key7 === "boot")) {
-                let err41 = { instancePath: instancePath + "/provider-list/volumes", schemaPath: "#/properties/provider-list/properties/volumes/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key7 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema218.properties["provider-list"].properties.volumes, data: data18 };
-                vErrors === null ? vErrors = [err41] : vErrors.push(err41), errors++;
+                let err43 = { instancePath: instancePath + "/provider-list/volumes", schemaPath: "#/properties/provider-list/properties/volumes/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key7 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema236.properties["provider-list"].properties.volumes, data: data19 };
+                vErrors === null ? vErrors = [err43] : vErrors.push(err43), errors++;
               }
-            if (data18.rows !== void 0) {
-              let data19 = data18.rows;
-              if (typeof data19 == "string") {
-                if (func10(data19) > 200) {
-                  let err42 = { instancePath: instancePath + "/provider-list/volumes/rows", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema229, data: data19 };
-                  vErrors === null ? vErrors = [err42] : vErrors.push(err42), errors++;
-                }
-                if (func10(data19) < 1) {
-                  let err43 = { instancePath: instancePath + "/provider-list/volumes/rows", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema229, data: data19 };
-                  vErrors === null ? vErrors = [err43] : vErrors.push(err43), errors++;
-                }
-              } else {
-                let err44 = { instancePath: instancePath + "/provider-list/volumes/rows", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema229.type, parentSchema: schema229, data: data19 };
-                vErrors === null ? vErrors = [err44] : vErrors.push(err44), errors++;
-              }
-            }
-            if (data18.id !== void 0) {
-              let data20 = data18.id;
+            if (data19.rows !== void 0) {
+              let data20 = data19.rows;
               if (typeof data20 == "string") {
                 if (func10(data20) > 200) {
-                  let err45 = { instancePath: instancePath + "/provider-list/volumes/id", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema229, data: data20 };
-                  vErrors === null ? vErrors = [err45] : vErrors.push(err45), errors++;
+                  let err44 = { instancePath: instancePath + "/provider-list/volumes/rows", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema248, data: data20 };
+                  vErrors === null ? vErrors = [err44] : vErrors.push(err44), errors++;
                 }
                 if (func10(data20) < 1) {
-                  let err46 = { instancePath: instancePath + "/provider-list/volumes/id", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema229, data: data20 };
-                  vErrors === null ? vErrors = [err46] : vErrors.push(err46), errors++;
+                  let err45 = { instancePath: instancePath + "/provider-list/volumes/rows", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema248, data: data20 };
+                  vErrors === null ? vErrors = [err45] : vErrors.push(err45), errors++;
                 }
               } else {
-                let err47 = { instancePath: instancePath + "/provider-list/volumes/id", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema229.type, parentSchema: schema229, data: data20 };
-                vErrors === null ? vErrors = [err47] : vErrors.push(err47), errors++;
+                let err46 = { instancePath: instancePath + "/provider-list/volumes/rows", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema248.type, parentSchema: schema248, data: data20 };
+                vErrors === null ? vErrors = [err46] : vErrors.push(err46), errors++;
               }
             }
-            if (data18.name !== void 0) {
-              let data21 = data18.name;
+            if (data19.id !== void 0) {
+              let data21 = data19.id;
               if (typeof data21 == "string") {
                 if (func10(data21) > 200) {
-                  let err48 = { instancePath: instancePath + "/provider-list/volumes/name", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema229, data: data21 };
-                  vErrors === null ? vErrors = [err48] : vErrors.push(err48), errors++;
+                  let err47 = { instancePath: instancePath + "/provider-list/volumes/id", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema248, data: data21 };
+                  vErrors === null ? vErrors = [err47] : vErrors.push(err47), errors++;
                 }
                 if (func10(data21) < 1) {
-                  let err49 = { instancePath: instancePath + "/provider-list/volumes/name", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema229, data: data21 };
-                  vErrors === null ? vErrors = [err49] : vErrors.push(err49), errors++;
+                  let err48 = { instancePath: instancePath + "/provider-list/volumes/id", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema248, data: data21 };
+                  vErrors === null ? vErrors = [err48] : vErrors.push(err48), errors++;
                 }
               } else {
-                let err50 = { instancePath: instancePath + "/provider-list/volumes/name", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema229.type, parentSchema: schema229, data: data21 };
-                vErrors === null ? vErrors = [err50] : vErrors.push(err50), errors++;
+                let err49 = { instancePath: instancePath + "/provider-list/volumes/id", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema248.type, parentSchema: schema248, data: data21 };
+                vErrors === null ? vErrors = [err49] : vErrors.push(err49), errors++;
               }
             }
-            if (data18.size !== void 0) {
-              let data22 = data18.size;
-              if (data22 && typeof data22 == "object" && !Array.isArray(data22)) {
-                if (data22.field === void 0) {
-                  let err51 = { instancePath: instancePath + "/provider-list/volumes/size", schemaPath: "#/properties/provider-list/properties/volumes/properties/size/required", keyword: "required", params: { missingProperty: "field" }, message: "must have required property 'field'", schema: schema218.properties["provider-list"].properties.volumes.properties.size.required, parentSchema: schema218.properties["provider-list"].properties.volumes.properties.size, data: data22 };
+            if (data19.name !== void 0) {
+              let data22 = data19.name;
+              if (typeof data22 == "string") {
+                if (func10(data22) > 200) {
+                  let err50 = { instancePath: instancePath + "/provider-list/volumes/name", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema248, data: data22 };
+                  vErrors === null ? vErrors = [err50] : vErrors.push(err50), errors++;
+                }
+                if (func10(data22) < 1) {
+                  let err51 = { instancePath: instancePath + "/provider-list/volumes/name", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema248, data: data22 };
                   vErrors === null ? vErrors = [err51] : vErrors.push(err51), errors++;
                 }
-                if (data22.unit === void 0) {
-                  let err52 = { instancePath: instancePath + "/provider-list/volumes/size", schemaPath: "#/properties/provider-list/properties/volumes/properties/size/required", keyword: "required", params: { missingProperty: "unit" }, message: "must have required property 'unit'", schema: schema218.properties["provider-list"].properties.volumes.properties.size.required, parentSchema: schema218.properties["provider-list"].properties.volumes.properties.size, data: data22 };
-                  vErrors === null ? vErrors = [err52] : vErrors.push(err52), errors++;
+              } else {
+                let err52 = { instancePath: instancePath + "/provider-list/volumes/name", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema248.type, parentSchema: schema248, data: data22 };
+                vErrors === null ? vErrors = [err52] : vErrors.push(err52), errors++;
+              }
+            }
+            if (data19.size !== void 0) {
+              let data23 = data19.size;
+              if (data23 && typeof data23 == "object" && !Array.isArray(data23)) {
+                if (data23.field === void 0) {
+                  let err53 = { instancePath: instancePath + "/provider-list/volumes/size", schemaPath: "#/properties/provider-list/properties/volumes/properties/size/required", keyword: "required", params: { missingProperty: "field" }, message: "must have required property 'field'", schema: schema236.properties["provider-list"].properties.volumes.properties.size.required, parentSchema: schema236.properties["provider-list"].properties.volumes.properties.size, data: data23 };
+                  vErrors === null ? vErrors = [err53] : vErrors.push(err53), errors++;
                 }
-                for (let key8 in data22)
+                if (data23.unit === void 0) {
+                  let err54 = { instancePath: instancePath + "/provider-list/volumes/size", schemaPath: "#/properties/provider-list/properties/volumes/properties/size/required", keyword: "required", params: { missingProperty: "unit" }, message: "must have required property 'unit'", schema: schema236.properties["provider-list"].properties.volumes.properties.size.required, parentSchema: schema236.properties["provider-list"].properties.volumes.properties.size, data: data23 };
+                  vErrors === null ? vErrors = [err54] : vErrors.push(err54), errors++;
+                }
+                for (let key8 in data23)
                   if (!(key8 === "field" || key8 === "unit")) {
-                    let err53 = { instancePath: instancePath + "/provider-list/volumes/size", schemaPath: "#/properties/provider-list/properties/volumes/properties/size/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key8 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema218.properties["provider-list"].properties.volumes.properties.size, data: data22 };
-                    vErrors === null ? vErrors = [err53] : vErrors.push(err53), errors++;
+                    let err55 = { instancePath: instancePath + "/provider-list/volumes/size", schemaPath: "#/properties/provider-list/properties/volumes/properties/size/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key8 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema236.properties["provider-list"].properties.volumes.properties.size, data: data23 };
+                    vErrors === null ? vErrors = [err55] : vErrors.push(err55), errors++;
                   }
-                if (data22.field !== void 0) {
-                  let data23 = data22.field;
-                  if (typeof data23 == "string") {
-                    if (func10(data23) > 200) {
-                      let err54 = { instancePath: instancePath + "/provider-list/volumes/size/field", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema229, data: data23 };
-                      vErrors === null ? vErrors = [err54] : vErrors.push(err54), errors++;
+                if (data23.field !== void 0) {
+                  let data24 = data23.field;
+                  if (typeof data24 == "string") {
+                    if (func10(data24) > 200) {
+                      let err56 = { instancePath: instancePath + "/provider-list/volumes/size/field", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema248, data: data24 };
+                      vErrors === null ? vErrors = [err56] : vErrors.push(err56), errors++;
                     }
-                    if (func10(data23) < 1) {
-                      let err55 = { instancePath: instancePath + "/provider-list/volumes/size/field", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema229, data: data23 };
-                      vErrors === null ? vErrors = [err55] : vErrors.push(err55), errors++;
+                    if (func10(data24) < 1) {
+                      let err57 = { instancePath: instancePath + "/provider-list/volumes/size/field", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema248, data: data24 };
+                      vErrors === null ? vErrors = [err57] : vErrors.push(err57), errors++;
                     }
                   } else {
-                    let err56 = { instancePath: instancePath + "/provider-list/volumes/size/field", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema229.type, parentSchema: schema229, data: data23 };
-                    vErrors === null ? vErrors = [err56] : vErrors.push(err56), errors++;
+                    let err58 = { instancePath: instancePath + "/provider-list/volumes/size/field", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema248.type, parentSchema: schema248, data: data24 };
+                    vErrors === null ? vErrors = [err58] : vErrors.push(err58), errors++;
                   }
                 }
-                if (data22.unit !== void 0) {
-                  let data24 = data22.unit;
-                  if (!(data24 === "B" || data24 === "KiB" || data24 === "MiB" || data24 === "GiB" || data24 === "TiB" || data24 === "kB" || data24 === "MB" || data24 === "GB" || data24 === "TB")) {
-                    let err57 = { instancePath: instancePath + "/provider-list/volumes/size/unit", schemaPath: "#/properties/provider-list/properties/volumes/properties/size/properties/unit/enum", keyword: "enum", params: { allowedValues: schema218.properties["provider-list"].properties.volumes.properties.size.properties.unit.enum }, message: "must be equal to one of the allowed values", schema: schema218.properties["provider-list"].properties.volumes.properties.size.properties.unit.enum, parentSchema: schema218.properties["provider-list"].properties.volumes.properties.size.properties.unit, data: data24 };
-                    vErrors === null ? vErrors = [err57] : vErrors.push(err57), errors++;
+                if (data23.unit !== void 0) {
+                  let data25 = data23.unit;
+                  if (!(data25 === "B" || data25 === "KiB" || data25 === "MiB" || data25 === "GiB" || data25 === "TiB" || data25 === "kB" || data25 === "MB" || data25 === "GB" || data25 === "TB")) {
+                    let err59 = { instancePath: instancePath + "/provider-list/volumes/size/unit", schemaPath: "#/properties/provider-list/properties/volumes/properties/size/properties/unit/enum", keyword: "enum", params: { allowedValues: schema236.properties["provider-list"].properties.volumes.properties.size.properties.unit.enum }, message: "must be equal to one of the allowed values", schema: schema236.properties["provider-list"].properties.volumes.properties.size.properties.unit.enum, parentSchema: schema236.properties["provider-list"].properties.volumes.properties.size.properties.unit, data: data25 };
+                    vErrors === null ? vErrors = [err59] : vErrors.push(err59), errors++;
                   }
                 }
               } else {
-                let err58 = { instancePath: instancePath + "/provider-list/volumes/size", schemaPath: "#/properties/provider-list/properties/volumes/properties/size/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema218.properties["provider-list"].properties.volumes.properties.size.type, parentSchema: schema218.properties["provider-list"].properties.volumes.properties.size, data: data22 };
-                vErrors === null ? vErrors = [err58] : vErrors.push(err58), errors++;
+                let err60 = { instancePath: instancePath + "/provider-list/volumes/size", schemaPath: "#/properties/provider-list/properties/volumes/properties/size/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema236.properties["provider-list"].properties.volumes.properties.size.type, parentSchema: schema236.properties["provider-list"].properties.volumes.properties.size, data: data23 };
+                vErrors === null ? vErrors = [err60] : vErrors.push(err60), errors++;
               }
             }
-            if (data18.tier !== void 0) {
-              let data25 = data18.tier;
-              if (typeof data25 == "string") {
-                if (func10(data25) > 200) {
-                  let err59 = { instancePath: instancePath + "/provider-list/volumes/tier", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema229, data: data25 };
-                  vErrors === null ? vErrors = [err59] : vErrors.push(err59), errors++;
-                }
-                if (func10(data25) < 1) {
-                  let err60 = { instancePath: instancePath + "/provider-list/volumes/tier", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema229, data: data25 };
-                  vErrors === null ? vErrors = [err60] : vErrors.push(err60), errors++;
-                }
-              } else {
-                let err61 = { instancePath: instancePath + "/provider-list/volumes/tier", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema229.type, parentSchema: schema229, data: data25 };
-                vErrors === null ? vErrors = [err61] : vErrors.push(err61), errors++;
-              }
-            }
-            if (data18.site !== void 0) {
-              let data26 = data18.site;
+            if (data19.tier !== void 0) {
+              let data26 = data19.tier;
               if (typeof data26 == "string") {
                 if (func10(data26) > 200) {
-                  let err62 = { instancePath: instancePath + "/provider-list/volumes/site", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema229, data: data26 };
-                  vErrors === null ? vErrors = [err62] : vErrors.push(err62), errors++;
+                  let err61 = { instancePath: instancePath + "/provider-list/volumes/tier", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema248, data: data26 };
+                  vErrors === null ? vErrors = [err61] : vErrors.push(err61), errors++;
                 }
                 if (func10(data26) < 1) {
-                  let err63 = { instancePath: instancePath + "/provider-list/volumes/site", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema229, data: data26 };
-                  vErrors === null ? vErrors = [err63] : vErrors.push(err63), errors++;
+                  let err62 = { instancePath: instancePath + "/provider-list/volumes/tier", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema248, data: data26 };
+                  vErrors === null ? vErrors = [err62] : vErrors.push(err62), errors++;
                 }
               } else {
-                let err64 = { instancePath: instancePath + "/provider-list/volumes/site", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema229.type, parentSchema: schema229, data: data26 };
-                vErrors === null ? vErrors = [err64] : vErrors.push(err64), errors++;
+                let err63 = { instancePath: instancePath + "/provider-list/volumes/tier", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema248.type, parentSchema: schema248, data: data26 };
+                vErrors === null ? vErrors = [err63] : vErrors.push(err63), errors++;
               }
             }
-            if (data18.server !== void 0) {
-              let data27 = data18.server;
+            if (data19.site !== void 0) {
+              let data27 = data19.site;
               if (typeof data27 == "string") {
                 if (func10(data27) > 200) {
-                  let err65 = { instancePath: instancePath + "/provider-list/volumes/server", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema229, data: data27 };
-                  vErrors === null ? vErrors = [err65] : vErrors.push(err65), errors++;
+                  let err64 = { instancePath: instancePath + "/provider-list/volumes/site", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema248, data: data27 };
+                  vErrors === null ? vErrors = [err64] : vErrors.push(err64), errors++;
                 }
                 if (func10(data27) < 1) {
-                  let err66 = { instancePath: instancePath + "/provider-list/volumes/server", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema229, data: data27 };
-                  vErrors === null ? vErrors = [err66] : vErrors.push(err66), errors++;
+                  let err65 = { instancePath: instancePath + "/provider-list/volumes/site", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema248, data: data27 };
+                  vErrors === null ? vErrors = [err65] : vErrors.push(err65), errors++;
                 }
               } else {
-                let err67 = { instancePath: instancePath + "/provider-list/volumes/server", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema229.type, parentSchema: schema229, data: data27 };
-                vErrors === null ? vErrors = [err67] : vErrors.push(err67), errors++;
+                let err66 = { instancePath: instancePath + "/provider-list/volumes/site", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema248.type, parentSchema: schema248, data: data27 };
+                vErrors === null ? vErrors = [err66] : vErrors.push(err66), errors++;
               }
             }
-            if (data18.boot !== void 0) {
-              let data28 = data18.boot;
+            if (data19.server !== void 0) {
+              let data28 = data19.server;
               if (typeof data28 == "string") {
                 if (func10(data28) > 200) {
-                  let err68 = { instancePath: instancePath + "/provider-list/volumes/boot", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema229, data: data28 };
-                  vErrors === null ? vErrors = [err68] : vErrors.push(err68), errors++;
+                  let err67 = { instancePath: instancePath + "/provider-list/volumes/server", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema248, data: data28 };
+                  vErrors === null ? vErrors = [err67] : vErrors.push(err67), errors++;
                 }
                 if (func10(data28) < 1) {
-                  let err69 = { instancePath: instancePath + "/provider-list/volumes/boot", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema229, data: data28 };
-                  vErrors === null ? vErrors = [err69] : vErrors.push(err69), errors++;
+                  let err68 = { instancePath: instancePath + "/provider-list/volumes/server", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema248, data: data28 };
+                  vErrors === null ? vErrors = [err68] : vErrors.push(err68), errors++;
                 }
               } else {
-                let err70 = { instancePath: instancePath + "/provider-list/volumes/boot", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema229.type, parentSchema: schema229, data: data28 };
-                vErrors === null ? vErrors = [err70] : vErrors.push(err70), errors++;
+                let err69 = { instancePath: instancePath + "/provider-list/volumes/server", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema248.type, parentSchema: schema248, data: data28 };
+                vErrors === null ? vErrors = [err69] : vErrors.push(err69), errors++;
               }
             }
-          } else {
-            let err71 = { instancePath: instancePath + "/provider-list/volumes", schemaPath: "#/properties/provider-list/properties/volumes/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema218.properties["provider-list"].properties.volumes.type, parentSchema: schema218.properties["provider-list"].properties.volumes, data: data18 };
-            vErrors === null ? vErrors = [err71] : vErrors.push(err71), errors++;
-          }
-        }
-        if (data17.servers !== void 0) {
-          let data29 = data17.servers;
-          if (data29 && typeof data29 == "object" && !Array.isArray(data29)) {
-            for (let key9 in data29)
-              if (!(key9 === "rows" || key9 === "id" || key9 === "name" || key9 === "site" || key9 === "type" || key9 === "power" || key9 === "boot")) {
-                let err72 = { instancePath: instancePath + "/provider-list/servers", schemaPath: "#/properties/provider-list/properties/servers/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key9 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema218.properties["provider-list"].properties.servers, data: data29 };
+            if (data19.boot !== void 0) {
+              let data29 = data19.boot;
+              if (typeof data29 == "string") {
+                if (func10(data29) > 200) {
+                  let err70 = { instancePath: instancePath + "/provider-list/volumes/boot", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema248, data: data29 };
+                  vErrors === null ? vErrors = [err70] : vErrors.push(err70), errors++;
+                }
+                if (func10(data29) < 1) {
+                  let err71 = { instancePath: instancePath + "/provider-list/volumes/boot", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema248, data: data29 };
+                  vErrors === null ? vErrors = [err71] : vErrors.push(err71), errors++;
+                }
+              } else {
+                let err72 = { instancePath: instancePath + "/provider-list/volumes/boot", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema248.type, parentSchema: schema248, data: data29 };
                 vErrors === null ? vErrors = [err72] : vErrors.push(err72), errors++;
               }
-            if (data29.rows !== void 0) {
-              let data30 = data29.rows;
-              if (typeof data30 == "string") {
-                if (func10(data30) > 200) {
-                  let err73 = { instancePath: instancePath + "/provider-list/servers/rows", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema229, data: data30 };
-                  vErrors === null ? vErrors = [err73] : vErrors.push(err73), errors++;
-                }
-                if (func10(data30) < 1) {
-                  let err74 = { instancePath: instancePath + "/provider-list/servers/rows", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema229, data: data30 };
-                  vErrors === null ? vErrors = [err74] : vErrors.push(err74), errors++;
-                }
-              } else {
-                let err75 = { instancePath: instancePath + "/provider-list/servers/rows", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema229.type, parentSchema: schema229, data: data30 };
-                vErrors === null ? vErrors = [err75] : vErrors.push(err75), errors++;
-              }
             }
-            if (data29.id !== void 0) {
-              let data31 = data29.id;
+          } else {
+            let err73 = { instancePath: instancePath + "/provider-list/volumes", schemaPath: "#/properties/provider-list/properties/volumes/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema236.properties["provider-list"].properties.volumes.type, parentSchema: schema236.properties["provider-list"].properties.volumes, data: data19 };
+            vErrors === null ? vErrors = [err73] : vErrors.push(err73), errors++;
+          }
+        }
+        if (data18.servers !== void 0) {
+          let data30 = data18.servers;
+          if (data30 && typeof data30 == "object" && !Array.isArray(data30)) {
+            for (let key9 in data30)
+              if (!(key9 === "rows" || key9 === "id" || key9 === "name" || key9 === "site" || key9 === "type" || key9 === "power" || key9 === "boot")) {
+                let err74 = { instancePath: instancePath + "/provider-list/servers", schemaPath: "#/properties/provider-list/properties/servers/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key9 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema236.properties["provider-list"].properties.servers, data: data30 };
+                vErrors === null ? vErrors = [err74] : vErrors.push(err74), errors++;
+              }
+            if (data30.rows !== void 0) {
+              let data31 = data30.rows;
               if (typeof data31 == "string") {
                 if (func10(data31) > 200) {
-                  let err76 = { instancePath: instancePath + "/provider-list/servers/id", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema229, data: data31 };
-                  vErrors === null ? vErrors = [err76] : vErrors.push(err76), errors++;
+                  let err75 = { instancePath: instancePath + "/provider-list/servers/rows", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema248, data: data31 };
+                  vErrors === null ? vErrors = [err75] : vErrors.push(err75), errors++;
                 }
                 if (func10(data31) < 1) {
-                  let err77 = { instancePath: instancePath + "/provider-list/servers/id", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema229, data: data31 };
-                  vErrors === null ? vErrors = [err77] : vErrors.push(err77), errors++;
+                  let err76 = { instancePath: instancePath + "/provider-list/servers/rows", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema248, data: data31 };
+                  vErrors === null ? vErrors = [err76] : vErrors.push(err76), errors++;
                 }
               } else {
-                let err78 = { instancePath: instancePath + "/provider-list/servers/id", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema229.type, parentSchema: schema229, data: data31 };
-                vErrors === null ? vErrors = [err78] : vErrors.push(err78), errors++;
+                let err77 = { instancePath: instancePath + "/provider-list/servers/rows", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema248.type, parentSchema: schema248, data: data31 };
+                vErrors === null ? vErrors = [err77] : vErrors.push(err77), errors++;
               }
             }
-            if (data29.name !== void 0) {
-              let data32 = data29.name;
+            if (data30.id !== void 0) {
+              let data32 = data30.id;
               if (typeof data32 == "string") {
                 if (func10(data32) > 200) {
-                  let err79 = { instancePath: instancePath + "/provider-list/servers/name", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema229, data: data32 };
-                  vErrors === null ? vErrors = [err79] : vErrors.push(err79), errors++;
+                  let err78 = { instancePath: instancePath + "/provider-list/servers/id", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema248, data: data32 };
+                  vErrors === null ? vErrors = [err78] : vErrors.push(err78), errors++;
                 }
                 if (func10(data32) < 1) {
-                  let err80 = { instancePath: instancePath + "/provider-list/servers/name", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema229, data: data32 };
-                  vErrors === null ? vErrors = [err80] : vErrors.push(err80), errors++;
+                  let err79 = { instancePath: instancePath + "/provider-list/servers/id", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema248, data: data32 };
+                  vErrors === null ? vErrors = [err79] : vErrors.push(err79), errors++;
                 }
               } else {
-                let err81 = { instancePath: instancePath + "/provider-list/servers/name", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema229.type, parentSchema: schema229, data: data32 };
-                vErrors === null ? vErrors = [err81] : vErrors.push(err81), errors++;
+                let err80 = { instancePath: instancePath + "/provider-list/servers/id", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema248.type, parentSchema: schema248, data: data32 };
+                vErrors === null ? vErrors = [err80] : vErrors.push(err80), errors++;
               }
             }
-            if (data29.site !== void 0) {
-              let data33 = data29.site;
+            if (data30.name !== void 0) {
+              let data33 = data30.name;
               if (typeof data33 == "string") {
                 if (func10(data33) > 200) {
-                  let err82 = { instancePath: instancePath + "/provider-list/servers/site", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema229, data: data33 };
-                  vErrors === null ? vErrors = [err82] : vErrors.push(err82), errors++;
+                  let err81 = { instancePath: instancePath + "/provider-list/servers/name", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema248, data: data33 };
+                  vErrors === null ? vErrors = [err81] : vErrors.push(err81), errors++;
                 }
                 if (func10(data33) < 1) {
-                  let err83 = { instancePath: instancePath + "/provider-list/servers/site", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema229, data: data33 };
-                  vErrors === null ? vErrors = [err83] : vErrors.push(err83), errors++;
+                  let err82 = { instancePath: instancePath + "/provider-list/servers/name", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema248, data: data33 };
+                  vErrors === null ? vErrors = [err82] : vErrors.push(err82), errors++;
                 }
               } else {
-                let err84 = { instancePath: instancePath + "/provider-list/servers/site", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema229.type, parentSchema: schema229, data: data33 };
-                vErrors === null ? vErrors = [err84] : vErrors.push(err84), errors++;
+                let err83 = { instancePath: instancePath + "/provider-list/servers/name", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema248.type, parentSchema: schema248, data: data33 };
+                vErrors === null ? vErrors = [err83] : vErrors.push(err83), errors++;
               }
             }
-            if (data29.type !== void 0) {
-              let data34 = data29.type;
+            if (data30.site !== void 0) {
+              let data34 = data30.site;
               if (typeof data34 == "string") {
                 if (func10(data34) > 200) {
-                  let err85 = { instancePath: instancePath + "/provider-list/servers/type", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema229, data: data34 };
-                  vErrors === null ? vErrors = [err85] : vErrors.push(err85), errors++;
+                  let err84 = { instancePath: instancePath + "/provider-list/servers/site", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema248, data: data34 };
+                  vErrors === null ? vErrors = [err84] : vErrors.push(err84), errors++;
                 }
                 if (func10(data34) < 1) {
-                  let err86 = { instancePath: instancePath + "/provider-list/servers/type", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema229, data: data34 };
-                  vErrors === null ? vErrors = [err86] : vErrors.push(err86), errors++;
+                  let err85 = { instancePath: instancePath + "/provider-list/servers/site", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema248, data: data34 };
+                  vErrors === null ? vErrors = [err85] : vErrors.push(err85), errors++;
                 }
               } else {
-                let err87 = { instancePath: instancePath + "/provider-list/servers/type", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema229.type, parentSchema: schema229, data: data34 };
-                vErrors === null ? vErrors = [err87] : vErrors.push(err87), errors++;
+                let err86 = { instancePath: instancePath + "/provider-list/servers/site", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema248.type, parentSchema: schema248, data: data34 };
+                vErrors === null ? vErrors = [err86] : vErrors.push(err86), errors++;
               }
             }
-            if (data29.power !== void 0) {
-              let data35 = data29.power;
+            if (data30.type !== void 0) {
+              let data35 = data30.type;
               if (typeof data35 == "string") {
                 if (func10(data35) > 200) {
-                  let err88 = { instancePath: instancePath + "/provider-list/servers/power", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema229, data: data35 };
-                  vErrors === null ? vErrors = [err88] : vErrors.push(err88), errors++;
+                  let err87 = { instancePath: instancePath + "/provider-list/servers/type", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema248, data: data35 };
+                  vErrors === null ? vErrors = [err87] : vErrors.push(err87), errors++;
                 }
                 if (func10(data35) < 1) {
-                  let err89 = { instancePath: instancePath + "/provider-list/servers/power", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema229, data: data35 };
-                  vErrors === null ? vErrors = [err89] : vErrors.push(err89), errors++;
+                  let err88 = { instancePath: instancePath + "/provider-list/servers/type", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema248, data: data35 };
+                  vErrors === null ? vErrors = [err88] : vErrors.push(err88), errors++;
                 }
               } else {
-                let err90 = { instancePath: instancePath + "/provider-list/servers/power", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema229.type, parentSchema: schema229, data: data35 };
-                vErrors === null ? vErrors = [err90] : vErrors.push(err90), errors++;
+                let err89 = { instancePath: instancePath + "/provider-list/servers/type", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema248.type, parentSchema: schema248, data: data35 };
+                vErrors === null ? vErrors = [err89] : vErrors.push(err89), errors++;
               }
             }
-            if (data29.boot !== void 0) {
-              let data36 = data29.boot;
+            if (data30.power !== void 0) {
+              let data36 = data30.power;
               if (typeof data36 == "string") {
                 if (func10(data36) > 200) {
-                  let err91 = { instancePath: instancePath + "/provider-list/servers/boot", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema229, data: data36 };
-                  vErrors === null ? vErrors = [err91] : vErrors.push(err91), errors++;
+                  let err90 = { instancePath: instancePath + "/provider-list/servers/power", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema248, data: data36 };
+                  vErrors === null ? vErrors = [err90] : vErrors.push(err90), errors++;
                 }
                 if (func10(data36) < 1) {
-                  let err92 = { instancePath: instancePath + "/provider-list/servers/boot", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema229, data: data36 };
-                  vErrors === null ? vErrors = [err92] : vErrors.push(err92), errors++;
+                  let err91 = { instancePath: instancePath + "/provider-list/servers/power", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema248, data: data36 };
+                  vErrors === null ? vErrors = [err91] : vErrors.push(err91), errors++;
                 }
               } else {
-                let err93 = { instancePath: instancePath + "/provider-list/servers/boot", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema229.type, parentSchema: schema229, data: data36 };
-                vErrors === null ? vErrors = [err93] : vErrors.push(err93), errors++;
+                let err92 = { instancePath: instancePath + "/provider-list/servers/power", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema248.type, parentSchema: schema248, data: data36 };
+                vErrors === null ? vErrors = [err92] : vErrors.push(err92), errors++;
+              }
+            }
+            if (data30.boot !== void 0) {
+              let data37 = data30.boot;
+              if (typeof data37 == "string") {
+                if (func10(data37) > 200) {
+                  let err93 = { instancePath: instancePath + "/provider-list/servers/boot", schemaPath: "#/$defs/field/maxLength", keyword: "maxLength", params: { limit: 200 }, message: "must NOT have more than 200 characters", schema: 200, parentSchema: schema248, data: data37 };
+                  vErrors === null ? vErrors = [err93] : vErrors.push(err93), errors++;
+                }
+                if (func10(data37) < 1) {
+                  let err94 = { instancePath: instancePath + "/provider-list/servers/boot", schemaPath: "#/$defs/field/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema248, data: data37 };
+                  vErrors === null ? vErrors = [err94] : vErrors.push(err94), errors++;
+                }
+              } else {
+                let err95 = { instancePath: instancePath + "/provider-list/servers/boot", schemaPath: "#/$defs/field/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema248.type, parentSchema: schema248, data: data37 };
+                vErrors === null ? vErrors = [err95] : vErrors.push(err95), errors++;
               }
             }
           } else {
-            let err94 = { instancePath: instancePath + "/provider-list/servers", schemaPath: "#/properties/provider-list/properties/servers/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema218.properties["provider-list"].properties.servers.type, parentSchema: schema218.properties["provider-list"].properties.servers, data: data29 };
-            vErrors === null ? vErrors = [err94] : vErrors.push(err94), errors++;
+            let err96 = { instancePath: instancePath + "/provider-list/servers", schemaPath: "#/properties/provider-list/properties/servers/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema236.properties["provider-list"].properties.servers.type, parentSchema: schema236.properties["provider-list"].properties.servers, data: data30 };
+            vErrors === null ? vErrors = [err96] : vErrors.push(err96), errors++;
           }
         }
-        if (data17.tiers !== void 0) {
-          let data37 = data17.tiers;
-          if (data37 && typeof data37 == "object" && !Array.isArray(data37))
-            for (let key10 in data37) {
-              let data38 = data37[key10];
-              if (typeof data38 == "string") {
-                if (!pattern11.test(data38)) {
-                  let err95 = { instancePath: instancePath + "/provider-list/tiers/" + key10.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema75, data: data38 };
-                  vErrors === null ? vErrors = [err95] : vErrors.push(err95), errors++;
+        if (data18.tiers !== void 0) {
+          let data38 = data18.tiers;
+          if (data38 && typeof data38 == "object" && !Array.isArray(data38))
+            for (let key10 in data38) {
+              let data39 = data38[key10];
+              if (typeof data39 == "string") {
+                if (!pattern11.test(data39)) {
+                  let err97 = { instancePath: instancePath + "/provider-list/tiers/" + key10.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema75, data: data39 };
+                  vErrors === null ? vErrors = [err97] : vErrors.push(err97), errors++;
                 }
               } else {
-                let err96 = { instancePath: instancePath + "/provider-list/tiers/" + key10.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema75.type, parentSchema: schema75, data: data38 };
-                vErrors === null ? vErrors = [err96] : vErrors.push(err96), errors++;
+                let err98 = { instancePath: instancePath + "/provider-list/tiers/" + key10.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema75.type, parentSchema: schema75, data: data39 };
+                vErrors === null ? vErrors = [err98] : vErrors.push(err98), errors++;
               }
             }
           else {
-            let err97 = { instancePath: instancePath + "/provider-list/tiers", schemaPath: "#/properties/provider-list/properties/tiers/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema218.properties["provider-list"].properties.tiers.type, parentSchema: schema218.properties["provider-list"].properties.tiers, data: data37 };
-            vErrors === null ? vErrors = [err97] : vErrors.push(err97), errors++;
+            let err99 = { instancePath: instancePath + "/provider-list/tiers", schemaPath: "#/properties/provider-list/properties/tiers/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema236.properties["provider-list"].properties.tiers.type, parentSchema: schema236.properties["provider-list"].properties.tiers, data: data38 };
+            vErrors === null ? vErrors = [err99] : vErrors.push(err99), errors++;
           }
         }
-        if (data17.sites !== void 0) {
-          let data39 = data17.sites;
-          if (data39 && typeof data39 == "object" && !Array.isArray(data39))
-            for (let key11 in data39) {
-              let data40 = data39[key11];
-              if (typeof data40 == "string") {
-                if (!pattern11.test(data40)) {
-                  let err98 = { instancePath: instancePath + "/provider-list/sites/" + key11.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema75, data: data40 };
-                  vErrors === null ? vErrors = [err98] : vErrors.push(err98), errors++;
+        if (data18.sites !== void 0) {
+          let data40 = data18.sites;
+          if (data40 && typeof data40 == "object" && !Array.isArray(data40))
+            for (let key11 in data40) {
+              let data41 = data40[key11];
+              if (typeof data41 == "string") {
+                if (!pattern11.test(data41)) {
+                  let err100 = { instancePath: instancePath + "/provider-list/sites/" + key11.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema75, data: data41 };
+                  vErrors === null ? vErrors = [err100] : vErrors.push(err100), errors++;
                 }
               } else {
-                let err99 = { instancePath: instancePath + "/provider-list/sites/" + key11.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema75.type, parentSchema: schema75, data: data40 };
-                vErrors === null ? vErrors = [err99] : vErrors.push(err99), errors++;
+                let err101 = { instancePath: instancePath + "/provider-list/sites/" + key11.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema75.type, parentSchema: schema75, data: data41 };
+                vErrors === null ? vErrors = [err101] : vErrors.push(err101), errors++;
               }
             }
           else {
-            let err100 = { instancePath: instancePath + "/provider-list/sites", schemaPath: "#/properties/provider-list/properties/sites/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema218.properties["provider-list"].properties.sites.type, parentSchema: schema218.properties["provider-list"].properties.sites, data: data39 };
-            vErrors === null ? vErrors = [err100] : vErrors.push(err100), errors++;
+            let err102 = { instancePath: instancePath + "/provider-list/sites", schemaPath: "#/properties/provider-list/properties/sites/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema236.properties["provider-list"].properties.sites.type, parentSchema: schema236.properties["provider-list"].properties.sites, data: data40 };
+            vErrors === null ? vErrors = [err102] : vErrors.push(err102), errors++;
           }
         }
-        if (data17.types !== void 0) {
-          let data41 = data17.types;
-          if (data41 && typeof data41 == "object" && !Array.isArray(data41))
-            for (let key12 in data41) {
-              let data42 = data41[key12];
-              if (typeof data42 == "string") {
-                if (!pattern11.test(data42)) {
-                  let err101 = { instancePath: instancePath + "/provider-list/types/" + key12.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema75, data: data42 };
-                  vErrors === null ? vErrors = [err101] : vErrors.push(err101), errors++;
+        if (data18.types !== void 0) {
+          let data42 = data18.types;
+          if (data42 && typeof data42 == "object" && !Array.isArray(data42))
+            for (let key12 in data42) {
+              let data43 = data42[key12];
+              if (typeof data43 == "string") {
+                if (!pattern11.test(data43)) {
+                  let err103 = { instancePath: instancePath + "/provider-list/types/" + key12.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "common.json#/$defs/name/pattern", keyword: "pattern", params: { pattern: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$" }, message: 'must match pattern "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$"', schema: "^[A-Za-z0-9][A-Za-z0-9._-]{0,127}$", parentSchema: schema75, data: data43 };
+                  vErrors === null ? vErrors = [err103] : vErrors.push(err103), errors++;
                 }
               } else {
-                let err102 = { instancePath: instancePath + "/provider-list/types/" + key12.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema75.type, parentSchema: schema75, data: data42 };
-                vErrors === null ? vErrors = [err102] : vErrors.push(err102), errors++;
-              }
-            }
-          else {
-            let err103 = { instancePath: instancePath + "/provider-list/types", schemaPath: "#/properties/provider-list/properties/types/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema218.properties["provider-list"].properties.types.type, parentSchema: schema218.properties["provider-list"].properties.types, data: data41 };
-            vErrors === null ? vErrors = [err103] : vErrors.push(err103), errors++;
-          }
-        }
-        if (data17.power !== void 0) {
-          let data43 = data17.power;
-          if (data43 && typeof data43 == "object" && !Array.isArray(data43))
-            for (let key13 in data43) {
-              let data44 = data43[key13];
-              if (!(data44 === "running" || data44 === "stopped")) {
-                let err104 = { instancePath: instancePath + "/provider-list/power/" + key13.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/provider-list/properties/power/additionalProperties/enum", keyword: "enum", params: { allowedValues: schema218.properties["provider-list"].properties.power.additionalProperties.enum }, message: "must be equal to one of the allowed values", schema: schema218.properties["provider-list"].properties.power.additionalProperties.enum, parentSchema: schema218.properties["provider-list"].properties.power.additionalProperties, data: data44 };
+                let err104 = { instancePath: instancePath + "/provider-list/types/" + key12.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "common.json#/$defs/name/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema75.type, parentSchema: schema75, data: data43 };
                 vErrors === null ? vErrors = [err104] : vErrors.push(err104), errors++;
               }
             }
           else {
-            let err105 = { instancePath: instancePath + "/provider-list/power", schemaPath: "#/properties/provider-list/properties/power/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema218.properties["provider-list"].properties.power.type, parentSchema: schema218.properties["provider-list"].properties.power, data: data43 };
+            let err105 = { instancePath: instancePath + "/provider-list/types", schemaPath: "#/properties/provider-list/properties/types/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema236.properties["provider-list"].properties.types.type, parentSchema: schema236.properties["provider-list"].properties.types, data: data42 };
             vErrors === null ? vErrors = [err105] : vErrors.push(err105), errors++;
           }
         }
+        if (data18.power !== void 0) {
+          let data44 = data18.power;
+          if (data44 && typeof data44 == "object" && !Array.isArray(data44))
+            for (let key13 in data44) {
+              let data45 = data44[key13];
+              if (!(data45 === "running" || data45 === "stopped")) {
+                let err106 = { instancePath: instancePath + "/provider-list/power/" + key13.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/provider-list/properties/power/additionalProperties/enum", keyword: "enum", params: { allowedValues: schema236.properties["provider-list"].properties.power.additionalProperties.enum }, message: "must be equal to one of the allowed values", schema: schema236.properties["provider-list"].properties.power.additionalProperties.enum, parentSchema: schema236.properties["provider-list"].properties.power.additionalProperties, data: data45 };
+                vErrors === null ? vErrors = [err106] : vErrors.push(err106), errors++;
+              }
+            }
+          else {
+            let err107 = { instancePath: instancePath + "/provider-list/power", schemaPath: "#/properties/provider-list/properties/power/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema236.properties["provider-list"].properties.power.type, parentSchema: schema236.properties["provider-list"].properties.power, data: data44 };
+            vErrors === null ? vErrors = [err107] : vErrors.push(err107), errors++;
+          }
+        }
       } else {
-        let err106 = { instancePath: instancePath + "/provider-list", schemaPath: "#/properties/provider-list/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema218.properties["provider-list"].type, parentSchema: schema218.properties["provider-list"], data: data17 };
-        vErrors === null ? vErrors = [err106] : vErrors.push(err106), errors++;
+        let err108 = { instancePath: instancePath + "/provider-list", schemaPath: "#/properties/provider-list/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema236.properties["provider-list"].type, parentSchema: schema236.properties["provider-list"], data: data18 };
+        vErrors === null ? vErrors = [err108] : vErrors.push(err108), errors++;
       }
     }
   } else {
-    let err107 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema218.type, parentSchema: schema218, data };
-    vErrors === null ? vErrors = [err107] : vErrors.push(err107), errors++;
+    let err109 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema236.type, parentSchema: schema236, data };
+    vErrors === null ? vErrors = [err109] : vErrors.push(err109), errors++;
   }
-  return validate102.errors = vErrors, errors === 0;
+  return validate188.errors = vErrors, errors === 0;
 }
-validate102.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var survey = validate65, schema121 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "survey.json", title: "SurveyFile", description: "What a server's own tools show to be there, at one time: what `ullage survey add` keeps of it in surveys/SERVER.json.", type: "object", additionalProperties: !1, required: ["format", "server", "at", "tools", "unseen", "devices", "volume-groups", "file-systems"], properties: { format: { type: "string", enum: ["ullage-survey-1"], description: "The version of this format." }, server: { $ref: "common.json#/$defs/name", description: "The server, as the estate names it." }, at: { $ref: "#/$defs/time", description: "When it was taken." }, tools: { title: "SurveyTools", type: "object", propertyNames: { pattern: "^[a-z0-9][a-z0-9._-]{0,31}$" }, additionalProperties: { type: "string", maxLength: 64, pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$" }, description: "The tools that were asked, each with its version, where it says one." }, unseen: { type: "array", items: { type: "string", enum: ["devices", "mounts", "use", "volume-groups", "fstab", "superblocks"] }, uniqueItems: !0, description: "What could not be seen, for want of a tool or of a privilege. Of these nothing is said to be missing." }, devices: { type: "array", description: "The disks, and the partitions and other block devices on them, by name.", items: { $ref: "#/$defs/device" } }, "volume-groups": { type: "array", description: "The volume groups, by name.", items: { $ref: "#/$defs/volumeGroup" } }, "file-systems": { type: "array", description: "The file systems and swap areas, by device.", items: { $ref: "#/$defs/fileSystem" } } }, $defs: { time: { title: "SurveyTime", type: "string", pattern: "^[0-9]{4}-[0-9]{2}-[0-9]{2}T[0-9]{2}:[0-9]{2}:[0-9]{2}Z$", description: "RFC 3339, in UTC, with whole seconds." }, bytes: { title: "ByteCount", type: "string", pattern: "^(0|[1-9][0-9]{0,18})$", description: "A whole number of bytes." }, text: { title: "SurveyText", type: "string", minLength: 1, maxLength: 255, pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$", description: "A name as the server has it, without control characters." }, device: { title: "SurveyedDevice", type: "object", additionalProperties: !1, required: ["name", "type", "size"], description: "One block device.", properties: { name: { $ref: "#/$defs/text", description: "Its name under /dev, such as vdb, vda1 or mapper/plates-scans." }, type: { $ref: "#/$defs/text", description: "As lsblk says it: disk, part, lvm, crypt, raid1 and the like." }, on: { type: "array", items: { $ref: "#/$defs/text" }, minItems: 1, description: "The devices it lies on, by name; none for a disk." }, size: { $ref: "#/$defs/bytes", description: "Its size." }, serial: { $ref: "#/$defs/text", description: "A disk's serial number, as the guest sees it." }, content: { $ref: "#/$defs/text", description: "What lies on it, as the system recognises it: ext4, xfs, swap, LVM2_member and the like." } } }, volumeGroup: { title: "SurveyedVolumeGroup", type: "object", additionalProperties: !1, required: ["name", "extent", "extents", "free", "missing", "members", "logical-volumes"], description: "One volume group.", properties: { name: { $ref: "#/$defs/text", description: "Its name." }, extent: { $ref: "#/$defs/bytes", description: "The size of an extent." }, extents: { type: "integer", minimum: 0, description: "How many extents it has." }, free: { type: "integer", minimum: 0, description: "How many of them belong to no logical volume." }, missing: { type: "integer", minimum: 0, description: "How many of its physical volumes are missing." }, members: { type: "array", description: "Its physical volumes, by device.", items: { title: "SurveyedMember", type: "object", additionalProperties: !1, required: ["extents", "free"], description: "One physical volume.", properties: { device: { $ref: "#/$defs/text", description: "The device, by name; left out where it is missing." }, size: { $ref: "#/$defs/bytes", description: "The physical volume's size, as the group has taken it up." }, "device-size": { $ref: "#/$defs/bytes", description: "The size of the device beneath it." }, extents: { type: "integer", minimum: 0, description: "How many extents it gives the group." }, free: { type: "integer", minimum: 0, description: "How many of them are free." } } } }, "logical-volumes": { type: "array", description: "Its logical volumes, by name.", items: { title: "SurveyedLogicalVolume", type: "object", additionalProperties: !1, required: ["name", "size", "layout"], description: "One logical volume.", properties: { name: { $ref: "#/$defs/text", description: "Its name in the group." }, size: { $ref: "#/$defs/bytes", description: "Its size." }, layout: { type: "string", enum: ["linear", "striped", "mirrored", "other"], description: "How its extents lie." }, stripes: { type: "integer", minimum: 1, description: "Of a striped one: on how many members." }, copies: { type: "integer", minimum: 1, description: "Of a mirrored one: how many images." }, active: { type: "boolean", description: "Whether it is active." } } } } } }, fileSystem: { title: "SurveyedFileSystem", type: "object", additionalProperties: !1, required: ["device", "type"], description: "One file system or swap area.", properties: { device: { $ref: "#/$defs/text", description: "The device it lies on, by name; of a logical volume, group/logical volume." }, type: { $ref: "#/$defs/text", description: "Its type: ext4, xfs, swap and the like." }, id: { $ref: "#/$defs/text", description: "Its own identifier (UUID), by which the same one is known on another server." }, mounts: { type: "array", items: { type: "string", pattern: "^(/[^\\u0000-\\u001f\\u007f-\\u009f]*|swap)$", maxLength: 4096 }, description: "Where it is mounted now; the first is the one it is known by." }, "in-fstab": { type: "string", pattern: "^(/[^\\u0000-\\u001f\\u007f-\\u009f]*|swap)$", maxLength: 4096, description: "Where fstab mounts it." }, size: { $ref: "#/$defs/bytes", description: "Its own size by its superblock: blocks times block size." }, "block-size": { $ref: "#/$defs/bytes", description: "Its block size." }, metadata: { $ref: "#/$defs/bytes", description: "What it keeps for itself of that." }, reserved: { $ref: "#/$defs/bytes", description: "What only the superuser may fill." }, usable: { $ref: "#/$defs/bytes", description: "What df gives as its size." }, used: { $ref: "#/$defs/bytes", description: "What df gives as used." }, available: { type: "string", pattern: "^(0|-?[1-9][0-9]{0,18})$", description: "What df gives as available." } } } } }, pattern54 = new RegExp("^[a-z0-9][a-z0-9._-]{0,31}$", "u"), schema124 = { title: "SurveyedDevice", type: "object", additionalProperties: !1, required: ["name", "type", "size"], description: "One block device.", properties: { name: { $ref: "#/$defs/text", description: "Its name under /dev, such as vdb, vda1 or mapper/plates-scans." }, type: { $ref: "#/$defs/text", description: "As lsblk says it: disk, part, lvm, crypt, raid1 and the like." }, on: { type: "array", items: { $ref: "#/$defs/text" }, minItems: 1, description: "The devices it lies on, by name; none for a disk." }, size: { $ref: "#/$defs/bytes", description: "Its size." }, serial: { $ref: "#/$defs/text", description: "A disk's serial number, as the guest sees it." }, content: { $ref: "#/$defs/text", description: "What lies on it, as the system recognises it: ext4, xfs, swap, LVM2_member and the like." } } };
+validate188.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+var survey = validate65, schema121 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "survey.json", title: "SurveyFile", description: "What a server's own tools show to be there, at one time: what `ullage survey add` keeps of it in surveys/SERVER.json.", type: "object", additionalProperties: !1, required: ["format", "server", "at", "tools", "unseen", "devices", "volume-groups", "file-systems"], properties: { format: { type: "string", enum: ["ullage-survey-1"], description: "The version of this format." }, server: { $ref: "common.json#/$defs/name", description: "The server, as the estate names it." }, at: { $ref: "#/$defs/time", description: "When it was taken." }, tools: { title: "SurveyTools", type: "object", propertyNames: { pattern: "^[a-z0-9][a-z0-9._-]{0,31}$" }, additionalProperties: { type: "string", maxLength: 64, pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$" }, description: "The tools that were asked, each with its version, where it says one." }, unseen: { type: "array", items: { type: "string", enum: ["devices", "mounts", "use", "volume-groups", "fstab", "superblocks"] }, uniqueItems: !0, description: "What could not be seen, for want of a tool or of a privilege. Of these nothing is said to be missing." }, devices: { type: "array", description: "The disks, and the partitions and other block devices on them, by name.", items: { $ref: "#/$defs/device" } }, "volume-groups": { type: "array", description: "The volume groups, by name.", items: { $ref: "#/$defs/volumeGroup" } }, "file-systems": { type: "array", description: "The file systems and swap areas, by device.", items: { $ref: "#/$defs/fileSystem" } } }, $defs: { time: { title: "SurveyTime", type: "string", pattern: "^[0-9]{4}-[0-9]{2}-[0-9]{2}T[0-9]{2}:[0-9]{2}:[0-9]{2}Z$", description: "RFC 3339, in UTC, with whole seconds." }, bytes: { title: "ByteCount", type: "string", pattern: "^(0|[1-9][0-9]{0,18})$", description: "A whole number of bytes." }, text: { title: "SurveyText", type: "string", minLength: 1, maxLength: 255, pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$", description: "A name as the server has it, without control characters." }, device: { title: "SurveyedDevice", type: "object", additionalProperties: !1, required: ["name", "type", "size"], description: "One block device.", properties: { name: { $ref: "#/$defs/text", description: "Its name under /dev, such as vdb, vda1 or mapper/plates-scans." }, type: { $ref: "#/$defs/text", description: "As lsblk says it: disk, part, lvm, crypt, raid1 and the like." }, on: { type: "array", items: { $ref: "#/$defs/text" }, minItems: 1, description: "The devices it lies on, by name; none for a disk." }, size: { $ref: "#/$defs/bytes", description: "Its size." }, serial: { $ref: "#/$defs/text", description: "A disk's serial number, as the guest sees it." }, content: { $ref: "#/$defs/text", description: "What lies on it, as the system recognises it: ext4, xfs, swap, LVM2_member and the like." } } }, volumeGroup: { title: "SurveyedVolumeGroup", type: "object", additionalProperties: !1, required: ["name", "extent", "extents", "free", "missing", "members", "logical-volumes"], description: "One volume group.", properties: { name: { $ref: "#/$defs/text", description: "Its name." }, extent: { $ref: "#/$defs/bytes", description: "The size of an extent." }, extents: { type: "integer", minimum: 0, description: "How many extents it has." }, free: { type: "integer", minimum: 0, description: "How many of them belong to no logical volume." }, missing: { type: "integer", minimum: 0, description: "How many of its physical volumes are missing." }, members: { type: "array", description: "Its physical volumes, by device.", items: { title: "SurveyedMember", type: "object", additionalProperties: !1, required: ["extents", "free"], description: "One physical volume.", properties: { device: { $ref: "#/$defs/text", description: "The device, by name; left out where it is missing." }, size: { $ref: "#/$defs/bytes", description: "The physical volume's size, as the group has taken it up." }, "device-size": { $ref: "#/$defs/bytes", description: "The size of the device beneath it." }, extents: { type: "integer", minimum: 0, description: "How many extents it gives the group." }, free: { type: "integer", minimum: 0, description: "How many of them are free." } } } }, "logical-volumes": { type: "array", description: "Its logical volumes, by name.", items: { title: "SurveyedLogicalVolume", type: "object", additionalProperties: !1, required: ["name", "size", "layout"], description: "One logical volume.", properties: { name: { $ref: "#/$defs/text", description: "Its name in the group." }, size: { $ref: "#/$defs/bytes", description: "Its size." }, layout: { type: "string", enum: ["linear", "striped", "mirrored", "other"], description: "How its extents lie." }, stripes: { type: "integer", minimum: 1, description: "Of a striped one: on how many members." }, copies: { type: "integer", minimum: 1, description: "Of a mirrored one: how many images." }, active: { type: "boolean", description: "Whether it is active." } } } } } }, fileSystem: { title: "SurveyedFileSystem", type: "object", additionalProperties: !1, required: ["device", "type"], description: "One file system or swap area.", properties: { device: { $ref: "#/$defs/text", description: "The device it lies on, by name; of a logical volume, group/logical volume." }, type: { $ref: "#/$defs/text", description: "Its type: ext4, xfs, swap and the like." }, id: { $ref: "#/$defs/text", description: "Its own identifier (UUID), by which the same one is known on another server." }, mounts: { type: "array", items: { type: "string", pattern: "^(/[^\\u0000-\\u001f\\u007f-\\u009f]*|swap)$", maxLength: 4096 }, description: "Where it is mounted now; the first is the one it is known by." }, "in-fstab": { type: "string", pattern: "^(/[^\\u0000-\\u001f\\u007f-\\u009f]*|swap)$", maxLength: 4096, description: "Where fstab mounts it." }, size: { $ref: "#/$defs/bytes", description: "Its own size by its superblock: blocks times block size." }, "block-size": { $ref: "#/$defs/bytes", description: "Its block size." }, metadata: { $ref: "#/$defs/bytes", description: "What it keeps for itself of that." }, reserved: { $ref: "#/$defs/bytes", description: "What only the superuser may fill." }, usable: { $ref: "#/$defs/bytes", description: "What df gives as its size." }, used: { $ref: "#/$defs/bytes", description: "What df gives as used." }, available: { type: "string", pattern: "^(0|-?[1-9][0-9]{0,18})$", description: "What df gives as available." } } } } }, pattern55 = new RegExp("^[a-z0-9][a-z0-9._-]{0,31}$", "u"), schema124 = { title: "SurveyedDevice", type: "object", additionalProperties: !1, required: ["name", "type", "size"], description: "One block device.", properties: { name: { $ref: "#/$defs/text", description: "Its name under /dev, such as vdb, vda1 or mapper/plates-scans." }, type: { $ref: "#/$defs/text", description: "As lsblk says it: disk, part, lvm, crypt, raid1 and the like." }, on: { type: "array", items: { $ref: "#/$defs/text" }, minItems: 1, description: "The devices it lies on, by name; none for a disk." }, size: { $ref: "#/$defs/bytes", description: "Its size." }, serial: { $ref: "#/$defs/text", description: "A disk's serial number, as the guest sees it." }, content: { $ref: "#/$defs/text", description: "What lies on it, as the system recognises it: ext4, xfs, swap, LVM2_member and the like." } } };
 function validate66(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate66.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
@@ -6618,7 +7013,7 @@ function validate66(data, { instancePath = "", parentData, parentDataProperty, r
           let err5 = { instancePath: instancePath + "/name", schemaPath: "#/$defs/text/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema125, data: data0 };
           vErrors === null ? vErrors = [err5] : vErrors.push(err5), errors++;
         }
-        if (!pattern55.test(data0)) {
+        if (!pattern56.test(data0)) {
           let err6 = { instancePath: instancePath + "/name", schemaPath: "#/$defs/text/pattern", keyword: "pattern", params: { pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$" }, message: 'must match pattern "^[^\\u0000-\\u001f\\u007f-\\u009f]*$"', schema: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$", parentSchema: schema125, data: data0 };
           vErrors === null ? vErrors = [err6] : vErrors.push(err6), errors++;
         }
@@ -6638,7 +7033,7 @@ function validate66(data, { instancePath = "", parentData, parentDataProperty, r
           let err9 = { instancePath: instancePath + "/type", schemaPath: "#/$defs/text/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema125, data: data1 };
           vErrors === null ? vErrors = [err9] : vErrors.push(err9), errors++;
         }
-        if (!pattern55.test(data1)) {
+        if (!pattern56.test(data1)) {
           let err10 = { instancePath: instancePath + "/type", schemaPath: "#/$defs/text/pattern", keyword: "pattern", params: { pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$" }, message: 'must match pattern "^[^\\u0000-\\u001f\\u007f-\\u009f]*$"', schema: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$", parentSchema: schema125, data: data1 };
           vErrors === null ? vErrors = [err10] : vErrors.push(err10), errors++;
         }
@@ -6666,7 +7061,7 @@ function validate66(data, { instancePath = "", parentData, parentDataProperty, r
               let err14 = { instancePath: instancePath + "/on/" + i0, schemaPath: "#/$defs/text/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema125, data: data3 };
               vErrors === null ? vErrors = [err14] : vErrors.push(err14), errors++;
             }
-            if (!pattern55.test(data3)) {
+            if (!pattern56.test(data3)) {
               let err15 = { instancePath: instancePath + "/on/" + i0, schemaPath: "#/$defs/text/pattern", keyword: "pattern", params: { pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$" }, message: 'must match pattern "^[^\\u0000-\\u001f\\u007f-\\u009f]*$"', schema: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$", parentSchema: schema125, data: data3 };
               vErrors === null ? vErrors = [err15] : vErrors.push(err15), errors++;
             }
@@ -6683,7 +7078,7 @@ function validate66(data, { instancePath = "", parentData, parentDataProperty, r
     if (data.size !== void 0) {
       let data4 = data.size;
       if (typeof data4 == "string") {
-        if (!pattern59.test(data4)) {
+        if (!pattern60.test(data4)) {
           let err18 = { instancePath: instancePath + "/size", schemaPath: "#/$defs/bytes/pattern", keyword: "pattern", params: { pattern: "^(0|[1-9][0-9]{0,18})$" }, message: 'must match pattern "^(0|[1-9][0-9]{0,18})$"', schema: "^(0|[1-9][0-9]{0,18})$", parentSchema: schema128, data: data4 };
           vErrors === null ? vErrors = [err18] : vErrors.push(err18), errors++;
         }
@@ -6703,7 +7098,7 @@ function validate66(data, { instancePath = "", parentData, parentDataProperty, r
           let err21 = { instancePath: instancePath + "/serial", schemaPath: "#/$defs/text/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema125, data: data5 };
           vErrors === null ? vErrors = [err21] : vErrors.push(err21), errors++;
         }
-        if (!pattern55.test(data5)) {
+        if (!pattern56.test(data5)) {
           let err22 = { instancePath: instancePath + "/serial", schemaPath: "#/$defs/text/pattern", keyword: "pattern", params: { pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$" }, message: 'must match pattern "^[^\\u0000-\\u001f\\u007f-\\u009f]*$"', schema: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$", parentSchema: schema125, data: data5 };
           vErrors === null ? vErrors = [err22] : vErrors.push(err22), errors++;
         }
@@ -6723,7 +7118,7 @@ function validate66(data, { instancePath = "", parentData, parentDataProperty, r
           let err25 = { instancePath: instancePath + "/content", schemaPath: "#/$defs/text/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema125, data: data6 };
           vErrors === null ? vErrors = [err25] : vErrors.push(err25), errors++;
         }
-        if (!pattern55.test(data6)) {
+        if (!pattern56.test(data6)) {
           let err26 = { instancePath: instancePath + "/content", schemaPath: "#/$defs/text/pattern", keyword: "pattern", params: { pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$" }, message: 'must match pattern "^[^\\u0000-\\u001f\\u007f-\\u009f]*$"', schema: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$", parentSchema: schema125, data: data6 };
           vErrors === null ? vErrors = [err26] : vErrors.push(err26), errors++;
         }
@@ -6787,7 +7182,7 @@ function validate68(data, { instancePath = "", parentData, parentDataProperty, r
           let err9 = { instancePath: instancePath + "/name", schemaPath: "#/$defs/text/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema125, data: data0 };
           vErrors === null ? vErrors = [err9] : vErrors.push(err9), errors++;
         }
-        if (!pattern55.test(data0)) {
+        if (!pattern56.test(data0)) {
           let err10 = { instancePath: instancePath + "/name", schemaPath: "#/$defs/text/pattern", keyword: "pattern", params: { pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$" }, message: 'must match pattern "^[^\\u0000-\\u001f\\u007f-\\u009f]*$"', schema: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$", parentSchema: schema125, data: data0 };
           vErrors === null ? vErrors = [err10] : vErrors.push(err10), errors++;
         }
@@ -6799,7 +7194,7 @@ function validate68(data, { instancePath = "", parentData, parentDataProperty, r
     if (data.extent !== void 0) {
       let data1 = data.extent;
       if (typeof data1 == "string") {
-        if (!pattern59.test(data1)) {
+        if (!pattern60.test(data1)) {
           let err12 = { instancePath: instancePath + "/extent", schemaPath: "#/$defs/bytes/pattern", keyword: "pattern", params: { pattern: "^(0|[1-9][0-9]{0,18})$" }, message: 'must match pattern "^(0|[1-9][0-9]{0,18})$"', schema: "^(0|[1-9][0-9]{0,18})$", parentSchema: schema128, data: data1 };
           vErrors === null ? vErrors = [err12] : vErrors.push(err12), errors++;
         }
@@ -6872,7 +7267,7 @@ function validate68(data, { instancePath = "", parentData, parentDataProperty, r
                   let err24 = { instancePath: instancePath + "/members/" + i0 + "/device", schemaPath: "#/$defs/text/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema125, data: data7 };
                   vErrors === null ? vErrors = [err24] : vErrors.push(err24), errors++;
                 }
-                if (!pattern55.test(data7)) {
+                if (!pattern56.test(data7)) {
                   let err25 = { instancePath: instancePath + "/members/" + i0 + "/device", schemaPath: "#/$defs/text/pattern", keyword: "pattern", params: { pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$" }, message: 'must match pattern "^[^\\u0000-\\u001f\\u007f-\\u009f]*$"', schema: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$", parentSchema: schema125, data: data7 };
                   vErrors === null ? vErrors = [err25] : vErrors.push(err25), errors++;
                 }
@@ -6884,7 +7279,7 @@ function validate68(data, { instancePath = "", parentData, parentDataProperty, r
             if (data6.size !== void 0) {
               let data8 = data6.size;
               if (typeof data8 == "string") {
-                if (!pattern59.test(data8)) {
+                if (!pattern60.test(data8)) {
                   let err27 = { instancePath: instancePath + "/members/" + i0 + "/size", schemaPath: "#/$defs/bytes/pattern", keyword: "pattern", params: { pattern: "^(0|[1-9][0-9]{0,18})$" }, message: 'must match pattern "^(0|[1-9][0-9]{0,18})$"', schema: "^(0|[1-9][0-9]{0,18})$", parentSchema: schema128, data: data8 };
                   vErrors === null ? vErrors = [err27] : vErrors.push(err27), errors++;
                 }
@@ -6896,7 +7291,7 @@ function validate68(data, { instancePath = "", parentData, parentDataProperty, r
             if (data6["device-size"] !== void 0) {
               let data9 = data6["device-size"];
               if (typeof data9 == "string") {
-                if (!pattern59.test(data9)) {
+                if (!pattern60.test(data9)) {
                   let err29 = { instancePath: instancePath + "/members/" + i0 + "/device-size", schemaPath: "#/$defs/bytes/pattern", keyword: "pattern", params: { pattern: "^(0|[1-9][0-9]{0,18})$" }, message: 'must match pattern "^(0|[1-9][0-9]{0,18})$"', schema: "^(0|[1-9][0-9]{0,18})$", parentSchema: schema128, data: data9 };
                   vErrors === null ? vErrors = [err29] : vErrors.push(err29), errors++;
                 }
@@ -6972,7 +7367,7 @@ function validate68(data, { instancePath = "", parentData, parentDataProperty, r
                   let err42 = { instancePath: instancePath + "/logical-volumes/" + i1 + "/name", schemaPath: "#/$defs/text/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema125, data: data14 };
                   vErrors === null ? vErrors = [err42] : vErrors.push(err42), errors++;
                 }
-                if (!pattern55.test(data14)) {
+                if (!pattern56.test(data14)) {
                   let err43 = { instancePath: instancePath + "/logical-volumes/" + i1 + "/name", schemaPath: "#/$defs/text/pattern", keyword: "pattern", params: { pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$" }, message: 'must match pattern "^[^\\u0000-\\u001f\\u007f-\\u009f]*$"', schema: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$", parentSchema: schema125, data: data14 };
                   vErrors === null ? vErrors = [err43] : vErrors.push(err43), errors++;
                 }
@@ -6984,7 +7379,7 @@ function validate68(data, { instancePath = "", parentData, parentDataProperty, r
             if (data13.size !== void 0) {
               let data15 = data13.size;
               if (typeof data15 == "string") {
-                if (!pattern59.test(data15)) {
+                if (!pattern60.test(data15)) {
                   let err45 = { instancePath: instancePath + "/logical-volumes/" + i1 + "/size", schemaPath: "#/$defs/bytes/pattern", keyword: "pattern", params: { pattern: "^(0|[1-9][0-9]{0,18})$" }, message: 'must match pattern "^(0|[1-9][0-9]{0,18})$"', schema: "^(0|[1-9][0-9]{0,18})$", parentSchema: schema128, data: data15 };
                   vErrors === null ? vErrors = [err45] : vErrors.push(err45), errors++;
                 }
@@ -7050,7 +7445,7 @@ function validate68(data, { instancePath = "", parentData, parentDataProperty, r
   return validate68.errors = vErrors, errors === 0;
 }
 validate68.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var schema139 = { title: "SurveyedFileSystem", type: "object", additionalProperties: !1, required: ["device", "type"], description: "One file system or swap area.", properties: { device: { $ref: "#/$defs/text", description: "The device it lies on, by name; of a logical volume, group/logical volume." }, type: { $ref: "#/$defs/text", description: "Its type: ext4, xfs, swap and the like." }, id: { $ref: "#/$defs/text", description: "Its own identifier (UUID), by which the same one is known on another server." }, mounts: { type: "array", items: { type: "string", pattern: "^(/[^\\u0000-\\u001f\\u007f-\\u009f]*|swap)$", maxLength: 4096 }, description: "Where it is mounted now; the first is the one it is known by." }, "in-fstab": { type: "string", pattern: "^(/[^\\u0000-\\u001f\\u007f-\\u009f]*|swap)$", maxLength: 4096, description: "Where fstab mounts it." }, size: { $ref: "#/$defs/bytes", description: "Its own size by its superblock: blocks times block size." }, "block-size": { $ref: "#/$defs/bytes", description: "Its block size." }, metadata: { $ref: "#/$defs/bytes", description: "What it keeps for itself of that." }, reserved: { $ref: "#/$defs/bytes", description: "What only the superuser may fill." }, usable: { $ref: "#/$defs/bytes", description: "What df gives as its size." }, used: { $ref: "#/$defs/bytes", description: "What df gives as used." }, available: { type: "string", pattern: "^(0|-?[1-9][0-9]{0,18})$", description: "What df gives as available." } } }, pattern72 = new RegExp("^(/[^\\u0000-\\u001f\\u007f-\\u009f]*|swap)$", "u"), pattern80 = new RegExp("^(0|-?[1-9][0-9]{0,18})$", "u");
+var schema139 = { title: "SurveyedFileSystem", type: "object", additionalProperties: !1, required: ["device", "type"], description: "One file system or swap area.", properties: { device: { $ref: "#/$defs/text", description: "The device it lies on, by name; of a logical volume, group/logical volume." }, type: { $ref: "#/$defs/text", description: "Its type: ext4, xfs, swap and the like." }, id: { $ref: "#/$defs/text", description: "Its own identifier (UUID), by which the same one is known on another server." }, mounts: { type: "array", items: { type: "string", pattern: "^(/[^\\u0000-\\u001f\\u007f-\\u009f]*|swap)$", maxLength: 4096 }, description: "Where it is mounted now; the first is the one it is known by." }, "in-fstab": { type: "string", pattern: "^(/[^\\u0000-\\u001f\\u007f-\\u009f]*|swap)$", maxLength: 4096, description: "Where fstab mounts it." }, size: { $ref: "#/$defs/bytes", description: "Its own size by its superblock: blocks times block size." }, "block-size": { $ref: "#/$defs/bytes", description: "Its block size." }, metadata: { $ref: "#/$defs/bytes", description: "What it keeps for itself of that." }, reserved: { $ref: "#/$defs/bytes", description: "What only the superuser may fill." }, usable: { $ref: "#/$defs/bytes", description: "What df gives as its size." }, used: { $ref: "#/$defs/bytes", description: "What df gives as used." }, available: { type: "string", pattern: "^(0|-?[1-9][0-9]{0,18})$", description: "What df gives as available." } } }, pattern73 = new RegExp("^(/[^\\u0000-\\u001f\\u007f-\\u009f]*|swap)$", "u"), pattern81 = new RegExp("^(0|-?[1-9][0-9]{0,18})$", "u");
 function validate70(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null, errors = 0, evaluated0 = validate70.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
@@ -7078,7 +7473,7 @@ function validate70(data, { instancePath = "", parentData, parentDataProperty, r
           let err4 = { instancePath: instancePath + "/device", schemaPath: "#/$defs/text/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema125, data: data0 };
           vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
         }
-        if (!pattern55.test(data0)) {
+        if (!pattern56.test(data0)) {
           let err5 = { instancePath: instancePath + "/device", schemaPath: "#/$defs/text/pattern", keyword: "pattern", params: { pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$" }, message: 'must match pattern "^[^\\u0000-\\u001f\\u007f-\\u009f]*$"', schema: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$", parentSchema: schema125, data: data0 };
           vErrors === null ? vErrors = [err5] : vErrors.push(err5), errors++;
         }
@@ -7098,7 +7493,7 @@ function validate70(data, { instancePath = "", parentData, parentDataProperty, r
           let err8 = { instancePath: instancePath + "/type", schemaPath: "#/$defs/text/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema125, data: data1 };
           vErrors === null ? vErrors = [err8] : vErrors.push(err8), errors++;
         }
-        if (!pattern55.test(data1)) {
+        if (!pattern56.test(data1)) {
           let err9 = { instancePath: instancePath + "/type", schemaPath: "#/$defs/text/pattern", keyword: "pattern", params: { pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$" }, message: 'must match pattern "^[^\\u0000-\\u001f\\u007f-\\u009f]*$"', schema: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$", parentSchema: schema125, data: data1 };
           vErrors === null ? vErrors = [err9] : vErrors.push(err9), errors++;
         }
@@ -7118,7 +7513,7 @@ function validate70(data, { instancePath = "", parentData, parentDataProperty, r
           let err12 = { instancePath: instancePath + "/id", schemaPath: "#/$defs/text/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters", schema: 1, parentSchema: schema125, data: data2 };
           vErrors === null ? vErrors = [err12] : vErrors.push(err12), errors++;
         }
-        if (!pattern55.test(data2)) {
+        if (!pattern56.test(data2)) {
           let err13 = { instancePath: instancePath + "/id", schemaPath: "#/$defs/text/pattern", keyword: "pattern", params: { pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$" }, message: 'must match pattern "^[^\\u0000-\\u001f\\u007f-\\u009f]*$"', schema: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$", parentSchema: schema125, data: data2 };
           vErrors === null ? vErrors = [err13] : vErrors.push(err13), errors++;
         }
@@ -7138,7 +7533,7 @@ function validate70(data, { instancePath = "", parentData, parentDataProperty, r
               let err15 = { instancePath: instancePath + "/mounts/" + i0, schemaPath: "#/properties/mounts/items/maxLength", keyword: "maxLength", params: { limit: 4096 }, message: "must NOT have more than 4096 characters", schema: 4096, parentSchema: schema139.properties.mounts.items, data: data4 };
               vErrors === null ? vErrors = [err15] : vErrors.push(err15), errors++;
             }
-            if (!pattern72.test(data4)) {
+            if (!pattern73.test(data4)) {
               let err16 = { instancePath: instancePath + "/mounts/" + i0, schemaPath: "#/properties/mounts/items/pattern", keyword: "pattern", params: { pattern: "^(/[^\\u0000-\\u001f\\u007f-\\u009f]*|swap)$" }, message: 'must match pattern "^(/[^\\u0000-\\u001f\\u007f-\\u009f]*|swap)$"', schema: "^(/[^\\u0000-\\u001f\\u007f-\\u009f]*|swap)$", parentSchema: schema139.properties.mounts.items, data: data4 };
               vErrors === null ? vErrors = [err16] : vErrors.push(err16), errors++;
             }
@@ -7159,7 +7554,7 @@ function validate70(data, { instancePath = "", parentData, parentDataProperty, r
           let err19 = { instancePath: instancePath + "/in-fstab", schemaPath: "#/properties/in-fstab/maxLength", keyword: "maxLength", params: { limit: 4096 }, message: "must NOT have more than 4096 characters", schema: 4096, parentSchema: schema139.properties["in-fstab"], data: data5 };
           vErrors === null ? vErrors = [err19] : vErrors.push(err19), errors++;
         }
-        if (!pattern72.test(data5)) {
+        if (!pattern73.test(data5)) {
           let err20 = { instancePath: instancePath + "/in-fstab", schemaPath: "#/properties/in-fstab/pattern", keyword: "pattern", params: { pattern: "^(/[^\\u0000-\\u001f\\u007f-\\u009f]*|swap)$" }, message: 'must match pattern "^(/[^\\u0000-\\u001f\\u007f-\\u009f]*|swap)$"', schema: "^(/[^\\u0000-\\u001f\\u007f-\\u009f]*|swap)$", parentSchema: schema139.properties["in-fstab"], data: data5 };
           vErrors === null ? vErrors = [err20] : vErrors.push(err20), errors++;
         }
@@ -7171,7 +7566,7 @@ function validate70(data, { instancePath = "", parentData, parentDataProperty, r
     if (data.size !== void 0) {
       let data6 = data.size;
       if (typeof data6 == "string") {
-        if (!pattern59.test(data6)) {
+        if (!pattern60.test(data6)) {
           let err22 = { instancePath: instancePath + "/size", schemaPath: "#/$defs/bytes/pattern", keyword: "pattern", params: { pattern: "^(0|[1-9][0-9]{0,18})$" }, message: 'must match pattern "^(0|[1-9][0-9]{0,18})$"', schema: "^(0|[1-9][0-9]{0,18})$", parentSchema: schema128, data: data6 };
           vErrors === null ? vErrors = [err22] : vErrors.push(err22), errors++;
         }
@@ -7183,7 +7578,7 @@ function validate70(data, { instancePath = "", parentData, parentDataProperty, r
     if (data["block-size"] !== void 0) {
       let data7 = data["block-size"];
       if (typeof data7 == "string") {
-        if (!pattern59.test(data7)) {
+        if (!pattern60.test(data7)) {
           let err24 = { instancePath: instancePath + "/block-size", schemaPath: "#/$defs/bytes/pattern", keyword: "pattern", params: { pattern: "^(0|[1-9][0-9]{0,18})$" }, message: 'must match pattern "^(0|[1-9][0-9]{0,18})$"', schema: "^(0|[1-9][0-9]{0,18})$", parentSchema: schema128, data: data7 };
           vErrors === null ? vErrors = [err24] : vErrors.push(err24), errors++;
         }
@@ -7195,7 +7590,7 @@ function validate70(data, { instancePath = "", parentData, parentDataProperty, r
     if (data.metadata !== void 0) {
       let data8 = data.metadata;
       if (typeof data8 == "string") {
-        if (!pattern59.test(data8)) {
+        if (!pattern60.test(data8)) {
           let err26 = { instancePath: instancePath + "/metadata", schemaPath: "#/$defs/bytes/pattern", keyword: "pattern", params: { pattern: "^(0|[1-9][0-9]{0,18})$" }, message: 'must match pattern "^(0|[1-9][0-9]{0,18})$"', schema: "^(0|[1-9][0-9]{0,18})$", parentSchema: schema128, data: data8 };
           vErrors === null ? vErrors = [err26] : vErrors.push(err26), errors++;
         }
@@ -7207,7 +7602,7 @@ function validate70(data, { instancePath = "", parentData, parentDataProperty, r
     if (data.reserved !== void 0) {
       let data9 = data.reserved;
       if (typeof data9 == "string") {
-        if (!pattern59.test(data9)) {
+        if (!pattern60.test(data9)) {
           let err28 = { instancePath: instancePath + "/reserved", schemaPath: "#/$defs/bytes/pattern", keyword: "pattern", params: { pattern: "^(0|[1-9][0-9]{0,18})$" }, message: 'must match pattern "^(0|[1-9][0-9]{0,18})$"', schema: "^(0|[1-9][0-9]{0,18})$", parentSchema: schema128, data: data9 };
           vErrors === null ? vErrors = [err28] : vErrors.push(err28), errors++;
         }
@@ -7219,7 +7614,7 @@ function validate70(data, { instancePath = "", parentData, parentDataProperty, r
     if (data.usable !== void 0) {
       let data10 = data.usable;
       if (typeof data10 == "string") {
-        if (!pattern59.test(data10)) {
+        if (!pattern60.test(data10)) {
           let err30 = { instancePath: instancePath + "/usable", schemaPath: "#/$defs/bytes/pattern", keyword: "pattern", params: { pattern: "^(0|[1-9][0-9]{0,18})$" }, message: 'must match pattern "^(0|[1-9][0-9]{0,18})$"', schema: "^(0|[1-9][0-9]{0,18})$", parentSchema: schema128, data: data10 };
           vErrors === null ? vErrors = [err30] : vErrors.push(err30), errors++;
         }
@@ -7231,7 +7626,7 @@ function validate70(data, { instancePath = "", parentData, parentDataProperty, r
     if (data.used !== void 0) {
       let data11 = data.used;
       if (typeof data11 == "string") {
-        if (!pattern59.test(data11)) {
+        if (!pattern60.test(data11)) {
           let err32 = { instancePath: instancePath + "/used", schemaPath: "#/$defs/bytes/pattern", keyword: "pattern", params: { pattern: "^(0|[1-9][0-9]{0,18})$" }, message: 'must match pattern "^(0|[1-9][0-9]{0,18})$"', schema: "^(0|[1-9][0-9]{0,18})$", parentSchema: schema128, data: data11 };
           vErrors === null ? vErrors = [err32] : vErrors.push(err32), errors++;
         }
@@ -7243,7 +7638,7 @@ function validate70(data, { instancePath = "", parentData, parentDataProperty, r
     if (data.available !== void 0) {
       let data12 = data.available;
       if (typeof data12 == "string") {
-        if (!pattern80.test(data12)) {
+        if (!pattern81.test(data12)) {
           let err34 = { instancePath: instancePath + "/available", schemaPath: "#/properties/available/pattern", keyword: "pattern", params: { pattern: "^(0|-?[1-9][0-9]{0,18})$" }, message: 'must match pattern "^(0|-?[1-9][0-9]{0,18})$"', schema: "^(0|-?[1-9][0-9]{0,18})$", parentSchema: schema139.properties.available, data: data12 };
           vErrors === null ? vErrors = [err34] : vErrors.push(err34), errors++;
         }
@@ -7325,7 +7720,7 @@ function validate65(data, { instancePath = "", parentData, parentDataProperty, r
     if (data.at !== void 0) {
       let data2 = data.at;
       if (typeof data2 == "string") {
-        if (!pattern53.test(data2)) {
+        if (!pattern54.test(data2)) {
           let err13 = { instancePath: instancePath + "/at", schemaPath: "#/$defs/time/pattern", keyword: "pattern", params: { pattern: "^[0-9]{4}-[0-9]{2}-[0-9]{2}T[0-9]{2}:[0-9]{2}:[0-9]{2}Z$" }, message: 'must match pattern "^[0-9]{4}-[0-9]{2}-[0-9]{2}T[0-9]{2}:[0-9]{2}:[0-9]{2}Z$"', schema: "^[0-9]{4}-[0-9]{2}-[0-9]{2}T[0-9]{2}:[0-9]{2}:[0-9]{2}Z$", parentSchema: schema123, data: data2 };
           vErrors === null ? vErrors = [err13] : vErrors.push(err13), errors++;
         }
@@ -7339,7 +7734,7 @@ function validate65(data, { instancePath = "", parentData, parentDataProperty, r
       if (data3 && typeof data3 == "object" && !Array.isArray(data3)) {
         for (let key1 in data3) {
           let _errs12 = errors;
-          if (typeof key1 == "string" && !pattern54.test(key1)) {
+          if (typeof key1 == "string" && !pattern55.test(key1)) {
             let err15 = { instancePath: instancePath + "/tools", schemaPath: "#/properties/tools/propertyNames/pattern", keyword: "pattern", params: { pattern: "^[a-z0-9][a-z0-9._-]{0,31}$" }, message: 'must match pattern "^[a-z0-9][a-z0-9._-]{0,31}$"', schema: "^[a-z0-9][a-z0-9._-]{0,31}$", parentSchema: schema121.properties.tools.propertyNames, data: key1, propertyName: key1 };
             vErrors === null ? vErrors = [err15] : vErrors.push(err15), errors++;
           }
@@ -7356,7 +7751,7 @@ function validate65(data, { instancePath = "", parentData, parentDataProperty, r
               let err17 = { instancePath: instancePath + "/tools/" + key2.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/tools/additionalProperties/maxLength", keyword: "maxLength", params: { limit: 64 }, message: "must NOT have more than 64 characters", schema: 64, parentSchema: schema121.properties.tools.additionalProperties, data: data4 };
               vErrors === null ? vErrors = [err17] : vErrors.push(err17), errors++;
             }
-            if (!pattern55.test(data4)) {
+            if (!pattern56.test(data4)) {
               let err18 = { instancePath: instancePath + "/tools/" + key2.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/tools/additionalProperties/pattern", keyword: "pattern", params: { pattern: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$" }, message: 'must match pattern "^[^\\u0000-\\u001f\\u007f-\\u009f]*$"', schema: "^[^\\u0000-\\u001f\\u007f-\\u009f]*$", parentSchema: schema121.properties.tools.additionalProperties, data: data4 };
               vErrors === null ? vErrors = [err18] : vErrors.push(err18), errors++;
             }
@@ -7446,17 +7841,17 @@ function validate65(data, { instancePath = "", parentData, parentDataProperty, r
   return validate65.errors = vErrors, errors === 0;
 }
 validate65.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var waivers = validate103, schema247 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "waivers.json", title: "WaiversFile", description: "Waivers: exceptions to one rule for one subject, each with a reason, an approver, dates and, better, a ceiling.", type: "object", additionalProperties: !1, required: ["waivers"], properties: { waivers: { type: "array", description: "The waivers.", items: { title: "WaiverDeclaration", type: "object", additionalProperties: !1, required: ["rule", "subject", "reason", "approved-by", "from", "until"], description: "One exception.", properties: { rule: { $ref: "common.json#/$defs/name", description: "The name of the entry in a rule pack, or of the rule." }, name: { $ref: "common.json#/$defs/name", description: "The name of the one entry that is meant, where several entries of the rule apply; left out, any of them is." }, subject: { $ref: "common.json#/$defs/sentence", description: "The name of the one subject it is for." }, kind: { type: "string", enum: ["estate", "site", "team", "label", "scope", "server", "volume", "volume-group", "file-system", "branch"], description: "What kind of subject is meant, where two of different kinds share the name." }, "up-to": { type: ["string", "number"], pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})?( ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB))?$", minimum: 0, description: 'The most that the waiver covers, in the rule\'s own measure: a size such as 500 GiB, a monthly amount in quotes such as "150.00", or a number. Exactly this much is covered. `ullage rules NAME` says what the rule measures. Left out, the waiver covers what main had of it when it came, or what the first change that it let through brought, and no more.' }, reason: { $ref: "common.json#/$defs/sentence", description: "Why the exception is right." }, "approved-by": { $ref: "common.json#/$defs/sentence", description: "Who approved it." }, from: { $ref: "common.json#/$defs/date", description: "The first day on which it applies." }, until: { $ref: "common.json#/$defs/date", description: "The last day on which it applies." } } } } } }, pattern157 = new RegExp("^[0-9]{1,15}(\\.[0-9]{1,15})?( ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB))?$", "u");
-function validate103(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
-  let vErrors = null, errors = 0, evaluated0 = validate103.evaluated;
+var waivers = validate189, schema266 = { $schema: "https://json-schema.org/draft/2020-12/schema", $id: "waivers.json", title: "WaiversFile", description: "Waivers: exceptions to one rule for one subject, each with a reason, an approver, dates and, better, a ceiling.", type: "object", additionalProperties: !1, required: ["waivers"], properties: { waivers: { type: "array", description: "The waivers.", items: { title: "WaiverDeclaration", type: "object", additionalProperties: !1, required: ["rule", "subject", "reason", "approved-by", "from", "until"], description: "One exception.", properties: { rule: { $ref: "common.json#/$defs/name", description: "The name of the entry in a rule pack, or of the rule." }, name: { $ref: "common.json#/$defs/name", description: "The name of the one entry that is meant, where several entries of the rule apply; left out, any of them is." }, subject: { $ref: "common.json#/$defs/sentence", description: "The name of the one subject it is for." }, kind: { type: "string", enum: ["estate", "site", "team", "label", "scope", "server", "volume", "volume-group", "file-system", "branch"], description: "What kind of subject is meant, where two of different kinds share the name." }, "up-to": { type: ["string", "number"], pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})?( ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB))?$", minimum: 0, description: 'The most that the waiver covers, in the rule\'s own measure: a size such as 500 GiB, a monthly amount in quotes such as "150.00", or a number. Exactly this much is covered. `ullage rules NAME` says what the rule measures. Left out, the waiver covers what main had of it when it came, or what the first change that it let through brought, and no more.' }, reason: { $ref: "common.json#/$defs/sentence", description: "Why the exception is right." }, "approved-by": { $ref: "common.json#/$defs/sentence", description: "Who approved it." }, from: { $ref: "common.json#/$defs/date", description: "The first day on which it applies." }, until: { $ref: "common.json#/$defs/date", description: "The last day on which it applies." } } } } } }, pattern173 = new RegExp("^[0-9]{1,15}(\\.[0-9]{1,15})?( ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB))?$", "u");
+function validate189(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null, errors = 0, evaluated0 = validate189.evaluated;
   if (evaluated0.dynamicProps && (evaluated0.props = void 0), evaluated0.dynamicItems && (evaluated0.items = void 0), data && typeof data == "object" && !Array.isArray(data)) {
     if (data.waivers === void 0) {
-      let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "waivers" }, message: "must have required property 'waivers'", schema: schema247.required, parentSchema: schema247, data };
+      let err0 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "waivers" }, message: "must have required property 'waivers'", schema: schema266.required, parentSchema: schema266, data };
       vErrors === null ? vErrors = [err0] : vErrors.push(err0), errors++;
     }
     for (let key0 in data)
       if (key0 !== "waivers") {
-        let err1 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema247, data };
+        let err1 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema266, data };
         vErrors === null ? vErrors = [err1] : vErrors.push(err1), errors++;
       }
     if (data.waivers !== void 0) {
@@ -7467,32 +7862,32 @@ function validate103(data, { instancePath = "", parentData, parentDataProperty, 
           let data1 = data0[i0];
           if (data1 && typeof data1 == "object" && !Array.isArray(data1)) {
             if (data1.rule === void 0) {
-              let err2 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema247.properties.waivers.items.required, parentSchema: schema247.properties.waivers.items, data: data1 };
+              let err2 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'", schema: schema266.properties.waivers.items.required, parentSchema: schema266.properties.waivers.items, data: data1 };
               vErrors === null ? vErrors = [err2] : vErrors.push(err2), errors++;
             }
             if (data1.subject === void 0) {
-              let err3 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/required", keyword: "required", params: { missingProperty: "subject" }, message: "must have required property 'subject'", schema: schema247.properties.waivers.items.required, parentSchema: schema247.properties.waivers.items, data: data1 };
+              let err3 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/required", keyword: "required", params: { missingProperty: "subject" }, message: "must have required property 'subject'", schema: schema266.properties.waivers.items.required, parentSchema: schema266.properties.waivers.items, data: data1 };
               vErrors === null ? vErrors = [err3] : vErrors.push(err3), errors++;
             }
             if (data1.reason === void 0) {
-              let err4 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/required", keyword: "required", params: { missingProperty: "reason" }, message: "must have required property 'reason'", schema: schema247.properties.waivers.items.required, parentSchema: schema247.properties.waivers.items, data: data1 };
+              let err4 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/required", keyword: "required", params: { missingProperty: "reason" }, message: "must have required property 'reason'", schema: schema266.properties.waivers.items.required, parentSchema: schema266.properties.waivers.items, data: data1 };
               vErrors === null ? vErrors = [err4] : vErrors.push(err4), errors++;
             }
             if (data1["approved-by"] === void 0) {
-              let err5 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/required", keyword: "required", params: { missingProperty: "approved-by" }, message: "must have required property 'approved-by'", schema: schema247.properties.waivers.items.required, parentSchema: schema247.properties.waivers.items, data: data1 };
+              let err5 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/required", keyword: "required", params: { missingProperty: "approved-by" }, message: "must have required property 'approved-by'", schema: schema266.properties.waivers.items.required, parentSchema: schema266.properties.waivers.items, data: data1 };
               vErrors === null ? vErrors = [err5] : vErrors.push(err5), errors++;
             }
             if (data1.from === void 0) {
-              let err6 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/required", keyword: "required", params: { missingProperty: "from" }, message: "must have required property 'from'", schema: schema247.properties.waivers.items.required, parentSchema: schema247.properties.waivers.items, data: data1 };
+              let err6 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/required", keyword: "required", params: { missingProperty: "from" }, message: "must have required property 'from'", schema: schema266.properties.waivers.items.required, parentSchema: schema266.properties.waivers.items, data: data1 };
               vErrors === null ? vErrors = [err6] : vErrors.push(err6), errors++;
             }
             if (data1.until === void 0) {
-              let err7 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/required", keyword: "required", params: { missingProperty: "until" }, message: "must have required property 'until'", schema: schema247.properties.waivers.items.required, parentSchema: schema247.properties.waivers.items, data: data1 };
+              let err7 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/required", keyword: "required", params: { missingProperty: "until" }, message: "must have required property 'until'", schema: schema266.properties.waivers.items.required, parentSchema: schema266.properties.waivers.items, data: data1 };
               vErrors === null ? vErrors = [err7] : vErrors.push(err7), errors++;
             }
             for (let key1 in data1)
-              if (!func1.call(schema247.properties.waivers.items.properties, key1)) {
-                let err8 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key1 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema247.properties.waivers.items, data: data1 };
+              if (!func1.call(schema266.properties.waivers.items.properties, key1)) {
+                let err8 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key1 }, message: "must NOT have additional properties", schema: !1, parentSchema: schema266.properties.waivers.items, data: data1 };
                 vErrors === null ? vErrors = [err8] : vErrors.push(err8), errors++;
               }
             if (data1.rule !== void 0) {
@@ -7522,7 +7917,7 @@ function validate103(data, { instancePath = "", parentData, parentDataProperty, 
             if (data1.subject !== void 0) {
               let data4 = data1.subject;
               if (typeof data4 == "string") {
-                if (!pattern25.test(data4)) {
+                if (!pattern26.test(data4)) {
                   let err13 = { instancePath: instancePath + "/waivers/" + i0 + "/subject", schemaPath: "common.json#/$defs/sentence/pattern", keyword: "pattern", params: { pattern: "\\S" }, message: 'must match pattern "\\S"', schema: "\\S", parentSchema: schema90, data: data4 };
                   vErrors === null ? vErrors = [err13] : vErrors.push(err13), errors++;
                 }
@@ -7534,33 +7929,33 @@ function validate103(data, { instancePath = "", parentData, parentDataProperty, 
             if (data1.kind !== void 0) {
               let data5 = data1.kind;
               if (typeof data5 != "string") {
-                let err15 = { instancePath: instancePath + "/waivers/" + i0 + "/kind", schemaPath: "#/properties/waivers/items/properties/kind/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema247.properties.waivers.items.properties.kind.type, parentSchema: schema247.properties.waivers.items.properties.kind, data: data5 };
+                let err15 = { instancePath: instancePath + "/waivers/" + i0 + "/kind", schemaPath: "#/properties/waivers/items/properties/kind/type", keyword: "type", params: { type: "string" }, message: "must be string", schema: schema266.properties.waivers.items.properties.kind.type, parentSchema: schema266.properties.waivers.items.properties.kind, data: data5 };
                 vErrors === null ? vErrors = [err15] : vErrors.push(err15), errors++;
               }
               if (!(data5 === "estate" || data5 === "site" || data5 === "team" || data5 === "label" || data5 === "scope" || data5 === "server" || data5 === "volume" || data5 === "volume-group" || data5 === "file-system" || data5 === "branch")) {
-                let err16 = { instancePath: instancePath + "/waivers/" + i0 + "/kind", schemaPath: "#/properties/waivers/items/properties/kind/enum", keyword: "enum", params: { allowedValues: schema247.properties.waivers.items.properties.kind.enum }, message: "must be equal to one of the allowed values", schema: schema247.properties.waivers.items.properties.kind.enum, parentSchema: schema247.properties.waivers.items.properties.kind, data: data5 };
+                let err16 = { instancePath: instancePath + "/waivers/" + i0 + "/kind", schemaPath: "#/properties/waivers/items/properties/kind/enum", keyword: "enum", params: { allowedValues: schema266.properties.waivers.items.properties.kind.enum }, message: "must be equal to one of the allowed values", schema: schema266.properties.waivers.items.properties.kind.enum, parentSchema: schema266.properties.waivers.items.properties.kind, data: data5 };
                 vErrors === null ? vErrors = [err16] : vErrors.push(err16), errors++;
               }
             }
             if (data1["up-to"] !== void 0) {
               let data6 = data1["up-to"];
               if (typeof data6 != "string" && !(typeof data6 == "number" && isFinite(data6))) {
-                let err17 = { instancePath: instancePath + "/waivers/" + i0 + "/up-to", schemaPath: "#/properties/waivers/items/properties/up-to/type", keyword: "type", params: { type: schema247.properties.waivers.items.properties["up-to"].type }, message: "must be string,number", schema: schema247.properties.waivers.items.properties["up-to"].type, parentSchema: schema247.properties.waivers.items.properties["up-to"], data: data6 };
+                let err17 = { instancePath: instancePath + "/waivers/" + i0 + "/up-to", schemaPath: "#/properties/waivers/items/properties/up-to/type", keyword: "type", params: { type: schema266.properties.waivers.items.properties["up-to"].type }, message: "must be string,number", schema: schema266.properties.waivers.items.properties["up-to"].type, parentSchema: schema266.properties.waivers.items.properties["up-to"], data: data6 };
                 vErrors === null ? vErrors = [err17] : vErrors.push(err17), errors++;
               }
               if (typeof data6 == "number" && isFinite(data6) && (data6 < 0 || isNaN(data6))) {
-                let err18 = { instancePath: instancePath + "/waivers/" + i0 + "/up-to", schemaPath: "#/properties/waivers/items/properties/up-to/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema247.properties.waivers.items.properties["up-to"], data: data6 };
+                let err18 = { instancePath: instancePath + "/waivers/" + i0 + "/up-to", schemaPath: "#/properties/waivers/items/properties/up-to/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0", schema: 0, parentSchema: schema266.properties.waivers.items.properties["up-to"], data: data6 };
                 vErrors === null ? vErrors = [err18] : vErrors.push(err18), errors++;
               }
-              if (typeof data6 == "string" && !pattern157.test(data6)) {
-                let err19 = { instancePath: instancePath + "/waivers/" + i0 + "/up-to", schemaPath: "#/properties/waivers/items/properties/up-to/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})?( ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB))?$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})?( ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB))?$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})?( ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB))?$", parentSchema: schema247.properties.waivers.items.properties["up-to"], data: data6 };
+              if (typeof data6 == "string" && !pattern173.test(data6)) {
+                let err19 = { instancePath: instancePath + "/waivers/" + i0 + "/up-to", schemaPath: "#/properties/waivers/items/properties/up-to/pattern", keyword: "pattern", params: { pattern: "^[0-9]{1,15}(\\.[0-9]{1,15})?( ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB))?$" }, message: 'must match pattern "^[0-9]{1,15}(\\.[0-9]{1,15})?( ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB))?$"', schema: "^[0-9]{1,15}(\\.[0-9]{1,15})?( ?(KiB|MiB|GiB|TiB|PiB|kB|MB|GB|TB|PB))?$", parentSchema: schema266.properties.waivers.items.properties["up-to"], data: data6 };
                 vErrors === null ? vErrors = [err19] : vErrors.push(err19), errors++;
               }
             }
             if (data1.reason !== void 0) {
               let data7 = data1.reason;
               if (typeof data7 == "string") {
-                if (!pattern25.test(data7)) {
+                if (!pattern26.test(data7)) {
                   let err20 = { instancePath: instancePath + "/waivers/" + i0 + "/reason", schemaPath: "common.json#/$defs/sentence/pattern", keyword: "pattern", params: { pattern: "\\S" }, message: 'must match pattern "\\S"', schema: "\\S", parentSchema: schema90, data: data7 };
                   vErrors === null ? vErrors = [err20] : vErrors.push(err20), errors++;
                 }
@@ -7572,7 +7967,7 @@ function validate103(data, { instancePath = "", parentData, parentDataProperty, 
             if (data1["approved-by"] !== void 0) {
               let data8 = data1["approved-by"];
               if (typeof data8 == "string") {
-                if (!pattern25.test(data8)) {
+                if (!pattern26.test(data8)) {
                   let err22 = { instancePath: instancePath + "/waivers/" + i0 + "/approved-by", schemaPath: "common.json#/$defs/sentence/pattern", keyword: "pattern", params: { pattern: "\\S" }, message: 'must match pattern "\\S"', schema: "\\S", parentSchema: schema90, data: data8 };
                   vErrors === null ? vErrors = [err22] : vErrors.push(err22), errors++;
                 }
@@ -7606,28 +8001,29 @@ function validate103(data, { instancePath = "", parentData, parentDataProperty, 
               }
             }
           } else {
-            let err28 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema247.properties.waivers.items.type, parentSchema: schema247.properties.waivers.items, data: data1 };
+            let err28 = { instancePath: instancePath + "/waivers/" + i0, schemaPath: "#/properties/waivers/items/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema266.properties.waivers.items.type, parentSchema: schema266.properties.waivers.items, data: data1 };
             vErrors === null ? vErrors = [err28] : vErrors.push(err28), errors++;
           }
         }
       } else {
-        let err29 = { instancePath: instancePath + "/waivers", schemaPath: "#/properties/waivers/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema247.properties.waivers.type, parentSchema: schema247.properties.waivers, data: data0 };
+        let err29 = { instancePath: instancePath + "/waivers", schemaPath: "#/properties/waivers/type", keyword: "type", params: { type: "array" }, message: "must be array", schema: schema266.properties.waivers.type, parentSchema: schema266.properties.waivers, data: data0 };
         vErrors === null ? vErrors = [err29] : vErrors.push(err29), errors++;
       }
     }
   } else {
-    let err30 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema247.type, parentSchema: schema247, data };
+    let err30 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object", schema: schema266.type, parentSchema: schema266, data };
     vErrors === null ? vErrors = [err30] : vErrors.push(err30), errors++;
   }
-  return validate103.errors = vErrors, errors === 0;
+  return validate189.errors = vErrors, errors === 0;
 }
-validate103.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
-var validators = { "audit-record": audit_record, estate, gathered, "price-list": price_list, "provider-survey": provider_survey, "rule-pack": rule_pack, settings, survey, waivers };
+validate189.evaluated = { props: !0, dynamicProps: !1, dynamicItems: !1 };
+var validators = { "audit-record": audit_record, estate, gathered, "price-list": price_list, procedure, "provider-survey": provider_survey, "rule-pack": rule_pack, settings, survey, waivers };
 export {
   audit_record,
   estate,
   gathered,
   price_list,
+  procedure,
   provider_survey,
   rule_pack,
   settings,
