@@ -14,8 +14,8 @@ import {
 } from '../policy/evaluation.ts';
 import type { FileKind } from '../policy/files.ts';
 import { bySubject, waivedAmongCarried } from '../policy/findings.ts';
-import { type ChangeEvaluation, type JudgeOptions, propose, verdictOf } from '../policy/judge.ts';
-import type { Finding, UnreadMain } from '../policy/judgement.ts';
+import { type ChangeEvaluation, type JudgeOptions, limitUses, propose, verdictOf } from '../policy/judge.ts';
+import type { Finding, LimitUse, UnreadMain } from '../policy/judgement.ts';
 import { type OtherWriting, otherWriting } from '../policy/other-writing.ts';
 import type { Waiver } from '../policy/policy.ts';
 import { isFor } from '../policy/waiver.ts';
@@ -58,6 +58,7 @@ export interface ChangeJudged {
   readonly between: AuditBetween | undefined;
   readonly waivers: readonly AuditWaiverUse[];
   readonly cost: CostDelta;
+  readonly limits: readonly LimitUse[];
   readonly policyChanges: readonly PolicyChange[];
   readonly proposed: Opinion | undefined;
 }
@@ -111,6 +112,12 @@ export function recordOf({ commit, on, touched, failOn, outcome, tried }: Replay
     renamed: judged?.renamed.flatMap(renamedRecord) ?? [],
     waivers: [...(judged?.waivers ?? [])],
     cost: judged === undefined ? null : costRecord(judged.cost),
+    limits: (judged?.limits ?? []).map(({ entry, subject, limit, after }) => ({
+      entry,
+      subject: { ...subject },
+      limit: exact(limit),
+      after: exact(after),
+    })),
     policyChanges:
       judged?.policyChanges.map(({ direction, of, name, key, from, to, monthly }) => ({
         direction,
@@ -336,6 +343,7 @@ export function judgedOf(
       otherWriting(waiver, refused, change.comparison.renames),
     ),
     cost,
+    limits: limitUses(policy, before.view, change.after.view),
     policyChanges,
     proposed: propose(change, options),
   };

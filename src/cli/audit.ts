@@ -22,6 +22,7 @@ import {
   recordCsv,
   recordLine,
   recordsCsvHead,
+  reportAuditPage,
   reportTable,
 } from '../report/audit/audit.ts';
 import { reportProblems } from '../report/report.ts';
@@ -88,6 +89,11 @@ async function audit(
     return err(...[tried, store, evidence].flatMap((each) => (each.ok ? [] : each.problems)));
   }
   const undone = new Undone();
+  const onePage =
+    flags.format === 'html' &&
+    flags.show === 'records' &&
+    flags.try === undefined &&
+    flags.evidence === undefined;
   const options: AuditOptions = {
     span: span.value,
     since: flags.since,
@@ -95,7 +101,7 @@ async function audit(
     failOn: flags.failOn,
     tried: tried.value,
     store: store.value,
-    ...(flags.show === 'loosenings' ? { undone } : {}),
+    ...(flags.show === 'loosenings' || onePage ? { undone } : {}),
   };
   const streamed =
     flags.show === 'records' &&
@@ -125,6 +131,7 @@ async function audit(
         : { output, code: 1, reason: 'fail: the evidence does not match the history' },
     );
   }
+  if (onePage) return ok({ output: reportAuditPage(records, undone.passed), code: 0 });
   const table =
     flags.try === undefined ? answer(flags.show, records, undone.passed) : backTestTable(backTest(records));
   return ok({ output: printed(table), code: 0 });

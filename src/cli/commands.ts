@@ -111,6 +111,7 @@ const cost = (above: Command, { finish }: Sink): Command =>
         text: true,
         json: true,
         csv: true,
+        html: true,
       }).default('text'),
     )
     .option('--now <date>', 'the day whose prices apply (default: today, in UTC)')
@@ -130,7 +131,11 @@ const headroom = (above: Command, { finish }: Sink): Command =>
     .addOption(repo())
     .addOption(at())
     .addOption(
-      oneOf<HeadroomFormat>('--format <format>', 'what to print', { text: true, json: true }).default('text'),
+      oneOf<HeadroomFormat>('--format <format>', 'what to print', {
+        text: true,
+        json: true,
+        html: true,
+      }).default('text'),
     )
     .option('--now <date>', 'the day whose prices apply to unallocated capacity (default: today, in UTC)')
     .addHelpText('after', '\nExamples:\n  ullage headroom\n  ullage headroom --at main --format json')
@@ -283,6 +288,7 @@ const audit = (above: Command, { finish, write }: Sink): Command =>
         ndjson: true,
         csv: true,
         markdown: true,
+        html: true,
       }).default('text'),
     )
     .addHelpText(

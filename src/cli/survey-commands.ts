@@ -73,6 +73,7 @@ const compare: AddCommand = (above, { finish }) =>
         text: true,
         markdown: true,
         json: true,
+        html: true,
       }).default('text'),
     )
     .option('--now <date>', 'the day to count ages and prices from (default: today, in UTC)')

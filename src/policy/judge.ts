@@ -357,7 +357,7 @@ export function verdictOf({
 }
 
 /** Every spend limit that holds on the day, with what falls under it on both sides. */
-function limitUses(policy: Policy, before: View, after: View): readonly LimitUse[] {
+export function limitUses(policy: Policy, before: View, after: View): readonly LimitUse[] {
   return policy.rules.flatMap(({ name, entry }): readonly LimitUse[] => {
     const limit = ruleOf(entry).spendLimit?.(entry);
     if (limit === undefined || !holdsOn(limit, after.on)) return [];

@@ -6,15 +6,16 @@ import { costLines, type EstateCost, type Grouping, groupKey } from '../price/co
 import { detachedCost } from '../price/delta.ts';
 import { explainCost } from '../price/explain.ts';
 import { type CostLine, nameOf, ownerOf } from '../price/line.ts';
-import { addMoney, type Money, noMoney, showMoney } from '../price/money.ts';
+import { addMoney, compareMoney, type Money, noMoney, showMoney } from '../price/money.ts';
 import type { PriceList } from '../price/price-list.ts';
 import { addsUp, asShown, roundedNote } from '../price/shown.ts';
 import { drawReport, type Screen } from './draw.ts';
 import { showAmount } from './model/amounts.ts';
 import { figures, sentence, table, words } from './model/blocks.ts';
 import type { Block, ReportModel } from './model/model.ts';
+import { drawPage } from './page/document.ts';
 
-export type CostFormat = 'text' | 'json' | 'csv';
+export type CostFormat = 'text' | 'json' | 'csv' | 'html';
 
 export interface CostOverview {
   readonly on: string;
@@ -34,6 +35,8 @@ export function reportCost(overview: CostOverview, format: CostFormat, screen: S
       return costJson(overview);
     case 'csv':
       return costCsv(overview);
+    case 'html':
+      return drawPage(costModel(overview), 'ullage cost --format json');
   }
 }
 
@@ -71,12 +74,21 @@ function costModel(overview: CostOverview): ReportModel {
                 [words(by), figures(currency)],
                 [...sums].map(([name, sum]) => [groupName(name, by), showMoney(sum, currency)]),
               ),
+          {
+            kind: 'picture',
+            picture: { kind: 'sums', currency, by, rows: dearestFirst(overview) },
+          },
           ...(sumsComeOut(overview) ? [] : [sentence(roundedNote(currency))]),
         ],
       },
     ],
   };
 }
+
+const dearestFirst = ({ sums, by }: CostOverview) =>
+  [...sums]
+    .map(([name, amount]) => ({ name: groupName(name, by), amount }))
+    .sort((a, b) => compareMoney(b.amount, a.amount));
 
 /** Whether the sums shown come to the total shown, and by server each one's volumes to its own sum. */
 function sumsComeOut({ cost, by, sums, estate }: CostOverview): boolean {

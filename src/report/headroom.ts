@@ -4,8 +4,9 @@ import { fillableBytes } from '../capacity/readings.ts';
 import { drawReport, type Screen } from './draw.ts';
 import { type HeadroomOverview, headroomModel } from './model/capacity.ts';
 import { forecastFacts } from './model/forecast.ts';
+import { drawPage } from './page/document.ts';
 
-export type HeadroomFormat = 'text' | 'json';
+export type HeadroomFormat = 'text' | 'json' | 'html';
 
 export function reportHeadroom(overview: HeadroomOverview, format: HeadroomFormat, screen: Screen): string {
   switch (format) {
@@ -13,6 +14,8 @@ export function reportHeadroom(overview: HeadroomOverview, format: HeadroomForma
       return drawReport(headroomModel(overview), screen);
     case 'json':
       return headroomJson(overview);
+    case 'html':
+      return drawPage(headroomModel(overview), 'ullage headroom --format json');
   }
 }
 

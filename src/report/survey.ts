@@ -9,8 +9,9 @@ import { drawMarkdown } from './markdown.ts';
 import { showAmount } from './model/amounts.ts';
 import { entries, line, sentence, table, words } from './model/blocks.ts';
 import type { Entry, ReportModel, Section } from './model/model.ts';
+import { drawPage } from './page/document.ts';
 
-export type SurveyFormat = 'text' | 'markdown' | 'json';
+export type SurveyFormat = 'text' | 'markdown' | 'json' | 'html';
 
 export interface SurveyOverview {
   readonly on: string;
@@ -39,6 +40,8 @@ export function reportSurvey(overview: SurveyOverview, format: SurveyFormat, scr
       return drawMarkdown(surveyModel(overview));
     case 'json':
       return surveyJson(overview);
+    case 'html':
+      return drawPage(surveyModel(overview), 'ullage survey compare --format json');
   }
 }
 

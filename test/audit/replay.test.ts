@@ -279,8 +279,19 @@ const grownAgain: readonly Step[] = [
 
 /** What the gate says of a whole judgement, as the record of a commit has it. */
 function fromJudged(judged: Judged): ChangeJudged {
-  const { verdict, reasons, policyFrom, unreadMain, findings, waivers, on, cost, policyChanges, proposed } =
-    judged;
+  const {
+    verdict,
+    reasons,
+    policyFrom,
+    unreadMain,
+    findings,
+    waivers,
+    on,
+    cost,
+    limits,
+    policyChanges,
+    proposed,
+  } = judged;
   const standing = { error: 0, warning: 0, note: 0 };
   for (const finding of findings) {
     if (finding.baselineState !== 'absent' && finding.about === 'state') standing[finding.level]++;
@@ -301,6 +312,7 @@ function fromJudged(judged: Judged): ChangeJudged {
       (waiver) => waivers.find((use) => use.waiver === waiver)?.written,
     ),
     cost,
+    limits,
     policyChanges,
     proposed,
   };

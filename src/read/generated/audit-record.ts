@@ -52,6 +52,14 @@ export type AuditMoney2 = string;
  * After it.
  */
 export type AuditMoney3 = string;
+/**
+ * The most that a month may cost.
+ */
+export type AuditMoney4 = string;
+/**
+ * What falls under it.
+ */
+export type AuditMoney5 = string;
 
 /**
  * The judgement of one commit of the main branch, replayed: one line of `ullage audit --format ndjson`. Every key is always there.
@@ -141,6 +149,10 @@ export interface AuditRecord {
    * The monthly cost; null where nothing was judged.
    */
   cost: AuditCost | null;
+  /**
+   * Every spend limit that held on the day, and what fell under it after the commit, in the currency of `cost.currencyBefore`.
+   */
+  limits: AuditLimit[];
   /**
    * What the commit changed in the policy.
    */
@@ -553,6 +565,41 @@ export interface AuditTeam {
    * The difference; null where before and after are in two currencies.
    */
   difference: string | null;
+}
+/**
+ * One spend limit.
+ */
+export interface AuditLimit {
+  /**
+   * The entry of the rule pack.
+   */
+  entry: string;
+  subject: AuditSubject1;
+  limit: AuditMoney4;
+  after: AuditMoney5;
+}
+/**
+ * What it is about.
+ */
+export interface AuditSubject1 {
+  /**
+   * The kind of thing.
+   */
+  kind:
+    | 'estate'
+    | 'site'
+    | 'team'
+    | 'label'
+    | 'scope'
+    | 'server'
+    | 'volume'
+    | 'volume-group'
+    | 'file-system'
+    | 'branch';
+  /**
+   * Its name.
+   */
+  name: string;
 }
 /**
  * One alteration of the policy.

@@ -6,11 +6,13 @@ import { atLeast, drawHeadline, type Screen } from '../draw.ts';
 import { jsonLine } from '../json-text.ts';
 import { markdownText } from '../markdown-text.ts';
 import { showAmount, showDifference } from '../model/amounts.ts';
+import { drawPage } from '../page/document.ts';
 import { markdownTable, textTable, wrapped } from '../table.ts';
 import { csv } from './csv.ts';
 import { looseningsTable } from './loosenings.ts';
 import { mergedTable } from './merged-anyway.ts';
 import { openTable } from './open.ts';
+import { auditModel, tableModel } from './page.ts';
 import { recordsTable } from './records.ts';
 import { spendTable } from './spend.ts';
 import type { AuditTable, Cell } from './table.ts';
@@ -22,7 +24,7 @@ export { policyTable } from './policy.ts';
 export { recordCsv, recordLine, recordsCsvHead } from './records.ts';
 export type { AuditTable } from './table.ts';
 
-export type AuditFormat = 'text' | 'ndjson' | 'csv' | 'markdown';
+export type AuditFormat = 'text' | 'ndjson' | 'csv' | 'markdown' | 'html';
 
 export type AuditQuestion = 'records' | 'merged-anyway' | 'loosenings' | 'spend' | 'open' | 'waivers';
 
@@ -55,6 +57,14 @@ function text(cell: Cell): string {
   return kind === 'difference' ? showDifference(amount, currency) : showAmount(amount, currency);
 }
 
+const whole = 'ullage audit --format ndjson';
+
+/** Every answer on one page, with pictures. */
+export const reportAuditPage = (
+  records: readonly AuditRecord[],
+  passed: ReadonlyMap<string, readonly string[]>,
+): string => drawPage(auditModel(records, passed), whole);
+
 /** For programs: an amount is a bare decimal, with as many digits as its currency has. */
 const bare = (cell: Cell): string | number | null =>
   cell === null || typeof cell !== 'object' ? cell : showMoney(cell.amount, cell.currency);
@@ -74,6 +84,8 @@ export function reportTable(table: AuditTable, format: AuditFormat, screen: Scre
         .join('');
     case 'csv':
       return csv([columns.map(({ title }) => title), ...rows.map((row) => row.map(bare))]);
+    case 'html':
+      return drawPage(tableModel(table), whole);
     case 'markdown': {
       const { head, rows: lines } = markdownTable(cells);
       return [

@@ -11,7 +11,7 @@ import { addsUp, roundedNote } from '../../price/shown.ts';
 import { listed } from '../../runbook/words.ts';
 import { showAmount, showFreeShare, showMeasure } from './amounts.ts';
 import { figures, sentence, table, words } from './blocks.ts';
-import { howForecast, showForecast } from './forecast.ts';
+import { forecastPicture, howForecast, showForecast } from './forecast.ts';
 import type { Bar, Block, Cell, PartOfCapacity, ReportModel, Section } from './model.ts';
 import { layerWords, surveyedOn } from './subjects.ts';
 
@@ -319,6 +319,9 @@ function idleSection(idle: readonly Idle[], currency: string): readonly Section[
   ];
 }
 
+/** More would hardly be looked at; the table has them all. */
+const mostDrawn = 60;
+
 /** File systems with readings: what is used, and when they will be full. */
 function useSection(accounts: readonly LayerAccount[]): readonly Section[] {
   const measured = accounts.flatMap(({ devices }) =>
@@ -351,6 +354,9 @@ function useSection(accounts: readonly LayerAccount[]): readonly Section[] {
           }),
         ),
         sentence(howForecast),
+        ...measured
+          .slice(0, mostDrawn)
+          .map(({ system, usage }) => forecastPicture(system.name, fillableBytes(usage.last), usage)),
       ],
     },
   ];

@@ -4,8 +4,11 @@ import { counted } from '../../base/wording.ts';
 import { type Forecast, wholeDays } from '../../capacity/forecast.ts';
 import { futures } from '../../capacity/futures.ts';
 import type { Slopes } from '../../capacity/trend.ts';
+import type { Usage } from '../../capacity/usage.ts';
 import { addDays } from '../../estate/dates.ts';
+import type { Bytes } from '../../estate/size.ts';
 import { showMeasure } from './amounts.ts';
+import type { Block } from './model.ts';
 
 /** Beyond so many days a date would claim more than a pace can know. */
 const farOff = 3650;
@@ -40,6 +43,34 @@ export function showForecast(forecast: Forecast, slopes: () => Slopes): string {
         : `on ${addDays(from.slice(0, 10), days)}, ${counted(days, 'day')} after the last reading (range ${first} to ${last}): ${rates(forecast.pacePerDay, slopes())}`;
     }
   }
+}
+
+/** The readings and what is forecast of them, to be drawn. */
+export function forecastPicture(name: string, capacity: Bytes, { forecastFor, summary, last }: Usage): Block {
+  const forecast = forecastFor(capacity);
+  const { highest } = summary;
+  const readings = highest.at(-1)?.at === last.at ? highest : [...highest, last];
+  const resized = readings.flatMap(({ at, size }, index) => {
+    const before = readings[index - 1];
+    return before === undefined || before.size === size ? [] : [at];
+  });
+  const days = (
+    interval: { readonly earliest: number; readonly latest: number | null },
+    middle?: number,
+  ) => ({
+    earliest: wholeDays(interval.earliest),
+    middle: middle === undefined ? undefined : wholeDays(middle),
+    latest: interval.latest === null ? undefined : lastDay(interval.latest),
+  });
+  const { kind } = forecast;
+  const { earliest = null } = kind === 'steady or shrinking' ? forecast.interval : {};
+  const outlook =
+    kind === 'fills'
+      ? days(forecast.interval, forecast.daysUntilFull)
+      : earliest === null
+        ? undefined
+        : days({ earliest, latest: null });
+  return { kind: 'picture', picture: { kind: 'forecast', name, capacity, readings, resized, outlook } };
 }
 
 /** The latest day is rounded up, as the earliest is rounded down. */

@@ -67,6 +67,8 @@ export interface Column {
 export interface Table {
   readonly columns: readonly Column[];
   readonly rows: readonly (readonly Cell[])[];
+  /** What each row is pointed at by, where pictures point at rows. */
+  readonly rowNames?: readonly string[] | undefined;
 }
 
 export type Block =

@@ -24,8 +24,55 @@ export interface WaitingStep {
   readonly after: readonly number[];
 }
 
+/** From one day to another, both RFC 3339 full-dates. */
+export interface DaySpan {
+  readonly from: string;
+  readonly until: string;
+}
+
+/** What a team's storage cost a month from a day on, until the next; likewise its limit, which may end. */
+export interface SpendRow {
+  readonly name: string;
+  readonly steps: readonly { readonly on: string; readonly amount: Money }[];
+  readonly limits: readonly { readonly on: string; readonly amount: Money | undefined }[];
+}
+
+/** Single days and stretches of days, beside what they come to in words. */
+export interface DaysRow {
+  readonly name: string;
+  readonly days: readonly string[];
+  readonly stretches: readonly (DaySpan & { readonly as: 'standing' | 'over' })[];
+  readonly figure: string;
+  /** Rows of tables that this one is told in, by their names. */
+  readonly toldAt?: readonly { readonly text: string; readonly row: string }[];
+}
+
+/** Measured use of one file system, and how it is forecast to go on. */
+export interface ForecastPicture {
+  readonly name: string;
+  readonly capacity: bigint;
+  readonly readings: readonly { readonly at: string; readonly used: bigint }[];
+  /** When it was first measured at another size. */
+  readonly resized: readonly string[];
+  /** From the last reading on; `undefined` where nothing is forecast, or it is never full. Whole days after the last reading. */
+  readonly outlook:
+    | {
+        readonly earliest: number;
+        readonly middle: number | undefined;
+        readonly latest: number | undefined;
+      }
+    | undefined;
+}
+
 export type Picture =
   | { readonly kind: 'amounts'; readonly currency: string; readonly rows: readonly AmountRow[] }
+  /** Parts of one sum, the largest first. */
+  | {
+      readonly kind: 'sums';
+      readonly currency: string;
+      readonly by: string;
+      readonly rows: readonly { readonly name: string; readonly amount: Money }[];
+    }
   /** From one amount to another by differences that add up to the difference of the two. */
   | {
       readonly kind: 'bridge';
@@ -35,4 +82,19 @@ export type Picture =
       readonly causes: readonly { readonly name: string; readonly difference: Money }[];
     }
   | { readonly kind: 'rooms'; readonly rows: readonly RoomRow[] }
-  | { readonly kind: 'waits'; readonly steps: readonly WaitingStep[] };
+  | { readonly kind: 'waits'; readonly steps: readonly WaitingStep[] }
+  | {
+      readonly kind: 'spend';
+      readonly currency: string;
+      readonly span: DaySpan;
+      readonly rows: readonly SpendRow[];
+    }
+  | {
+      readonly kind: 'days';
+      /** What is drawn, as a sentence without its stop; what a row is, and what its figure says. */
+      readonly caption: string;
+      readonly columns: readonly [row: string, figure: string];
+      readonly span: DaySpan;
+      readonly rows: readonly DaysRow[];
+    }
+  | ({ readonly kind: 'forecast' } & ForecastPicture);

@@ -33,3 +33,19 @@ export function amountsFigure({ currency, rows }: Extract<Picture, { readonly ki
     ],
   });
 }
+
+export const sumsFigure = ({ currency, by, rows }: Extract<Picture, { readonly kind: 'sums' }>): Html =>
+  barsFigure({
+    caption: `Monthly cost by ${by}, the most expensive first`,
+    columns: [by, 'Monthly cost'],
+    domain: [0, rows.reduce((most, { amount }) => Math.max(most, Number(amount)), 0) || 1],
+    height: 20,
+    rows: rows.map(
+      ({ name, amount }): BarRow => ({
+        name,
+        marks: [{ as: 'now', from: 0, to: Number(amount), top: 3, height: 14 }],
+        figure: html`<data value="${amount.toFixed()}">${showAmount(amount, currency)}</data>`,
+      }),
+    ),
+    key: [],
+  });

@@ -114,8 +114,8 @@ const rowsFolded = 500;
 
 function drawTable(table: Table, drawing: Drawing): Html {
   const rows: Html[] = [];
-  for (const row of table.rows) {
-    const drawn = drawRow(table, row);
+  for (const [index, row] of table.rows.entries()) {
+    const drawn = drawRow(table, row, table.rowNames?.[index]);
     drawing.left -= drawn.toString().length;
     if (drawing.left < 0) break;
     rows.push(drawn);
@@ -131,17 +131,25 @@ function drawTable(table: Table, drawing: Drawing): Html {
 }
 
 const tableOf = ({ columns }: Table, rows: readonly Html[]): Html =>
-  html`<table><thead><tr>${columns.map(({ title, holds }) => (title === '' ? html`<td></td>` : html`<th scope="col"${holds === 'figures' ? html` class="figure"` : undefined}>${title}</th>`))}</tr></thead><tbody>${rows}</tbody></table>`;
+  html`<table class="${columns.length > 9 ? 'many' : columns.length > 5 ? 'several' : 'few'}"><thead><tr>${columns.map(({ title, holds }) => (title === '' ? html`<td></td>` : html`<th scope="col"${holds === 'figures' ? html` class="figure"` : undefined}>${title}</th>`))}</tr></thead><tbody>${rows}</tbody></table>`;
 
-const drawRow = ({ columns }: Table, row: readonly Cell[]): Html =>
-  html`<tr>${row.map((cell, index) => {
+const drawRow = ({ columns }: Table, row: readonly Cell[], name: string | undefined): Html =>
+  html`<tr${name === undefined ? undefined : html` id="${name}"`}>${row.map((cell, index) => {
     const column = columns[index];
-    const attributes = html`${column?.holds === 'figures' ? html` class="figure"` : undefined}${column === undefined || column.title === '' ? undefined : html` data-title="${column.title}"`}`;
+    const classes = [
+      ...(column?.holds === 'figures' ? ['figure'] : []),
+      ...(typeof cell === 'string' ? widthOf(cell) : []),
+    ];
+    const attributes = html`${classes.length === 0 ? undefined : html` class="${classes.join(' ')}"`}${column === undefined || column.title === '' ? undefined : html` data-title="${column.title}"`}`;
     return index === 0
       ? html`<th scope="row"${attributes}>${drawCell(cell)}</th>`
       : html`<td${attributes}>${drawCell(cell)}</td>`;
   })}</tr>
 `;
+
+/** What is short stays on its line; a word that is too long for a column may be broken anywhere. */
+const widthOf = (text: string): readonly string[] =>
+  text.length <= 12 && !text.includes(' ') ? ['short'] : /\S{25}/.test(text) ? ['long'] : [];
 
 /** The words that every report has, and the exact value beside them, for whoever sorts or copies. */
 function drawCell(cell: Cell): Html {

@@ -42,7 +42,7 @@ ${patterns}
 <header class="${toneClasses[tone]}">
 <p class="name">Ullage</p>
 <h1>${headline}</h1>
-<dl class="answers">${fields.map(drawField)}</dl>
+${fields.length === 0 ? undefined : html`<dl class="answers">${fields.map(drawField)}</dl>`}
 ${titled.length < 2 ? undefined : contents(titled)}
 </header>
 <main id="main" tabindex="-1">

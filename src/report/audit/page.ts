@@ -1,0 +1,200 @@
+/** The audit's answers as a report with pictures: spend and verdicts over time, and how long things stood. */
+import { openViolations, spendByTeam, waiversUsed } from '../../audit/questions.ts';
+import type { AuditRecord } from '../../audit/record.ts';
+import { counted } from '../../base/wording.ts';
+import { compareMoney, money } from '../../price/money.ts';
+import { sentence } from '../model/blocks.ts';
+import type { Block, ReportModel, Section } from '../model/model.ts';
+import type { DaySpan, DaysRow, Picture, SpendRow } from '../model/picture.ts';
+import { looseningsTable } from './loosenings.ts';
+import { mergedTable } from './merged-anyway.ts';
+import { openTable } from './open.ts';
+import { recordsTable } from './records.ts';
+import { spendTable } from './spend.ts';
+import type { AuditTable } from './table.ts';
+import { waiversTable } from './waivers.ts';
+
+/** @param passed by `loosenedKey`: the commits that passed only by it */
+export function auditModel(
+  records: readonly AuditRecord[],
+  passed: ReadonlyMap<string, readonly string[]>,
+): ReportModel {
+  const days = records.map(({ on }) => on).sort();
+  const span: DaySpan = { from: days[0] ?? '', until: days.at(-1) ?? '' };
+  const judged = recordsTable(records);
+  const loosened = looseningsTable(records, passed);
+  const names = loosened.rows.map((_, index) => `loosening-${index + 1}`);
+  const pictures = records.length > 0;
+  const section = (
+    title: string,
+    table: AuditTable,
+    drawn: readonly Picture[],
+    rowNames?: readonly string[],
+  ): Section => ({
+    title,
+    blocks: [
+      sentence(`${table.headline}.`),
+      ...table.notes.map(sentence),
+      ...(pictures ? drawn.map((picture): Block => ({ kind: 'picture', picture })) : []),
+      ...(table.rows.length === 0 ? [] : [tableBlock(table, rowNames)]),
+    ],
+  });
+  return {
+    tone: 'plain',
+    headline:
+      records.length === 0
+        ? 'Nothing was changed in this period'
+        : `The changes of main from ${span.from} to ${span.until}`,
+    fields: [],
+    sections: [
+      section('Verdicts', judged, [verdicts(records, span, loosened, names)]),
+      section('Monthly cost by team', spendTable(records), spend(records, span)),
+      section('Loosenings of the policy', loosened, [], names),
+      section('Failing changes that were merged', mergedTable(records), []),
+      section('How long violations stood', openTable(records), [violations(records, span)]),
+      section('Waivers', waiversTable(records), [waivers(records, span)]),
+    ],
+  };
+}
+
+/** Any one answer, with no picture. */
+export const tableModel = (table: AuditTable): ReportModel => ({
+  tone: 'plain',
+  headline: table.headline,
+  fields: [],
+  sections: [
+    {
+      title: '',
+      blocks: [...table.notes.map(sentence), ...(table.rows.length === 0 ? [] : [tableBlock(table)])],
+    },
+  ],
+});
+
+const tableBlock = ({ columns, rows }: AuditTable, rowNames?: readonly string[]): Block => ({
+  kind: 'table',
+  table: {
+    columns: columns.flatMap(({ title, align, shown }) =>
+      shown ? [{ title, holds: align === 'right' ? 'figures' : 'words' }] : [],
+    ),
+    rows: rows.map((row) =>
+      row.flatMap((cell, index) =>
+        columns[index]?.shown !== true ? [] : [typeof cell === 'number' ? String(cell) : (cell ?? '')],
+      ),
+    ),
+    rowNames,
+  },
+});
+
+/** As many as can be told apart in a line of a row. */
+const mostLinks = 12;
+
+function verdicts(
+  records: readonly AuditRecord[],
+  span: DaySpan,
+  loosened: AuditTable,
+  names: readonly string[],
+): Picture {
+  const row = (verdict: AuditRecord['verdict']): DaysRow => {
+    const days = records.flatMap((record) => (record.verdict === verdict ? [record.on] : []));
+    return { name: verdict, days, stretches: [], figure: counted(days.length, 'change') };
+  };
+  const days = loosened.rows.map(([on]) => String(on));
+  const loosening: DaysRow = {
+    name: 'policy loosened',
+    days,
+    stretches: [],
+    figure: `${counted(days.length, 'time')}${days.length === 0 ? '' : ':'}`,
+    toldAt: names.slice(0, mostLinks).map((name, index) => ({ text: String(index + 1), row: name })),
+  };
+  return {
+    kind: 'days',
+    caption: 'Each merged change on its day, by its verdict',
+    columns: ['Verdict', 'How many'],
+    span,
+    rows: [row('pass'), row('fail'), row('not judged'), loosening],
+  };
+}
+
+/** One drawing for each currency that the span ends with; a team that changed its own begins where it did. */
+function spend(records: readonly AuditRecord[], span: DaySpan): readonly Picture[] {
+  const currency = records.findLast(({ cost }) => cost !== null)?.cost?.currency;
+  if (currency === undefined) return [];
+  const rows = new Map<string, SpendRow & { readonly steps: SpendRow['steps'][number][] }>();
+  for (const { record, team, before, after, currencyBefore, currency: its } of spendByTeam(records)) {
+    if (its !== currency) continue;
+    const name = team ?? 'no team';
+    const row = rows.get(name) ?? { name, steps: [], limits: [] };
+    if (row.steps.length === 0 && currencyBefore === currency && record.on > span.from) {
+      row.steps.push({ on: span.from, amount: money(before) });
+    }
+    row.steps.push({ on: record.on, amount: money(after) });
+    rows.set(name, row);
+  }
+  const all = [...rows.values()]
+    .map((row) => ({ ...row, limits: limitsOf(row.name, currency, records) }))
+    .sort((a, b) => compareMoney(b.steps.at(-1)?.amount ?? money(0), a.steps.at(-1)?.amount ?? money(0)));
+  return all.length === 0 ? [] : [{ kind: 'spend', currency, span, rows: all }];
+}
+
+/** The lowest limit on a team's whole cost, from each day on which it became another. */
+function limitsOf(team: string, currency: string, records: readonly AuditRecord[]): SpendRow['limits'] {
+  const limits: SpendRow['limits'][number][] = [];
+  for (const { on, cost, limits: held } of records) {
+    if (cost === null || cost.currencyBefore !== currency) continue;
+    const own = held.flatMap(({ subject, limit }) =>
+      subject.kind === 'team' && subject.name === team ? [money(limit)] : [],
+    );
+    const amount = own.reduce<(typeof own)[number] | undefined>(
+      (least, each) => (least === undefined || each.lt(least) ? each : least),
+      undefined,
+    );
+    const last = limits.at(-1)?.amount;
+    const same = amount === undefined ? last === undefined : last?.eq(amount) === true;
+    if (!same) limits.push({ on, amount });
+  }
+  return limits;
+}
+
+/** The longest first: those are what a reader looks for. */
+function violations(records: readonly AuditRecord[], span: DaySpan): Picture {
+  const all = openViolations(records).toSorted((a, b) => b.days - a.days);
+  return {
+    kind: 'days',
+    caption: 'How long each violation stood, the longest first',
+    columns: ['Violation', 'Stood for'],
+    span,
+    rows: all.map(
+      ({ entry, subject, opened, closed, days }): DaysRow => ({
+        name: `${entry}: ${subject.kind} ${subject.name}`,
+        days: [],
+        stretches: [
+          {
+            from: opened.on,
+            until: closed?.on ?? span.until,
+            as: closed === undefined ? 'standing' : 'over',
+          },
+        ],
+        figure: counted(days, 'day'),
+      }),
+    ),
+  };
+}
+
+function waivers(records: readonly AuditRecord[], span: DaySpan): Picture {
+  return {
+    kind: 'days',
+    caption: 'When each waiver that was used or needed holds',
+    columns: ['Waiver', 'Used'],
+    span,
+    rows: waiversUsed(records).map(
+      ({ waiver, used }): DaysRow => ({
+        name: `${waiver.rule}: ${waiver.subject}`,
+        days: [],
+        stretches: [
+          { from: waiver.from, until: waiver.until, as: waiver.until >= span.until ? 'standing' : 'over' },
+        ],
+        figure: counted(used.length, 'time'),
+      }),
+    ),
+  };
+}
