@@ -13,6 +13,7 @@ import { readDocument } from '../src/read/document.ts';
 import { rulePackSchema } from '../src/rules/pack-schema.ts';
 import { rules } from '../src/rules/registry.ts';
 import { readProcedures } from '../src/runbook/procedure-file.ts';
+import { shapesOf } from './mappings.ts';
 
 const schemaFolder = import.meta.dirname;
 const generatedFolder = join(schemaFolder, '../src/read/generated');
@@ -30,6 +31,9 @@ const validated = [
   'survey',
   'waivers',
 ];
+
+/** Formats that people write by hand. */
+const handWritten = ['estate', 'price-list', 'rule-pack', 'settings', 'waivers'];
 
 const banner = '/* Generated from schema/ and src/rules/ by `npm run generate`; do not edit. */\n';
 
@@ -171,6 +175,11 @@ async function pageParts(): Promise<string> {
   return `${banner.replace('schema/ and src/rules/', 'src/report/page/')}export const pageStyle = ${JSON.stringify(style)};\n\nexport const pageScript = ${JSON.stringify(script)};\n`;
 }
 
+function shapes(all: ReadonlyMap<string, { readonly $id: string }>): string {
+  const byFormat = handWritten.map((format) => [format, shapesOf(`${format}.json`, all)] as const);
+  return `${banner}import type { Shape } from '../shape.ts';\n\nexport const shapes: Readonly<Record<string, readonly Shape[]>> = ${JSON.stringify(Object.fromEntries(byFormat))};\n`;
+}
+
 async function generated(): Promise<ReadonlyMap<string, string>> {
   const all = await schemas();
   const files = new Map<string, string>();
@@ -179,6 +188,7 @@ async function generated(): Promise<ReadonlyMap<string, string>> {
     if (name !== 'common.json')
       files.set(join(typesFolder(name), name.replace('.json', '.ts')), await types(schema));
   }
+  files.set(join(generatedFolder, 'shapes.ts'), shapes(all));
   files.set(join(generatedFolder, 'validators.js'), await validators(all));
   files.set(join(generatedFolder, 'validators.d.ts'), validatorTypes);
   return files;

@@ -48,6 +48,8 @@ export function usableOf(
       return swapSpace(deviceSize);
     case 'btrfs':
       return { unknown: 'btrfs hands out its space in chunks as data and metadata arrive' };
+    case 'zfs':
+      return { unknown: 'zfs lays out its space as data and metadata arrive' };
     case 'ntfs':
     case 'vfat':
     case 'gfs2':

@@ -26,13 +26,13 @@ import {
   reportTable,
 } from '../report/audit/audit.ts';
 import { reportProblems } from '../report/report.ts';
-import { type Finished, terminal } from './edge.ts';
+import { type Finished, type ReportFlags, terminal } from './edge.ts';
 import { readEvidence } from './evidence.ts';
 import { openRecordStore, programId } from './record-store.ts';
 import { withRepository } from './repository.ts';
 import { triedRules } from './tried-rules.ts';
 
-export interface AuditFlags {
+export interface AuditFlags extends ReportFlags {
   readonly repo: string;
   readonly since?: string;
   readonly until?: string;
@@ -60,7 +60,7 @@ export async function runAudit(
     return { output: '', code: 2, reason: `not judged: ${first?.message}. ${first?.advice}` };
   }
   return {
-    output: reportProblems(done.problems, terminal()),
+    output: reportProblems(done.problems, terminal(flags)),
     code: 2,
     reason: 'not judged: the history could not be audited',
   };

@@ -320,4 +320,17 @@ Examples:
 
 /** Adds every command, in the order in which the help lists them. */
 export const addCommands: AddCommand = (program, sink) =>
-  withCommands(program, [gate, cost, headroom, rules, starter, reading, policy, audit, survey], sink);
+  withAll(
+    withCommands(program, [gate, cost, headroom, rules, starter, reading, policy, audit, survey], sink),
+  );
+
+/** Whatever reads a repository may have more to say than fits a screen. */
+function withAll(program: Command): Command {
+  for (const command of program.commands) {
+    withAll(command);
+    if (command.options.some(({ long }) => long === '--repo') && command.name() !== 'new') {
+      command.option('--all', 'show every problem and finding, and in JSON what is unchanged as well');
+    }
+  }
+  return program;
+}

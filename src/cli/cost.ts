@@ -5,10 +5,10 @@ import { costBy, type Grouping, priceEstate } from '../price/cost.ts';
 import { listInForce } from '../price/price-list.ts';
 import { type CostFormat, reportCost } from '../report/cost.ts';
 import { reportProblems } from '../report/report.ts';
-import { type Finished, terminal } from './edge.ts';
+import { type Finished, type ReportFlags, terminal } from './edge.ts';
 import { shownOn, withRepository } from './repository.ts';
 
-export interface CostFlags {
+export interface CostFlags extends ReportFlags {
   readonly repo: string;
   readonly at?: string;
   readonly by: Grouping;
@@ -45,7 +45,7 @@ export async function runCost(flags: CostFlags): Promise<Finished> {
   });
   if (!priced.ok)
     return {
-      output: reportProblems(priced.problems, terminal()),
+      output: reportProblems(priced.problems, terminal(flags)),
       code: 2,
       reason: 'not judged: the estate cannot be priced',
     };

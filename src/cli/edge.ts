@@ -19,18 +19,29 @@ export interface Finished {
 export interface Terminal {
   readonly width: number;
   readonly colour: boolean;
+  readonly all: boolean;
+}
+
+/** What every command that reads a repository can be told of its report. */
+export interface ReportFlags {
+  /** Every problem and finding, however many. */
+  readonly all?: boolean;
 }
 
 const narrowest = 40;
 const usualWidth = 100;
 
 /** Reads the terminal that standard output is; a pipe or a file is plain and of the usual width. */
-export function terminal(environment: NodeJS.ProcessEnv = process.env): Terminal {
+export function terminal(
+  { all = false }: ReportFlags = {},
+  environment: NodeJS.ProcessEnv = process.env,
+): Terminal {
   const columns = process.stdout.columns ?? Number(environment.COLUMNS);
   return {
     width: Math.max(narrowest, Number.isFinite(columns) && columns > 0 ? columns : usualWidth),
     // no-color.org: set and not empty, whatever its value, means no colour.
     colour: Boolean(process.stdout.isTTY) && !environment.NO_COLOR && environment.TERM !== 'dumb',
+    all,
   };
 }
 

@@ -21,7 +21,7 @@ import {
   unreadSentence,
 } from '../report/report.ts';
 import type { AttestFlags } from './attestation.ts';
-import { dayOf, type Finished, reportProblem, terminal, writeReport } from './edge.ts';
+import { dayOf, type Finished, type ReportFlags, reportProblem, terminal, writeReport } from './edge.ts';
 import { treeAt, withRepository } from './repository.ts';
 
 export interface GateOptions {
@@ -185,7 +185,7 @@ export interface ReportTo {
   readonly path: string;
 }
 
-export interface GateFlags extends GateOptions, AttestFlags {
+export interface GateFlags extends GateOptions, AttestFlags, ReportFlags {
   readonly format: ReportFormat;
   readonly report: readonly ReportTo[];
 }
@@ -199,7 +199,7 @@ async function attestTo(flags: GateFlags, { judgement, revisions }: Gated, clock
     signWith: flags.signWith,
     time: timeOf(flags.now, clock),
     report: {
-      text: reportJson(judgement),
+      text: reportJson(judgement, flags),
       path: flags.report.find(({ format }) => format === 'json')?.path,
     },
   });
@@ -216,7 +216,7 @@ export async function runGate(flags: GateFlags): Promise<Finished> {
   if (inTheWay.length > 0) {
     const judgement = notJudged(inTheWay, '');
     return {
-      output: await report(flags.format, judgement, terminal()),
+      output: await report(flags.format, judgement, terminal(flags)),
       code: 2,
       reason: summaryLine(judgement),
     };
@@ -228,12 +228,14 @@ export async function runGate(flags: GateFlags): Promise<Finished> {
   const failures = (
     await Promise.all([
       ...flags.report.map(({ format, path }) =>
-        writeReport(path, () => report(format, judgement, { width: 100, colour: false }, lineAt)),
+        writeReport(path, () =>
+          report(format, judgement, { width: 100, colour: false, all: flags.all ?? false }, lineAt),
+        ),
       ),
       attestTo(flags, gated, clock),
     ])
   ).filter((problem) => problem !== undefined);
-  const output = await report(flags.format, judgement, terminal(), lineAt);
+  const output = await report(flags.format, judgement, terminal(flags), lineAt);
   const [failure] = failures;
   if (failure !== undefined)
     return { output, code: 2, remarks, reason: `${failure.message}. ${failure.advice}` };

@@ -10,10 +10,10 @@ import { listInForce } from '../price/price-list.ts';
 import { type HeadroomFormat, reportHeadroom } from '../report/headroom.ts';
 import { reportProblems } from '../report/report.ts';
 import { capacityIn } from '../survey/measured.ts';
-import { type Finished, terminal } from './edge.ts';
+import { type Finished, type ReportFlags, terminal } from './edge.ts';
 import { shownOn, withRepository } from './repository.ts';
 
-export interface HeadroomFlags {
+export interface HeadroomFlags extends ReportFlags {
   readonly repo: string;
   readonly at?: string;
   readonly now?: string;
@@ -44,7 +44,7 @@ export async function runHeadroom(flags: HeadroomFlags): Promise<Finished> {
   });
   if (!overview.ok) {
     return {
-      output: reportProblems(overview.problems, terminal()),
+      output: reportProblems(overview.problems, terminal(flags)),
       code: 2,
       reason: 'not judged: the estate cannot be read',
     };

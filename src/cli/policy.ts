@@ -4,10 +4,10 @@ import { checkPolicy } from '../policy/check.ts';
 import type { Policy } from '../policy/policy.ts';
 import { type PolicyFormat, reportPolicyCheck } from '../report/policy.ts';
 import { reportProblems } from '../report/report.ts';
-import { type Finished, terminal } from './edge.ts';
+import { type Finished, type ReportFlags, terminal } from './edge.ts';
 import { shownOn, withRepository } from './repository.ts';
 
-export interface PolicyCheckFlags {
+export interface PolicyCheckFlags extends ReportFlags {
   readonly repo: string;
   readonly at?: string;
   readonly soon: number;
@@ -34,7 +34,7 @@ export async function runPolicyCheck(flags: PolicyCheckFlags): Promise<Finished>
   });
   if (!checked.ok) {
     return {
-      output: reportProblems(checked.problems, terminal()),
+      output: reportProblems(checked.problems, terminal(flags)),
       code: 2,
       reason: 'not judged: the policy cannot be read',
     };

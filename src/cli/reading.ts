@@ -14,10 +14,10 @@ import { type Bytes, showSize } from '../estate/size.ts';
 import { reportReadings } from '../report/readings.ts';
 import { reportProblems } from '../report/report.ts';
 import { appendSafely } from './append.ts';
-import { type Finished, reasonOf, terminal } from './edge.ts';
+import { type Finished, type ReportFlags, reasonOf, terminal } from './edge.ts';
 import { withFilesOnDisk } from './repository.ts';
 
-export interface AddFlags {
+export interface AddFlags extends ReportFlags {
   readonly repo: string;
   readonly server: string;
   readonly at?: string;
@@ -33,7 +33,7 @@ export async function runReadingAdd(
 ): Promise<Finished> {
   const added = await add(file, flags, clock);
   if (!added.ok) {
-    return { output: reportProblems(added.problems, terminal()), code: 2, reason: 'nothing was added' };
+    return { output: reportProblems(added.problems, terminal(flags)), code: 2, reason: 'nothing was added' };
   }
   return { output: `${told(added.value).join('\n')}\n`, code: 0 };
 }
@@ -132,17 +132,17 @@ function serversAre(servers: readonly string[]): string {
   return `The servers are ${servers.slice(0, namedAtMost).join(', ')}${more > 0 ? ` and ${more} more` : ''}.`;
 }
 
-export interface SummaryFlags {
+export interface SummaryFlags extends ReportFlags {
   readonly repo: string;
 }
 
 /** Summarises the readings on the disk as they stream by: their number does not matter. */
-export async function runReadingSummary({ repo }: SummaryFlags): Promise<Finished> {
-  const now = await declaredNow(repo);
+export async function runReadingSummary(flags: SummaryFlags): Promise<Finished> {
+  const now = await declaredNow(flags.repo);
   const summary = now.ok ? await summarised(now.value.folder) : now;
   if (!summary.ok) {
     return {
-      output: reportProblems(summary.problems, terminal()),
+      output: reportProblems(summary.problems, terminal(flags)),
       code: 2,
       reason: 'the readings cannot be summarised',
     };

@@ -14,12 +14,12 @@ import { mostGathered, readGathered } from '../survey/gathered.ts';
 import type { LeftOut } from '../survey/left-out.ts';
 import { readSurvey } from '../survey/survey.ts';
 import { type Surveyed, surveyAsText, surveyOf } from '../survey/survey-of.ts';
-import { type Finished, reasonOf, terminal } from './edge.ts';
+import { type Finished, type ReportFlags, reasonOf, terminal } from './edge.ts';
 import { addRows, shortest, told } from './reading.ts';
 import { replaceFile } from './replace-file.ts';
 import { withFilesOnDisk } from './repository.ts';
 
-export interface SurveyAddFlags {
+export interface SurveyAddFlags extends ReportFlags {
   readonly repo: string;
   readonly server: string;
   /** Whether what is kept may be newer, or no survey at all. */
@@ -34,7 +34,7 @@ export async function runSurveyAdd(
   const now = clock().toISOString();
   const kept = await keep(file, flags, now);
   if (!kept.ok) {
-    return { output: reportProblems(kept.problems, terminal()), code: 2, reason: 'nothing was kept' };
+    return { output: reportProblems(kept.problems, terminal(flags)), code: 2, reason: 'nothing was kept' };
   }
   const lines = [...keptLines(kept.value), ...(await readingLines(kept.value, flags, now))];
   return { output: `${lines.map(visible).join('\n')}\n`, code: 0 };

@@ -5,10 +5,10 @@ import { listInForce } from '../price/price-list.ts';
 import { reportProblems } from '../report/report.ts';
 import { outcomeOfSurvey, reportSurvey, type SurveyFormat } from '../report/survey.ts';
 import { compareSurveys } from '../survey/compare.ts';
-import { type Finished, terminal } from './edge.ts';
+import { type Finished, type ReportFlags, terminal } from './edge.ts';
 import { shownOn, withRepository } from './repository.ts';
 
-export interface SurveyCompareFlags {
+export interface SurveyCompareFlags extends ReportFlags {
   readonly repo: string;
   readonly at?: string;
   readonly now?: string;
@@ -33,7 +33,7 @@ export async function runSurveyCompare(flags: SurveyCompareFlags): Promise<Finis
   });
   if (!overview.ok) {
     return {
-      output: reportProblems(overview.problems, terminal()),
+      output: reportProblems(overview.problems, terminal(flags)),
       code: 2,
       reason: 'it could not be told: the estate or a survey cannot be read',
     };

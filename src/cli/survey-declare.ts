@@ -10,11 +10,11 @@ import { unknownTier } from '../price/price-list.ts';
 import { reportProblems } from '../report/report.ts';
 import { type Declaration, declareSurveys, type EstateText } from '../survey/declare.ts';
 import { match } from '../survey/match.ts';
-import { type Finished, reasonOf, terminal } from './edge.ts';
+import { type Finished, type ReportFlags, reasonOf, terminal } from './edge.ts';
 import { shortest } from './reading.ts';
 import { withFilesOnDisk } from './repository.ts';
 
-export interface SurveyDeclareFlags {
+export interface SurveyDeclareFlags extends ReportFlags {
   readonly repo: string;
   readonly into?: string;
 }
@@ -25,10 +25,15 @@ interface Declared extends Declaration {
   readonly top: string;
 }
 
-export async function runSurveyDeclare({ repo, into }: SurveyDeclareFlags): Promise<Finished> {
+export async function runSurveyDeclare(flags: SurveyDeclareFlags): Promise<Finished> {
+  const { repo, into } = flags;
   const found = await declared(repo);
   if (!found.ok) {
-    return { output: reportProblems(found.problems, terminal()), code: 2, reason: 'nothing was written' };
+    return {
+      output: reportProblems(found.problems, terminal(flags)),
+      code: 2,
+      reason: 'nothing was written',
+    };
   }
   const { files, leftOut, undecided, top } = found.value;
   const untold = [
@@ -56,7 +61,11 @@ export async function runSurveyDeclare({ repo, into }: SurveyDeclareFlags): Prom
     };
   const written = await writeNew(join(top, into), files);
   if (!written.ok)
-    return { output: reportProblems(written.problems, terminal()), code: 2, reason: 'not all was written' };
+    return {
+      output: reportProblems(written.problems, terminal(flags)),
+      code: 2,
+      reason: 'not all was written',
+    };
   const asks = files.some(({ text }) => text.includes(unknownTier));
   const lines = [
     'Written:',

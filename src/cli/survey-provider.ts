@@ -11,12 +11,12 @@ import { decodeText } from '../read/text.ts';
 import { reportProblems } from '../report/report.ts';
 import { readProviderList, together, type UnknownWords } from '../survey/provider-list.ts';
 import { type ProviderSurvey, readProviderSurvey } from '../survey/provider-survey.ts';
-import { type Finished, reasonOf, terminal } from './edge.ts';
+import { type Finished, type ReportFlags, reasonOf, terminal } from './edge.ts';
 import { shortest } from './reading.ts';
 import { replaceFile } from './replace-file.ts';
 import { withFilesOnDisk } from './repository.ts';
 
-export interface SurveyProviderFlags {
+export interface SurveyProviderFlags extends ReportFlags {
   readonly repo: string;
   readonly at?: string;
 }
@@ -37,7 +37,7 @@ export async function runSurveyProvider(
 ): Promise<Finished> {
   const kept = await keep(files, flags, clock().toISOString());
   if (!kept.ok) {
-    return { output: reportProblems(kept.problems, terminal()), code: 2, reason: 'nothing was kept' };
+    return { output: reportProblems(kept.problems, terminal(flags)), code: 2, reason: 'nothing was kept' };
   }
   const { path, survey, unknown, absent, before } = kept.value;
   const lines = [

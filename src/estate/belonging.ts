@@ -3,7 +3,7 @@
  * neither, or one that nobody knows, would slip past every limit there is.
  */
 import { offer } from '../base/nearest.ts';
-import type { Place, Problem } from '../base/problem.ts';
+import { at, type Place, type Problem } from '../base/problem.ts';
 import { counted } from '../base/wording.ts';
 import { type EstatePart, type Server, unreadName, type Volume, type VolumeGroup } from './estate.ts';
 import type { Settings } from './settings.ts';
@@ -13,7 +13,7 @@ type Declaration = Server | Volume | VolumeGroup;
 /** The sites and teams of a file, held against those that the settings list; nothing is asked where they list none. */
 export function belongingProblems(
   part: EstatePart,
-  { sites, teams }: Pick<Settings, 'sites' | 'teams'>,
+  { sites, teams, listed }: Pick<Settings, 'sites' | 'teams' | 'listed'>,
 ): readonly Problem[] {
   const { servers, volumes, groups } = part;
   const billed = [...servers.filter(({ type }) => type !== undefined), ...volumes];
@@ -21,13 +21,13 @@ export function belongingProblems(
     ...(sites.size === 0
       ? []
       : [
-          ...unlisted(part, 'site', [...servers, ...volumes], [...sites.keys()]),
+          ...unlisted(part, 'site', [...servers, ...volumes], [...sites.keys()], listed.sites),
           ...unnamed('site', [...servers, ...volumes], 'its quota and its attachment slots'),
         ]),
     ...(teams.length === 0
       ? []
       : [
-          ...unlisted(part, 'team', [...servers, ...volumes, ...groups], teams),
+          ...unlisted(part, 'team', [...servers, ...volumes, ...groups], teams, listed.teams),
           ...unnamed('team', billed, 'its spend limit'),
         ]),
   ];
@@ -40,6 +40,7 @@ function unlisted(
   key: Key,
   things: readonly Declaration[],
   known: readonly string[],
+  listed: Place | undefined,
 ): readonly Problem[] {
   const told = new Set<string>();
   return things.flatMap((thing): readonly Problem[] => {
@@ -53,11 +54,19 @@ function unlisted(
       {
         place: own ?? part.fields.of(key) ?? thing.place,
         message: `the ${spoken(thing)} ${thing.name} ${own === undefined ? `takes the ${key} ${named} from the file's own ${key}` : `names the ${key} ${named}`}, and ullage.yaml does not list that ${key}`,
-        advice: `${offer(named, known)}List the ${key} in ullage.yaml, or correct the name.`,
+        advice: `${offer(named, known)}${listed === undefined ? 'ullage.yaml' : at(listed)} lists ${someOf(known)}: list ${named} there, or correct the name.`,
       },
     ];
   });
 }
+
+/** The first few; who has many sites finds the rest where they are listed. */
+const someOf = (names: readonly string[]): string =>
+  names.length <= mostNamed
+    ? names.join(', ')
+    : `${names.slice(0, mostNamed).join(', ')} and ${names.length - mostNamed} more`;
+
+const mostNamed = 6;
 
 /** What names none is told once a file: a line at its top mends all of it. */
 function unnamed(key: Key, things: readonly Declaration[], limits: string): readonly Problem[] {

@@ -11,6 +11,7 @@ export const fileSystemTypes = [
   'ext4',
   'xfs',
   'btrfs',
+  'zfs',
   'ntfs',
   'vfat',
   'gfs2',
@@ -132,6 +133,26 @@ const facts: Readonly<Record<FileSystemType, FileSystemFacts>> = {
       { of: 'growing and shrinking: mounted only', name: 'btrfs-filesystem(8)', version: 'btrfs-progs 6.2' },
       theoreticalLargest,
       notShared,
+    ],
+  },
+  zfs: {
+    type: 'zfs',
+    grow: { online: true, offline: false },
+    shrink: { online: false, offline: false },
+    clusterAware: false,
+    caution:
+      'It is a pool of its own on this one device. A device of a pool can be expanded and never made smaller; plan for a new pool and a copy. Only one server may have the pool imported at a time.',
+    sources: [
+      {
+        of: 'growing: a device of an imported pool is expanded; nothing makes one smaller',
+        name: 'zpool-online(8), zpool-replace(8)',
+        version: 'OpenZFS 2.2.2, 2.1.5',
+      },
+      {
+        of: 'not cluster-aware: a pool that another host has imported cannot be imported with multihost on',
+        name: 'zpoolprops(7), multihost',
+        version: 'OpenZFS 2.1',
+      },
     ],
   },
   ntfs: {

@@ -7,6 +7,7 @@ export type FileSystemType =
   | 'ext4'
   | 'xfs'
   | 'btrfs'
+  | 'zfs'
   | 'ntfs'
   | 'vfat'
   | 'gfs2'
@@ -56,6 +57,7 @@ export function makerOf(type: FileSystemType): string | undefined {
     case 'swap':
       return 'mkswap 2.38.1';
     case 'btrfs':
+    case 'zfs':
     case 'ntfs':
     case 'vfat':
     case 'gfs2':

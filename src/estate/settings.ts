@@ -34,6 +34,8 @@ export interface Settings {
   readonly sites: ReadonlyMap<string, Site>;
   /** Empty where the settings list no teams; then any team may be named, and none need be. */
   readonly teams: readonly string[];
+  /** Where it lists them; undefined where it does not. */
+  readonly listed: { readonly sites: Place | undefined; readonly teams: Place | undefined };
   /** Which field of the provider's list is which; undefined where the settings do not say. */
   readonly providerList: ProviderListSettings | undefined;
   readonly place: Place;
@@ -56,6 +58,7 @@ export const bareSettings: Settings = {
   paths: usualPaths,
   sites: new Map(),
   teams: [],
+  listed: { sites: undefined, teams: undefined },
   providerList: undefined,
   place: { file: settingsFile, line: 1, column: 1 },
 };
@@ -104,6 +107,10 @@ export function readSettings(text: ReadDocument): PartialOutcome<Settings> {
     ),
     // Held against half a list, whoever stands in the other half would be called unknown.
     teams: mends.in(['teams']) ? [] : teams,
+    listed: {
+      sites: 'sites' in valid.value.value ? document.placeOfKey(['sites']) : undefined,
+      teams: 'teams' in valid.value.value ? document.placeOfKey(['teams']) : undefined,
+    },
     providerList,
     place: document.placeOfKey([]),
   };

@@ -168,7 +168,8 @@ const isOfKey = ({ keyword }: SchemaError): boolean =>
 
 /** Some value that a schema takes, or that brings to light what it wants inside; undefined where none is known. */
 function standInFor(schema: Readonly<Record<string, unknown>>): PlainValue | undefined {
-  const [example] = Array.isArray(schema.examples) ? schema.examples : [];
+  // The keys of a mapping are put in one by one, so that each is marked.
+  const [example] = Array.isArray(schema.examples) && !isRecord(schema.properties) ? schema.examples : [];
   if (example !== undefined) return example;
   const [word] = Array.isArray(schema.enum) ? schema.enum : [];
   if (word !== undefined) return word;

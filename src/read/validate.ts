@@ -3,6 +3,7 @@
 import { nearestWord, offer, quoted } from '../base/nearest.ts';
 import { stepsOfPointer } from '../base/pointer.ts';
 import { byPlace, err, type Outcome, ok, type Place, type Problem } from '../base/problem.ts';
+import { exampleAt, whereItBelongs } from './belongs.ts';
 import type { PlainValue, ReadDocument, Step } from './document.ts';
 import type { Formats, SchemaError } from './format.ts';
 import type { AuditRecord } from './generated/audit-record.ts';
@@ -45,7 +46,7 @@ export function validate<F extends Format>(format: F, document: ReadDocument): O
   const check = validators[format];
   const value = document.value ?? new Bare<PlainValue>();
   if (check(value)) return ok({ value, document, problems: [], mends: nothingMended });
-  const problems = inWords(check.errors ?? [], document, called[format]);
+  const problems = inWords(check.errors ?? [], document, format);
   const mending = mended({ ...document, value }, (each) => (check(each) ? [] : (check.errors ?? [])));
   return mending !== undefined && check(mending.document.value)
     ? ok({ ...mending, value: mending.document.value, problems })
@@ -56,7 +57,7 @@ export function validate<F extends Format>(format: F, document: ReadDocument): O
 export const isAuditRecord = (value: unknown): value is AuditRecord => validators['audit-record'](value);
 
 /** Schema errors as problems: one for each thing to put right, in the order of the file. */
-function inWords(errors: readonly SchemaError[], document: ReadDocument, format: string): readonly Problem[] {
+function inWords(errors: readonly SchemaError[], document: ReadDocument, format: Format): readonly Problem[] {
   const problems: Problem[] = [];
   const seen = new Set<string>();
   // A bad name is reported by propertyNames and again by the pattern beneath it; a bad branch of a choice is
@@ -128,11 +129,11 @@ interface Words {
 function problemOf(
   error: SchemaError,
   document: ReadDocument,
-  format: string,
+  format: Format,
   all: readonly SchemaError[],
 ): Words {
   const path = stepsOfPointer(error.instancePath);
-  const here = whereIn(path, document.value, format);
+  const here = whereIn(path, document.value, called[format]);
   const schema = error.parentSchema ?? {};
   const key = parameterOf(error);
   switch (error.keyword) {
@@ -140,10 +141,17 @@ function problemOf(
     case 'unevaluatedProperties': {
       const known = Object.keys(propertiesOf(schema));
       const meant = meantKey(error, all);
+      const value = isRecord(error.data) && Object.hasOwn(error.data, key) ? error.data[key] : undefined;
+      const belongs = whereItBelongs({ format, path, key, value });
+      const isMissing = all.some((each) => each.keyword === 'required' && parameterOf(each) === meant);
+      const isOffered = meant !== undefined && (isMissing || belongs?.here !== true);
       return {
         place: document.placeOfKey([...path, key]),
         message: `${quoted(key)} is not a key of ${here}`,
-        advice: `${meant === undefined ? '' : `Did you mean ${meant}? `}The keys here are ${known.join(', ')}.`,
+        advice: [
+          ...(isOffered ? [`Did you mean ${meant}?`] : []),
+          belongs?.words ?? `The keys here are ${known.join(', ')}.`,
+        ].join(' '),
       };
     }
     case 'required':
@@ -210,10 +218,12 @@ function problemOf(
     default: {
       // Every other keyword is said by what the schema asks for.
       const place = document.placeOfValue(path);
+      const example = error.keyword === 'type' ? exampleAt(format, path) : undefined;
       return {
         place,
         message: `${here} is ${quoted(error.data)}, which ${misfit(error, schema)}`,
         advice:
+          (example === undefined ? undefined : `Write it as in ${example}.`) ??
           howToWrite(schema, error.data, writtenAt(document, place)) ??
           describe(schema) ??
           'See the schema of the format.',

@@ -9,6 +9,8 @@ export interface Screen {
   /** In columns. Tables that do not fit are stacked; text is wrapped. */
   readonly width: number;
   readonly colour: boolean;
+  /** Whether every problem and finding is wanted, however many there are. */
+  readonly all?: boolean;
 }
 
 /** Select Graphic Rendition (ECMA-48, 8.3.117): on and off. */
@@ -21,7 +23,10 @@ const sgr = {
 const narrowest = 20;
 
 /** No line is drawn for less than this, however narrow the screen says it is. */
-export const atLeast = ({ width, colour }: Screen): Screen => ({ width: Math.max(narrowest, width), colour });
+export const atLeast = (screen: Screen): Screen => ({
+  ...screen,
+  width: Math.max(narrowest, screen.width),
+});
 
 const paint = (text: string, style: keyof typeof sgr, { colour }: Screen): string =>
   colour && text !== '' ? `${sgr[style][0]}${text}${sgr[style][1]}` : text;

@@ -2,11 +2,7 @@
 
 import type { Place, Problem } from '../base/problem.ts';
 import type { Room } from '../capacity/headroom.ts';
-import { type Change, isAttachmentChange } from '../change/change.ts';
-import { describeChange, destroys } from '../change/kinds.ts';
-import type { RevisionPlace } from '../change/place.ts';
 import type { Question } from '../change/question.ts';
-import type { Declaration, Subject, Volume } from '../estate/estate.ts';
 import { plainHeld } from '../policy/approval.ts';
 import type {
   Finding,
@@ -24,8 +20,6 @@ import { type Money, showMoney } from '../price/money.ts';
 import type { PolicyChange } from '../rules/view.ts';
 import type { Step } from '../runbook/step.ts';
 import type {
-  AttachmentReport,
-  ChangeReport,
   CostReport,
   FindingReport,
   HeadroomReport,
@@ -39,20 +33,27 @@ import type {
   QuestionReport,
   RuleInForceReport,
   StepReport,
-  ThingReport,
   UnlimitedReport,
   UnreadMainReport,
   WaiverReport,
 } from './generated/judgement.ts';
+import { changeReport, placeReport, subjectReport } from './json-change.ts';
 import { jsonText } from './json-text.ts';
+import { isTouched } from './model/headroom.ts';
 import { questionSentence } from './model/question.ts';
 
-/** The whole judgement, never cut; the same judgement gives the same bytes. */
-export const reportJson = (judgement: Judgement): string => jsonText(judgementReport(judgement));
+export interface JsonOptions {
+  /** Whether what nothing changed is wanted as well: rooms, and the lines of teams and limits. */
+  readonly all?: boolean;
+}
+
+/** The judgement with every finding, change and problem; the same judgement gives the same bytes. */
+export const reportJson = (judgement: Judgement, options: JsonOptions = {}): string =>
+  jsonText(judgementReport(judgement, options));
 
 /** The judgement as plain values. Keys are always there and always in one order. */
-export const judgementReport = (judgement: Judgement): JudgementReport =>
-  judgement.verdict === 'not judged' ? notJudgedReport(judgement) : judgedReport(judgement);
+export const judgementReport = (judgement: Judgement, { all = false }: JsonOptions = {}): JudgementReport =>
+  judgement.verdict === 'not judged' ? notJudgedReport(judgement) : judgedReport(judgement, all);
 
 function notJudgedReport({ verdict, reasons, base, head, on, problems }: NotJudged): JudgementReport {
   return {
@@ -77,11 +78,15 @@ function notJudgedReport({ verdict, reasons, base, head, on, problems }: NotJudg
     waivers: [],
     rules: [],
     problems: problems.map(problemReport),
+    unchanged: { headroom: 0, teams: 0, limits: 0 },
   };
 }
 
-function judgedReport(judged: Judged): JudgementReport {
+function judgedReport(judged: Judged, all: boolean): JudgementReport {
   const { policyFrom, proposed } = judged;
+  const headroom = judged.headroom.filter((room) => all || isTouched(room));
+  const limits = judged.limits.filter(({ before, after }) => all || !before.equals(after));
+  const teams = judged.cost.teams.filter((team) => all || changeOfCost(judged.cost, team)?.isZero() !== true);
   // Limits, and what counts towards them, are in the money of the prices that judge.
   const { currencyBefore: currency } = judged.cost;
   return {
@@ -93,14 +98,14 @@ function judgedReport(judged: Judged): JudgementReport {
     policyFrom,
     unreadMain: judged.unreadMain === undefined ? null : unreadReport(judged.unreadMain),
     failOn: judged.failOn,
-    cost: costReport(judged.cost, judged.afterAtJudgingPrices),
+    cost: costReport({ ...judged.cost, teams }, judged.afterAtJudgingPrices),
     unlimited: unlimitedReport(judged.unlimited, currency),
-    limits: judged.limits.map((limit) => limitReport(limit, currency)),
+    limits: limits.map((limit) => limitReport(limit, currency)),
     findings: judged.findings.map((finding) => findingReport(finding, policyFrom)),
     changes: judged.changes.map(changeReport),
     question: judged.question === undefined ? null : questionReport(judged.question),
     runbook: judged.runbook.map(stepReport),
-    headroom: judged.headroom.flatMap(headroomReport),
+    headroom: headroom.flatMap(headroomReport),
     policyChanges: judged.policyChanges.map(policyChangeReport),
     proposed: proposed === undefined ? null : proposedReport(proposed),
     waivers: judged.waivers.map(({ waiver, state, written }) => ({
@@ -110,6 +115,11 @@ function judgedReport(judged: Judged): JudgementReport {
     })),
     rules: judged.rules.map((rule) => ruleReport(rule, policyFrom)),
     problems: [],
+    unchanged: {
+      headroom: judged.headroom.length - headroom.length,
+      teams: judged.cost.teams.length - teams.length,
+      limits: judged.limits.length - limits.length,
+    },
   };
 }
 
@@ -204,15 +214,6 @@ const findingReport = (finding: Finding, policyFrom: 'base' | 'head'): FindingRe
   held: plainHeld(finding.held),
 });
 
-const subjectReport = ({ kind, name }: Subject): Subject => ({ kind, name });
-
-const placeReport = ({ revision, file, line, column }: RevisionPlace): PlaceReport => ({
-  revision,
-  file,
-  line,
-  column,
-});
-
 const placedIn = (place: Place, revision: 'base' | 'head'): PlaceReport =>
   placeReport({ ...place, revision });
 
@@ -229,15 +230,6 @@ const waiverReport = (waiver: Waiver, policyFrom: 'base' | 'head'): WaiverReport
   place: placedIn(waiver.place, policyFrom),
 });
 
-const changeReport = (change: Change): ChangeReport => ({
-  kind: change.kind,
-  subject: subjectReport(change.subject),
-  place: placeReport(change.place),
-  description: describeChange(change),
-  losesData: destroys(change),
-  ...thingsOf(change),
-});
-
 const stepReport = (step: Step): StepReport => ({
   number: step.number,
   at: step.at,
@@ -250,76 +242,6 @@ const stepReport = (step: Step): StepReport => ({
   examples: step.examples.map(({ command, source }) => ({ command, source })),
   after: [...step.after],
   carriesOut: [...step.carriesOut],
-});
-
-function thingsOf(change: Change): Pick<ChangeReport, 'before' | 'after'> {
-  if (!isAttachmentChange(change)) {
-    return {
-      before: 'before' in change ? thingReport(change.before) : null,
-      after: 'after' in change ? thingReport(change.after) : null,
-    };
-  }
-  switch (change.kind) {
-    case 'attached':
-    case 'attachment-adopted':
-      return { before: null, after: attachmentReport(change.volume, change.server) };
-    case 'detached':
-      return { before: attachmentReport(change.volume, change.server), after: null };
-    case 'handed-over':
-      return {
-        before: attachmentReport(change.volume, change.from),
-        after: attachmentReport(change.volume, change.to),
-      };
-  }
-}
-
-function thingReport(thing: Declaration): ThingReport {
-  const { kind, name } = thing;
-  const site = thing.site ?? null;
-  const team = thing.team ?? null;
-  switch (kind) {
-    case 'server':
-      return {
-        kind,
-        name,
-        id: thing.id ?? null,
-        power: thing.power,
-        boot: thing.boot ?? null,
-        type: thing.type ?? null,
-        site,
-        team,
-      };
-    case 'volume':
-      return {
-        kind,
-        name,
-        id: thing.id ?? null,
-        size: thing.size.toString(),
-        tier: thing.tier,
-        protected: thing.protected,
-        site,
-        team,
-        retainUntil: thing.retainUntil ?? null,
-      };
-    case 'volume-group':
-      return {
-        kind,
-        name,
-        extent: thing.extent.toString(),
-        members: [...thing.members],
-        layout: thing.layout.kind,
-        site,
-        team,
-      };
-    case 'file-system':
-      return { kind, name, mount: thing.mount, type: thing.type, size: thing.size.toString() };
-  }
-}
-
-const attachmentReport = ({ name }: Volume, server: string): AttachmentReport => ({
-  kind: 'attachment',
-  volume: name,
-  server,
 });
 
 function headroomReport({ before, after }: RoomChange): readonly HeadroomReport[] {

@@ -1,11 +1,11 @@
 /** What is said of a judgement, and every form it can be written in, by name. */
 import type { Judgement } from '../policy/judgement.ts';
+import type { Screen } from './draw.ts';
 import { reportJson } from './json.ts';
 import { reportMarkdown } from './markdown.ts';
 import type { LineAt } from './model/findings.ts';
 import { reportText } from './text.ts';
 
-export type { Screen } from './draw.ts';
 export { reportJson } from './json.ts';
 export { type MarkdownOptions, reportMarkdown } from './markdown.ts';
 export type { LineAt } from './model/findings.ts';
@@ -14,19 +14,21 @@ export type * from './model/model.ts';
 export { unreadSentence } from './model/unread-main.ts';
 export { summaryLine } from './model/verdict.ts';
 export { reportProblems, reportText } from './text.ts';
+export type { Screen };
 
 export const reportFormats = ['text', 'markdown', 'json', 'sarif', 'junit', 'html'] as const;
 
 export type ReportFormat = (typeof reportFormats)[number];
 
 /**
- * Writes a judgement in one form. Width and colour matter to text alone, and the lines of files to a page. The forms that few ask for are loaded when
- * asked for: an XML library takes longer to load than a small estate to judge.
+ * Writes a judgement in one form. Width and colour matter to text alone, whether all is wanted to text and JSON, and the
+ * lines of files to a page. The forms that few ask for are loaded when asked for: an XML library takes longer to load
+ * than a small estate to judge.
  */
 export async function report(
   format: ReportFormat,
   judgement: Judgement,
-  terminal: { readonly width: number; readonly colour: boolean },
+  terminal: Screen,
   lineAt?: LineAt,
 ): Promise<string> {
   switch (format) {
@@ -35,7 +37,7 @@ export async function report(
     case 'markdown':
       return reportMarkdown(judgement);
     case 'json':
-      return reportJson(judgement);
+      return reportJson(judgement, terminal);
     case 'sarif':
       return (await import('./sarif.ts')).reportSarif(judgement);
     case 'junit':

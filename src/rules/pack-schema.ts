@@ -11,9 +11,21 @@ const scopeSchema = {
   additionalProperties: false,
   description: 'What the rule applies to; everything if left out. All keys given must match.',
   properties: {
-    teams: { $ref: '#/$defs/names', description: 'Only what belongs to one of these teams.' },
-    sites: { $ref: '#/$defs/names', description: 'Only what is at one of these sites.' },
-    tiers: { $ref: '#/$defs/names', description: 'Only volumes of one of these tiers.' },
+    teams: {
+      $ref: '#/$defs/names',
+      description: 'Only what belongs to one of these teams.',
+      examples: [['imagery']],
+    },
+    sites: {
+      $ref: '#/$defs/names',
+      description: 'Only what is at one of these sites.',
+      examples: [['north-quay']],
+    },
+    tiers: {
+      $ref: '#/$defs/names',
+      description: 'Only volumes of one of these tiers.',
+      examples: [['bulk']],
+    },
     labels: {
       type: 'object',
       propertyNames: { $ref: 'common.json#/$defs/name' },
@@ -37,6 +49,7 @@ export function rulePackSchema(
       use: {
         type: 'array',
         items: { $ref: 'common.json#/$defs/name' },
+        examples: [['starter']],
         description:
           'Packs that ship with Ullage, by name; what follows adds to them or overrides them by name.',
       },

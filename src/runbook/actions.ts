@@ -172,6 +172,8 @@ export const actions = {
   'unmount-swap': { at: 'guest', words: ['mount', 'server'], fills: [...system] },
   mount: { at: 'guest', words: ['mount'], fills: [...system] },
   'mount-swap': { at: 'guest', words: ['mount'], fills: [...system] },
+  'export-pool': { at: 'guest', words: ['mount'], fills: [...system] },
+  'import-pool': { at: 'guest', words: ['mount'], fills: [...system] },
   'make-logical-volume': {
     at: 'guest',
     words: ['size', 'mount', 'group', 'layout'],

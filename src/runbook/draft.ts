@@ -19,6 +19,7 @@ export const leaving: ReadonlySet<ActionName> = new Set<ActionName>([
   'stop-use',
   'unmount',
   'unmount-swap',
+  'export-pool',
   'deactivate',
   'export',
   'leave-group',

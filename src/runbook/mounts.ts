@@ -2,9 +2,16 @@
 
 import { byText } from '../base/order.ts';
 import type { FileSystem, Subject } from '../estate/estate.ts';
+import type { ActionName } from './actions.ts';
 import type { Draft } from './draft.ts';
 import { type Carrier, systemsOn } from './sides.ts';
 import { listed, serverSubject, systemSubject } from './words.ts';
+
+/** How a file system is put into use and taken out of it. A pool is mounted by its own properties, not by fstab. */
+function mounting(type: FileSystem['type']): readonly [ActionName, ActionName] {
+  if (type === 'swap') return ['mount-swap', 'unmount-swap'];
+  return type === 'zfs' ? ['import-pool', 'export-pool'] : ['mount', 'unmount'];
+}
 
 export function mountSystem(
   draft: Draft,
@@ -15,7 +22,7 @@ export function mountSystem(
   const { sides } = draft;
   const { mount, type } = system;
   const root = server !== undefined && sides.isRootAfter(system, server);
-  const procedure = root ? 'check-root' : type === 'swap' ? 'mount-swap' : 'mount';
+  const procedure = root ? 'check-root' : mounting(type)[0];
   return draft.want(`mount ${sides.systemKey(system)} ${server ?? ''}`, procedure, systemSubject(system), {
     server,
     words: { mount, type, on: sides.headCarrierName(system.on) },
@@ -53,7 +60,7 @@ export function unmountSystem(draft: Draft, system: FileSystem, server: string):
     server,
     words: { mounts: listed(systems.map(({ mount }) => mount)), on: carrier.name },
   });
-  const procedure = system.type === 'swap' ? 'unmount-swap' : 'unmount';
+  const [, procedure] = mounting(system.type);
   const key = draft.want(`unmount ${sides.systemKey(system)} ${server}`, procedure, subject, {
     server,
     words: { mount: system.mount, on: carrier.name },

@@ -135,7 +135,7 @@ describe('a swap area loses its header', () => {
 });
 
 describe('what was not measured is unknown, never nothing', () => {
-  it.each(['btrfs', 'ntfs', 'vfat', 'gfs2', 'ocfs2'] as const)('%s', (type) => {
+  it.each(['btrfs', 'zfs', 'ntfs', 'vfat', 'gfs2', 'ocfs2'] as const)('%s', (type) => {
     expect(spaceOf(type, 50n * GiB)).toEqual({ unknown: expect.stringContaining(type) });
   });
 

@@ -44,6 +44,12 @@ describe('what loses data when it is got wrong', () => {
   });
 
   // Sources: xfs_growfs(8) 6.1.0, btrfs-filesystem(8) 6.2, gfs2_grow(8) 3.5.0: each must be mounted to grow.
+  // Sources: zpool-online(8), OpenZFS 2.2.2: -e expands a device; zpool-replace(8): a new device is no smaller.
+  it('a pool never shrinks', () => {
+    expect(fileSystemFacts('zfs').shrink).toEqual({ online: false, offline: false });
+    expect(fileSystemFacts('zfs').grow.online).toBe(true);
+  });
+
   it.each(['xfs', 'btrfs', 'gfs2'] as const)('%s grows mounted, never unmounted', (type) => {
     expect(fileSystemFacts(type).grow).toEqual({ online: true, offline: false });
   });

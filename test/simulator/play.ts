@@ -404,10 +404,12 @@ function inGuest(world: World, { procedure, words, subject }: Step, guest: Serve
       return;
     case 'unmount':
     case 'unmount-swap':
+    case 'export-pool':
       world.unmount(guest, mount);
       return;
     case 'mount':
-    case 'mount-swap': {
+    case 'mount-swap':
+    case 'import-pool': {
       const system = systemOn(world, subject.name);
       world.mount(guest, mount, system);
       system.mount = mount;

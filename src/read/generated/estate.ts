@@ -64,7 +64,7 @@ export type MountPoint = string;
  * The file system's type, which decides whether it can shrink and whether two servers may mount it.
  */
 export type FileSystemType =
-  'ext2' | 'ext3' | 'ext4' | 'xfs' | 'btrfs' | 'ntfs' | 'vfat' | 'gfs2' | 'ocfs2' | 'swap';
+  'ext2' | 'ext3' | 'ext4' | 'xfs' | 'btrfs' | 'zfs' | 'ntfs' | 'vfat' | 'gfs2' | 'ocfs2' | 'swap';
 /**
  * The size it was created with or grown to; the whole volume if left out.
  */

@@ -46,7 +46,7 @@ export type CommandArgument2 = string;
  * The file system's type, which decides whether it can shrink and whether two servers may mount it.
  */
 export type FileSystemType =
-  'ext2' | 'ext3' | 'ext4' | 'xfs' | 'btrfs' | 'ntfs' | 'vfat' | 'gfs2' | 'ocfs2' | 'swap';
+  'ext2' | 'ext3' | 'ext4' | 'xfs' | 'btrfs' | 'zfs' | 'ntfs' | 'vfat' | 'gfs2' | 'ocfs2' | 'swap';
 /**
  * Where it was read, such as pvresize(8) and the version.
  */
@@ -136,6 +136,8 @@ export interface ProcedureActions {
   'unmount-swap'?: ProcedureDeclaration;
   mount?: ProcedureDeclaration;
   'mount-swap'?: ProcedureDeclaration;
+  'export-pool'?: ProcedureDeclaration;
+  'import-pool'?: ProcedureDeclaration;
   'make-logical-volume'?: ProcedureDeclaration;
   'extend-logical-volume'?: ProcedureDeclaration;
   'reduce-logical-volume'?: ProcedureDeclaration;

@@ -96,7 +96,7 @@ export interface JudgementReport {
    */
   unlimited: UnlimitedReport | null;
   /**
-   * Every spend limit in force on the day, and what counts towards it.
+   * Every spend limit in force on the day, and what counts towards it; without `--all`, those whose spend the branch changes.
    */
   limits: LimitReport[];
   /**
@@ -116,7 +116,7 @@ export interface JudgementReport {
    */
   runbook: StepReport[];
   /**
-   * The headroom at each layer, before and after.
+   * The headroom at each layer, before and after; without `--all`, at those that the branch changes.
    */
   headroom: HeadroomReport[];
   /**
@@ -135,6 +135,7 @@ export interface JudgementReport {
    * The rule entries that applied, in order of name.
    */
   rules: RuleInForceReport[];
+  unchanged: UnchangedReport;
   /**
    * Why nothing could be judged, and where; empty where there is a judgement.
    */
@@ -249,7 +250,7 @@ export interface CostReport {
    */
   causes: CauseReport[];
   /**
-   * By team, in order of name.
+   * By team, in order of name; without `--all`, those whose cost the branch changes.
    */
   teams: TeamCostReport[];
   /**
@@ -1252,6 +1253,23 @@ export interface RuleInForceReport {
    * Where the repository's own is written; null for one that is shipped.
    */
   place: PlaceReport | null;
+}
+/**
+ * How many are left out, since the branch changes nothing of them; all 0 with `--all`.
+ */
+export interface UnchangedReport {
+  /**
+   * Layers.
+   */
+  headroom: number;
+  /**
+   * Teams, in the cost.
+   */
+  teams: number;
+  /**
+   * Spend limits.
+   */
+  limits: number;
 }
 /**
  * One problem.

@@ -61,6 +61,7 @@ export const findingSections = (grouped: Grouped, lineAt: LineAt): readonly Sect
   [...grouped].map(([group, findings]) => ({
     title: titles[group],
     blocks: [entries(findings.map((finding) => findingEntry(finding, group, lineAt)))],
+    lists: 'finding',
   }));
 
 const tones: Readonly<Record<Level, Tone>> = { error: 'fails', warning: 'caution', note: 'plain' };

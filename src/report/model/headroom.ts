@@ -9,7 +9,7 @@ import { layerWords, surveyedOn } from './subjects.ts';
 /** A layer with a smaller share free is shown, changed or not. */
 const tight = 0.1;
 
-const isTouched = ({ before, after }: RoomChange): boolean =>
+export const isTouched = ({ before, after }: RoomChange): boolean =>
   before === undefined ||
   after === undefined ||
   before.capacity !== after.capacity ||

@@ -92,6 +92,8 @@ export interface Section {
   /** Empty where the blocks go on from the first lines. */
   readonly title: string;
   readonly blocks: readonly Block[];
+  /** What its entries are, where there may be too many of them for a screen. */
+  readonly lists?: 'problem' | 'finding';
 }
 
 /** The first lines answer: the headline, then a few labelled lines. The sections follow. */

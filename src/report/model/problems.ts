@@ -32,6 +32,7 @@ export function problemSections(problems: readonly Problem[]): readonly Section[
 const problemSection = (title: string, problems: readonly Problem[]): Section => ({
   title,
   blocks: [entries(problems.map(problemEntry))],
+  lists: 'problem',
 });
 
 const problemEntry = ({ place, message, advice: todo, excerpt, revision }: Problem): Entry => ({

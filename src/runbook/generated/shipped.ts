@@ -589,6 +589,30 @@ export const shippedProcedures: readonly DeclaredProcedures[] = [
           }
         ]
       },
+      "export-pool": {
+        "commands": [
+          {
+            "from": "memory",
+            "run": [
+              "zpool",
+              "export",
+              "POOL"
+            ]
+          }
+        ]
+      },
+      "import-pool": {
+        "commands": [
+          {
+            "from": "memory",
+            "run": [
+              "zpool",
+              "import",
+              "POOL"
+            ]
+          }
+        ]
+      },
       "make-file-system": {
         "commands": [
           {
@@ -642,6 +666,20 @@ export const shippedProcedures: readonly DeclaredProcedures[] = [
             "from": "mkfs.btrfs(8), btrfs-progs 6.2",
             "run": [
               "mkfs.btrfs",
+              "{device}"
+            ]
+          },
+          {
+            "types": [
+              "zfs"
+            ],
+            "from": "memory",
+            "run": [
+              "zpool",
+              "create",
+              "-m",
+              "{mount}",
+              "POOL",
               "{device}"
             ]
           },
@@ -845,6 +883,19 @@ export const shippedProcedures: readonly DeclaredProcedures[] = [
               "resize",
               "max",
               "{mount}"
+            ]
+          },
+          {
+            "types": [
+              "zfs"
+            ],
+            "from": "zpool-online(8), OpenZFS 2.2.2",
+            "run": [
+              "zpool",
+              "online",
+              "-e",
+              "POOL",
+              "{device}"
             ]
           },
           {
@@ -1318,6 +1369,13 @@ export const shippedProcedures: readonly DeclaredProcedures[] = [
       },
       "mount-swap": {
         "does": "Put the swap space {mount} into use, and add it to fstab."
+      },
+      "export-pool": {
+        "does": "Export the pool of {mount}.",
+        "why": "Two servers that have imported one pool destroy it; and data not yet written then reaches the volume."
+      },
+      "import-pool": {
+        "does": "Make sure that the pool of {mount} is imported on this server and on no other, and that it is mounted at {mount}."
       },
       "make-logical-volume": {
         "does": "Create a logical volume of {size} for {mount} in volume group {group}, {layout}."
