@@ -147,7 +147,7 @@ async function shippedPacks(): Promise<string> {
 
 /** The procedures that ship, likewise. */
 async function shippedProcedures(): Promise<string> {
-  const folder = join(schemaFolder, '../procedures');
+  const folder = join(schemaFolder, '../src/runbook/procedures');
   const files = (await readdir(folder)).filter((name) => name.endsWith('.yaml')).sort();
   const read = await Promise.all(
     files.map(async (file) => {
@@ -159,7 +159,7 @@ async function shippedProcedures(): Promise<string> {
     }),
   );
   const value = JSON.stringify(read, null, 2);
-  return `${banner.replace('schema/ and src/rules/', 'procedures/')}import type { DeclaredProcedures } from '../procedure-file.ts';\n\nexport const shippedProcedures: readonly DeclaredProcedures[] = ${value};\n`;
+  return `${banner.replace('schema/ and src/rules/', 'src/runbook/procedures/')}import type { DeclaredProcedures } from '../procedure-file.ts';\n\nexport const shippedProcedures: readonly DeclaredProcedures[] = ${value};\n`;
 }
 
 /** The script that surveys a server: kept as what it is, so that it can be read and checked, and built in as text. */

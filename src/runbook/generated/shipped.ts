@@ -1,4 +1,4 @@
-/* Generated from procedures/ by `npm run generate`; do not edit. */
+/* Generated from src/runbook/procedures/ by `npm run generate`; do not edit. */
 import type { DeclaredProcedures } from '../procedure-file.ts';
 
 export const shippedProcedures: readonly DeclaredProcedures[] = [
