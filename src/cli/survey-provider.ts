@@ -9,7 +9,13 @@ import type { ProviderSurveyFile } from '../read/generated/provider-survey.ts';
 import { jsonText, readJson } from '../read/json.ts';
 import { decodeText } from '../read/text.ts';
 import { reportProblems } from '../report/report.ts';
-import { readProviderList, together, type UnknownWords } from '../survey/provider-list.ts';
+import {
+  ledNowhere,
+  type ProviderList,
+  readProviderList,
+  together,
+  type UnknownWords,
+} from '../survey/provider-list.ts';
 import { type ProviderSurvey, readProviderSurvey } from '../survey/provider-survey.ts';
 import { type Finished, type ReportFlags, reasonOf, terminal } from './edge.ts';
 import { shortest } from './reading.ts';
@@ -26,6 +32,8 @@ interface Kept {
   readonly survey: ProviderSurveyFile;
   readonly unknown: UnknownWords;
   readonly absent: readonly string[];
+  /** What else is to be told of the files; sentences. */
+  readonly said: readonly string[];
   /** What this takes the place of. */
   readonly before: ProviderSurvey | undefined;
 }
@@ -39,7 +47,7 @@ export async function runSurveyProvider(
   if (!kept.ok) {
     return { output: reportProblems(kept.problems, terminal(flags)), code: 2, reason: 'nothing was kept' };
   }
-  const { path, survey, unknown, absent, before } = kept.value;
+  const { path, survey, unknown, absent, said, before } = kept.value;
   const lines = [
     `Kept in ${path}, as of ${survey.at}:`,
     `  ${counted(survey.volumes.length, 'volume')}, ${counted(survey.servers.length, 'server')}`,
@@ -50,6 +58,7 @@ export async function runSurveyProvider(
           ...[...unknown].map(([word, times]) => `  ${word}, ${times === 1 ? 'once' : `${times} times`}`),
         ]),
     ...(absent.length === 0 ? [] : [`No row has a value for ${absent.join(', ')}.`]),
+    ...said,
     ...beforeLines(survey, before),
   ];
   return { output: `${lines.map(visible).join('\n')}\n`, code: 0 };
@@ -98,21 +107,27 @@ async function keep(
       });
     }
     const problems: Problem[] = [];
-    const lists: ProviderSurveyFile[] = [];
+    const lists: ProviderList[] = [];
     const unknown = new Map<string, number>();
     const absent = new Set<string>();
-    for (const file of files) {
+    // A file that is given twice is one.
+    for (const file of new Set(files)) {
       const text = await textOf(file);
       const list = text.ok ? readProviderList(text.value, file, settings.providerList, time) : text;
       if (!list.ok) problems.push(...list.problems);
       else {
-        lists.push(list.value.survey);
+        lists.push(list.value);
         for (const name of list.value.absent) absent.add(name);
         for (const [word, times] of list.value.unknown) unknown.set(word, (unknown.get(word) ?? 0) + times);
       }
     }
+    const nowhere = ledNowhere(lists, settings.providerRows);
+    problems.push(...nowhere.problems);
     if (problems.length > 0) return err(...problems);
-    const survey = together(lists, time);
+    const survey = together(
+      lists.map((list) => list.survey),
+      time,
+    );
     if (!survey.ok) return survey;
     const path = join(top, paths.surveys, 'provider.json');
     const before = await keptBefore(path);
@@ -125,7 +140,8 @@ async function keep(
         advice: 'Mend that, and run it again.',
       });
     }
-    return ok({ path: shortest(path), survey: survey.value, unknown, absent: [...absent], before });
+    const said = [...nowhere.said, ...lists.flatMap(({ cut }) => cut ?? [])];
+    return ok({ path: shortest(path), survey: survey.value, unknown, absent: [...absent], said, before });
   });
 }
 

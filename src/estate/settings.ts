@@ -38,6 +38,8 @@ export interface Settings {
   readonly listed: { readonly sites: Place | undefined; readonly teams: Place | undefined };
   /** Which field of the provider's list is which; undefined where the settings do not say. */
   readonly providerList: ProviderListSettings | undefined;
+  /** Where they say at which pointer its rows are. */
+  readonly providerRows: Readonly<Record<'volumes' | 'servers', Place>>;
   readonly place: Place;
 }
 
@@ -51,6 +53,8 @@ export const usualPaths: Paths = {
   procedures: 'procedures',
 };
 
+const top: Place = { file: settingsFile, line: 1, column: 1 };
+
 /** Settings that stand in where a revision has none: the usual places, no sites, no currency of its own. */
 export const bareSettings: Settings = {
   currency: '',
@@ -60,7 +64,8 @@ export const bareSettings: Settings = {
   teams: [],
   listed: { sites: undefined, teams: undefined },
   providerList: undefined,
-  place: { file: settingsFile, line: 1, column: 1 },
+  providerRows: { volumes: top, servers: top },
+  place: top,
 };
 
 export function readSettings(text: ReadDocument): PartialOutcome<Settings> {
@@ -112,6 +117,10 @@ export function readSettings(text: ReadDocument): PartialOutcome<Settings> {
       teams: 'teams' in valid.value.value ? document.placeOfKey(['teams']) : undefined,
     },
     providerList,
+    providerRows: {
+      volumes: document.placeOfValue(['provider-list', 'volumes', 'rows']),
+      servers: document.placeOfValue(['provider-list', 'servers', 'rows']),
+    },
     place: document.placeOfKey([]),
   };
   return outcomeOf(settings, problems);

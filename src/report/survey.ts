@@ -2,7 +2,7 @@
 import { counted } from '../base/wording.ts';
 import { daysBetween } from '../estate/dates.ts';
 import { exactSize } from '../estate/size.ts';
-import type { SurveyComparison, Surveys } from '../survey/compare.ts';
+import type { SurveyComparison, Surveys, Untold } from '../survey/compare.ts';
 import type { Difference } from '../survey/difference.ts';
 import { drawReport, type Screen } from './draw.ts';
 import { drawMarkdown } from './markdown.ts';
@@ -85,8 +85,8 @@ function surveyModel(overview: SurveyOverview): ReportModel {
               blocks: [
                 entries(
                   untold.map(
-                    ({ volume, candidates }): Entry => ({
-                      text: `${volume} may be ${candidates.map(({ survey, disk }) => `${disk.name} (${exactSize(disk.size)}${disk.serial === undefined ? '' : `, serial number ${disk.serial}`}) on ${survey.server}`).join(', or ')}`,
+                    (each): Entry => ({
+                      text: `${each.volume} may be ${candidatesOf(each)}`,
                       fields: [line('to tell', 'Write its id, as the provider has it, on the volume.')],
                     }),
                   ),
@@ -120,6 +120,26 @@ function surveyModel(overview: SurveyOverview): ReportModel {
   };
 }
 
+/** So many are named; the JSON report has all. */
+const mostNamed = 8;
+
+function candidatesOf({ candidates, rows }: Untold): string {
+  const all = [
+    ...candidates.map(
+      ({ survey, disk: { name, size, serial } }) =>
+        `${name} (${exactSize(size)}${serial === undefined ? '' : `, serial number ${serial}`}) on ${survey.server}`,
+    ),
+    ...rows.map(
+      ({ id, name, size }) =>
+        `the provider's ${[name, id].filter(Boolean).join(', ') || 'one without a name'} (${exactSize(size)})`,
+    ),
+  ];
+  const others = all.length - mostNamed;
+  return [...all.slice(0, mostNamed), ...(others > 0 ? [`one of ${counted(others, 'other')}`] : [])].join(
+    ', or ',
+  );
+}
+
 function headlineOf(outcome: SurveyOutcome, differences: readonly Difference[], untold: number): string {
   switch (outcome) {
     case 'same':
@@ -128,7 +148,7 @@ function headlineOf(outcome: SurveyOutcome, differences: readonly Difference[], 
       return `${counted(differences.length, 'difference')} between what is there and what is declared`;
     case 'undetermined':
       return untold > 0
-        ? `It could not be told of ${counted(untold, 'volume')} which disk it is`
+        ? `It could not be told of ${counted(untold, 'volume')} which disk, or which of the provider's volumes, it is`
         : 'Nothing has been surveyed yet';
   }
 }
@@ -175,13 +195,14 @@ function surveyJson(overview: SurveyOverview): string {
           monthly: monthly?.toFixed() ?? null,
         }),
       ),
-      untold: comparison.untold.map(({ volume, candidates }) => ({
+      untold: comparison.untold.map(({ volume, candidates, rows }) => ({
         volume,
         candidates: candidates.map(({ survey, disk }) => ({
           server: survey.server,
           disk: disk.name,
           size: `${disk.size}`,
         })),
+        rows: rows.map(({ id, name, size }) => ({ id: id ?? null, name: name ?? null, size: `${size}` })),
       })),
       notSurveyed: comparison.notSurveyed,
     },

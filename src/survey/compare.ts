@@ -7,8 +7,9 @@ import { capacityPrice } from '../price/line.ts';
 import type { PriceList } from '../price/price-list.ts';
 import { compareGroups, compareVolumes } from './compare-layers.ts';
 import { type Difference, difference } from './difference.ts';
-import { bySurvey, disksUnder, type Matches, match, type SurveyedDisk, systemAt } from './match.ts';
-import type { ProviderSurvey } from './provider-survey.ts';
+import { bySurvey, disksUnder, type Matches, match, systemAt } from './match.ts';
+import type { SurveyedDisk } from './match-rows.ts';
+import type { ProviderSurvey, ProviderVolume } from './provider-survey.ts';
 import type { Survey, SurveyedDevice } from './survey.ts';
 
 export interface Surveys {
@@ -16,10 +17,12 @@ export interface Surveys {
   readonly provider: ProviderSurvey | undefined;
 }
 
-/** A volume that is declared and cannot be told among the disks that it may be. */
+/** A volume that is declared and cannot be told among the disks, or the provider's volumes, that it may be. */
 export interface Untold {
   readonly volume: string;
   readonly candidates: readonly SurveyedDisk[];
+  /** Rows of the provider's list, likewise. */
+  readonly rows: readonly ProviderVolume[];
 }
 
 export interface SurveyComparison {
@@ -49,9 +52,14 @@ export function compareSurveys(
   const known = servers.filter(({ server }) => estate.servers.has(server));
   const matches = match(estate, known, provider);
   const found = bySurvey(matches);
-  const untold = [...matches.candidates].flatMap(([volume, candidates]): readonly Untold[] =>
-    candidates.length === 0 ? [] : [{ volume, candidates }],
-  );
+  const unsure = new Set([...matches.candidates.keys(), ...matches.rowCandidates.keys()]);
+  const untold = [...unsure].flatMap((volume): readonly Untold[] => {
+    const [candidates, rows] = [
+      matches.candidates.get(volume) ?? [],
+      matches.rowCandidates.get(volume) ?? [],
+    ];
+    return candidates.length + rows.length === 0 ? [] : [{ volume, candidates, rows }];
+  });
   const differences = [
     ...servers.filter(({ server }) => !estate.servers.has(server)).map(undeclaredServer),
     ...compareProvider(estate, provider, matches, list),
@@ -192,28 +200,31 @@ function compareProvider(
           }),
         ];
   });
-  // Rows are told by identifiers and names alone: what has neither may be any of those that are left.
+  const candidates = new Set([...matches.rowCandidates.values()].flat());
+  // What is left may still be a volume that is declared in another size, or on another server.
   const isUnsure =
     matches.undeclaredRows.length > 0 && [...estate.volumes.keys()].some((name) => !matches.rows.has(name));
   const meaning = isUnsure
     ? 'A volume that is declared without its id, and is called otherwise there, looks like this, too: declare ids, and delete nothing before that is settled.'
     : undefined;
-  const undeclared = matches.undeclaredRows.map((row) => {
-    const tier = row.tier === undefined ? undefined : list?.tiers.get(row.tier);
-    const name = row.name ?? row.id ?? 'without a name';
-    return difference({
-      layer: 'provider',
-      kind: 'not declared',
-      subject: { kind: 'volume', name },
-      message: `the provider lists a volume ${name} of ${exactSize(row.size)}, and no such volume is declared`,
-      meaning,
-      surveyed: exactSize(row.size),
-      monthly: tier === undefined ? undefined : capacityPrice(tier, row.size),
+  const undeclared = matches.undeclaredRows
+    .filter((row) => !candidates.has(row))
+    .map((row) => {
+      const tier = row.tier === undefined ? undefined : list?.tiers.get(row.tier);
+      const name = row.name ?? row.id ?? 'without a name';
+      return difference({
+        layer: 'provider',
+        kind: 'not declared',
+        subject: { kind: 'volume', name },
+        message: `the provider lists a volume ${name} of ${exactSize(row.size)}, and no such volume is declared`,
+        meaning,
+        surveyed: exactSize(row.size),
+        monthly: tier === undefined ? undefined : capacityPrice(tier, row.size),
+      });
     });
-  });
   const missing = provider.lists.includes('volumes')
     ? [...estate.volumes.keys()]
-        .filter((name) => !matches.rows.has(name))
+        .filter((name) => !matches.rows.has(name) && !matches.rowCandidates.has(name))
         .map((name) =>
           difference({
             layer: 'provider',

@@ -9,17 +9,9 @@ import type { Estate } from '../estate/estate.ts';
 import { type Bytes, exactSize } from '../estate/size.ts';
 import { unknownTier } from '../price/price-list.ts';
 import type { Surveys } from './compare.ts';
-import {
-  bySurvey,
-  disksOf,
-  disksUnder,
-  isKnownType,
-  type Matches,
-  onlyPairs,
-  shown,
-  shownOfId,
-  systemAt,
-} from './match.ts';
+import { bySurvey, disksOf, disksUnder, isKnownType, type Matches, systemAt } from './match.ts';
+import { serversOfRows } from './match-rows.ts';
+import { onlyPairs, shown, shownOfId } from './only.ts';
 import type { ProviderVolume } from './provider-survey.ts';
 import type { Survey, SurveyedDevice, SurveyedFileSystem, SurveyedGroup } from './survey.ts';
 
@@ -40,7 +32,7 @@ export interface Declaration {
 /** @param matches what of the surveys is declared already: of every server, declared or not */
 export function declareSurveys(estate: Estate, surveys: Surveys, matches: Matches): Declaration {
   const names = new Names(estate);
-  const serverOf = serversOfRows(estate, surveys);
+  const serverOf = serversOfRows(estate, surveys.provider);
   const rows = rowsOfDisks(matches, serverOf);
   const serials = ownSerials(surveys.servers);
   const known = bySurvey(matches);
@@ -71,15 +63,7 @@ const ownSerials = (servers: readonly Survey[]): ReadonlySet<string> =>
       .filter((serial) => Buffer.byteLength(serial) < shownOfId),
   );
 
-type ServerOf = (row: ProviderVolume) => string | undefined;
-
-/** The estate's name of the server that a row names by its name or its identifier. */
-function serversOfRows(estate: Estate, { provider }: Surveys): ServerOf {
-  const names = new Map<string, string>();
-  for (const { id, name } of [...(provider?.servers ?? []), ...estate.servers.values()])
-    if (id !== undefined && name !== undefined) names.set(id, name);
-  return ({ server }) => (server === undefined ? undefined : (names.get(server) ?? server));
-}
+type ServerOf = ReturnType<typeof serversOfRows>;
 
 /** Rows of the provider's list that nobody declared, each with the one disk that it can only be. */
 function rowsOfDisks(

@@ -1,25 +1,15 @@
 /**
  * Which thing that a survey shows is which volume that is declared: by its identifier, then by what can only be one
  * thing. What cannot be told is said with its candidates, and never guessed.
- *
- * A virtual disk shows at most the first 20 bytes of its identifier as its serial number: VIRTIO_BLK_ID_BYTES of the
- * Virtual I/O Device (VIRTIO) specification, version 1.2, 5.2.6.1.
  */
 import type { Estate } from '../estate/estate.ts';
 import { fileSystemTypes } from '../estate/file-system-facts.ts';
-import type { ProviderSurvey, ProviderVolume } from './provider-survey.ts';
+import { matchRows, type RowMatches, type SurveyedDisk } from './match-rows.ts';
+import { onlyPairs, shown } from './only.ts';
+import type { ProviderSurvey } from './provider-survey.ts';
 import type { Survey, SurveyedDevice, SurveyedFileSystem } from './survey.ts';
 
-/** The bytes of an identifier that a disk shows. */
-export const shownOfId = 20;
-
-/** A disk as one server shows it. */
-export interface SurveyedDisk {
-  readonly survey: Survey;
-  readonly disk: SurveyedDevice;
-}
-
-export interface Matches {
+export interface Matches extends RowMatches {
   /** By volume: the disks that it is, one a server at most. */
   readonly disks: ReadonlyMap<string, readonly SurveyedDisk[]>;
   /** By volume that a surveyed server holds and that cannot be told: the disks that it may be. None where it is not there. */
@@ -28,10 +18,6 @@ export interface Matches {
   readonly undeclared: readonly SurveyedDisk[];
   /** Disks of which it cannot be told. */
   readonly undecided: readonly SurveyedDisk[];
-  /** By volume: its row in the provider's list. */
-  readonly rows: ReadonlyMap<string, ProviderVolume>;
-  /** Rows that are no volume that is declared. */
-  readonly undeclaredRows: readonly ProviderVolume[];
 }
 
 export function match(
@@ -57,7 +43,7 @@ export function match(
     }
     for (const each of left) (maybe.has(each) ? undecided : undeclared).push(each);
   }
-  return { disks, candidates, undeclared, undecided, ...matchRows(estate, provider) };
+  return { disks, candidates, undeclared, undecided, ...matchRows(estate, provider, { disks, undeclared }) };
 }
 
 interface OnServer {
@@ -156,21 +142,6 @@ function pairLeft(
   });
 }
 
-/** What has one key alone on either side. */
-export function onlyPairs<T>(
-  items: readonly T[],
-  keyOf: (item: T) => string | undefined,
-): readonly (readonly [string, T])[] {
-  const byKey = new Map<string, T[]>();
-  for (const item of items) {
-    const key = keyOf(item);
-    if (key !== undefined && key !== '') byKey.set(key, [...(byKey.get(key) ?? []), item]);
-  }
-  return [...byKey].flatMap(([key, [only, ...others]]) =>
-    only === undefined || others.length > 0 ? [] : [[key, only] as const],
-  );
-}
-
 /** Volumes by what a disk shows of their identifiers, where that is one volume's alone. */
 export const volumesByShownId = ({ volumes }: Estate): ReadonlyMap<string, string> =>
   new Map(
@@ -178,36 +149,6 @@ export const volumesByShownId = ({ volumes }: Estate): ReadonlyMap<string, strin
       ([key, { name }]) => [key, name],
     ),
   );
-
-/** What a disk shows of its identifier. */
-export const shown = (id: string): string => Buffer.from(id).subarray(0, shownOfId).toString();
-
-function matchRows(
-  estate: Estate,
-  provider: ProviderSurvey | undefined,
-): Pick<Matches, 'rows' | 'undeclaredRows'> {
-  const listed = provider?.volumes ?? [];
-  const rows = new Map<string, ProviderVolume>();
-  const taken = new Set<ProviderVolume>();
-  const take = (volume: string, row: ProviderVolume): void => {
-    if (rows.has(volume) || taken.has(row)) return;
-    rows.set(volume, row);
-    taken.add(row);
-  };
-  const ids = new Map(
-    [...estate.volumes.values()].flatMap(({ id, name }) => (id === undefined ? [] : [[id, name]])),
-  );
-  for (const [id, row] of onlyPairs(listed, (row) => row.id)) {
-    const name = ids.get(id);
-    if (name !== undefined) take(name, row);
-  }
-  // A name is a mere name where both have identifiers, and they differ.
-  for (const [name, row] of onlyPairs(listed, (row) => row.name)) {
-    const volume = estate.volumes.get(name);
-    if (volume !== undefined && (volume.id === undefined || row.id === undefined)) take(name, row);
-  }
-  return { rows, undeclaredRows: listed.filter((row) => !taken.has(row)) };
-}
 
 /** By survey: the volumes that are found there, each with its disk. */
 export function bySurvey({ disks }: Matches): ReadonlyMap<Survey, ReadonlyMap<string, SurveyedDevice>> {

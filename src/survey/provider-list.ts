@@ -6,6 +6,7 @@ import { Decimal } from 'decimal.js';
 import { offer, quoted } from '../base/nearest.ts';
 import { byText } from '../base/order.ts';
 import { err, type Outcome, ok, type Problem } from '../base/problem.ts';
+import type { Settings } from '../estate/settings.ts';
 import { unitBytes } from '../estate/size.ts';
 import type { ProviderSurveyFile } from '../read/generated/provider-survey.ts';
 import type { ProviderListSettings } from '../read/generated/settings.ts';
@@ -20,6 +21,10 @@ export interface ProviderList {
   readonly unknown: UnknownWords;
   /** Fields that the settings name and no row has a value for. */
   readonly absent: readonly string[];
+  /** Pointers that the settings name and at which the file has no list, by kind; perhaps it is elsewhere in it. */
+  readonly astray: ReadonlyMap<Kind, { readonly at: string; readonly perhaps: string | undefined }>;
+  /** That the file may be cut off; a sentence. */
+  readonly cut: string | undefined;
 }
 
 type Kind = ProviderSurveyFile['lists'][number];
@@ -113,6 +118,7 @@ export function readProviderList(
     }
   }
   if (problems.length > 0) return err(...problems);
+  const { unended } = document.value;
   const lists = [...listed.value.keys()];
   return ok({
     survey: {
@@ -128,7 +134,58 @@ export function readProviderList(
         (name) => !listed.value.get(kind)?.some(({ field }) => field(name) !== undefined),
       ),
     ),
+    astray: astrayIn(document.value, settings),
+    cut:
+      unended === undefined
+        ? undefined
+        : `${file} ends without a line break, after ${quoted(unended.column)} ${quoted(unended.value)}: if it was cut off, that may be half of it, and more rows may be missing.`,
   });
+}
+
+/** Of the kinds whose rows are to be at a pointer, those that are not, each with the list that has most of its fields. */
+function astrayIn(document: ListDocument, settings: ProviderListSettings): ProviderList['astray'] {
+  const astray = new Map<Kind, { at: string; perhaps: string | undefined }>();
+  if (document.isOneList) return astray;
+  const named = new Set([settings.volumes?.rows, settings.servers?.rows]);
+  for (const kind of ['volumes', 'servers'] as const) {
+    const at = settings[kind]?.rows;
+    if (at === undefined || document.rows(at) !== undefined) continue;
+    const names = namesOf(settings, kind);
+    const looksLike = (pointer: string): boolean => {
+      const rows = document.rows(pointer) ?? [];
+      const has = (name: string): boolean => rows.some(({ field }) => field(name) !== undefined);
+      return keysOf(settings, kind).some(has) && 2 * names.filter(has).length > names.length;
+    };
+    const perhaps = document.lists().find((pointer) => !named.has(pointer) && looksLike(pointer));
+    astray.set(kind, { at, perhaps });
+  }
+  return astray;
+}
+
+/**
+ * What pointers of the settings led nowhere in all of the lists together: a problem where a list that nothing names looks
+ * like what is missed, a sentence otherwise, since a list of one kind alone is a list.
+ */
+export function ledNowhere(
+  lists: readonly ProviderList[],
+  places: Settings['providerRows'],
+): { readonly problems: readonly Problem[]; readonly said: readonly string[] } {
+  const problems: Problem[] = [];
+  const said: string[] = [];
+  for (const kind of ['volumes', 'servers'] as const) {
+    const astray = lists.flatMap((list) => list.astray.get(kind) ?? []);
+    const [first] = astray;
+    if (first === undefined || lists.some(({ survey }) => survey.lists.includes(kind))) continue;
+    const perhaps = astray.find((each) => each.perhaps !== undefined)?.perhaps;
+    if (perhaps === undefined) said.push(`There is no list at ${quoted(first.at)}, so no ${kind} were read.`);
+    else
+      problems.push({
+        place: places[kind],
+        message: `there is no list of ${kind} at ${quoted(first.at)}, and one at ${quoted(perhaps)} looks like it`,
+        advice: `Write rows: ${perhaps} if it is.`,
+      });
+  }
+  return { problems, said };
 }
 
 const translatedPower = (power: ProviderListSettings['power'], word: string): string =>
@@ -215,8 +272,9 @@ function listsIn(
 }
 
 /**
- * What lists of several files say together. A row that is there twice is one; a volume that is there once for each
- * server that holds it is kept without a server, which this format has one of.
+ * What lists of several files say together. A row of one identifier that is there twice is one; a volume that is there
+ * once for each server that holds it is kept without a server, which this format has one of. A row without an identifier
+ * is a thing of its own, however much another is like it: each is billed.
  */
 export function together(lists: readonly ProviderSurveyFile[], at: string): Outcome<ProviderSurveyFile> {
   const problems: Problem[] = [];
@@ -225,9 +283,9 @@ export function together(lists: readonly ProviderSurveyFile[], at: string): Outc
     rows: readonly T[],
     unattached: (row: T) => T,
   ): T[] => {
-    const byKey = new Map<string, T>();
+    const byKey = new Map<unknown, T>();
     for (const row of rows) {
-      const key = JSON.stringify(row.id === undefined ? row : { id: row.id });
+      const key = row.id ?? row;
       const other = byKey.get(key);
       if (other === undefined) byKey.set(key, row);
       else if (JSON.stringify(other) !== JSON.stringify(row)) {

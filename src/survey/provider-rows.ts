@@ -18,6 +18,13 @@ export interface ListDocument {
   readonly isOneList: boolean;
   /** The rows at a JSON Pointer, or of the whole document; undefined where there is no list. */
   readonly rows: (at: string | undefined) => readonly Row[] | undefined;
+  /** The JSON Pointers of every list of objects in it. */
+  readonly lists: () => readonly string[];
+  /**
+   * The last field of CSV that ends without a line break, with its column. RFC 4180 (2.2) lets it, and a file that was
+   * cut off looks the same. A field in quotes is whole.
+   */
+  readonly unended: { readonly column: string; readonly value: string | undefined } | undefined;
 }
 
 /** A document that begins with a bracket is JSON, or NDJSON where each line is a value. */
@@ -43,7 +50,21 @@ export function readListDocument(text: string, file: string): Outcome<ListDocume
         })),
       );
     },
+    lists: () => listsBelow(whole, ''),
+    unended: undefined,
   });
+}
+
+/** Lists are looked for so deep, and not within one another. */
+const deepest = 4;
+
+function listsBelow(value: unknown, pointer: string, depth = 0): readonly string[] {
+  if (typeof value !== 'object' || value === null || depth > deepest) return [];
+  if (Array.isArray(value))
+    return value.some((item) => typeof item === 'object' && item !== null) ? [pointer] : [];
+  return Object.entries(value).flatMap(([key, below]) =>
+    listsBelow(below, `${pointer}/${key.replaceAll('~', '~0').replaceAll('/', '~1')}`, depth + 1),
+  );
 }
 
 function ndjsonDocument(text: string, file: string): Outcome<ListDocument> {
@@ -61,7 +82,7 @@ function ndjsonDocument(text: string, file: string): Outcome<ListDocument> {
       });
     }
   }
-  return ok({ columns: undefined, isOneList: true, rows: () => rows });
+  return ok({ columns: undefined, isOneList: true, rows: () => rows, lists: () => [], unended: undefined });
 }
 
 function csvDocument(text: string, file: string): Outcome<ListDocument> {
@@ -106,6 +127,10 @@ function csvDocument(text: string, file: string): Outcome<ListDocument> {
     columns: columns.filter((name) => columns.indexOf(name) === columns.lastIndexOf(name)),
     isOneList: true,
     rows: () => rows,
+    lists: () => [],
+    unended: /[\r\n"]$/.test(text)
+      ? undefined
+      : { column: columns.at(-1) ?? '', value: plainText(records.at(-1)?.at(-1)) },
   });
 }
 

@@ -4,6 +4,7 @@ import { Ajv2020 } from 'ajv/dist/2020.js';
 import fc from 'fast-check';
 import { afterAll, describe, expect, it } from 'vitest';
 import type { Estate } from '../../src/estate/estate.ts';
+import { bytes } from '../../src/estate/size.ts';
 import { unknownTier } from '../../src/price/price-list.ts';
 import { compareSurveys } from '../../src/survey/compare.ts';
 import { declareSurveys } from '../../src/survey/declare.ts';
@@ -189,6 +190,46 @@ describe('what is there beside what is declared', () => {
     expect(messages).toContain('plate-scanner is stopped at the provider, and declared running');
     expect(messages).toContain('root is declared, and the provider does not list it');
     expect(differences.find(({ subject }) => subject.name === 'forgotten')?.monthly?.toFixed(2)).toBe('1.80');
+  });
+
+  it('names the rows that a volume declared without its id may be, and calls none of them undeclared', () => {
+    const row = { tier: undefined, site: undefined, server: undefined, boot: undefined };
+    const size = (count: bigint) => bytes(count << 30n);
+    const provider: ProviderSurvey = {
+      at: '2026-11-20T06:00:00Z',
+      lists: ['volumes'],
+      volumes: [
+        { ...row, id: 'vol-7', name: 'disk-7', size: size(10n), server: 'plate-scanner' },
+        { ...row, id: 'vol-8', name: 'disk-8', size: size(10n), server: 'plate-scanner', tier: 'bulk' },
+        // Of another server, another tier, another size, or with the id of another volume.
+        { ...row, id: 'vol-9', name: 'disk-9', size: size(10n), server: 'press' },
+        { ...row, id: 'vol-10', name: 'disk-10', size: size(10n), server: 'plate-scanner', tier: 'steady' },
+        { ...row, id: 'vol-11', name: 'disk-11', size: size(11n), server: 'plate-scanner' },
+        { ...row, id: 'vol-0001', name: 'disk-1', size: size(40n), server: 'plate-scanner' },
+      ],
+      servers: [],
+      place: { file: 'surveys/provider.json', line: 1, column: 1 },
+    };
+    const { differences, untold } = compareSurveys(office, { servers: [], provider }, pricesOf());
+    expect(untold.map(({ volume, rows }) => [volume, rows.map(({ name }) => name)])).toEqual([
+      ['scratch', ['disk-7', 'disk-8']],
+    ]);
+    expect(differences.map(({ kind, subject }) => `${kind} ${subject.name}`).sort()).toEqual([
+      'not declared disk-10',
+      'not declared disk-11',
+      'not declared disk-9',
+      'not there plates-2',
+      'not there root',
+    ]);
+    // The disk of the volume shows which of them it is.
+    const shown = kept({
+      server: 'plate-scanner',
+      devices: [{ name: 'vdd', type: 'disk', size: gib(10), serial: 'vol-8' }],
+    });
+    const told = compareSurveys(office, { servers: [shown], provider }, pricesOf());
+    expect(told.matches.rows.get('scratch')?.name).toBe('disk-8');
+    expect(told.untold.flatMap(({ rows }) => rows)).toEqual([]);
+    expect(said([shown], provider)).toContainEqual(expect.stringContaining('disk-7 of 10 GiB'));
   });
 
   it('tells of an ordinary file system that two servers have mounted at once', () => {

@@ -4,7 +4,7 @@ import fc from 'fast-check';
 import { afterAll, describe, expect, it } from 'vitest';
 import schema from '../../schema/provider-survey.json' with { type: 'json' };
 import { jsonText, readJson } from '../../src/read/json.ts';
-import { readProviderList, together } from '../../src/survey/provider-list.ts';
+import { ledNowhere, readProviderList, together } from '../../src/survey/provider-list.ts';
 import { readProviderSurvey } from '../../src/survey/provider-survey.ts';
 import { ullage } from '../cli/run.ts';
 import { gannetPoint, problemsOf, valueIn } from '../estate/builder.ts';
@@ -169,6 +169,71 @@ describe("the provider's list", () => {
     expect(problemsOf(together([list('v,one,1,a\n'), list('v,one,2,a\n')], at))).toEqual([
       expect.objectContaining({ message: 'the volume v is listed twice, and differently' }),
     ]);
+  });
+
+  it('has each row without an identifier as a volume of its own, however alike: each is billed', () => {
+    fc.assert(
+      fc.property(
+        fc.array(fc.record({ id: fc.constantFrom('', 'v-1', 'v-2'), name: fc.constantFrom('', 'backup') })),
+        (rows) => {
+          const text = `ID,Name,Size,Server\n${rows.map(({ id, name }) => `${id},${name},10,\n`).join('')}`;
+          const list = readProviderList(text, 'x.csv', both, at);
+          fc.pre(list.ok && rows.every(({ id, name }) => id === '' || name === ''));
+          const { volumes } = valueIn(together([valueIn(list).survey], at));
+          const named = new Set(rows.flatMap(({ id }) => (id === '' ? [] : [id])));
+          expect(volumes).toHaveLength(named.size + rows.filter(({ id }) => id === '').length);
+        },
+      ),
+    );
+  });
+
+  it('says where the last line has no end, since one that was cut off looks the same', () => {
+    const list = (text: string) => valueIn(readProviderList(text, 'x.csv', { volumes: sized }, at));
+    const sized = { id: 'ID', size: both.volumes.size };
+    expect(list('ID,Size\nv,40\n').cut).toBeUndefined();
+    expect(list('ID,Size\r\nv,"40"').cut).toBeUndefined();
+    // Cut within 40.
+    const cut = list('ID,Size\nv,4');
+    expect(cut.survey.volumes).toEqual([{ id: 'v', size: `${4n << 30n}` }]);
+    expect(cut.cut).toBe(
+      'x.csv ends without a line break, after Size 4: if it was cut off, that may be half of it, and more rows may be missing.',
+    );
+  });
+
+  it('refuses a pointer of the settings that leads nowhere, where what is meant is elsewhere in the list', () => {
+    const pointers = {
+      volumes: { rows: '/data/volumes', id: '/id', size: { field: '/size', unit: 'GiB' } },
+      servers: { rows: '/data/machines', id: '/id', name: '/name', power: '/state' },
+      power: { on: 'running' },
+    } as const;
+    const places = {
+      volumes: { file: 'ullage.yaml', line: 3, column: 20 },
+      servers: { file: 'ullage.yaml', line: 4, column: 20 },
+    };
+    const list = (data: object) =>
+      valueIn(readProviderList(JSON.stringify({ data }), 'all.json', pointers, at));
+    const volumes = [{ id: 'v', size: 1 }];
+    const servers = [{ id: 's', name: 'plate-scanner', state: 'on' }];
+    expect(ledNowhere([list({ volumes, virtual: { machines: servers } })], places)).toEqual({
+      problems: [
+        {
+          place: places.servers,
+          message:
+            'there is no list of servers at /data/machines, and one at /data/virtual/machines looks like it',
+          advice: 'Write rows: /data/virtual/machines if it is.',
+        },
+      ],
+      said: [],
+    });
+    // In a list of its own, or nowhere: no slip. Links have identifiers, too, and are no servers.
+    const alone = list({ volumes, links: [{ id: 1, href: 'next' }] });
+    expect(ledNowhere([alone], places)).toEqual({
+      problems: [],
+      said: ['There is no list at /data/machines, so no servers were read.'],
+    });
+    const nothing = { problems: [], said: [] };
+    expect(ledNowhere([alone, list({ machines: servers })], places)).toEqual(nothing);
+    expect(ledNowhere([list({ volumes, machines: [] })], places)).toEqual(nothing);
   });
 
   it('is kept so that it reads again, whatever names are in it', () => {

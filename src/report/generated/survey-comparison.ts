@@ -83,13 +83,24 @@ export interface SurveyComparisonReport {
     monthly: string | null;
   }[];
   /**
-   * Declared volumes that cannot be told among the disks that each may be.
+   * Declared volumes that cannot be told among the disks, or the provider's volumes, that each may be.
    */
   untold: {
     volume: string;
     candidates: {
       server: string;
       disk: string;
+      /**
+       * In bytes.
+       */
+      size: string;
+    }[];
+    /**
+     * Volumes of the provider's list.
+     */
+    rows: {
+      id: string | null;
+      name: string | null;
       /**
        * In bytes.
        */

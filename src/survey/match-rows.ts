@@ -1,0 +1,121 @@
+/** Which row of the provider's list is which volume that is declared. */
+import type { Estate, Volume } from '../estate/estate.ts';
+import { onlyPairs, shown } from './only.ts';
+import type { ProviderSurvey, ProviderVolume } from './provider-survey.ts';
+import type { Survey, SurveyedDevice } from './survey.ts';
+
+/** A disk as one server shows it. */
+export interface SurveyedDisk {
+  readonly survey: Survey;
+  readonly disk: SurveyedDevice;
+}
+
+export interface RowMatches {
+  /** By volume: its row in the provider's list. */
+  readonly rows: ReadonlyMap<string, ProviderVolume>;
+  /** Rows that are no volume that is declared, or may be one and cannot be told. */
+  readonly undeclaredRows: readonly ProviderVolume[];
+  /** By volume that has no row: those that it may be, if the provider calls it otherwise. None is left out. */
+  readonly rowCandidates: ReadonlyMap<string, readonly ProviderVolume[]>;
+}
+
+/**
+ * By the identifier, also where the disk alone shows it, then by the name. What is left may be the same thing without an
+ * identifier and under another name, where its size, tier, site and server are those that are declared.
+ */
+export function matchRows(
+  estate: Estate,
+  provider: ProviderSurvey | undefined,
+  {
+    disks,
+    undeclared,
+  }: {
+    readonly disks: ReadonlyMap<string, readonly SurveyedDisk[]>;
+    readonly undeclared: readonly SurveyedDisk[];
+  },
+): RowMatches {
+  const listed = provider?.volumes ?? [];
+  const rows = new Map<string, ProviderVolume>();
+  const taken = new Set<ProviderVolume>();
+  const take = (volume: string, row: ProviderVolume): void => {
+    if (rows.has(volume) || taken.has(row)) return;
+    rows.set(volume, row);
+    taken.add(row);
+  };
+  const ids = new Map(
+    [...estate.volumes.values()].flatMap(({ id, name }) => (id === undefined ? [] : [[id, name]])),
+  );
+  for (const [id, row] of onlyPairs(listed, (row) => row.id)) {
+    const name = ids.get(id);
+    if (name !== undefined) take(name, row);
+  }
+  const byShownId = new Map(onlyPairs(listed, ({ id }) => (id === undefined ? undefined : shown(id))));
+  const rowOf = ({ disk }: SurveyedDisk): ProviderVolume | undefined => byShownId.get(disk.serial ?? '');
+  for (const [name, those] of disks) {
+    const [row, ...others] = new Set(those.flatMap((each) => rowOf(each) ?? []));
+    if (row !== undefined && others.length === 0 && estate.volumes.get(name)?.id === undefined)
+      take(name, row);
+  }
+  // A name is a mere name where both have identifiers, and they differ.
+  for (const [name, row] of onlyPairs(listed, (row) => row.name)) {
+    const volume = estate.volumes.get(name);
+    if (volume !== undefined && (volume.id === undefined || row.id === undefined)) take(name, row);
+  }
+  const left = listed.filter((row) => !taken.has(row));
+  const elsewhere = new Set(undeclared.map(rowOf));
+  return {
+    rows,
+    undeclaredRows: left,
+    rowCandidates: candidatesAmong(
+      estate,
+      left.filter((row) => !elsewhere.has(row)),
+      listed.some(({ id: each }) => each !== undefined),
+      [...estate.volumes.values()].filter(({ name }) => !rows.has(name)),
+      serversOfRows(estate, provider),
+    ),
+  };
+}
+
+type ServerOf = (row: ProviderVolume) => string | undefined;
+
+/** The estate's name of the server that a row names by its name or its identifier. */
+export function serversOfRows(estate: Estate, provider: ProviderSurvey | undefined): ServerOf {
+  const names = new Map<string, string>();
+  for (const { id, name } of [...(provider?.servers ?? []), ...estate.servers.values()])
+    if (id !== undefined && name !== undefined) names.set(id, name);
+  return ({ server }) => (server === undefined ? undefined : (names.get(server) ?? server));
+}
+
+function candidatesAmong(
+  estate: Estate,
+  rows: readonly ProviderVolume[],
+  namesIds: boolean,
+  volumes: readonly Volume[],
+  serverOf: ServerOf,
+): ReadonlyMap<string, readonly ProviderVolume[]> {
+  const bySize = new Map<bigint, ProviderVolume[]>();
+  for (const row of rows) bySize.set(row.size, [...(bySize.get(row.size) ?? []), row]);
+  const namesServers = rows.some(({ server }) => server !== undefined);
+  // Volumes that are declared alike may be the same rows, which are looked for once.
+  const known = new Map<string, readonly ProviderVolume[]>();
+  const found = new Map<string, readonly ProviderVolume[]>();
+  for (const { name, id, size, tier, site } of volumes) {
+    const holders = (estate.holders.get(name) ?? []).map(({ server }) => server);
+    const key = JSON.stringify([`${size}`, id === undefined, tier, site, holders]);
+    // What several servers hold is listed for each of them, and kept without one.
+    const isHeldSo = (server: string | undefined): boolean =>
+      !namesServers || (server === undefined ? holders.length !== 1 : holders.includes(server));
+    const those =
+      known.get(key) ??
+      (bySize.get(size) ?? []).filter(
+        (row) =>
+          (id === undefined || !namesIds) &&
+          (row.tier === undefined || row.tier === tier) &&
+          (row.site === undefined || site === undefined || row.site === site) &&
+          isHeldSo(serverOf(row)),
+      );
+    known.set(key, those);
+    if (those.length > 0) found.set(name, those);
+  }
+  return found;
+}
