@@ -1244,196 +1244,294 @@ export const shippedProcedures: readonly DeclaredProcedures[] = [
     "actions": {
       "check-backup": {
         "does": "Check that {what} has a recent enough backup, and that a restore of it has been tried.",
-        "why": "A later step deletes or overwrites it, and then only the backup can restore it."
+        "why": "A later step deletes or overwrites it, and then only the backup can restore it.",
+        "seen": "A file restored from the backup is what it was."
       },
       "check-group": {
         "does": "Check that volume group {group} shows {extents} extents of {extent}, {size} in all, before anything is built on it.",
-        "why": "A member that is missing or has the wrong size shows here."
+        "why": "A member that is missing or has the wrong size shows here.",
+        "seen": "The group shows {extents} extents of {extent}."
       },
       "check-replacement": {
         "does": "Check that {volume} holds everything that {old} held, and that whatever uses it works.",
-        "why": "As long as the old one exists, it is the quickest way back."
+        "why": "As long as the old one exists, it is the quickest way back.",
+        "seen": "Whatever uses {volume} works, and a comparison with {old} shows no difference."
       },
       "check-member-replacement": {
         "does": "Check that volume group {group} has the smaller {volume} as a member and no longer has {old}, and that whatever uses the group works.",
-        "why": "The data has been moved off the old one, so it is no copy of it; but deleting a volume that is still a member would break the group."
+        "why": "The data has been moved off the old one, so it is no copy of it; but deleting a volume that is still a member would break the group.",
+        "seen": "The group lists {volume} and not {old}."
       },
       "check-root": {
         "does": "Check that the file system {mount} on {on} is {type}, as declared.",
-        "why": "What a server starts from is made by the image or the installer that the server starts from, never from within the guest that runs on it."
+        "why": "What a server starts from is made by the image or the installer that the server starts from, never from within the guest that runs on it.",
+        "seen": "The guest shows {type} at {mount}."
       },
       "check-missed": {
         "does": "Leave {volume} unattached until it is certain that nobody needs it.",
-        "why": "An unattached volume is still billed, but it can be attached again; a deleted one cannot."
+        "why": "An unattached volume is still billed, but it can be attached again; a deleted one cannot.",
+        "seen": "Nobody has asked for {volume}.",
+        "back": "Attach it again."
       },
       "check-name": {
         "does": "Where the provider or the guest shows the name {old}, change it to {name}; nothing else changes.",
-        "why": "The next change refers to it by its new name."
+        "why": "The next change refers to it by its new name.",
+        "seen": "Only {name} is shown.",
+        "back": "Change it back to {old}."
       },
       "check-layers": {
         "does": "Check that this is there as declared: {declared}.",
-        "why": "It is only being declared, so nothing is created, attached or formatted. `ullage survey compare` tells where it differs from a survey; where it does, correct the declaration before anything else is changed."
+        "why": "It is only being declared, so nothing is created, attached or formatted. `ullage survey compare` tells where it differs from a survey; where it does, correct the declaration before anything else is changed.",
+        "seen": "The guest shows all of it as declared."
       },
       "see-device": {
         "does": "Check that the new device of {volume} has appeared, with {size}, and note its name.",
-        "why": "All later steps use the device's name; with the wrong one they change somebody else's data."
+        "why": "All later steps use the device's name; with the wrong one they change somebody else's data.",
+        "seen": "One new device of {size} is there, and nothing is on it that nobody expected."
       },
       "see-size": {
         "does": "Rescan the device of {volume} until the guest shows {size}.",
-        "why": "A guest keeps the size it saw when it started or when the volume was attached."
+        "why": "A guest keeps the size it saw when it started or when the volume was attached.",
+        "seen": "The guest shows {size} for {volume}."
       },
       "grow-partition": {
         "does": "If {volume} is partitioned, grow the partition that is to be larger, keeping its start; it must be the last one.",
-        "why": "A file system cannot be larger than its partition."
+        "why": "A file system cannot be larger than its partition.",
+        "seen": "The partition ends where {volume} ends, and begins where it did.",
+        "back": "A partition can be made as small as it was, as long as nothing on it has grown."
       },
       "grow-inside": {
         "does": "Grow what is on {volume}, layer by layer: first the volume manager's parts, if any, then the file system.",
-        "why": "Until then the added capacity is paid for but cannot be used."
+        "why": "Until then the added capacity is paid for but cannot be used.",
+        "seen": "Every layer on {volume} shows the new size.",
+        "back": "Where every layer can be made smaller, make them as small as they were, the file system first."
       },
       "grow-member": {
         "does": "Grow {volume} as a member of volume group {group}; if it is in a partition, grow that first.",
-        "why": "The group keeps using the size a member had when it joined."
+        "why": "The group keeps using the size a member had when it joined.",
+        "seen": "The group shows more free extents.",
+        "back": "The member can be made as small as it was, as long as its new extents are free."
       },
       "make-group": {
-        "does": "Create volume group {group} on {members}, with extents of {extent}."
+        "does": "Create volume group {group} on {members}, with extents of {extent}.",
+        "seen": "The group shows its members and its free extents.",
+        "back": "Remove the group again, as long as nothing is in it."
       },
       "make-group-over": {
-        "does": "Create volume group {group} on {members}, with extents of {extent}; any data on them is overwritten."
+        "does": "Create volume group {group} on {members}, with extents of {extent}; any data on them is overwritten.",
+        "seen": "The group shows its members and its free extents.",
+        "back": "Nothing brings it back but its backup."
       },
       "join-group": {
-        "does": "Add {volume} to volume group {group}."
+        "does": "Add {volume} to volume group {group}.",
+        "seen": "The group lists {volume} and more free extents.",
+        "back": "Remove {volume} from the group, as long as none of its extents are used."
       },
       "join-group-over": {
-        "does": "Add {volume} to volume group {group}; any data on it is overwritten."
+        "does": "Add {volume} to volume group {group}; any data on it is overwritten.",
+        "seen": "The group lists {volume} and more free extents.",
+        "back": "Nothing brings it back but its backup."
       },
       "leave-group": {
         "does": "Move the data on {volume} to the other members of volume group {group}, check that nothing is left on it, and remove it from the group.",
-        "why": "Removing a member that still holds data breaks the group."
+        "why": "Removing a member that still holds data breaks the group.",
+        "seen": "The group no longer lists {volume}, and everything in it is as it was.",
+        "back": "Add {volume} to the group again."
       },
       "replace-member": {
         "does": "Add the smaller {volume} to volume group {group}, move the data on the old one to it and to the other members, and remove the old one.",
-        "why": "Removing a member that still holds data breaks the group."
+        "why": "Removing a member that still holds data breaks the group.",
+        "seen": "The group lists the smaller {volume} only, and everything in it is as it was.",
+        "back": "Add the old one to the group again, and move the data back to it."
       },
       "remove-group": {
-        "does": "Remove volume group {group} and everything in it."
+        "does": "Remove volume group {group} and everything in it.",
+        "seen": "The group is no longer listed.",
+        "back": "Nothing brings it back but its backup."
       },
       "rename-group": {
-        "does": "Rename volume group {old} to {group}, also wherever the old name is part of a device path, such as in fstab."
+        "does": "Rename volume group {old} to {group}, also wherever the old name is part of a device path, such as in fstab.",
+        "seen": "The group is listed as {group}, and everything in it is mounted after a restart.",
+        "back": "Rename it back to {old}."
       },
       "re-extent": {
         "does": "Change the extents of volume group {group} from {was} to {extent}, if its contents allow it.",
-        "why": "Everything in the group must start and end on a boundary of the new extents."
+        "why": "Everything in the group must start and end on a boundary of the new extents.",
+        "seen": "The group shows extents of {extent}.",
+        "back": "Change them back to {was}."
       },
       "convert-layout": {
-        "does": "Change the layout of the logical volumes in volume group {group} from {was} to {layout}."
+        "does": "Change the layout of the logical volumes in volume group {group} from {was} to {layout}.",
+        "seen": "The logical volumes show as {layout}.",
+        "back": "Change them back to {was}, as long as the group has the room."
       },
       "lay-out-anew": {
         "does": "Remove everything in volume group {group}, which is {was}, create its logical volumes and file systems again, {layout}, and restore their contents from the backup.",
-        "why": "Striped extents cannot be made linear in place, nor the other way round."
+        "why": "Striped extents cannot be made linear in place, nor the other way round.",
+        "seen": "The logical volumes show as {layout}, and the restored files are what they were.",
+        "back": "Nothing brings it back but its backup."
       },
       "deactivate": {
         "does": "Deactivate volume group {group}.",
-        "why": "A group in use must not lose its members."
+        "why": "A group in use must not lose its members.",
+        "seen": "No logical volume of {group} is active.",
+        "back": "Activate it again."
       },
       "export": {
         "does": "Mark volume group {group} as exported.",
-        "why": "Nothing can use it by mistake until the other server imports it."
+        "why": "Nothing can use it by mistake until the other server imports it.",
+        "seen": "The group shows as exported.",
+        "back": "Import it again where its members are."
       },
       "check-detached": {
         "does": "Check that all {count} members of volume group {group} are detached before the first is attached again.",
-        "why": "A volume group must be moved as a whole; one that is split between servers is broken."
+        "why": "A volume group must be moved as a whole; one that is split between servers is broken.",
+        "seen": "The provider shows none of the {count} as attached.",
+        "back": "Attach all of them to the server that had them, and import the group there."
       },
       "import": {
-        "does": "Check that all {count} members of volume group {group} are present, and import it."
+        "does": "Check that all {count} members of volume group {group} are present, and import it.",
+        "seen": "The group shows with {count} members, none of them missing.",
+        "back": "Mark it as exported again."
       },
       "activate": {
-        "does": "Activate volume group {group}."
+        "does": "Activate volume group {group}.",
+        "seen": "The logical volumes of {group} are active.",
+        "back": "Deactivate it again."
       },
       "stop-use": {
         "does": "Stop whatever uses {mounts} on {server}.",
-        "why": "A file system cannot be unmounted while a file on it is open."
+        "why": "A file system cannot be unmounted while a file on it is open.",
+        "seen": "No process uses {mounts}.",
+        "back": "Start again what was stopped."
       },
       "check-fstab": {
         "does": "Before {server} next starts, remove {mount} from its fstab.",
-        "why": "It will not be there then, and the guest would wait for it, or not come up."
+        "why": "It will not be there then, and the guest would wait for it, or not come up.",
+        "seen": "No line of fstab is about {mount}.",
+        "back": "Put the line back."
       },
       "unmount": {
         "does": "Unmount {mount}; if it is not coming back to {server}, remove it from fstab as well.",
-        "why": "Data not yet written then reaches the volume, and nothing writes to it any more."
+        "why": "Data not yet written then reaches the volume, and nothing writes to it any more.",
+        "seen": "{mount} is in no list of what is mounted.",
+        "back": "Mount it again, and put its line back into fstab."
       },
       "unmount-swap": {
-        "does": "Take the swap space {mount} out of use; if it is not coming back to {server}, remove it from fstab as well."
+        "does": "Take the swap space {mount} out of use; if it is not coming back to {server}, remove it from fstab as well.",
+        "seen": "{mount} is in no list of swap spaces.",
+        "back": "Put it into use again."
       },
       "mount": {
-        "does": "Mount {mount}, and add it to fstab."
+        "does": "Mount {mount}, and add it to fstab.",
+        "seen": "{mount} is mounted, with the size and the files that are expected.",
+        "back": "Unmount it again, and take its line out of fstab."
       },
       "mount-swap": {
-        "does": "Put the swap space {mount} into use, and add it to fstab."
+        "does": "Put the swap space {mount} into use, and add it to fstab.",
+        "seen": "{mount} is in the list of swap spaces.",
+        "back": "Take it out of use again."
       },
       "export-pool": {
         "does": "Export the pool of {mount}.",
-        "why": "Two servers that have imported one pool destroy it; and data not yet written then reaches the volume."
+        "why": "Two servers that have imported one pool destroy it; and data not yet written then reaches the volume.",
+        "seen": "The pool is no longer listed on this server.",
+        "back": "Import it here again."
       },
       "import-pool": {
-        "does": "Make sure that the pool of {mount} is imported on this server and on no other, and that it is mounted at {mount}."
+        "does": "Make sure that the pool of {mount} is imported on this server and on no other, and that it is mounted at {mount}.",
+        "seen": "The pool of {mount} is listed here, and mounted.",
+        "back": "Export it again."
       },
       "make-logical-volume": {
-        "does": "Create a logical volume of {size} for {mount} in volume group {group}, {layout}."
+        "does": "Create a logical volume of {size} for {mount} in volume group {group}, {layout}.",
+        "seen": "A logical volume of {size} is listed in {group}.",
+        "back": "Remove it again, as long as nothing is on it."
       },
       "extend-logical-volume": {
         "does": "Extend the logical volume of {mount} in volume group {group} from {was} to {size}.",
-        "why": "A file system can only grow to the end of its device."
+        "why": "A file system can only grow to the end of its device.",
+        "seen": "The logical volume shows {size}.",
+        "back": "Reduce it to {was} again, as long as its file system has not grown."
       },
       "reduce-logical-volume": {
         "does": "Reduce the logical volume of {mount} in volume group {group} to {size}, but not below the size of its file system.",
-        "why": "Whatever is beyond the new end is lost."
+        "why": "Whatever is beyond the new end is lost.",
+        "seen": "The logical volume shows {size}, and the file system on it passes its check.",
+        "back": "Nothing brings it back but its backup."
       },
       "cut-logical-volume": {
         "does": "Reduce the logical volume of {mount} in volume group {group} from {was} to {size}; the file system on it is created again.",
-        "why": "A file system of this type cannot be made smaller: what it holds comes back from its backup."
+        "why": "A file system of this type cannot be made smaller: what it holds comes back from its backup.",
+        "seen": "The logical volume shows {size}.",
+        "back": "Nothing brings it back but its backup."
       },
       "remove-file-system": {
-        "does": "Remove {mount} and its logical volume from volume group {group}."
+        "does": "Remove {mount} and its logical volume from volume group {group}.",
+        "seen": "{mount} is mounted nowhere, and its logical volume is not listed.",
+        "back": "Nothing brings it back but its backup."
       },
       "give-up-file-system": {
-        "does": "Stop using {mount}: nothing mounts it any more. The data on {volume} stays until something else is created there."
+        "does": "Stop using {mount}: nothing mounts it any more. The data on {volume} stays until something else is created there.",
+        "seen": "Nothing mounts {mount}, also after a restart.",
+        "back": "Mount it again: the data on {volume} is untouched until something else is created there."
       },
       "make-file-system": {
-        "does": "Create a file system, {type}{how}, for {mount} on {on}."
+        "does": "Create a file system, {type}{how}, for {mount} on {on}.",
+        "seen": "The device shows {type}.",
+        "back": "Nothing is lost if it is made again, as long as nothing has been written to it."
       },
       "make-file-system-over": {
-        "does": "Create a file system, {type}{how}, for {mount} on {on}; any data there is overwritten."
+        "does": "Create a file system, {type}{how}, for {mount} on {on}; any data there is overwritten.",
+        "seen": "The device shows {type}.",
+        "back": "Nothing brings it back but its backup."
       },
       "make-anew": {
         "does": "Reformat {mount} on {on}: {type}, {size}{how}.",
-        "why": "{reason}"
+        "why": "{reason}",
+        "seen": "The device shows {type}, and nothing is on it.",
+        "back": "Nothing brings it back but its backup."
       },
       "set-reserve": {
         "does": "Set the reserved blocks of {mount}, {type}, to {reserve} %.",
-        "why": "It can be set while the file system is in use, and nothing it holds is touched."
+        "why": "It can be set while the file system is in use, and nothing it holds is touched.",
+        "seen": "The superblock shows {reserve} % of its blocks as reserved.",
+        "back": "Set what it was before."
       },
       "bring-back": {
-        "does": "Restore what {mount} held from its backup, and compare."
+        "does": "Restore what {mount} held from its backup, and compare.",
+        "seen": "A comparison with the backup shows no difference."
       },
       "bring-over": {
-        "does": "Restore to {volume} what {old} held, from its backup."
+        "does": "Restore to {volume} what {old} held, from its backup.",
+        "seen": "A comparison with the backup shows no difference."
       },
       "grow-mounted": {
         "does": "Grow the file system {mount}, {type}, to the end of its device, while it is mounted.",
-        "why": "Until then the added capacity is paid for but cannot be used."
+        "why": "Until then the added capacity is paid for but cannot be used.",
+        "seen": "`df` shows the new size of {mount}.",
+        "back": "Where a file system of {type} can be made smaller, make it as small as it was."
       },
       "grow-unmounted": {
-        "does": "Grow {mount}, {type}, to the end of its device, while it is unmounted."
+        "does": "Grow {mount}, {type}, to the end of its device, while it is unmounted.",
+        "seen": "The file system shows its new size when it is mounted again.",
+        "back": "Where a file system of {type} can be made smaller, make it as small as it was."
       },
       "shrink-mounted": {
-        "does": "Shrink the file system {mount}, {type}, to {size} or a little less, while it is mounted."
+        "does": "Shrink the file system {mount}, {type}, to {size} or a little less, while it is mounted.",
+        "seen": "`df` shows no more than {size} for {mount}.",
+        "back": "Nothing brings it back but its backup."
       },
       "shrink-unmounted": {
-        "does": "Check the file system {mount}, {type}, and shrink it to {size} or a little less, while it is unmounted."
+        "does": "Check the file system {mount}, {type}, and shrink it to {size} or a little less, while it is unmounted.",
+        "seen": "Its check finds nothing, and it shows no more than {size}.",
+        "back": "Nothing brings it back but its backup."
       },
       "put-smaller-in-place": {
         "does": "Stop whatever uses {volume}. Create on the smaller {volume} what is on the old one, copy the files across and compare, unmount the old one and mount the smaller one in its place.",
-        "why": "A block-by-block copy would not fit, and what is written during the copy would be lost."
+        "why": "A block-by-block copy would not fit, and what is written during the copy would be lost.",
+        "seen": "Whatever uses {volume} works, and a comparison with the old one shows no difference.",
+        "back": "Mount the old one again: it still holds everything until it is deleted."
       }
     },
     "place": {
@@ -1448,105 +1546,162 @@ export const shippedProcedures: readonly DeclaredProcedures[] = [
     "actions": {
       "check-server-there": {
         "does": "Check that server {server} is there as declared: {declared}.",
-        "why": "It is only being declared, so nothing is created, attached or formatted. `ullage survey compare` tells where it differs from a survey; where it does, correct the declaration before anything else is changed."
+        "why": "It is only being declared, so nothing is created, attached or formatted. `ullage survey compare` tells where it differs from a survey; where it does, correct the declaration before anything else is changed.",
+        "seen": "The provider shows {server} as declared."
       },
       "check-volume-there": {
         "does": "Check that volume {volume} is there as declared: {declared}.",
-        "why": "It is only being declared, so nothing is created, attached or formatted. `ullage survey compare` tells where it differs from a survey; where it does, correct the declaration before anything else is changed."
+        "why": "It is only being declared, so nothing is created, attached or formatted. `ullage survey compare` tells where it differs from a survey; where it does, correct the declaration before anything else is changed.",
+        "seen": "The provider shows {volume} as declared."
       },
       "check-identity": {
         "does": "Find out which {kind} {name} is: the one with the id {was}, as on main, or the one with the id {id}. Change nothing about either before that is settled.",
-        "why": "Another id is another {kind}: whatever is done next would be done to that one."
+        "why": "Another id is another {kind}: whatever is done next would be done to that one.",
+        "seen": "It is settled which of the two {name} is, and both are as they were."
       },
       "create-volume": {
-        "does": "Create volume {volume}: {size}, tier {tier}{where}{how}."
+        "does": "Create volume {volume}: {size}, tier {tier}{where}{how}.",
+        "seen": "The provider shows {volume} with {size}, attached to nothing.",
+        "back": "Delete {volume} again, as long as nothing has been put on it."
       },
       "grow-volume": {
-        "does": "Grow volume {volume} from {was} to {size}."
+        "does": "Grow volume {volume} from {was} to {size}.",
+        "seen": "The provider shows {volume} with {size}.",
+        "back": "A grown volume cannot be made smaller: {was} comes back only as a new volume and a copy of the files."
       },
       "move-tier": {
         "does": "Move volume {volume} from tier {was} to {tier}.",
-        "why": "Whether it can stay attached meanwhile is in the documentation of the provider."
+        "why": "Whether it can stay attached meanwhile is in the documentation of the provider.",
+        "seen": "The provider shows {volume} in tier {tier}.",
+        "back": "Move {volume} back to tier {was}, where the provider lets it go back."
       },
       "create-smaller": {
         "does": "Create a volume of {size} beside {volume}, tier {tier}{how}, to replace it and then take its name.",
-        "why": "A volume cannot be made smaller in place: whatever is cut off is lost."
+        "why": "A volume cannot be made smaller in place: whatever is cut off is lost.",
+        "seen": "The provider shows a second volume of {size}.",
+        "back": "Delete the new volume again; the old one is untouched."
       },
       "attach-smaller": {
-        "does": "Attach the smaller {volume} to {server} beside the old one."
+        "does": "Attach the smaller {volume} to {server} beside the old one.",
+        "seen": "The guest of {server} shows both disks.",
+        "back": "Detach the smaller one again."
       },
       "detach-old": {
-        "does": "Detach the old {volume} from {server}."
+        "does": "Detach the old {volume} from {server}.",
+        "seen": "The provider shows the old {volume} as attached to nothing.",
+        "back": "Attach the old one to {server} again."
       },
       "fill-smaller": {
         "does": "Copy the files to the smaller {volume}, from the old one or from its backup, on a server that both can be attached to.",
-        "why": "A block-by-block copy would not fit."
+        "why": "A block-by-block copy would not fit.",
+        "seen": "A comparison of the files shows no difference.",
+        "back": "Keep using the old one: it still holds everything."
       },
       "copy-across": {
         "does": "Create {volume} again at site {site}: {size}, tier {tier}{how}. Restore to it what it holds at {was}, from a backup taken when nothing writes to it any more{copied}.",
-        "why": "Changing its declaration does not copy its data to another site."
+        "why": "Changing its declaration does not copy its data to another site.",
+        "seen": "A comparison of the files at both sites shows no difference.",
+        "back": "Keep using {volume} at {was}, and delete the copy."
       },
       "fill-boot": {
-        "does": "Put on {volume} what {server} is to start from: what {old} held, or a newly installed guest."
+        "does": "Put on {volume} what {server} is to start from: what {old} held, or a newly installed guest.",
+        "seen": "{server} would find a guest to start from on {volume}.",
+        "back": "Keep starting {server} from what it started from."
       },
       "install-over": {
         "does": "Put {what} on {volume}, with the image or the installer that {server} is to start from; any data there is overwritten.",
-        "why": "What a server starts from is never made from within the guest that runs on it."
+        "why": "What a server starts from is never made from within the guest that runs on it.",
+        "seen": "The image or the installer reports that it is done.",
+        "back": "Nothing brings it back but its backup."
       },
       "unprotect": {
-        "does": "Remove the protection of {volume} against deletion."
+        "does": "Remove the protection of {volume} against deletion.",
+        "seen": "The provider shows {volume} as not protected.",
+        "back": "Protect {volume} again."
       },
       "unprotect-old": {
-        "does": "Remove the protection of the old {volume} against deletion."
+        "does": "Remove the protection of the old {volume} against deletion.",
+        "seen": "The provider shows the old {volume} as not protected.",
+        "back": "Protect it again."
       },
       "protect": {
-        "does": "Protect {volume} against deletion."
+        "does": "Protect {volume} against deletion.",
+        "seen": "The provider shows {volume} as protected.",
+        "back": "Remove the protection again."
       },
       "share": {
-        "does": "Allow {volume} to be attached to several servers at once."
+        "does": "Allow {volume} to be attached to several servers at once.",
+        "seen": "The provider shows {volume} as one that several servers may have.",
+        "back": "Allow it on one server only, as long as no second one has it."
       },
       "unshare": {
-        "does": "Allow {volume} to be attached to one server only."
+        "does": "Allow {volume} to be attached to one server only.",
+        "seen": "The provider shows {volume} as one that a single server may have.",
+        "back": "Allow it on several servers again."
       },
       "attach": {
-        "does": "Attach volume {volume} to {server}."
+        "does": "Attach volume {volume} to {server}.",
+        "seen": "The provider shows {volume} as attached to {server}.",
+        "back": "Detach {volume} again, once nothing on {server} uses it."
       },
       "attach-boot": {
-        "does": "Attach volume {volume} to {server} as its boot volume."
+        "does": "Attach volume {volume} to {server} as its boot volume.",
+        "seen": "The provider shows {volume} as what {server} starts from.",
+        "back": "Detach {volume} again before {server} is started."
       },
       "detach": {
-        "does": "Detach volume {volume} from {server}."
+        "does": "Detach volume {volume} from {server}.",
+        "seen": "The provider shows {volume} as attached to nothing.",
+        "back": "Attach {volume} to {server} again."
       },
       "delete-volume": {
-        "does": "Delete volume {volume}, {size}, for good."
+        "does": "Delete volume {volume}, {size}, for good.",
+        "seen": "The provider no longer lists {volume}.",
+        "back": "Nothing brings it back but its backup."
       },
       "delete-old": {
-        "does": "Delete the old {volume}, {size}, for good; the new one keeps or takes its name."
+        "does": "Delete the old {volume}, {size}, for good; the new one keeps or takes its name.",
+        "seen": "The provider no longer lists the old {volume}.",
+        "back": "Nothing brings it back but its backup."
       },
       "create-server": {
-        "does": "Create server {server}{where}{boot}, {power}."
+        "does": "Create server {server}{where}{boot}, {power}.",
+        "seen": "The provider shows {server}, {power}.",
+        "back": "Delete {server} again; its volumes stay."
       },
       "delete-server": {
         "does": "Delete server {server}; its volumes stay.",
-        "why": "Some providers delete a boot volume with its server unless told to keep it."
+        "why": "Some providers delete a boot volume with its server unless told to keep it.",
+        "seen": "The provider no longer lists {server}, and its volumes are still there.",
+        "back": "Create {server} again and attach its volumes; its address and its other settings may not come back."
       },
       "stop-server": {
         "does": "Shut {server} down from within its guest, and check at the provider that it is stopped.",
-        "why": "A boot volume is in use as long as its server runs, and data that is not yet written would be lost."
+        "why": "A boot volume is in use as long as its server runs, and data that is not yet written would be lost.",
+        "seen": "The provider shows {server} as stopped.",
+        "back": "Start {server} again."
       },
       "start-server": {
-        "does": "Start {server}, and check that its guest comes up."
+        "does": "Start {server}, and check that its guest comes up.",
+        "seen": "The guest of {server} answers, and everything in its fstab is mounted.",
+        "back": "Shut {server} down again."
       },
       "change-server-type": {
         "does": "Change {server} from server type {was} to {type}, while it is stopped.",
-        "why": "Some providers can change it while the server runs; their documentation says so."
+        "why": "Some providers can change it while the server runs; their documentation says so.",
+        "seen": "The provider shows {server} as {type}.",
+        "back": "Change it back to {was} while it is stopped."
       },
       "move-server": {
         "does": "Move {server} from site {was} to {site}, or create it again there, while it is stopped.",
-        "why": "Its volumes must be at the same site."
+        "why": "Its volumes must be at the same site.",
+        "seen": "The provider shows {server} at {site}.",
+        "back": "Move it back to {was}, as long as its volumes are still there."
       },
       "set-boot": {
-        "does": "Set {server} to start from {volume}."
+        "does": "Set {server} to start from {volume}.",
+        "seen": "The provider shows that {server} starts from {volume}.",
+        "back": "Set {server} to start from what it started from before."
       }
     },
     "place": {
