@@ -14,8 +14,8 @@ export interface Action {
   readonly words: readonly string[];
   /** What can be filled into its commands: names and figures as programs take them. */
   readonly fills: readonly string[];
-  /** Whether it destroys what only a backup brings back. */
-  readonly destroys?: true;
+  /** What it destroys that only a backup brings back, if anything. */
+  readonly destroys?: 'volume' | 'volume-beneath' | 'members' | 'group' | 'file-system';
   /** Said whatever a procedure says. */
   readonly cautions?: readonly string[];
 }
@@ -78,7 +78,7 @@ export const actions = {
     at: 'provider',
     words: ['what', 'volume', 'server'],
     fills: [...volume, ...server],
-    destroys: true,
+    destroys: 'volume',
     cautions: [cautions],
   },
   unprotect: { at: 'provider', words: ['volume'], fills: [...volume], cautions: [oneMistake] },
@@ -93,14 +93,14 @@ export const actions = {
     at: 'provider',
     words: ['volume', 'size'],
     fills: [...volume],
-    destroys: true,
+    destroys: 'volume',
     cautions: [cautions],
   },
   'delete-old': {
     at: 'provider',
     words: ['volume', 'size'],
     fills: [...volume],
-    destroys: true,
+    destroys: 'volume',
     cautions: [cautions],
   },
   'create-server': {
@@ -128,7 +128,7 @@ export const actions = {
     at: 'guest',
     words: ['group', 'members', 'extent'],
     fills: ['group', 'devices', 'extent'],
-    destroys: true,
+    destroys: 'members',
     cautions: [cautions],
   },
   'join-group': { at: 'guest', words: ['volume', 'group'], fills: [...disk, 'group'] },
@@ -136,7 +136,7 @@ export const actions = {
     at: 'guest',
     words: ['volume', 'group'],
     fills: [...disk, 'group'],
-    destroys: true,
+    destroys: 'volume',
     cautions: [cautions],
   },
   'leave-group': { at: 'guest', words: ['volume', 'group'], fills: [...disk, 'group'], cautions: [cautions] },
@@ -146,7 +146,13 @@ export const actions = {
     fills: [...disk, 'group', 'new-device'],
     cautions: [cautions],
   },
-  'remove-group': { at: 'guest', words: ['group'], fills: ['group'], destroys: true, cautions: [cautions] },
+  'remove-group': {
+    at: 'guest',
+    words: ['group'],
+    fills: ['group'],
+    destroys: 'group',
+    cautions: [cautions],
+  },
   'rename-group': { at: 'guest', words: ['old', 'group'], fills: ['old', 'group'] },
   're-extent': { at: 'guest', words: ['group', 'was', 'extent'], fills: ['group', 'extent'] },
   'convert-layout': {
@@ -158,7 +164,7 @@ export const actions = {
     at: 'guest',
     words: ['group', 'was', 'layout'],
     fills: ['group', 'logical-volume', 'logical-volume-name', ...layout, ...size],
-    destroys: true,
+    destroys: 'group',
     cautions: [cautions],
   },
   deactivate: { at: 'guest', words: ['group'], fills: ['group'] },
@@ -188,21 +194,21 @@ export const actions = {
     at: 'guest',
     words: ['mount', 'group', 'size'],
     fills: [...system, 'group', ...size],
-    destroys: true,
+    destroys: 'file-system',
     cautions: [cautions],
   },
   'cut-logical-volume': {
     at: 'guest',
     words: ['mount', 'group', 'was', 'size'],
     fills: [...system, 'group', ...size],
-    destroys: true,
+    destroys: 'file-system',
     cautions: [cautions],
   },
   'remove-file-system': {
     at: 'guest',
     words: ['mount', 'group'],
     fills: [...system, 'group'],
-    destroys: true,
+    destroys: 'file-system',
     cautions: [cautions],
   },
   'give-up-file-system': {
@@ -216,14 +222,14 @@ export const actions = {
     at: 'guest',
     words: ['type', 'how', 'mount', 'on'],
     fills: [...system, ...making],
-    destroys: true,
+    destroys: 'volume-beneath',
     cautions: [cautions],
   },
   'make-anew': {
     at: 'guest',
     words: ['mount', 'on', 'type', 'size', 'how', 'reason'],
     fills: [...system, ...making, ...size],
-    destroys: true,
+    destroys: 'file-system',
     cautions: [cautions],
   },
   'set-reserve': { at: 'guest', words: ['mount', 'type', 'reserve'], fills: [...system, 'reserve'] },
@@ -235,14 +241,14 @@ export const actions = {
     at: 'guest',
     words: ['mount', 'type', 'size'],
     fills: [...system, ...size],
-    destroys: true,
+    destroys: 'file-system',
     cautions: [cautions],
   },
   'shrink-unmounted': {
     at: 'guest',
     words: ['mount', 'type', 'size'],
     fills: [...system, ...size],
-    destroys: true,
+    destroys: 'file-system',
     cautions: [cautions],
   },
   'put-smaller-in-place': {

@@ -5,6 +5,7 @@ import { type Bytes, parseSize, unitBytes } from '../estate/size.ts';
 import type { Fills } from './commands.ts';
 import { devicePath, type ShownDisk } from './devices.ts';
 import { leaving, type Wanted } from './draft.ts';
+import { formerSystem } from './former.ts';
 import { inOrder } from './mounts.ts';
 import { type Sides, systemsOn } from './sides.ts';
 import { sorted } from './words.ts';
@@ -135,16 +136,6 @@ function systemOf(sides: Sides, wanted: Wanted): FileSystem | undefined {
     sides.head.fileSystems.get(subject.name) ??
     (mount === undefined ? undefined : formerSystem(sides, wanted, mount))
   );
-}
-
-function formerSystem(sides: Sides, { subject, words }: Wanted, mount: string): FileSystem | undefined {
-  const on = words.on ?? words.group ?? words.volume ?? '';
-  const names = [
-    subject.name,
-    `${sides.baseName('groups', on)}:${mount}`,
-    `${sides.baseName('volumes', on)}:${mount}`,
-  ];
-  return names.flatMap((name) => sides.base.fileSystems.get(name) ?? [])[0];
 }
 
 function mountsOn(sides: Sides, { subject }: Wanted): readonly string[] | undefined {

@@ -28,6 +28,7 @@ import {
 } from './file-systems.ts';
 import { fillsOf } from './fills.ts';
 import { groupDeleted, groupEdited, groupRenamed, makeGroup, memberJoined, memberLeft } from './groups.ts';
+import { lossCautions } from './losses.ts';
 import { start, stop } from './power.ts';
 import { type Procedures, plainProcedures, procedureFor } from './procedures.ts';
 import { bootSwapped, serverCreated, serverDeleted, whileStopped } from './servers.ts';
@@ -248,8 +249,9 @@ function stepOf(
     why: odds === undefined ? why : why === undefined ? odds : `${why} ${odds}`,
     seen: said(procedure.seen),
     back: said(procedure.back),
-    destroys: destroys ?? false,
+    destroys: destroys !== undefined,
     cautions: [
+      ...lossCautions(sides, wanted),
       ...procedure.cautions.map((text) => filled(text, words)),
       ...more,
       ...deviceCautions(inCommands),
