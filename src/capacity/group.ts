@@ -5,7 +5,7 @@
 import { baseName, type Renames } from '../change/renames.ts';
 import type { Estate, FileSystem, VolumeGroup } from '../estate/estate.ts';
 import { type Bytes, bytes, noBytes, sumBytes, timesBytes } from '../estate/size.ts';
-import { extentsFor, membersWanted } from './extents.ts';
+import { extentsFor, membersWanted, usableExtents } from './extents.ts';
 import { type MeasuredCapacity, measuredMember, memberExtents } from './measured.ts';
 import { type FilledGroup, fillGroup, type Placement, type Wanted } from './placement.ts';
 
@@ -84,6 +84,13 @@ export function fillFrom(
   );
   return filled(head, leftIn(after, { placed: new Map<string, Placement>(), missing, left }));
 }
+
+/** Whether members of these sizes, no others, could hold all that a group holds, in its layout. */
+export const couldHold = (group: VolumeGroup, sizes: readonly Bytes[]): boolean =>
+  placedAnew(
+    group,
+    sizes.map((size) => usableExtents(size, group.extent)),
+  ).missing === 0n;
 
 const placedAnew = (group: VolumeGroup, extents: readonly bigint[]): FilledGroup =>
   fillGroup(

@@ -1,5 +1,5 @@
 /** Keys of what has to be done first: each is no wait where nobody wants it. */
-import { extentsFor, usableExtents } from '../capacity/extents.ts';
+import { couldHold } from '../capacity/group.ts';
 import type { VolumeGroup } from '../estate/estate.ts';
 import { type Carrier, type Sides, systemsOn } from './sides.ts';
 
@@ -112,12 +112,10 @@ function holdsWithout(sides: Sides, name: string): boolean {
   const sizes = staying.flatMap(
     (member) => sides.base.volumes.get(sides.baseName('volumes', member))?.size ?? [],
   );
-  const extents = sizes.reduce((sum, size) => sum + usableExtents(size, before.extent), 0n);
   const kept = before.fileSystems.filter(({ mount }) =>
     after.fileSystems.some((each) => each.mount === mount),
   );
-  const taken = kept.reduce((sum, { size }) => sum + extentsFor(size, before.extent), 0n);
-  return staying.length > 0 && extents >= taken;
+  return staying.length > 0 && couldHold({ ...before, fileSystems: kept }, sizes);
 }
 
 /** What makes a group larger where it is: members that come to it, but for those of a trade, and members that grow. */

@@ -251,3 +251,31 @@ describe('a plan', () => {
     );
   });
 });
+
+describe('two groups that trade a member each', () => {
+  const groups = (layout: string, [g, h]: readonly [string, string]): Files => ({
+    'storage/all.yaml': `servers: { s: { power: running, guest: linux-lvm } }
+volumes:
+${['a', 'b', 'c', 'd'].map((name) => `  ${name}: { size: 40 GiB, tier: bulk }\n`).join('')}attachments:
+${['a', 'b', 'c', 'd'].map((name) => `  - { volume: ${name}, server: s }\n`).join('')}volume-groups:
+  g: { members: [${g}]${layout}, file-systems: { /g: { size: 30 GiB, type: xfs } } }
+  h: { members: [${h}], file-systems: { /h: { size: 30 GiB, type: xfs } } }
+`,
+  });
+
+  it.each([
+    ['', false],
+    // Neither two images nor two stripes lie on one volume, whatever the sum of their extents.
+    [', layout: mirrored, copies: 2', true],
+    [', layout: striped, stripes: 2', true],
+  ])('let one go before the other comes only where what is left holds all%s: %s', (layout, waits) => {
+    const { steps } = branch(groups(layout, ['a, b', 'c, d']), groups(layout, ['a, c', 'b, d']));
+    const at = (kind: RegExp, volume: string): number =>
+      steps.findIndex(({ procedure, words }) => kind.test(procedure) && words.volume === volume);
+    const [leaves, joins] = [at(/^leave/, 'b'), at(/^join/, 'c')];
+    expect([leaves, joins]).not.toContain(-1);
+    const leaving = steps[leaves];
+    if (leaving === undefined) throw new Error('nothing leaves');
+    expect(waitsFor(steps, leaving).has(joins + 1)).toBe(waits);
+  });
+});
