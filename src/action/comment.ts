@@ -1,5 +1,6 @@
 /**
- * One comment a pull request, over the host's REST API: found again by a marker, updated in place, never a second.
+ * One comment a pull request, over the host's REST API: found again by a marker, updated in place, never a second
+ * that stays.
  *
  * Anybody can write the marker into a comment of their own, so only one by our own account is ever edited. A list
  * that cannot be read to its end is no proof that there is none, so then nothing is written. Nothing here can change
@@ -41,6 +42,7 @@ export async function writeComment(
   text: string,
 ): Promise<CommentOutcome> {
   const wait = api.wait ?? sleep;
+  let waited = 0;
   const client = hostClient(api);
   for (let attempt = 1; ; attempt += 1) {
     try {
@@ -48,10 +50,12 @@ export async function writeComment(
     } catch (error) {
       if (!(error instanceof RequestFailed)) throw error;
       const { retryAfter, message } = error;
-      if (retryAfter === undefined || retryAfter > longestWait || attempt === attempts) {
+      const seconds = Math.max(retryAfter ?? 0, 2 ** (attempt - 1));
+      waited += seconds;
+      if (retryAfter === undefined || waited > longestWait || attempt === attempts) {
         return { kind: 'not written', why: message };
       }
-      await wait(1000 * Math.max(retryAfter, 2 ** (attempt - 1)));
+      await wait(1000 * seconds);
     }
   }
 }
@@ -63,37 +67,93 @@ async function write(
   body: string,
 ): Promise<CommentOutcome> {
   const [owner = '', repo = ''] = repository.split('/');
+  const thread = { owner, repo, issue_number: number };
   const author = await accountOf(client, usualAuthor);
-  const ours = await findOurs(client, { owner, repo, issue_number: number }, author);
-  if (ours?.body === body) return { kind: 'unchanged' };
-  if (ours !== undefined) {
-    try {
-      await client.request('PATCH /repos/{owner}/{repo}/issues/comments/{comment_id}', {
-        owner,
-        repo,
-        comment_id: ours.id,
-        body,
-      });
-      return { kind: 'updated', caution: undefined };
-    } catch (error) {
-      // Somebody deleted it in between.
-      if (!(error instanceof RequestFailed) || error.answered !== 404) throw error;
-    }
+  const ours = await findOurs(client, thread, author);
+  if (ours.length > 0) {
+    const settled = await settle(client, thread, ours, body);
+    // Undefined where somebody deleted it in between.
+    if (settled !== undefined) return settled;
   }
   const created = await client.request('POST /repos/{owner}/{repo}/issues/{issue_number}/comments', {
-    owner,
-    repo,
-    issue_number: number,
+    ...thread,
     body,
   });
+  const id = propertyOf(created.data, 'id');
+  if (Number(created.status) !== 201 || typeof id !== 'number') {
+    throw new RequestFailed(
+      `the host answered ${created.status} to a new comment, ${typeof id === 'number' ? 'which is not 201' : 'and without the id of one'}`,
+      { kind: 'unavailable', answered: created.status, retryAfter: 0 },
+    );
+  }
   const writer = commentIn(created.data)?.author;
-  const known = writer === undefined || writer === author;
-  return {
-    kind: 'created',
-    caution: known
-      ? undefined
-      : `The comment is by ${writer} and not by ${author}: give the action comment-author: ${writer}, or the next run writes a second one.`,
-  };
+  if (writer !== undefined && writer !== author) {
+    return {
+      kind: 'created',
+      caution: `The comment is by ${writer} and not by ${author}: give the action comment-author: ${writer}, or the next run writes a second one.`,
+    };
+  }
+  const gone = new Set(ours.map((each) => each.id));
+  await leaveOne(client, thread, author, { body, gone });
+  return { kind: 'created', caution: undefined };
+}
+
+/** Another run may have written one at the same time: of several the oldest stays, whichever run comes to see them. */
+async function leaveOne(
+  client: HostClient,
+  thread: Thread,
+  author: string,
+  { body, gone }: { readonly body: string; readonly gone: ReadonlySet<number> },
+): Promise<void> {
+  try {
+    // A list may still have what has been found to be gone.
+    const ours = (await findOurs(client, thread, author)).filter(({ id }) => !gone.has(id));
+    if (ours.length > 1) await settle(client, thread, ours, body);
+  } catch (error) {
+    // The comment is written; the next run settles what this one could not.
+    if (!(error instanceof RequestFailed)) throw error;
+  }
+}
+
+/** Brings the oldest of our comments up to date and deletes the others; undefined where the oldest is gone. */
+async function settle(
+  client: HostClient,
+  { owner, repo }: Thread,
+  ours: readonly Comment[],
+  body: string,
+): Promise<CommentOutcome | undefined> {
+  const [oldest, ...others] = [...ours].sort((a, b) => a.id - b.id);
+  if (oldest === undefined) return undefined;
+  for (const { id } of others) {
+    await unlessGone(
+      client.request('DELETE /repos/{owner}/{repo}/issues/comments/{comment_id}', {
+        owner,
+        repo,
+        comment_id: id,
+      }),
+    );
+  }
+  if (oldest.body === body) return { kind: 'unchanged' };
+  const updated = await unlessGone(
+    client.request('PATCH /repos/{owner}/{repo}/issues/comments/{comment_id}', {
+      owner,
+      repo,
+      comment_id: oldest.id,
+      body,
+    }),
+  );
+  return updated ? { kind: 'updated', caution: undefined } : undefined;
+}
+
+/** Whether what was asked for was done; not, where the comment is gone. */
+async function unlessGone(request: Promise<unknown>): Promise<boolean> {
+  try {
+    await request;
+    return true;
+  } catch (error) {
+    if (!(error instanceof RequestFailed) || error.answered !== 404) throw error;
+    return false;
+  }
 }
 
 /** The account the token belongs to. The token of a workflow has none that can be asked for; then the input tells. */
@@ -120,11 +180,13 @@ interface Thread {
   readonly issue_number: number;
 }
 
-async function findOurs(client: HostClient, thread: Thread, author: string): Promise<Comment | undefined> {
+/** All of ours, on whatever page: two runs at once may have written one each. */
+async function findOurs(client: HostClient, thread: Thread, author: string): Promise<readonly Comment[]> {
   const pages = client.paginate.iterator('GET /repos/{owner}/{repo}/issues/{issue_number}/comments', {
     ...thread,
     per_page: commentsAPage,
   });
+  const ours: Comment[] = [];
   let page = 0;
   for await (const { data } of pages) {
     page += 1;
@@ -134,17 +196,16 @@ async function findOurs(client: HostClient, thread: Thread, author: string): Pro
     const comments: unknown = data;
     if (!Array.isArray(comments))
       throw new RequestFailed('the host answered with something other than a list of comments');
-    // Without regard to case, as the host takes account names.
-    const ours = comments
-      .map(commentIn)
-      .find(
-        (each) =>
-          each?.author.toLowerCase() === author.toLowerCase() &&
-          each.body.replace(/\r\n/g, '\n').startsWith(marker),
-      );
-    if (ours !== undefined) return ours;
+    for (const value of comments) {
+      const comment = commentIn(value);
+      // Without regard to case, as the host takes account names.
+      const isOurs =
+        comment?.author.toLowerCase() === author.toLowerCase() &&
+        comment.body.replace(/\r\n/g, '\n').startsWith(marker);
+      if (comment !== undefined && isOurs) ours.push(comment);
+    }
   }
-  return undefined;
+  return ours;
 }
 
 function commentIn(value: unknown): Comment | undefined {

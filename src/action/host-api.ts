@@ -43,14 +43,20 @@ export class RequestFailed extends Error {
   }
 }
 
-/** The longest single wait for a limit, in seconds: a job's time is paid for. */
+/** The longest wait for limits, one or all together, in seconds: a job's time is paid for. */
 export const longestWait = 60;
 
 /** How often a read that failed is tried again. */
 const readRetries = 2;
 
-/** Seconds after which a request that is not answered is given up, and after which all of them together are. */
-const longestSilence = { one: 8, together: 14 };
+/**
+ * Seconds after which a request that is not answered is given up, and after which all of them together are. With the
+ * waits before another attempt (1 and 4 seconds for what reads, 1 and 2 for what writes) that is 20 seconds at most.
+ */
+const longestSilence = { one: 8, together: 12 };
+
+/** Seconds that an answer may take before the rest counts as silence; else a host that dawdles would be waited for. */
+const promptly = 1;
 
 const Client = Octokit.plugin(retry, throttling, paginateRest);
 
@@ -126,6 +132,7 @@ function withinBounds(api: string, second: number): typeof fetch {
         left -= performance.now() - begun;
         throw error;
       }
+      left -= Math.max(0, performance.now() - begun - promptly * second);
       const location = isRedirect(response.status, init?.method) ? response.headers.get('location') : null;
       if (location === null || redirects === mostRedirects) {
         const { status, headers } = response;
@@ -144,7 +151,7 @@ export const propertyOf = (value: unknown, key: string): unknown =>
 
 const whys: Readonly<Record<number, string>> = {
   401: 'the token is not valid',
-  403: 'the token may not write comments: the job needs `permissions: pull-requests: write`, and a run for a fork is never given it',
+  403: 'the token may not write comments: the job needs `pull-requests: write` under `permissions:`, and a run for a fork is never given it',
   404: 'this token cannot see the pull request',
   410: 'comments are turned off',
   422: 'the host refuses the comment',
@@ -171,14 +178,23 @@ function failed(error: unknown, method: string): RequestFailed {
     return value === undefined ? undefined : String(value);
   };
   const usedUp = header('x-ratelimit-remaining') === '0';
-  if (status === 429 || (status === 403 && (usedUp || header('retry-after') !== undefined))) {
+  const toldInWords = /\brate limit/i.test(String(said));
+  if (status === 429 || (status === 403 && (usedUp || toldInWords || header('retry-after') !== undefined))) {
     // What the client knows for a limit it has waited for, where waiting is of use.
     const waitedFor = usedUp || /\bsecondary rate\b/i.test(String(said));
+    const isTimed = usedUp || header('retry-after') !== undefined;
+    const seconds = isTimed || !toldInWords ? secondsToWait(header) : untimedWait;
     return new RequestFailed(`the host's rate limit is reached (${answer})`, {
       kind: 'unavailable',
       answered: status,
-      retryAfter: waitedFor ? retryAfterWrite(secondsToWait(header)) : secondsToWait(header),
+      retryAfter: waitedFor ? retryAfterWrite(seconds) : seconds,
     });
+  }
+  if (status === 403 && isLocked(said)) {
+    return new RequestFailed(
+      `the conversation of the pull request is locked, and this token may not comment on it: unlock it, or read the summary (${answer})`,
+      { answered: status },
+    );
   }
   if (status >= 500) {
     return new RequestFailed(`the host has a fault (${answer})`, {
@@ -191,6 +207,15 @@ function failed(error: unknown, method: string): RequestFailed {
     answered: status,
   });
 }
+
+/**
+ * Seconds to wait for a limit that is told in words alone. The host's documentation of its REST API, on rate limits:
+ * without a header to go by, wait for at least one minute.
+ */
+const untimedWait = 60;
+
+/** The host's own message, as programs have reported it: "Unable to create comment because issue is locked." */
+const isLocked = (said: unknown): boolean => /\bis locked\b/i.test(String(said));
 
 /** Seconds to wait, as the host asks for; RFC 9110 has it in seconds or as a date. */
 function secondsToWait(header: (name: string) => string | undefined): number {

@@ -1,6 +1,6 @@
 /** The job's summary and the comment's body: the report in Markdown, within what the host takes. */
 import type { Judgement } from '../policy/judgement.ts';
-import { markdownText } from '../report/markdown-text.ts';
+import { markdownAdvice } from '../report/markdown-text.ts';
 import { reportMarkdown } from '../report/report.ts';
 
 export interface SummaryOptions {
@@ -17,7 +17,7 @@ export function summaryOf(judgement: Judgement, { limit, notes, fullReport }: Su
   const closing =
     notes.length === 0
       ? ''
-      : `\n### About this run\n\n${notes.map((note) => `- ${markdownText(note)}`).join('\n')}\n`;
+      : `\n### About this run\n\n${notes.map((note) => `- ${markdownAdvice(note)}`).join('\n')}\n`;
   const report = reportMarkdown(judgement, {
     limit: limit - Buffer.byteLength(closing),
     ...(fullReport === undefined ? {} : { fullReport }),

@@ -329,7 +329,10 @@ function withAll(program: Command): Command {
   for (const command of program.commands) {
     withAll(command);
     if (command.options.some(({ long }) => long === '--repo') && command.name() !== 'new') {
-      command.option('--all', 'show every problem and finding, and in JSON what is unchanged as well');
+      command.option(
+        '--all',
+        'show every problem and finding, and in JSON what is unchanged as well; SARIF whole, though a host may refuse it',
+      );
     }
   }
   return program;

@@ -45,7 +45,7 @@ export function folded(model: ReportModel): ReportModel {
 }
 
 const leftOut = (count: number, what: 'problem' | 'finding', where = ''): string =>
-  `${counted(count, `more ${what} is`, `more ${what}s are`)} not shown${where}: \`--all\` shows all, and JSON and SARIF always hold all.`;
+  `${counted(count, `more ${what} is`, `more ${what}s are`)} not shown${where}: \`--all\` shows all, and JSON always holds all.`;
 
 const countIn = (blocks: readonly Block[]): number =>
   blocks.reduce((sum, block) => sum + (block.kind === 'entries' ? block.entries.length : 0), 0);

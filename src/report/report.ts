@@ -21,7 +21,7 @@ export const reportFormats = ['text', 'markdown', 'json', 'sarif', 'junit', 'htm
 export type ReportFormat = (typeof reportFormats)[number];
 
 /**
- * Writes a judgement in one form. Width and colour matter to text alone, whether all is wanted to text and JSON, and the
+ * Writes a judgement in one form. Width and colour matter to text alone, whether all is wanted to text, JSON and SARIF, and the
  * lines of files to a page. The forms that few ask for are loaded when asked for: an XML library takes longer to load
  * than a small estate to judge.
  */
@@ -39,7 +39,7 @@ export async function report(
     case 'json':
       return reportJson(judgement, terminal);
     case 'sarif':
-      return (await import('./sarif.ts')).reportSarif(judgement);
+      return (await import('./sarif.ts')).reportSarif(judgement, { all: terminal.all ?? false });
     case 'junit':
       return (await import('./junit.ts')).reportJunit(judgement);
     case 'html':

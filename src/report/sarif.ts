@@ -1,7 +1,8 @@
 /**
- * A judgement as SARIF 2.1.0 (OASIS), whole and never cut. The standard's published types hold what is written to
+ * A judgement as SARIF 2.1.0 (OASIS), cut only where a code host would refuse all of it, and then with a count. The standard's published types hold what is written to
  * its form, and JSON is the platform's own; a builder on top of them would add a way of saying it and no check.
  */
+import { gzipSync } from 'node:zlib';
 import type {
   Invocation,
   Location,
@@ -15,6 +16,7 @@ import type {
 } from 'sarif';
 import type { Place, Problem } from '../base/problem.ts';
 import { visible } from '../base/visible.ts';
+import { counted, exact } from '../base/wording.ts';
 import type { RevisionPlace } from '../change/place.ts';
 import type { Finding, Judgement } from '../policy/judgement.ts';
 import type { PolicyRule, Waiver } from '../policy/policy.ts';
@@ -24,6 +26,7 @@ import { version } from '../version.ts';
 import { fingerprint } from './fingerprint.ts';
 import { jsonText } from './json-text.ts';
 import { markdownAdvice, markdownText } from './markdown-text.ts';
+import { groupFindings } from './model/findings.ts';
 import { questionSentence } from './model/question.ts';
 import { unreadSentence } from './model/unread-main.ts';
 
@@ -32,20 +35,51 @@ export interface SarifOptions {
   readonly toolVersion?: string;
   /** The repository's root as an absolute `file:` URI that ends in `/`; where left out, the reader knows it. */
   readonly repositoryRoot?: string;
+  /** Whether it is to be whole, though a code host may refuse it. */
+  readonly all?: boolean;
 }
+
+/**
+ * What a code host takes of an upload. Its documentation, "SARIF results exceed hard limit": 25,000 results a run (of
+ * which it shows the worst 5,000), 20 runs a file, 25,000 rules a run, 1,000 locations a result; "SARIF results file is
+ * too large": 10 MB compressed by gzip. Of ours there is one run, and one location a result; of MB the smaller reading.
+ */
+export const hostLimits = { results: 25_000, gzipBytes: 10_000_000 } as const;
 
 const root = '%SRCROOT%';
 
 export function reportSarif(judgement: Judgement, options: SarifOptions = {}): string {
-  const log: Log = {
-    $schema: 'https://docs.oasis-open.org/sarif/sarif/v2.1.0/errata01/os/schemas/sarif-schema-2.1.0.json',
-    version: '2.1.0',
-    runs: [runOf(judgement, options)],
-  };
-  return jsonText(log);
+  const all = judgement.verdict === 'not judged' ? [] : judgement.findings;
+  let shown = options.all === true ? all : worst(all, hostLimits.results);
+  for (;;) {
+    const log: Log = {
+      $schema: 'https://docs.oasis-open.org/sarif/sarif/v2.1.0/errata01/os/schemas/sarif-schema-2.1.0.json',
+      version: '2.1.0',
+      runs: [runOf(judgement, shown, options)],
+    };
+    const text = jsonText(log);
+    if (options.all === true || shown.length === 0 || isTaken(text)) return text;
+    shown = worst(all, Math.floor(shown.length / 2));
+  }
 }
 
-function runOf(judgement: Judgement, { toolVersion = version, repositoryRoot }: SarifOptions): Run {
+/** Text that is no longer than the limit is not made longer by compressing it than a few bytes in a thousand. */
+const isTaken = (text: string): boolean =>
+  Buffer.byteLength(text) < hostLimits.gzipBytes * 0.99 || gzipSync(text).byteLength <= hostLimits.gzipBytes;
+
+/** So many at most, in their own order: those that fail before warnings, and those before what is on main already. */
+function worst(findings: readonly Finding[], most: number): readonly Finding[] {
+  if (findings.length <= most) return findings;
+  const kept = new Set([...groupFindings(findings).values()].flat().slice(0, most));
+  return findings.filter((finding) => kept.has(finding));
+}
+
+function runOf(
+  judgement: Judgement,
+  shown: readonly Finding[],
+  { toolVersion = version, repositoryRoot }: SarifOptions,
+): Run {
+  const leftOut = judgement.verdict === 'not judged' ? 0 : judgement.findings.length - shown.length;
   const inForce = judgement.verdict === 'not judged' ? [] : judgement.rules;
   const indexOf = new Map(inForce.map(({ name }, index) => [name, index]));
   return {
@@ -56,7 +90,7 @@ function runOf(judgement: Judgement, { toolVersion = version, repositoryRoot }: 
         semanticVersion: toolVersion,
         language: 'en',
         rules: inForce.map(descriptor),
-        notifications: [notJudgedDescriptor, unreadMainDescriptor, questionDescriptor],
+        notifications: [notJudgedDescriptor, unreadMainDescriptor, questionDescriptor, leftOutDescriptor],
       },
     },
     automationDetails: {
@@ -71,12 +105,9 @@ function runOf(judgement: Judgement, { toolVersion = version, repositoryRoot }: 
       },
     },
     columnKind: 'utf16CodeUnits',
-    invocations: [invocationOf(judgement)],
-    results:
-      judgement.verdict === 'not judged'
-        ? []
-        : judgement.findings.map((finding) => resultOf(finding, indexOf.get(finding.entry))),
-    properties: summaryOf(judgement),
+    invocations: [invocationOf(judgement, leftOut)],
+    results: shown.map((finding) => resultOf(finding, indexOf.get(finding.entry))),
+    properties: { ...summaryOf(judgement), ...(leftOut === 0 ? {} : { leftOut }) },
   };
 }
 
@@ -232,7 +263,21 @@ const questionDescriptor: ReportingDescriptor = {
   defaultConfiguration: { level: 'warning' },
 };
 
-function invocationOf(judgement: Judgement): Invocation {
+const leftOutId = 'findings-left-out';
+
+const leftOutDescriptor: ReportingDescriptor = {
+  id: leftOutId,
+  shortDescription: { text: 'Not every finding is in this file.' },
+  fullDescription: {
+    text: 'A code host refuses a file of too many results, or too large a file, as a whole; the JSON report has every finding.',
+  },
+  defaultConfiguration: { level: 'warning' },
+};
+
+const leftOutSentence = (count: number): string =>
+  `${counted(count, 'finding is', 'findings are')} left out here, since a code host takes at most ${exact(BigInt(hostLimits.results))} results and 10 MB compressed; the JSON report has every one, and so has this one with --all.`;
+
+function invocationOf(judgement: Judgement, leftOut: number): Invocation {
   if (judgement.verdict !== 'not judged') {
     const { unreadMain, question } = judgement;
     const warned = (id: string, index: number, text: string): Notification => ({
@@ -243,6 +288,7 @@ function invocationOf(judgement: Judgement): Invocation {
     const notifications = [
       ...(unreadMain === undefined ? [] : [warned(unreadMainId, 1, unreadSentence(unreadMain))]),
       ...(question === undefined ? [] : [warned(questionId, 2, questionSentence(question))]),
+      ...(leftOut === 0 ? [] : [warned(leftOutId, 3, leftOutSentence(leftOut))]),
     ];
     return {
       executionSuccessful: true,

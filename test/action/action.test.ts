@@ -1,12 +1,12 @@
 import { existsSync, mkdirSync, readFileSync, symlinkSync, writeFileSync } from 'node:fs';
 import { createServer } from 'node:http';
 import { join } from 'node:path';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { marker } from '../../src/action/comment.ts';
 import { runGate } from '../../src/cli/gate.ts';
-import { type Files, removeRepositories, type TestRepository } from '../repository.ts';
+import type { Files } from '../repository.ts';
 import {
-  bundled,
+  bundledAction,
   checkedOut,
   type Hosted,
   hosted,
@@ -15,37 +15,9 @@ import {
   plates,
   pullRequestPayload,
   type Ran,
-  runStep,
-  type Step,
 } from './run.ts';
 
-let action: string;
-let removeBundle: () => void;
-
-beforeAll(async () => {
-  const { file, remove } = await bundled();
-  action = file;
-  removeBundle = remove;
-});
-afterAll(() => {
-  removeBundle();
-  removeRepositories();
-}, 60_000);
-
-type More = Partial<Step> & { readonly checkout?: TestRepository };
-
-/** A pull request's run in a checkout of depth 1, as the usual checkout step leaves it. */
-function onPullRequest(pull: Hosted, more: More = {}): Promise<Ran> {
-  const { checkout = checkedOut(pull.origin, pull.merge), ...step } = more;
-  return runStep({
-    action,
-    workspace: checkout.dir,
-    event: 'pull_request',
-    payload: pullRequestPayload(pull),
-    sha: pull.merge,
-    ...step,
-  });
-}
+const { step, onPullRequest } = bundledAction();
 
 const tooDear = plates('60 GiB');
 const cheap = plates('52 GiB');
@@ -186,7 +158,7 @@ describe('a pull request that would judge itself', () => {
     expect(ran.code).toBe(2);
   });
 
-  it.each([{ 'fail-on': 'never' }, { reports: 'html=out/x.html' }])(
+  it.each([{ 'fail-on': 'never' }, { reports: 'pdf=out/x.pdf' }])(
     'gives an input that is none, and is not judged: %j',
     async (inputs) => {
       const ran = await onPullRequest(modest(), { inputs });
@@ -235,7 +207,9 @@ describe('the comment', () => {
           : method === 'GET'
             ? []
             : { id: 1, user: { login: 'github-actions[bot]' }, body };
-        response.writeHead(status ?? (user ? 403 : 200), { 'content-type': 'application/json' });
+        response.writeHead(status ?? (user ? 403 : method === 'POST' ? 201 : 200), {
+          'content-type': 'application/json',
+        });
         response.end(JSON.stringify(answer));
       });
     });
@@ -255,6 +229,7 @@ describe('the comment', () => {
       'GET /api/v3/user',
       'GET /api/v3/repos/Codertocat/Hello-World/issues/2/comments?per_page=100',
       'POST /api/v3/repos/Codertocat/Hello-World/issues/2/comments',
+      'GET /api/v3/repos/Codertocat/Hello-World/issues/2/comments?per_page=100',
     ]);
     for (const { token } of seen) expect(token).toBe('token a-secret-token');
     const { body } = JSON.parse(seen[2]?.body ?? '{}');
@@ -266,6 +241,15 @@ describe('the comment', () => {
     expect(log).not.toContain(Buffer.from('x-access-token:a-secret-token').toString('base64'));
     expect(named(ran, 'add-mask')).toHaveLength(2);
     expect(ran.summary).not.toContain('a-secret-token');
+  });
+
+  it('that the token may not write says which permission is missing, as it is written', async () => {
+    const { url, close } = await host(403);
+    const inputs = { comment: 'true', token: 'a-secret-token' };
+    const ran = await onPullRequest(modest(), { inputs, environment: { GITHUB_API_URL: url } });
+    close();
+    expect(ran.code).toBe(0);
+    expect(ran.summary).toContain('the job needs `pull-requests: write` under `permissions:`, and a run');
   });
 
   // Each answer by itself is in comment.test.ts.
@@ -297,7 +281,7 @@ describe('other events', () => {
       { ref: 'refs/heads/main', before: base, after: merge, repository: { default_branch: 'main' } },
       ({ ref }) => String(ref).startsWith('refs/heads/'),
     );
-    const ran = await runStep({ action, workspace: checkout.dir, event: 'push', payload, sha: merge });
+    const ran = await step({ workspace: checkout.dir, event: 'push', payload, sha: merge });
     expect(ran).toMatchObject({ code: 1, outputs: { verdict: 'fail', difference: '0.45' } });
   });
 
@@ -305,7 +289,7 @@ describe('other events', () => {
     const { origin, base, merge } = modest();
     const checkout = checkedOut(origin, merge, { ref: 'origin/queue' });
     const payload = payloadOf('merge_group', { merge_group: { base_sha: base, head_sha: merge } });
-    const ran = await runStep({ action, workspace: checkout.dir, event: 'merge_group', payload, sha: merge });
+    const ran = await step({ workspace: checkout.dir, event: 'merge_group', payload, sha: merge });
     expect(ran).toMatchObject({ code: 0, outputs: { verdict: 'pass', difference: '0.09' } });
   });
 
@@ -314,8 +298,7 @@ describe('other events', () => {
     const checkout = checkedOut(origin, base, { ref: 'origin/main' });
     const payload = payloadOf('workflow_dispatch', { ref: 'refs/heads/main' });
     const inputs = { head: 'proposal', now: '2026-11-20', reports: 'json=out/gate.json' };
-    const ran = await runStep({
-      action,
+    const ran = await step({
       workspace: checkout.dir,
       event: 'workflow_dispatch',
       payload,

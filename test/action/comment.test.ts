@@ -46,6 +46,7 @@ async function host(
 ) {
   const seen: Seen[] = [];
   let origin = '';
+  let made = comments.length;
   const answerTo = ({ method, path, body }: Seen): Answer => {
     const url = new URL(path, origin);
     const text = (): string => String((body as { body?: unknown }).body);
@@ -64,9 +65,16 @@ async function host(
       };
     }
     if (method === 'POST') {
-      const made = { id: 1000 + comments.length, user: { login: login ?? bot }, body: text() };
-      comments.push(made);
-      return { status: 201, body: made };
+      made += 1;
+      const one = { id: 999 + made, user: { login: login ?? bot }, body: text() };
+      comments.push(one);
+      return { status: 201, body: one };
+    }
+    if (method === 'DELETE') {
+      const at = comments.findIndex(({ id }) => url.pathname.endsWith(`/comments/${id}`));
+      return at === -1
+        ? { status: 404, body: { message: 'Not Found' } }
+        : { status: comments.splice(at, 1).length && 204 };
     }
     const edited = comments.find(({ id }) => url.pathname.endsWith(`/comments/${id}`));
     if (edited === undefined) return { status: 404, body: { message: 'Not Found' } };
@@ -89,7 +97,8 @@ async function host(
         return;
       }
       response.writeHead(answer.status ?? 200, { 'content-type': 'application/json', ...answer.headers });
-      response.end(typeof answer.body === 'string' ? answer.body : JSON.stringify(answer.body ?? {}));
+      if (answer.status === 204) response.end();
+      else response.end(typeof answer.body === 'string' ? answer.body : JSON.stringify(answer.body ?? {}));
     });
   });
   await new Promise<void>((ready) => server.listen(0, '127.0.0.1', ready));
@@ -121,7 +130,12 @@ describe('the comment on a pull request', () => {
   it('is written once, with the marker on top', async () => {
     const { api, seen, calls } = await host();
     expect(await writeComment(api, pull, 'pass')).toEqual({ kind: 'created', caution: undefined });
-    expect(calls()).toEqual(['GET /user', `GET ${list}?per_page=100`, `POST ${list}`]);
+    expect(calls()).toEqual([
+      'GET /user',
+      `GET ${list}?per_page=100`,
+      `POST ${list}`,
+      `GET ${list}?per_page=100`,
+    ]);
     expect(seen[2]?.body).toEqual({ body: `${marker}\npass` });
     for (const { headers } of seen) {
       expect(headers).toMatchObject({
@@ -201,7 +215,86 @@ describe('the comment on a pull request', () => {
       method === 'PATCH' ? { status: 404, body: { message: 'Not Found' } } : undefined;
     const { api, calls } = await host([said(5, bot, `${marker}\npass`)], { wrong });
     expect(await writeComment(api, pull, 'fail')).toMatchObject({ kind: 'created' });
-    expect(calls().at(-1)).toBe(`POST ${list}`);
+    expect(calls().filter((call) => !call.startsWith('GET'))).toEqual([
+      'PATCH /repos/gannet-point/storage/issues/comments/5',
+      `POST ${list}`,
+    ]);
+  });
+});
+
+describe('two runs at once', () => {
+  it.each([
+    ['before', 3, 'DELETE'],
+    ['after', 5000, 'DELETE'],
+  ] as const)('of which the other wrote its comment just %s leave the older', async (_, other, deleted) => {
+    const comments: Stored[] = [];
+    const wrong = ({ method }: Seen): undefined => {
+      if (method === 'POST') comments.push(said(other, bot, `${marker}\nfail`));
+    };
+    const { api, calls } = await host(comments, { wrong });
+    expect(await writeComment(api, pull, 'pass')).toMatchObject({ kind: 'created' });
+    expect(comments.map(({ body }) => body)).toEqual([`${marker}\npass`]);
+    expect(comments[0]?.id).toBe(Math.min(other, 1000));
+    expect(calls().filter((call) => call.startsWith(deleted))).toHaveLength(1);
+  });
+
+  it('end with one comment, however they interleave', async () => {
+    for (const runs of [2, 3, 4]) {
+      const { api, comments } = await host();
+      const outcomes = await Promise.all(
+        Array.from({ length: runs }, (_, run) => writeComment(api, pull, `run ${run}`)),
+      );
+      expect(outcomes.filter(({ kind }) => kind === 'not written')).toEqual([]);
+      expect(comments).toHaveLength(1);
+    }
+  });
+
+  it('that left two behind are settled by the next', async () => {
+    const comments = [
+      said(8, bot, `${marker}\nb`),
+      said(5, bot, `${marker}\na`),
+      said(6, 'avery', `${marker}\nc`),
+    ];
+    const { api } = await host(comments);
+    expect(await writeComment(api, pull, 'pass')).toMatchObject({ kind: 'updated' });
+    expect(comments.map(({ id, body }) => [id, body])).toEqual([
+      [5, `${marker}\npass`],
+      [6, `${marker}\nc`],
+    ]);
+  });
+});
+
+describe('a comment counts as written', () => {
+  it('only when the host answers 201 with an id', async () => {
+    const answers: readonly Answer[] = [
+      { status: 200, body: { id: 9, user: { login: bot } } },
+      { status: 202, body: { id: 9, user: { login: bot } } },
+      { status: 201, body: {} },
+      { status: 201, body: '' },
+    ];
+    const outcomes = await Promise.all(
+      answers.map(async (answer) => {
+        const wrong = ({ method }: Seen): Answer | undefined => (method === 'POST' ? answer : undefined);
+        const { api } = await host([], { wrong });
+        return writeComment(api, pull, 'pass');
+      }),
+    );
+    for (const outcome of outcomes) {
+      const why = expect.stringContaining('to a new comment');
+      expect(outcome).toMatchObject({ kind: 'not written', why });
+    }
+  });
+
+  it('when the host answers otherwise and has kept it all the same: it is looked for, and found', async () => {
+    const comments: Stored[] = [];
+    const wrong = ({ method, body }: Seen): Answer | undefined => {
+      if (method !== 'POST') return undefined;
+      comments.push(said(9, bot, String((body as { body: string }).body)));
+      return { status: 200, body: {} };
+    };
+    const { api } = await host(comments, { wrong });
+    expect(await writeComment(api, pull, 'pass')).toEqual({ kind: 'unchanged' });
+    expect(comments).toHaveLength(1);
   });
 });
 
@@ -236,6 +329,31 @@ describe('a host that refuses', () => {
     expect(await writeComment(api, pull, 'pass')).toMatchObject({ kind: 'created' });
     expect(waits).toEqual([7000]);
     expect(comments).toHaveLength(1);
+  });
+
+  // Source of the two sentences: the host's documentation of rate limits, and what clients report of them.
+  it.each([
+    'API rate limit exceeded for installation ID 7.',
+    'You have exceeded a secondary rate limit. Please wait a few minutes before you try again.',
+  ])(
+    'with 403 and its rate limit in words alone (%s) is asked again after a minute, and once',
+    async (message) => {
+      const { api, waits } = await host([], { wrong: atPost({ status: 403, body: { message } }) });
+      expect(await writeComment(api, pull, 'pass')).toMatchObject({
+        kind: 'not written',
+        why: expect.stringContaining('rate limit is reached'),
+      });
+      expect(waits).toEqual([60_000]);
+    },
+  );
+
+  it('with 403 for a locked conversation says so', async () => {
+    const message = 'Unable to create comment because issue is locked.';
+    const { api, waits } = await host([], { wrong: atPost({ status: 403, body: { message } }) });
+    const outcome = await writeComment(api, pull, 'pass');
+    expect(outcome).toMatchObject({ kind: 'not written', why: expect.stringContaining('is locked') });
+    expect(JSON.stringify(outcome)).not.toContain('permissions');
+    expect(waits).toEqual([]);
   });
 
   it('with 429 for an hour is not waited for', async () => {
@@ -299,7 +417,7 @@ describe('a host that refuses', () => {
       kind: 'not written',
       why: expect.stringMatching(/cannot be reached|does not answer/),
     });
-    // One call is given up after 8 seconds, the next after 6, with waits of 1 and 4 between; a third is not made.
+    // One call is given up after 8 seconds, the next after 4, with waits of 1 and 4 between; a third is not made.
     expect([calls().length, waits]).toEqual([2, []]);
   });
 
@@ -358,7 +476,8 @@ describe('a host that refuses', () => {
     const { api, comments, seen } = await host([], { wrong });
     expect(await writeComment(api, pull, 'pass')).toMatchObject({ kind: 'created' });
     expect(comments).toHaveLength(1);
-    expect(seen.at(-1)).toMatchObject({ method: 'POST', body: { body: `${marker}\npass` } });
+    const posted = seen.filter(({ method }) => method === 'POST');
+    expect(posted.at(-1)).toMatchObject({ body: { body: `${marker}\npass` } });
   });
 
   it('with a list that is none writes nothing, for there may be a comment already', async () => {

@@ -1,32 +1,17 @@
 /** Ullage itself fails on a runner, and main does not read in the shallow checkout that a runner has. */
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { afterAll, beforeAll, expect, it } from 'vitest';
-import { removeRepositories } from '../repository.ts';
-import { bundled, checkedOut, hosted, office, plates, pullRequestPayload, type Ran, runStep } from './run.ts';
+import { expect, it } from 'vitest';
+import { bundledAction, checkedOut, hosted, office, plates, type Ran } from './run.ts';
 
-let action: string;
-let removeBundle: () => void;
-beforeAll(async () => {
-  const { file, remove } = await bundled();
-  action = file;
-  removeBundle = remove;
-});
-afterAll(() => {
-  removeBundle();
-  removeRepositories();
-}, 60_000);
+const { onPullRequest } = bundledAction();
 
 /** A pull request's run in a checkout of depth 1, with a fault put in before the action is loaded. */
 async function runWith(fault: string): Promise<{ readonly ran: Ran; readonly json: string }> {
   const pull = hosted(plates('52 GiB'));
   const checkout = checkedOut(pull.origin, pull.merge);
-  const ran = await runStep({
-    action,
-    workspace: checkout.dir,
-    event: 'pull_request',
-    payload: pullRequestPayload(pull),
-    sha: pull.merge,
+  const ran = await onPullRequest(pull, {
+    checkout,
     inputs: { reports: 'json=out/gate.json' },
     environment: { NODE_OPTIONS: `--import=data:text/javascript,${encodeURIComponent(fault)}` },
   });
@@ -56,14 +41,7 @@ it.each([
 it('a main that does not read is gone back on, as far as the remote has history', async () => {
   const main = { ...office, 'storage/imagery.yaml': 'team: imagery\nvolumes: [broken\n' };
   const pull = hosted(office, main);
-  const checkout = checkedOut(pull.origin, pull.merge);
-  const ran = await runStep({
-    action,
-    workspace: checkout.dir,
-    event: 'pull_request',
-    payload: pullRequestPayload(pull),
-    sha: pull.merge,
-  });
+  const ran = await onPullRequest(pull);
   expect([ran.code, ran.outputs.verdict]).toEqual([0, 'pass']);
   const before = pull.origin.git('rev-parse', 'main~1').slice(0, 12);
   expect(ran.summary).toContain(before);
@@ -82,14 +60,7 @@ it('what a waiver without a ceiling covers is fetched, as far back as it came', 
   ] as const) {
     // The waiver comes with main's second commit, and its first use with the third; the checkout has neither.
     const pull = hosted(plates(size), waived, plates('54 GiB'), { 'README.md': 'words\n' });
-    const checkout = checkedOut(pull.origin, pull.merge);
-    const ran = await runStep({
-      action,
-      workspace: checkout.dir,
-      event: 'pull_request',
-      payload: pullRequestPayload(pull),
-      sha: pull.merge,
-    });
+    const ran = await onPullRequest(pull);
     expect([size, ran.code, ran.outputs.verdict]).toEqual([size, code, verdict]);
   }
 });

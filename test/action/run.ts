@@ -4,21 +4,59 @@ import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import examples from '@octokit/webhooks-examples';
+import { afterAll, beforeAll } from 'vitest';
 import { bundleAction } from '../../.ci/bundle.ts';
 import {
   copyOf,
   type Files,
   isolatedEnvironment,
   makeRepository,
+  removeRepositories,
   type TestRepository,
 } from '../repository.ts';
 
 /** Bundles the action to a folder of the tests'. */
-export async function bundled(): Promise<{ readonly file: string; remove(): void }> {
+async function bundled(): Promise<{ readonly file: string; remove(): void }> {
   const dir = mkdtempSync(join(tmpdir(), 'ullage-action-'));
   const file = join(dir, 'index.mjs');
   await bundleAction(file);
   return { file, remove: () => rmSync(dir, { recursive: true, force: true }) };
+}
+
+type More = Partial<Step> & { readonly checkout?: TestRepository };
+
+export interface Action {
+  /** One step, as a runner runs it. */
+  step(step: Omit<Step, 'action'>): Promise<Ran>;
+  /** A pull request's run, in a checkout of depth 1 as the usual checkout step leaves it. */
+  onPullRequest(pull: Hosted, more?: More): Promise<Ran>;
+}
+
+/** The action, bundled before a file's tests and removed after them. */
+export function bundledAction(): Action {
+  let action = '';
+  let removeBundle: () => void = () => {};
+  beforeAll(async () => {
+    const { file, remove } = await bundled();
+    action = file;
+    removeBundle = remove;
+  });
+  afterAll(() => {
+    removeBundle();
+    removeRepositories();
+  }, 60_000);
+  return {
+    step: (step) => runStep({ action, ...step }),
+    onPullRequest: (pull, { checkout = checkedOut(pull.origin, pull.merge), ...more } = {}) =>
+      runStep({
+        action,
+        workspace: checkout.dir,
+        event: 'pull_request',
+        payload: pullRequestPayload(pull),
+        sha: pull.merge,
+        ...more,
+      }),
+  };
 }
 
 export interface Step {
@@ -48,7 +86,7 @@ export interface Ran {
   readonly commands: readonly Command[];
 }
 
-export async function runStep(step: Step): Promise<Ran> {
+async function runStep(step: Step): Promise<Ran> {
   const dir = mkdtempSync(join(tmpdir(), 'ullage-step-'));
   const at = (name: string): string => join(dir, name);
   for (const name of ['summary', 'output', 'env', 'path']) writeFileSync(at(name), '');

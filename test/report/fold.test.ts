@@ -26,7 +26,7 @@ describe('many problems', () => {
     expect(countOf(text, /wrong number/g)).toBe(mostProblems);
     expect(text).toContain('30 problems');
     expect(text).toContain(
-      `${30 - mostProblems} more problems are not shown in 3 files: \`--all\` shows all, and JSON and SARIF always`,
+      `${30 - mostProblems} more problems are not shown in 3 files: \`--all\` shows all, and JSON always`,
     );
     expect(text.split('\n').length).toBeLessThan(50);
   });

@@ -1,12 +1,14 @@
+import { randomBytes } from 'node:crypto';
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { gzipSync } from 'node:zlib';
 import { Ajv } from 'ajv';
 import fc from 'fast-check';
 import type { Log, Result, Run } from 'sarif';
 import { describe, expect, it } from 'vitest';
 import { visible } from '../../src/base/visible.ts';
-import type { Finding } from '../../src/policy/judgement.ts';
-import { reportSarif } from '../../src/report/sarif.ts';
+import type { Finding, Judged } from '../../src/policy/judgement.ts';
+import { hostLimits, reportSarif } from '../../src/report/sarif.ts';
 import { hostile } from './hostile.ts';
 import { mixed, ownLimit, still, unjudgedSample, withHostile, withHostileProblems } from './sample.ts';
 
@@ -187,5 +189,45 @@ describe('a judgement as SARIF 2.1.0', () => {
       }),
       { numRuns: 60 },
     );
+  });
+});
+
+describe('what a code host takes of an upload', () => {
+  const copies = async (count: number, message = ''): Promise<Judged> => {
+    const judged = await mixed();
+    const [finding] = judged.findings;
+    if (finding === undefined) throw new Error('the sample has findings');
+    const fixed = { ...finding, fails: false, baselineState: 'absent' as const, message: 'fixed' };
+    const failing = Array.from({ length: count }, (_, index) => ({
+      ...finding,
+      fails: true,
+      message: `${index} ${message}${message === '' ? '' : randomBytes(600).toString('base64')}`,
+    }));
+    return { ...judged, findings: [fixed, ...failing] };
+  };
+
+  it('is not exceeded: 25,000 results are kept, the failing first, and what is left out is counted', async () => {
+    const judged = await copies(hostLimits.results);
+    const run = runOf(reportSarif(judged));
+    expect(resultsOf(run)).toHaveLength(25_000);
+    expect(resultsOf(run).every(({ baselineState }) => baselineState !== 'absent')).toBe(true);
+    expect(run.properties).toMatchObject({ leftOut: 1 });
+    const [notice] = run.invocations?.[0]?.toolExecutionNotifications ?? [];
+    expect(notice?.message.text).toMatch(/^1 finding is left out here.*25,000 results and 10 MB/);
+    expect(run.tool.driver.notifications?.[notice?.descriptor?.index ?? -1]?.id).toBe('findings-left-out');
+  });
+
+  it('is not exceeded in bytes either, as gzip makes them', async () => {
+    const judged = await copies(20_000, 'random ');
+    const text = reportSarif(judged);
+    expect(gzipSync(text).byteLength).toBeLessThanOrEqual(10_000_000);
+    const run = runOf(text);
+    expect(Number(run.properties?.leftOut) + resultsOf(run).length).toBe(20_001);
+    expect(resultsOf(run).length).toBeGreaterThan(1_000);
+  });
+
+  it('binds nobody who asks for all', async () => {
+    const judged = await copies(hostLimits.results);
+    expect(resultsOf(runOf(reportSarif(judged, { all: true })))).toHaveLength(25_001);
   });
 });
