@@ -7,24 +7,67 @@
  * holds, so that the first stands for all.
  */
 import { execFileSync } from 'node:child_process';
-import { copyFileSync, readdirSync, rmSync } from 'node:fs';
+import { rmSync } from 'node:fs';
 import { basename, join, resolve } from 'node:path';
 import { type BuildOptions, build, type Plugin } from 'esbuild';
+import { rolldown } from 'rolldown';
+import { dts } from 'rolldown-plugin-dts';
+import { dependencies } from '../package.json' with { type: 'json' };
 
 const top = join(import.meta.dirname, '..');
 const source = join(top, 'src');
 const dist = join(top, 'dist');
 const parts = join(dist, 'parts');
 
-function buildLibrary(): void {
-  execFileSync(process.execPath, [join(top, 'node_modules/typescript/bin/tsc'), '--project', source], {
+/**
+ * The library as modules, with all that it needs in them but the packages whose values it hands out: those are the
+ * installer's own. What only some reports need is in files of its own, loaded when they are written.
+ */
+async function buildLibrary() {
+  const { metafile } = await build({
+    absWorkingDir: top,
+    bundle: true,
+    minifySyntax: true,
+    minifyWhitespace: true,
+    platform: 'node',
+    target: 'node20',
+    format: 'esm',
+    splitting: true,
+    entryPoints: ['src/index.ts'],
+    outdir: dist,
+    chunkNames: 'library/[name]-[hash]',
+    external: Object.keys(dependencies),
+    define: { 'process.env.NODE_ENV': '"production"' },
+    banner: {
+      js: "import { createRequire } from 'node:module'; const require = createRequire(import.meta.url);",
+    },
+    legalComments: 'none',
+    logLevel: 'warning',
+    metafile: true,
+  });
+  return metafile;
+}
+
+/** What it does is not news; what is wrong it throws. */
+const quiet = { debug() {}, info() {}, warn() {}, error: console.error };
+
+/** One file of declarations: what the library names, what that is made of, and nothing that is our own business. */
+async function declareLibrary(): Promise<void> {
+  const declared = join(dist, 'declared');
+  const tsconfig = join(source, 'tsconfig.json');
+  const typescript = join(top, 'node_modules/typescript/bin/tsc');
+  execFileSync(process.execPath, [typescript, '--project', tsconfig, '--outDir', declared], {
     stdio: 'inherit',
   });
-  // The validators are generated as JavaScript, which the compiler passes over.
-  const generated = 'read/generated';
-  for (const file of readdirSync(join(source, generated)).filter((name) => name.endsWith('.js'))) {
-    copyFileSync(join(source, generated, file), join(dist, generated, file));
-  }
+  const rolled = await rolldown({
+    input: join(declared, 'index.d.ts'),
+    external: Object.keys(dependencies),
+    logLevel: 'warn',
+    plugins: [dts({ dtsOnly: true, tsconfig, logger: quiet })],
+  });
+  await rolled.write({ dir: dist, format: 'es' });
+  await rolled.close();
+  rmSync(declared, { recursive: true });
 }
 
 /** What several commands need: in a file of its own, so that it is not in each of theirs. */
@@ -115,7 +158,8 @@ const start = 'src/cli/ullage.ts';
 const tables = ['src/cli/commands.ts', 'src/cli/survey-commands.ts'];
 
 rmSync(dist, { recursive: true, force: true });
-buildLibrary();
+await declareLibrary();
+await buildLibrary();
 
 const [always, seldom] = await Promise.all([namesOf(inOwnFile), namesOf(Object.keys(whenUsed))]);
 const { metafile } = await build({

@@ -9,7 +9,7 @@ export interface Both<T> {
   readonly after: T;
 }
 
-type ServerChange =
+export type ServerChange =
   | { readonly kind: 'server-created'; readonly after: Server }
   /** There already, and only declared now; likewise each kind of the same ending. */
   | { readonly kind: 'server-adopted'; readonly after: Server }
@@ -25,7 +25,7 @@ type ServerChange =
   | ({ readonly kind: 'boot-swapped' } & Both<Server>)
   | ({ readonly kind: 'server-edited' } & Both<Server>);
 
-type VolumeChange =
+export type VolumeChange =
   | { readonly kind: 'volume-created'; readonly after: Volume }
   | { readonly kind: 'volume-adopted'; readonly after: Volume }
   | { readonly kind: 'volume-deleted'; readonly before: Volume }
@@ -45,7 +45,7 @@ type VolumeChange =
   | ({ readonly kind: 'volume-unprotected' } & Both<Volume>)
   | ({ readonly kind: 'volume-edited' } & Both<Volume>);
 
-type AttachmentChange =
+export type AttachmentChange =
   | { readonly kind: 'attached'; readonly volume: Volume; readonly server: string }
   | { readonly kind: 'attachment-adopted'; readonly volume: Volume; readonly server: string }
   | { readonly kind: 'detached'; readonly volume: Volume; readonly server: string }
@@ -65,7 +65,7 @@ export interface Wiping {
   readonly wipes: readonly Wiped[];
 }
 
-type GroupChange =
+export type GroupChange =
   | ({ readonly kind: 'group-created'; readonly after: VolumeGroup } & Wiping)
   | { readonly kind: 'group-adopted'; readonly after: VolumeGroup }
   | { readonly kind: 'group-deleted'; readonly before: VolumeGroup }
@@ -75,7 +75,7 @@ type GroupChange =
   | ({ readonly kind: 'member-left'; readonly volume: string } & Both<VolumeGroup>)
   | ({ readonly kind: 'group-edited' } & Both<VolumeGroup>);
 
-type FileSystemChange =
+export type FileSystemChange =
   | ({ readonly kind: 'file-system-created'; readonly after: FileSystem } & Wiping)
   | { readonly kind: 'file-system-adopted'; readonly after: FileSystem }
   | { readonly kind: 'file-system-deleted'; readonly before: FileSystem }

@@ -23,7 +23,29 @@ export interface Comparison {
   readonly files: readonly string[];
 }
 
-/** @param shown what surveys show to be there of what the head declares, by `subjectKey` */
+/**
+ * Compares two estates.
+ *
+ * @param base what is there
+ * @param head what is proposed
+ * @param shown what surveys show to be there of what the head declares, as `kind name`; nothing where left out
+ * @returns the changes in a fixed order, which names became which, and what cannot be so
+ *
+ * @example
+ * ```js
+ * import { compareEstates, describeChange, readFiles } from 'ullage';
+ *
+ * const revision = async (size) => {
+ *   const text = `volumes: { plates-1: { size: ${size}, tier: bulk } }\n`;
+ *   const read = await readFiles({ 'storage/a.yaml': text }, size);
+ *   if (!read.ok) throw new Error(read.problems[0].message);
+ *   return read.value;
+ * };
+ * const { changes } = compareEstates((await revision('40 GiB')).estate, (await revision('60 GiB')).estate);
+ * console.log(changes[0].kind); // volume-grown
+ * console.log(describeChange(changes[0])); // plates-1 grows from 40 GiB to 60 GiB, by 20 GiB
+ * ```
+ */
 export function compareEstates(
   base: Estate,
   head: Estate,

@@ -326,7 +326,19 @@ export function lossOf(change: Change): Loss | undefined {
   return loss === 'none' ? undefined : loss(change);
 }
 
-/** Whether it destroys what cannot be brought back without a backup. */
+/**
+ * Whether a change destroys what cannot be brought back without a backup.
+ *
+ * @param change one of `compareEstates` or of a judgement
+ *
+ * @example
+ * ```js
+ * import { judgeRepository, destroys } from 'ullage';
+ *
+ * const judgement = await judgeRepository('.', { base: 'main', head: 'smaller-plates', on: '2026-11-20' });
+ * console.log(judgement.changes.filter(destroys).length); // 1
+ * ```
+ */
 export const destroys = (change: Change): change is LosingChange => lossOf(change) !== undefined;
 
 export const stoppedBy = (change: Change): KindRow<Change>['stops'] => rowOf(change).stops;
@@ -339,5 +351,18 @@ export function isOfKinds(change: Change, asked: readonly string[]): boolean {
   return asked.includes(change.kind) || (like !== undefined && asked.includes(like));
 }
 
-/** One sentence without a full stop, such as `plates-1 grows from 40 GiB to 60 GiB, by 20 GiB`. */
+/**
+ * One sentence without a full stop, such as `plates-1 grows from 40 GiB to 60 GiB, by 20 GiB`. Names stand in it as they
+ * are declared: whoever prints it elsewhere escapes it.
+ *
+ * @param change one of `compareEstates` or of a judgement
+ *
+ * @example
+ * ```js
+ * import { judgeRepository, describeChange } from 'ullage';
+ *
+ * const judgement = await judgeRepository('.', { base: 'main', head: 'smaller-plates', on: '2026-11-20' });
+ * console.log(describeChange(judgement.changes[0])); // plates-1 shrinks from 60 GiB to 40 GiB, by 20 GiB
+ * ```
+ */
 export const describeChange = (change: Change): string => rowOf(change).says(change);

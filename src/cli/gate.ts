@@ -1,16 +1,14 @@
 /** `ullage gate`: judges a branch against the main branch. */
+import { judgeAgainstMain } from '../audit/against-main.ts';
 import type { JudgedRevisions } from '../audit/attest.ts';
-import { type Outcome, ok, ownFault } from '../base/problem.ts';
+import { ok, ownFault } from '../base/problem.ts';
 import { counted } from '../base/wording.ts';
 import { settingsFile } from '../estate/settings.ts';
-import { firstParentAncestors } from '../git/ancestors.ts';
 import { type RevisionPair, resolveRevisions, uncommittedFiles } from '../git/compare.ts';
 import type { GitRepository } from '../git/repository.ts';
-import type { Approvals } from '../policy/approval.ts';
 import { linesAt } from '../policy/excerpts.ts';
-import { type Judgement, notJudged, type PastChange } from '../policy/judgement.ts';
-import { judgePair, type ReadingPair, readPair } from '../policy/pair.ts';
-import type { Waiver } from '../policy/policy.ts';
+import { type Judgement, notJudged } from '../policy/judgement.ts';
+import type { ReadingPair } from '../policy/pair.ts';
 import { pathsOf } from '../policy/reader.ts';
 import {
   type LineAt,
@@ -31,7 +29,7 @@ export interface GateOptions {
   readonly worktree?: boolean;
   readonly now?: string;
   readonly failOn: 'error' | 'warning';
-  /** On how many past changes to try rules that the branch alters; none where left out. */
+  /** On how many past changes to try rules that the branch alters; on 20 where left out. */
   readonly backTest?: number;
   /** Whether the lines are wanted that findings are about. */
   readonly lines?: boolean;
@@ -74,13 +72,12 @@ async function gateAsTold(options: Options, clock: Date): Promise<Gated> {
   const gated = await withRepository(options.repo, async (repository) => {
     const compared = await resolveRevisions(repository, options);
     if (!compared.ok) return compared;
-    const readings = await readPair(compared.value.base, compared.value.head);
-    const { baseCommit } = compared.value;
-    const history = {
-      ancestors: () => firstParentAncestors(repository, baseCommit),
-      approvals: (waivers: readonly Waiver[]) => approvalsOf(repository, baseCommit, waivers),
-    };
-    const judgement = await judgePair(readings, { on, failOn: options.failOn }, history);
+    const judged = await judgeAgainstMain(repository, compared.value, {
+      on,
+      failOn: options.failOn,
+      ...(options.backTest === undefined ? {} : { backTest: options.backTest }),
+    });
+    const { judgement, readings, untried } = judged;
     const revisions =
       attests === undefined
         ? undefined
@@ -95,26 +92,16 @@ async function gateAsTold(options: Options, clock: Date): Promise<Gated> {
     const places = judgement.verdict === 'not judged' ? [] : judgement.findings.map(({ place }) => place);
     const lineAt =
       options.lines === true && places.length > 0 ? await linesAt(places, compared.value) : undefined;
-    const tested = await withPast(repository, compared.value, { judgement, readings }, options);
+    const unproved =
+      untried === undefined ? [] : [`The proposed rules could not be tried on past changes: ${untried}.`];
     return ok({
-      judgement: tested.judgement,
+      judgement,
       revisions,
-      remarks: [...unread, ...remarks, ...tested.remarks],
+      remarks: [...unread, ...remarks, ...unproved],
       ...(lineAt === undefined ? {} : { lineAt }),
     });
   });
   return gated.ok ? gated.value : unjudged(notJudged(gated.problems, on));
-}
-
-/** Few judgements hang on what a waiver has covered before; the others need not load the audit. */
-async function approvalsOf(
-  repository: GitRepository,
-  base: string,
-  waivers: readonly Waiver[],
-): Promise<Outcome<Approvals>> {
-  const { approvalsUpTo } = await import('../audit/approvals.ts');
-  const found = await approvalsUpTo(repository, { base, waivers });
-  return found.ok ? ok(found.value.own ?? new Map()) : found;
 }
 
 /** Few gates attest; the others need not load what it takes. */
@@ -146,39 +133,6 @@ async function remarksOn(
         ]),
   ];
 }
-
-/** Tries the rules that a branch proposes on what main let through before, and says so where that cannot be done. */
-async function withPast(
-  repository: GitRepository,
-  { baseCommit }: RevisionPair,
-  { judgement, readings }: { readonly judgement: Judgement; readonly readings: ReadingPair },
-  { backTest: count = usualPast, failOn }: GateOptions,
-): Promise<{ readonly judgement: Judgement; readonly remarks: readonly string[] }> {
-  if (count === 0 || judgement.verdict === 'not judged' || judgement.proposed === undefined) {
-    return { judgement, remarks: [] };
-  }
-  if (!judgement.policyChanges.some((change) => change.of === 'rule')) return { judgement, remarks: [] };
-  // Few branches alter rules; the others need not load the audit.
-  const { backTestLast } = await import('../audit/back-test.ts');
-  const { rules } = readings.head.revision;
-  const tested = await backTestLast(repository, { to: baseCommit, count, rules, failOn });
-  if (!tested.ok) {
-    const why = tested.problems[0]?.message;
-    return { judgement, remarks: [`The proposed rules could not be tried on past changes: ${why}.`] };
-  }
-  const { judged, notJudged: unknown, stopped, letThrough } = tested.value;
-  const past = ({ commit, on, subject }: (typeof stopped)[number]): PastChange => ({ commit, on, subject });
-  const onPast = {
-    changes: judged + unknown,
-    judged,
-    stopped: stopped.map(past),
-    letThrough: letThrough.map(past),
-  };
-  return { judgement: { ...judgement, proposed: { ...judgement.proposed, onPast } }, remarks: [] };
-}
-
-/** So many changes of main tell what a rule would have meant, and are replayed in a moment. */
-const usualPast = 20;
 
 export interface ReportTo {
   readonly format: ReportFormat;

@@ -1,11 +1,19 @@
 /** Days: RFC 3339 full-dates, in UTC. They compare rightly as text. */
 
+import type { Problem } from '../base/problem.ts';
+
 /** Whether the text is a day that the calendar has. */
 export function isDay(text: string): boolean {
   if (!/^[0-9]{4}-[0-9]{2}-[0-9]{2}$/.test(text)) return false;
   const time = Date.parse(`${text}T00:00:00Z`);
   return !Number.isNaN(time) && new Date(time).toISOString().slice(0, 10) === text;
 }
+
+/** What is said to a program that gives another day of a judgement. */
+export const notADay = (text: string): Problem => ({
+  message: `the day of the judgement, ${JSON.stringify(text) ?? 'nothing'}, is not in the calendar`,
+  advice: 'Give a date such as 2026-11-20.',
+});
 
 const millisecondsADay = 86_400_000;
 

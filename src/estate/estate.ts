@@ -139,6 +139,7 @@ export interface SiteTotal {
 export type Declaration = Server | Volume | VolumeGroup | FileSystem;
 
 export interface Estate {
+  /** @internal */
   readonly parts: ReadonlyMap<string, EstatePart>;
   readonly servers: ReadonlyMap<string, Server>;
   readonly volumes: ReadonlyMap<string, Volume>;
@@ -146,7 +147,7 @@ export interface Estate {
   readonly fileSystems: ReadonlyMap<string, FileSystem>;
   /** By volume: every server that holds it. More than one is for a rule to judge, not for the reader. */
   readonly holders: ReadonlyMap<string, readonly Attachment[]>;
-  /** By server: every volume it holds, its boot volume among them. */
+  /** By server: every volume it holds, its boot volume among them. @internal */
   readonly held: ReadonlyMap<string, readonly Attachment[]>;
   /** By volume: the group it is a member of. */
   readonly groupOf: ReadonlyMap<string, VolumeGroup>;
@@ -156,7 +157,7 @@ export interface Estate {
   readonly byId: ReadonlyMap<string, readonly (Server | Volume)[]>;
   /** By the name of what is gone: a record for each time that it went, the oldest first. */
   readonly retired: ReadonlyMap<string, readonly Retired[]>;
-  /** By site: the volumes there. */
+  /** By site: the volumes there. @internal */
   readonly siteTotals: ReadonlyMap<string, SiteTotal>;
   /** The volumes that no server holds: few, and the only things about which a day alone can change what is said. */
   readonly detached: ReadonlyMap<string, Volume>;

@@ -36,7 +36,7 @@ export interface Settings {
   readonly teams: readonly string[];
   /** Where it lists them; undefined where it does not. */
   readonly listed: { readonly sites: Place | undefined; readonly teams: Place | undefined };
-  /** Which field of the provider's list is which; undefined where the settings do not say. */
+  /** Which field of the provider's list is which; undefined where the settings do not say. @internal */
   readonly providerList: ProviderListSettings | undefined;
   /** Where they say at which pointer its rows are. */
   readonly providerRows: Readonly<Record<'volumes' | 'servers', Place>>;

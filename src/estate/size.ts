@@ -26,7 +26,18 @@ export const unitBytes = {
 
 export type Unit = keyof typeof unitBytes;
 
-/** Marks a whole number as a count of bytes. */
+/**
+ * Marks a whole number as a count of bytes.
+ *
+ * @param count of bytes, not of any larger unit
+ *
+ * @example
+ * ```js
+ * import { bytes, showSize } from 'ullage';
+ *
+ * console.log(showSize(bytes(50n * 2n ** 30n))); // 50 GiB
+ * ```
+ */
 export const bytes = (count: bigint): Bytes => count as Bytes;
 
 export const noBytes: Bytes = bytes(0n);
@@ -49,10 +60,18 @@ const writtenSize = /^([0-9]{1,15})(?:\.([0-9]{1,15}))? ?(KiB|MiB|GiB|TiB|PiB|kB
 const isUnit = (text: string): text is Unit => Object.hasOwn(unitBytes, text);
 
 /**
- * Reads a size such as `50 GiB`, `1.5 TiB` or `500 GB`.
+ * Reads a size such as `50 GiB`, `1.5 TiB` or `500 GB`: KiB to PiB as IEC 80000-13 has them, kB to PB as SI has.
  *
  * @returns the exact bytes, or a sentence that says why the text is no size. A fraction that does not come
  *   to a whole number of bytes is refused rather than rounded.
+ *
+ * @example
+ * ```js
+ * import { parseSize } from 'ullage';
+ *
+ * console.log(parseSize('50 GiB')); // 53687091200n
+ * console.log(typeof parseSize('50').why); // string
+ * ```
  */
 export function parseSize(text: string): Bytes | { readonly why: string } {
   const match = writtenSize.exec(text);
@@ -92,6 +111,14 @@ const readableBelow = 10_000n;
  * for the bytes.
  *
  * @param digits the decimals of a rounded size
+ *
+ * @example
+ * ```js
+ * import { bytes, showSize } from 'ullage';
+ *
+ * console.log(showSize(bytes(50_000_000_000n))); // 50 GB
+ * console.log(showSize(bytes(53_687_091_201n))); // ≈50.00 GiB
+ * ```
  */
 export function showSize(size: Bytes, digits = 2): string {
   if (size < 0n) return `-${showSize(bytes(-size), digits)}`;

@@ -12,16 +12,8 @@ import { isObjectId, missingObject } from './object-store.ts';
 import { gitFailed, gitSaid, shellWord } from './process.ts';
 import { parseCommitName, type Refs, spellings } from './refs.ts';
 import type { GitRepository } from './repository.ts';
+import type { RevisionRequest } from './request.ts';
 import { emptyTree, pieces, shown, type Tree } from './tree.ts';
-
-export interface RevisionRequest {
-  /** The main branch; found out when left out. */
-  readonly base?: string | undefined;
-  /** The branch to judge; HEAD when left out. */
-  readonly head?: string | undefined;
-  /** Judge the uncommitted files instead of a branch. */
-  readonly worktree?: boolean | undefined;
-}
 
 /**
  * How the head came about: `same`, the branch adds nothing to the base; `merge-result`, of base and branch, or the

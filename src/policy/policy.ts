@@ -15,8 +15,9 @@ import type { SurveyedCapacity } from '../survey/measured.ts';
 export interface PolicyRule {
   /** The entry's own name, or the rule's: what waivers and other packs refer to. */
   readonly name: string;
+  /** @internal */
   readonly entry: RuleEntry;
-  /** What it asks; made from the entry when its pack is read. */
+  /** What it asks; made from the entry when its pack is read. @internal */
   readonly checks: EntryChecks;
   readonly level: Level;
   readonly place: Place;
@@ -55,13 +56,13 @@ export interface Policy {
   /** In order of name. */
   readonly rules: readonly PolicyRule[];
   readonly waivers: readonly Waiver[];
-  /** How steps are carried out. */
+  /** How steps are carried out. @internal */
   readonly procedures: Procedures;
-  /** Measured use by the name of the file system; left out where no rule asks for it, or there are no readings. */
+  /** Measured use by the name of the file system; left out where no rule asks for it, or there are no readings. @internal */
   readonly usage?: EstateUsage;
-  /** What is surveyed; left out where no rule asks for it. */
+  /** What is surveyed; left out where no rule asks for it. @internal */
   readonly surveys?: Surveys;
-  /** What the surveys measure of the base's capacity, whichever policy judges; left out likewise. */
+  /** What the surveys measure of the base's capacity, whichever policy judges; left out likewise. @internal */
   readonly measured?: SurveyedCapacity;
 }
 

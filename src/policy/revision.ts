@@ -21,17 +21,18 @@ export interface Revision {
   /** Whether the revision has any price list, be it one that does not read. */
   readonly hasPriceLists: boolean;
   readonly rules: readonly PolicyRule[];
-  /** Its own packs, from which the rules were gathered. */
+  /** Its own packs, from which the rules were gathered. @internal */
   readonly packs: readonly RulePack[];
   /** Whether the revision has any rule pack, be it an empty one. */
   readonly hasPacks: boolean;
   readonly waivers: readonly Waiver[];
+  /** @internal */
   readonly procedures: Procedures;
-  /** Measured use by the name of the file system; `undefined` where there are no readings, or no rule asks. */
+  /** Measured use by the name of the file system; `undefined` where there are no readings, or no rule asks. @internal */
   readonly usage: EstateUsage | undefined;
-  /** Undefined where no rule asks. */
+  /** Undefined where no rule asks. @internal */
   readonly surveys: Surveys | undefined;
-  /** What its surveys measure of its own estate. */
+  /** What its surveys measure of its own estate. @internal */
   readonly measured: SurveyedCapacity | undefined;
 }
 
@@ -72,7 +73,23 @@ export function policyOf(revision: Revision, other: Revision): Policy {
   };
 }
 
-/** The base's policy judges; the head's only where the base has no rule pack at all. */
+/**
+ * Holds two revisions against each other. The base's policy judges; the head's only where the base has no rule pack at
+ * all. Settings and prices that one lacks are the other's.
+ *
+ * @param base what is there: main
+ * @param head what is proposed
+ * @returns what `judge` takes
+ *
+ * @example
+ * ```js
+ * import { readFiles, sidesOf } from 'ullage';
+ *
+ * const base = await readFiles({}, 'main');
+ * const head = await readFiles({ 'policies/storage.yaml': 'use: [starter]\n' }, 'draft');
+ * if (base.ok && head.ok) console.log(sidesOf(base.value, head.value).policyFrom); // head
+ * ```
+ */
 export function sidesOf(base: Revision, head: Revision): Sides {
   const policy = policyOf(base, head);
   // Both sides of either comparison go by the base's measurements: the branch's own surveys help it nowhere.

@@ -16,7 +16,7 @@ export interface EstateCost {
   readonly total: Money;
   readonly volumes: ReadonlyMap<string, CostLine>;
   readonly servers: ReadonlyMap<string, CostLine>;
-  /** Sums that are kept beside the lines, by their names; a cost that follows this one has them too. */
+  /** Sums that are kept beside the lines, by their names; a cost that follows this one has them too. @internal */
   readonly sums: ReadonlyMap<string, KeptSums>;
 }
 
@@ -35,11 +35,30 @@ export interface PriceBasis {
 }
 
 /**
- * Prices a whole estate by one price list.
+ * Prices a whole estate by one price list, exactly.
  *
  * @param list the list in force on `day`
- * @param day decides the length of a calendar month
- * @returns the cost, or a problem for every tier and server type that the list does not price
+ * @param settings of the same revision: a month is 730 hours (8,760 / 12, common practice), or as long as the calendar's
+ * @param day an RFC 3339 full-date; it decides the length of a calendar month
+ * @returns the monthly cost, or a problem for every tier and server type that the list does not price
+ *
+ * @example
+ * ```js
+ * import { listInForce, priceEstate, readFiles } from 'ullage';
+ *
+ * const files = (size) => ({
+ *   'ullage.yaml': 'currency: EUR\n',
+ *   'prices/2026.yaml': 'from: 2026-01-01\ncurrency: EUR\ntiers: { bulk: { rate: "0.045", per: GiB-month } }\n',
+ *   'policies/storage.yaml': 'use: [starter]\n',
+ *   'storage/a.yaml': `volumes: { plates-1: { size: ${size}, tier: bulk, retain-until: 2027-03-31, reason: kept } }\n`,
+ * });
+ * const read = await readFiles(files('40 GiB'), 'main');
+ * if (read.ok) {
+ *   const { estate, priceLists, settings } = read.value;
+ *   const cost = priceEstate(estate, listInForce(priceLists, '2026-11-20'), settings, '2026-11-20');
+ *   if (cost.ok) console.log(String(cost.value.total), cost.value.currency); // 1.8 EUR
+ * }
+ * ```
  */
 export function priceEstate(
   estate: Estate,

@@ -12,7 +12,19 @@ declare const moneyBrand: unique symbol;
 /** An exact amount in the estate's one currency. */
 export type Money = Decimal & { readonly [moneyBrand]: 'money' };
 
-/** Marks a decimal as an amount of money; a string must be a plain decimal such as `120.00`. */
+/**
+ * Marks a decimal as an amount of money; its currency is said beside it.
+ *
+ * @param amount a string must be a plain decimal such as `120.00`
+ * @throws where a string is no number
+ *
+ * @example
+ * ```js
+ * import { money, showMoney } from 'ullage';
+ *
+ * console.log(showMoney(money('0.045'), 'EUR')); // 0.05
+ * ```
+ */
 export const money = (amount: Decimal | string | bigint | number): Money =>
   new Exact(typeof amount === 'bigint' ? amount.toString() : amount) as Money;
 
@@ -51,7 +63,18 @@ function decimals(count: number): (code: string) => readonly [string, number] {
 /** How many decimals the currency's minor unit has: 2 for EUR, 0 for JPY, 3 for KWD (ISO 4217). */
 export const minorUnit = (currency: string): number => minorUnits.get(currency) ?? 2;
 
-/** The amount rounded half up to the currency's minor unit, as a plain decimal string such as `130.00`. */
+/**
+ * The amount rounded half up to the currency's minor unit, as a plain decimal string such as `130.00`.
+ *
+ * @param currency a code of ISO 4217, whose minor units these are; one that it does not have is shown with two decimals
+ *
+ * @example
+ * ```js
+ * import { money, showMoney } from 'ullage';
+ *
+ * console.log(showMoney(money('1234.5'), 'EUR'), showMoney(money('1234.5'), 'JPY')); // 1234.50 1235
+ * ```
+ */
 export const showMoney = (amount: Money, currency: string): string => {
   const digits = minorUnit(currency);
   const shown = amount.toFixed(digits);

@@ -188,6 +188,21 @@ export function gatherPriceLists(
   return problems.length > 0 ? err(...problems) : ok(sorted);
 }
 
-/** The list in force on a day: the newest that has begun. */
+/**
+ * The list in force on a day: the newest that has begun.
+ *
+ * @param newestFirst as a revision has them
+ * @param day an RFC 3339 full-date
+ * @returns undefined before the first list begins
+ *
+ * @example
+ * ```js
+ * import { listInForce, readFiles } from 'ullage';
+ *
+ * const list = (from) => `from: ${from}\ncurrency: EUR\ntiers: { bulk: { rate: "0.045", per: GiB-month } }\n`;
+ * const read = await readFiles({ 'prices/2026.yaml': list('2026-01-01'), 'prices/2027.yaml': list('2027-01-01') }, 'main');
+ * if (read.ok) console.log(listInForce(read.value.priceLists, '2026-11-20').from); // 2026-01-01
+ * ```
+ */
 export const listInForce = (newestFirst: readonly PriceList[], day: string): PriceList | undefined =>
   newestFirst.find(({ from }) => from <= day);

@@ -5,6 +5,7 @@ import { excerptLines } from './excerpt.ts';
 import type { Block, Entry, Field, ReportModel, Section, Tone } from './model/model.ts';
 import { hung, textTable, wrapped } from './table.ts';
 
+/** What a text is drawn for. */
 export interface Screen {
   /** In columns. Tables that do not fit are stacked; text is wrapped. */
   readonly width: number;

@@ -47,7 +47,18 @@ export interface JsonOptions {
   readonly all?: boolean;
 }
 
-/** The judgement with every finding, change and problem; the same judgement gives the same bytes. */
+/**
+ * Writes a judgement as JSON, with every finding, change and problem: the object that
+ * `ullage/schema/judgement.json` describes. Amounts are decimal strings, sizes integer strings of bytes. The same judgement gives the same bytes.
+ *
+ * @example
+ * ```js
+ * import { judgeRepository, reportJson } from 'ullage';
+ *
+ * const judgement = await judgeRepository('.', { base: 'main', head: 'smaller-plates', on: '2026-11-20' });
+ * console.log(JSON.parse(reportJson(judgement)).cost.difference); // -0.90
+ * ```
+ */
 export const reportJson = (judgement: Judgement, options: JsonOptions = {}): string =>
   jsonText(judgementReport(judgement, options));
 

@@ -14,6 +14,18 @@ import { leaveWords } from './model/coverage.ts';
 import { questionSentence } from './model/question.ts';
 import { unreadSentence } from './model/unread-main.ts';
 
+/**
+ * Writes a judgement as JUnit XML: a case for each finding, and one that passes for each rule that finds nothing. What
+ * XML cannot hold of a name is spelt out.
+ *
+ * @example
+ * ```js
+ * import { judgeRepository, reportJunit } from 'ullage';
+ *
+ * const judgement = await judgeRepository('.', { base: 'main', head: 'smaller-plates', on: '2026-11-20' });
+ * console.log(reportJunit(judgement).includes('<failure')); // true
+ * ```
+ */
 export function reportJunit(judgement: Judgement): string {
   const document = create({ version: '1.0', encoding: 'UTF-8' });
   if (judgement.verdict === 'not judged') writeNotJudged(document, judgement);

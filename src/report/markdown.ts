@@ -29,6 +29,20 @@ export function drawMarkdown({ headline, fields, sections }: ReportModel): strin
   return wholeWithin(head, sections.map(sectionParts), Number.POSITIVE_INFINITY) ?? '';
 }
 
+/**
+ * Writes a judgement as Markdown: CommonMark with GFM tables, no HTML. Names cannot write markup of their own.
+ *
+ * @param options a limit in bytes, as hosts have for comments, and where the whole is; whole where left out
+ * @returns at most so many bytes of UTF-8; what is left out is counted in it
+ *
+ * @example
+ * ```js
+ * import { judgeRepository, reportMarkdown } from 'ullage';
+ *
+ * const judgement = await judgeRepository('.', { base: 'main', head: 'smaller-plates', on: '2026-11-20' });
+ * console.log(Buffer.byteLength(reportMarkdown(judgement, { limit: 1000 })) <= 1000); // true
+ * ```
+ */
 export function reportMarkdown(judgement: Judgement, { limit, fullReport }: MarkdownOptions = {}): string {
   const { headline, fields, sections } = reportModel(judgement);
   const head = [`## ${markdownText(headline)}`, fields.map(fieldItem).join('\n')];

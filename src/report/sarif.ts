@@ -48,6 +48,17 @@ export const hostLimits = { results: 25_000, gzipBytes: 10_000_000 } as const;
 
 const root = '%SRCROOT%';
 
+/**
+ * Writes a judgement as SARIF 2.1.0 (OASIS), whole and never cut.
+ *
+ * @example
+ * ```js
+ * import { judgeRepository, reportSarif } from 'ullage';
+ *
+ * const judgement = await judgeRepository('.', { base: 'main', head: 'smaller-plates', on: '2026-11-20' });
+ * console.log(JSON.parse(reportSarif(judgement)).runs[0].results[0].ruleId); // no-shrink
+ * ```
+ */
 export function reportSarif(judgement: Judgement, options: SarifOptions = {}): string {
   const all = judgement.verdict === 'not judged' ? [] : judgement.findings;
   let shown = options.all === true ? all : worst(all, hostLimits.results);

@@ -7,8 +7,24 @@ import { reportModel } from './model/judgement.ts';
 import type { ReportModel } from './model/model.ts';
 import { problemsModel } from './model/problems.ts';
 
-export const reportText = (judgement: Judgement, screen: Screen): string =>
+/**
+ * Writes a judgement as text for a terminal: what fails and why, what it costs, the changes, the steps.
+ *
+ * @param screen its width in columns, and whether to colour; 100 without colour where left out
+ * @returns lines, each ended by a line feed
+ *
+ * @example
+ * ```js
+ * import { judgeFiles, reportText } from 'ullage';
+ *
+ * const judgement = await judgeFiles({}, {}, { on: '2026-11-20' });
+ * console.log(reportText(judgement, { width: 80, colour: false }).split('\n')[0]); // NOT JUDGED
+ * ```
+ */
+export const reportText = (judgement: Judgement, screen: Screen = plainScreen): string =>
   drawReport(shownOn(reportModel(judgement), screen), screen);
+
+const plainScreen: Screen = { width: 100, colour: false };
 
 /** What could not be read, each at its place with a pointer under the very character. */
 export const reportProblems = (problems: readonly Problem[], screen: Screen): string =>

@@ -22,7 +22,19 @@ export interface Course {
   readonly standing: readonly Standstill[];
 }
 
-/** @param steps in order, as `runbookOf` gives them */
+/**
+ * How steps run beside one another.
+ *
+ * @param steps in order, as `runbookOf` gives them
+ *
+ * @example
+ * ```js
+ * import { judgeRepository, courseOf } from 'ullage';
+ *
+ * const judgement = await judgeRepository('.', { base: 'main', head: 'smaller-plates', on: '2026-11-20' });
+ * console.log(courseOf(judgement.runbook).longest.length); // 1
+ * ```
+ */
 export function courseOf(steps: readonly Step[]): Course {
   const before = new Map<number, number | undefined>();
   const turnOf = new Map<number, number>();

@@ -1,13 +1,9 @@
 import { existsSync, rmSync } from 'node:fs';
 import { afterAll, afterEach, describe, expect, it } from 'vitest';
 import type { Outcome, Problem } from '../../src/base/problem.ts';
-import {
-  type RevisionPair,
-  type RevisionRequest,
-  resolveRevisions,
-  uncommittedFiles,
-} from '../../src/git/compare.ts';
+import { type RevisionPair, resolveRevisions, uncommittedFiles } from '../../src/git/compare.ts';
 import { GitRepository } from '../../src/git/repository.ts';
+import type { RevisionRequest } from '../../src/git/request.ts';
 import type { Tree } from '../../src/git/tree.ts';
 import { makeRepository, removeRepositories } from '../repository.ts';
 
