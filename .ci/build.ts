@@ -7,7 +7,7 @@
  * holds, so that the first stands for all.
  */
 import { execFileSync } from 'node:child_process';
-import { rmSync } from 'node:fs';
+import { rmSync, writeFileSync } from 'node:fs';
 import { basename, join, resolve } from 'node:path';
 import { type BuildOptions, build, type Plugin } from 'esbuild';
 import { rolldown } from 'rolldown';
@@ -63,9 +63,13 @@ async function declareLibrary(): Promise<void> {
     input: join(declared, 'index.d.ts'),
     external: Object.keys(dependencies),
     logLevel: 'warn',
+    checks: { pluginTimings: false },
     plugins: [dts({ dtsOnly: true, tsconfig, logger: quiet })],
   });
-  await rolled.write({ dir: dist, format: 'es' });
+  const { output } = await rolled.generate({ format: 'es' });
+  // What needed the types of Node.js is not among it.
+  const named = output.map((file) => (file.type === 'chunk' ? file.code : '')).join('');
+  writeFileSync(join(dist, 'index.d.ts'), named.replace(/^\/\/\/ <reference types="node" \/>\n/m, ''));
   await rolled.close();
   rmSync(declared, { recursive: true });
 }

@@ -76,7 +76,7 @@ export { type Money, money, showMoney } from './price/money.ts';
 export { type Band, listInForce, type PriceList, type ServerType, type Tier } from './price/price-list.ts';
 export type { FieldPlaces } from './read/document.ts';
 export type { Screen } from './report/draw.ts';
-export { reportJson } from './report/json.ts';
+export { type JsonOptions, reportJson } from './report/json.ts';
 export { reportJunit } from './report/junit.ts';
 export { type MarkdownOptions, reportMarkdown } from './report/markdown.ts';
 export type { LineAt } from './report/model/findings.ts';

@@ -59,25 +59,33 @@ beforeAll(() => {
     symlinkSync(join(top, 'node_modules', name), at);
   }
   writeFileSync(join(folder, 'site/package.json'), '{ "type": "module" }\n');
+  // What the examples are run in.
+  const { pack, small, large } = strict;
+  const plates = makeRepository({
+    files: { ...pack, 'policies/storage.yaml': 'use: [starter]\n', 'storage/a.yaml': large },
+  });
+  plates.branch('smaller-plates');
+  plates.write({ 'storage/a.yaml': small });
+  plates.commit('smaller');
+  cpSync(plates.dir, join(folder, 'site/plates'), { recursive: true });
 }, 60_000);
 
 const office = `
-import { assemble, gatherPriceLists, gatherRules, judge, readDocument, readEstatePart, readPriceList, readRulePack, readSettings } from 'ullage';
+import { judge, readFiles, sidesOf } from 'ullage';
 
-const value = (outcome) => {
-  if (!outcome.ok) throw new Error(JSON.stringify(outcome.problems));
-  return outcome.value;
+const files = (size) => ({
+  'ullage.yaml': 'currency: EUR\\n',
+  'storage/a.yaml': \`volumes:\\n  plates-1: { size: \${size}, tier: bulk, retain-until: 2030-01-01, reason: kept }\\n\`,
+  'prices/2026.yaml': 'from: 2026-01-01\\ncurrency: EUR\\ntiers:\\n  bulk: { rate: "0.045", per: GiB-month }\\n',
+  'policies/storage.yaml': 'use: [starter]\\n',
+});
+const revision = async (size) => {
+  const read = await readFiles(files(size), size);
+  if (!read.ok) throw new Error(JSON.stringify(read.problems));
+  return read.value;
 };
-const read = (reader, file, text) => value(reader(value(readDocument(text, file))));
-const settings = read(readSettings, 'ullage.yaml', 'currency: EUR\\n');
-const estate = (size) =>
-  value(assemble([read(readEstatePart, 'storage/a.yaml', \`volumes:\\n  plates-1: { size: \${size}, tier: bulk, retain-until: 2030-01-01, reason: kept }\\n\`)], settings));
-const list = read(readPriceList, 'prices/2026.yaml', 'from: 2026-01-01\\ncurrency: EUR\\ntiers:\\n  bulk: { rate: "0.045", per: GiB-month }\\n');
-const pack = read(readRulePack, 'policies/storage.yaml', 'use: [starter]\\n');
-const policy = { settings, priceLists: value(gatherPriceLists([list], settings)), rules: value(gatherRules([pack])), waivers: [] };
-const side = (size) => ({ label: { commit: size }, estate: estate(size), policy });
 for (const [before, after] of [['40 GiB', '50 GiB'], ['50 GiB', '40 GiB']]) {
-  const { verdict, cost } = judge({ base: side(before), head: side(after), policy, policyFrom: 'base' }, { on: '2026-11-20' });
+  const { verdict, cost } = judge(sidesOf(await revision(before), await revision(after)), { on: '2026-11-20' });
   console.log(verdict, String(cost.before), String(cost.after));
 }
 `;
@@ -110,33 +118,64 @@ describe('the packed package', () => {
     expect(run(process.execPath, ['office.js'], join(folder, 'site'))).toBe('pass 1.8 2.25\nfail 2.25 1.8\n');
   });
 
-  it('declares the types of what it exports', () => {
-    const source = `import { judge, type Estate, type Judgement, type Policy } from 'ullage';
-      export const verdict = (judgement: Judgement): 'pass' | 'fail' | 'not judged' => judgement.verdict;
-      export const same = (estate: Estate, policy: Policy): Judgement => {
-        const side = { label: { commit: '' }, estate, policy };
-        return judge({ base: side, head: side, policy, policyFrom: 'base' }, { on: '2026-11-20' });
-      };
+  // Without Node's types and without passing over what declarations say: as strict as anybody may be.
+  it.each([
+    ['node16', 'node16'],
+    ['nodenext', 'nodenext'],
+    ['esnext', 'bundler'],
+  ])('declares its types for the modules %s, resolved as %s', (module, resolution) => {
+    const source = `import { judgeFiles, judgeRepository, readFiles, reportJson, type Finding, type Judgement } from 'ullage';
+      import * as ullage from 'ullage';
+      export const failing = (judgement: Judgement): readonly Finding[] =>
+        judgement.verdict === 'not judged' ? [] : judgement.findings.filter(({ fails }) => fails);
+      export const text = async (): Promise<string> =>
+        reportJson(await judgeFiles({ 'ullage.yaml': 'currency: EUR' }, {}, { on: '2026-11-20' }));
+      export async function size(): Promise<bigint | undefined> {
+        const read = await readFiles({}, 'draft');
+        return read.ok ? read.value.estate.volumes.get('plates-1')?.size : undefined;
+      }
       // @ts-expect-error: a judgement is never any.
-      export const wrong: number = same;\n`;
-    writeFileSync(join(folder, 'site/typed.ts'), source);
-    const args = [
-      '--noEmit',
-      '--strict',
-      '--module',
-      'nodenext',
-      '--target',
-      'es2023',
-      '--types',
-      '',
-      'typed.ts',
-    ];
+      export const wrong: Promise<number> = judgeRepository('.', { on: '2026-11-20' });
+      // @ts-expect-error: how files are read is our own business.
+      export const inner = ullage.readDocument;\n`;
+    const file = `typed-${resolution}.ts`;
+    writeFileSync(join(folder, 'site', file), source);
+    const options = '--noEmit --strict --skipLibCheck false --target es2023 --types';
+    const args = [...options.split(' '), '', '--module', module, '--moduleResolution', resolution, file];
     const { stdout, status } = spawnSync(
       process.execPath,
       [join(top, 'node_modules/typescript/bin/tsc'), ...args],
       { cwd: join(folder, 'site'), encoding: 'utf8' },
     );
     expect([status, stdout]).toEqual([0, '']);
+  });
+
+  describe('has an example for each function of the library, which', () => {
+    const declarations = readFileSync(join(top, 'dist/index.d.ts'), 'utf8');
+    const functions = [
+      ...declarations.matchAll(
+        /\/\*\*((?:(?!\*\/)[\s\S])*)\*\/\n(?:export )?declare (?:function|const) (\w+)/g,
+      ),
+    ].flatMap(([, comment = '', name = '']) => {
+      const example = /@example\s+\* ```js\n([\s\S]*?)\* ```/.exec(comment)?.[1];
+      return example === undefined ? [] : [[name, example.replaceAll(/^ \* ?/gm, '').trimEnd()] as const];
+    });
+
+    it('is none short', () => {
+      const code = "console.log(Object.keys(await import('ullage')).join(' '))";
+      const exported = run(process.execPath, ['--input-type=module', '-e', code], join(folder, 'site'));
+      const inside = (name: string): string => (name === 'reportHtml' ? 'judgementPage' : name);
+      expect(functions.map(([name]) => name).sort()).toEqual(exported.trim().split(' ').map(inside).sort());
+    });
+
+    it.each(functions)('does as it says: %s', (name, example) => {
+      writeFileSync(join(folder, `site/example-${name}.js`), example);
+      const says = [...example.matchAll(/console\.log\(.*\); \/\/ (.*)$/gm)].map(([, said]) => said);
+      expect(says.length).toBeGreaterThan(0);
+      const cwd = join(folder, 'site/plates');
+      const printed = run(process.execPath, [join('..', `example-${name}.js`)], cwd);
+      expect(printed).toBe(`${says.join('\n')}\n`);
+    });
   });
 
   it('needs the packages that it declares, all of them and no others', () => {
@@ -146,7 +185,7 @@ describe('the packed package', () => {
     const imported = library.flatMap((file) =>
       [
         ...readFileSync(join(installed, 'dist', file), 'utf8').matchAll(
-          /^(?:import|export) .*?from '([^'.][^']*)'/gms,
+          /(?:^|[;\n])(?:import|export)(?:[\s\w*{}$,]*from)?\s*"([^".][^"]*)"/g,
         ),
       ].flatMap(([, name = '']) => /^(?:@[^/]+\/)?[^/]+/.exec(name)?.[0] ?? []),
     );

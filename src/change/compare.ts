@@ -43,7 +43,7 @@ export interface Comparison {
  * };
  * const { changes } = compareEstates((await revision('40 GiB')).estate, (await revision('60 GiB')).estate);
  * console.log(changes[0].kind); // volume-grown
- * console.log(describeChange(changes[0])); // plates-1 grows from 40 GiB to 60 GiB, by 20 GiB
+ * console.log(describeChange(changes[0])); // volume plates-1 grows from 40 GiB to 60 GiB, by 20 GiB
  * ```
  */
 export function compareEstates(

@@ -352,7 +352,7 @@ export function isOfKinds(change: Change, asked: readonly string[]): boolean {
 }
 
 /**
- * One sentence without a full stop, such as `plates-1 grows from 40 GiB to 60 GiB, by 20 GiB`. Names stand in it as they
+ * One sentence without a full stop, such as `volume plates-1 grows from 40 GiB to 60 GiB, by 20 GiB`. Names stand in it as they
  * are declared: whoever prints it elsewhere escapes it.
  *
  * @param change one of `compareEstates` or of a judgement
@@ -362,7 +362,7 @@ export function isOfKinds(change: Change, asked: readonly string[]): boolean {
  * import { judgeRepository, describeChange } from 'ullage';
  *
  * const judgement = await judgeRepository('.', { base: 'main', head: 'smaller-plates', on: '2026-11-20' });
- * console.log(describeChange(judgement.changes[0])); // plates-1 shrinks from 60 GiB to 40 GiB, by 20 GiB
+ * console.log(describeChange(judgement.changes[0])); // volume plates-1 shrinks from 50 GiB to 40 GiB, by 10 GiB
  * ```
  */
 export const describeChange = (change: Change): string => rowOf(change).says(change);

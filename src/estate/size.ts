@@ -117,7 +117,7 @@ const readableBelow = 10_000n;
  * import { bytes, showSize } from 'ullage';
  *
  * console.log(showSize(bytes(50_000_000_000n))); // 50 GB
- * console.log(showSize(bytes(53_687_091_201n))); // ≈50.00 GiB
+ * console.log(showSize(bytes(53_687_091_201n))); // ≈50 GiB
  * ```
  */
 export function showSize(size: Bytes, digits = 2): string {

@@ -34,7 +34,7 @@ import { judgePair, readPair } from './pair.ts';
  * });
  * const judgement = await judgeFiles(files('50 GiB'), files('40 GiB'), { on: '2026-11-20' });
  * console.log(judgement.verdict); // fail
- * console.log(judgement.reasons[0]); // no-shrink: volume plates-1 would shrink from 50 GiB to 40 GiB, by 10 GiB
+ * console.log(judgement.reasons[0]); // no-shrink: volume plates-1 would shrink from 50 GiB to 40 GiB: 10,737,418,240 bytes fewer
  * console.log(reportText(judgement).includes('plates-1')); // true
  * ```
  */

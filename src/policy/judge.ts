@@ -230,17 +230,14 @@ function pricedByOwn(head: Side, policy: Policy, { prices, on }: View): Outcome<
 }
 
 /**
- * Judges what the head would change, by the policy that `sides` say: no rule in it, nothing refused (`judgeFiles` does
- * not judge then). There is no history here: the waivers are taken to have come with the base.
+ * Judges what the head would change, by the policy in `sides`; where that has no rule, nothing is refused. There is no
+ * history here: the waivers are taken to have come with the base.
  *
- * @param sides two revisions, each with the policy it carries, and the policy that judges: what `sidesOf` gives
- * @param options the day (RFC 3339 full-date, in UTC), and the level that fails
+ * @param sides what `sidesOf` gives
  * @returns the judgement; `not judged` where one of the two cannot be priced, or they contradict each other
- *
  * @example
  * ```js
  * import { judge, readFiles, sidesOf } from 'ullage';
- *
  * const read = await readFiles({ 'prices/2026.yaml': 'from: 2026-01-01\ncurrency: EUR\n' }, 'main');
  * if (read.ok) console.log(judge(sidesOf(read.value, read.value), { on: '2026-11-20' }).reasons[0]); // nothing changes
  * ```

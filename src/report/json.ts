@@ -56,7 +56,7 @@ export interface JsonOptions {
  * import { judgeRepository, reportJson } from 'ullage';
  *
  * const judgement = await judgeRepository('.', { base: 'main', head: 'smaller-plates', on: '2026-11-20' });
- * console.log(JSON.parse(reportJson(judgement)).cost.difference); // -0.90
+ * console.log(JSON.parse(reportJson(judgement)).cost.difference); // -0.45
  * ```
  */
 export const reportJson = (judgement: Judgement, options: JsonOptions = {}): string =>

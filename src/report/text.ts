@@ -18,7 +18,7 @@ import { problemsModel } from './model/problems.ts';
  * import { judgeFiles, reportText } from 'ullage';
  *
  * const judgement = await judgeFiles({}, {}, { on: '2026-11-20' });
- * console.log(reportText(judgement, { width: 80, colour: false }).split('\n')[0]); // NOT JUDGED
+ * console.log(reportText(judgement).startsWith('not judged: there is no rule pack')); // true
  * ```
  */
 export const reportText = (judgement: Judgement, screen: Screen = plainScreen): string =>

@@ -32,7 +32,7 @@ export interface Course {
  * import { judgeRepository, courseOf } from 'ullage';
  *
  * const judgement = await judgeRepository('.', { base: 'main', head: 'smaller-plates', on: '2026-11-20' });
- * console.log(courseOf(judgement.runbook).longest.length); // 1
+ * console.log(courseOf(judgement.runbook).longest.join(' ')); // 1 3 4 5
  * ```
  */
 export function courseOf(steps: readonly Step[]): Course {

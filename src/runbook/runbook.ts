@@ -74,7 +74,7 @@ export interface By {
  * };
  * const [base, head] = [(await revision('40 GiB')).estate, (await revision('60 GiB')).estate];
  * const steps = runbookOf(compareEstates(base, head), base, head);
- * console.log(steps.map(({ number }) => number).join(' ')); // 1
+ * console.log(steps.map(({ number }) => number).join(' ')); // 1 2
  * ```
  */
 export function runbookOf(
