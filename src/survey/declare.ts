@@ -13,6 +13,7 @@ import { bySurvey, disksOf, disksUnder, isKnownType, type Matches, systemAt } fr
 import { serversOfRows } from './match-rows.ts';
 import { onlyPairs, shown, shownOfId } from './only.ts';
 import type { ProviderVolume } from './provider-survey.ts';
+import { sharedDisks } from './shared-disks.ts';
 import type { Survey, SurveyedDevice, SurveyedFileSystem, SurveyedGroup } from './survey.ts';
 
 export interface EstateText {
@@ -33,14 +34,20 @@ export interface Declaration {
 export function declareSurveys(estate: Estate, surveys: Surveys, matches: Matches): Declaration {
   const names = new Names(estate);
   const serverOf = serversOfRows(estate, surveys.provider);
-  const rows = rowsOfDisks(matches, serverOf);
-  const serials = ownSerials(surveys.servers);
+  const shared = sharedDisks(matches);
+  const rows = new Map(rowsOfDisks(matches, serverOf));
+  for (const [disk, first] of shared) {
+    const row = rows.get(disk) ?? rows.get(first);
+    if (row !== undefined) rows.set(first, row);
+  }
+  const serials = ownSerials(surveys.servers, shared);
   const known = bySurvey(matches);
+  const called = new Map<SurveyedDevice, string>();
   const files = [...surveys.servers]
     .sort((a, b) => byText(a.server, b.server))
     .flatMap((survey) => {
       const here = known.get(survey) ?? new Map();
-      const text = declareServer({ estate, survey, here, matches, names, rows, serials });
+      const text = declareServer({ estate, survey, here, matches, names, rows, serials, shared, called });
       return text === undefined ? [] : [{ name: `${survey.server}.yaml`, text }];
     });
   const isTold = toldAlready(estate, surveys, matches, rows, serverOf);
@@ -55,10 +62,16 @@ export function declareSurveys(estate: Estate, surveys: Surveys, matches: Matche
   return { files: [...files, { name: 'unattached.yaml', text: fileText({ volumes }) }], leftOut };
 }
 
-/** The serial numbers that one disk alone shows, and that are not cut off: as good as identifiers. */
-const ownSerials = (servers: readonly Survey[]): ReadonlySet<string> =>
+/** The serial numbers that one volume alone shows, and that are not cut off: as good as identifiers. */
+const ownSerials = (
+  servers: readonly Survey[],
+  shared: ReadonlyMap<SurveyedDevice, SurveyedDevice>,
+): ReadonlySet<string> =>
   new Set(
-    onlyPairs(servers.flatMap(disksOf), ({ serial }) => serial)
+    onlyPairs(
+      servers.flatMap(disksOf).filter((disk) => !shared.has(disk)),
+      ({ serial }) => serial,
+    )
       .map(([serial]) => serial)
       .filter((serial) => Buffer.byteLength(serial) < shownOfId),
   );
@@ -156,24 +169,37 @@ interface Ground {
   readonly names: Names;
   readonly rows: ReadonlyMap<SurveyedDevice, ProviderVolume>;
   readonly serials: ReadonlySet<string>;
+  readonly shared: ReadonlyMap<SurveyedDevice, SurveyedDevice>;
+  /** What each disk is called that a server before this one has; this one adds its own. */
+  readonly called: Map<SurveyedDevice, string>;
 }
 
-function declareServer({ estate, survey, here, matches, names, rows, serials }: Ground): string | undefined {
+function declareServer(ground: Ground): string | undefined {
+  const { estate, survey, here, matches, names, rows, serials, shared, called } = ground;
   const { server } = survey;
   const isDeclared = estate.servers.has(server);
   const undeclared = new Set(matches.undeclared.flatMap((each) => (each.survey === survey ? each.disk : [])));
-  const called = new Map([...here].map(([volume, disk]) => [disk, volume]));
-  for (const disk of undeclared)
-    called.set(disk, names.volume(rows.get(disk)?.name ?? `${server}-${disk.name}`));
+  for (const [volume, disk] of here) called.set(disk, volume);
+  const holdsToo = new Set(shared.values());
+  for (const disk of undeclared) {
+    const first = shared.get(disk);
+    called.set(
+      disk,
+      (first === undefined ? undefined : called.get(first)) ??
+        names.volume(rows.get(disk)?.name ?? `${server}-${disk.name}`),
+    );
+  }
+  const own = [...undeclared].filter((disk) => !shared.has(disk));
   const grouped = new Set(survey.groups.flatMap((group) => memberDisks(survey, group)));
   const root = systemAt(survey, '/');
   const [boot, ...more] = root === undefined ? [] : disksUnder(survey, root.device);
   const volumes = Object.fromEntries(
-    [...undeclared].map((disk) => [
+    own.map((disk) => [
       called.get(disk) ?? disk.name,
       {
         ...(disk.serial !== undefined && serials.has(disk.serial) ? { id: disk.serial } : {}),
         ...volumeOf(disk.size, rows.get(disk)),
+        ...(holdsToo.has(disk) ? { shareable: true } : {}),
         ...(grouped.has(disk) ? {} : systemsOf(survey, disk, boot === disk)),
       },
     ]),
@@ -188,7 +214,9 @@ function declareServer({ estate, survey, here, matches, names, rows, serials }: 
   for (const there of survey.groups) {
     const disks = memberDisks(survey, there);
     const members = disks.flatMap((disk) => called.get(disk) ?? []);
-    if (disks.length === 0 || isDeclaredGroup(estate, survey, there, members)) continue;
+    // A group on volumes that a server before this one has is declared with that.
+    if (disks.length === 0 || disks.some((disk) => shared.has(disk))) continue;
+    if (isDeclaredGroup(estate, survey, there, members)) continue;
     if (members.length < disks.length) untold.push(there.name);
     else groups.push({ there, name: names.group(there.name), members });
   }
@@ -204,7 +232,7 @@ function declareServer({ estate, survey, here, matches, names, rows, serials }: 
             },
           },
         }),
-    ...(undeclared.size === 0 ? {} : { volumes }),
+    ...(own.length === 0 ? {} : { volumes }),
     ...(attachments.length === 0 ? {} : { attachments }),
     ...(groups.length === 0
       ? {}

@@ -3,7 +3,7 @@
  * thing. What cannot be told is said with its candidates, and never guessed.
  */
 import type { Estate } from '../estate/estate.ts';
-import { fileSystemTypes } from '../estate/file-system-facts.ts';
+import { type FileSystemType, fileSystemTypes } from '../estate/file-system-facts.ts';
 import { matchRows, type RowMatches, type SurveyedDisk } from './match-rows.ts';
 import { onlyPairs, shown } from './only.ts';
 import type { ProviderSurvey } from './provider-survey.ts';
@@ -127,7 +127,8 @@ const isDeclarable = ({ type, mounts, inFstab }: SurveyedFileSystem): boolean =>
   type !== 'swap' && (mounts.length > 0 || inFstab !== undefined) && isKnownType(type);
 
 /** Whether a file system of that type can be declared. */
-export const isKnownType = (type: string): boolean => fileSystemTypes.some((known) => known === type);
+export const isKnownType = (type: string): type is FileSystemType =>
+  fileSystemTypes.some((known) => known === type);
 
 /** Pairs of what is left whose size occurs once on either side. */
 function pairLeft(

@@ -193,3 +193,82 @@ describe("the provider's list beside what the servers show", () => {
     expect(reviewed(readFileSync(join(dir, 'storage/s.yaml'), 'utf8'))).not.toContain('vol-1');
   });
 });
+
+describe('one volume that two servers show', () => {
+  const master = (server: string, serial: string, system: object) =>
+    kept({
+      server,
+      devices: [
+        { name: 'vda', type: 'disk', size: gib(20), serial: `root-${server}` },
+        { name: 'vdb', type: 'disk', size: gib(100), serial },
+      ],
+      'file-systems': [
+        { device: 'vda', type: 'ext4', mounts: ['/'] },
+        { device: 'vdb', mounts: ['/master'], 'in-fstab': '/master', ...system },
+      ],
+    });
+  const both = (serial: string, system: object) =>
+    ['press', 'scanner'].map((each) => master(each, serial, system));
+  const declaredIn = (surveys: readonly Survey[], provider?: ProviderSurvey) => {
+    const { files } = declare(nothing, surveys, provider);
+    return valueIn(assembled(Object.fromEntries(files.map(({ name, text }) => [name, reviewed(text)]))));
+  };
+  const listed = (...ids: readonly string[]): ProviderSurvey =>
+    valueIn(
+      readProviderSurvey(
+        documentOf(
+          JSON.stringify({
+            format: 'ullage-provider-survey-1',
+            at: '2026-11-20T06:00:00Z',
+            lists: ['volumes'],
+            volumes: ids.map((id) => ({ id, name: `master-${id}`, size: gib(100), tier: 'bulk' })),
+            servers: [],
+          }),
+          'surveys/provider.json',
+        ),
+      ),
+    );
+
+  it('is declared once, as shared, where its file system is made for that', () => {
+    for (const surveys of [
+      both('vol-9', { type: 'gfs2', id: 'f-1' }),
+      both('vol-9', { type: 'gfs2', id: 'f-1' }).reverse(),
+    ]) {
+      const estate = declaredIn(surveys);
+      expect([...estate.volumes.values()].map(({ name, shareable }) => [name, shareable])).toEqual([
+        ['press-vda', false],
+        ['press-vdb', true],
+        ['scanner-vda', false],
+      ]);
+      expect(
+        estate.holders
+          .get('press-vdb')
+          ?.map(({ server }) => server)
+          .sort(),
+      ).toEqual(['press', 'scanner']);
+      expect(differing(estate, surveys)).toEqual([]);
+      expect(declare(estate, surveys).files).toEqual([]);
+    }
+  });
+
+  it('is declared once where the provider lists one volume of that identifier', () => {
+    const long = 'c0ffee00-1234-5678-9abc-def012345678';
+    const surveys = both(long.slice(0, 20), { type: 'xfs', id: 'f-1' });
+    const estate = declaredIn(surveys, listed(long));
+    expect(estate.volumes.get(`master-${long}`)).toMatchObject({ id: long, shareable: true, tier: 'bulk' });
+    expect(estate.volumes.size).toBe(3);
+    expect(estate.holders.get(`master-${long}`)).toHaveLength(2);
+    // One xfs on two servers at once is what it is, and is told.
+    expect(differing(estate, surveys, listed(long)).join()).toContain(
+      'one xfs file system is mounted at /master',
+    );
+  });
+
+  it('is two where only a serial number and a cloned file system say otherwise, or an identifier is two volumes’', () => {
+    expect(declaredIn(both('QM00001', { type: 'xfs', id: 'f-1' })).volumes.size).toBe(4);
+    expect(declaredIn(both('QM00001', { type: 'gfs2' })).volumes.size).toBe(4);
+    const alike = ['01234567890123456789-a', '01234567890123456789-b'] as const;
+    const two = declare(nothing, both('01234567890123456789', { type: 'xfs' }), listed(...alike));
+    expect(two.files.map(({ text }) => text).join()).not.toContain('shareable');
+  });
+});
