@@ -261,7 +261,7 @@ export const shippedProcedures: readonly DeclaredProcedures[] = [
       "convert-layout": {
         "commands": [
           {
-            "from": "lvmraid(7), lvm2 2.03.16",
+            "from": "lvconvert(8), lvm2 2.03.16",
             "run": [
               "lvconvert",
               "--type",
@@ -309,7 +309,8 @@ export const shippedProcedures: readonly DeclaredProcedures[] = [
             "from": "vgchange(8), lvm2 2.03.16",
             "run": [
               "vgchange",
-              "-an",
+              "--activate",
+              "n",
               "{group}"
             ]
           }
@@ -351,7 +352,8 @@ export const shippedProcedures: readonly DeclaredProcedures[] = [
             "from": "vgchange(8), lvm2 2.03.16",
             "run": [
               "vgchange",
-              "-ay",
+              "--activate",
+              "y",
               "{group}"
             ]
           }
@@ -496,7 +498,7 @@ export const shippedProcedures: readonly DeclaredProcedures[] = [
       "grow-partition": {
         "commands": [
           {
-            "from": "memory",
+            "from": "growpart(1), cloud-utils 0.33",
             "run": [
               "growpart",
               "{device}",
@@ -922,7 +924,7 @@ export const shippedProcedures: readonly DeclaredProcedures[] = [
             "types": [
               "ocfs2"
             ],
-            "from": "memory",
+            "from": "tunefs.ocfs2(8), ocfs2-tools 1.8.7",
             "run": [
               "tunefs.ocfs2",
               "--volume-size",
@@ -963,6 +965,19 @@ export const shippedProcedures: readonly DeclaredProcedures[] = [
       },
       "grow-unmounted": {
         "commands": [
+          {
+            "types": [
+              "ext2",
+              "ext3",
+              "ext4"
+            ],
+            "from": "e2fsck(8), e2fsprogs 1.47.0",
+            "run": [
+              "e2fsck",
+              "-f",
+              "{device}"
+            ]
+          },
           {
             "types": [
               "ext2",
@@ -1022,7 +1037,7 @@ export const shippedProcedures: readonly DeclaredProcedures[] = [
             "types": [
               "ocfs2"
             ],
-            "from": "memory",
+            "from": "tunefs.ocfs2(8), ocfs2-tools 1.8.7",
             "run": [
               "tunefs.ocfs2",
               "--volume-size",
