@@ -47,13 +47,9 @@ function installed(name: string, section: string): Found | undefined {
       .split('\n') ?? [];
   if (file === undefined || file === '') return undefined;
   const owner = run('dpkg', '-S', file).split(':')[0] ?? '';
-  const [version = '', source = ''] = run(
-    'dpkg-query',
-    '--show',
-    '--showformat=${Version}\t${source:Package}',
-    owner,
-  ).split('\t');
-  return { file, package: packageOf(owner, version, source) };
+  const status = run('dpkg-query', '--status', owner);
+  const field = (name: string): string => new RegExp(`^${name}: (.*)$`, 'm').exec(status)?.[1] ?? '';
+  return { file, package: packageOf(owner, field('Version'), field('Source')) };
 }
 
 function attempt<T>(act: () => T): T | undefined {
