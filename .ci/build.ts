@@ -9,10 +9,11 @@
 import { execFileSync } from 'node:child_process';
 import { rmSync, writeFileSync } from 'node:fs';
 import { basename, join, resolve } from 'node:path';
-import { type BuildOptions, build, type Plugin } from 'esbuild';
+import { type BuildOptions, build, type Metafile, type Plugin } from 'esbuild';
 import { rolldown } from 'rolldown';
 import { dts } from 'rolldown-plugin-dts';
-import { dependencies } from '../package.json' with { type: 'json' };
+import { dependencies, name } from '../package.json' with { type: 'json' };
+import { billOfMaterials, bundledIn, notices } from './bundled.ts';
 
 const top = join(import.meta.dirname, '..');
 const source = join(top, 'src');
@@ -27,8 +28,7 @@ async function buildLibrary() {
   const { metafile } = await build({
     absWorkingDir: top,
     bundle: true,
-    minifySyntax: true,
-    minifyWhitespace: true,
+    minify: true,
     platform: 'node',
     target: 'node20',
     format: 'esm',
@@ -106,8 +106,15 @@ const shared = {
   legalComments: 'none',
 } satisfies BuildOptions;
 
-/** The file in `dist/parts` that holds a package or a module, by what it is imported as. */
-async function ownFile(name: string): Promise<readonly [name: string, file: string]> {
+interface OwnFile {
+  /** What it is imported as. */
+  readonly name: string;
+  readonly file: string;
+  readonly metafile: Metafile;
+}
+
+/** The file in `dist/parts` that holds a package or a module. */
+async function ownFile(name: string): Promise<OwnFile> {
   const { metafile } = await build({
     ...shared,
     stdin: { contents: `module.exports = require('${name}');`, resolveDir: top },
@@ -115,10 +122,10 @@ async function ownFile(name: string): Promise<readonly [name: string, file: stri
     entryNames: `${basename(name, '.js').replace(/\W+/g, '-')}-[hash]`,
     metafile: true,
   });
-  return [name, basename(Object.keys(metafile.outputs)[0] ?? '')];
+  return { name, file: basename(Object.keys(metafile.outputs)[0] ?? ''), metafile };
 }
 
-const namesOf = (list: readonly string[]) => Promise.all(list.map(ownFile)).then((files) => new Map(files));
+const filesByName = (files: readonly OwnFile[]) => new Map(files.map(({ name, file }) => [name, file]));
 
 /** Sends imports to the files of their own. What is loaded when used has a stand-in that loads it. */
 const apart = (always: ReadonlyMap<string, string>, seldom: ReadonlyMap<string, string>): Plugin => ({
@@ -163,16 +170,18 @@ const tables = ['src/cli/commands.ts', 'src/cli/survey-commands.ts'];
 
 rmSync(dist, { recursive: true, force: true });
 await declareLibrary();
-await buildLibrary();
+const library = await buildLibrary();
 
-const [always, seldom] = await Promise.all([namesOf(inOwnFile), namesOf(Object.keys(whenUsed))]);
+const ownFilesOf = (names: readonly string[]) => Promise.all(names.map(ownFile));
+const always = await ownFilesOf(inOwnFile);
+const seldom = await ownFilesOf(Object.keys(whenUsed));
 const { metafile } = await build({
   ...shared,
   entryPoints: [...(await commands())],
   outdir: parts,
   entryNames: '[name]-[hash]',
   metafile: true,
-  plugins: [apart(always, seldom)],
+  plugins: [apart(filesByName(always), filesByName(seldom))],
   banner: { js: "const moduleUrl = require('node:url').pathToFileURL(__filename).href;" },
 });
 const partOf = new Map(
@@ -181,10 +190,11 @@ const partOf = new Map(
     basename(file),
   ]),
 );
-await build({
+const { metafile: first } = await build({
   ...shared,
   entryPoints: [start],
   outfile: join(dist, 'ullage.cjs'),
+  metafile: true,
   plugins: [
     {
       name: 'parts',
@@ -197,3 +207,8 @@ await build({
     },
   ],
 });
+
+const bundled = bundledIn(library, metafile, first, ...[...always, ...seldom].map((each) => each.metafile));
+const installed = Object.keys(dependencies);
+writeFileSync(join(dist, 'THIRD-PARTY-NOTICES.txt'), notices(bundled));
+writeFileSync(join(dist, 'sbom.cdx.json'), billOfMaterials(bundled, { name, installed }));

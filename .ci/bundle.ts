@@ -2,11 +2,12 @@
  * Bundles the CI action into one file, which runs on a runner that has nothing but Node.js and git. `--check` writes
  * nothing, and fails where the bundle that is there is not of these sources.
  */
-import { readFile } from 'node:fs/promises';
-import { join, relative } from 'node:path';
+import { readFile, writeFile } from 'node:fs/promises';
+import { dirname, join, relative } from 'node:path';
 import { argv } from 'node:process';
 import { fileURLToPath } from 'node:url';
 import { type BuildOptions, build, type Plugin } from 'esbuild';
+import { bundledIn, notices } from './bundled.ts';
 
 const top = join(import.meta.dirname, '..');
 const bundle = join(top, '.github/action/index.mjs');
@@ -49,16 +50,21 @@ export async function bundleAction(outfile: string): Promise<void> {
   await build(options(outfile));
 }
 
-async function isCurrent(): Promise<boolean> {
-  const { outputFiles } = await build({ ...options(bundle), write: false });
-  const there = await readFile(bundle);
-  return outputFiles[0] !== undefined && there.equals(outputFiles[0].contents);
+/** What is to lie in the action's folder: the bundle, and the licences of what is in it. */
+async function wanted(): Promise<ReadonlyMap<string, Uint8Array>> {
+  const { outputFiles, metafile } = await build({ ...options(bundle), write: false, metafile: true });
+  return new Map([
+    ...outputFiles.map(({ path, contents }) => [path, contents] as const),
+    [join(dirname(bundle), 'THIRD-PARTY-NOTICES.txt'), Buffer.from(notices(bundledIn(metafile)))],
+  ]);
 }
 
 if (argv[1] === fileURLToPath(import.meta.url)) {
-  if (!argv.includes('--check')) await bundleAction(bundle);
-  else if (!(await isCurrent())) {
-    console.error(`${relative(top, bundle)} is not current: npm run bundle`);
-    process.exitCode = 1;
+  for (const [path, content] of await wanted()) {
+    if (!argv.includes('--check')) await writeFile(path, content);
+    else if (!(await readFile(path).catch(() => Buffer.of())).equals(content)) {
+      console.error(`${relative(top, path)} is not current: npm run bundle`);
+      process.exitCode = 1;
+    }
   }
 }

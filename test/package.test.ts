@@ -195,6 +195,36 @@ describe('the packed package', () => {
     expect([...packages].sort()).toEqual(Object.keys(declared.dependencies).sort());
   });
 
+  it('names the licence of everything in its bundles, and lists it in its bill of materials', () => {
+    const notices = readFileSync(join(installed, 'dist/THIRD-PARTY-NOTICES.txt'), 'utf8');
+    const named = [...notices.matchAll(/^(\S+) (\d\S*) \((.+)\)$/gm)].map(
+      ([, name, version]) => `${name}@${version}`,
+    );
+    const bom: {
+      readonly bomFormat: string;
+      readonly metadata: { readonly component: { readonly name: string } };
+      readonly components: readonly {
+        readonly 'bom-ref': string;
+        readonly scope: string;
+        readonly hashes: readonly unknown[];
+        readonly licenses: readonly unknown[];
+      }[];
+    } = JSON.parse(readFileSync(join(installed, 'dist/sbom.cdx.json'), 'utf8'));
+    expect([bom.bomFormat, bom.metadata.component.name]).toEqual(['CycloneDX', 'ullage']);
+    expect([...new Set(bom.components.map((each) => each['bom-ref']))].sort()).toEqual(
+      [...new Set(named)].sort(),
+    );
+    for (const { scope, hashes, licenses } of bom.components) {
+      expect([scope, hashes.length > 0, licenses.length > 0]).toEqual(['required', true, true]);
+    }
+    // What a reader would look for: the words of the licences themselves, once a package.
+    const terms = notices.match(
+      /Permission is hereby granted|Permission to use, copy, modify|Redistribution and use|Apache License/g,
+    );
+    expect(terms?.length).toBeGreaterThanOrEqual(named.length);
+    expect(named.length).toBeGreaterThan(20);
+  });
+
   it('runs its command', () => {
     const command = join(installed, declared.bin.ullage ?? '');
     expect(run(process.execPath, [command, 'new', '--repo', join(folder, 'new')], folder)).toContain(
